@@ -1,0 +1,98 @@
+package coldwright.science;
+
+import java.util.Locale;
+
+/** Checks at the door: each names the value, what it was and what it may be. */
+public final class Require {
+    private Require() {}
+
+    /**
+     * Checks that a value is a finite number in a closed range.
+     *
+     * @param name the value's name with its unit, such as {@code saltPercent}
+     * @param value the value
+     * @param range the range that it must lie in, with the unit for the message
+     * @return the value
+     * @throws IllegalArgumentException if it is not a number or outside the range
+     */
+    public static double within(String name, double value, Range range) {
+        if (value >= range.least() && value <= range.most()) {
+            return value;
+        }
+        throw new IllegalArgumentException(
+                "%s is %s; it must be between %s and %s %s"
+                        .formatted(
+                                name,
+                                spoken(value),
+                                spoken(range.least()),
+                                spoken(range.most()),
+                                range.unit())
+                        .strip());
+    }
+
+    /**
+     * Checks that an amount is zero or more and finite.
+     *
+     * @param name the value's name with its unit, such as {@code massG}
+     * @param value the value
+     * @param unit the unit, for the message
+     * @return the value
+     * @throws IllegalArgumentException if it is negative, infinite or not a number
+     */
+    public static double notNegative(String name, double value, String unit) {
+        if (value >= 0 && Double.isFinite(value)) {
+            return value;
+        }
+        throw new IllegalArgumentException(
+                "%s is %s %s; it must be zero or more: leave the ingredient out instead"
+                        .formatted(name, spoken(value), unit));
+    }
+
+    /**
+     * Checks that a value is above zero and finite.
+     *
+     * @param name the value's name with its unit, such as {@code waterG}
+     * @param value the value
+     * @param unit the unit, for the message
+     * @return the value
+     * @throws IllegalArgumentException if it is zero, negative, infinite or not a number
+     */
+    public static double positive(String name, double value, String unit) {
+        if (value > 0 && Double.isFinite(value)) {
+            return value;
+        }
+        throw new IllegalArgumentException(
+                "%s is %s %s; it must be more than zero".formatted(name, spoken(value), unit));
+    }
+
+    /**
+     * Writes a number as a sentence would: no needless decimals, a real minus sign.
+     *
+     * @param value any number
+     * @return at most six significant digits, such as {@code −2.64}
+     */
+    public static String spoken(double value) {
+        if (Double.isNaN(value)) {
+            return "not a number";
+        }
+        if (Double.isInfinite(value)) {
+            return value > 0 ? "infinite" : "−infinite";
+        }
+        String text = String.format(Locale.ROOT, "%.6g", Math.abs(value));
+        if (text.contains("e")) {
+            text = Double.toString(Math.abs(value));
+        } else if (text.contains(".")) {
+            text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        }
+        return value < 0 ? "−" + text : text;
+    }
+
+    /**
+     * A closed range with its unit.
+     *
+     * @param least the least allowed value
+     * @param most the greatest allowed value
+     * @param unit the unit, as it stands in a message; may be empty
+     */
+    public record Range(double least, double most, String unit) {}
+}

@@ -1,0 +1,61 @@
+package coldwright.science;
+
+/** Temperatures: everything outside this file speaks °C. */
+public final class Temperature {
+    /** 0 °C in K, exact by definition (BIPM, The International System of Units, 9th ed., 2019). */
+    public static final double ZERO_C_IN_K = 273.15;
+
+    /** Coldest temperature that any model here accepts, °C. */
+    public static final double COLDEST_C = -60;
+
+    /** Warmest temperature that any model here accepts, °C. */
+    public static final double WARMEST_C = 120;
+
+    private Temperature() {}
+
+    /**
+     * Turns °C into K.
+     *
+     * @param temperatureC temperature, °C
+     * @return the same temperature, K
+     */
+    public static double kelvin(double temperatureC) {
+        return temperatureC + ZERO_C_IN_K;
+    }
+
+    /**
+     * Turns K into °C.
+     *
+     * @param temperatureK temperature, K
+     * @return the same temperature, °C
+     */
+    public static double celsius(double temperatureK) {
+        return temperatureK - ZERO_C_IN_K;
+    }
+
+    /**
+     * Checks a temperature at the door.
+     *
+     * @param name what it is called, for the message
+     * @param temperatureC temperature, °C, {@value #COLDEST_C} to {@value #WARMEST_C}
+     * @return the temperature
+     * @throws IllegalArgumentException if it is outside the range or not a number
+     */
+    public static double require(String name, double temperatureC) {
+        if (temperatureC >= COLDEST_C && temperatureC <= WARMEST_C) {
+            return temperatureC;
+        }
+        String guess =
+                temperatureC > WARMEST_C && temperatureC < WARMEST_C + ZERO_C_IN_K
+                        ? ": was this kelvin or °F?"
+                        : "";
+        throw new IllegalArgumentException(
+                "%s is %s; it must be between %s and %s °C%s"
+                        .formatted(
+                                name,
+                                Require.spoken(temperatureC),
+                                Require.spoken(COLDEST_C),
+                                Require.spoken(WARMEST_C),
+                                guess));
+    }
+}
