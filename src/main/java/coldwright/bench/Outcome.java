@@ -1,0 +1,59 @@
+package coldwright.bench;
+
+import java.util.List;
+
+/** How a run ended, sorted by whose doing it was. */
+public sealed interface Outcome {
+    /**
+     * It ran to its end.
+     *
+     * @param value what the last expression gave, as text; empty if it gave nothing
+     * @param type its type's name; empty if it gave nothing
+     */
+    record Finished(String value, String type) implements Outcome {}
+
+    /**
+     * The compiler refused it; nothing from the refused statement on was run.
+     *
+     * @param problems what is wrong and where, at least one
+     */
+    record Rejected(List<Problem> problems) implements Outcome {
+        public Rejected {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * It ran and failed.
+     *
+     * @param problem where in the snippet, and why in a learner's words
+     */
+    record Threw(Problem problem) implements Outcome {}
+
+    /** The learner stopped it. */
+    record Stopped() implements Outcome {}
+
+    /**
+     * The process ended under it: exit, memory, killed.
+     *
+     * @param why the cause and what to do, one sentence
+     */
+    record Died(String why) implements Outcome {}
+
+    /**
+     * It never began since a snippet above it did not finish.
+     *
+     * @param index which of those above, from 0
+     * @param how that one ended
+     */
+    record AboveFailed(int index, Outcome how) implements Outcome {}
+
+    /**
+     * Whether everything ran to its end.
+     *
+     * @return true for {@link Finished}
+     */
+    default boolean finished() {
+        return this instanceof Finished;
+    }
+}

@@ -1,0 +1,253 @@
+package coldwright.figure;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A figure as plain data.
+ *
+ * <pre>{@code
+ * Figure.of("Sugar against ice")
+ *       .x("sucrose", "% by mass").y("freezing point", "°C")
+ *       .line("sucrose", 0, 40, w -> Mix.of(grams(100 - w, WATER), grams(w, SUCROSE)).initialFreezingPointC())
+ *       .source("CRC Handbook of Chemistry and Physics, 102nd ed.")
+ * }</pre>
+ *
+ * Each call gives a new figure; none changes an old one. Bars stand alone: a figure has either bars
+ * or lines, points and bands.
+ *
+ * @param title what it shows
+ * @param x the level axis
+ * @param y the upright axis
+ * @param series the data, drawn in this order
+ * @param marks lines across
+ * @param writtenText alternative text by the author; empty to have it computed from the data
+ * @param sources where data or model come from
+ */
+public record Figure(
+        String title,
+        Axis x,
+        Axis y,
+        List<Series> series,
+        List<Mark> marks,
+        String writtenText,
+        List<String> sources) {
+
+    /** How many points a line is drawn through when it is given as a function. */
+    public static final int POINTS_OF_A_FUNCTION = 200;
+
+    public Figure {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(writtenText, "writtenText");
+        series = List.copyOf(series);
+        marks = List.copyOf(marks);
+        sources = List.copyOf(sources);
+        Set<String> names = new HashSet<>();
+        for (Series one : series) {
+            if (!names.add(one.name())) {
+                throw new IllegalArgumentException(
+                        "the figure \"%s\" has two series called \"%s\"; each needs a name of its own"
+                                .formatted(title, one.name()));
+            }
+        }
+        long bars = series.stream().filter(Series.Bars.class::isInstance).count();
+        if (bars > 0 && bars < series.size()) {
+            throw new IllegalArgumentException(
+                    "the figure \"%s\" mixes bars with lines or points; give each a figure of its own"
+                            .formatted(title));
+        }
+    }
+
+    /**
+     * An empty figure.
+     *
+     * @param title what it shows
+     * @return the figure to add to
+     */
+    public static Figure of(String title) {
+        return new Figure(title, Axis.BLANK, Axis.BLANK, List.of(), List.of(), "", List.of());
+    }
+
+    /**
+     * Names the level axis.
+     *
+     * @param label what it counts
+     * @param unit its unit, may be empty
+     * @return the figure with that axis
+     */
+    public Figure x(String label, String unit) {
+        return withX(Axis.of(label, unit));
+    }
+
+    /**
+     * Names the upright axis.
+     *
+     * @param label what it counts
+     * @param unit its unit, may be empty
+     * @return the figure with that axis
+     */
+    public Figure y(String label, String unit) {
+        return withY(Axis.of(label, unit));
+    }
+
+    /**
+     * Fixes the ends of the level axis.
+     *
+     * @param from lower end, in the axis' unit
+     * @param to upper end, in the axis' unit
+     * @return the figure with that axis
+     */
+    public Figure xBetween(double from, double to) {
+        return withX(x.between(from, to));
+    }
+
+    /**
+     * Fixes the ends of the upright axis.
+     *
+     * @param from lower end, in the axis' unit
+     * @param to upper end, in the axis' unit
+     * @return the figure with that axis
+     */
+    public Figure yBetween(double from, double to) {
+        return withY(y.between(from, to));
+    }
+
+    /**
+     * Adds a line through points.
+     *
+     * @param name what the legend calls it
+     * @param xs where each point stands
+     * @param ys its value
+     * @return the figure with that line
+     */
+    public Figure line(String name, double[] xs, double[] ys) {
+        return plus(new Series.Curve(name, Numbers.of(xs), Numbers.of(ys)));
+    }
+
+    /**
+     * Adds a line given as a function.
+     *
+     * @param name what the legend calls it
+     * @param from where it begins on the level axis
+     * @param to where it ends
+     * @param function gives the value at each place
+     * @return the figure with that line
+     */
+    public Figure line(String name, double from, double to, DoubleUnaryOperator function) {
+        Numbers xs = Numbers.spaced(from, to, POINTS_OF_A_FUNCTION);
+        return plus(new Series.Curve(name, xs, xs.map(function)));
+    }
+
+    /**
+     * Adds single points.
+     *
+     * @param name what the legend calls them
+     * @param xs where each stands
+     * @param ys its value
+     * @return the figure with those points
+     */
+    public Figure points(String name, double[] xs, double[] ys) {
+        return plus(new Series.Dots(name, Numbers.of(xs), Numbers.of(ys)));
+    }
+
+    /**
+     * Adds a band between two lines given as functions.
+     *
+     * @param name what the legend calls it
+     * @param xs where each pair stands
+     * @param low gives the lower value at each place
+     * @param high gives the upper value at each place
+     * @return the figure with that band
+     */
+    public Figure band(
+            String name, double[] xs, DoubleUnaryOperator low, DoubleUnaryOperator high) {
+        Numbers places = Numbers.of(xs);
+        return plus(new Series.Band(name, places, places.map(low), places.map(high)));
+    }
+
+    /**
+     * Adds bars, one for each word.
+     *
+     * @param name what the legend calls them
+     * @param words what stands under each
+     * @param values how high each is
+     * @return the figure with those bars
+     */
+    public Figure bars(String name, List<String> words, double[] values) {
+        return plus(new Series.Bars(name, words, Numbers.of(values)));
+    }
+
+    /**
+     * Adds an upright line at an x value.
+     *
+     * @param label what it marks
+     * @param at the x value, in its axis' unit
+     * @return the figure with that mark
+     */
+    public Figure markX(String label, double at) {
+        return plus(new Mark(label, Mark.Across.X, at));
+    }
+
+    /**
+     * Adds a level line at a y value.
+     *
+     * @param label what it marks
+     * @param at the y value, in its axis' unit
+     * @return the figure with that mark
+     */
+    public Figure markY(String label, double at) {
+        return plus(new Mark(label, Mark.Across.Y, at));
+    }
+
+    /**
+     * Adds a source.
+     *
+     * @param source author, year, title, table
+     * @return the figure with that source
+     */
+    public Figure source(String source) {
+        List<String> all = new ArrayList<>(sources);
+        all.add(source);
+        return new Figure(title, x, y, series, marks, writtenText, all);
+    }
+
+    /**
+     * Sets the text that stands for the figure where it can't be seen.
+     *
+     * @param text the author's own words, in place of those computed from the data
+     * @return the figure with that text
+     */
+    public Figure text(String text) {
+        return new Figure(title, x, y, series, marks, text, sources);
+    }
+
+    /**
+     * Adds a series.
+     *
+     * @param one the series
+     * @return the figure with it
+     */
+    public Figure plus(Series one) {
+        List<Series> all = new ArrayList<>(series);
+        all.add(one);
+        return new Figure(title, x, y, all, marks, writtenText, sources);
+    }
+
+    private Figure plus(Mark mark) {
+        List<Mark> all = new ArrayList<>(marks);
+        all.add(mark);
+        return new Figure(title, x, y, series, all, writtenText, sources);
+    }
+
+    private Figure withX(Axis axis) {
+        return new Figure(title, axis, y, series, marks, writtenText, sources);
+    }
+
+    private Figure withY(Axis axis) {
+        return new Figure(title, x, axis, series, marks, writtenText, sources);
+    }
+}

@@ -1,0 +1,46 @@
+package coldwright.lesson;
+
+/** One line of a check block. */
+public sealed interface Expectation {
+    /**
+     * Where it stands.
+     *
+     * @return the line in the file, from 1
+     */
+    int line();
+
+    /**
+     * What to evaluate after the snippets above.
+     *
+     * @return a Java expression
+     */
+    String expression();
+
+    /**
+     * Where the expected value comes from.
+     *
+     * @return the source as its author wrote it; may be empty
+     */
+    String source();
+
+    /**
+     * The expression must give a number.
+     *
+     * @param line where it stands
+     * @param expression what to evaluate
+     * @param value the number
+     * @param tolerance how far off is allowed
+     * @param source where the value comes from; may be empty
+     */
+    record Value(int line, String expression, double value, double tolerance, String source)
+            implements Expectation {}
+
+    /**
+     * The expression must be true.
+     *
+     * @param line where it stands
+     * @param expression what to evaluate
+     * @param source why it must be; may be empty
+     */
+    record True(int line, String expression, String source) implements Expectation {}
+}

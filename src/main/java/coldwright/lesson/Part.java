@@ -1,0 +1,68 @@
+package coldwright.lesson;
+
+import org.commonmark.node.Node;
+
+import java.util.List;
+
+/** What a step is made of. */
+public sealed interface Part {
+    /**
+     * Where it begins.
+     *
+     * @return the line in the file, from 1
+     */
+    int line();
+
+    /**
+     * Text to read.
+     *
+     * @param line where it begins
+     * @param nodes the parsed blocks, in order; read them, never change them
+     */
+    record Prose(int line, List<Node> nodes) implements Part {
+        public Prose {
+            nodes = List.copyOf(nodes);
+        }
+    }
+
+    /**
+     * Java to run.
+     *
+     * @param line where its fence stands; its code begins on the next line
+     * @param code the Java text
+     * @param given whether it runs by itself and is shown folded
+     * @param dials the numbers in it that are offered as sliders
+     */
+    record Snippet(int line, String code, boolean given, List<Dial> dials) implements Part {
+        public Snippet {
+            dials = List.copyOf(dials);
+        }
+    }
+
+    /**
+     * A question to answer before the run.
+     *
+     * @param line where its fence stands
+     * @param question the question, one line
+     * @param answer what is right
+     * @param explanation CommonMark blocks to show after the run; may be empty
+     */
+    record Forecast(int line, String question, Answer answer, List<Node> explanation)
+            implements Part {
+        public Forecast {
+            explanation = List.copyOf(explanation);
+        }
+    }
+
+    /**
+     * What the snippets above must give.
+     *
+     * @param line where its fence stands
+     * @param expectations one for each line of it
+     */
+    record Check(int line, List<Expectation> expectations) implements Part {
+        public Check {
+            expectations = List.copyOf(expectations);
+        }
+    }
+}
