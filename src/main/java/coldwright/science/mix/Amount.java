@@ -1,0 +1,38 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+import java.util.Objects;
+
+/**
+ * So many grams of an ingredient.
+ *
+ * @param massG mass, g, zero or more
+ * @param ingredient the ingredient
+ */
+public record Amount(double massG, Ingredient ingredient) {
+    private static final Require.Range MASS = new Require.Range(0, 1e7, "g");
+
+    /** Checks the mass: 0 g to 10 t. */
+    public Amount {
+        Objects.requireNonNull(ingredient, "ingredient");
+        Require.within("massG of " + ingredient.name(), massG, MASS);
+    }
+
+    /**
+     * So many grams of an ingredient.
+     *
+     * @param massG mass, g, zero or more
+     * @param ingredient the ingredient
+     * @return the amount
+     * @throws IllegalArgumentException if the mass is negative or not a number
+     */
+    public static Amount grams(double massG, Ingredient ingredient) {
+        return new Amount(massG, ingredient);
+    }
+
+    @Override
+    public String toString() {
+        return "%s g %s".formatted(Require.spoken(massG), ingredient.name());
+    }
+}

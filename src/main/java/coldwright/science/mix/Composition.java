@@ -1,0 +1,167 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+import java.util.Arrays;
+import java.util.Collection;
+
+/**
+ * What 100 g of something is made of, by {@link Component}, with the {@link Tally}s beside it.
+ *
+ * <p>Immutable: {@code Composition.NOTHING.with(40, WATER).with(60, SUCROSE)}.
+ */
+public final class Composition {
+    /** The empty composition, to add to. */
+    public static final Composition NOTHING =
+            new Composition(
+                    new double[Component.values().length], new double[Tally.values().length]);
+
+    /** A sum may exceed 100 % by this much before it is refused: rounding in food tables. */
+    public static final double ROUNDING_PERCENT = 0.5;
+
+    private static final Require.Range PERCENT = new Require.Range(0, 100, "%");
+
+    private final double[] percents;
+    private final double[] tallies;
+
+    private Composition(double[] percents, double[] tallies) {
+        this.percents = percents;
+        this.tallies = tallies;
+    }
+
+    /**
+     * The same composition with the share of one component set.
+     *
+     * @param percent share, % by mass, 0 to 100
+     * @param component the component
+     * @return a new composition
+     * @throws IllegalArgumentException if the share is out of range or the sum passes 100 %
+     */
+    public Composition with(double percent, Component component) {
+        Require.within(component.words().replace(' ', '_') + "Percent", percent, PERCENT);
+        double[] changed = percents.clone();
+        changed[component.ordinal()] = percent;
+        double sum = Arrays.stream(changed).sum();
+        if (sum > 100 + ROUNDING_PERCENT) {
+            throw new IllegalArgumentException(
+                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%: lower one of its shares"
+                            .formatted(
+                                    Require.spoken(sum),
+                                    Require.spoken(percent),
+                                    component.words()));
+        }
+        return new Composition(changed, tallies);
+    }
+
+    /**
+     * The same composition with one tally set.
+     *
+     * @param per100g the count per 100 g, in the tally's unit, zero or more
+     * @param tally what is counted
+     * @return a new composition
+     * @throws IllegalArgumentException if the count is negative or not a number
+     */
+    public Composition with(double per100g, Tally tally) {
+        Require.notNegative(tally.name(), per100g, "per 100 g");
+        double[] changed = tallies.clone();
+        changed[tally.ordinal()] = per100g;
+        return new Composition(percents, changed);
+    }
+
+    /**
+     * The composition of amounts put together.
+     *
+     * @param amounts at least one, together more than 0 g
+     * @return the composition of the whole
+     */
+    static Composition ofAll(Collection<Amount> amounts) {
+        double[] percents = new double[Component.values().length];
+        double[] tallies = new double[Tally.values().length];
+        double massG = amounts.stream().mapToDouble(Amount::massG).sum();
+        for (Amount amount : amounts) {
+            double share = amount.massG() / massG;
+            Composition part = amount.ingredient().composition();
+            for (int i = 0; i < percents.length; i++) {
+                percents[i] += share * part.percents[i];
+            }
+            for (int i = 0; i < tallies.length; i++) {
+                tallies[i] += share * part.tallies[i];
+            }
+        }
+        return new Composition(percents, tallies);
+    }
+
+    /**
+     * The share of one component.
+     *
+     * @param component the component
+     * @return % by mass
+     */
+    public double percent(Component component) {
+        return percents[component.ordinal()];
+    }
+
+    /**
+     * The share of a family of components.
+     *
+     * @param kind the family
+     * @return % by mass
+     */
+    public double percent(Component.Kind kind) {
+        double sum = 0;
+        for (Component component : Component.values()) {
+            if (component.kind() == kind) {
+                sum += percents[component.ordinal()];
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * One of the counts beside the composition.
+     *
+     * @param tally what is counted
+     * @return the count per 100 g, in the tally's unit
+     */
+    public double per100g(Tally tally) {
+        return tallies[tally.ordinal()];
+    }
+
+    /**
+     * The sum of all components: 100 but for rounding in the sources, or less where a part is
+     * unknown.
+     *
+     * @return % by mass
+     */
+    public double sumPercent() {
+        return Arrays.stream(percents).sum();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Composition that
+                && Arrays.equals(percents, that.percents)
+                && Arrays.equals(tallies, that.tallies);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(percents) + Arrays.hashCode(tallies);
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        for (Component component : Component.values()) {
+            double percent = percent(component);
+            if (percent > 0) {
+                text.append(text.isEmpty() ? "" : ", ")
+                        .append(component.words())
+                        .append(' ')
+                        .append(Require.spoken(Math.round(percent * 100) / 100.0))
+                        .append(" %");
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,241 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What is in the batch before it freezes. Immutable: every change gives a new mix.
+ *
+ * <pre>{@code
+ * var mix = Mix.of(grams(500, WHOLE_MILK), grams(130, SUCROSE));
+ * mix.with(grams(30, RUM_40)).alcoholPercent();
+ * }</pre>
+ */
+public final class Mix {
+    private final List<Amount> amounts;
+    private final double massG;
+    private final Composition composition;
+
+    private Mix(Collection<Amount> parts) {
+        Map<Ingredient, Double> byIngredient = new LinkedHashMap<>();
+        for (Amount part : parts) {
+            byIngredient.merge(part.ingredient(), part.massG(), Double::sum);
+        }
+        List<Amount> merged = new ArrayList<>();
+        byIngredient.forEach((ingredient, grams) -> merged.add(new Amount(grams, ingredient)));
+        amounts = Collections.unmodifiableList(merged);
+        massG = Require.positive("massG of the mix", massOf(amounts), "g");
+        composition = Composition.ofAll(amounts);
+    }
+
+    private static double massOf(List<Amount> amounts) {
+        return amounts.stream().mapToDouble(Amount::massG).sum();
+    }
+
+    /**
+     * A mix of amounts; the same ingredient named twice is added up.
+     *
+     * @param amounts at least one, together more than 0 g
+     * @return the mix
+     * @throws IllegalArgumentException if the whole weighs nothing
+     */
+    public static Mix of(Amount... amounts) {
+        return new Mix(List.of(amounts));
+    }
+
+    /**
+     * A mix of amounts; the same ingredient named twice is added up.
+     *
+     * @param amounts at least one, together more than 0 g
+     * @return the mix
+     * @throws IllegalArgumentException if the whole weighs nothing
+     */
+    public static Mix of(Collection<Amount> amounts) {
+        return new Mix(amounts);
+    }
+
+    /**
+     * The same mix with more in it.
+     *
+     * @param more what to add
+     * @return a new mix
+     */
+    public Mix with(Amount... more) {
+        List<Amount> all = new ArrayList<>(amounts);
+        all.addAll(List.of(more));
+        return new Mix(all);
+    }
+
+    /**
+     * The same mix with one ingredient left out.
+     *
+     * @param ingredient an ingredient of this mix
+     * @return a new mix
+     * @throws IllegalArgumentException if it is not in the mix, or nothing would be left
+     */
+    public Mix without(Ingredient ingredient) {
+        List<Amount> rest =
+                amounts.stream().filter(a -> !a.ingredient().equals(ingredient)).toList();
+        if (rest.size() == amounts.size()) {
+            throw new IllegalArgumentException(
+                    "%s is not in this mix, so it cannot be left out; the mix holds %s"
+                            .formatted(ingredient.name(), ingredientNames()));
+        }
+        return new Mix(rest);
+    }
+
+    /**
+     * This mix and another poured together.
+     *
+     * @param other another mix
+     * @return a new mix
+     */
+    public Mix plus(Mix other) {
+        return with(other.amounts.toArray(Amount[]::new));
+    }
+
+    /**
+     * The same mix, more or less of it.
+     *
+     * @param newMassG mass of the whole, g, more than zero
+     * @return a new mix of the same composition
+     */
+    public Mix scaledTo(double newMassG) {
+        double factor = Require.positive("newMassG", newMassG, "g") / massG;
+        return new Mix(
+                amounts.stream().map(a -> new Amount(a.massG() * factor, a.ingredient())).toList());
+    }
+
+    /**
+     * The amounts, in the order in which they were named.
+     *
+     * @return the amounts, each ingredient once
+     */
+    public List<Amount> amounts() {
+        return amounts;
+    }
+
+    /**
+     * Mass of the whole.
+     *
+     * @return g
+     */
+    public double massG() {
+        return massG;
+    }
+
+    /**
+     * Mass of one ingredient in the mix.
+     *
+     * @param ingredient the ingredient
+     * @return g, zero if it is not in the mix
+     */
+    public double massG(Ingredient ingredient) {
+        return amounts.stream()
+                .filter(a -> a.ingredient().equals(ingredient))
+                .mapToDouble(Amount::massG)
+                .sum();
+    }
+
+    /**
+     * What 100 g of the mix is made of.
+     *
+     * @return the composition
+     */
+    public Composition composition() {
+        return composition;
+    }
+
+    /** Water. @return % by mass */
+    public double waterPercent() {
+        return composition.percent(Component.WATER);
+    }
+
+    /** Fat of every origin. @return % by mass */
+    public double fatPercent() {
+        return composition.percent(Component.Kind.FAT);
+    }
+
+    /** Milk fat. @return % by mass */
+    public double milkFatPercent() {
+        return composition.percent(Component.MILK_FAT);
+    }
+
+    /** Milk solids not fat, those of whey included. @return % by mass */
+    public double milkSolidsNotFatPercent() {
+        return composition.per100g(Tally.MILK_SOLIDS_NOT_FAT)
+                + composition.per100g(Tally.WHEY_SOLIDS);
+    }
+
+    /** Everything but water and alcohol. @return % by mass */
+    public double totalSolidsPercent() {
+        return 100 - waterPercent() - alcoholPercent();
+    }
+
+    /** Sugars of one and two units, lactose included. @return % by mass */
+    public double sugarsPercent() {
+        return composition.percent(Component.Kind.SUGAR);
+    }
+
+    /** Protein of every origin. @return % by mass */
+    public double proteinPercent() {
+        return composition.percent(Component.Kind.PROTEIN);
+    }
+
+    /** Ethanol. @return % by mass */
+    public double alcoholPercent() {
+        return composition.percent(Component.ALCOHOL);
+    }
+
+    /** Added salt, NaCl. @return % by mass */
+    public double saltPercent() {
+        return composition.percent(Component.SALT);
+    }
+
+    /** Sugars in the water of the mix. @return g per 100 g of water */
+    public double sugarPer100gWater() {
+        return 100 * sugarsPercent() / waterPercent();
+    }
+
+    /** Protein in the water of the mix. @return g per 100 g of water */
+    public double proteinPer100gWater() {
+        return 100 * proteinPercent() / waterPercent();
+    }
+
+    /** What the mix must be declared for. @return the allergens of all its ingredients */
+    public Set<Allergen> allergens() {
+        Set<Allergen> all = EnumSet.noneOf(Allergen.class);
+        amounts.stream()
+                .filter(a -> a.massG() > 0)
+                .forEach(a -> all.addAll(a.ingredient().allergens()));
+        return Collections.unmodifiableSet(all);
+    }
+
+    private String ingredientNames() {
+        return amounts.stream().map(a -> a.ingredient().name()).collect(Collectors.joining(", "));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Mix that && amounts.equals(that.amounts);
+    }
+
+    @Override
+    public int hashCode() {
+        return amounts.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return amounts.stream().map(Amount::toString).collect(Collectors.joining(" + "));
+    }
+}

@@ -1,0 +1,22 @@
+package coldwright.science.mix;
+
+/**
+ * What is counted beside the composition because it overlaps it, per 100 g: what the trade calls
+ * solids of one origin, and how many small particles are dissolved.
+ */
+public enum Tally {
+    /** Milk solids not fat, without those of whey, % by mass. */
+    MILK_SOLIDS_NOT_FAT,
+    /** Solids of whey, fat left out, % by mass. */
+    WHEY_SOLIDS,
+    /** Solids of egg yolk, fat included, % by mass. */
+    YOLK_SOLIDS,
+    /** Fruit, fruit juice or fruit purée as bought, % by mass. */
+    FRUIT,
+    /** Citrus fruit or juice, which is part of {@link #FRUIT}, % by mass. */
+    CITRUS_FRUIT,
+    /** Dissolved ions of milk, fruit and other foods, added salt left out, mmol per 100 g. */
+    IONS_MMOL,
+    /** Molecules of {@link Component#HIGHER_SACCHARIDES}, mmol per 100 g. */
+    HIGHER_SACCHARIDES_MMOL
+}
