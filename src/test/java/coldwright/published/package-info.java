@@ -1,0 +1,2 @@
+/** Published tables that the tests compare the science with. */
+package coldwright.published;
