@@ -1,0 +1,185 @@
+package coldwright.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.util.Collections;
+import java.util.List;
+
+class FigureCodecTest {
+    private static final int PLENTY = 100_000;
+
+    private static final Figure OF_EVERY_KIND =
+            Figure.of("Zucker · Eis − 糖 🍨")
+                    .x("sucrose", "% by mass")
+                    .y("temperature", "°C")
+                    .xBetween(0, 40)
+                    .line(
+                            "gaps",
+                            new double[] {0, 1, 2},
+                            new double[] {Double.NaN, 1 / 0.0, -1 / 0.0})
+                    .line("long", 0, 40, Math::sin)
+                    .points("measured", new double[] {-0.0, 5e-324}, new double[] {1e308, 2})
+                    .band("open", new double[] {0, 1}, w -> w - 1, w -> w + 1)
+                    .markX("eutectic", 23.3)
+                    .markY("freezer", -18)
+                    .text("falls")
+                    .source("Lantern Lane, first evening");
+
+    @Test
+    void aFigureComesBackAsItWas() throws IOException {
+        assertEquals(OF_EVERY_KIND, read(written(OF_EVERY_KIND), PLENTY));
+        Figure bars = Figure.of("").bars("parts", List.of("", "süß"), new double[] {1, Double.NaN});
+        assertEquals(bars, read(written(bars), PLENTY));
+        Figure halfFixed =
+                new Figure(
+                        "half",
+                        new Axis("a", "", java.util.OptionalDouble.of(1), Axis.BLANK.to()),
+                        new Axis("b", "", Axis.BLANK.from(), java.util.OptionalDouble.of(2)),
+                        List.of(),
+                        List.of(),
+                        "",
+                        List.of());
+        assertEquals(halfFixed, read(written(halfFixed), PLENTY));
+    }
+
+    @Test
+    void twoFiguresFollowEachOtherOnOneStream() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        DataOutputStream out = new DataOutputStream(bytes);
+        FigureCodec.write(OF_EVERY_KIND, out);
+        FigureCodec.write(Figure.of("second"), out);
+        DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes.toByteArray()));
+        assertEquals(OF_EVERY_KIND, FigureCodec.read(in, PLENTY));
+        assertEquals("second", FigureCodec.read(in, PLENTY).title());
+    }
+
+    @Test
+    void theLimitCountsThePointsOfAllSeriesTogether() throws IOException {
+        Figure figure =
+                Figure.of("two").line("a", 0, 1, w -> w).line("b", 0, 1, w -> w); // 400 points
+        assertEquals(figure, read(written(figure), 400));
+        assertEquals("the figure has 200 points; at most 199 are shown", refusal(figure, 399));
+    }
+
+    @Test
+    void everyEarlyEndIsToldInTheSameSentence() throws IOException {
+        byte[] whole = written(OF_EVERY_KIND);
+        for (int length = 0; length < whole.length; length++) {
+            byte[] part = java.util.Arrays.copyOf(whole, length);
+            assertEquals(
+                    "the figure breaks off before its end",
+                    assertThrows(IOException.class, () -> read(part, PLENTY)).getMessage());
+        }
+    }
+
+    @Test
+    void whatIsNoFigureIsRefused() throws IOException {
+        assertEquals(
+                "this is no figure: it does not begin as one",
+                assertThrows(IOException.class, () -> read("hello".getBytes(), 9)).getMessage());
+        byte[] newer = written(OF_EVERY_KIND);
+        newer[3] = 9;
+        assertEquals(
+                "the figure is of version 9; this program reads version 1",
+                assertThrows(IOException.class, () -> read(newer, PLENTY)).getMessage());
+    }
+
+    @Test
+    void hostileLengthsAreRefusedBeforeTheyTakeMemory() {
+        assertEquals(
+                "the figure counts -1 bytes in a title, less than none",
+                refusal("CWF\1", 0xFFFFFFFF));
+        assertEquals(
+                "the figure has 2147483647 bytes in a title; at most 16384 are shown",
+                refusal("CWF\1", Integer.MAX_VALUE));
+        // A count within the limit, but with nothing behind it, must not be believed either.
+        String toTheSeries = "CWF\1" + "\0".repeat(4 + 9 + 9) + "\0\0\0\1" + "\0" + "\0\0\0\0";
+        long before = allocatedBytes();
+        assertEquals(
+                "the figure breaks off before its end",
+                refusal(toTheSeries, Integer.MAX_VALUE - 8));
+        assertTrue(allocatedBytes() - before < 1_000_000);
+    }
+
+    @Test
+    void whatCouldNotBeReadIsNotWritten() {
+        Figure many = Figure.of("many");
+        for (int i = 0; i <= FigureCodec.MOST_SERIES; i++) {
+            many = many.points("p" + i, new double[0], new double[0]);
+        }
+        Figure tooMany = many;
+        assertEquals(
+                "the figure has 65 series; at most 64 are shown",
+                assertThrows(IOException.class, () -> written(tooMany)).getMessage());
+        Figure wordy = Figure.of("ß".repeat(8_193));
+        assertEquals(
+                "the figure has 16386 bytes in a title; at most 16384 are shown",
+                assertThrows(IOException.class, () -> written(wordy)).getMessage());
+    }
+
+    @Test
+    void namesTwiceAndMixedKindsAreRefusedAsBadData() throws IOException {
+        Figure twins =
+                Figure.of("t")
+                        .points("aa", new double[0], new double[0])
+                        .points("ab", new double[0], new double[0]);
+        byte[] bytes = written(twins);
+        for (int i = 0; i + 1 < bytes.length; i++) {
+            if (bytes[i] == 'a' && bytes[i + 1] == 'b') {
+                bytes[i + 1] = 'a';
+            }
+        }
+        assertEquals(
+                "the figure \"t\" has two series called \"aa\"; each needs a name of its own",
+                assertThrows(IOException.class, () -> read(bytes, PLENTY)).getMessage());
+    }
+
+    private static long allocatedBytes() {
+        return ((com.sun.management.ThreadMXBean)
+                        java.lang.management.ManagementFactory.getThreadMXBean())
+                .getThreadAllocatedBytes(Thread.currentThread().getId());
+    }
+
+    private static String refusal(Figure figure, int limit) throws IOException {
+        byte[] bytes = written(figure);
+        return assertThrows(IOException.class, () -> read(bytes, limit)).getMessage();
+    }
+
+    private static String refusal(String opening, int count) {
+        byte[] bytes =
+                java.nio.ByteBuffer.allocate(opening.length() + 4)
+                        .put(opening.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1))
+                        .putInt(count)
+                        .array();
+        return assertThrows(IOException.class, () -> read(bytes, Integer.MAX_VALUE)).getMessage();
+    }
+
+    static byte[] written(Figure figure) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        FigureCodec.write(figure, new DataOutputStream(bytes));
+        return bytes.toByteArray();
+    }
+
+    static Figure read(byte[] bytes, int pointLimit) throws IOException {
+        DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
+        return FigureCodec.read(in, pointLimit);
+    }
+
+    @Test
+    void everyKindOfSeriesIsCovered() {
+        assertEquals(4, Series.class.getPermittedSubclasses().length);
+        assertTrue(
+                Collections.disjoint(
+                        List.of(Series.Bars.class),
+                        OF_EVERY_KIND.series().stream().map(Object::getClass).toList()));
+    }
+}
