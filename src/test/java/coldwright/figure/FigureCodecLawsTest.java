@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -22,17 +23,17 @@ class FigureCodecLawsTest {
     /** A refused stream may cost no more than its own size many times over. */
     private static final long MOST_BYTES_TAKEN = 2_000_000;
 
-    @Property
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void aFigureComesBackAsItWas(@ForAll("figures") Figure figure) throws IOException {
         assertEquals(figure, FigureCodecTest.read(FigureCodecTest.written(figure), PLENTY));
     }
 
-    @Property
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void randomBytesOnlyEverGiveARefusal(@ForAll byte[] bytes) {
         refusedOrRead(bytes);
     }
 
-    @Property
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void aFigureWithSomeBytesChangedIsReadOrRefused(
             @ForAll("figures") Figure figure, @ForAll Random random) throws IOException {
         byte[] bytes = FigureCodecTest.written(figure);
