@@ -1,0 +1,195 @@
+package coldwright.science.glass;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+import coldwright.science.Temperature;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The seconds between the iron and the snap: how a thin hot wafer cools and how long it can be
+ * bent.
+ *
+ * <p>Equation: T = Ta + (T₀ − Ta)·exp(−t/τ), τ = (ρ c d/2)(1/h + d/(6k)), d the thickness, both
+ * sides losing heat; h the film plus radiation 4εσTm³ at the mean temperature. The second term is
+ * the wafer's own resistance: with it the lumped form keeps the slowest mode of the exact series
+ * for a slab within 1 % up to a Biot number h(d/2)/k of 0.5 and within 5 % up to 1.5; {@link
+ * #notes} says when it is more. The wafer bends while its sugar melt is thinner than the
+ * glassmaker's softening point, 10^6.6 Pa·s ({@link Wlf}), and cracks below the melt's own glass
+ * transition.
+ *
+ * <p>Left out: steam leaving the wafer (it cools faster), fat, and the stiffness of the starch
+ * walls, which shortens the time. Error: a factor of two, mostly the film.
+ *
+ * <p>Caution: the iron and the wafer burn at these temperatures; shape with a cloth or heat gloves.
+ *
+ * <pre>{@code
+ * ConeShaping.of(Wafer.rolledSugarCone()).secondsToShape();   // a band of seconds
+ * }</pre>
+ *
+ * @param wafer the wafer
+ * @param ironC temperature at which it leaves the iron, °C
+ * @param roomC temperature of the room and the form, °C
+ * @param surroundings where it cools
+ */
+public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings surroundings) {
+    /** Above this Biot number the inside lags and lumped cooling is only a trend. */
+    public static final double LUMPED_TO_BIOT = 1.5;
+
+    private static final double USUAL_IRON_C = 170;
+    private static final double USUAL_ROOM_C = 22;
+    private static final double STEFAN_BOLTZMANN = 5.670374e-8;
+    private static final double EMISSIVITY = 0.9;
+
+    /** Checks the temperatures. */
+    public ConeShaping {
+        Require.within("ironC", ironC, new Require.Range(60, 230, "°C"));
+        Require.within("roomC", roomC, new Require.Range(-30, 50, "°C"));
+    }
+
+    /**
+     * A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source).
+     *
+     * @param wafer the wafer
+     * @return the shaping
+     */
+    public static ConeShaping of(Wafer wafer) {
+        return new ConeShaping(wafer, USUAL_IRON_C, USUAL_ROOM_C, Surroundings.STILL_AIR);
+    }
+
+    /**
+     * The same from another iron.
+     *
+     * @param temperatureC °C, 60 to 230
+     * @return the new shaping
+     */
+    public ConeShaping fromIronAt(double temperatureC) {
+        return new ConeShaping(wafer, temperatureC, roomC, surroundings);
+    }
+
+    /**
+     * The same in another room.
+     *
+     * @param temperatureC °C, −30 to 50
+     * @return the new shaping
+     */
+    public ConeShaping inRoomAt(double temperatureC) {
+        return new ConeShaping(wafer, ironC, temperatureC, surroundings);
+    }
+
+    /**
+     * The same elsewhere.
+     *
+     * @param place where it cools
+     * @return the new shaping
+     */
+    public ConeShaping cooled(Surroundings place) {
+        return new ConeShaping(wafer, ironC, roomC, place);
+    }
+
+    /**
+     * Temperature of the wafer.
+     *
+     * @param seconds s after the iron, zero or more
+     * @return °C; low is the fastest cooling of the band
+     */
+    public Band temperatureCAfter(double seconds) {
+        Require.notNegative("seconds", seconds, "s");
+        Band tau = timeConstantS();
+        return new Band(
+                after(seconds, tau.low()),
+                after(seconds, tau.middle()),
+                after(seconds, tau.high()));
+    }
+
+    /**
+     * How long it can be bent with ease.
+     *
+     * @return s, zero if it leaves the iron too cool; all zero if the wafer cannot be rolled
+     */
+    public Band secondsToShape() {
+        return secondsTo(bendsAboveC());
+    }
+
+    /**
+     * How long until it snaps instead of bending.
+     *
+     * @return s, never less than {@link #secondsToShape}
+     */
+    public Band secondsToSnap() {
+        return secondsTo(wafer.sugarPhase().glassTransitionC());
+    }
+
+    /**
+     * Below this temperature it is too stiff to bend with ease.
+     *
+     * @return °C
+     */
+    public double bendsAboveC() {
+        return wafer.sugarPhase().glassTransitionC() + Wlf.aboveGlassC(Wlf.LOG_PAS_SOFTENING);
+    }
+
+    /**
+     * How much the inside lags behind the surface.
+     *
+     * @return Biot number h(d/2)/k at the middle of the band
+     */
+    public double biot() {
+        return surfaceWPerM2K().middle() * wafer.thicknessMm() / 2000 / Wafer.CONDUCTIVITY_W_PER_MK;
+    }
+
+    /**
+     * Where the answer is less sure.
+     *
+     * @return remarks, empty if none
+     */
+    public List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        if (biot() > LUMPED_TO_BIOT) {
+            notes.add(
+                    "Biot number %s is above 1.5: the inside stays warmer than the skin, so the seconds are a trend"
+                            .formatted(Require.spoken(Math.round(biot() * 100) / 100.0)));
+        }
+        if (!wafer.canBeRolled()) {
+            notes.add(
+                    "less than 20 % sugar in the dry matter: the wafer breaks even when hot; bake it in its shape");
+        }
+        return List.copyOf(notes);
+    }
+
+    private Band secondsTo(double temperatureC) {
+        if (!wafer.canBeRolled() || ironC <= temperatureC) {
+            return Band.exactly(0);
+        }
+        if (temperatureC <= roomC) {
+            return Band.exactly(Double.POSITIVE_INFINITY);
+        }
+        return timeConstantS().times(Math.log((ironC - roomC) / (temperatureC - roomC)));
+    }
+
+    private Band timeConstantS() {
+        Band h = surfaceWPerM2K();
+        return new Band(timeConstantS(h.high()), timeConstantS(h.middle()), timeConstantS(h.low()));
+    }
+
+    private double timeConstantS(double filmWPerM2K) {
+        double thicknessM = wafer.thicknessMm() / 1000;
+        double inside = thicknessM / 6 / Wafer.CONDUCTIVITY_W_PER_MK;
+        double heat = Wafer.DENSITY_G_PER_ML * 1e6 * wafer.heatCapacityJPerGK() * thicknessM / 2;
+        return heat * (1 / filmWPerM2K + inside);
+    }
+
+    private Band surfaceWPerM2K() {
+        if (!surroundings.inAir()) {
+            return surroundings.filmWPerM2K();
+        }
+        double mean = Temperature.kelvin((ironC + roomC) / 2);
+        double radiation = 4 * EMISSIVITY * STEFAN_BOLTZMANN * mean * mean * mean;
+        return surroundings.filmWPerM2K().plus(Band.exactly(radiation));
+    }
+
+    private double after(double seconds, double tauS) {
+        return roomC + (ironC - roomC) * Math.exp(-seconds / tauS);
+    }
+}

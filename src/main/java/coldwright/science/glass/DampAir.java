@@ -1,0 +1,126 @@
+package coldwright.science.glass;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+
+import java.util.List;
+
+/**
+ * What damp air does to a wafer: how much water it takes up and when it goes soft.
+ *
+ * <p>Equation (GAB: Guggenheim, Anderson and de Boer): X = Xm C K a/((1 − Ka)(1 − Ka + C K a)), X
+ * in g of water per g of dry matter, a the relative humidity as a fraction. Constants for wafers
+ * and biscuits near 25 °C, from memory: Xm 0.045 (0.035 to 0.055), C 12, K 0.95; the form itself is
+ * standard for foods (for almonds and cookies it was seen in use). Range 10 to 90 % humidity.
+ *
+ * <p>It goes soft when the water in its sugar melt brings the melt's glass transition below the
+ * room ({@link Wafer#sugarPhase}). Error: ±1 % of water, ±10 % of humidity.
+ *
+ * <p>Time: half the way takes 0.197 (d/2)²/D by Fick's law for a slab open on both sides (Crank,
+ * The Mathematics of Diffusion, from memory), D 2·10⁻¹¹ to 2·10⁻¹⁰ m²/s, by judgement.
+ *
+ * @param wafer the wafer
+ * @param roomC temperature of the room, °C, 0 to 45
+ */
+public record DampAir(Wafer wafer, double roomC) {
+    private static final double[] MONOLAYER_G_PER_G = {0.035, 0.045, 0.055};
+    private static final double C = 12;
+    private static final double K = 0.95;
+    private static final Band DIFFUSIVITY_M2_PER_S = new Band(2e-11, 6e-11, 2e-10);
+    private static final double HALF_WAY = 0.197;
+    private static final Require.Range HUMIDITY = new Require.Range(0, 95, "% relative humidity");
+
+    /** Checks the temperature. */
+    public DampAir {
+        Require.within("roomC", roomC, new Require.Range(0, 45, "°C"));
+    }
+
+    /**
+     * Water that the wafer holds once it has come to rest with the air.
+     *
+     * @param humidityPercent relative humidity, %, 0 to 95
+     * @return % by mass of the whole, with the spread of the constants
+     */
+    public Band waterPercentAt(double humidityPercent) {
+        Require.within("humidityPercent", humidityPercent, HUMIDITY);
+        return new Band(
+                wet(MONOLAYER_G_PER_G[0], humidityPercent),
+                wet(MONOLAYER_G_PER_G[1], humidityPercent),
+                wet(MONOLAYER_G_PER_G[2], humidityPercent));
+    }
+
+    /**
+     * Glass transition of the wafer's sugar melt once it has come to rest with the air.
+     *
+     * @param humidityPercent relative humidity, %, 0 to 95
+     * @return °C; above the room the wafer snaps, below it bends
+     */
+    public Band glassTransitionCAt(double humidityPercent) {
+        Band water = waterPercentAt(humidityPercent);
+        return new Band(glass(water.high()), glass(water.middle()), glass(water.low()));
+    }
+
+    /**
+     * The dampest air in which it stays crisp for good.
+     *
+     * @return % relative humidity
+     */
+    public Band crispUpToHumidityPercent() {
+        double[] limits = new double[MONOLAYER_G_PER_G.length];
+        for (int i = 0; i < limits.length; i++) {
+            limits[i] = limit(MONOLAYER_G_PER_G[i]);
+        }
+        return new Band(limits[2], limits[1], limits[0]);
+    }
+
+    /**
+     * How long a dry wafer takes to go half the way to the air's dampness.
+     *
+     * @return h
+     */
+    public Band hoursHalfWay() {
+        double half = wafer.thicknessMm() / 2000;
+        double factor = HALF_WAY * half * half / 3600;
+        return new Band(
+                factor / DIFFUSIVITY_M2_PER_S.high(),
+                factor / DIFFUSIVITY_M2_PER_S.middle(),
+                factor / DIFFUSIVITY_M2_PER_S.low());
+    }
+
+    /**
+     * What the answers rest on.
+     *
+     * @return sentences
+     */
+    public List<String> notes() {
+        return List.of(
+                "sorption constants are from memory; the trend is sure, the figures ±1 % water");
+    }
+
+    private double limit(double monolayer) {
+        double low = 0;
+        double high = 95;
+        if (glass(wet(monolayer, high)) > roomC) {
+            return high;
+        }
+        for (int i = 0; i < 50; i++) {
+            double middle = (low + high) / 2;
+            if (glass(wet(monolayer, middle)) > roomC) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private double glass(double waterPercent) {
+        return wafer.moist(waterPercent).sugarPhase().glassTransitionC();
+    }
+
+    private static double wet(double monolayer, double humidityPercent) {
+        double ka = K * humidityPercent / 100;
+        double dry = monolayer * C * ka / ((1 - ka) * (1 - ka + C * ka));
+        return 100 * dry / (1 + dry);
+    }
+}

@@ -1,0 +1,95 @@
+package coldwright.science.glass;
+
+import coldwright.science.Require;
+import coldwright.science.freezing.Solute;
+import coldwright.science.freezing.Solution;
+
+import java.util.List;
+
+/**
+ * The map of one sugar and water: below which line there is ice, below which there is glass, and
+ * how far freezing can concentrate the syrup.
+ *
+ * <p>The ice line comes from the freezing model, the glass line from {@link GordonTaylor}. The end
+ * of freezing is published for sucrose: Tg′ −46 °C, Tm′ −34 °C at 80 % (from memory; the −32 °C of
+ * older work is another definition of the same step). For the other sugars it is left out.
+ *
+ * @param sugar which sugar
+ */
+public record StateDiagram(SugarGlass sugar) {
+    /** Glass transition of the liquid that is left when no more ice can form, °C; from memory. */
+    public static final double SUCROSE_END_OF_FREEZING_GLASS_C = -46;
+
+    /** Temperature at which ice begins to melt into that liquid, °C; from memory. */
+    public static final double SUCROSE_ONSET_OF_MELTING_C = -34;
+
+    /** Sucrose in that liquid, % by mass; from memory. */
+    public static final double SUCROSE_MOST_CONCENTRATED_PERCENT = 80;
+
+    private static final Require.Range SYRUP = new Require.Range(0, 80, "% by mass");
+
+    /** Refuses what is no sugar. */
+    public StateDiagram {
+        if (sugar == SugarGlass.STARCH || sugar == SugarGlass.GLUTEN) {
+            throw new IllegalArgumentException(
+                    "%s is no sugar; the state diagram is drawn for sucrose, glucose, fructose, lactose or maltose"
+                            .formatted(sugar.name().toLowerCase(java.util.Locale.ROOT)));
+        }
+    }
+
+    /**
+     * The glass line.
+     *
+     * @param sugarPercent sugar, % by mass, 0 to 100
+     * @return glass transition, °C
+     */
+    public double glassTransitionC(double sugarPercent) {
+        return GordonTaylor.of(sugarPercent, sugar).glassTransitionC();
+    }
+
+    /**
+     * The ice line (liquidus).
+     *
+     * @param sugarPercent sugar, % by mass, 0 to 80
+     * @return temperature at which the first ice is stable, °C
+     */
+    public double iceMeltsC(double sugarPercent) {
+        Require.within("sugarPercent", sugarPercent, SYRUP);
+        return Solution.inWater(100 - sugarPercent).with(sugarPercent, solute()).freezingPointC();
+    }
+
+    /**
+     * Viscosity between the lines, by the distance to the glass.
+     *
+     * @param sugarPercent sugar, % by mass
+     * @param temperatureC temperature, °C, at most 100 °C above the glass line
+     * @return log₁₀ of the viscosity in Pa·s; 12 and more is glass
+     */
+    public double logPaS(double sugarPercent, double temperatureC) {
+        double above = temperatureC - glassTransitionC(sugarPercent);
+        return above <= 0 ? Wlf.LOG_PAS_AT_GLASS : Wlf.logPaS(above);
+    }
+
+    /**
+     * What the diagram rests on, for a caption.
+     *
+     * @return sentences
+     */
+    public List<String> notes() {
+        return List.of(
+                "Glass line: Gordon and Taylor 1952 with Roos 1993, about ±3 °C up to 30 % water.",
+                sugar == SugarGlass.SUCROSE
+                        ? "End of freezing: Tg′ −46 °C, Tm′ −34 °C, 80 % (from memory)."
+                        : "End of freezing is left out: no source at hand.");
+    }
+
+    private Solute solute() {
+        return switch (sugar) {
+            case GLUCOSE -> Solute.GLUCOSE;
+            case FRUCTOSE -> Solute.FRUCTOSE;
+            case LACTOSE -> Solute.LACTOSE;
+            case MALTOSE -> Solute.MALTOSE;
+            default -> Solute.SUCROSE;
+        };
+    }
+}
