@@ -1,0 +1,64 @@
+package coldwright.desk.code;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+class JavaWordsTest {
+    @Test
+    void coloursASnippet() {
+        assertEquals(
+                "KEYWORD:double NUMBER:40 DIAL:// dial 0 to 300 step 5 g",
+                wordsOf("double sugar = 40; // dial 0 to 300 step 5 g"));
+        assertEquals(
+                "KEYWORD:var TYPE:Mix NUMBER:600 CONSTANT:BLOOD_ORANGE_JUICE COMMENT:// juice",
+                wordsOf("var mix = Mix.of(grams(600, BLOOD_ORANGE_JUICE)); // juice"));
+        assertEquals(
+                "STRING:\"a \\\" // b\" COMMENT:/* c */", wordsOf("x(\"a \\\" // b\") /* c */"));
+    }
+
+    @Test
+    void readsNumbersWhole() {
+        assertEquals("NUMBER:1.5e-3", wordsOf("1.5e-3"));
+        assertEquals("NUMBER:.5 NUMBER:1_000", wordsOf(".5+1_000"));
+        assertEquals("NUMBER:0x1e NUMBER:1", wordsOf("0x1e-1"));
+        assertEquals("", wordsOf("x1.y2"));
+    }
+
+    @Test
+    void leavesOpenTextOpenOnlyAsFarAsJavaWould() {
+        assertEquals("STRING:\"open KEYWORD:int", wordsOf("\"open\nint x"));
+        assertEquals("COMMENT:/* open\nint x", wordsOf("/* open\nint x"));
+        assertEquals("STRING:\"\"\"\nint\n\"x", wordsOf("\"\"\"\nint\n\"x"));
+        assertEquals("STRING:\"\\", wordsOf("\"\\"));
+    }
+
+    @Property
+    void neverOverlapsAndStaysInside(@ForAll String java) {
+        int before = 0;
+        for (Word word : JavaWords.in(java)) {
+            assertTrue(word.start() >= before && word.end() > word.start(), word.toString());
+            before = word.end();
+        }
+        assertTrue(before <= java.length());
+    }
+
+    @Test
+    void takesALongTextInItsStride() {
+        String longComment = "/*" + "*x".repeat(500_000);
+        assertEquals(List.of(new Word(0, 1_000_002, Word.Kind.COMMENT)), JavaWords.in(longComment));
+    }
+
+    private static String wordsOf(String java) {
+        return JavaWords.in(java).stream()
+                .map(word -> word.kind() + ":" + java.substring(word.start(), word.end()))
+                .collect(Collectors.joining(" "));
+    }
+}
