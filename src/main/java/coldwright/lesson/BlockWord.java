@@ -1,0 +1,47 @@
+package coldwright.lesson;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a fenced block is for, by the words behind its fence. */
+enum BlockWord {
+    JAVA("java"),
+    JAVA_GIVEN("java given"),
+    FORECAST("forecast"),
+    CHECK("check"),
+    /** Shown as it stands. */
+    PLAIN("text");
+
+    private final String words;
+
+    BlockWord(String words) {
+        this.words = words;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /**
+     * The meaning of the words behind a fence.
+     *
+     * @param info those words; nothing means plain text
+     * @return the meaning, if they have one
+     */
+    static Optional<BlockWord> of(String info) {
+        String tidy = tidy(info);
+        return tidy.isEmpty()
+                ? Optional.of(PLAIN)
+                : Arrays.stream(values()).filter(word -> word.words.equals(tidy)).findFirst();
+    }
+
+    static String tidy(String info) {
+        return info.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+
+    static List<String> allWords() {
+        return Arrays.stream(values()).map(BlockWord::words).toList();
+    }
+}

@@ -1,0 +1,185 @@
+package coldwright.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the dials of a snippet: {@code double sugar = 120; // dial 0 to 300 step 5 g}. */
+final class DialReader {
+    private static final String EXAMPLE = "`double sugar = 120; // dial 0 to 300 step 5 g`";
+    private static final String NUMBER = "(" + NumberText.PATTERN + ")";
+    private static final Pattern RANGE =
+            Pattern.compile(
+                    NUMBER + "\\s+to\\s+" + NUMBER + "\\s+step\\s+" + NUMBER + "\\s*([^\\d.,].*)?");
+    private static final Pattern DIAL = Pattern.compile("//\\s*(\\p{L}+)(.*)", Pattern.DOTALL);
+    private static final String NAME = "[\\p{L}_$][\\p{L}\\p{N}_$]*";
+    private static final Pattern DECLARATION =
+            Pattern.compile(
+                    "\\s*(?:final\\s+)?(?<type>[\\p{L}_$][\\p{L}\\p{N}_$.<>\\[\\]]*)\\s+(?<name>"
+                            + NAME
+                            + ")\\s*=\\s*(?<value>.*?)\\s*;\\s*");
+    private static final Pattern LITERAL =
+            Pattern.compile(
+                    "[+-]?\\s*(?:\\d[\\d_]*(?:\\.[\\d_]*)?|\\.\\d[\\d_]*)(?:[eE][+-]?\\d+)?[dD]?");
+    private static final int LONGEST_DECLARATION = 500;
+    private static final Set<String> TURNABLE = Set.of("double", "int");
+
+    private final String code;
+    private final int firstLine;
+    private final FaultList faults;
+
+    private DialReader(String code, int firstLine, FaultList faults) {
+        this.code = code;
+        this.firstLine = firstLine;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads every dial of a snippet.
+     *
+     * @param code the snippet
+     * @param firstLine the line in the file on which the code begins
+     * @param faults takes what is wrong
+     * @return the dials that can be used
+     */
+    static List<Dial> read(String code, int firstLine, FaultList faults) {
+        DialReader reader = new DialReader(code, firstLine, faults);
+        List<Dial> dials = new ArrayList<>();
+        for (JavaText.Comment comment : JavaText.lineComments(code)) {
+            reader.dial(comment).ifPresent(dials::add);
+        }
+        return dials;
+    }
+
+    private Optional<Dial> dial(JavaText.Comment comment) {
+        int lineStart = code.lastIndexOf('\n', comment.start()) + 1;
+        String before = code.substring(lineStart, comment.start());
+        Matcher said = DIAL.matcher(code.substring(comment.start(), comment.end()));
+        if (!said.matches()) {
+            return Optional.empty();
+        }
+        String word = said.group(1);
+        Matcher range = RANGE.matcher(said.group(2).strip());
+        int line =
+                firstLine
+                        + (int) code.substring(0, lineStart).chars().filter(c -> c == '\n').count();
+        if (!word.equals("dial")) {
+            if (range.matches()) {
+                faults.add(
+                        line,
+                        "\"%s\" is no word for a number that can be turned; write `// dial %s`"
+                                .formatted(word, said.group(2).strip()));
+            }
+            return Optional.empty();
+        }
+        Matcher declaration =
+                DECLARATION.matcher(before.length() > LONGEST_DECLARATION ? "" : before);
+        if (!declaration.matches()) {
+            if (range.matches() || !before.isBlank()) {
+                faults.add(
+                        line,
+                        "the dial stands on no declaration; write it behind one, such as "
+                                + EXAMPLE);
+            }
+            return Optional.empty();
+        }
+        Optional<String> fault = faultOf(declaration, range, comment.depth());
+        fault.ifPresent(words -> faults.add(line, words));
+        return fault.isPresent()
+                ? Optional.empty()
+                : Optional.of(made(declaration, range, lineStart));
+    }
+
+    private static Optional<String> faultOf(Matcher declaration, Matcher range, int depth) {
+        String type = declaration.group("type");
+        String name = declaration.group("name");
+        String literal = declaration.group("value");
+        if (!TURNABLE.contains(type)) {
+            return Optional.of(
+                    "the dial stands on `%s %s`; it can turn only a `double` or an `int`"
+                            .formatted(type, name));
+        }
+        if (depth > 0) {
+            return Optional.of(
+                    "the dial of `%s` stands inside brackets; move its declaration out of them"
+                            .formatted(name));
+        }
+        if (!LITERAL.matcher(literal).matches()) {
+            return Optional.of(
+                    "the dial of `%s` starts from `%s`; give it one plain number, such as 120"
+                            .formatted(name, literal));
+        }
+        if (!range.matches()) {
+            return Optional.of(
+                    "the dial of `%s` doesn't say its range; write it like %s"
+                            .formatted(name, EXAMPLE));
+        }
+        return faultOfRange(type, name, numberOf(literal), range);
+    }
+
+    private static Optional<String> faultOfRange(
+            String type, String name, double value, Matcher range) {
+        double least = NumberText.parse(range.group(1));
+        double most = NumberText.parse(range.group(2));
+        double step = NumberText.parse(range.group(3));
+        String dial = "the dial of `%s` ".formatted(name);
+        if (!(least < most)) {
+            return Optional.of(
+                    dial
+                            + "runs from %s to %s; its lower end comes first"
+                                    .formatted(NumberText.spoken(least), NumberText.spoken(most)));
+        }
+        if (!(step > 0)) {
+            return Optional.of(
+                    dial
+                            + "has a step of %s; it must be more than 0"
+                                    .formatted(NumberText.spoken(step)));
+        }
+        if (step > most - least) {
+            return Optional.of(
+                    dial
+                            + "has a step of %s, more than its whole range; make it smaller"
+                                    .formatted(NumberText.spoken(step)));
+        }
+        if (value < least || value > most) {
+            return Optional.of(
+                    dial
+                            + "starts at %s, outside its range %s to %s; change the number or the range"
+                                    .formatted(
+                                            NumberText.spoken(value),
+                                            NumberText.spoken(least),
+                                            NumberText.spoken(most)));
+        }
+        boolean whole = isWhole(least) && isWhole(step) && isWhole(value);
+        if (type.equals("int") && !whole) {
+            return Optional.of(
+                    dial
+                            + "turns an `int` by parts of one; write whole numbers or make it a `double`");
+        }
+        return Optional.empty();
+    }
+
+    private static Dial made(Matcher declaration, Matcher range, int lineStart) {
+        String unit = range.group(4) == null ? "" : range.group(4).strip();
+        return new Dial(
+                declaration.group("name"),
+                lineStart + declaration.start("value"),
+                lineStart + declaration.end("value"),
+                numberOf(declaration.group("value")),
+                NumberText.parse(range.group(1)),
+                NumberText.parse(range.group(2)),
+                NumberText.parse(range.group(3)),
+                unit);
+    }
+
+    private static double numberOf(String literal) {
+        return NumberText.parse(literal.replaceAll("[dD]$", ""));
+    }
+
+    private static boolean isWhole(double value) {
+        return value == Math.rint(value);
+    }
+}

@@ -1,0 +1,161 @@
+package coldwright.lesson;
+
+import org.commonmark.node.Node;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a forecast block: the question, then choices or a number, then the explanation. */
+final class ForecastReader {
+    private static final String RIGHT = "- * ";
+    private static final Pattern NUMBER =
+            Pattern.compile(
+                    "number:\\s*(%1$s)\\s*([^\\d.,\\s].*?)?\\s+within\\s+(%1$s)\\s*([^\\d.,].*)?"
+                            .formatted(NumberText.PATTERN));
+
+    private final int firstLine;
+    private final FaultList faults;
+    private final List<String> question = new ArrayList<>();
+    private final List<String> choices = new ArrayList<>();
+    private final List<Integer> right = new ArrayList<>();
+    private final List<String> numbers = new ArrayList<>();
+    private int numberLine;
+
+    private ForecastReader(int firstLine, FaultList faults) {
+        this.firstLine = firstLine;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a forecast block.
+     *
+     * @param text what stands between its fences
+     * @param firstLine the line in the file on which the text begins
+     * @param faults takes what is wrong
+     * @param prose parses the explanation, given its text and its first line
+     * @return the forecast, if it can be asked
+     */
+    static Optional<Part.Forecast> read(
+            String text,
+            int firstLine,
+            FaultList faults,
+            BiFunction<String, Integer, List<Node>> prose) {
+        String[] lines = text.split("\n", -1);
+        ForecastReader reader = new ForecastReader(firstLine, faults);
+        int end = reader.readUntilExplanation(lines);
+        String explanation = String.join("\n", List.of(lines).subList(end, lines.length));
+        Optional<Answer> answer = reader.answer();
+        return answer.map(
+                a ->
+                        new Part.Forecast(
+                                firstLine - 1,
+                                String.join(" ", reader.question),
+                                a,
+                                prose.apply(explanation, firstLine + end)));
+    }
+
+    private int readUntilExplanation(String[] lines) {
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i].strip();
+            boolean answered = !choices.isEmpty() || !numbers.isEmpty();
+            if (line.isEmpty()) {
+                if (answered) {
+                    return i;
+                }
+            } else if (isChoice(line)) {
+                choice(line);
+            } else if (line.startsWith("number:")) {
+                numbers.add(line);
+                numberLine = firstLine + i;
+            } else if (!answered) {
+                question.add(line);
+            } else if (!choices.isEmpty() && Character.isWhitespace(lines[i].charAt(0))) {
+                int last = choices.size() - 1;
+                choices.set(last, choices.get(last) + " " + line);
+            } else {
+                faults.add(
+                        firstLine + i,
+                        "this line of the forecast is neither a choice nor parted from them by an empty line; begin it with \"- \" or put an empty line above it");
+                return i;
+            }
+        }
+        return lines.length;
+    }
+
+    private static boolean isChoice(String line) {
+        return line.equals("-") || line.startsWith("- ");
+    }
+
+    private void choice(String line) {
+        boolean marked = line.startsWith(RIGHT) || line.equals(RIGHT.strip());
+        if (marked) {
+            right.add(choices.size());
+        }
+        choices.add(line.substring(marked ? 3 : 1).strip());
+    }
+
+    private Optional<Answer> answer() {
+        Optional<String> fault = faultOfShape();
+        if (fault.isPresent()) {
+            faults.add(firstLine - 1, fault.get());
+            return Optional.empty();
+        }
+        return numbers.isEmpty()
+                ? Optional.of(new Answer.Choice(choices, right.get(0)))
+                : number(numbers.get(0));
+    }
+
+    private Optional<String> faultOfShape() {
+        if (question.isEmpty()) {
+            return Optional.of("the forecast asks nothing; write the question on its first line");
+        }
+        if (choices.isEmpty() && numbers.isEmpty()) {
+            return Optional.of(
+                    "the forecast has no answer to choose; write choices that begin with \"- \" or a line such as `number: 12.5 °C within 1`");
+        }
+        if (!numbers.isEmpty()) {
+            return numbers.size() == 1 && choices.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(
+                            "the forecast has more than one kind of answer; keep either its choices or one `number:` line");
+        }
+        if (choices.contains("")) {
+            return Optional.of("a choice of the forecast is empty; write its words or take it out");
+        }
+        if (choices.size() < 2) {
+            return Optional.of("the forecast has one choice only; write at least two");
+        }
+        if (new HashSet<>(choices).size() < choices.size()) {
+            return Optional.of("two choices of the forecast are the same; change one of them");
+        }
+        if (right.isEmpty()) {
+            return Optional.of("the forecast has no right answer; mark one choice with \"- * \"");
+        }
+        if (right.size() > 1) {
+            return Optional.of(
+                    "the forecast has %d right answers; mark one choice only with \"- * \""
+                            .formatted(right.size()));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Answer> number(String line) {
+        Matcher said = NUMBER.matcher(line);
+        if (!said.matches() || NumberText.parse(said.group(3)) < 0) {
+            faults.add(
+                    numberLine,
+                    "\"%s\" is no number with a tolerance; write it like `number: 12.5 °C within 1`"
+                            .formatted(line));
+            return Optional.empty();
+        }
+        String unit = said.group(2) == null ? "" : said.group(2).strip();
+        return Optional.of(
+                new Answer.Amount(
+                        NumberText.parse(said.group(1)), unit, NumberText.parse(said.group(3))));
+    }
+}

@@ -1,0 +1,80 @@
+package coldwright.lesson;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+
+/**
+ * The {@code key: value} lines in the comment under a lesson's title.
+ *
+ * @param track which part of the course the lesson belongs to; may be empty
+ * @param minutes how long it takes; may be empty
+ * @param needs what the learner needs at hand; may be empty
+ */
+record Header(String track, String minutes, String needs) {
+    static final Header NONE = new Header("", "", "");
+
+    private static final List<String> KEYS = List.of("track", "minutes", "needs");
+    private static final Pattern KEY = Pattern.compile("\\p{L}[\\p{L} _-]*");
+
+    /** Whether a comment before the first step is the header. */
+    static boolean isMeant(String comment, boolean directlyUnderTitle) {
+        return inside(comment)
+                .lines()
+                .map(Header::keyOf)
+                .anyMatch(key -> directlyUnderTitle ? !key.isEmpty() : KEYS.contains(key));
+    }
+
+    static Header read(String comment, int firstLine, FaultList faults) {
+        Map<String, String> values = new HashMap<>();
+        int line = firstLine;
+        for (String text : inside(comment).split("\n", -1)) {
+            if (!text.isBlank()) {
+                faultOf(text.strip(), values).ifPresent(adder(faults, line));
+            }
+            line++;
+        }
+        return new Header(
+                values.getOrDefault("track", ""),
+                values.getOrDefault("minutes", ""),
+                values.getOrDefault("needs", ""));
+    }
+
+    private static Consumer<String> adder(FaultList faults, int line) {
+        return words -> faults.add(line, words);
+    }
+
+    /** Takes one entry over, or says what is wrong with it. */
+    private static Optional<String> faultOf(String text, Map<String, String> values) {
+        String key = keyOf(text);
+        if (key.isEmpty()) {
+            return Optional.of(
+                    "\"%s\" is no `key: value`; write one such as `minutes: 45`".formatted(text));
+        }
+        if (!KEYS.contains(key)) {
+            return Optional.of(
+                    "\"%s\" is unknown at a lesson's head%s"
+                            .formatted(
+                                    key,
+                                    Nearest.to(key, KEYS)
+                                            .map(": did you mean \"%s\"?"::formatted)
+                                            .orElse("; it may say track, minutes and needs")));
+        }
+        String value = text.substring(text.indexOf(':') + 1).strip();
+        return values.putIfAbsent(key, value) == null
+                ? Optional.empty()
+                : Optional.of("\"%s\" is said twice; take one of them out".formatted(key));
+    }
+
+    private static String keyOf(String text) {
+        String key = text.substring(0, Math.max(0, text.indexOf(':'))).strip();
+        return KEY.matcher(key).matches() ? key : "";
+    }
+
+    private static String inside(String comment) {
+        return comment.replace("<!--", "").replace("-->", "");
+    }
+}

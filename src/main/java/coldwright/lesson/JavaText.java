@@ -1,0 +1,97 @@
+package coldwright.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds its way through Java text: what is a comment, what is a literal, how deep in brackets. */
+final class JavaText {
+    /**
+     * A comment that runs to the end of its line.
+     *
+     * @param start where its slashes stand
+     * @param end where its line ends
+     * @param depth how many brackets are open there
+     */
+    record Comment(int start, int end, int depth) {}
+
+    private JavaText() {}
+
+    static List<Comment> lineComments(String code) {
+        List<Comment> comments = new ArrayList<>();
+        int depth = 0;
+        int at = 0;
+        while (at < code.length()) {
+            char here = code.charAt(at);
+            if (code.startsWith("//", at)) {
+                int end = endOf("\n", code, at);
+                comments.add(new Comment(at, end, depth));
+                at = end;
+            } else if (code.startsWith("/*", at)) {
+                at = Math.min(code.length(), endOf("*/", code, at + 2) + 2);
+            } else if (here == '"' || here == '\'') {
+                at = afterLiteral(code, at);
+            } else {
+                depth += "([{".indexOf(here) >= 0 ? 1 : ")]}".indexOf(here) >= 0 ? -1 : 0;
+                at++;
+            }
+        }
+        return comments;
+    }
+
+    /**
+     * Where words stand outside of string and character literals.
+     *
+     * @return each place, in order
+     */
+    static List<Integer> placesOf(String words, String code) {
+        List<Integer> places = new ArrayList<>();
+        int at = 0;
+        while (at < code.length()) {
+            if (code.startsWith(words, at)) {
+                places.add(at);
+                at++;
+            } else if (code.charAt(at) == '"' || code.charAt(at) == '\'') {
+                at = afterLiteral(code, at);
+            } else {
+                at++;
+            }
+        }
+        return places;
+    }
+
+    /** The code with each string and character literal left out. */
+    static String withoutLiterals(String code) {
+        StringBuilder rest = new StringBuilder();
+        int at = 0;
+        while (at < code.length()) {
+            if (code.charAt(at) == '"' || code.charAt(at) == '\'') {
+                at = afterLiteral(code, at);
+            } else {
+                rest.append(code.charAt(at++));
+            }
+        }
+        return rest.toString();
+    }
+
+    /** The place behind a literal that begins at a quotation mark, or the end of its line. */
+    private static int afterLiteral(String code, int start) {
+        boolean block = code.startsWith("\"\"\"", start);
+        String close = block ? "\"\"\"" : code.substring(start, start + 1);
+        int at = start + close.length();
+        while (at < code.length()) {
+            if (code.startsWith(close, at)) {
+                return at + close.length();
+            }
+            if (!block && code.charAt(at) == '\n') {
+                return at;
+            }
+            at += code.charAt(at) == '\\' ? 2 : 1;
+        }
+        return code.length();
+    }
+
+    private static int endOf(String close, String code, int from) {
+        int end = code.indexOf(close, from);
+        return end < 0 ? code.length() : end;
+    }
+}

@@ -1,0 +1,270 @@
+package coldwright.lesson;
+
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.LinkReferenceDefinition;
+import org.commonmark.node.Node;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.Text;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Puts a lesson together from its top-level blocks, in order. */
+final class LessonBuilder {
+    private static final String TITLE_EXAMPLE = "`# Sugar and ice`";
+    private static final String STEP_EXAMPLE = "`## Why the tub is a brick`";
+
+    private final String fileName;
+    private final FaultList faults;
+    private final UnclosedBlocks.Closed source;
+    private final ProseMender mender;
+    private final List<Part> opening = new ArrayList<>();
+    private final List<Step> steps = new ArrayList<>();
+    private final Map<String, Integer> lineByTitle = new LinkedHashMap<>();
+    private final List<Node> prose = new ArrayList<>();
+    private List<Part> parts = opening;
+    private String title = "";
+    private Header header = Header.NONE;
+    private boolean afterTitle;
+    private String stepTitle = "";
+    private int stepLine;
+    private boolean anySnippet;
+
+    LessonBuilder(String fileName, FaultList faults, UnclosedBlocks.Closed source) {
+        this.fileName = fileName;
+        this.faults = faults;
+        this.source = source;
+        this.mender = new ProseMender(faults, source::lineInFile);
+    }
+
+    /** A lesson of which nothing can be shown but its faults. */
+    static Lesson unreadable(String fileName, FaultList faults) {
+        return new Lesson(
+                fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder());
+    }
+
+    void add(Node block) {
+        int line = ProseMender.lineOf(block, source::lineInFile);
+        boolean directlyUnderTitle = afterTitle;
+        afterTitle = false;
+        if (block instanceof Heading heading && heading.getLevel() <= 2) {
+            addHeading(heading, line);
+        } else if (ProseMender.isComment(block)) {
+            addComment((HtmlBlock) block, line, directlyUnderTitle);
+        } else if (block instanceof FencedCodeBlock code) {
+            addBlock(code, line);
+        } else if (!(block instanceof LinkReferenceDefinition)) {
+            addProse(block);
+        }
+    }
+
+    private void addHeading(Heading heading, int line) {
+        mender.mend(heading);
+        String words = textOf(heading);
+        if (heading.getLevel() == 1) {
+            if (title.isEmpty() && !words.isEmpty() && stepLine == 0) {
+                title = words;
+                afterTitle = true;
+            } else {
+                faults.add(
+                        line,
+                        words.isEmpty()
+                                ? "this title is empty; write it like " + TITLE_EXAMPLE
+                                : "the lesson has its title already; make this heading a step, `## %s`"
+                                        .formatted(words));
+                prose.add(heading);
+            }
+            return;
+        }
+        endStep();
+        if (words.isEmpty()) {
+            faults.add(line, "this step has no title; write one like " + STEP_EXAMPLE);
+        }
+        Integer former = lineByTitle.putIfAbsent(words, line);
+        if (former != null && !words.isEmpty()) {
+            faults.add(
+                    line,
+                    "the step on line %d has the same title \"%s\"; change one of them"
+                            .formatted(former, words));
+        }
+        stepTitle = words;
+        stepLine = line;
+        parts = new ArrayList<>();
+    }
+
+    private void addComment(HtmlBlock comment, int line, boolean directlyUnderTitle) {
+        boolean isHeader =
+                stepLine == 0
+                        && header == Header.NONE
+                        && Header.isMeant(comment.getLiteral(), directlyUnderTitle);
+        if (isHeader) {
+            header = Header.read(comment.getLiteral(), line, faults);
+        }
+    }
+
+    private void addBlock(FencedCodeBlock block, int line) {
+        String info = block.getInfo();
+        BlockWord word =
+                BlockWord.of(info)
+                        .orElseGet(
+                                () -> {
+                                    faults.add(line, unknown(BlockWord.tidy(info)));
+                                    return BlockWord.PLAIN;
+                                });
+        if (word == BlockWord.PLAIN) {
+            addProse(block);
+            return;
+        }
+        String text = block.getLiteral();
+        endProse();
+        if (stepLine == 0) {
+            faults.add(
+                    line,
+                    "this `%s` block stands before the first step; put a heading such as %s above it"
+                            .formatted(word.words(), STEP_EXAMPLE));
+        }
+        if (word == BlockWord.FORECAST) {
+            ForecastReader.read(text, line + 1, faults, this::proseOf).ifPresent(parts::add);
+        } else if (word == BlockWord.CHECK) {
+            if (!anySnippet) {
+                faults.add(
+                        line,
+                        "no snippet stands above this check; put one there or move the check down");
+            }
+            parts.add(new Part.Check(line, CheckReader.read(text, line + 1, faults)));
+        } else {
+            addSnippet(text, line, word == BlockWord.JAVA_GIVEN);
+        }
+    }
+
+    private void addSnippet(String text, int line, boolean given) {
+        String code = text.endsWith("\n") ? text.substring(0, text.length() - 1) : text;
+        if (code.isBlank()) {
+            faults.add(line, "this snippet is empty; write Java into it or take it out");
+            return;
+        }
+        anySnippet = true;
+        parts.add(new Part.Snippet(line, code, given, DialReader.read(code, line + 1, faults)));
+    }
+
+    private static String unknown(String info) {
+        return "\"%s\" is no kind of block%s"
+                .formatted(
+                        info,
+                        Nearest.to(info, BlockWord.allWords())
+                                .map(": did you mean `%s`?"::formatted)
+                                .orElse(
+                                        "; write `java`, `java given`, `forecast` or `check`, or nothing for plain text"));
+    }
+
+    private void addProse(Node block) {
+        if (block instanceof FencedCodeBlock) {
+            prose.add(block);
+            return;
+        }
+        mender.mend(block);
+        boolean gone = block.getParent() == null;
+        if (!gone) {
+            prose.add(block);
+        }
+    }
+
+    /** The blocks of a text within the lesson, such as a forecast's explanation. */
+    private List<Node> proseOf(String text, int firstLine) {
+        Node document = LessonReader.parser().parse(text);
+        ProseMender within = new ProseMender(faults, index -> firstLine + index);
+        List<Node> nodes = new ArrayList<>();
+        Node next;
+        for (Node block = document.getFirstChild(); block != null; block = next) {
+            next = block.getNext();
+            within.mend(block);
+            if (block.getParent() != null && !(block instanceof LinkReferenceDefinition)) {
+                nodes.add(block);
+            }
+        }
+        return nodes;
+    }
+
+    private void endProse() {
+        if (!prose.isEmpty()) {
+            int line = ProseMender.lineOf(prose.get(0), source::lineInFile);
+            parts.add(new Part.Prose(line, prose));
+            prose.clear();
+        }
+    }
+
+    private void endStep() {
+        endProse();
+        tellForecastsWithoutSnippet();
+        if (stepLine > 0) {
+            steps.add(new Step(stepTitle, stepLine, parts));
+        }
+    }
+
+    private void tellForecastsWithoutSnippet() {
+        boolean snippetFollows = false;
+        for (int i = parts.size() - 1; i >= 0; i--) {
+            Part part = parts.get(i);
+            snippetFollows |= part instanceof Part.Snippet snippet && !snippet.given();
+            if (part instanceof Part.Forecast && !snippetFollows) {
+                faults.add(
+                        part.line(),
+                        "no snippet of this step follows the forecast, so no run can answer it; put a `java` block below it");
+            }
+        }
+    }
+
+    Lesson build() {
+        endStep();
+        if (title.isEmpty()) {
+            faults.add(1, "the lesson has no title; begin it with a line such as " + TITLE_EXAMPLE);
+            title = nameOf(fileName);
+        }
+        if (steps.isEmpty()) {
+            faults.add(1, "the lesson has no step; begin one with a line such as " + STEP_EXAMPLE);
+        }
+        return new Lesson(
+                fileName,
+                title,
+                header.track(),
+                header.minutes(),
+                header.needs(),
+                opening,
+                steps,
+                faults.inOrder());
+    }
+
+    private static String nameOf(String fileName) {
+        Path last = Path.of(fileName).getFileName();
+        return last == null ? fileName : last.toString();
+    }
+
+    private static String textOf(Node node) {
+        StringBuilder words = new StringBuilder();
+        node.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(Text text) {
+                        words.append(text.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(Code code) {
+                        words.append(code.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(SoftLineBreak end) {
+                        words.append(' ');
+                    }
+                });
+        return words.toString().strip();
+    }
+}

@@ -1,0 +1,82 @@
+package coldwright.lesson;
+
+import org.commonmark.node.Node;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+import java.nio.file.Path;
+
+/**
+ * Reads a lesson. A fault never stops it: each is told in one sentence with its line, and the rest
+ * of the lesson stays usable.
+ */
+public final class LessonReader {
+    /** Blocks within blocks beyond this depth are read as plain text. */
+    private static final int DEEPEST_NESTING = 40;
+
+    private LessonReader() {}
+
+    /**
+     * Reads a lesson from its text.
+     *
+     * @param fileName what to call it in messages
+     * @param text the lesson's CommonMark
+     * @return the lesson, with its faults
+     */
+    public static Lesson read(String fileName, String text) {
+        return read(fileName, text, new FaultList(fileName));
+    }
+
+    /**
+     * Reads a lesson from its bytes.
+     *
+     * @param fileName what to call it in messages
+     * @param bytes the lesson's file, UTF-8
+     * @return the lesson, with its faults
+     */
+    public static Lesson read(String fileName, byte[] bytes) {
+        FaultList faults = new FaultList(fileName);
+        return LessonBytes.decode(bytes, faults)
+                .map(text -> read(fileName, text, faults))
+                .orElseGet(() -> LessonBuilder.unreadable(fileName, faults));
+    }
+
+    /**
+     * Reads a lesson from a file.
+     *
+     * @param file a file of at most {@value LessonBytes#MOST_BYTES} bytes
+     * @return the lesson, with its faults; one that can't be read has no steps
+     */
+    public static Lesson read(Path file) {
+        FaultList faults = new FaultList(file.toString());
+        return LessonBytes.load(file, faults)
+                .map(bytes -> read(file.toString(), bytes))
+                .orElseGet(() -> LessonBuilder.unreadable(file.toString(), faults));
+    }
+
+    private static Lesson read(String fileName, String text, FaultList faults) {
+        if (text.isBlank()) {
+            faults.add(
+                    1,
+                    "the file is empty; begin it with a title such as `# Sugar and ice` and a step such as `## Why the tub is a brick`");
+            return LessonBuilder.unreadable(fileName, faults);
+        }
+        UnclosedBlocks.Closed closed = UnclosedBlocks.close(text, faults);
+        LessonBuilder lesson = new LessonBuilder(fileName, faults, closed);
+        Node document = parser().parse(closed.text());
+        Node next;
+        for (Node block = document.getFirstChild(); block != null; block = next) {
+            next = block.getNext();
+            lesson.add(block);
+        }
+        return lesson.build();
+    }
+
+    static Parser parser() {
+        return Parser.builder()
+                .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+                .maxOpenBlockParsers(DEEPEST_NESTING)
+                .maxInlineNesting(DEEPEST_NESTING)
+                .build();
+    }
+}

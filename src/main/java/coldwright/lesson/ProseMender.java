@@ -1,0 +1,129 @@
+package coldwright.lesson;
+
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.Node;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.node.Text;
+
+import java.util.function.IntUnaryOperator;
+import java.util.regex.Pattern;
+
+/** Tells what of a text's CommonMark is not shown, and leaves only what is. */
+final class ProseMender extends AbstractVisitor {
+    private static final String COMMENT = "<!--";
+    private static final int LONGEST_RULE = 300;
+    private static final Pattern TABLE_RULE =
+            Pattern.compile("\\|?\\s*:?-{2,}:?\\s*(\\|\\s*:?-+:?\\s*)+\\|?\\s*");
+
+    private final FaultList faults;
+    private final IntUnaryOperator lineInFile;
+    private int line;
+
+    /**
+     * Sets the mender up.
+     *
+     * @param faults takes what is wrong
+     * @param lineInFile gives the line in the file, from 1, of a parsed line, from 0
+     */
+    ProseMender(FaultList faults, IntUnaryOperator lineInFile) {
+        this.faults = faults;
+        this.lineInFile = lineInFile;
+    }
+
+    /** The line in the file on which a node begins. */
+    static int lineOf(Node node, IntUnaryOperator lineInFile) {
+        return node.getSourceSpans().stream()
+                .mapToInt(SourceSpan::getLineIndex)
+                .map(lineInFile)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Whether a node is a comment of the author's, which nobody else sees. */
+    static boolean isComment(Node node) {
+        return node instanceof HtmlBlock html && html.getLiteral().strip().startsWith(COMMENT);
+    }
+
+    /** Mends a top-level block and all within it. */
+    void mend(Node block) {
+        line = lineOf(block, lineInFile);
+        block.accept(this);
+    }
+
+    @Override
+    protected void visitChildren(Node parent) {
+        int here = lineOf(parent, lineInFile);
+        line = here > 0 ? here : line;
+        super.visitChildren(parent);
+    }
+
+    @Override
+    public void visit(HtmlBlock html) {
+        if (!isComment(html)) {
+            fault(html, "raw HTML is not shown; write it in CommonMark");
+        }
+        html.unlink();
+    }
+
+    @Override
+    public void visit(HtmlInline html) {
+        if (!html.getLiteral().startsWith(COMMENT)) {
+            fault(
+                    html,
+                    "`%s` is raw HTML and stands in the text as it is; put it between backticks or write it in CommonMark"
+                            .formatted(html.getLiteral()));
+            html.insertBefore(new Text(html.getLiteral()));
+        }
+        html.unlink();
+    }
+
+    @Override
+    public void visit(Image image) {
+        fault(
+                image,
+                "the picture `%s` is not shown, only its description; draw a figure in a snippet instead"
+                        .formatted(image.getDestination()));
+        visitChildren(image);
+        while (image.getFirstChild() != null) {
+            image.insertBefore(image.getFirstChild());
+        }
+        image.unlink();
+    }
+
+    @Override
+    public void visit(FencedCodeBlock code) {
+        BlockWord.of(code.getInfo())
+                .filter(word -> word != BlockWord.PLAIN)
+                .ifPresent(
+                        word ->
+                                fault(
+                                        code,
+                                        "the `%s` block stands inside a list or a quotation; move it to the left margin"
+                                                .formatted(word.words())));
+    }
+
+    @Override
+    public void visit(Paragraph paragraph) {
+        for (Node node = paragraph.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Text text && isTableRule(text.getLiteral())) {
+                fault(text, "tables are not set as tables; write a list instead");
+                break;
+            }
+        }
+        visitChildren(paragraph);
+    }
+
+    private static boolean isTableRule(String text) {
+        return text.length() <= LONGEST_RULE && TABLE_RULE.matcher(text).matches();
+    }
+
+    private void fault(Node node, String words) {
+        int own = lineOf(node, lineInFile);
+        faults.add(own > 0 ? own : line, words);
+    }
+}
