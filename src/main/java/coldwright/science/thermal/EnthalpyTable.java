@@ -1,0 +1,256 @@
+package coldwright.science.thermal;
+
+import coldwright.science.Require;
+
+/**
+ * Temperature, ice and conduction as functions of enthalpy, tabulated in equal steps so that each
+ * is one look-up.
+ *
+ * <p>Enthalpy, not temperature, is what a heat balance keeps; and over a melting point temperature
+ * stands still while enthalpy moves. Conduction is tabulated as its sum over temperature (the
+ * Kirchhoff transform θ, W/m), so that the heat flow between two points is the difference of θ over
+ * their distance, whatever the conductivity does between them.
+ *
+ * <p>Error: the curve is joined by straight lines over {@value #STEPS} steps; sharp corners are cut
+ * by at most one step (about 0.3 J/g for a mix).
+ */
+public final class EnthalpyTable {
+    static final int STEPS = 2048;
+
+    private final double lowest;
+    private final double perStep;
+    private final double[] temperatureC = new double[STEPS + 1];
+    private final double[] conduction = new double[STEPS + 1];
+    private final double[] icePercent = new double[STEPS + 1];
+
+    private EnthalpyTable(double lowest, double perStep) {
+        this.lowest = lowest;
+        this.perStep = perStep;
+    }
+
+    /**
+     * Joins points by straight lines.
+     *
+     * @param points at least two, enthalpy rising, temperature never falling
+     * @return the table
+     */
+    static EnthalpyTable through(Points points) {
+        int last = points.size - 1;
+        double lowest = points.enthalpy[0];
+        EnthalpyTable table = new EnthalpyTable(lowest, (points.enthalpy[last] - lowest) / STEPS);
+        double[] theta = new double[points.size];
+        for (int i = 1; i <= last; i++) {
+            theta[i] =
+                    theta[i - 1]
+                            + 0.5
+                                    * (points.conductivity[i] + points.conductivity[i - 1])
+                                    * (points.temperature[i] - points.temperature[i - 1]);
+        }
+        int at = 1;
+        for (int n = 0; n <= STEPS; n++) {
+            double enthalpy = lowest + n * table.perStep;
+            while (at < last && points.enthalpy[at] < enthalpy) {
+                at++;
+            }
+            double span = points.enthalpy[at] - points.enthalpy[at - 1];
+            double share = Math.min(1, (enthalpy - points.enthalpy[at - 1]) / span);
+            table.temperatureC[n] = between(points.temperature, at, share);
+            table.conduction[n] = between(theta, at, share);
+            table.icePercent[n] = between(points.ice, at, share);
+        }
+        return table;
+    }
+
+    private static double between(double[] values, int at, double share) {
+        return values[at - 1] + share * (values[at] - values[at - 1]);
+    }
+
+    /**
+     * A pure substance that melts at one temperature, with constant properties.
+     *
+     * @param solid the solid
+     * @param liquid the liquid
+     * @param meltingC melting point, °C
+     * @param latentJPerG heat of melting, J/g
+     * @return its table from 60 °C below the melting point to 60 °C above; zero enthalpy is the
+     *     liquid at the melting point
+     */
+    public static EnthalpyTable pure(
+            Phase solid, Phase liquid, double meltingC, double latentJPerG) {
+        Require.notNegative("latentJPerG", latentJPerG, "J/g");
+        double span = 60;
+        Points points = new Points(6);
+        double belowJPerG = -latentJPerG - span * solid.heatCapacityJPerGK();
+        points.add(meltingC - span, belowJPerG, solid.conductivityWPerMK(), 100);
+        points.add(meltingC, -latentJPerG, solid.conductivityWPerMK(), 100);
+        if (latentJPerG > 0) {
+            points.add(meltingC, 0, liquid.conductivityWPerMK(), 0);
+        }
+        points.add(
+                meltingC + span,
+                span * liquid.heatCapacityJPerGK(),
+                liquid.conductivityWPerMK(),
+                0);
+        return through(points);
+    }
+
+    /**
+     * Temperature at an enthalpy.
+     *
+     * @param enthalpyJPerG enthalpy, J/g
+     * @return °C
+     */
+    public double temperatureC(double enthalpyJPerG) {
+        return at(temperatureC, enthalpyJPerG);
+    }
+
+    /**
+     * How temperature rises with enthalpy there: the inverse of the apparent heat capacity.
+     *
+     * @param enthalpyJPerG enthalpy, J/g
+     * @return K·g/J, zero on a melting point
+     */
+    public double kelvinPerJPerG(double enthalpyJPerG) {
+        return slope(temperatureC, enthalpyJPerG);
+    }
+
+    /**
+     * Conductivity summed over temperature up to the temperature at an enthalpy.
+     *
+     * @param enthalpyJPerG enthalpy, J/g
+     * @return W/m, from an arbitrary zero
+     */
+    public double conductionWPerM(double enthalpyJPerG) {
+        return at(conduction, enthalpyJPerG);
+    }
+
+    /**
+     * How {@link #conductionWPerM} rises with enthalpy there.
+     *
+     * @param enthalpyJPerG enthalpy, J/g
+     * @return W/m per J/g
+     */
+    public double conductionPerJPerG(double enthalpyJPerG) {
+        return slope(conduction, enthalpyJPerG);
+    }
+
+    /**
+     * Ice at an enthalpy.
+     *
+     * @param enthalpyJPerG enthalpy, J/g
+     * @return % of the water
+     */
+    public double icePercent(double enthalpyJPerG) {
+        return Math.max(0, Math.min(100, at(icePercent, enthalpyJPerG)));
+    }
+
+    /**
+     * Enthalpy at a temperature; on a melting point the liquid's.
+     *
+     * @param wantedC temperature, °C, within the table
+     * @return J/g
+     * @throws IllegalArgumentException if the table does not reach that far
+     */
+    public double enthalpyJPerG(double wantedC) {
+        Require.within("temperatureC", wantedC, new Require.Range(coldestC(), warmestC(), "°C"));
+        return enthalpyWhere(temperatureC, wantedC, 1);
+    }
+
+    /**
+     * Enthalpy at a share of ice, on the way down.
+     *
+     * @param wantedPercent ice, % of the water, more than zero
+     * @return J/g, or not a number if the table ends before that much is ice
+     */
+    public double enthalpyAtIceJPerG(double wantedPercent) {
+        if (icePercent[0] < wantedPercent) {
+            return Double.NaN;
+        }
+        return enthalpyWhere(icePercent, wantedPercent, -1);
+    }
+
+    private double enthalpyWhere(double[] values, double wanted, int sign) {
+        int low = 0;
+        int high = STEPS;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (sign * values[middle] <= sign * wanted) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double span = values[high] - values[low];
+        double share = span == 0 ? 1 : Math.max(0, Math.min(1, (wanted - values[low]) / span));
+        return lowest + (low + share) * perStep;
+    }
+
+    /**
+     * Where the table begins.
+     *
+     * @return °C
+     */
+    public double coldestC() {
+        return temperatureC[0];
+    }
+
+    /**
+     * Where the table ends.
+     *
+     * @return °C
+     */
+    public double warmestC() {
+        return temperatureC[STEPS];
+    }
+
+    private int step(double enthalpyJPerG) {
+        int n = (int) ((enthalpyJPerG - lowest) / perStep);
+        return n < 0 ? 0 : Math.min(n, STEPS - 1);
+    }
+
+    private double at(double[] values, double enthalpyJPerG) {
+        int n = step(enthalpyJPerG);
+        double share = (enthalpyJPerG - lowest) / perStep - n;
+        return values[n] + share * (values[n + 1] - values[n]);
+    }
+
+    private double slope(double[] values, double enthalpyJPerG) {
+        int n = step(enthalpyJPerG);
+        return (values[n + 1] - values[n]) / perStep;
+    }
+
+    /** Points of a curve in the making. */
+    static final class Points {
+        private final double[] temperature;
+        private final double[] enthalpy;
+        private final double[] conductivity;
+        private final double[] ice;
+        private int size;
+
+        Points(int most) {
+            temperature = new double[most];
+            enthalpy = new double[most];
+            conductivity = new double[most];
+            ice = new double[most];
+        }
+
+        void add(double temperatureC, double enthalpyJPerG, double conductivity, double ice) {
+            temperature[size] = temperatureC;
+            enthalpy[size] = enthalpyJPerG;
+            this.conductivity[size] = conductivity;
+            this.ice[size] = ice;
+            size++;
+        }
+
+        /** Turns points added from warm to cold round. */
+        void reverse() {
+            for (double[] values : new double[][] {temperature, enthalpy, conductivity, ice}) {
+                for (int i = 0, j = size - 1; i < j; i++, j--) {
+                    double kept = values[i];
+                    values[i] = values[j];
+                    values[j] = kept;
+                }
+            }
+        }
+    }
+}

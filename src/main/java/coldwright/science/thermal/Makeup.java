@@ -1,0 +1,168 @@
+package coldwright.science.thermal;
+
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Composition;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * A composition sorted into the few kinds of substance that the thermal tables know.
+ *
+ * <p>Sugars, polyols, acids and starch count as carbohydrate, gums as fibre, emulsifiers as fat,
+ * salts as ash. What a food table leaves unaccounted is shared out in proportion.
+ *
+ * <p>Without ice; equations: heat capacity by mass, density by volume, conductivity in parallel by
+ * volume, as Choi and Okos 1986 combine them.
+ */
+public final class Makeup {
+    private final Map<Substance, Double> shares = new EnumMap<>(Substance.class);
+
+    private Makeup() {}
+
+    /**
+     * Sorts a composition.
+     *
+     * @param composition what 100 g is made of, more than nothing
+     * @return its makeup
+     * @throws IllegalArgumentException if the composition is empty
+     */
+    public static Makeup of(Composition composition) {
+        double sum = composition.sumPercent();
+        if (!(sum > 0)) {
+            throw new IllegalArgumentException(
+                    "the composition is empty; it must hold at least one component");
+        }
+        Makeup makeup = new Makeup();
+        for (Component component : Component.values()) {
+            double share = composition.percent(component) / sum;
+            if (share > 0) {
+                makeup.shares.merge(substance(component), share, Double::sum);
+            }
+        }
+        return makeup;
+    }
+
+    private static Substance substance(Component component) {
+        switch (component) {
+            case FIBRE:
+            case STABILISER:
+                return Substance.FIBRE;
+            case EMULSIFIER:
+                return Substance.FAT;
+            default:
+                break;
+        }
+        switch (component.kind()) {
+            case WATER:
+                return Substance.WATER;
+            case FAT:
+                return Substance.FAT;
+            case PROTEIN:
+                return Substance.PROTEIN;
+            case MINERAL:
+                return Substance.ASH;
+            case ALCOHOL:
+                return Substance.ETHANOL;
+            default:
+                return Substance.CARBOHYDRATE;
+        }
+    }
+
+    /**
+     * Share of one substance.
+     *
+     * @param substance the substance
+     * @return of the mass, 0 to 1
+     */
+    public double share(Substance substance) {
+        return shares.getOrDefault(substance, 0.0);
+    }
+
+    /**
+     * Heat capacity, all water liquid.
+     *
+     * @param temperatureC temperature, °C
+     * @return J/(g·K)
+     */
+    public double heatCapacityJPerGK(double temperatureC) {
+        double sum = 0;
+        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
+            sum += part.getValue() * part.getKey().heatCapacityJPerGK(temperatureC);
+        }
+        return sum;
+    }
+
+    /**
+     * Heat held above 0 °C by all but the water.
+     *
+     * @param temperatureC temperature, °C
+     * @return J per g of the whole
+     */
+    double solidsEnthalpyJPerG(double temperatureC) {
+        double sum = 0;
+        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
+            if (part.getKey() != Substance.WATER) {
+                sum += part.getValue() * part.getKey().enthalpyFromZeroJPerG(temperatureC);
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Density without air, some of the water being ice.
+     *
+     * @param temperatureC temperature, °C
+     * @param iceOfWater ice as a share of the water, 0 to 1
+     * @return kg/m³
+     */
+    double densityKgPerM3(double temperatureC, double iceOfWater) {
+        double ice = share(Substance.WATER) * iceOfWater;
+        return 1 / (liquidVolume(temperatureC, ice) + iceVolume(temperatureC, ice));
+    }
+
+    /**
+     * Conductivity without air, some of the water being ice: the liquid in parallel by volume, the
+     * ice in it by Levy's model.
+     *
+     * @param temperatureC temperature, °C
+     * @param iceOfWater ice as a share of the water, 0 to 1
+     * @return W/(m·K)
+     */
+    double conductivityWPerMK(double temperatureC, double iceOfWater) {
+        double ice = share(Substance.WATER) * iceOfWater;
+        double liquidVolume = liquidVolume(temperatureC, ice);
+        double sum = 0;
+        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
+            Substance substance = part.getKey();
+            double mass = part.getValue() - (substance == Substance.WATER ? ice : 0);
+            sum +=
+                    mass
+                            / substance.densityKgPerM3(temperatureC)
+                            * substance.conductivityWPerMK(temperatureC);
+        }
+        if (ice <= 0) {
+            return sum / liquidVolume;
+        }
+        double iceVolume = iceVolume(temperatureC, ice);
+        double iceConductivity = Substance.ICE.conductivityWPerMK(temperatureC);
+        if (liquidVolume <= 0) {
+            return iceConductivity;
+        }
+        return Structure.INTERLOCKED.mixed(
+                sum / liquidVolume, iceConductivity, iceVolume / (iceVolume + liquidVolume));
+    }
+
+    private double liquidVolume(double temperatureC, double ice) {
+        double volume = 0;
+        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
+            double mass = part.getValue() - (part.getKey() == Substance.WATER ? ice : 0);
+            volume += mass / part.getKey().densityKgPerM3(temperatureC);
+        }
+        return volume;
+    }
+
+    private static double iceVolume(double temperatureC, double ice) {
+        return ice / Substance.ICE.densityKgPerM3(temperatureC);
+    }
+}

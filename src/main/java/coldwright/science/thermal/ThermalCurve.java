@@ -1,0 +1,254 @@
+package coldwright.science.thermal;
+
+import coldwright.science.Require;
+import coldwright.science.Temperature;
+import coldwright.science.freezing.FreezingCurve;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The heat of a batch from liquid to hard: enthalpy, apparent heat capacity, conductivity and
+ * density at each temperature.
+ *
+ * <p>Equation: h(T) = Σ xᵢ·∫cᵢ dT + x_w·[(1 − f)·h_liquid(T) + f·h_ice(T)], with f the ice share of
+ * the water by the freezing curve, xᵢ mass shares, h zero for the liquid batch at 0 °C. The latent
+ * heat at each temperature is h_liquid − h_ice there: 333.4 J/g at 0 °C, less when colder. The mass
+ * of water and ice together never changes.
+ *
+ * <p>Sources: component properties {@link Substance}, ice {@link PureWater}, conductivity {@link
+ * Structure}: ice in the liquid by Levy 1981, air in that by Maxwell and Eucken.
+ *
+ * <p>Range: −45 to 100 °C; the component tables end at −40. Left out: the heat of mixing as the
+ * liquid concentrates (a few J/g), melting of fat (about 80 J per g of fat between 0 and 30 °C), a
+ * glass or crystals of sugar in the cold. Expected error: enthalpy between two temperatures 5 %.
+ */
+public final class ThermalCurve {
+    private static final double COLDEST_C = -45;
+    private static final double WARMEST_C = 100;
+    private static final double ICE_STEP_PERCENT = 0.5;
+    private static final double DEGREE = 1;
+    private static final double AIR_K = 0.024;
+
+    private final Makeup makeup;
+    private final FreezingCurve freezing;
+    private final double overrunPercent;
+    private final EnthalpyTable table;
+
+    private ThermalCurve(Makeup makeup, FreezingCurve freezing, double overrunPercent) {
+        this.makeup = makeup;
+        this.freezing = freezing;
+        this.overrunPercent = overrunPercent;
+        this.table = tabulate();
+    }
+
+    /**
+     * The curve of a makeup whose freezing is known.
+     *
+     * @param makeup what it is made of, with some water
+     * @param freezing the freezing curve of the same makeup
+     * @return the curve, without air
+     * @throws IllegalArgumentException if there is no water to freeze
+     */
+    public static ThermalCurve of(Makeup makeup, FreezingCurve freezing) {
+        if (makeup.share(Substance.WATER) <= 0) {
+            throw new IllegalArgumentException(
+                    "waterPercent is 0 %; it must be more than zero: nothing in this mix can turn to ice");
+        }
+        return new ThermalCurve(makeup, freezing, 0);
+    }
+
+    /**
+     * The same with air beaten in.
+     *
+     * @param newOverrunPercent overrun, % by volume of the mix, 0 to 200
+     * @return a new curve: less dense, less conducting, the same heat per gram
+     */
+    public ThermalCurve withOverrun(double newOverrunPercent) {
+        Require.within("overrunPercent", newOverrunPercent, new Require.Range(0, 200, "%"));
+        return new ThermalCurve(makeup, freezing, newOverrunPercent);
+    }
+
+    private EnthalpyTable tabulate() {
+        EnthalpyTable.Points points = new EnthalpyTable.Points(600);
+        double start = freezing.initialFreezingPointC();
+        for (double t = WARMEST_C; t > start; t -= t > 5 ? 5 : DEGREE) {
+            add(points, t, 0);
+        }
+        add(points, start, 0);
+        double coldest = start;
+        for (double ice = ICE_STEP_PERCENT; ice < 99.8; ice += ICE_STEP_PERCENT) {
+            double t = freezing.temperatureAtIcePercentC(ice);
+            if (t <= COLDEST_C) {
+                break;
+            }
+            coldest = Math.min(coldest, t);
+            add(points, coldest, ice);
+        }
+        for (double t = Math.floor(coldest - 0.5 * DEGREE); t >= COLDEST_C; t -= DEGREE) {
+            add(points, t, freezing.icePercentAt(t));
+        }
+        points.reverse();
+        return EnthalpyTable.through(points);
+    }
+
+    private void add(EnthalpyTable.Points points, double temperatureC, double icePercent) {
+        double share = icePercent / 100;
+        points.add(
+                temperatureC,
+                enthalpy(temperatureC, share),
+                conduct(temperatureC, share),
+                icePercent);
+    }
+
+    private double enthalpy(double temperatureC, double iceOfWater) {
+        double water = makeup.share(Substance.WATER);
+        double ice = iceOfWater > 0 ? iceOfWater * PureWater.iceEnthalpyJPerG(temperatureC) : 0;
+        double liquid = (1 - iceOfWater) * Substance.WATER.enthalpyFromZeroJPerG(temperatureC);
+        return makeup.solidsEnthalpyJPerG(temperatureC) + water * (ice + liquid);
+    }
+
+    private double conduct(double temperatureC, double iceOfWater) {
+        double dense = makeup.conductivityWPerMK(temperatureC, iceOfWater);
+        return overrunPercent == 0 ? dense : Structure.DISPERSED.mixed(dense, AIR_K, airShare());
+    }
+
+    private double airShare() {
+        return overrunPercent / (100 + overrunPercent);
+    }
+
+    private double iceShare(double temperatureC) {
+        Temperature.require("temperatureC", temperatureC);
+        return temperatureC >= 0 ? 0 : freezing.icePercentAt(temperatureC) / 100;
+    }
+
+    /**
+     * Where the first ice can be.
+     *
+     * @return °C, 0 or below
+     */
+    public double initialFreezingPointC() {
+        return freezing.initialFreezingPointC();
+    }
+
+    /**
+     * Water, as liquid or ice.
+     *
+     * @return % by mass
+     */
+    public double waterPercent() {
+        return 100 * makeup.share(Substance.WATER);
+    }
+
+    /**
+     * Ice at a temperature.
+     *
+     * @param temperatureC temperature, °C
+     * @return % of the water
+     */
+    public double icePercentAt(double temperatureC) {
+        return 100 * iceShare(temperatureC);
+    }
+
+    /**
+     * Enthalpy, zero for the liquid batch at 0 °C.
+     *
+     * @param temperatureC temperature, °C, −60 to 120
+     * @return J/g
+     */
+    public double enthalpyJPerG(double temperatureC) {
+        return enthalpy(temperatureC, iceShare(temperatureC));
+    }
+
+    /**
+     * Heat capacity with the heat of the ice that melts on the way.
+     *
+     * @param temperatureC temperature, °C, −59 to 119
+     * @return J/(g·K): the slope of the enthalpy over 0.02 °C; below the freezing point on its cold
+     *     side
+     */
+    public double apparentHeatCapacityJPerGK(double temperatureC) {
+        double start = initialFreezingPointC();
+        double near = 0.01;
+        double low = temperatureC - near;
+        double high = temperatureC + near;
+        if (temperatureC > start) {
+            low = Math.max(low, start);
+        } else {
+            high = Math.min(high, start);
+        }
+        return (enthalpyJPerG(high) - enthalpyJPerG(low)) / (high - low);
+    }
+
+    /**
+     * Heat capacity of what is there, ice as ice and liquid as liquid, nothing melting.
+     *
+     * @param temperatureC temperature, °C
+     * @return J/(g·K)
+     */
+    public double sensibleHeatCapacityJPerGK(double temperatureC) {
+        double all = makeup.heatCapacityJPerGK(temperatureC);
+        double ice = makeup.share(Substance.WATER) * iceShare(temperatureC);
+        if (ice <= 0) {
+            return all;
+        }
+        return all
+                + ice
+                        * (PureWater.iceHeatCapacityJPerGK(temperatureC)
+                                - Substance.WATER.heatCapacityJPerGK(temperatureC));
+    }
+
+    /**
+     * Conductivity with the ice and air that are there.
+     *
+     * @param temperatureC temperature, °C
+     * @return W/(m·K)
+     */
+    public double conductivityWPerMK(double temperatureC) {
+        return conduct(temperatureC, iceShare(temperatureC));
+    }
+
+    /**
+     * Density with the ice and air that are there, the air not shrinking.
+     *
+     * @param temperatureC temperature, °C
+     * @return kg/m³
+     */
+    public double densityKgPerM3(double temperatureC) {
+        return makeup.densityKgPerM3(temperatureC, iceShare(temperatureC)) * (1 - airShare());
+    }
+
+    /**
+     * Heat to take out between two temperatures.
+     *
+     * @param fromC starting temperature, °C
+     * @param toC final temperature, °C
+     * @return J/g, negative if the second is the warmer
+     */
+    public double heatToRemoveJPerG(double fromC, double toC) {
+        return enthalpyJPerG(fromC) - enthalpyJPerG(toC);
+    }
+
+    /**
+     * Temperature, ice and conduction by enthalpy, for marching in time.
+     *
+     * @return the table, −45 to 100 °C
+     */
+    public EnthalpyTable table() {
+        return table;
+    }
+
+    /**
+     * Where the answer leaves the range of its sources.
+     *
+     * @return remarks, empty if none
+     */
+    public List<String> notes() {
+        List<String> notes = new ArrayList<>(freezing.notes());
+        if (makeup.share(Substance.ETHANOL) > 0.2) {
+            notes.add(
+                    "alcohol is above 20 %: its heat and conductivity are straight lines from memory, and its heat of mixing with water is left out");
+        }
+        return List.copyOf(notes);
+    }
+}
