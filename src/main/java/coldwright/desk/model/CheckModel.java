@@ -1,0 +1,154 @@
+package coldwright.desk.model;
+
+import coldwright.bench.Outcome;
+import coldwright.bench.Run;
+import coldwright.bench.RunWatcher;
+import coldwright.lesson.Expectation;
+import coldwright.lesson.Part;
+
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/**
+ * What the snippets above must give, tried after each run of the snippet it stands under.
+ *
+ * <p>All lines are tried in one snippet; only if that can't be compiled is each tried by itself, so
+ * that one bad line does not hide the others.
+ */
+public final class CheckModel implements PartModel {
+    private static final String FAILED_MARK = "\u0001";
+
+    private final Part.Check check;
+    private final RunQueue queue;
+    private final Supplier<List<SnippetModel>> above;
+    private final ObservableList<Expected> lines = FXCollections.observableArrayList();
+    private int round;
+
+    CheckModel(Part.Check check, RunQueue queue, Supplier<List<SnippetModel>> above) {
+        this.check = check;
+        this.queue = queue;
+        this.above = above;
+        check.expectations().forEach(line -> lines.add(Expected.open(line)));
+    }
+
+    /** Tries all lines when the bench is free. */
+    public void evaluate() {
+        int thisRound = ++round;
+        List<Integer> all = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            all.add(i);
+        }
+        if (!all.isEmpty()) {
+            evaluate(all, thisRound);
+        }
+    }
+
+    private void evaluate(List<Integer> which, int thisRound) {
+        List<Expectation> expectations =
+                which.stream().map(index -> check.expectations().get(index)).toList();
+        queue.add(new CheckRun(expectations, run -> took(run, which, thisRound)));
+    }
+
+    private void took(Run run, List<Integer> which, int thisRound) {
+        if (thisRound != round) {
+            return;
+        }
+        if (run.outcome() instanceof Outcome.Rejected && which.size() > 1) {
+            which.forEach(index -> evaluate(List.of(index), thisRound));
+            return;
+        }
+        List<String> printed = run.printed().lines().toList();
+        for (int i = 0; i < which.size(); i++) {
+            int index = which.get(i);
+            Expectation expectation = check.expectations().get(index);
+            lines.set(
+                    index,
+                    i < printed.size() && !printed.get(i).startsWith(FAILED_MARK)
+                            ? Expected.judged(expectation, printed.get(i))
+                            : new Expected(
+                                    expectation,
+                                    Expected.State.FAILED,
+                                    i < printed.size()
+                                            ? printed.get(i).substring(1)
+                                            : Endings.words(run.outcome())));
+        }
+    }
+
+    /** One snippet that prints what each expression gives, a line each. */
+    static String snippetFor(List<Expectation> expectations) {
+        return expectations.stream()
+                .map(one -> "() -> (" + one.expression() + ")")
+                .collect(
+                        Collectors.joining(
+                                ",\n",
+                                "for (var one : java.util.List"
+                                        + ".<java.util.concurrent.Callable<Object>>of(\n",
+                                """
+                                )) {
+                                    try {
+                                        System.out.println(
+                                                String.valueOf(one.call()).replace('\\n', ' '));
+                                    } catch (Throwable e) {
+                                        System.out.println("\\u0001"
+                                                + String.valueOf(e.getMessage()).replace('\\n', ' '));
+                                    }
+                                }
+                                """));
+    }
+
+    /**
+     * As the lesson has it.
+     *
+     * @return the author's check
+     */
+    public Part.Check check() {
+        return check;
+    }
+
+    /**
+     * Each line and how it stands.
+     *
+     * @return the lines, in order
+     */
+    public ObservableList<Expected> lines() {
+        return lines;
+    }
+
+    private final class CheckRun implements RunQueue.Job {
+        private final List<Expectation> expectations;
+        private final java.util.function.Consumer<Run> end;
+
+        CheckRun(List<Expectation> expectations, java.util.function.Consumer<Run> end) {
+            this.expectations = expectations;
+            this.end = end;
+        }
+
+        @Override
+        public List<String> above() {
+            return above.get().stream().map(model -> model.text().get()).toList();
+        }
+
+        @Override
+        public String snippet() {
+            return snippetFor(expectations);
+        }
+
+        @Override
+        public void begun() {}
+
+        @Override
+        public RunWatcher watcher() {
+            return RunWatcher.NONE;
+        }
+
+        @Override
+        public void ended(Run run) {
+            end.accept(run);
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package coldwright.desk.model;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.Step;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+
+/** A lesson as the learner has it: edits, runs and progress stay while the program runs. */
+public final class LessonModel {
+    private final Lesson lesson;
+    private final StepModel opening;
+    private final List<StepModel> steps;
+    private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
+
+    /**
+     * Makes a lesson's model.
+     *
+     * @param lesson as read
+     * @param queue what runs snippets
+     * @param window the window's thread
+     */
+    public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
+        this.lesson = lesson;
+        List<SnippetModel> before = new ArrayList<>();
+        Step front = new Step(lesson.title(), 1, lesson.opening());
+        this.opening = new StepModel(front, 0, queue, window, List.of());
+        before.addAll(opening.snippets());
+        List<StepModel> made = new ArrayList<>();
+        for (Step step : lesson.steps()) {
+            StepModel model =
+                    new StepModel(step, made.size() + 1, queue, window, List.copyOf(before));
+            made.add(model);
+            before.addAll(model.snippets());
+        }
+        this.steps = List.copyOf(made);
+        this.inSight.set(steps.isEmpty() ? opening : steps.get(0));
+    }
+
+    /**
+     * The learner looks at a step: what is given there runs.
+     *
+     * @param step one of this lesson's
+     */
+    public void arrive(StepModel step) {
+        inSight.set(step);
+        step.runGiven();
+    }
+
+    /** Takes over the edits of an earlier reading of the same file, where its text is the same. */
+    void takeEditsOf(LessonModel former) {
+        List<SnippetModel> old = former.snippets();
+        List<SnippetModel> now = snippets();
+        for (int i = 0; i < Math.min(old.size(), now.size()); i++) {
+            if (old.get(i).snippet().code().equals(now.get(i).snippet().code())) {
+                now.get(i).text().set(old.get(i).text().get());
+            }
+        }
+    }
+
+    private List<SnippetModel> snippets() {
+        List<SnippetModel> all = new ArrayList<>(opening.snippets());
+        steps.forEach(step -> all.addAll(step.snippets()));
+        return all;
+    }
+
+    /**
+     * Which step a snippet stands in.
+     *
+     * @param index which of the lesson's snippets, from 0
+     * @return its step
+     */
+    public StepModel stepOfSnippet(int index) {
+        int left = index - opening.snippets().size();
+        if (left < 0) {
+            return opening;
+        }
+        for (StepModel step : steps) {
+            if (left < step.snippets().size()) {
+                return step;
+            }
+            left -= step.snippets().size();
+        }
+        throw new IllegalArgumentException(
+                "index is " + index + "; the lesson has fewer snippets than that");
+    }
+
+    /**
+     * As read.
+     *
+     * @return the lesson
+     */
+    public Lesson lesson() {
+        return lesson;
+    }
+
+    /**
+     * What stands before the first step.
+     *
+     * @return its parts as a step without number
+     */
+    public StepModel opening() {
+        return opening;
+    }
+
+    /**
+     * The steps.
+     *
+     * @return in order
+     */
+    public List<StepModel> steps() {
+        return steps;
+    }
+
+    /**
+     * The step the learner looks at.
+     *
+     * @return that step
+     */
+    public ReadOnlyObjectProperty<StepModel> inSight() {
+        return inSight.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,23 @@
+package coldwright.desk.model;
+
+import coldwright.bench.Run;
+import coldwright.bench.RunWatcher;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+
+/** What runs snippets: the bench, or in tests something that stands for it. */
+public interface Runner {
+    /**
+     * Begins a run and returns at once.
+     *
+     * @param above the snippets that must have run before, in order
+     * @param snippet the Java text to run
+     * @param watcher hears of the run on any thread
+     * @return the run as it ended; completed on any thread
+     */
+    CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher);
+
+    /** Asks the run that goes on to end, and returns at once. */
+    void stop();
+}

@@ -1,0 +1,194 @@
+package coldwright.desk.model;
+
+import coldwright.lesson.Part;
+import coldwright.lesson.Step;
+
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+
+/** A step of a lesson: its parts, its figures, and whether it is done. */
+public final class StepModel {
+    private final Step step;
+    private final int number;
+    private final List<PartModel> parts;
+    private final List<SnippetModel> snippets;
+    private final ObservableList<Plate> plates = FXCollections.observableArrayList();
+    private final BooleanProperty read = new SimpleBooleanProperty(false);
+    private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper(false);
+
+    /**
+     * Makes a step's model.
+     *
+     * @param step as the lesson has it
+     * @param number its place in the lesson, from 1; 0 for what stands before the first
+     * @param queue what runs snippets
+     * @param window the window's thread
+     * @param before all snippets of the lesson that stand before this step
+     */
+    StepModel(Step step, int number, RunQueue queue, Executor window, List<SnippetModel> before) {
+        this.step = step;
+        this.number = number;
+        List<PartModel> made = new ArrayList<>();
+        List<SnippetModel> here = new ArrayList<>();
+        for (Part part : step.parts()) {
+            List<SnippetModel> above = new ArrayList<>(before);
+            above.addAll(here);
+            Function<Part.Snippet, SnippetModel> snippetModel =
+                    snippet -> new SnippetModel(snippet, queue, () -> above, window);
+            PartModel model = modelOf(part, queue, above, snippetModel);
+            made.add(model);
+            if (model instanceof SnippetModel snippet) {
+                here.add(snippet);
+            }
+        }
+        this.parts = List.copyOf(made);
+        this.snippets = List.copyOf(here);
+        connect();
+    }
+
+    private static PartModel modelOf(
+            Part part,
+            RunQueue queue,
+            List<SnippetModel> above,
+            Function<Part.Snippet, SnippetModel> snippetModel) {
+        if (part instanceof Part.Prose prose) {
+            return new ProseModel(prose);
+        }
+        if (part instanceof Part.Snippet snippet) {
+            return snippetModel.apply(snippet);
+        }
+        if (part instanceof Part.Forecast forecast) {
+            return new ForecastModel(forecast);
+        }
+        if (part instanceof Part.Check check) {
+            return new CheckModel(check, queue, () -> above);
+        }
+        throw new AssertionError(part);
+    }
+
+    private void connect() {
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i) instanceof ForecastModel forecast) {
+                nextEditable(i).ifPresent(snippet -> snippet.whenRun(forecast::reveal));
+            } else if (parts.get(i) instanceof CheckModel check) {
+                lastBefore(i).ifPresent(snippet -> snippet.whenRun(check::evaluate));
+            }
+        }
+        for (SnippetModel snippet : snippets) {
+            snippet.plates().addListener((ListChangeListener<Plate>) change -> gatherPlates());
+            snippet.everFinished().addListener(value -> judge());
+        }
+        read.addListener(value -> judge());
+    }
+
+    private java.util.Optional<SnippetModel> nextEditable(int from) {
+        return parts.subList(from, parts.size()).stream()
+                .filter(SnippetModel.class::isInstance)
+                .map(SnippetModel.class::cast)
+                .filter(snippet -> !snippet.snippet().given())
+                .findFirst();
+    }
+
+    private java.util.Optional<SnippetModel> lastBefore(int index) {
+        return parts.subList(0, index).stream()
+                .filter(SnippetModel.class::isInstance)
+                .map(SnippetModel.class::cast)
+                .reduce((first, second) -> second);
+    }
+
+    private void gatherPlates() {
+        plates.setAll(snippets.stream().flatMap(one -> one.plates().stream()).toList());
+    }
+
+    private void judge() {
+        List<SnippetModel> own =
+                snippets.stream().filter(snippet -> !snippet.snippet().given()).toList();
+        boolean ran = own.stream().allMatch(snippet -> snippet.everFinished().get());
+        done.set(own.isEmpty() ? read.get() : ran);
+    }
+
+    /** Runs the snippets that are given, unless they ran before. */
+    void runGiven() {
+        snippets.stream()
+                .filter(snippet -> snippet.snippet().given() && snippet.lastRun().get() == null)
+                .forEach(SnippetModel::run);
+    }
+
+    /** The learner came to the end of its text. */
+    public void markRead() {
+        read.set(true);
+    }
+
+    /**
+     * Whether it has anything to run.
+     *
+     * @return true if the learner can run a snippet of it
+     */
+    public boolean canRun() {
+        return snippets.stream().anyMatch(snippet -> !snippet.snippet().given());
+    }
+
+    /**
+     * Its heading.
+     *
+     * @return the title
+     */
+    public String title() {
+        return step.title();
+    }
+
+    /**
+     * Its place in the lesson.
+     *
+     * @return from 1; 0 for what stands before the first step
+     */
+    public int number() {
+        return number;
+    }
+
+    /**
+     * What it is made of.
+     *
+     * @return its parts, in order
+     */
+    public List<PartModel> parts() {
+        return parts;
+    }
+
+    /**
+     * Its snippets.
+     *
+     * @return also those given, in order
+     */
+    public List<SnippetModel> snippets() {
+        return snippets;
+    }
+
+    /**
+     * The figures of all its snippets.
+     *
+     * @return the plates, in order
+     */
+    public ObservableList<Plate> plates() {
+        return plates;
+    }
+
+    /**
+     * Whether all its snippets ran to their end or, if it has none, its text was read.
+     *
+     * @return true once so
+     */
+    public ReadOnlyBooleanProperty done() {
+        return done.getReadOnlyProperty();
+    }
+}
