@@ -1,0 +1,52 @@
+package coldwright.science.freezer;
+
+import coldwright.science.Require;
+
+/**
+ * A slab that cools without freezing: the exact series.
+ *
+ * <p>Equation: at the middle (T − T_out)/(T₀ − T_out) = Σ 4·sin β/(2β + sin 2β)·exp(−β²·Fo), over
+ * the roots of β·tan β = Bi; Bi = h·L/k and Fo = α·t/L² with L the half thickness.
+ *
+ * <p>Source: any text on conduction, such as Carslaw and Jaeger 1959 (from memory). Exact for
+ * constant properties; here 60 terms, good for Fo of 0.005 and more.
+ */
+public final class SlabSeries {
+    private static final int TERMS = 60;
+
+    private SlabSeries() {}
+
+    /**
+     * How much of the temperature difference is left in the middle.
+     *
+     * @param biot h·L/k, more than zero
+     * @param fourier α·t/L², 0.005 or more
+     * @return 1 at the start, falling to 0
+     */
+    public static double middleLeft(double biot, double fourier) {
+        Require.positive("biot", biot, "");
+        Require.within("fourier", fourier, new Require.Range(0.005, 1e6, ""));
+        double sum = 0;
+        for (int n = 0; n < TERMS; n++) {
+            double beta = root(biot, n);
+            double share = 4 * Math.sin(beta) / (2 * beta + Math.sin(2 * beta));
+            sum += share * Math.exp(-beta * beta * fourier);
+        }
+        return sum;
+    }
+
+    /** The nth root of β·tan β = Bi, n from 0. */
+    static double root(double biot, int n) {
+        double low = n * Math.PI;
+        double high = low + Math.PI / 2;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (middle * Math.sin(middle) < biot * Math.cos(middle) == (n % 2 == 0)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+}

@@ -1,0 +1,95 @@
+package coldwright.science.freezer;
+
+import coldwright.science.Require;
+import coldwright.science.thermal.Phase;
+
+/**
+ * The exact solution for liquid at its freezing point that freezes from a wall of constant
+ * temperature.
+ *
+ * <p>Equation: front x = 2λ·√(α·t), with λ·exp(λ²)·erf(λ) = St/√π, St = c·ΔT/L, α = k/(ρ·c) of the
+ * solid.
+ *
+ * <p>Source: J. Stefan 1891 and F. Neumann (lectures about 1860), as in H. S. Carslaw and J. C.
+ * Jaeger, Conduction of Heat in Solids, 2nd ed. 1959, chapter 11; the equation is from memory.
+ * Exact for constant properties and equal densities: the yardstick of {@link Layers}.
+ */
+public final class StefanNeumann {
+    private final Phase solid;
+    private final double densityKgPerM3;
+    private final double stefan;
+    private final double lambda;
+
+    /**
+     * A liquid at its freezing point before a cold wall.
+     *
+     * @param solid the solid that forms
+     * @param densityKgPerM3 its density, kg/m³
+     * @param drive wall and latent heat
+     */
+    public StefanNeumann(Phase solid, double densityKgPerM3, Drive drive) {
+        this.solid = solid;
+        this.densityKgPerM3 = Require.positive("densityKgPerM3", densityKgPerM3, "kg/m³");
+        stefan = solid.heatCapacityJPerGK() * drive.wallBelowMeltingK() / drive.latentJPerG();
+        double low = 0;
+        double high = 3;
+        for (int i = 0; i < 80; i++) {
+            double middle = (low + high) / 2;
+            if (middle * Math.exp(middle * middle) * erf(middle) * Math.sqrt(Math.PI) < stefan) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        lambda = low;
+    }
+
+    /**
+     * What drives the freezing.
+     *
+     * @param wallBelowMeltingK how much colder the wall is than the freezing point, K
+     * @param latentJPerG latent heat, J/g
+     */
+    public record Drive(double wallBelowMeltingK, double latentJPerG) {
+        /** Checks both. */
+        public Drive {
+            Require.positive("wallBelowMeltingK", wallBelowMeltingK, "K");
+            Require.positive("latentJPerG", latentJPerG, "J/g");
+        }
+    }
+
+    /** Sensible against latent heat, St. @return a pure number */
+    public double stefanNumber() {
+        return stefan;
+    }
+
+    /** The root λ. @return a pure number */
+    public double lambda() {
+        return lambda;
+    }
+
+    /**
+     * Thickness of the ice.
+     *
+     * @param seconds time, s
+     * @return mm
+     */
+    public double frontMm(double seconds) {
+        double diffusivity =
+                solid.conductivityWPerMK() / (densityKgPerM3 * 1000 * solid.heatCapacityJPerGK());
+        return 2000
+                * lambda
+                * Math.sqrt(diffusivity * Require.notNegative("seconds", seconds, "s"));
+    }
+
+    /** Error function by its series, exact to rounding below 3. */
+    private static double erf(double x) {
+        double term = x;
+        double sum = x;
+        for (int n = 1; n < 100; n++) {
+            term *= -x * x / n;
+            sum += term / (2 * n + 1);
+        }
+        return 2 / Math.sqrt(Math.PI) * sum;
+    }
+}
