@@ -19,6 +19,14 @@ public final class Composition {
     /** A sum may exceed 100 % by this much before it is refused: rounding in food tables. */
     public static final double ROUNDING_PERCENT = 0.5;
 
+    /**
+     * Molecules in the chains of three and more units of a DE 42 syrup, mmol/g: DE 42 means 2.331
+     * mmol of reducing ends per gram of solids; 19 % glucose and 14 % maltose take 1.464 of them
+     * and leave 0.868 for the other 67 %.
+     */
+    static final double CHAINS_MMOL_PER_G =
+            (42 / 0.180156 / 100 - 190 / 180.156 - 140 / 342.296) / 0.67;
+
     private static final Require.Range PERCENT = new Require.Range(0, 100, "%");
 
     private final double[] percents;
@@ -31,6 +39,9 @@ public final class Composition {
 
     /**
      * The same composition with the share of one component set.
+     *
+     * <p>Setting {@link Component#HIGHER_SACCHARIDES} also counts their molecules as in a DE 42
+     * glucose syrup; set {@link Tally#HIGHER_SACCHARIDES_MMOL} afterwards if they are others.
      *
      * @param percent share, % by mass, 0 to 100
      * @param component the component
@@ -50,7 +61,14 @@ public final class Composition {
                                     Require.spoken(percent),
                                     component.words()));
         }
-        return new Composition(changed, tallies);
+        return new Composition(
+                changed, component == Component.HIGHER_SACCHARIDES ? withChains(percent) : tallies);
+    }
+
+    private double[] withChains(double percent) {
+        double[] changed = tallies.clone();
+        changed[Tally.HIGHER_SACCHARIDES_MMOL.ordinal()] = percent * CHAINS_MMOL_PER_G;
+        return changed;
     }
 
     /**

@@ -1,6 +1,8 @@
 package coldwright.science.mix;
 
 import coldwright.science.Require;
+import coldwright.science.freezing.FreezingCurve;
+import coldwright.science.freezing.Solution;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -201,14 +203,58 @@ public final class Mix {
         return composition.percent(Component.SALT);
     }
 
-    /** Sugars in the water of the mix. @return g per 100 g of water */
+    /** Sugars in the water of the mix. @return g per 100 g of water, infinite without water */
     public double sugarPer100gWater() {
-        return 100 * sugarsPercent() / waterPercent();
+        return per100gWater(sugarsPercent());
     }
 
-    /** Protein in the water of the mix. @return g per 100 g of water */
+    /** Protein in the water of the mix. @return g per 100 g of water, infinite without water */
     public double proteinPer100gWater() {
-        return 100 * proteinPercent() / waterPercent();
+        return per100gWater(proteinPercent());
+    }
+
+    private double per100gWater(double percent) {
+        return percent == 0 ? 0 : 100 * percent / waterPercent();
+    }
+
+    /** Everything dissolved in the water of the mix, milk salts included. @return the solution */
+    public Solution solution() {
+        return Dissolved.solution(this);
+    }
+
+    /** How much of the water is ice at each temperature. @return the curve */
+    public FreezingCurve freezingCurve() {
+        return solution().freezingCurve();
+    }
+
+    /** Where the first ice can stay. @return °C, 0 or below */
+    public double initialFreezingPointC() {
+        return solution().freezingPointC();
+    }
+
+    /** The trade's reckoning of the freezing point, beside thermodynamics. @return both and why */
+    public TradeMethod tradeMethod() {
+        return TradeMethod.of(this);
+    }
+
+    /** Who lowers the freezing point, the strongest first. @return by ingredient and solute */
+    public List<Contribution> contributions() {
+        return Dissolved.contributions(this);
+    }
+
+    /** How near its lactose is to turning sandy. @return the limits and the verdict */
+    public LactoseLimit lactoseLimit() {
+        return LactoseLimit.of(this);
+    }
+
+    /** Density without air, near 20 °C. @return kg/L */
+    public double densityKgPerL() {
+        return MixDensity.kgPerL(composition);
+    }
+
+    /** Volume without air, near 20 °C. @return L */
+    public double volumeL() {
+        return massG / 1000 / densityKgPerL();
     }
 
     /** What the mix must be declared for. @return the allergens of all its ingredients */

@@ -1,0 +1,194 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A packet's label, turned into an ingredient.
+ *
+ * <pre>{@code
+ * var oatDrink = NutritionLabel.per100g()
+ *     .fat(1.5).carbohydrate(6.6).ofWhichSugars(4.0).fibre(0.8).protein(1.0).salt(0.1)
+ *     .sugarsAre(Component.MALTOSE)
+ *     .ingredient("my oat drink");
+ * }</pre>
+ *
+ * <p>Water is what is left of 100 g. Sugars count as sucrose unless {@link #sugarsAre} or {@link
+ * #dairy} says otherwise; carbohydrate that is no sugar counts as undissolved. Minerals other than
+ * salt are not on a label and count with the water (below 1 g for most foods).
+ */
+public final class NutritionLabel {
+    private enum Line {
+        FAT,
+        CARBOHYDRATE,
+        SUGARS,
+        FIBRE,
+        PROTEIN,
+        SALT,
+        ALCOHOL
+    }
+
+    private static final Require.Range GRAMS = new Require.Range(0, 100, "g per 100 g");
+
+    private final Map<Line, Double> lines;
+    private final Component sugars;
+    private final boolean dairy;
+
+    private NutritionLabel(Map<Line, Double> lines, Component sugars, boolean dairy) {
+        this.lines = lines;
+        this.sugars = sugars;
+        this.dairy = dairy;
+    }
+
+    /**
+     * An empty label to fill in.
+     *
+     * @return a label with nothing on it
+     */
+    public static NutritionLabel per100g() {
+        return new NutritionLabel(new EnumMap<>(Line.class), Component.SUCROSE, false);
+    }
+
+    /** Fat. @param g g per 100 g @return a new label */
+    public NutritionLabel fat(double g) {
+        return with(Line.FAT, "fat", g);
+    }
+
+    /**
+     * Carbohydrate, sugars included and fibre left out, as in Europe. @param g g per 100 g @return
+     * a new label
+     */
+    public NutritionLabel carbohydrate(double g) {
+        return with(Line.CARBOHYDRATE, "carbohydrate", g);
+    }
+
+    /** Sugars within the carbohydrate. @param g g per 100 g @return a new label */
+    public NutritionLabel ofWhichSugars(double g) {
+        return with(Line.SUGARS, "sugars", g);
+    }
+
+    /**
+     * Fibre beside the carbohydrate; take it off the carbohydrate of an American label
+     * first. @param g g per 100 g @return a new label
+     */
+    public NutritionLabel fibre(double g) {
+        return with(Line.FIBRE, "fibre", g);
+    }
+
+    /** Protein. @param g g per 100 g @return a new label */
+    public NutritionLabel protein(double g) {
+        return with(Line.PROTEIN, "protein", g);
+    }
+
+    /** Salt; 2.5 times the sodium of an American label. @param g g per 100 g @return a new label */
+    public NutritionLabel salt(double g) {
+        return with(Line.SALT, "salt", g);
+    }
+
+    /**
+     * Alcohol by volume, for drinks with little sugar. @param percent % by volume @return a new
+     * label
+     */
+    public NutritionLabel alcoholByVolume(double percent) {
+        return with(Line.ALCOHOL, "alcohol", AlcoholByVolume.massPercent(percent));
+    }
+
+    /** What kind the sugars are. @param kind a sugar @return a new label */
+    public NutritionLabel sugarsAre(Component kind) {
+        if (kind.kind() != Component.Kind.SUGAR) {
+            throw new IllegalArgumentException(
+                    "%s is no sugar; choose sucrose, glucose, fructose, lactose, maltose, galactose or trehalose"
+                            .formatted(kind.words()));
+        }
+        return new NutritionLabel(lines, kind, dairy);
+    }
+
+    /**
+     * Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose. @return a
+     * new label
+     */
+    public NutritionLabel dairy() {
+        return new NutritionLabel(lines, Component.LACTOSE, true);
+    }
+
+    /**
+     * The ingredient of this label.
+     *
+     * @param name everyday name
+     * @return the ingredient; its {@code inferred} says what was assumed
+     * @throws IllegalArgumentException if the label adds up to more than 100 g, or has more sugars
+     *     than carbohydrate
+     */
+    public Ingredient ingredient(String name) {
+        double carbohydrate = g(Line.CARBOHYDRATE);
+        double sugar = g(Line.SUGARS);
+        if (sugar > carbohydrate + Composition.ROUNDING_PERCENT) {
+            throw new IllegalArgumentException(
+                    "the label of %s has %s g sugars in %s g carbohydrate; sugars are a part of it: state the carbohydrate with its sugars"
+                            .formatted(name, Require.spoken(sugar), Require.spoken(carbohydrate)));
+        }
+        double starchy = Math.max(0, carbohydrate - sugar);
+        double all = lines.values().stream().mapToDouble(Double::doubleValue).sum() - sugar;
+        all += Math.max(0, sugar - carbohydrate);
+        if (all > 100 + Composition.ROUNDING_PERCENT) {
+            throw new IllegalArgumentException(
+                    "the label of %s adds up to %s g in 100 g: check its lines, and take the sugars out of the sum"
+                            .formatted(name, Require.spoken(all)));
+        }
+        Composition composition =
+                Composition.NOTHING
+                        .with(Math.max(0, 100 - all), Component.WATER)
+                        .with(g(Line.FAT), dairy ? Component.MILK_FAT : Component.OTHER_FAT)
+                        .with(
+                                g(Line.PROTEIN),
+                                dairy ? Component.MILK_PROTEIN : Component.OTHER_PROTEIN)
+                        .with(sugar, sugars)
+                        .with(starchy, Component.OTHER_CARBOHYDRATE)
+                        .with(g(Line.FIBRE), Component.FIBRE)
+                        .with(g(Line.SALT), Component.SALT)
+                        .with(g(Line.ALCOHOL), Component.ALCOHOL);
+        if (dairy) {
+            composition = composition.with(g(Line.PROTEIN) + sugar, Tally.MILK_SOLIDS_NOT_FAT);
+        }
+        Set<Allergen> allergens = dairy ? EnumSet.of(Allergen.MILK) : Set.of();
+        return new Ingredient(
+                name,
+                List.of(),
+                composition,
+                OptionalDouble.empty(),
+                allergens,
+                "nutrition label",
+                assumed());
+    }
+
+    private String assumed() {
+        List<String> notes = new ArrayList<>();
+        notes.add("water is the rest of 100 g");
+        if (g(Line.SUGARS) > 0) {
+            notes.add("sugars taken as " + sugars.words());
+        }
+        notes.add("minerals other than salt counted with the water");
+        if (!dairy) {
+            notes.add("allergens not stated: read the label");
+        }
+        return String.join("; ", notes);
+    }
+
+    private NutritionLabel with(Line line, String words, double g) {
+        Require.within(words + "G", g, GRAMS);
+        Map<Line, Double> changed = new EnumMap<>(lines.isEmpty() ? Map.of(line, g) : lines);
+        changed.put(line, g);
+        return new NutritionLabel(changed, sugars, dairy);
+    }
+
+    private double g(Line line) {
+        return lines.getOrDefault(line, 0.0);
+    }
+}

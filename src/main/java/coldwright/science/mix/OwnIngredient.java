@@ -1,0 +1,234 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A learner's own ingredient, written in the trade's words: {@code water 40, sucrose 60} or {@code
+ * fat 32 %, milk solids not fat 6.1 %}.
+ *
+ * <p>Every component may be named ({@link Component#words}), and: {@code fat} (milk fat if milk
+ * solids not fat are named too, else other fat), {@code milk solids not fat}, {@code whey solids},
+ * {@code yolk solids}, {@code other sugars} (taken as glucose), {@code protein}, {@code abv}
+ * (alcohol by volume), {@code total solids} (what is not named of them is taken as undissolved).
+ * Without {@code water} and {@code total solids} the rest is water; with water, the rest is
+ * undissolved solids.
+ */
+public final class OwnIngredient {
+    private static final Pattern NAME_FIRST = Pattern.compile("([a-z][a-z -]*?) +([0-9.]+) *%?");
+    private static final Pattern NUMBER_FIRST = Pattern.compile("([0-9.]+) *%? +([a-z][a-z -]*)");
+
+    private static final Map<String, BiFunction<Composition, Double, Composition>> TERMS =
+            new LinkedHashMap<>();
+
+    static {
+        for (Component component : Component.values()) {
+            TERMS.put(component.words(), (c, p) -> MilkSolids.add(c, p, component));
+        }
+        TERMS.put("fat", (c, p) -> MilkSolids.add(c, p, Component.OTHER_FAT));
+        TERMS.put("protein", (c, p) -> MilkSolids.add(c, p, Component.OTHER_PROTEIN));
+        TERMS.put("milk solids not fat", MilkSolids::addMilk);
+        TERMS.put("whey solids", MilkSolids::addWhey);
+        TERMS.put("yolk solids", OwnIngredient::addYolk);
+        TERMS.put("other sugars", (c, p) -> MilkSolids.add(c, p, Component.GLUCOSE));
+        TERMS.put(
+                "abv",
+                (c, p) -> MilkSolids.add(c, AlcoholByVolume.massPercent(p), Component.ALCOHOL));
+        TERMS.put("total solids", (c, p) -> c);
+    }
+
+    private static final Map<String, String> OTHER_WORDS =
+            Map.of(
+                    "msnf", "milk solids not fat",
+                    "snf", "milk solids not fat",
+                    "solids not fat", "milk solids not fat",
+                    "sugar", "sucrose",
+                    "dextrose", "glucose",
+                    "ethanol", "alcohol",
+                    "fiber", "fibre",
+                    "stabilizer", "stabiliser",
+                    "sodium chloride", "salt");
+
+    private OwnIngredient() {}
+
+    /**
+     * An ingredient by its parts.
+     *
+     * @param name everyday name
+     * @param parts shares in % by mass, separated by commas or semicolons, with decimal points
+     * @return the ingredient; its {@code inferred} says what was assumed
+     * @throws IllegalArgumentException if a part is unknown or no number, or if the parts add up to
+     *     more than 100 %
+     */
+    public static Ingredient of(String name, String parts) {
+        Map<String, Double> stated = stated(name, parts);
+        List<String> assumed = new ArrayList<>();
+        Composition composition = Composition.NOTHING;
+        double sum = 0;
+        for (Map.Entry<String, Double> part : stated.entrySet()) {
+            sum += massPercent(part);
+            if (sum > 100 + Composition.ROUNDING_PERCENT) {
+                throw new IllegalArgumentException(
+                        "own ingredient \"%s\" adds up to %s %%; it may be at most 100 %%: lower one of its shares"
+                                .formatted(
+                                        name,
+                                        Require.spoken(
+                                                stated.entrySet().stream()
+                                                        .mapToDouble(OwnIngredient::massPercent)
+                                                        .sum())));
+            }
+            composition = add(composition, part, stated);
+        }
+        if (stated.containsKey("other sugars")) {
+            assumed.add("other sugars taken as glucose");
+        }
+        composition = withRest(name, composition, new Rest(stated, sum, assumed));
+        return new Ingredient(
+                name,
+                List.of(),
+                composition,
+                OptionalDouble.empty(),
+                allergens(composition),
+                "own",
+                String.join("; ", assumed));
+    }
+
+    private record Rest(Map<String, Double> stated, double sumPercent, List<String> assumed) {}
+
+    private static Composition withRest(String name, Composition composition, Rest rest) {
+        Double totalSolids = rest.stated().get("total solids");
+        double left = 100 - rest.sumPercent();
+        if (totalSolids != null) {
+            double alcohol = composition.percent(Component.ALCOHOL);
+            double water = 100 - totalSolids - alcohol;
+            Double statedWater = rest.stated().get("water");
+            double solids = rest.sumPercent() - alcohol - (statedWater == null ? 0 : statedWater);
+            boolean tooMany = solids > totalSolids + Composition.ROUNDING_PERCENT;
+            boolean tooWet =
+                    statedWater != null
+                            && Math.abs(statedWater - water) > Composition.ROUNDING_PERCENT;
+            if (tooMany || tooWet || water < 0) {
+                throw new IllegalArgumentException(
+                        "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water: make them agree or leave the total out"
+                                .formatted(
+                                        name,
+                                        Require.spoken(totalSolids),
+                                        Require.spoken(solids),
+                                        Require.spoken(
+                                                statedWater == null
+                                                        ? Math.max(0, water)
+                                                        : statedWater)));
+            }
+            composition = composition.with(Math.min(water, 100), Component.WATER);
+            left = totalSolids - solids;
+        } else if (!rest.stated().containsKey("water")) {
+            if (left > 0) {
+                rest.assumed().add("the rest is water");
+            }
+            return MilkSolids.add(composition, Math.max(0, left), Component.WATER);
+        }
+        if (left > Composition.ROUNDING_PERCENT) {
+            rest.assumed().add(Require.spoken(left) + " % solids not named, taken as undissolved");
+            return MilkSolids.add(composition, left, Component.OTHER_CARBOHYDRATE);
+        }
+        return composition;
+    }
+
+    private static Composition add(
+            Composition to, Map.Entry<String, Double> part, Map<String, Double> stated) {
+        boolean milkFat = part.getKey().equals("fat") && stated.containsKey("milk solids not fat");
+        String term = milkFat ? "milk fat" : part.getKey();
+        return TERMS.get(term).apply(to, part.getValue());
+    }
+
+    private static double massPercent(Map.Entry<String, Double> part) {
+        return switch (part.getKey()) {
+            case "total solids" -> 0;
+            case "abv" -> AlcoholByVolume.massPercent(Math.min(100, part.getValue()));
+            default -> part.getValue();
+        };
+    }
+
+    private static Map<String, Double> stated(String name, String parts) {
+        Map<String, Double> stated = new LinkedHashMap<>();
+        for (String part : parts.toLowerCase(Locale.ROOT).split("[,;]")) {
+            String text = part.strip().replaceAll("\\s+", " ");
+            Matcher nameFirst = NAME_FIRST.matcher(text);
+            Matcher numberFirst = NUMBER_FIRST.matcher(text);
+            String term;
+            String number;
+            if (nameFirst.matches()) {
+                term = nameFirst.group(1);
+                number = nameFirst.group(2);
+            } else if (numberFirst.matches()) {
+                term = numberFirst.group(2);
+                number = numberFirst.group(1);
+            } else {
+                throw new IllegalArgumentException(
+                        "\"%s\" of own ingredient \"%s\" is not a name and a per cent: write it like \"sucrose 60\", with a decimal point"
+                                .formatted(part.strip(), name));
+            }
+            term = OTHER_WORDS.getOrDefault(term.strip(), term.strip());
+            if (!TERMS.containsKey(term)) {
+                throw new IllegalArgumentException(
+                        "own ingredient \"%s\" names \"%s\", which is no component: use %s"
+                                .formatted(name, term, String.join(", ", TERMS.keySet())));
+            }
+            if (stated.put(term, number(name, term, number)) != null) {
+                throw new IllegalArgumentException(
+                        "own ingredient \"%s\" names %s twice: add the two up"
+                                .formatted(name, term));
+            }
+        }
+        return stated;
+    }
+
+    private static double number(String name, String term, String number) {
+        try {
+            return Require.within(
+                    term + " of own ingredient \"" + name + "\"",
+                    Double.parseDouble(number),
+                    new Require.Range(0, 100, "%"));
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "%s of own ingredient \"%s\" is \"%s\", which is no number"
+                            .formatted(term, name, number),
+                    e);
+        }
+    }
+
+    /**
+     * Splits yolk solids as in USDA SR24 01125: 26.54 fat, 15.86 protein, 3.59 and 1.71 of 47.69.
+     */
+    private static Composition addYolk(Composition to, double percent) {
+        double unit = percent / 47.70;
+        Composition with = MilkSolids.add(to, 26.54 * unit, Component.OTHER_FAT);
+        with = MilkSolids.add(with, 15.86 * unit, Component.OTHER_PROTEIN);
+        with = MilkSolids.add(with, 3.59 * unit, Component.OTHER_CARBOHYDRATE);
+        with = MilkSolids.add(with, 1.71 * unit, Component.ASH);
+        return with.with(percent, Tally.YOLK_SOLIDS);
+    }
+
+    private static Set<Allergen> allergens(Composition c) {
+        boolean milk =
+                c.percent(Component.MILK_FAT)
+                                + c.percent(Component.MILK_PROTEIN)
+                                + c.percent(Component.LACTOSE)
+                        > 0;
+        boolean egg = c.per100g(Tally.YOLK_SOLIDS) > 0;
+        if (milk && egg) {
+            return Set.of(Allergen.MILK, Allergen.EGG);
+        }
+        return milk ? Set.of(Allergen.MILK) : egg ? Set.of(Allergen.EGG) : Set.of();
+    }
+}

@@ -1,0 +1,55 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * How much of a sugar water can hold, by measured tables.
+ *
+ * <p>Sources: lactose, Hudson, and maltose, Gillis, both as printed in Lowe, Experimental Cookery;
+ * sucrose, 0 and 20 °C, from a Russian sugar handbook (64.44 and 66.74 %; Browne prints 64.18 % at
+ * 0 °C). Each sugar alone in water; other sugars lower it. Read linearly between the points, never
+ * beyond them.
+ */
+public final class SugarSolubility {
+    /** Temperature, °C, and g per 100 g of water. */
+    private static final Map<Component, double[][]> TABLES = new EnumMap<>(Component.class);
+
+    static {
+        TABLES.put(
+                Component.LACTOSE, new double[][] {{0, 11.9}, {15, 16.9}, {25, 21.6}, {39, 31.5}});
+        TABLES.put(Component.MALTOSE, new double[][] {{0.6, 56.5}, {21, 78.9}, {29.6, 93.2}});
+        TABLES.put(Component.SUCROSE, new double[][] {{0, 181.2}, {20, 200.7}, {40, 235.8}});
+    }
+
+    private SugarSolubility() {}
+
+    /**
+     * What water holds of one sugar.
+     *
+     * @param sugar sucrose, lactose or maltose
+     * @param temperatureC temperature, °C, within the sugar's table
+     * @return g of sugar, without crystal water, per 100 g of water
+     * @throws IllegalArgumentException if there is no table or the temperature lies outside it
+     */
+    public static double gPer100gWater(Component sugar, double temperatureC) {
+        double[][] table = TABLES.get(sugar);
+        if (table == null) {
+            throw new IllegalArgumentException(
+                    "no solubility table is at hand for %s; there is one for sucrose, lactose and maltose"
+                            .formatted(sugar.words()));
+        }
+        double[] first = table[0];
+        double[] last = table[table.length - 1];
+        Require.within("temperatureC", temperatureC, new Require.Range(first[0], last[0], "°C"));
+        int i = 1;
+        while (i < table.length - 1 && table[i][0] < temperatureC) {
+            i++;
+        }
+        double[] low = table[i - 1];
+        double[] high = table[i];
+        return low[1] + (high[1] - low[1]) * (temperatureC - low[0]) / (high[0] - low[0]);
+    }
+}
