@@ -172,10 +172,10 @@ public final class Shelf {
     public static final Ingredient SOY_DRINK = row("soy drink");
     public static final Ingredient RICE_DRINK = row("rice drink");
     public static final Ingredient OAT_DRINK = row("oat drink");
-    public static final Ingredient BREWED_COFFEE = row("brewed coffee");
+    public static final Ingredient COFFEE = row("coffee");
     public static final Ingredient ESPRESSO = row("espresso");
     public static final Ingredient INSTANT_COFFEE = row("instant coffee");
-    public static final Ingredient BREWED_TEA = row("brewed tea");
+    public static final Ingredient TEA = row("tea");
     public static final Ingredient VANILLA_EXTRACT = row("vanilla extract");
     public static final Ingredient GROUND_CINNAMON = row("ground cinnamon");
     public static final Ingredient SALT = row("salt");

@@ -141,25 +141,30 @@ public record TradeMethod(
         return Require.spoken(Math.round(value * 100) / 100.0);
     }
 
+    /**
+     * Sugars of milk go by the rule for its solids, so what cultures made of them is not counted.
+     */
     private static double sugarsEquivalent(Composition c) {
         double milk = c.per100g(Tally.MILK_SOLIDS_NOT_FAT);
         double whey = c.per100g(Tally.WHEY_SOLIDS);
+        boolean dairy = milk + whey > 0;
         double lactose =
-                milk + whey > 0
+                dairy
                         ? MilkSolids.LACTOSE * milk + MilkSolids.WHEY_LACTOSE * whey
                         : c.percent(Component.LACTOSE);
+        double galactose = dairy ? 0 : c.percent(Component.GALACTOSE);
         return lactose
                 + c.percent(Component.SUCROSE)
                 + c.percent(Component.MALTOSE)
                 + c.percent(Component.TREHALOSE)
                 + SINGLE_UNIT_SUGARS
-                        * (c.percent(Component.GLUCOSE)
-                                + c.percent(Component.FRUCTOSE)
-                                + c.percent(Component.GALACTOSE))
+                        * (c.percent(Component.GLUCOSE) + c.percent(Component.FRUCTOSE) + galactose)
                 + SUCROSE_G_PER_MOL / 1000 * c.per100g(Tally.HIGHER_SACCHARIDES_MMOL);
     }
 
     private static double othersEquivalent(Composition c) {
+        boolean dairy = c.per100g(Tally.MILK_SOLIDS_NOT_FAT) + c.per100g(Tally.WHEY_SOLIDS) > 0;
+        double lacticAcid = dairy ? 0 : c.percent(Component.LACTIC_ACID) / 0.09008;
         double millimol =
                 c.percent(Component.ALCOHOL) / 0.04607
                         + c.percent(Component.GLYCEROL) / 0.09209
@@ -170,7 +175,7 @@ public record TradeMethod(
                         + c.percent(Component.CITRIC_ACID) / 0.19212
                         + c.percent(Component.MALIC_ACID) / 0.13409
                         + c.percent(Component.TARTARIC_ACID) / 0.15009
-                        + c.percent(Component.LACTIC_ACID) / 0.09008
+                        + lacticAcid
                         + c.percent(Component.ACETIC_ACID) / 0.06005
                         + c.per100g(Tally.IONS_MMOL);
         return SUCROSE_G_PER_MOL / 1000 * millimol;

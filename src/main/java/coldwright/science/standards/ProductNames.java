@@ -1,0 +1,46 @@
+package coldwright.science.standards;
+
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a mix may be called, by the rules of three places. */
+public final class ProductNames {
+    private ProductNames() {}
+
+    /**
+     * The verdicts on a mix before any air is in it.
+     *
+     * @param mix the mix
+     * @return one verdict for each name that is checked
+     */
+    public static List<NameVerdict> of(Mix mix) {
+        return of(mix, 0);
+    }
+
+    /**
+     * The verdicts on a mix with air, which counts for the weight by volume in the United States.
+     *
+     * @param mix the mix
+     * @param overrunPercent volume of air per volume of mix, %, 0 to 300
+     * @return one verdict for each name that is checked
+     */
+    public static List<NameVerdict> of(Mix mix, double overrunPercent) {
+        List<NameVerdict> all = new ArrayList<>();
+        all.addAll(UnitedStates.verdicts(mix, overrunPercent));
+        all.addAll(UnitedKingdom.verdicts(mix));
+        all.addAll(Germany.verdicts(mix));
+        return List.copyOf(all);
+    }
+
+    /**
+     * The names that the mix may bear.
+     *
+     * @param mix the mix
+     * @return the allowed verdicts only
+     */
+    public static List<NameVerdict> allowed(Mix mix) {
+        return of(mix).stream().filter(NameVerdict::allowed).toList();
+    }
+}

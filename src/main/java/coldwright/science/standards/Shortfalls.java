@@ -1,0 +1,65 @@
+package coldwright.science.standards;
+
+import coldwright.science.Require;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers what a mix lacks for a name, in figures. */
+final class Shortfalls {
+    /** Slack for binary fractions, so that a mix made to the limit meets it. */
+    private static final double ROUNDING = 1e-9;
+
+    /** An ingredient with more other fat than this is a fat, not a flavour that holds some. */
+    private static final double A_FAT_PERCENT = 90;
+
+    private final List<String> found = new ArrayList<>();
+
+    Shortfalls atLeast(String what, double value, String limitWithUnit) {
+        double limit = limit(limitWithUnit);
+        if (value < limit - ROUNDING) {
+            found.add(
+                    "%s is %s and must be at least %s"
+                            .formatted(what, rounded(value), limitWithUnit));
+        }
+        return this;
+    }
+
+    Shortfalls below(String what, double value, String limitWithUnit) {
+        if (value >= limit(limitWithUnit)) {
+            found.add(
+                    "%s is %s and must be below %s".formatted(what, rounded(value), limitWithUnit));
+        }
+        return this;
+    }
+
+    Shortfalls without(boolean present, String what) {
+        if (present) {
+            found.add("it must have no " + what);
+        }
+        return this;
+    }
+
+    List<String> list() {
+        return found;
+    }
+
+    static boolean hasAddedFat(Mix mix) {
+        return mix.amounts().stream()
+                .anyMatch(
+                        a ->
+                                a.massG() > 0
+                                        && a.ingredient().composition().percent(Component.OTHER_FAT)
+                                                > A_FAT_PERCENT);
+    }
+
+    private static double limit(String limitWithUnit) {
+        return Double.parseDouble(limitWithUnit.substring(0, limitWithUnit.indexOf(' ')));
+    }
+
+    private static String rounded(double value) {
+        return Require.spoken(Math.round(value * 100) / 100.0);
+    }
+}
