@@ -1,0 +1,200 @@
+package coldwright.science.balance;
+
+import coldwright.science.Require;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Amounts that meet targets within bounds.
+ *
+ * <pre>{@code
+ * var found = Balance.of(1000)
+ *         .using(HEAVY_CREAM, WHOLE_MILK, SKIM_MILK_POWDER, SUCROSE)
+ *         .aiming(14, Trait.FAT).aiming(10, Trait.MILK_SOLIDS_NOT_FAT).aiming(15, Trait.SUCROSE)
+ *         .solve();
+ * found.mix();
+ * }</pre>
+ *
+ * <p>Bounded least squares: the sum of squared misses is made as small as the bounds allow, the
+ * total held exactly. Where several mixes do equally well, the one that spreads the total most
+ * evenly is taken. Targets that are shares of the mass are exact to the solver's precision, about
+ * 1e-6 of the total; others are met by repeated linearisation to {@value #MET} of their unit.
+ *
+ * @param totalG mass of the whole, g
+ * @param choices what may be used
+ * @param targets what is asked
+ */
+public record Balance(double totalG, List<Choice> choices, List<Target> targets) {
+    /** A target counts as met when it is missed by no more than this, in its own unit. */
+    public static final double MET = 1e-3;
+
+    private static final int MOST_ROUNDS = 25;
+    private static final double STILL = 1e-7;
+
+    public Balance {
+        Require.positive("totalG", totalG, "g");
+        choices = List.copyOf(choices);
+        targets = List.copyOf(targets);
+    }
+
+    /**
+     * A balance that asks nothing yet.
+     *
+     * @param totalG mass of the whole, g
+     * @return the balance to add to
+     */
+    public static Balance of(double totalG) {
+        return new Balance(totalG, List.of(), List.of());
+    }
+
+    /**
+     * Allows ingredients, as much of each as it takes.
+     *
+     * @param ingredients the ingredients
+     * @return the balance with them
+     */
+    public Balance using(Ingredient... ingredients) {
+        Balance all = this;
+        for (Ingredient ingredient : ingredients) {
+            all = all.using(Choice.any(ingredient));
+        }
+        return all;
+    }
+
+    /**
+     * Allows an ingredient within bounds.
+     *
+     * @param choice the ingredient and its bounds
+     * @return the balance with it
+     */
+    public Balance using(Choice choice) {
+        List<Choice> all = new ArrayList<>(choices);
+        all.add(choice);
+        return new Balance(totalG, all, targets);
+    }
+
+    /**
+     * Asks for something.
+     *
+     * @param value what it shall be, in the trait's unit
+     * @param trait what is measured
+     * @return the balance with that target
+     */
+    public Balance aiming(double value, Trait trait) {
+        List<Target> all = new ArrayList<>(targets);
+        all.add(new Target(trait, value));
+        return new Balance(totalG, choices, all);
+    }
+
+    /**
+     * Finds the amounts.
+     *
+     * @return the nearest mix, and what it misses
+     * @throws IllegalArgumentException if nothing may be used, or the bounds can't add up to the
+     *     total
+     */
+    public Balanced solve() {
+        requireRoom();
+        LeastSquares squares = new LeastSquares(totalG, choices);
+        double[] shares = squares.nearTo(squares.even(), new double[0][], new double[0]);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double[] next = step(squares, shares);
+            double moved = 0;
+            for (int i = 0; i < next.length; i++) {
+                moved = Math.max(moved, Math.abs(next[i] - shares[i]));
+            }
+            shares = next;
+            if (moved < STILL) {
+                break;
+            }
+        }
+        return told(shares);
+    }
+
+    private double[] step(LeastSquares squares, double[] shares) {
+        Mix here = mixOf(shares);
+        double[][] rows = new double[targets.size()][];
+        double[] wanted = new double[targets.size()];
+        for (int k = 0; k < rows.length; k++) {
+            Trait trait = targets.get(k).trait();
+            double[] row = trait.isByMass() ? shareRow(trait) : slopeRow(trait, here, shares);
+            double value = trait.of(here);
+            double reached = 0;
+            for (int i = 0; i < row.length; i++) {
+                row[i] *= trait.weight();
+                reached += row[i] * shares[i];
+            }
+            rows[k] = row;
+            wanted[k] = reached + trait.weight() * (targets.get(k).value() - value);
+        }
+        return squares.nearTo(shares, rows, wanted);
+    }
+
+    private double[] shareRow(Trait trait) {
+        return choices.stream()
+                .mapToDouble(c -> trait.of(Mix.of(Amount.grams(100, c.ingredient()))))
+                .toArray();
+    }
+
+    private double[] slopeRow(Trait trait, Mix here, double[] shares) {
+        double value = trait.of(here);
+        double[] row = new double[choices.size()];
+        for (int i = 0; i < row.length; i++) {
+            double stepG = Math.max(1e-3, 1e-3 * shares[i]) * totalG;
+            Mix more = here.with(Amount.grams(stepG, choices.get(i).ingredient()));
+            row[i] = (trait.of(more) - value) / (stepG / totalG);
+        }
+        return row;
+    }
+
+    private Balanced told(double[] shares) {
+        Mix mix = mixOf(shares);
+        List<Shortfall> shortfalls = new ArrayList<>();
+        for (Target target : targets) {
+            double reached = target.trait().of(mix);
+            if (!(Math.abs(reached - target.value()) <= MET)) {
+                shortfalls.add(new Shortfall(target, reached));
+            }
+        }
+        List<Ingredient> atLimit = new ArrayList<>();
+        for (int i = 0; i < shares.length; i++) {
+            Choice choice = choices.get(i);
+            double massG = shares[i] * totalG;
+            double close = 1e-6 * totalG;
+            if (massG - choice.leastG() < close || choice.mostG() - massG < close) {
+                atLimit.add(choice.ingredient());
+            }
+        }
+        return new Balanced(mix, shortfalls, atLimit);
+    }
+
+    private Mix mixOf(double[] shares) {
+        List<Amount> amounts = new ArrayList<>();
+        for (int i = 0; i < shares.length; i++) {
+            amounts.add(Amount.grams(shares[i] * totalG, choices.get(i).ingredient()));
+        }
+        return Mix.of(amounts);
+    }
+
+    private void requireRoom() {
+        if (choices.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the balance has no ingredients to choose from; allow at least one");
+        }
+        double leastG = choices.stream().mapToDouble(Choice::leastG).sum();
+        double mostG = choices.stream().mapToDouble(Choice::mostG).sum();
+        double roundingG = 1e-9 * totalG;
+        if (leastG > totalG + roundingG || mostG < totalG - roundingG) {
+            throw new IllegalArgumentException(
+                    "the ingredients may weigh %s to %s g together, and the total is %s g; widen a bound or change the total"
+                            .formatted(
+                                    Require.spoken(leastG),
+                                    Require.spoken(mostG),
+                                    Require.spoken(totalG)));
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package coldwright.science.balance;
+
+import coldwright.science.Require;
+import coldwright.science.mix.Ingredient;
+
+import java.util.Objects;
+
+/**
+ * An ingredient that a balance may use, and how much of it.
+ *
+ * @param ingredient the ingredient
+ * @param leastG no less than this, g
+ * @param mostG no more than this, g; infinite for no limit
+ */
+public record Choice(Ingredient ingredient, double leastG, double mostG) {
+    public Choice {
+        Objects.requireNonNull(ingredient, "ingredient");
+        Require.notNegative("the least of " + ingredient.name(), leastG, "g");
+        if (!(mostG >= leastG)) {
+            throw new IllegalArgumentException(
+                    "the most of %s is %s g and its least %s g; the most must not be below the least"
+                            .formatted(
+                                    ingredient.name(),
+                                    Require.spoken(mostG),
+                                    Require.spoken(leastG)));
+        }
+    }
+
+    /**
+     * As much as it takes, from nothing up.
+     *
+     * @param ingredient the ingredient
+     * @return the choice
+     */
+    public static Choice any(Ingredient ingredient) {
+        return new Choice(ingredient, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Just this much.
+     *
+     * @param massG the mass, g
+     * @param ingredient the ingredient
+     * @return the choice
+     */
+    public static Choice fixed(double massG, Ingredient ingredient) {
+        return new Choice(ingredient, massG, massG);
+    }
+}

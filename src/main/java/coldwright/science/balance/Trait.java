@@ -1,0 +1,222 @@
+package coldwright.science.balance;
+
+import coldwright.science.Require;
+import coldwright.science.Temperature;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Tally;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Something that can be measured of a mix and so be aimed at.
+ *
+ * <p>A trait is <em>by mass</em> if it is a share of the whole: it then mixes in proportion and a
+ * balance finds it in one go. All others are found step by step.
+ */
+public final class Trait {
+    /** USDA SR24 01125, egg yolk: 26.54 of 47.69 g of solids are fat. */
+    private static final double FAT_IN_YOLK_SOLIDS = 26.54 / 47.69;
+
+    public static final Trait WATER = component("water", Component.Kind.WATER);
+
+    /**
+     * Fat of milk and of everything else but egg yolk, as the trade balances a mix: yolk is counted
+     * as {@link #YOLK_SOLIDS}, its fat not once more as fat.
+     */
+    public static final Trait FAT =
+            byMass(
+                    "fat",
+                    mix ->
+                            mix.fatPercent()
+                                    - FAT_IN_YOLK_SOLIDS
+                                            * mix.composition().per100g(Tally.YOLK_SOLIDS));
+
+    /** All fat, that of egg yolk included. */
+    public static final Trait TOTAL_FAT = component("total fat", Component.Kind.FAT);
+
+    public static final Trait MILK_FAT =
+            byMass("milk fat", mix -> mix.composition().percent(Component.MILK_FAT));
+    public static final Trait MILK_SOLIDS_NOT_FAT =
+            byMass("milk solids not fat", Mix::milkSolidsNotFatPercent);
+    public static final Trait SUGARS = byMass("sugars", Mix::sugarsPercent);
+    public static final Trait SUCROSE =
+            byMass("sucrose", mix -> mix.composition().percent(Component.SUCROSE));
+    public static final Trait LACTOSE =
+            byMass("lactose", mix -> mix.composition().percent(Component.LACTOSE));
+    public static final Trait PROTEIN = byMass("protein", Mix::proteinPercent);
+    public static final Trait TOTAL_SOLIDS = byMass("total solids", Mix::totalSolidsPercent);
+    public static final Trait ALCOHOL = byMass("alcohol", Mix::alcoholPercent);
+    public static final Trait SALT = byMass("salt", Mix::saltPercent);
+    public static final Trait STABILISER =
+            byMass("stabiliser", mix -> mix.composition().percent(Component.STABILISER));
+    public static final Trait EMULSIFIER =
+            byMass("emulsifier", mix -> mix.composition().percent(Component.EMULSIFIER));
+    public static final Trait YOLK_SOLIDS =
+            byMass("yolk solids", mix -> mix.composition().per100g(Tally.YOLK_SOLIDS));
+
+    /** Grams of sugars for each 100 g of water. */
+    public static final Trait SUGAR_PER_WATER =
+            new Trait("sugar per water", "g/100 g", 1, false, Mix::sugarPer100gWater);
+
+    /** The temperature at which the first ice can stay. */
+    public static final Trait INITIAL_FREEZING_POINT =
+            new Trait("initial freezing point", "°C", 5, false, Mix::initialFreezingPointC);
+
+    private static final List<Trait> NAMED =
+            List.of(
+                    WATER,
+                    FAT,
+                    TOTAL_FAT,
+                    MILK_FAT,
+                    MILK_SOLIDS_NOT_FAT,
+                    SUGARS,
+                    SUCROSE,
+                    LACTOSE,
+                    PROTEIN,
+                    TOTAL_SOLIDS,
+                    ALCOHOL,
+                    SALT,
+                    STABILISER,
+                    EMULSIFIER,
+                    YOLK_SOLIDS,
+                    SUGAR_PER_WATER,
+                    INITIAL_FREEZING_POINT);
+
+    private final String words;
+    private final String unit;
+    private final double weight;
+    private final boolean byMass;
+    private final ToDoubleFunction<Mix> measure;
+
+    private Trait(
+            String words,
+            String unit,
+            double weight,
+            boolean byMass,
+            ToDoubleFunction<Mix> measure) {
+        this.words = words;
+        this.unit = unit;
+        this.weight = weight;
+        this.byMass = byMass;
+        this.measure = measure;
+    }
+
+    private static Trait component(String words, Component.Kind kind) {
+        return byMass(words, mix -> mix.composition().percent(kind));
+    }
+
+    /**
+     * A trait that is a share of the whole mass and so mixes in proportion.
+     *
+     * @param words its name, as the trade says it
+     * @param percentOf gives the share in a mix, % by mass
+     * @return the trait
+     */
+    public static Trait byMass(String words, ToDoubleFunction<Mix> percentOf) {
+        return new Trait(words, "%", 1, true, percentOf);
+    }
+
+    /**
+     * Any other trait.
+     *
+     * @param words its name, as the trade says it
+     * @param unit its unit
+     * @param measure gives its value for a mix, in that unit; the same for ten times the mix
+     * @return the trait
+     */
+    public static Trait of(String words, String unit, ToDoubleFunction<Mix> measure) {
+        return new Trait(words, unit, 1, false, measure);
+    }
+
+    /**
+     * The share of the water that is ice at a temperature.
+     *
+     * @param temperatureC the temperature, °C
+     * @return the trait, in % of the water
+     */
+    public static Trait iceAt(double temperatureC) {
+        Temperature.require("temperatureC", temperatureC);
+        return new Trait(
+                "ice at " + Require.spoken(temperatureC) + " °C",
+                "% of the water",
+                1,
+                false,
+                mix -> mix.freezingCurve().icePercentAt(temperatureC));
+    }
+
+    /**
+     * The trait that a batch file means.
+     *
+     * @param words its name, such as {@code milk solids not fat} or {@code ice at -18 °C}
+     * @return the trait
+     * @throws IllegalArgumentException if there is none of that name
+     */
+    public static Trait named(String words) {
+        String plain = words.strip().toLowerCase(Locale.ROOT).replace('−', '-');
+        for (Trait trait : NAMED) {
+            if (trait.words.equals(plain)) {
+                return trait;
+            }
+        }
+        if (plain.startsWith("ice at ")) {
+            String number = plain.substring(7).replace("°c", "").strip();
+            try {
+                return iceAt(Double.parseDouble(number));
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException(
+                        "\"%s\" names no temperature; write it as: ice at -18 °C".formatted(words),
+                        e);
+            }
+        }
+        throw new IllegalArgumentException(
+                "\"%s\" is no target; there are %s and ice at a temperature"
+                        .formatted(
+                                words.strip(),
+                                String.join(", ", NAMED.stream().map(Trait::words).toList())));
+    }
+
+    /**
+     * Its name.
+     *
+     * @return as the trade says it
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * Its unit.
+     *
+     * @return such as {@code %}
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Its value for a mix.
+     *
+     * @param mix the mix
+     * @return the value, in its unit
+     */
+    public double of(Mix mix) {
+        return measure.applyAsDouble(mix);
+    }
+
+    /** How many percent by mass weigh as much as one of its units when targets compete. */
+    double weight() {
+        return weight;
+    }
+
+    boolean isByMass() {
+        return byMass;
+    }
+
+    @Override
+    public String toString() {
+        return words;
+    }
+}
