@@ -1,0 +1,90 @@
+package coldwright.figure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers as they are set in a book: a real minus sign, thin spaces in long ones. */
+public final class Digits {
+    private static final char MINUS = '\u2212';
+    private static final char THIN_SPACE = '\u2009';
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+    /** From here on up a number is set with a power of ten. */
+    private static final double LARGE = 1e7;
+
+    /** Below a step this small a number is set with a power of ten. */
+    private static final int MOST_DECIMALS = 6;
+
+    private Digits() {}
+
+    /**
+     * Sets a number with as many decimals as a step asks for.
+     *
+     * @param value any number
+     * @param step the smallest difference that is to be seen, above 0
+     * @return such as {@code −2.50} for a step of 0.05
+     */
+    public static String of(double value, double step) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "–" : value > 0 ? "∞" : MINUS + "∞";
+        }
+        int decimals = decimalsOf(step);
+        if (Math.abs(value) >= LARGE || (decimals > MOST_DECIMALS && value != 0)) {
+            return withPower(value, step);
+        }
+        return plain(BigDecimal.valueOf(value), Math.min(decimals, MOST_DECIMALS));
+    }
+
+    /**
+     * Sets a number as finely as its neighbours ask for: steps of about a twentieth of the width
+     * can be told apart.
+     *
+     * @param value any number
+     * @param width from the least to the greatest of the numbers it stands among
+     * @return such as {@code −3.4} among numbers from 0 to −5
+     */
+    public static String among(double value, double width) {
+        double wide = Double.isFinite(width) && width > 0 ? width : Math.abs(value);
+        return of(value, wide > 0 && Double.isFinite(wide) ? wide / 20 : 1);
+    }
+
+    private static int decimalsOf(double step) {
+        return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
+    }
+
+    private static String withPower(double value, double step) {
+        int power = (int) Math.floor(Math.log10(Math.abs(value)));
+        int decimals = Math.min(MOST_DECIMALS, Math.max(0, decimalsOf(step) + power));
+        if (step >= 1) {
+            int stepPower = (int) Math.floor(Math.log10(step) + 1e-9);
+            decimals = Math.min(MOST_DECIMALS, Math.max(0, power - stepPower));
+        }
+        BigDecimal mantissa = BigDecimal.valueOf(value).scaleByPowerOfTen(-power);
+        StringBuilder text = new StringBuilder(plain(mantissa, decimals)).append("·10");
+        if (power < 0) {
+            text.append('⁻');
+        }
+        for (char digit : Integer.toString(Math.abs(power)).toCharArray()) {
+            text.append(RAISED.charAt(digit - '0'));
+        }
+        return text.toString();
+    }
+
+    private static String plain(BigDecimal value, int decimals) {
+        BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_UP);
+        String digits = rounded.abs().toPlainString();
+        int point = digits.indexOf('.');
+        int whole = point < 0 ? digits.length() : point;
+        StringBuilder text = new StringBuilder(digits.length() + 4);
+        if (rounded.signum() < 0) {
+            text.append(MINUS);
+        }
+        for (int i = 0; i < digits.length(); i++) {
+            if (whole > 4 && i > 0 && i < whole && (whole - i) % 3 == 0) {
+                text.append(THIN_SPACE);
+            }
+            text.append(digits.charAt(i));
+        }
+        return text.toString();
+    }
+}

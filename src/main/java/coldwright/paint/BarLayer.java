@@ -1,0 +1,97 @@
+package coldwright.paint;
+
+import coldwright.figure.Digits;
+import coldwright.figure.Series;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+
+/**
+ * The bars of one series, hatched if it is not the first, each with its value where there is room.
+ *
+ * @param some the data
+ * @param layout where they are drawn
+ * @param ink what they are drawn in; bars as they were are a little wider and without values
+ * @param number which series of the figure this is
+ */
+record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements Layer {
+    private static final double SHARE_OF_SLOT = 0.62;
+    private static final double WIDEST_EMS = 5;
+    private static final double EARLIER_WIDER = 0.26;
+    private static final double HATCH_EMS = 0.5;
+
+    /** How much finer than the axis values over bars are set. */
+    private static final double FINER = 5;
+
+    @Override
+    public void paint(Graphics2D g) {
+        Plot plot = layout.plot();
+        Bars bars = layout.bars();
+        int count = bars.series().size();
+        double slot = plot.area().width() / (double) bars.words().size();
+        double width = Math.min(slot * SHARE_OF_SLOT / count, layout.em() * WIDEST_EMS);
+        double zero = plot.yPx(Math.max(plot.y().from(), Math.min(plot.y().to(), 0)));
+        for (int i = 0; i < some.size(); i++) {
+            double value = some.values().at(i);
+            int place = bars.placeOf(some, i);
+            double end = Math.max(-1e4, Math.min(1e4, plot.yPx(value)));
+            if (place < 0 || !Double.isFinite(value)) {
+                continue;
+            }
+            double x = plot.xPx(place) + (number - count / 2.0) * width;
+            double wider = ink.pale() ? width * EARLIER_WIDER : 0;
+            double gap = count > 1 ? width * 0.06 : 0;
+            Rectangle2D bar =
+                    new Rectangle2D.Double(
+                            x + gap - wider / 2,
+                            Math.min(zero, end),
+                            width - 2 * gap + wider,
+                            Math.abs(end - zero));
+            g.setColor(ink.color());
+            g.fill(bar);
+            if (!ink.pale()) {
+                hatch(g, bar, ink.hatch(), layout.em());
+                setValue(g, value, x + width / 2, end);
+            }
+        }
+    }
+
+    /** The second series has stripes rising to the right, the third falling, and so on. */
+    static void hatch(Graphics2D g, Rectangle2D bar, int hatch, double em) {
+        if (hatch == 0) {
+            return;
+        }
+        Graphics2D in = (Graphics2D) g.create();
+        in.clip(bar);
+        in.setColor(Ink.GROUND);
+        in.setStroke(new BasicStroke((float) (em * 0.07)));
+        Rectangle2D box = bar;
+        double step = em * HATCH_EMS * (hatch > 2 ? 0.6 : 1);
+        double lean = hatch % 2 == 1 ? box.getHeight() : -box.getHeight();
+        double from = box.getMinX() - box.getHeight();
+        for (double x = from; x < box.getMaxX() + box.getHeight(); x += step) {
+            in.draw(new Line2D.Double(x, box.getMaxY(), x + lean, box.getMinY()));
+        }
+        in.dispose();
+    }
+
+    private void setValue(Graphics2D g, double value, double middle, double end) {
+        Type type = layout.small();
+        String text = Digits.among(value, layout.plot().y().width() / FINER);
+        double width = type.width(text);
+        Plot.Area area = layout.plot().area();
+        double slot = area.width() / (double) (layout.bars().words().size() * barsInASlot());
+        if (width > slot || !area.holds(middle, end)) {
+            return;
+        }
+        g.setColor(Ink.TEXT);
+        double y = value < 0 ? end + type.size() * 1.05 : end - type.size() * 0.35;
+        type.set(g, text, middle - width / 2, y);
+    }
+
+    private int barsInASlot() {
+        return layout.bars().series().size();
+    }
+}

@@ -1,0 +1,278 @@
+package coldwright.paint;
+
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Where everything stands: made from top, bottom and left inward, until the plot is left. */
+final class Layout {
+    private static final double ROW_EMS = 1.5;
+    private static final double BETWEEN_Y_TICKS_EMS = 2.7;
+    private static final double BETWEEN_X_LABELS_EMS = 1.6;
+    private static final int MOST_TICKS = 9;
+    private static final int MOST_WORD_LINES = 3;
+
+    /** How much of the height a legend may take. */
+    private static final double LEGEND_SHARE = 0.28;
+
+    private final Figure figure;
+    private final Optional<Figure> earlier;
+    private final Sheet sheet;
+    private final double em;
+    private final Type plain;
+    private final Type small;
+    private final Bars bars;
+    private final Legend legend;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Legend.Placed> samples = new ArrayList<>();
+    private Ticks xTicks;
+    private Ticks yTicks;
+    private Plot plot;
+
+    private Layout(Figure figure, Optional<Figure> earlier, Sheet sheet) {
+        this.figure = figure;
+        this.earlier = earlier;
+        this.sheet = sheet;
+        em = sheet.em();
+        plain = Type.of(em);
+        small = Type.of(em * 0.94);
+        bars = Bars.of(figure);
+        legend = Legend.of(figure, earlier, plain);
+    }
+
+    static Layout of(Figure figure, Optional<Figure> earlier, Sheet sheet) {
+        Layout layout = new Layout(figure, earlier, sheet);
+        layout.make();
+        return layout;
+    }
+
+    private void make() {
+        double pad = em * 0.9;
+        double inner = sheet.width() - 2 * pad;
+        double top = setTitle(pad, inner);
+        top = setHead(pad, inner, top) + em * 0.6;
+
+        double bottom = sheet.height() - em * 0.55;
+        String xCaption = plain.cut(figure.x().caption(), inner);
+        double captionBase = bottom - em * 0.2;
+        bottom -= xCaption.isBlank() ? 0 : em * 1.5;
+        double oneLine = xLabelled() || bars.drawn() ? em * 1.15 : 0;
+
+        List<Figure> both = new ArrayList<>(List.of(figure));
+        earlier.ifPresent(both::add);
+        Span x = Reach.x(both);
+        Span y = Reach.y(both, x);
+        double rightPad = em * 1.3;
+        double plotBottom = bottom - oneLine - tickLength() - em * 0.25;
+        yTicks = ticks(figure.y(), y, (plotBottom - top) / (em * BETWEEN_Y_TICKS_EMS));
+        double left = pad + labelsWidth();
+        double width = sheet.width() - left - rightPad;
+        List<List<String>> words = words(width);
+        int wordLines = words.stream().mapToInt(List::size).max().orElse(1);
+        plotBottom -= (wordLines - 1) * em * 1.2;
+
+        Plot.Area area =
+                new Plot.Area(
+                        (int) Math.round(left),
+                        (int) Math.round(top),
+                        (int) Math.max(8, Math.round(width)),
+                        (int) Math.max(8, Math.round(plotBottom - top)));
+        xTicks = xTicksOn(x, area.width());
+        plot = new Plot(area, xTicks.span(), yTicks.span());
+        setLabels(words);
+        if (!xCaption.isBlank()) {
+            double at = Math.max(pad, area.right() - plain.width(xCaption));
+            lines.add(new Line(xCaption, plain, Ink.TEXT, at, captionBase));
+        }
+    }
+
+    private double setTitle(double pad, double inner) {
+        double y = em * 0.6;
+        if (figure.title().isBlank()) {
+            return y;
+        }
+        Type type = Type.of(em * 1.28);
+        int most = sheet.height() < em * 20 ? 2 : 3;
+        for (String line : type.wrapped(figure.title(), inner, most)) {
+            y += type.size() * 1.02;
+            lines.add(new Line(line, type, Ink.TEXT, pad, y));
+            y += type.size() * 0.2;
+        }
+        return y + em * 0.4;
+    }
+
+    /**
+     * The upright axis' caption and the legend: in one row if both fit, else one above the other.
+     */
+    private double setHead(double pad, double inner, double top) {
+        double y = top;
+        String caption = plain.cut(figure.y().caption(), inner);
+        boolean captioned = !caption.isBlank();
+        double room = inner - (captioned ? plain.width(caption) + em * 2 : 0);
+        if (legend.width() <= room && !legend.entries().isEmpty()) {
+            double x = captioned ? pad + inner - legend.width() : pad;
+            samples.addAll(legend.placed(legend.entries(), x, y + em));
+            y += captioned ? 0 : em * ROW_EMS;
+        } else {
+            int mostRows = (int) Math.max(1, sheet.height() * LEGEND_SHARE / (em * ROW_EMS));
+            for (List<Legend.Entry> row : legend.rows(inner, mostRows)) {
+                samples.addAll(legend.placed(row, pad, y + em));
+                y += em * ROW_EMS;
+            }
+        }
+        if (captioned) {
+            lines.add(new Line(caption, plain, Ink.TEXT, pad, y + em));
+            y += em * ROW_EMS;
+        }
+        return y;
+    }
+
+    private static Ticks ticks(Axis axis, Span span, double most) {
+        int count = (int) Math.max(2, Math.min(MOST_TICKS, most));
+        Ticks out = Ticks.letOut(span, count);
+        double from = axis.from().isPresent() ? span.from() : out.span().from();
+        double to = axis.to().isPresent() ? span.to() : out.span().to();
+        return new Ticks(Span.around(from, to), out.step());
+    }
+
+    private Ticks xTicksOn(Span span, double width) {
+        for (int most = MOST_TICKS + 1; most > 1; most--) {
+            Ticks ticks = Ticks.on(span, most);
+            double widest = ticks.labels().stream().mapToDouble(plain::width).max().orElse(0);
+            double step = ticks.step() / span.width() * width;
+            if (widest + em * BETWEEN_X_LABELS_EMS <= step) {
+                return ticks;
+            }
+        }
+        return Ticks.on(span, 1);
+    }
+
+    private double labelsWidth() {
+        if (!yLabelled()) {
+            return 0;
+        }
+        double widest = yTicks.labels().stream().mapToDouble(plain::width).max().orElse(0);
+        return widest + tickLength() + em * 0.35;
+    }
+
+    private List<List<String>> words(double width) {
+        List<List<String>> words = new ArrayList<>();
+        for (String word : bars.words()) {
+            words.add(plain.wrapped(word, width / bars.words().size() * 0.94, MOST_WORD_LINES));
+        }
+        return words;
+    }
+
+    private void setLabels(List<List<String>> words) {
+        double gap = tickLength() + em * 0.35;
+        if (yLabelled()) {
+            List<String> labels = yTicks.labels();
+            for (int i = 0; i < labels.size(); i++) {
+                double x = plot.area().left() - gap - plain.width(labels.get(i));
+                double y = plot.yPx(yTicks.value(i)) + em * 0.36;
+                lines.add(new Line(labels.get(i), plain, Ink.QUIET_TEXT, x, y));
+            }
+        }
+        double y = plot.area().bottom() + tickLength() + em * 1.1;
+        if (xLabelled()) {
+            List<String> labels = xTicks.labels();
+            for (int i = 0; i < labels.size(); i++) {
+                setCentred(labels.get(i), plot.xPx(xTicks.value(i)), y);
+            }
+        }
+        for (int i = 0; i < words.size(); i++) {
+            for (int line = 0; line < words.get(i).size(); line++) {
+                setCentred(words.get(i).get(line), plot.xPx(i), y + line * em * 1.2);
+            }
+        }
+    }
+
+    private void setCentred(String text, double middle, double y) {
+        double x = middle - plain.width(text) / 2;
+        lines.add(new Line(text, plain, Ink.QUIET_TEXT, x, y));
+    }
+
+    Figure figure() {
+        return figure;
+    }
+
+    Optional<Figure> earlier() {
+        return earlier;
+    }
+
+    Bars bars() {
+        return bars;
+    }
+
+    Legend legend() {
+        return legend;
+    }
+
+    List<Line> lines() {
+        return lines;
+    }
+
+    List<Legend.Placed> samples() {
+        return samples;
+    }
+
+    Ticks xTicks() {
+        return xTicks;
+    }
+
+    Ticks yTicks() {
+        return yTicks;
+    }
+
+    Plot plot() {
+        return plot;
+    }
+
+    Type small() {
+        return small;
+    }
+
+    double em() {
+        return em;
+    }
+
+    /** An axis of an empty figure has nothing to number. */
+    boolean yLabelled() {
+        return !figure.series().isEmpty() || figure.y().from().isPresent();
+    }
+
+    boolean xLabelled() {
+        return !bars.drawn() && (!figure.series().isEmpty() || figure.x().from().isPresent());
+    }
+
+    double tickLength() {
+        return em * 0.35;
+    }
+
+    double lineWidth() {
+        return em * 0.155;
+    }
+
+    /** The width of a thin line that fills whole pixels of the screen. */
+    double axisWidth() {
+        return Math.max(1, Math.round(em / 13 * sheet.look().screenScale())) / scale();
+    }
+
+    double hairline() {
+        return 1 / scale();
+    }
+
+    /** The place next to one where a thin line fills whole pixels of the screen. */
+    double onPixels(double place) {
+        boolean odd = Math.round(axisWidth() * scale()) % 2 == 1;
+        double px = place * scale();
+        return (odd ? Math.floor(px) + 0.5 : Math.rint(px)) / scale();
+    }
+
+    private double scale() {
+        return sheet.look().screenScale();
+    }
+}

@@ -1,0 +1,178 @@
+package coldwright.paint;
+
+import coldwright.figure.Figure;
+import coldwright.figure.Series;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What tells the series apart: a sample and a name for each, in rows above the plot, where they
+ * cover no data.
+ *
+ * @param entries samples and names in the order of the series; the earlier trace, once, last
+ * @param type what the names are set in
+ */
+record Legend(List<Entry> entries, Type type) {
+    /** The word that names the earlier trace. */
+    static final String EARLIER = "earlier";
+
+    private static final double SAMPLE_EMS = 2.1;
+    private static final double SMALL_SAMPLE_EMS = 0.85;
+    private static final double AFTER_SAMPLE_EMS = 0.5;
+    private static final double BETWEEN_EMS = 1.5;
+
+    /** How a series is drawn, and so its sample. */
+    enum Kind {
+        LINE,
+        POINTS,
+        BAND,
+        BAR
+    }
+
+    /** One sample and its name. */
+    record Entry(String name, Kind kind, Ink ink) {
+        Entry named(String newName) {
+            return new Entry(newName, kind, ink);
+        }
+    }
+
+    /** An entry in its place; y is the base line of its name. */
+    record Placed(Entry entry, double x, double y) {}
+
+    static Legend of(Figure figure, Optional<Figure> earlier, Type type) {
+        List<Entry> entries = new ArrayList<>();
+        List<Series> all = figure.series();
+        List<Ink> inks = Ink.of(all);
+        for (int i = 0; i < all.size(); i++) {
+            if (!all.get(i).name().isBlank()) {
+                entries.add(new Entry(all.get(i).name().strip(), kind(all.get(i)), inks.get(i)));
+            }
+        }
+        if (earlier.isEmpty() && entries.size() == 1 && saysNothingNew(figure, entries.get(0))) {
+            entries.clear();
+        }
+        earlier.ifPresent(
+                was ->
+                        entries.add(
+                                new Entry(
+                                        EARLIER,
+                                        kind(was.series().get(0)),
+                                        Ink.of(0, 0).earlier())));
+        return new Legend(entries, type);
+    }
+
+    private static boolean saysNothingNew(Figure figure, Entry only) {
+        return figure.series().size() == 1
+                && List.of(figure.title(), figure.y().label()).stream()
+                        .anyMatch(said -> said.strip().equalsIgnoreCase(only.name()));
+    }
+
+    private static Kind kind(Series series) {
+        if (series instanceof Series.Curve) {
+            return Kind.LINE;
+        } else if (series instanceof Series.Dots) {
+            return Kind.POINTS;
+        } else if (series instanceof Series.Band) {
+            return Kind.BAND;
+        } else if (series instanceof Series.Bars) {
+            return Kind.BAR;
+        }
+        throw new AssertionError(series.getClass());
+    }
+
+    private double sampleWidth(Entry entry) {
+        boolean wide = entry.kind() == Kind.LINE;
+        return type.size() * (wide ? SAMPLE_EMS : SMALL_SAMPLE_EMS);
+    }
+
+    private double width(Entry entry) {
+        return sampleWidth(entry) + type.size() * AFTER_SAMPLE_EMS + type.width(entry.name());
+    }
+
+    /** How wide all entries are in one row. */
+    double width() {
+        double gaps = type.size() * BETWEEN_EMS * Math.max(0, entries.size() - 1);
+        return entries.stream().mapToDouble(this::width).sum() + gaps;
+    }
+
+    /** The entries in rows of a width, each name cut to fit; what finds no row is only counted. */
+    List<List<Entry>> rows(double width, int mostRows) {
+        List<List<Entry>> rows = new ArrayList<>();
+        double left = 0;
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
+            double room = width - sampleWidth(entry) - type.size() * AFTER_SAMPLE_EMS;
+            entry = entry.named(type.cut(entry.name(), room));
+            if (rows.isEmpty() || width(entry) > left) {
+                if (rows.size() == mostRows) {
+                    break;
+                }
+                rows.add(new ArrayList<>());
+                left = width;
+            }
+            rows.get(rows.size() - 1).add(entry);
+            left -= width(entry) + type.size() * BETWEEN_EMS;
+        }
+        return rows;
+    }
+
+    /** Places a row from its left end. */
+    List<Placed> placed(List<Entry> row, double x, double y) {
+        List<Placed> placed = new ArrayList<>();
+        double at = x;
+        for (Entry entry : row) {
+            placed.add(new Placed(entry, at, y));
+            at += width(entry) + type.size() * BETWEEN_EMS;
+        }
+        return placed;
+    }
+
+    void paint(Graphics2D g, Placed placed, double lineWidth) {
+        Entry entry = placed.entry();
+        double wide = sampleWidth(entry);
+        double middle = placed.y() - type.size() * 0.34;
+        double x = placed.x();
+        g.setColor(entry.kind() == Kind.BAND ? entry.ink().band() : entry.ink().color());
+        double size = type.size() * 0.62;
+        switch (entry.kind()) {
+            case LINE -> {
+                double width =
+                        entry.ink().pale() ? lineWidth * CurveLayer.EARLIER_WIDTH : lineWidth;
+                g.setStroke(entry.ink().stroke((float) width));
+                g.draw(new Line2D.Double(x, middle, x + wide, middle));
+                if (!entry.ink().pale() && linesAmong() > 1) {
+                    CurveLayer.paintPoint(g, entry.ink(), x + wide / 2, middle, type.size());
+                }
+            }
+            case POINTS -> entry.ink().shape().fill(g, x + wide / 2, middle, size);
+            case BAND, BAR -> {
+                g.fill(new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1));
+                if (entry.kind() == Kind.BAND) {
+                    g.setColor(entry.ink().color());
+                    g.setStroke(new BasicStroke((float) lineWidth / 2));
+                    double edge = middle - size * 0.55;
+                    g.draw(new Line2D.Double(x, edge, x + wide, edge));
+                    g.draw(new Line2D.Double(x, edge + size * 1.1, x + wide, edge + size * 1.1));
+                } else if (!entry.ink().pale()) {
+                    BarLayer.hatch(
+                            g,
+                            new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1),
+                            entry.ink().hatch(),
+                            type.size());
+                }
+            }
+        }
+        g.setColor(Ink.TEXT);
+        type.set(g, entry.name(), x + wide + type.size() * AFTER_SAMPLE_EMS, placed.y());
+    }
+
+    private long linesAmong() {
+        return entries.stream().filter(one -> one.kind() == Kind.LINE && !one.ink().pale()).count();
+    }
+}

@@ -1,0 +1,106 @@
+package coldwright.paint;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A size of the type that figures are set in: Lato, whose figures are all of one width.
+ *
+ * <p>Widths are measured without regard to the screen's scale, so that a layout is the same on
+ * every screen.
+ */
+record Type(Font font) {
+    private static final Font LATO = load("/coldwright/fonts/Lato-Regular.ttf");
+    private static final FontRenderContext EXACT =
+            new FontRenderContext(new AffineTransform(), true, true);
+    private static final String CUT = "…";
+
+    static Type of(double px) {
+        return new Type(LATO.deriveFont((float) px));
+    }
+
+    private static Font load(String resource) {
+        try (InputStream in = Type.class.getResourceAsStream(resource)) {
+            return Font.createFont(Font.TRUETYPE_FONT, in);
+        } catch (FontFormatException e) {
+            throw new IllegalStateException(resource + " can't be read as a font", e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** This font, or one that falls back on the system's for letters that this one lacks. */
+    private Font fontFor(String text) {
+        return font.canDisplayUpTo(text) < 0
+                ? font
+                : new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont(font.getSize2D());
+    }
+
+    double size() {
+        return font.getSize2D();
+    }
+
+    double width(String text) {
+        return text.isEmpty() ? 0 : fontFor(text).getStringBounds(text, EXACT).getWidth();
+    }
+
+    /** Sets a line of text; its base line stands at y. */
+    void set(Graphics2D g, String text, double x, double y) {
+        if (!text.isEmpty()) {
+            g.setFont(fontFor(text));
+            g.drawString(text, (float) x, (float) y);
+        }
+    }
+
+    /** Breaks a text into lines between words; what does not fit the last line is cut off. */
+    List<String> wrapped(String text, double width, int mostLines) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+")) {
+            if (!line.isEmpty() && width(line + " " + word) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(word);
+        }
+        if (!line.isEmpty()) {
+            lines.add(line.toString());
+        }
+        if (lines.size() > mostLines) {
+            String rest = String.join(" ", lines.subList(mostLines - 1, lines.size()));
+            lines = new ArrayList<>(lines.subList(0, mostLines - 1));
+            lines.add(rest);
+        }
+        lines.replaceAll(one -> cut(one, width));
+        return lines;
+    }
+
+    /** A text that fits a width; if it must, with its end left off. */
+    String cut(String text, double width) {
+        if (width(text) <= width) {
+            return text;
+        }
+        int fits = 0;
+        int tooMany = text.length();
+        while (fits < tooMany - 1) {
+            int middle = (fits + tooMany) / 2;
+            if (width(text.substring(0, middle) + CUT) <= width) {
+                fits = middle;
+            } else {
+                tooMany = middle;
+            }
+        }
+        if (fits > 0 && Character.isHighSurrogate(text.charAt(fits - 1))) {
+            fits--;
+        }
+        return text.substring(0, fits).stripTrailing() + CUT;
+    }
+}
