@@ -1,0 +1,131 @@
+package coldwright.science.balance;
+
+import coldwright.science.Require;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
+
+import java.util.Objects;
+import java.util.function.Predicate;
+
+/**
+ * What somebody wishes of a batch: a trait within bounds, and perhaps ingredients gone.
+ *
+ * @param words the wish in plain words
+ * @param trait what is measured
+ * @param least no less than this, in the trait's unit
+ * @param most no more than this, in the trait's unit
+ * @param unwanted which ingredients must go first
+ */
+public record Wish(
+        String words, Trait trait, double least, double most, Predicate<Ingredient> unwanted) {
+    /**
+     * Ice at which a spoon goes in, % of the water: 65 to 75 % is what textbooks of the trade give
+     * for serving (from memory; there is no sharp line).
+     */
+    public static final double SCOOPABLE_MOST_ICE_PERCENT = 75;
+
+    /** Less ice than this slumps, % of the water (from memory, as above). */
+    public static final double SCOOPABLE_LEAST_ICE_PERCENT = 65;
+
+    /** How close a kept trait must stay, in its own unit. */
+    private static final double KEPT = 0.5;
+
+    public Wish {
+        Objects.requireNonNull(words, "words");
+        Objects.requireNonNull(trait, "trait");
+        if (!(least <= most)) {
+            throw new IllegalArgumentException(
+                    "the wish \"%s\" runs from %s to %s; its first bound must be the lower one"
+                            .formatted(words, Require.spoken(least), Require.spoken(most)));
+        }
+    }
+
+    /**
+     * A spoon goes in at this temperature.
+     *
+     * @param temperatureC the temperature, °C
+     * @return the wish: {@value #SCOOPABLE_LEAST_ICE_PERCENT} to {@value
+     *     #SCOOPABLE_MOST_ICE_PERCENT} % of the water is ice there
+     */
+    public static Wish scoopableAt(double temperatureC) {
+        return within(
+                "scoopable at " + Require.spoken(temperatureC) + " °C",
+                Trait.iceAt(temperatureC),
+                SCOOPABLE_LEAST_ICE_PERCENT,
+                SCOOPABLE_MOST_ICE_PERCENT);
+    }
+
+    /**
+     * A trait within bounds.
+     *
+     * @param words the wish in plain words
+     * @param trait what is measured
+     * @param least lower bound, in the trait's unit
+     * @param most upper bound, in the trait's unit
+     * @return the wish
+     */
+    public static Wish within(String words, Trait trait, double least, double most) {
+        return new Wish(words, trait, least, most, ingredient -> false);
+    }
+
+    /**
+     * No alcohol, and as firm as before.
+     *
+     * @param mix the batch as it is
+     * @param temperatureC where its firmness shall stay, °C
+     * @return the wish
+     */
+    public static Wish noAlcohol(Mix mix, double temperatureC) {
+        return without(
+                "no alcohol, as firm as before",
+                mix,
+                Trait.iceAt(temperatureC),
+                ingredient -> ingredient.composition().percent(Component.ALCOHOL) > 0);
+    }
+
+    /**
+     * Something gone, and a trait as before.
+     *
+     * @param words the wish in plain words
+     * @param mix the batch as it is
+     * @param kept the trait that shall stay
+     * @param unwanted which ingredients must go
+     * @return the wish
+     */
+    public static Wish without(String words, Mix mix, Trait kept, Predicate<Ingredient> unwanted) {
+        double now = kept.of(mix);
+        return new Wish(words, kept, now - KEPT, now + KEPT, unwanted);
+    }
+
+    /**
+     * The batch with what must go gone.
+     *
+     * @param mix the batch
+     * @return the rest of it, the water of spirits and the like not made up
+     * @throws IllegalArgumentException if nothing would be left
+     */
+    Mix cleared(Mix mix) {
+        Mix rest = mix;
+        for (var amount : mix.amounts()) {
+            if (unwanted.test(amount.ingredient())) {
+                rest = rest.without(amount.ingredient());
+            }
+        }
+        return rest;
+    }
+
+    /**
+     * Whether a mix has what is wished.
+     *
+     * @param mix the mix
+     * @return true if nothing unwanted is in it and the trait is within bounds
+     */
+    public boolean grantedBy(Mix mix) {
+        double value = trait.of(mix);
+        return value >= least
+                && value <= most
+                && mix.amounts().stream()
+                        .noneMatch(a -> a.massG() > 0 && unwanted.test(a.ingredient()));
+    }
+}
