@@ -1,0 +1,59 @@
+package coldwright.science.bath;
+
+import coldwright.science.Require;
+
+/**
+ * A bath of ice and salt in time: it takes heat from batch and room. The one mutable thing here.
+ */
+public final class BathRun {
+    private final IceAndSalt bath;
+    private final BathCurve curve;
+    private double heatJ;
+    private double fromBatchJ;
+    private double fromRoomJ;
+
+    BathRun(IceAndSalt bath, BathCurve curve, double heatJ) {
+        this.bath = bath;
+        this.curve = curve;
+        this.heatJ = heatJ;
+    }
+
+    /**
+     * Lets time pass; the room's heat is reckoned at the temperature at the beginning.
+     *
+     * @param seconds length of the step, s
+     * @param batchJ heat from the batch in that time, J
+     */
+    public void pass(double seconds, double batchJ) {
+        Require.notNegative("seconds", seconds, "s");
+        double room = bath.roomWPerK() * (bath.roomC() - temperatureC()) * seconds;
+        fromBatchJ += batchJ;
+        fromRoomJ += room;
+        heatJ += batchJ + room;
+    }
+
+    /** Temperature now. @return °C */
+    public double temperatureC() {
+        return curve.temperatureC(heatJ);
+    }
+
+    /** Ice left. @return g */
+    public double iceG() {
+        return curve.iceG(heatJ);
+    }
+
+    /** Salt undissolved. @return g */
+    public double looseSaltG() {
+        return curve.looseSaltG(heatJ);
+    }
+
+    /** Heat taken from the batch so far. @return J */
+    public double fromBatchJ() {
+        return fromBatchJ;
+    }
+
+    /** Heat taken from the room so far. @return J */
+    public double fromRoomJ() {
+        return fromRoomJ;
+    }
+}

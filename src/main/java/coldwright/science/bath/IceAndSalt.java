@@ -1,0 +1,295 @@
+package coldwright.science.bath;
+
+import coldwright.science.Require;
+import coldwright.science.Temperature;
+import coldwright.science.freezing.Brine;
+import coldwright.science.thermal.PureWater;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A bath of ice and salt, before anything is put in it. Immutable.
+ *
+ * <pre>{@code
+ * var bath = IceAndSalt.of(2000, 500).in(Vessel.COOLER_BOX);
+ * bath.startC();              // how cold it gets by itself
+ * bath.temperatureAfterC(150_000); // after 150 kJ
+ * }</pre>
+ *
+ * <p>Model: well stirred and at rest with itself at each moment ({@link BathCurve}'s diagram), so
+ * it never goes below −21.1 °C. Large lumps, coarse salt and a bath that nobody stirs lag behind: a
+ * kitchen bath reads a few degrees warmer. Masses, never volumes: a cup of fine salt weighs about
+ * twice a cup of crushed ice.
+ *
+ * <p>Caution: this bath freezes skin in seconds to minutes and burns like frost: gloves, no bare
+ * hands, children only with help; rinse the outside of a bag before it is opened.
+ */
+public final class IceAndSalt {
+    /** Ice from a home freezer, °C (common practice, no source). */
+    public static final double HOME_FREEZER_C = -18;
+
+    /** Heap of crushed ice, kg/L (judgement; cubes 0.55 to 0.6). */
+    private static final double HEAP_KG_PER_L = 0.55;
+
+    /** Salt much beyond this lies undissolved to the end, % of ice and salt. */
+    private static final double PLENTY_PERCENT = Brine.EUTECTIC_SALT_PERCENT;
+
+    /** A bath that ends warmer than this freezes slowly, °C (judgement). */
+    private static final double WEAK_C = -10;
+
+    private final double iceG;
+    private final double saltG;
+    private final double iceC;
+    private final double waterG;
+    private final double roomC;
+    private final Vessel vessel;
+    private final BathCurve curve;
+
+    private IceAndSalt(double[] masses, double iceC, double roomC, Vessel vessel, BathCurve curve) {
+        iceG = masses[0];
+        saltG = masses[1];
+        waterG = masses[2];
+        this.iceC = iceC;
+        this.roomC = roomC;
+        this.vessel = vessel;
+        this.curve = curve == null ? new BathCurve(iceG + waterG, saltG) : curve;
+    }
+
+    /**
+     * Ice straight from a home freezer and salt, in a bare bowl in a room of 20 °C.
+     *
+     * @param iceG ice, g, more than zero
+     * @param saltG salt, g, zero or more
+     * @return the bath
+     */
+    public static IceAndSalt of(double iceG, double saltG) {
+        double[] masses = {
+            Require.positive("iceG", iceG, "g"), Require.notNegative("saltG", saltG, "g"), 0
+        };
+        return new IceAndSalt(masses, HOME_FREEZER_C, 20, Vessel.BARE_BOWL, null);
+    }
+
+    /**
+     * The least ice and salt, from home freezer and room, that take up some heat and end at a
+     * wanted temperature just as the last ice melts.
+     *
+     * @param heatJ heat to take up, J, more than zero
+     * @param endC temperature at the end, °C, −21.1 to −1
+     * @return the bath; take a quarter more, since lumps against the wall are never used up
+     */
+    public static IceAndSalt leastFor(double heatJ, double endC) {
+        Require.positive("heatJ", heatJ, "J");
+        Require.within("endC", endC, new Require.Range(Brine.EUTECTIC_C, -1, "°C"));
+        double strength = Brine.saltPercentAtIceLine(endC);
+        double salt = strength / (100 - strength);
+        double before =
+                PureWater.iceEnthalpyJPerG(HOME_FREEZER_C)
+                        + salt * BrineHeat.SOLID_SALT_JPERGK * 20;
+        double after = (1 + salt) * BrineHeat.enthalpyJPerG(strength, endC);
+        double ice = heatJ / (after - before);
+        return of(ice, ice * salt);
+    }
+
+    /**
+     * The same with another temperature of the ice.
+     *
+     * @param newIceC °C, −45 to 0; wet ice is at 0
+     * @return a new bath
+     */
+    public IceAndSalt iceAt(double newIceC) {
+        Require.within("iceC", newIceC, new Require.Range(-45, 0, "°C"));
+        return new IceAndSalt(masses(), newIceC, roomC, vessel, curve);
+    }
+
+    /**
+     * The same with water poured on at room temperature, as is done to wet the lumps.
+     *
+     * @param newWaterG g, zero or more
+     * @return a new bath
+     */
+    public IceAndSalt withWater(double newWaterG) {
+        double[] masses = {iceG, saltG, Require.notNegative("waterG", newWaterG, "g")};
+        return new IceAndSalt(masses, iceC, roomC, vessel, null);
+    }
+
+    /**
+     * The same in another room.
+     *
+     * @param newRoomC °C, 0 to 40
+     * @return a new bath
+     */
+    public IceAndSalt roomAt(double newRoomC) {
+        Require.within("roomC", newRoomC, new Require.Range(0, 40, "°C"));
+        return new IceAndSalt(masses(), iceC, newRoomC, vessel, curve);
+    }
+
+    /**
+     * The same in another vessel.
+     *
+     * @param newVessel what it stands in
+     * @return a new bath
+     */
+    public IceAndSalt in(Vessel newVessel) {
+        return new IceAndSalt(masses(), iceC, roomC, newVessel, curve);
+    }
+
+    private double[] masses() {
+        return new double[] {iceG, saltG, waterG};
+    }
+
+    /** Ice put in. @return g */
+    public double iceG() {
+        return iceG;
+    }
+
+    /** Salt put in. @return g */
+    public double saltG() {
+        return saltG;
+    }
+
+    /** Room. @return °C */
+    public double roomC() {
+        return roomC;
+    }
+
+    /** What it stands in. @return the vessel */
+    public Vessel vessel() {
+        return vessel;
+    }
+
+    /**
+     * Strength of the brine once all has melted and dissolved.
+     *
+     * @return salt, % by mass
+     */
+    public double saltPercentWhenMelted() {
+        return 100 * saltG / (iceG + saltG + waterG);
+    }
+
+    /** Temperature it settles at by itself. @return °C, never below −21.1 unless the ice is */
+    public double startC() {
+        return curve.temperatureC(startHeatJ());
+    }
+
+    /** Temperature at which the last ice melts. @return °C */
+    public double lastIceC() {
+        return curve.temperatureC(curve.heatWhenMeltedJ());
+    }
+
+    /** Heat that it takes up until the last ice melts. @return J */
+    public double heatUntilMeltedJ() {
+        return Math.max(0, curve.heatWhenMeltedJ() - startHeatJ());
+    }
+
+    /**
+     * Temperature after some heat has gone in.
+     *
+     * @param heatJ heat from batch and room together, J
+     * @return °C
+     */
+    public double temperatureAfterC(double heatJ) {
+        return curve.temperatureC(startHeatJ() + checked(heatJ));
+    }
+
+    /**
+     * Ice left after some heat has gone in.
+     *
+     * @param heatJ heat from batch and room together, J
+     * @return g
+     */
+    public double iceLeftG(double heatJ) {
+        return curve.iceG(startHeatJ() + checked(heatJ));
+    }
+
+    /**
+     * Salt still undissolved after some heat has gone in.
+     *
+     * @param heatJ heat from batch and room together, J
+     * @return g
+     */
+    public double looseSaltG(double heatJ) {
+        return curve.looseSaltG(startHeatJ() + checked(heatJ));
+    }
+
+    private static double checked(double heatJ) {
+        return Require.notNegative("heatJ", heatJ, "J");
+    }
+
+    private double startHeatJ() {
+        return iceG * PureWater.iceEnthalpyJPerG(iceC)
+                + saltG * BrineHeat.SOLID_SALT_JPERGK * roomC
+                + waterG * BrineHeat.enthalpyJPerG(0, roomC);
+    }
+
+    /**
+     * How much heat the room brings for each degree between them: the vessel is taken as just large
+     * enough, as wide as high.
+     *
+     * @return W/K
+     */
+    public double roomWPerK() {
+        double litres = (iceG / HEAP_KG_PER_L + waterG + saltG) / 1000;
+        double areaM2 = 1.5 * Math.PI * Math.pow(4 * litres / 1000 / Math.PI, 2 / 3.);
+        return vessel.coefficientWPerM2K() * areaM2;
+    }
+
+    /**
+     * Starts the clock.
+     *
+     * @return the bath in time
+     */
+    public BathRun start() {
+        return new BathRun(this, curve, startHeatJ());
+    }
+
+    /**
+     * How long it stays cold with nothing but the room to warm it.
+     *
+     * @param limitC temperature that counts as spent, °C, −21 to 10
+     * @return minutes, at most two days
+     */
+    public double minutesBelow(double limitC) {
+        Require.within(
+                "limitC", Temperature.require("limitC", limitC), new Require.Range(-21, 10, "°C"));
+        BathRun run = start();
+        double minutes = 0;
+        while (run.temperatureC() < limitC && minutes < 2880) {
+            run.pass(60, 0);
+            minutes++;
+        }
+        return minutes;
+    }
+
+    /** What to mind. @return remarks, empty if none */
+    public List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        double share = 100 * saltG / (iceG + saltG);
+        if (saltG == 0) {
+            remarks.add("no salt: the bath stays at 0 °C, where no mix with sugar in it freezes");
+        } else if (saltPercentWhenMelted() > PLENTY_PERCENT) {
+            double spare = saltG - (iceG + waterG) * PLENTY_PERCENT / (100 - PLENTY_PERCENT);
+            remarks.add(
+                    "too much salt: about %s g lies undissolved while there is ice, and makes the bath no colder than −21.1 °C"
+                            .formatted(Require.spoken(Math.round(spare))));
+        } else if (lastIceC() > WEAK_C) {
+            remarks.add(
+                    "little salt (%s %% of ice and salt): as the ice melts the bath warms to %s °C; three to five times as much ice as salt by mass keeps it colder"
+                            .formatted(round(share), round(lastIceC())));
+        }
+        if (iceC < -2 && waterG == 0) {
+            remarks.add(
+                    "lumps straight from the freezer are dry and take salt slowly: a splash of water and a stir start the bath");
+        }
+        return List.copyOf(remarks);
+    }
+
+    private static String round(double value) {
+        return Require.spoken(Math.round(value * 10) / 10.0);
+    }
+
+    @Override
+    public String toString() {
+        return "ice %s g, salt %s g in %s".formatted(round(iceG), round(saltG), vessel.words());
+    }
+}

@@ -1,0 +1,36 @@
+package coldwright.science.bath;
+
+/**
+ * What the bath stands in, by the heat that its wall lets in.
+ *
+ * <p>Equation: 1/U = 1/h + s/k: still room air, with what walls radiate, h 8 W/(m²·K) (common
+ * figure, from memory; free convection of gases alone 2 to 25, Y. A. Çengel's course notes, read),
+ * then a layer of thickness s and conductivity k. The film of brine inside is left out. Water that
+ * condenses on a bare bowl brings more heat, up to about half as much again: left out.
+ */
+public enum Vessel {
+    /** Metal or glass, bare. */
+    BARE_BOWL(8, "a bare bowl"),
+    /** A bowl in a dry towel: 10 mm of cloth, 0.05 W/(m·K) (from memory). */
+    WRAPPED_BOWL(1 / (1 / 8. + 0.010 / 0.05), "a bowl in a towel"),
+    /** A cooler box: 25 mm of foam, 0.034 W/(m·K) (expanded polystyrene, read). */
+    COOLER_BOX(1 / (1 / 8. + 0.025 / 0.034), "a cooler box");
+
+    private final double coefficientWPerM2K;
+    private final String words;
+
+    Vessel(double coefficientWPerM2K, String words) {
+        this.coefficientWPerM2K = coefficientWPerM2K;
+        this.words = words;
+    }
+
+    /** Heat that comes through. @return W/(m²·K) */
+    public double coefficientWPerM2K() {
+        return coefficientWPerM2K;
+    }
+
+    /** In plain words. @return such as {@code a cooler box} */
+    public String words() {
+        return words;
+    }
+}

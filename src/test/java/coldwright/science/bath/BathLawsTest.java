@@ -1,0 +1,112 @@
+package coldwright.science.bath;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.freezing.Brine;
+import coldwright.science.thermal.PureWater;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+
+import org.junit.jupiter.api.Test;
+
+/** Laws of the bath that hold whatever the amounts are. */
+class BathLawsTest {
+    /** Goal set for the bath, °C. */
+    private static final double PHASE_DIAGRAM_C = 0.2;
+
+    /** Straight lines between the points of the bath's table, share of the heat. */
+    private static final double TABLE_SHARE = 1e-3;
+
+    @Property(tries = 200)
+    void massAndEnergyCloseAtEachMoment(
+            @ForAll @DoubleRange(min = 200, max = 4000) double ice,
+            @ForAll @DoubleRange(min = 0, max = 1500) double salt,
+            @ForAll @DoubleRange(min = 0, max = 300) double heatPerGram) {
+        IceAndSalt bath = IceAndSalt.of(ice, salt).iceAt(-10);
+        double heat = heatPerGram * ice;
+        double t = bath.temperatureAfterC(heat);
+        double iceLeft = bath.iceLeftG(heat);
+        double loose = bath.looseSaltG(heat);
+        double brine = ice - iceLeft + salt - loose;
+        double inside =
+                iceLeft * PureWater.iceEnthalpyJPerG(Math.min(t, 0))
+                        + loose * BrineHeat.SOLID_SALT_JPERGK * t;
+        double strength = brine > 1e-6 ? Math.min(26.4, 100 * (salt - loose) / brine) : 0;
+        if (brine > 1e-6) {
+            inside += brine * BrineHeat.enthalpyJPerG(strength, t);
+        }
+        double before =
+                ice * PureWater.iceEnthalpyJPerG(-10) + salt * BrineHeat.SOLID_SALT_JPERGK * 20;
+        assertEquals(before + heat, inside, TABLE_SHARE * 330 * ice);
+        if (iceLeft > 1 && brine > 1) {
+            assertEquals(Brine.freezingPointC(strength), t, PHASE_DIAGRAM_C);
+        }
+    }
+
+    @Property(tries = 200)
+    void neverBelowTheEutecticAndNeverCoolingAsHeatGoesIn(
+            @ForAll @DoubleRange(min = 100, max = 4000) double ice,
+            @ForAll @DoubleRange(min = 0, max = 3000) double salt,
+            @ForAll @DoubleRange(min = 0, max = 1e6) double one,
+            @ForAll @DoubleRange(min = 0, max = 1e6) double other) {
+        IceAndSalt bath = IceAndSalt.of(ice, salt);
+        double low = Math.min(one, other);
+        double high = Math.max(one, other);
+        assertTrue(bath.startC() >= Brine.EUTECTIC_C - 1e-9);
+        assertTrue(bath.temperatureAfterC(low) <= bath.temperatureAfterC(high) + 1e-9);
+        assertTrue(bath.iceLeftG(low) >= bath.iceLeftG(high) - 1e-6);
+    }
+
+    @Property(tries = 100)
+    void moreSaltNeverMakesAWarmerEnd(
+            @ForAll @DoubleRange(min = 0, max = 900) double salt,
+            @ForAll @DoubleRange(min = 0, max = 200) double more) {
+        assertTrue(
+                IceAndSalt.of(2000, salt + more).lastIceC()
+                        <= IceAndSalt.of(2000, salt).lastIceC() + 1e-9);
+    }
+
+    @Property(tries = 50)
+    void theClockKeepsTheHeat(
+            @ForAll @DoubleRange(min = 0, max = 200) double watts,
+            @ForAll @DoubleRange(min = 0, max = 60) double minutes) {
+        IceAndSalt bath = IceAndSalt.of(1500, 400);
+        BathRun run = bath.start();
+        for (int i = 0; i < minutes; i++) {
+            run.pass(60, 60 * watts);
+        }
+        double all = run.fromBatchJ() + run.fromRoomJ();
+        assertEquals(bath.temperatureAfterC(all), run.temperatureC(), 1e-6);
+        assertEquals(bath.iceLeftG(all), run.iceG(), 1e-3);
+    }
+
+    @Test
+    void theLeastBathEndsAsWished() {
+        IceAndSalt bath = IceAndSalt.leastFor(150_000, -12);
+        assertEquals(150_000, bath.heatUntilMeltedJ(), 300);
+        assertEquals(-12, bath.lastIceC(), 0.02);
+        assertTrue(bath.iceG() > 300 && bath.iceG() < 600, "about 330 J per gram of ice");
+    }
+
+    @Test
+    void insulationAndWetIce() {
+        IceAndSalt bare = IceAndSalt.of(2000, 500);
+        assertTrue(bare.in(Vessel.COOLER_BOX).minutesBelow(-10) > 3 * bare.minutesBelow(-10));
+        assertTrue(bare.iceAt(0).heatUntilMeltedJ() < bare.heatUntilMeltedJ());
+        double cold = bare.heatUntilMeltedJ() - bare.iceAt(0).heatUntilMeltedJ();
+        assertEquals(2000 * 36.5, cold, 200); // 18 K of ice
+    }
+
+    @Test
+    void saysWhatIsWrong() {
+        assertTrue(IceAndSalt.of(1000, 0).remarks().get(0).startsWith("no salt"));
+        assertTrue(IceAndSalt.of(1000, 500).remarks().get(0).startsWith("too much salt"));
+        assertTrue(IceAndSalt.of(1000, 60).remarks().get(0).startsWith("little salt"));
+        Exception e = assertThrows(IllegalArgumentException.class, () -> IceAndSalt.of(-5, 100));
+        assertEquals("iceG is −5 g; it must be more than zero", e.getMessage());
+    }
+}
