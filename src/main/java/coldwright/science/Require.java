@@ -1,6 +1,7 @@
 package coldwright.science;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /** Checks at the door: each names the value, what it was and what it may be. */
 public final class Require {
@@ -78,12 +79,13 @@ public final class Require {
         if (Double.isInfinite(value)) {
             return value > 0 ? "infinite" : "−infinite";
         }
-        String text = String.format(Locale.ROOT, "%.6g", Math.abs(value));
-        if (text.contains("e")) {
-            text = Double.toString(Math.abs(value));
-        } else if (text.contains(".")) {
-            text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        if (value == 0) {
+            return "0";
         }
+        BigDecimal rounded =
+                BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
+        boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
+        String text = plain ? rounded.toPlainString() : rounded.toString();
         return value < 0 ? "−" + text : text;
     }
 
