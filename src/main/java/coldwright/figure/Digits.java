@@ -25,14 +25,28 @@ public final class Digits {
      * @return such as {@code −2.50} for a step of 0.05
      */
     public static String of(double value, double step) {
+        return of(value, step, Math.abs(value));
+    }
+
+    /**
+     * Sets one of a row of numbers; if any is large or the step is small, all get the same power of
+     * ten.
+     *
+     * @param value any number
+     * @param step the smallest difference that is to be seen, above 0
+     * @param largest the largest of the row, regardless of signs
+     * @return such as {@code 0.5·10⁹}
+     */
+    public static String of(double value, double step, double largest) {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? "–" : value > 0 ? "∞" : MINUS + "∞";
         }
         int decimals = decimalsOf(step);
-        if (Math.abs(value) >= LARGE || (decimals > MOST_DECIMALS && value != 0)) {
-            return withPower(value, step);
+        boolean power = largest >= LARGE || decimals > MOST_DECIMALS;
+        if (!power || value == 0) {
+            return plain(BigDecimal.valueOf(value), value == 0 && power ? 0 : decimals);
         }
-        return plain(BigDecimal.valueOf(value), Math.min(decimals, MOST_DECIMALS));
+        return withPower(value, step, (int) Math.floor(Math.log10(largest) + 1e-9));
     }
 
     /**
@@ -52,18 +66,12 @@ public final class Digits {
         return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
     }
 
-    private static String withPower(double value, double step) {
-        int power = (int) Math.floor(Math.log10(Math.abs(value)));
-        int decimals = Math.min(MOST_DECIMALS, Math.max(0, decimalsOf(step) + power));
-        if (step >= 1) {
-            int stepPower = (int) Math.floor(Math.log10(step) + 1e-9);
-            decimals = Math.min(MOST_DECIMALS, Math.max(0, power - stepPower));
-        }
+    private static String withPower(double value, double step, int power) {
+        int decimals = (int) Math.ceil(power - Math.log10(step) - 1e-9);
         BigDecimal mantissa = BigDecimal.valueOf(value).scaleByPowerOfTen(-power);
-        StringBuilder text = new StringBuilder(plain(mantissa, decimals)).append("·10");
-        if (power < 0) {
-            text.append('⁻');
-        }
+        StringBuilder text =
+                new StringBuilder(plain(mantissa, Math.max(0, Math.min(MOST_DECIMALS, decimals))));
+        text.append("·10").append(power < 0 ? "⁻" : "");
         for (char digit : Integer.toString(Math.abs(power)).toCharArray()) {
             text.append(RAISED.charAt(digit - '0'));
         }

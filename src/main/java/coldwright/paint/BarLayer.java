@@ -7,6 +7,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /**
  * The bars of one series, hatched if it is not the first, each with its value where there is room.
@@ -33,6 +34,7 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
         double slot = plot.area().width() / (double) bars.words().size();
         double width = Math.min(slot * SHARE_OF_SLOT / count, layout.em() * WIDEST_EMS);
         double zero = plot.yPx(Math.max(plot.y().from(), Math.min(plot.y().to(), 0)));
+        boolean valued = !ink.pale() && valuesFit(width);
         for (int i = 0; i < some.size(); i++) {
             double value = some.values().at(i);
             int place = bars.placeOf(some, i);
@@ -53,7 +55,9 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
             g.fill(bar);
             if (!ink.pale()) {
                 hatch(g, bar, ink.hatch(), layout.em());
-                setValue(g, value, x + width / 2, end);
+            }
+            if (valued) {
+                setValue(g, value, bar);
             }
         }
     }
@@ -77,21 +81,30 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
         in.dispose();
     }
 
-    private void setValue(Graphics2D g, double value, double middle, double end) {
+    private void setValue(Graphics2D g, double value, Rectangle2D bar) {
         Type type = layout.small();
-        String text = Digits.among(value, layout.plot().y().width() / FINER);
-        double width = type.width(text);
-        Plot.Area area = layout.plot().area();
-        double slot = area.width() / (double) (layout.bars().words().size() * barsInASlot());
-        if (width > slot || !area.holds(middle, end)) {
-            return;
+        String text = text(value);
+        double end = value < 0 ? bar.getMaxY() : bar.getMinY();
+        if (layout.plot().area().holds(bar.getCenterX(), end)) {
+            g.setColor(Ink.TEXT);
+            double y = value < 0 ? end + type.size() * 1.05 : end - type.size() * 0.35;
+            type.set(g, text, bar.getCenterX() - type.width(text) / 2, y);
         }
-        g.setColor(Ink.TEXT);
-        double y = value < 0 ? end + type.size() * 1.05 : end - type.size() * 0.35;
-        type.set(g, text, middle - width / 2, y);
     }
 
-    private int barsInASlot() {
-        return layout.bars().series().size();
+    /** All bars show their values or none does. */
+    private boolean valuesFit(double barWidth) {
+        List<Series.Bars> series = layout.bars().series();
+        double widest = 0;
+        for (Series.Bars one : series) {
+            for (double value : one.values().toArray()) {
+                widest = Math.max(widest, layout.small().width(text(value)));
+            }
+        }
+        return widest <= barWidth * (series.size() > 1 ? 1.15 : 1.4);
+    }
+
+    private String text(double value) {
+        return Digits.among(value, layout.plot().y().width() / FINER);
     }
 }

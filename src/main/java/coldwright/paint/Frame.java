@@ -4,7 +4,6 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.internal.chartpart.Annotation;
 import org.knowm.xchart.style.XYStyler;
-import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 import java.awt.BasicStroke;
@@ -14,21 +13,20 @@ import java.util.List;
 /**
  * The chart itself: ground, grid and scales by XChart, which then paints the layers over them.
  *
- * <p>XChart takes its ticks from a series if the series' values are evenly spaced; so one unseen
- * series carries the ticks, counted in steps from the first, which keeps XChart's arithmetic far
- * from very large and very small numbers.
+ * <p>Where XChart's own grid lines stand can't be set, only asked for by a distance in pixels; so
+ * its grid is off, and one series, with gaps in it, draws the lines at our ticks.
  */
 final class Frame {
-    /** Just less than all of the plot: XChart leaves out a tick that stands on the very edge. */
-    private static final double ALL = 1 - 1e-9;
+    /** Farther apart than any plot is wide: no ticks of XChart's own, and no time spent on them. */
+    private static final int NEVER = 1_000_000;
 
     private Frame() {}
 
     static void paint(Graphics2D g, Layout layout, List<Layer> layers) {
         Plot.Area area = layout.plot().area();
         XYChart chart = new XYChart(area.width(), area.height());
-        style(chart.getStyler(), layout);
-        addTicks(chart, layout);
+        style(chart.getStyler(), layout.plot());
+        addGrid(chart, layout);
         for (Layer layer : layers) {
             chart.addAnnotation(new Over(layer, area));
         }
@@ -38,7 +36,7 @@ final class Frame {
         inPlot.dispose();
     }
 
-    private static void style(XYStyler style, Layout layout) {
+    private static void style(XYStyler style, Plot plot) {
         style.setAntiAlias(false) // the grid stands on whole pixels; layers set their own hints
                 .setChartTitleVisible(false)
                 .setLegendVisible(false)
@@ -46,39 +44,47 @@ final class Frame {
                 .setChartBackgroundColor(Ink.GROUND)
                 .setPlotBackgroundColor(Ink.GROUND)
                 .setPlotBorderVisible(false)
-                .setPlotContentSize(ALL);
+                .setPlotContentSize(1);
         style.setPlotMargin(0)
                 .setAxisTitlesVisible(false)
                 .setAxisTicksVisible(false)
                 .setPlotTicksMarksVisible(false)
-                .setPlotGridVerticalLinesVisible(!layout.bars().drawn())
-                .setPlotGridLinesColor(Ink.GRID)
-                .setPlotGridLinesStroke(new BasicStroke((float) layout.hairline()))
-                .setXAxisTickMarkSpacingHint(1)
-                .setYAxisTickMarkSpacingHint(1);
+                .setPlotGridLinesVisible(false)
+                .setXAxisTickMarkSpacingHint(NEVER)
+                .setYAxisTickMarkSpacingHint(NEVER)
+                .setXAxisMin(0.0)
+                .setXAxisMax((double) plot.area().width())
+                .setYAxisMin(0.0)
+                .setYAxisMax((double) plot.area().height());
     }
 
-    private static void addTicks(XYChart chart, Layout layout) {
+    private static void addGrid(XYChart chart, Layout layout) {
+        Plot plot = layout.plot();
+        Plot.Area area = plot.area();
         Ticks x = layout.xTicks();
         Ticks y = layout.yTicks();
-        XYStyler style = chart.getStyler();
-        style.setXAxisMin(x.inSteps(x.span().from()));
-        style.setXAxisMax(x.inSteps(x.span().to()));
-        style.setYAxisMin(y.inSteps(y.span().from()));
-        style.setYAxisMax(y.inSteps(y.span().to()));
-        int count = Math.max(x.count(), y.count());
-        if (count == 0) {
-            return;
+        int upright = layout.bars().drawn() ? 0 : x.count();
+        double[] xs = new double[3 * (upright + y.count())];
+        double[] ys = new double[xs.length];
+        for (int i = 0; i < xs.length; i += 3) {
+            int line = i / 3;
+            boolean level = line >= upright;
+            double at =
+                    level
+                            ? area.bottom() - layout.onPixels(plot.yPx(y.value(line - upright)))
+                            : layout.onPixels(plot.xPx(x.value(line))) - area.left();
+            xs[i] = level ? 0 : at;
+            ys[i] = level ? at : 0;
+            xs[i + 1] = level ? area.width() : at;
+            ys[i + 1] = level ? at : area.height();
+            ys[i + 2] = Double.NaN;
         }
-        double[] xs = new double[count];
-        double[] ys = new double[count];
-        for (int i = 0; i < count; i++) {
-            xs[i] = Math.min(i, x.count() - 1);
-            ys[i] = Math.min(i, y.count() - 1);
+        if (xs.length > 0) {
+            XYSeries grid = chart.addSeries("grid", xs, ys);
+            grid.setMarker(SeriesMarkers.NONE);
+            grid.setLineColor(Ink.GRID);
+            grid.setLineStyle(new BasicStroke((float) layout.hairline()));
         }
-        XYSeries ticks = chart.addSeries("ticks", xs, ys);
-        ticks.setMarker(SeriesMarkers.NONE);
-        ticks.setLineStyle(SeriesLines.NONE);
     }
 
     /** A layer of ours where XChart paints its annotations: over the grid, in the order added. */

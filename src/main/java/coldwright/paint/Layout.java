@@ -10,7 +10,7 @@ import java.util.Optional;
 /** Where everything stands: made from top, bottom and left inward, until the plot is left. */
 final class Layout {
     private static final double ROW_EMS = 1.5;
-    private static final double BETWEEN_Y_TICKS_EMS = 2.7;
+    private static final double BETWEEN_Y_TICKS_EMS = 2.3;
     private static final double BETWEEN_X_LABELS_EMS = 1.6;
     private static final int MOST_TICKS = 9;
     private static final int MOST_WORD_LINES = 3;
@@ -65,7 +65,9 @@ final class Layout {
         earlier.ifPresent(both::add);
         Span x = Reach.x(both);
         Span y = Reach.y(both, x);
-        double rightPad = em * 1.3;
+        List<String> ends = bars.drawn() ? List.of() : Ticks.on(x, MOST_TICKS).labels();
+        double last = ends.isEmpty() ? 0 : plain.width(ends.get(ends.size() - 1));
+        double rightPad = Math.max(em * 1.3, last / 2 + em * 0.3);
         double plotBottom = bottom - oneLine - tickLength() - em * 0.25;
         yTicks = ticks(figure.y(), y, (plotBottom - top) / (em * BETWEEN_Y_TICKS_EMS));
         double left = pad + labelsWidth();
@@ -94,12 +96,12 @@ final class Layout {
         if (figure.title().isBlank()) {
             return y;
         }
-        Type type = Type.of(em * 1.28);
+        Type type = Type.ofTitles(em * 1.5);
         int most = sheet.height() < em * 20 ? 2 : 3;
         for (String line : type.wrapped(figure.title(), inner, most)) {
-            y += type.size() * 1.02;
+            y += type.size() * 0.9;
             lines.add(new Line(line, type, Ink.TEXT, pad, y));
-            y += type.size() * 0.2;
+            y += type.size() * 0.25;
         }
         return y + em * 0.4;
     }
@@ -114,14 +116,13 @@ final class Layout {
         double room = inner - (captioned ? plain.width(caption) + em * 2 : 0);
         if (legend.width() <= room && !legend.entries().isEmpty()) {
             double x = captioned ? pad + inner - legend.width() : pad;
-            samples.addAll(legend.placed(legend.entries(), x, y + em));
+            samples.addAll(legend.inOneRow(x, y + em));
             y += captioned ? 0 : em * ROW_EMS;
         } else {
-            int mostRows = (int) Math.max(1, sheet.height() * LEGEND_SHARE / (em * ROW_EMS));
-            for (List<Legend.Entry> row : legend.rows(inner, mostRows)) {
-                samples.addAll(legend.placed(row, pad, y + em));
-                y += em * ROW_EMS;
-            }
+            double row = em * ROW_EMS;
+            int rows = (int) Math.max(1, sheet.height() * LEGEND_SHARE / row);
+            samples.addAll(legend.inColumns(pad, y + em, new Legend.Room(inner, rows, row)));
+            y = samples.isEmpty() ? y : samples.get(samples.size() - 1).y() - em + row;
         }
         if (captioned) {
             lines.add(new Line(caption, plain, Ink.TEXT, pad, y + em));
@@ -131,7 +132,7 @@ final class Layout {
     }
 
     private static Ticks ticks(Axis axis, Span span, double most) {
-        int count = (int) Math.max(2, Math.min(MOST_TICKS, most));
+        int count = (int) Math.max(2, Math.min(MOST_TICKS, Math.round(most)));
         Ticks out = Ticks.letOut(span, count);
         double from = axis.from().isPresent() ? span.from() : out.span().from();
         double to = axis.to().isPresent() ? span.to() : out.span().to();

@@ -101,37 +101,40 @@ record Legend(List<Entry> entries, Type type) {
         return entries.stream().mapToDouble(this::width).sum() + gaps;
     }
 
-    /** The entries in rows of a width, each name cut to fit; what finds no row is only counted. */
-    List<List<Entry>> rows(double width, int mostRows) {
-        List<List<Entry>> rows = new ArrayList<>();
-        double left = 0;
-        for (int i = 0; i < entries.size(); i++) {
-            Entry entry = entries.get(i);
-            double room = width - sampleWidth(entry) - type.size() * AFTER_SAMPLE_EMS;
-            entry = entry.named(type.cut(entry.name(), room));
-            if (rows.isEmpty() || width(entry) > left) {
-                if (rows.size() == mostRows) {
-                    break;
-                }
-                rows.add(new ArrayList<>());
-                left = width;
-            }
-            rows.get(rows.size() - 1).add(entry);
-            left -= width(entry) + type.size() * BETWEEN_EMS;
-        }
-        return rows;
-    }
-
-    /** Places a row from its left end. */
-    List<Placed> placed(List<Entry> row, double x, double y) {
+    /** The entries in one row, from its left end. */
+    List<Placed> inOneRow(double x, double y) {
         List<Placed> placed = new ArrayList<>();
         double at = x;
-        for (Entry entry : row) {
+        for (Entry entry : entries) {
             placed.add(new Placed(entry, at, y));
             at += width(entry) + type.size() * BETWEEN_EMS;
         }
         return placed;
     }
+
+    /** The entries in columns, as many rows as may be; what finds no row is left out. */
+    List<Placed> inColumns(double x, double y, Room room) {
+        double widest = 0;
+        for (Entry entry : entries) {
+            widest = Math.max(widest, Math.min(width(entry), room.width()));
+        }
+        double between = type.size() * BETWEEN_EMS;
+        int columns = (int) Math.max(1, (room.width() + between) / (widest + between));
+        List<Placed> placed = new ArrayList<>();
+        for (int i = 0; i < entries.size() && i / columns < room.rows(); i++) {
+            Entry entry = entries.get(i);
+            double forName = widest - sampleWidth(entry) - type.size() * AFTER_SAMPLE_EMS;
+            placed.add(
+                    new Placed(
+                            entry.named(type.cut(entry.name(), forName + 0.5)),
+                            x + i % columns * (widest + between),
+                            y + i / columns * room.rowHeight()));
+        }
+        return placed;
+    }
+
+    /** How much room there is for columns. */
+    record Room(double width, int rows, double rowHeight) {}
 
     void paint(Graphics2D g, Placed placed, double lineWidth) {
         Entry entry = placed.entry();

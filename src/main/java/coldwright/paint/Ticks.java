@@ -56,15 +56,11 @@ record Ticks(Span span, double step) {
         return Math.abs(value) < step * SLACK ? 0 : value;
     }
 
-    /** Where a value stands, counted in steps from the first tick. */
-    double inSteps(double value) {
-        return value / step - first();
-    }
-
     List<String> labels() {
         List<String> labels = new ArrayList<>();
+        double largest = Math.max(Math.abs(span.from()), Math.abs(span.to()));
         for (int i = 0; i < count(); i++) {
-            labels.add(Digits.of(value(i), step));
+            labels.add(Digits.of(value(i), step, largest));
         }
         return labels;
     }

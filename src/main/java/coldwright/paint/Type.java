@@ -12,19 +12,26 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A size of the type that figures are set in: Lato, whose figures are all of one width.
+ * A size of a type that figures are set in: Linux Libertine for titles, as the page has it, and
+ * Lato for all else, whose figures are all of one width.
  *
  * <p>Widths are measured without regard to the screen's scale, so that a layout is the same on
  * every screen.
  */
 record Type(Font font) {
     private static final Font LATO = load("/coldwright/fonts/Lato-Regular.ttf");
+    private static final Font LIBERTINE = load("/coldwright/fonts/LinLibertine_R.otf");
     private static final FontRenderContext EXACT =
             new FontRenderContext(new AffineTransform(), true, true);
     private static final String CUT = "…";
 
     static Type of(double px) {
         return new Type(LATO.deriveFont((float) px));
+    }
+
+    /** The type of titles: that of the page's text, at a size that looks as large as the other. */
+    static Type ofTitles(double px) {
+        return new Type(LIBERTINE.deriveFont((float) px));
     }
 
     private static Font load(String resource) {
