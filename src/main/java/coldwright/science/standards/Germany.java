@@ -3,6 +3,7 @@ package coldwright.science.standards;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
+import coldwright.science.standards.Shortfalls.Limit;
 
 import java.util.List;
 
@@ -30,18 +31,18 @@ final class Germany {
                 verdict(
                         "Eiscreme",
                         new Shortfalls()
-                                .atLeast("milk fat, %,", milkFat, "10 %")
+                                .atLeast("milk fat", milkFat, Limit.percent(10))
                                 .without(otherFat, "added fat but milk fat")),
                 verdict(
                         "Rahmeis",
                         new Shortfalls()
-                                .atLeast("milk fat, %,", milkFat, "18 %")
+                                .atLeast("milk fat", milkFat, Limit.percent(18))
                                 .without(otherFat, "added fat but milk fat")),
                 verdict(
                         "Fruchteiscreme",
                         new Shortfalls()
-                                .atLeast("milk fat, %,", milkFat, "8 %")
-                                .without(fruit == 0, "want of fruit")
+                                .atLeast("milk fat", milkFat, Limit.percent(8))
+                                .with(fruit > 0, "fruit")
                                 .without(otherFat, "added fat but milk fat")),
                 verdict("Fruchteis", fruit(mix, 20, 10)),
                 verdict(
@@ -51,8 +52,11 @@ final class Germany {
                 verdict(
                         "Wassereis",
                         new Shortfalls()
-                                .below("fat, %,", mix.fatPercent(), "3 %")
-                                .atLeast("total solids, %,", mix.totalSolidsPercent(), "12 %")));
+                                .below("fat", mix.fatPercent(), Limit.percent(3))
+                                .atLeast(
+                                        "total solids",
+                                        mix.totalSolidsPercent(),
+                                        Limit.percent(12))));
     }
 
     /**
@@ -62,12 +66,8 @@ final class Germany {
         double citrus = mix.composition().per100g(Tally.CITRUS_FRUIT);
         double other = mix.composition().per100g(Tally.FRUIT) - citrus;
         double reached = other / otherMinimum + citrus / citrusMinimum;
-        double needed =
-                other + citrus == 0
-                        ? otherMinimum
-                        : (other + citrus) / Math.max(reached, Double.MIN_NORMAL);
-        return new Shortfalls()
-                .atLeast("fruit, %,", other + citrus, Math.round(needed * 10) / 10.0 + " %");
+        double needed = reached == 0 ? otherMinimum : (other + citrus) / reached;
+        return new Shortfalls().atLeast("fruit", other + citrus, Limit.percent(needed));
     }
 
     private static NameVerdict verdict(String name, Shortfalls shortfalls) {

@@ -17,20 +17,30 @@ final class Shortfalls {
 
     private final List<String> found = new ArrayList<>();
 
-    Shortfalls atLeast(String what, double value, String limitWithUnit) {
-        double limit = limit(limitWithUnit);
-        if (value < limit - ROUNDING) {
+    Shortfalls atLeast(String what, double value, Limit limit) {
+        if (value < limit.value() - ROUNDING) {
             found.add(
-                    "%s is %s and must be at least %s"
-                            .formatted(what, rounded(value), limitWithUnit));
+                    "%s is %s %s and must be at least %s %s"
+                            .formatted(
+                                    what,
+                                    rounded(value),
+                                    limit.unit(),
+                                    rounded(limit.value()),
+                                    limit.unit()));
         }
         return this;
     }
 
-    Shortfalls below(String what, double value, String limitWithUnit) {
-        if (value >= limit(limitWithUnit)) {
+    Shortfalls below(String what, double value, Limit limit) {
+        if (value >= limit.value() - ROUNDING) {
             found.add(
-                    "%s is %s and must be below %s".formatted(what, rounded(value), limitWithUnit));
+                    "%s is %s %s and must be below %s %s"
+                            .formatted(
+                                    what,
+                                    rounded(value),
+                                    limit.unit(),
+                                    rounded(limit.value()),
+                                    limit.unit()));
         }
         return this;
     }
@@ -38,6 +48,13 @@ final class Shortfalls {
     Shortfalls without(boolean present, String what) {
         if (present) {
             found.add("it must have no " + what);
+        }
+        return this;
+    }
+
+    Shortfalls with(boolean present, String what) {
+        if (!present) {
+            found.add("it must have " + what);
         }
         return this;
     }
@@ -55,8 +72,11 @@ final class Shortfalls {
                                                 > A_FAT_PERCENT);
     }
 
-    private static double limit(String limitWithUnit) {
-        return Double.parseDouble(limitWithUnit.substring(0, limitWithUnit.indexOf(' ')));
+    /** A limit with its unit. */
+    record Limit(double value, String unit) {
+        static Limit percent(double value) {
+            return new Limit(value, "%");
+        }
     }
 
     private static String rounded(double value) {

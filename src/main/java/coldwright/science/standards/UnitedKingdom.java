@@ -2,6 +2,7 @@ package coldwright.science.standards;
 
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
+import coldwright.science.standards.Shortfalls.Limit;
 
 import java.util.List;
 
@@ -24,13 +25,13 @@ final class UnitedKingdom {
         double milkProtein = mix.composition().percent(Component.MILK_PROTEIN);
         List<String> iceCream =
                 new Shortfalls()
-                        .atLeast("fat, %,", mix.fatPercent(), "5 %")
-                        .atLeast("milk protein, %,", milkProtein, "2.5 %")
+                        .atLeast("fat", mix.fatPercent(), Limit.percent(5))
+                        .atLeast("milk protein", milkProtein, Limit.percent(2.5))
                         .list();
         List<String> dairy =
                 new Shortfalls()
-                        .atLeast("milk fat, %,", mix.milkFatPercent(), "5 %")
-                        .atLeast("milk protein, %,", milkProtein, "2.5 %")
+                        .atLeast("milk fat", mix.milkFatPercent(), Limit.percent(5))
+                        .atLeast("milk protein", milkProtein, Limit.percent(2.5))
                         .without(Shortfalls.hasAddedFat(mix), "added fat but milk fat")
                         .list();
         return List.of(

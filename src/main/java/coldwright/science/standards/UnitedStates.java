@@ -6,6 +6,7 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
+import coldwright.science.standards.Shortfalls.Limit;
 
 import java.util.List;
 
@@ -17,7 +18,7 @@ import java.util.List;
  * pounds of total solids and 4.5 pounds of weight to the gallon; no other food fats but those of
  * flavourings; 1.4 % egg yolk solids or more make it frozen custard; whey at most a quarter of the
  * nonfat milk solids. The allowances for bulky flavours are left out. 21 CFR 135.160 (water ices):
- * no milk and no egg but egg white. Text as printed 2003 to 2020; the mix must be pasteurised.
+ * no milk and no egg but egg white. As printed from 2003 to 2011; the mix must be pasteurised.
  */
 final class UnitedStates {
     private static final String PLACE = "United States";
@@ -33,9 +34,13 @@ final class UnitedStates {
     static List<NameVerdict> verdicts(Mix mix, double overrunPercent) {
         double yolk = mix.composition().per100g(Tally.YOLK_SOLIDS);
         List<String> iceCream =
-                iceCream(mix, overrunPercent).below("egg yolk solids, %,", yolk, "1.4 %").list();
+                iceCream(mix, overrunPercent)
+                        .below("egg yolk solids", yolk, Limit.percent(1.4))
+                        .list();
         List<String> custard =
-                iceCream(mix, overrunPercent).atLeast("egg yolk solids, %,", yolk, "1.4 %").list();
+                iceCream(mix, overrunPercent)
+                        .atLeast("egg yolk solids", yolk, Limit.percent(1.4))
+                        .list();
         boolean egg =
                 mix.amounts().stream()
                         .anyMatch(a -> a.massG() > 0 && eggOtherThanWhite(a.ingredient()));
@@ -58,15 +63,16 @@ final class UnitedStates {
         double solids = mix.milkSolidsNotFatPercent();
         Shortfalls shortfalls =
                 new Shortfalls()
-                        .atLeast("milkfat, %,", mix.milkFatPercent(), "10 %")
+                        .atLeast("milkfat", mix.milkFatPercent(), Limit.percent(10))
                         .atLeast(
-                                "nonfat milk solids, %,",
-                                solids, leastNonfatMilkSolids(mix.milkFatPercent()) + " %")
+                                "nonfat milk solids",
+                                solids,
+                                Limit.percent(leastNonfatMilkSolids(mix.milkFatPercent())))
                         .atLeast(
-                                "total solids to the gallon, lb,",
+                                "total solids to the gallon",
                                 poundsPerGallon * mix.totalSolidsPercent() / 100,
-                                "1.6 lb")
-                        .atLeast("weight to the gallon, lb,", poundsPerGallon, "4.5 lb")
+                                new Limit(1.6, "lb"))
+                        .atLeast("weight to the gallon", poundsPerGallon, new Limit(4.5, "lb"))
                         .without(Shortfalls.hasAddedFat(mix), "added fat but milkfat");
         return shortfalls.without(
                 solids > 0 && whey > 0.25 * solids, "more whey than a quarter of its milk solids");

@@ -1,0 +1,144 @@
+package coldwright.science.mix;
+
+import static coldwright.science.mix.MixTest.assertMessage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.Set;
+
+class OwnIngredientTest {
+    @Test
+    void readsNamesAndNumbersEitherWayRound() {
+        Ingredient a = OwnIngredient.of("house syrup", "water 40, sucrose 60");
+        Ingredient b = OwnIngredient.of("house syrup", "60 % sugar; 40% Water");
+        assertEquals(a.composition(), b.composition());
+        assertEquals(60, a.composition().percent(Component.SUCROSE));
+        assertEquals("", a.inferred());
+    }
+
+    @Test
+    void fillsTheRestWithWaterOrSolids() {
+        Ingredient wet = OwnIngredient.of("syrup", "sucrose 60");
+        assertEquals(40, wet.composition().percent(Component.WATER), 1e-9);
+        assertEquals("the rest is water", wet.inferred());
+        Ingredient solids = OwnIngredient.of("syrup", "sucrose 60, water 30");
+        assertEquals(10, solids.composition().percent(Component.OTHER_CARBOHYDRATE), 1e-9);
+        assertEquals("10 % solids not named, taken as undissolved", solids.inferred());
+    }
+
+    @Test
+    void knowsTotalSolids() {
+        Ingredient mix =
+                OwnIngredient.of(
+                        "base", "total solids 40, fat 12, milk solids not fat 11, sucrose 15");
+        assertEquals(60, mix.composition().percent(Component.WATER), 1e-9);
+        assertEquals(2, mix.composition().percent(Component.OTHER_CARBOHYDRATE), 1e-9);
+        assertEquals(12, mix.composition().percent(Component.MILK_FAT), 1e-9);
+        assertEquals(Set.of(Allergen.MILK), mix.allergens());
+    }
+
+    @Test
+    void knowsAlcoholByVolumeAndYolk() {
+        Ingredient gin = OwnIngredient.of("gin", "abv 40");
+        assertEquals(33.3, gin.composition().percent(Component.ALCOHOL), 0.05);
+        assertEquals(66.7, gin.composition().percent(Component.WATER), 0.05);
+        Ingredient yolk = OwnIngredient.of("yolk", "yolk solids 47.7");
+        assertEquals(26.54, yolk.composition().percent(Component.OTHER_FAT), 1e-9);
+        assertEquals(47.7, yolk.composition().per100g(Tally.YOLK_SOLIDS), 1e-9);
+        assertEquals(100, yolk.composition().sumPercent(), 1e-9);
+        assertEquals(Set.of(Allergen.EGG), yolk.allergens());
+    }
+
+    @Test
+    void saysWhatOtherSugarsAreTakenFor() {
+        Ingredient own = OwnIngredient.of("mix sugar", "sucrose 70, other sugars 30");
+        assertEquals(30, own.composition().percent(Component.GLUCOSE), 1e-9);
+        assertEquals("other sugars taken as glucose", own.inferred());
+    }
+
+    @Test
+    void refusesInOneSentence() {
+        assertMessage(
+                "own ingredient \"house syrup\" adds up to 120 %; it may be at most 100 %: lower one of its shares",
+                () -> OwnIngredient.of("house syrup", "water 60, sucrose 60"));
+        assertMessage(
+                "\"5\" of own ingredient \"x\" is not a name and a per cent: write it like \"sucrose 60\", with a decimal point",
+                () -> OwnIngredient.of("x", "fat 3,5"));
+        assertMessage(
+                "\"\" of own ingredient \"x\" is not a name and a per cent: write it like \"sucrose 60\", with a decimal point",
+                () -> OwnIngredient.of("x", ""));
+        assertMessage(
+                "own ingredient \"x\" names sucrose twice: add the two up",
+                () -> OwnIngredient.of("x", "sugar 10, sucrose 5"));
+        assertMessage(
+                "sucrose of own ingredient \"x\" is 600; it must be between 0 and 100 %",
+                () -> OwnIngredient.of("x", "sucrose 600"));
+        assertMessage(
+                "sucrose of own ingredient \"x\" is \"6.0.0\", which is no number",
+                () -> OwnIngredient.of("x", "sucrose 6.0.0"));
+        assertMessage(
+                "own ingredient \"x\" states 30 % total solids, but its parts have 45 % solids and 70 % water: make them agree or leave the total out",
+                () -> OwnIngredient.of("x", "sucrose 45, total solids 30"));
+        assertMessage(
+                "own ingredient \"x\" states 50 % total solids, but its parts have 40 % solids and 60 % water: make them agree or leave the total out",
+                () -> OwnIngredient.of("x", "sucrose 40, total solids 50, water 60"));
+    }
+
+    @Test
+    void labelBecomesAnIngredient() {
+        Ingredient drink =
+                NutritionLabel.per100g()
+                        .fat(1.5)
+                        .carbohydrate(6.6)
+                        .ofWhichSugars(4.0)
+                        .fibre(0.8)
+                        .protein(1.0)
+                        .salt(0.1)
+                        .sugarsAre(Component.MALTOSE)
+                        .ingredient("my oat drink");
+        Composition c = drink.composition();
+        assertEquals(90, c.percent(Component.WATER), 1e-9);
+        assertEquals(4, c.percent(Component.MALTOSE));
+        assertEquals(2.6, c.percent(Component.OTHER_CARBOHYDRATE), 1e-9);
+        assertEquals(
+                "water is the rest of 100 g; sugars taken as maltose; minerals other than salt counted with the water; allergens not stated: read the label",
+                drink.inferred());
+    }
+
+    @Test
+    void dairyLabelBecomesMilk() {
+        Ingredient milk =
+                NutritionLabel.per100g()
+                        .fat(3.5)
+                        .carbohydrate(4.8)
+                        .ofWhichSugars(4.8)
+                        .protein(3.4)
+                        .salt(0.1)
+                        .dairy()
+                        .ingredient("carton milk");
+        Mix mix = Mix.of(Amount.grams(100, milk));
+        assertEquals(3.5, mix.milkFatPercent(), 1e-9);
+        assertEquals(8.2, mix.milkSolidsNotFatPercent(), 1e-9);
+        assertEquals(Set.of(Allergen.MILK), mix.allergens());
+        assertEquals(-0.54, mix.initialFreezingPointC(), 0.1);
+    }
+
+    @Test
+    void labelRefusesInOneSentence() {
+        NutritionLabel label = NutritionLabel.per100g().fat(60).carbohydrate(50);
+        assertMessage(
+                "the label of x adds up to 110 g in 100 g: check its lines, and take the sugars out of the sum",
+                () -> label.ingredient("x"));
+        assertMessage(
+                "the label of x has 12 g sugars in 5 g carbohydrate; sugars are a part of it: state the carbohydrate with its sugars",
+                () -> NutritionLabel.per100g().carbohydrate(5).ofWhichSugars(12).ingredient("x"));
+        assertMessage(
+                "proteinG is −1; it must be between 0 and 100 g per 100 g",
+                () -> NutritionLabel.per100g().protein(-1));
+        assertMessage(
+                "starch is no sugar; choose sucrose, glucose, fructose, lactose, maltose, galactose or trehalose",
+                () -> NutritionLabel.per100g().sugarsAre(Component.STARCH));
+    }
+}

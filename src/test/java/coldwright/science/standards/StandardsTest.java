@@ -1,0 +1,146 @@
+package coldwright.science.standards;
+
+import static coldwright.science.mix.Amount.grams;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+
+class StandardsTest {
+    private final Mix sorbet =
+            Mix.of(
+                    grams(600, Shelf.BLOOD_ORANGE_JUICE),
+                    grams(150, Shelf.SUCROSE),
+                    grams(50, Shelf.WATER));
+
+    private final Mix custard =
+            Mix.of(
+                    grams(400, Shelf.WHOLE_MILK),
+                    grams(350, Shelf.CREAM_35),
+                    grams(150, Shelf.SUCROSE),
+                    grams(60, Shelf.SKIM_MILK_POWDER),
+                    grams(80, Shelf.EGG_YOLK),
+                    grams(20, Shelf.OATS),
+                    grams(10, Shelf.WHEAT_FLOUR));
+
+    @Test
+    void juiceAndSugarMakeSorbetAndWaterIceButNoIceCream() {
+        assertEquals(
+                List.of("water ice", "Fruchteis", "Sorbet", "Wassereis"),
+                ProductNames.allowed(sorbet).stream().map(NameVerdict::name).toList());
+        assertEquals(
+                "Germany: may not be called Eiscreme (Leitsätze für Speiseeis): milk fat is 0 % and must be at least 10 %; check your local rules",
+                verdict(sorbet, "Eiscreme").sentence());
+        assertEquals(
+                "United States: may be called water ice (21 CFR 135.160); check your local rules",
+                verdict(sorbet, "water ice").sentence());
+    }
+
+    @Test
+    void yolkTurnsIceCreamIntoFrozenCustard() {
+        NameVerdict iceCream =
+                ProductNames.of(custard).stream()
+                        .filter(v -> v.name().equals("ice cream"))
+                        .findFirst()
+                        .orElseThrow();
+        assertFalse(iceCream.allowed());
+        assertEquals(
+                List.of("egg yolk solids is 3.57 % and must be below 1.4 %"),
+                iceCream.shortfalls());
+        assertTrue(verdict(custard, "frozen custard").allowed());
+    }
+
+    @Test
+    void tooMuchAirIsTooLight() {
+        assertTrue(verdict(custard, "frozen custard").allowed());
+        NameVerdict airy =
+                ProductNames.of(custard, 120).stream()
+                        .filter(v -> v.name().equals("frozen custard"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(
+                List.of("weight to the gallon is 4.19 lb and must be at least 4.5 lb"),
+                airy.shortfalls());
+    }
+
+    @Test
+    void addedFatIsNoMilkFat() {
+        Mix mix = custard.with(grams(50, Shelf.COCONUT_OIL));
+        assertEquals(
+                List.of("it must have no added fat but milk fat"),
+                verdict(mix, "Eiscreme").shortfalls());
+    }
+
+    @Test
+    void citrusNeedsLessFruitThanOthers() {
+        Mix lemon =
+                Mix.of(
+                        grams(16, Shelf.LEMON_JUICE),
+                        grams(25, Shelf.SUCROSE),
+                        grams(59, Shelf.WATER));
+        Mix mango =
+                Mix.of(grams(16, Shelf.MANGO), grams(25, Shelf.SUCROSE), grams(59, Shelf.WATER));
+        assertTrue(verdict(lemon, "Sorbet").allowed());
+        assertEquals(
+                List.of("fruit is 16 % and must be at least 25 %"),
+                verdict(mango, "Sorbet").shortfalls());
+    }
+
+    @Test
+    void holdsBetweenPointsAreReadOnALogarithmAndSaySo() {
+        Pasteurisation.Hold hold = Pasteurisation.MIX.holdAt((165 - 32) / 1.8);
+        assertEquals(Math.sqrt(1800 * 25.0), hold.seconds(), 1e-6);
+        assertTrue(hold.interpolated());
+        assertEquals(
+                "hold every part at 73.9 °C or above for 3.5 minutes (21 CFR 135.3, read between two points of its table); check your local rules",
+                hold.sentence());
+    }
+
+    @Test
+    void nothingIsGuessedBeyondTheTable() {
+        assertEquals(
+                "temperatureC is 85; 21 CFR 135.3 gives times from 68.3 °C (1800 s) to 79.4 °C (25 s) only, and nothing is guessed beyond it: choose a temperature within, and check your local rules",
+                assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MIX.holdAt(85))
+                        .getMessage());
+        assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MIX.holdAt(65));
+        assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MILK.holdAt(62));
+    }
+
+    @Test
+    void allergensByBothLists() {
+        assertEquals(List.of("milk", "egg", "wheat"), Declarations.unitedStatesAllergens(custard));
+        assertEquals(
+                List.of("milk", "eggs", "cereals containing gluten"),
+                Declarations.europeanUnionAllergens(custard));
+        assertEquals(
+                "contains milk, egg, wheat (European Union: milk, eggs, cereals containing gluten); own ingredients and traces are for you to check; check your local rules",
+                Declarations.allergenSentence(custard));
+        assertEquals(
+                "contains none of the listed allergens (European Union: none of the listed allergens); own ingredients and traces are for you to check; check your local rules",
+                Declarations.allergenSentence(sorbet));
+    }
+
+    @Test
+    void alcoholIsNamedWithACaution() {
+        assertEquals("no alcohol by its ingredients", Declarations.alcoholSentence(sorbet));
+        Mix spiked = sorbet.with(grams(50, Shelf.RUM_40));
+        assertEquals(
+                "1.96 % alcohol by mass, about 2.73 % by volume of the unfrozen mix: freezing takes none of it away, so it is not for children or for anyone who avoids alcohol, and must be named to guests; check your local rules",
+                Declarations.alcoholSentence(spiked));
+    }
+
+    private static NameVerdict verdict(Mix mix, String name) {
+        return ProductNames.of(mix).stream()
+                .filter(v -> v.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+}
