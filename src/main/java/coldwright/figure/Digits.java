@@ -62,6 +62,27 @@ public final class Digits {
         return of(value, wide > 0 && Double.isFinite(wide) ? wide / 20 : 1);
     }
 
+    /**
+     * Sets a number as a sentence has it: as finely as its neighbours ask for, with no needless
+     * zeros.
+     *
+     * @param value any number
+     * @param width from the least to the greatest of the numbers it stands among
+     * @return such as {@code 0} or {@code −3.4}
+     */
+    public static String spoken(double value, double width) {
+        String text = among(value, width);
+        int end = text.indexOf('·') < 0 ? text.length() : text.indexOf('·');
+        int kept = end;
+        if (text.lastIndexOf('.', end) >= 0) {
+            while (text.charAt(kept - 1) == '0') {
+                kept--;
+            }
+            kept -= text.charAt(kept - 1) == '.' ? 1 : 0;
+        }
+        return text.substring(0, kept) + text.substring(end);
+    }
+
     private static int decimalsOf(double step) {
         return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
     }

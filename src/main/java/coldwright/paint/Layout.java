@@ -118,6 +118,9 @@ final class Layout {
             double x = captioned ? pad + inner - legend.width() : pad;
             samples.addAll(legend.inOneRow(x, y + em));
             y += captioned ? 0 : em * ROW_EMS;
+        } else if (legend.width() <= inner && !legend.entries().isEmpty()) {
+            samples.addAll(legend.inOneRow(pad, y + em));
+            y += em * ROW_EMS;
         } else {
             double row = em * ROW_EMS;
             int rows = (int) Math.max(1, sheet.height() * LEGEND_SHARE / row);
