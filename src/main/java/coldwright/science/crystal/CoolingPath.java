@@ -1,0 +1,142 @@
+package coldwright.science.crystal;
+
+import java.util.Arrays;
+
+/**
+ * Temperature against time.
+ *
+ * <p>A batch that cools against a fixed cold loses heat in proportion to the difference; with the
+ * heat content from the freezing curve this gives the shape of the path (a long stay just below the
+ * freezing point), the given total time gives its scale. Heat capacity 3.3 J/(g·K) liquid and 1.88
+ * frozen (bulk values for ice cream, seen), latent heat 333.4 J/g.
+ */
+final class CoolingPath {
+    private static final int POINTS = 120;
+    private static final double RAMP_S = 3600;
+    private static final int BLENDING_S = 30;
+    private static final double CP_LIQUID = 3.3;
+    private static final double CP_FROZEN = 1.88;
+
+    private final double[] seconds;
+    private final double[] temperatureC;
+
+    private CoolingPath(double[] seconds, double[] temperatureC) {
+        this.seconds = seconds;
+        this.temperatureC = temperatureC;
+    }
+
+    /** A path along given points, times rising. */
+    static CoolingPath along(double[] seconds, double[] temperatureC) {
+        return new CoolingPath(seconds.clone(), temperatureC.clone());
+    }
+
+    /** The same temperature all the time. */
+    static CoolingPath hold(double temperatureC, double seconds) {
+        return along(new double[] {0, seconds}, new double[] {temperatureC, temperatureC});
+    }
+
+    /**
+     * Cooling or warming against a fixed surrounding.
+     *
+     * @param ends first and last temperature, °C
+     * @param aroundC temperature of what surrounds it, °C, beyond the last one
+     * @param totalS time in all, s
+     */
+    static CoolingPath against(Slush slush, Ends ends, double aroundC, double totalS) {
+        double[] t = new double[POINTS + 1];
+        double[] c = new double[POINTS + 1];
+        c[0] = ends.fromC;
+        for (int k = 1; k <= POINTS; k++) {
+            c[k] = ends.fromC + (ends.toC - ends.fromC) * k / POINTS;
+            double heat = heat(slush, c[k - 1]) - heat(slush, c[k]);
+            double drive = (c[k] + c[k - 1]) / 2 - aroundC;
+            t[k] = t[k - 1] + Math.abs(heat / drive);
+        }
+        double scale = t[POINTS] > 0 ? totalS / t[POINTS] : 0;
+        for (int k = 0; k <= POINTS; k++) {
+            t[k] *= scale;
+        }
+        return new CoolingPath(t, c);
+    }
+
+    /** A swing about a mean, once in each period. */
+    static CoolingPath swing(double meanC, double swingC, Rhythm rhythm) {
+        int perPeriod = 16;
+        int points = (int) Math.max(2, Math.ceil(rhythm.totalS / rhythm.periodS * perPeriod));
+        double[] t = new double[points + 1];
+        double[] c = new double[points + 1];
+        for (int k = 0; k <= points; k++) {
+            t[k] = rhythm.totalS * k / points;
+            c[k] = meanC + swingC * Math.sin(2 * Math.PI * t[k] / rhythm.periodS);
+        }
+        c[points] = meanC;
+        return new CoolingPath(t, c);
+    }
+
+    /** Warming or cooling through in an hour, straight; nothing if it is there already. */
+    static CoolingPath ramp(double fromC, double toC) {
+        return along(new double[] {0, RAMP_S}, new double[] {fromC, toC});
+    }
+
+    /** Half a minute at one temperature, in short steps. */
+    static CoolingPath blending(double temperatureC) {
+        double[] t = new double[BLENDING_S + 1];
+        double[] c = new double[BLENDING_S + 1];
+        for (int k = 0; k <= BLENDING_S; k++) {
+            t[k] = k;
+            c[k] = temperatureC;
+        }
+        return new CoolingPath(t, c);
+    }
+
+    /** The same path in a part of the time. */
+    CoolingPath faster(double timeShare) {
+        double[] t = seconds.clone();
+        for (int k = 0; k < t.length; k++) {
+            t[k] *= timeShare;
+        }
+        return new CoolingPath(t, temperatureC);
+    }
+
+    double totalS() {
+        return seconds[seconds.length - 1];
+    }
+
+    double endC() {
+        return temperatureC[temperatureC.length - 1];
+    }
+
+    double at(double s) {
+        int i = Arrays.binarySearch(seconds, s);
+        if (i >= 0) {
+            return temperatureC[i];
+        }
+        int k = -i - 1;
+        if (k == 0) {
+            return temperatureC[0];
+        }
+        if (k >= seconds.length) {
+            return endC();
+        }
+        double part = (s - seconds[k - 1]) / (seconds[k] - seconds[k - 1]);
+        return temperatureC[k - 1] + part * (temperatureC[k] - temperatureC[k - 1]);
+    }
+
+    /** The next point of the path after a time, so that no step jumps over a bend. */
+    double nextBendS(double s) {
+        int i = Arrays.binarySearch(seconds, s);
+        int k = i >= 0 ? i + 1 : -i - 1;
+        return k < seconds.length ? seconds[k] : totalS();
+    }
+
+    private static double heat(Slush slush, double temperatureC) {
+        double iceG = slush.iceMlPerG(temperatureC) * GibbsThomson.ICE_KG_PER_M3 / 1000;
+        double frozen = slush.icePercent(temperatureC) / 100;
+        double cp = CP_LIQUID - (CP_LIQUID - CP_FROZEN) * frozen;
+        return cp * temperatureC - GibbsThomson.MELTING_J_PER_G * iceG;
+    }
+
+    record Ends(double fromC, double toC) {}
+
+    record Rhythm(double totalS, double periodS) {}
+}

@@ -1,0 +1,104 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Band;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How big the crystals are at one moment. Sizes are diameters of spheres of the same volume.
+ *
+ * @param meanUm mean diameter by number, µm
+ * @param volumeMeanUm mean diameter by volume, µm: where the ice is
+ * @param coarseIcePercent share of the ice in crystals above 50 µm, %
+ * @param millionsPerMl crystals in a millilitre without air, millions
+ * @param classes the middle of the band by size, for a drawing
+ */
+public record CrystalSizes(
+        Band meanUm,
+        Band volumeMeanUm,
+        Band coarseIcePercent,
+        Band millionsPerMl,
+        List<SizeClass> classes) {
+    /** Width of a class, µm. */
+    public static final double CLASS_UM = 5;
+
+    /** Above this diameter a crystal counts as coarse, µm. */
+    public static final double COARSE_UM = 50;
+
+    private static final double SPENT = 1e-4;
+
+    /** Copies the classes. */
+    public CrystalSizes {
+        classes = List.copyOf(classes);
+    }
+
+    /**
+     * One class of sizes.
+     *
+     * @param fromUm smallest diameter, µm
+     * @param toUm largest diameter, µm
+     * @param numberPercent share of the crystals, %
+     * @param volumePercent share of the ice, %
+     */
+    public record SizeClass(
+            double fromUm, double toUm, double numberPercent, double volumePercent) {}
+
+    static final CrystalSizes NONE =
+            new CrystalSizes(
+                    Band.exactly(0), Band.exactly(0), Band.exactly(0), Band.exactly(0), List.of());
+
+    static CrystalSizes of(Corners<Population> crowds, double mlPerG) {
+        return new CrystalSizes(
+                crowds.band(c -> 2 * c.meanRadiusUm()),
+                crowds.band(c -> 2 * c.sumPowers(4) / c.sumPowers(3)),
+                crowds.band(c -> 100 * cubesAbove(c, COARSE_UM / 2) / c.sumCubes()),
+                crowds.band(c -> c.count() / mlPerG / 1e6),
+                classes(crowds.middle()));
+    }
+
+    private static List<SizeClass> classes(Population crowd) {
+        List<SizeClass> classes = new ArrayList<>();
+        double cubes = crowd.sumCubes();
+        double count = crowd.count();
+        double from = 0;
+        double cubesFrom = cubes;
+        double countFrom = count;
+        while (countFrom > SPENT * count || cubesFrom > SPENT * cubes) {
+            double to = from + CLASS_UM;
+            double cubesTo = cubesAbove(crowd, to / 2);
+            double countTo = countAbove(crowd, to / 2);
+            classes.add(
+                    new SizeClass(
+                            from,
+                            to,
+                            100 * (countFrom - countTo) / count,
+                            100 * (cubesFrom - cubesTo) / cubes));
+            from = to;
+            cubesFrom = cubesTo;
+            countFrom = countTo;
+        }
+        return classes;
+    }
+
+    private static double countAbove(Population crowd, double radiusUm) {
+        double limit = Math.pow(radiusUm, 3);
+        double sum = 0;
+        for (int j = 0; j < crowd.classes(); j++) {
+            sum += crowd.number(j) * crowd.partAbove(j, limit);
+        }
+        return sum;
+    }
+
+    private static double cubesAbove(Population crowd, double radiusUm) {
+        double limit = Math.pow(radiusUm, 3);
+        double sum = 0;
+        for (int j = 0; j < crowd.classes(); j++) {
+            double top = Math.pow(crowd.edgeRadiusUm(j + 1), 3);
+            double part = crowd.partAbove(j, limit);
+            double low = Math.max(limit, Math.pow(crowd.edgeRadiusUm(j), 3));
+            sum += crowd.number(j) * part * (low + top) / 2;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,292 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The life of the ice crystals of a batch, told in a cook's words. Immutable: each step gives a new
+ * story.
+ *
+ * <pre>{@code
+ * var fresh = CrystalStory.of(mix).frozenBy(Method.BAG);
+ * fresh.meanUm();                                   // a band of µm
+ * fresh.storedAt(-18).forDays(7).verdict();
+ * fresh.storedAt(-18).forDays(7).heatShock(-6, 2).meanUm();
+ * fresh.storedAt(-18).forDays(7).blended().storedAt(-18).forDays(1).meanUm();
+ * }</pre>
+ *
+ * <p>Model: a population balance ({@code Population}). The cold wall is swept of small crystals
+ * while the batch moves; they grow, melt, break and coarsen. The rate is physics, not a fit:
+ * Gibbs–Thomson with diffusion of water through the freeze-concentrated liquid ({@code Syrup}),
+ * heat in series, neighbours by the screening of J. A. Marqusee and J. Ross, J. Chem. Phys. 80
+ * (1984) 536 (from memory; it is made for little ice and is carried on to much). The ice follows
+ * the freezing curve.
+ *
+ * <p>Band: rate halved and doubled (T. van Westen and R. D. Groot 2018 met measured rates in
+ * sucrose within a factor of 2), with breakage a third and three times. A stabiliser slows the rate
+ * by 1.2 (J. Mo et al., "Ice crystal coarsening in ice cream during cooling", Crystals 9 (2019)
+ * 321, abstract). Sizes drawn and hardened come out below the ranges recalled from memory (20–35
+ * and 45–55 µm) by a factor of about 1.5: crystals that stick together are left out, and so are the
+ * needles of still freezing and the difference between the outside of a tub and its core.
+ */
+public final class CrystalStory {
+    private static final double FRIDGE_C = 5;
+    private static final double REST_S = 120;
+    private static final double HALF_FROZEN_PERCENT = 50;
+    private static final double NEAR_COLD_C = 1;
+    private static final double TUB_NEAR_COLD_C = 3;
+    private static final double LEAST_ICE_PERCENT = 2;
+    private final Telling telling;
+    private final List<String> notes;
+
+    private CrystalStory(Telling telling, List<String> notes) {
+        this.telling = telling;
+        this.notes = List.copyOf(notes);
+    }
+
+    /**
+     * The beginning: the mix in the fridge.
+     *
+     * @param mix a mix with water
+     * @return the story, without ice yet
+     */
+    public static CrystalStory of(Mix mix) {
+        Telling start = new Telling(Slush.of(mix), Journey.corners(mix), null, FRIDGE_C, List.of());
+        return new CrystalStory(start, List.of());
+    }
+
+    /**
+     * Frozen in the usual time, from 5 °C until half the water is ice (bag, machine) or until it is
+     * nearly as cold as the freezer (tubs).
+     *
+     * @param method how
+     * @return the story, at the end of freezing
+     */
+    public CrystalStory frozenBy(Method method) {
+        return frozenBy(method, method.usualMinutes().middle());
+    }
+
+    /**
+     * Frozen in a given time.
+     *
+     * @param method how
+     * @param minutes from the fridge to the end of freezing, 1 to 4000
+     * @return the story, at the end of freezing
+     */
+    public CrystalStory frozenBy(Method method, double minutes) {
+        Require.within("minutes", minutes, new Require.Range(1, 4000, "min"));
+        Slush slush = telling.slush();
+        double least = method.coldC() + (isTub(method) ? TUB_NEAR_COLD_C : NEAR_COLD_C);
+        double half = slush.temperatureAtIcePercent(HALF_FROZEN_PERCENT);
+        double endC = isTub(method) ? least : Math.max(half, least);
+        CoolingPath path =
+                CoolingPath.against(
+                        slush, new CoolingPath.Ends(FRIDGE_C, endC), method.coldC(), minutes * 60);
+        return frozenAlong(method, path);
+    }
+
+    /**
+     * Frozen along a measured or reckoned course.
+     *
+     * @param method how it was moved
+     * @param readings temperatures of the batch at rising times, two or more
+     * @return the story, at the end of freezing
+     * @throws IllegalArgumentException if the times do not rise or there are fewer than two
+     */
+    public CrystalStory frozenAlong(Method method, List<Reading> readings) {
+        return frozenAlong(method, Reading.path(readings));
+    }
+
+    private CrystalStory frozenAlong(Method method, CoolingPath path) {
+        if (telling.frozen()) {
+            throw new IllegalStateException(
+                    "this batch is frozen already; start again with CrystalStory.of(mix)");
+        }
+        Corners<CoolingPath> legs =
+                telling.variants().map(v -> method.moved() ? path : path.faster(v.time()));
+        Corners<Journey.Motion> motions =
+                telling.variants()
+                        .map(
+                                v ->
+                                        new Journey.Motion(
+                                                method.clearedEveryS(),
+                                                method.moved() ? v.wallShare() : 0,
+                                                method.breakagePerS()));
+        Telling frozen = telling.along(legs, motions, "freezing");
+        Telling rested =
+                frozen.along(
+                        CoolingPath.hold(path.endC(), REST_S), Journey.Motion.STILL, "resting");
+        return then(
+                rested,
+                method.moved()
+                        ? "Freezing: that quick freezing and motion give small crystals is published; the figure is this model's, a trend."
+                        : "Still freezing: crystals are columns, longer than wide; the figure is their width, a trend.");
+    }
+
+    /**
+     * Put away cold.
+     *
+     * @param temperatureC temperature of the store, °C, −40 to −2
+     * @return the store, which asks for how long
+     */
+    public Storage storedAt(double temperatureC) {
+        return new Storage(this, temperatureC);
+    }
+
+    /**
+     * Left out or in a warm freezer for a while, then back to where it was.
+     *
+     * @param temperatureC how warm it gets, °C, above the present temperature
+     * @param hours how long it stays so warm, h, 0 to 100
+     * @return the story, back at the temperature from before
+     * @throws IllegalArgumentException if nearly all ice would melt
+     */
+    public CrystalStory heatShock(double temperatureC, double hours) {
+        requireFrozen("a heat shock");
+        Require.within("hours", hours, new Require.Range(0, 100, "h"));
+        double before = telling.temperatureC();
+        Require.within("temperatureC", temperatureC, new Require.Range(before, 0, "°C"));
+        requireIce(temperatureC);
+        Telling after =
+                telling.along(
+                                CoolingPath.ramp(before, temperatureC),
+                                Journey.Motion.STILL,
+                                "warming")
+                        .along(
+                                CoolingPath.hold(temperatureC, hours * 3600),
+                                Journey.Motion.STILL,
+                                "warm")
+                        .along(
+                                CoolingPath.ramp(temperatureC, before),
+                                Journey.Motion.STILL,
+                                "freezing again");
+        return then(
+                after,
+                "Heat shock: that swings coarsen faster is published (Donhowe and Hartel 1996); how much is this model's, a trend.");
+    }
+
+    /**
+     * Softened until half the water is ice and blended for half a minute.
+     *
+     * <p>Caution: blades and frozen lumps: unplug before scraping the bowl.
+     *
+     * @return the story, soft, with broken crystals
+     */
+    public CrystalStory blended() {
+        requireFrozen("blending");
+        double softC =
+                Math.max(
+                        telling.temperatureC(),
+                        telling.slush().temperatureAtIcePercent(HALF_FROZEN_PERCENT));
+        Telling soft =
+                telling.along(
+                        CoolingPath.ramp(telling.temperatureC(), softC),
+                        Journey.Motion.STILL,
+                        "softening");
+        return then(
+                soft.along(CoolingPath.blending(softC), Journey.Motion.BLENDER, "blending"),
+                "Blending: that it breaks crystals is common practice; how far is set by judgement, a trend.");
+    }
+
+    /** Mean diameter by number now. @return µm with its band, zero without ice */
+    public Band meanUm() {
+        return telling.meanUm();
+    }
+
+    /** All sizes now. @return the sizes, empty without ice */
+    public CrystalSizes sizes() {
+        return telling.frozen()
+                ? CrystalSizes.of(telling.crowds(), telling.slush().volumeMlPerG())
+                : CrystalSizes.NONE;
+    }
+
+    /** What the tongue says of the middle of the band. @return the texture */
+    public Texture texture() {
+        return Texture.of(meanUm().middle());
+    }
+
+    /** The verdict in words, with the doubt of the band. @return a sentence */
+    public String verdict() {
+        if (!telling.frozen()) {
+            return "not frozen: this mix keeps too little ice at "
+                    + Require.spoken(Math.round(telling.temperatureC()))
+                    + " °C";
+        }
+        Band mean = meanUm();
+        String middle = texture().words();
+        String best = Texture.of(mean.low()).words();
+        String worst = Texture.of(mean.high()).words();
+        String doubt =
+                (best.equals(middle) ? "" : ", at best " + best)
+                        + (worst.equals(middle) ? "" : ", at worst " + worst);
+        return "%s%s: crystals of %d µm (%d to %d)"
+                .formatted(
+                        middle,
+                        doubt,
+                        Math.round(mean.middle()),
+                        Math.round(mean.low()),
+                        Math.round(mean.high()));
+    }
+
+    /** Temperature now. @return °C */
+    public double temperatureC() {
+        return telling.temperatureC();
+    }
+
+    /** Ice now. @return % of the water */
+    public double icePercent() {
+        return telling.frozen() ? telling.slush().icePercent(telling.temperatureC()) : 0;
+    }
+
+    /** The course so far. @return points in the order of time */
+    public List<Moment> timeline() {
+        return telling.moments();
+    }
+
+    /** What is sure, what is a trend. @return sentences, one for each kind of step */
+    public List<String> notes() {
+        return notes;
+    }
+
+    Telling telling() {
+        return telling;
+    }
+
+    CrystalStory then(Telling next, String note) {
+        List<String> more = new ArrayList<>(notes);
+        if (!more.contains(note)) {
+            more.add(note);
+        }
+        return new CrystalStory(next, more);
+    }
+
+    void requireIce(double temperatureC) {
+        if (telling.slush().icePercent(temperatureC) < LEAST_ICE_PERCENT) {
+            throw new IllegalArgumentException(
+                    "temperatureC is %s; this mix begins to freeze at %s °C, so its ice would melt: choose a colder temperature"
+                            .formatted(
+                                    Require.spoken(temperatureC),
+                                    Require.spoken(
+                                            Math.round(
+                                                            telling.slush().initialFreezingPointC()
+                                                                    * 100)
+                                                    / 100.0)));
+        }
+    }
+
+    private void requireFrozen(String what) {
+        if (!telling.frozen()) {
+            throw new IllegalStateException(
+                    "there is no ice yet, so %s makes no sense; freeze it first with frozenBy(Method.BAG) or another"
+                            .formatted(what));
+        }
+    }
+
+    private static boolean isTub(Method method) {
+        return method == Method.SHAKEN_TUB || method == Method.STILL_TUB;
+    }
+}

@@ -1,0 +1,76 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Band;
+
+/**
+ * How a batch is frozen. Times are common practice, no source; how often the cold wall is cleared
+ * of ice is by judgement (it hardly moves the result of a moved batch, because coarsening wipes out
+ * how small the first crystals were).
+ */
+public enum Method {
+    /** A flat bag in ice and salt, kneaded and turned all the time. */
+    BAG(new Minutes(30, 35, 45), -12, 3, 1.0 / 1000, true),
+    /** A machine with a scraped wall. */
+    MACHINE(new Minutes(15, 20, 25), -20, 1, 1.0 / 300, true),
+    /** A tub in a home freezer, shaken or stirred each 45 minutes. */
+    SHAKEN_TUB(new Minutes(180, 240, 360), -18, 2700, 1.0 / 3000, true),
+    /** A tub in a home freezer, left alone overnight. */
+    STILL_TUB(new Minutes(360, 600, 720), -18, 60, 0, false);
+
+    private final Minutes minutes;
+    private final double coldC;
+    private final double clearedEveryS;
+    private final double breakagePerS;
+    private final boolean moved;
+
+    Method(
+            Minutes minutes,
+            double coldC,
+            double clearedEveryS,
+            double breakagePerS,
+            boolean moved) {
+        this.minutes = minutes;
+        this.coldC = coldC;
+        this.clearedEveryS = clearedEveryS;
+        this.breakagePerS = breakagePerS;
+        this.moved = moved;
+    }
+
+    /**
+     * Usual time from the fridge to the end of freezing.
+     *
+     * @return minutes
+     */
+    public Band usualMinutes() {
+        return new Band(minutes.low, minutes.usual, minutes.high);
+    }
+
+    /**
+     * Temperature of the bath, wall or freezer.
+     *
+     * @return °C
+     */
+    public double coldC() {
+        return coldC;
+    }
+
+    /**
+     * Whether the batch moves while it freezes.
+     *
+     * @return false only for the still tub
+     */
+    public boolean moved() {
+        return moved;
+    }
+
+    double clearedEveryS() {
+        return clearedEveryS;
+    }
+
+    /** Share of crystals of 50 µm radius that break in a second; by judgement. */
+    double breakagePerS() {
+        return breakagePerS;
+    }
+
+    private record Minutes(double low, double usual, double high) {}
+}

@@ -1,0 +1,129 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Require;
+
+/**
+ * A cold store for a batch: how cold, how steady, how quickly it hardens in it.
+ *
+ * <pre>{@code
+ * story.storedAt(-18).forDays(7);
+ * story.storedAt(-12).swinging(2).forDays(7);
+ * }</pre>
+ */
+public final class Storage {
+    private static final double USUAL_HARDENING_HOURS = 6;
+    private static final double OVERNIGHT_HOURS = 10;
+    private static final double USUAL_PERIOD_HOURS = 8;
+    private static final double ALREADY_THERE_C = 0.05;
+    private static final double BEYOND_C = 1;
+
+    private final CrystalStory story;
+    private final double temperatureC;
+    private final double swingC;
+    private final double periodHours;
+    private final double hardeningHours;
+
+    Storage(CrystalStory story, double temperatureC) {
+        this(
+                story,
+                Require.within("temperatureC", temperatureC, new Require.Range(-40, -2, "°C")),
+                new Swing(0, USUAL_PERIOD_HOURS),
+                story.telling().frozen() ? USUAL_HARDENING_HOURS : OVERNIGHT_HOURS);
+        story.requireIce(temperatureC);
+    }
+
+    private Storage(CrystalStory story, double temperatureC, Swing swing, double hardeningHours) {
+        this.story = story;
+        this.temperatureC = temperatureC;
+        this.swingC = swing.byC;
+        this.periodHours = swing.everyHours;
+        this.hardeningHours = hardeningHours;
+    }
+
+    /**
+     * The temperature swings up and down, once in 8 h unless told otherwise.
+     *
+     * @param byC how far each way, °C, 0 to 10
+     * @return the new store
+     */
+    public Storage swinging(double byC) {
+        return swinging(byC, periodHours);
+    }
+
+    /**
+     * The temperature swings up and down.
+     *
+     * @param byC how far each way, °C, 0 to 10
+     * @param everyHours once in so many hours, 0.25 to 240
+     * @return the new store
+     * @throws IllegalArgumentException if nearly all ice would melt at the top of a swing
+     */
+    public Storage swinging(double byC, double everyHours) {
+        Require.within("byC", byC, new Require.Range(0, 10, "°C"));
+        Require.within("everyHours", everyHours, new Require.Range(0.25, 240, "h"));
+        story.requireIce(temperatureC + byC);
+        return new Storage(story, temperatureC, new Swing(byC, everyHours), hardeningHours);
+    }
+
+    /**
+     * How long it takes to become as cold as the store; 6 h unless told otherwise (common practice,
+     * no source).
+     *
+     * @param hours h, 0.1 to 100
+     * @return the new store
+     */
+    public Storage hardenedIn(double hours) {
+        Require.within("hours", hours, new Require.Range(0.1, 100, "h"));
+        return new Storage(story, temperatureC, new Swing(swingC, periodHours), hours);
+    }
+
+    /**
+     * Kept so long, once hard.
+     *
+     * @param days d, 0 to 1000
+     * @return the story
+     */
+    public CrystalStory forDays(double days) {
+        Require.within("days", days, new Require.Range(0, 1000, "d"));
+        return forHours(days * 24);
+    }
+
+    /**
+     * Kept so long, once hard.
+     *
+     * @param hours h, 0 to 24000
+     * @return the story
+     */
+    public CrystalStory forHours(double hours) {
+        Require.within("hours", hours, new Require.Range(0, 24000, "h"));
+        Telling now = story.telling();
+        double away = temperatureC - now.temperatureC();
+        if (Math.abs(away) > ALREADY_THERE_C) {
+            double around = temperatureC + Math.copySign(BEYOND_C, away);
+            CoolingPath harden =
+                    CoolingPath.against(
+                            now.slush(),
+                            new CoolingPath.Ends(now.temperatureC(), temperatureC),
+                            around,
+                            hardeningHours * 3600);
+            now = now.along(harden, Journey.Motion.STILL, away < 0 ? "hardening" : "softening");
+        }
+        if (hours > 0) {
+            CoolingPath keep =
+                    swingC > 0
+                            ? CoolingPath.swing(
+                                    temperatureC,
+                                    swingC,
+                                    new CoolingPath.Rhythm(hours * 3600, periodHours * 3600))
+                            : CoolingPath.hold(temperatureC, hours * 3600);
+            now = now.along(keep, Journey.Motion.STILL, "storing");
+        }
+        return story.then(
+                now,
+                swingC > 0
+                        ? "Swings: that they coarsen faster is published (Donhowe and Hartel 1996, ±1 °C); how much is this model's, a trend."
+                        : "Storage: growth as the cube root of time, faster when warmer, is published (Donhowe and Hartel 1996); the rate is reckoned from diffusion, within a factor of 2.");
+    }
+
+    private record Swing(double byC, double everyHours) {}
+}

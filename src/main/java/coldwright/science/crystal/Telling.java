@@ -1,0 +1,105 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Band;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where a story stands: the slush, the three crowds of its band, and the curve so far. */
+record Telling(
+        Slush slush,
+        Corners<Journey.Variant> variants,
+        Corners<Population> crowds,
+        double temperatureC,
+        List<Moment> moments) {
+    private static final int POINTS_A_LEG = 24;
+
+    Telling {
+        moments = List.copyOf(moments);
+    }
+
+    boolean frozen() {
+        return crowds != null;
+    }
+
+    /**
+     * Goes along a leg.
+     *
+     * @param legs the path for each corner of the band; the middle one gives the clock
+     * @param motions how the batch is moved, for each corner
+     * @param stage its name
+     */
+    Telling along(Corners<CoolingPath> legs, Corners<Journey.Motion> motions, String stage) {
+        Leg fine = leg(legs.fine(), motions.fine(), variants.fine(), start(Corners::fine));
+        Leg middle =
+                leg(legs.middle(), motions.middle(), variants.middle(), start(Corners::middle));
+        Leg coarse =
+                leg(legs.coarse(), motions.coarse(), variants.coarse(), start(Corners::coarse));
+        boolean ice = fine.end != null && middle.end != null && coarse.end != null;
+        List<Moment> longer = new ArrayList<>(moments);
+        double clock = moments.isEmpty() ? 0 : moments.get(moments.size() - 1).hours();
+        CoolingPath path = legs.middle();
+        for (int k = moments.isEmpty() ? 0 : 1; k <= POINTS_A_LEG; k++) {
+            double s = path.totalS() * k / POINTS_A_LEG;
+            double t = path.at(s);
+            longer.add(
+                    new Moment(
+                            clock + s / 3600,
+                            t,
+                            slush.icePercent(t),
+                            new Corners<>(fine.meanUm[k], middle.meanUm[k], coarse.meanUm[k])
+                                    .band(x -> x),
+                            stage));
+        }
+        return new Telling(
+                slush,
+                variants,
+                ice ? new Corners<>(fine.end, middle.end, coarse.end) : null,
+                path.endC(),
+                longer);
+    }
+
+    Telling along(CoolingPath leg, Journey.Motion motion, String stage) {
+        return along(new Corners<>(leg, leg, leg), new Corners<>(motion, motion, motion), stage);
+    }
+
+    Band meanUm() {
+        return frozen() ? crowds.band(c -> 2 * c.meanRadiusUm()) : Band.exactly(0);
+    }
+
+    private Population start(java.util.function.Function<Corners<Population>, Population> which) {
+        return frozen() ? which.apply(crowds) : null;
+    }
+
+    private Leg leg(
+            CoolingPath path, Journey.Motion motion, Journey.Variant variant, Population start) {
+        double[] meanUm = new double[POINTS_A_LEG + 1];
+        meanUm[0] = start == null ? 0 : 2 * start.meanRadiusUm();
+        int[] reached = {0};
+        Population end =
+                new Journey(slush, variant)
+                        .follow(
+                                start,
+                                path,
+                                motion,
+                                (s, crowd) -> {
+                                    int k = (int) (s / path.totalS() * POINTS_A_LEG + 1e-9);
+                                    if (k > reached[0]) {
+                                        fill(meanUm, reached[0], k, 2 * crowd.meanRadiusUm());
+                                        reached[0] = k;
+                                    }
+                                });
+        return new Leg(end, meanUm);
+    }
+
+    private static void fill(double[] meanUm, int from, int to, double value) {
+        for (int k = from + 1; k <= to; k++) {
+            meanUm[k] =
+                    meanUm[from] == 0
+                            ? (k == to ? value : 0)
+                            : meanUm[from] + (value - meanUm[from]) * (k - from) / (to - from);
+        }
+    }
+
+    private record Leg(Population end, double[] meanUm) {}
+}

@@ -1,0 +1,61 @@
+package coldwright.science.crystal;
+
+/**
+ * What the tongue says of the crystals.
+ *
+ * <p>Sources: 10 to 20 µm feels creamy (K. L. K. Cook and R. W. Hartel, "Mechanisms of ice
+ * crystallization in ice cream production", Compr. Rev. Food Sci. Food Saf. 9 (2010) 213); numerous
+ * crystals under about 50 µm read as smooth (R. W. Hartel, "Engineering frozen desserts", Chem.
+ * Eng. Prog., May 2019); the threshold for iciness near 55 µm is from memory.
+ */
+public enum Texture {
+    /** No ice, or hardly any. */
+    NOT_FROZEN("not frozen", 0),
+    CREAMY("creamy", 20),
+    SMOOTH("smooth", 50),
+    /** At the threshold. */
+    ON_THE_EDGE("on the edge of icy", 55),
+    ICY("icy", Double.POSITIVE_INFINITY);
+
+    private final String words;
+    private final double upToUm;
+
+    Texture(String words, double upToUm) {
+        this.words = words;
+        this.upToUm = upToUm;
+    }
+
+    /**
+     * The texture for a mean size.
+     *
+     * @param meanUm mean diameter of the crystals, µm; zero for no ice
+     * @return what the tongue says
+     */
+    public static Texture of(double meanUm) {
+        for (Texture texture : values()) {
+            if (meanUm <= texture.upToUm) {
+                return texture;
+            }
+        }
+        throw new IllegalArgumentException(
+                "meanUm is not a number; it must be zero or more: the mean diameter of the crystals");
+    }
+
+    /**
+     * The word for it.
+     *
+     * @return such as {@code smooth}
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * Largest mean diameter that still counts as this.
+     *
+     * @return µm
+     */
+    public double upToUm() {
+        return upToUm;
+    }
+}

@@ -1,0 +1,163 @@
+package coldwright.science.crystal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+
+class CrystalStoryTest {
+    private static final Mix MIX =
+            Mix.of(
+                    Amount.grams(600, Shelf.WHOLE_MILK),
+                    Amount.grams(200, Shelf.HEAVY_CREAM),
+                    Amount.grams(140, Shelf.SUCROSE));
+
+    private static final CrystalStory DRAWN = CrystalStory.of(MIX).frozenBy(Method.BAG);
+
+    @Test
+    void motionGivesSmallerCrystalsThanAStillTub() {
+        double still = CrystalStory.of(MIX).frozenBy(Method.STILL_TUB).meanUm().middle();
+        double shaken = CrystalStory.of(MIX).frozenBy(Method.SHAKEN_TUB).meanUm().middle();
+        assertTrue(DRAWN.meanUm().middle() < shaken);
+        assertTrue(shaken < still);
+    }
+
+    @Test
+    void theBagEndsWithHalfTheWaterAsIce() {
+        assertEquals(50, DRAWN.icePercent(), 1);
+    }
+
+    @Test
+    void hardeningIsIndependentOfHowSmallTheFirstSeedsWere() {
+        Slush slush = Slush.of(MIX);
+        double end = slush.temperatureAtIcePercent(50);
+        CoolingPath path = CoolingPath.against(slush, new CoolingPath.Ends(5, end), -12, 35 * 60);
+        CoolingPath rest =
+                CoolingPath.against(slush, new CoolingPath.Ends(end, -18), -19, 6 * 3600);
+        double[] hard = new double[2];
+        double[] wallShares = {0.2, 1};
+        for (int i = 0; i < 2; i++) {
+            Journey journey = new Journey(slush, new Journey.Variant(1, 1, wallShares[i], 1));
+            Population drawn =
+                    journey.follow(
+                            null,
+                            path,
+                            new Journey.Motion(3, wallShares[i], 0.001),
+                            (s, crowd) -> {});
+            Population hardened =
+                    journey.follow(drawn, rest, Journey.Motion.STILL, (s, crowd) -> {});
+            hard[i] = hardened.meanRadiusUm();
+        }
+        assertEquals(hard[0], hard[1], 0.05 * hard[0]);
+    }
+
+    @Test
+    void blendingMakesThemSmallerAndHardeningBringsSomeBack() {
+        CrystalStory old = DRAWN.storedAt(-18).forDays(30);
+        CrystalStory blended = old.blended();
+        CrystalStory again = blended.storedAt(-18).forDays(1);
+        assertTrue(blended.meanUm().high() < old.meanUm().high());
+        assertTrue(blended.meanUm().middle() < 0.8 * old.meanUm().middle());
+        assertTrue(again.meanUm().middle() > blended.meanUm().middle());
+        assertTrue(again.meanUm().middle() < old.meanUm().middle());
+    }
+
+    @Test
+    void sizesAddUp() {
+        CrystalSizes sizes = DRAWN.storedAt(-18).forDays(7).sizes();
+        double number = 0;
+        double volume = 0;
+        double mean = 0;
+        for (CrystalSizes.SizeClass c : sizes.classes()) {
+            number += c.numberPercent();
+            volume += c.volumePercent();
+            mean += c.numberPercent() / 100 * (c.fromUm() + c.toUm()) / 2;
+        }
+        assertEquals(100, number, 0.1);
+        assertEquals(100, volume, 0.1);
+        assertEquals(sizes.meanUm().middle(), mean, 0.5);
+        assertTrue(sizes.volumeMeanUm().middle() > sizes.meanUm().middle());
+    }
+
+    @Test
+    void theTimelineRunsForwardAndEndsWhereTheStoryStands() {
+        CrystalStory story = DRAWN.storedAt(-18).forDays(7).heatShock(-6, 2);
+        List<Moment> moments = story.timeline();
+        for (int i = 1; i < moments.size(); i++) {
+            assertTrue(moments.get(i).hours() >= moments.get(i - 1).hours());
+        }
+        Moment last = moments.get(moments.size() - 1);
+        assertEquals(-18, last.temperatureC(), 0.01);
+        assertEquals(story.meanUm().middle(), last.meanUm().middle(), 0.3);
+    }
+
+    @Test
+    void trendsAreCalledTrends() {
+        CrystalStory story = DRAWN.storedAt(-18).forDays(7).heatShock(-6, 2).blended();
+        assertEquals(4, story.notes().size());
+        assertEquals(3, story.notes().stream().filter(n -> n.contains("a trend")).count());
+        assertTrue(story.notes().stream().anyMatch(n -> n.contains("within a factor of 2")));
+    }
+
+    @Test
+    void aBatchWithMuchRumStaysLiquidInTheBag() {
+        Mix strong = MIX.with(Amount.grams(1500, Shelf.RUM_40));
+        CrystalStory story = CrystalStory.of(strong).frozenBy(Method.BAG);
+        assertEquals(0, story.meanUm().middle());
+        assertEquals(Texture.NOT_FROZEN, story.texture());
+        assertTrue(story.verdict().startsWith("not frozen"), story.verdict());
+    }
+
+    @Test
+    void readingsGiveTheSameAsThePathTheyCameFrom() {
+        List<Reading> readings =
+                DRAWN.timeline().stream()
+                        .filter(m -> m.stage().equals("freezing"))
+                        .map(m -> new Reading(m.hours() * 60, m.temperatureC()))
+                        .toList();
+        double again = CrystalStory.of(MIX).frozenAlong(Method.BAG, readings).meanUm().middle();
+        assertEquals(DRAWN.meanUm().middle(), again, 0.03 * again);
+    }
+
+    @Test
+    void storageThatMeltsItIsRefused() {
+        IllegalArgumentException e =
+                assertThrows(
+                        IllegalArgumentException.class,
+                        () ->
+                                CrystalStory.of(MIX.with(Amount.grams(150, Shelf.SUCROSE)))
+                                        .frozenBy(Method.BAG)
+                                        .storedAt(-3));
+        assertTrue(
+                e.getMessage()
+                        .matches(
+                                "temperatureC is −3; this mix begins to freeze at −\\d.* °C, so its ice would melt: choose a colder temperature"),
+                e.getMessage());
+    }
+
+    @Test
+    void shockBeforeFreezingIsRefused() {
+        IllegalStateException e =
+                assertThrows(
+                        IllegalStateException.class, () -> CrystalStory.of(MIX).heatShock(-6, 1));
+        assertEquals(
+                "there is no ice yet, so a heat shock makes no sense; freeze it first with frozenBy(Method.BAG) or another",
+                e.getMessage());
+    }
+
+    @Test
+    void textureFollowsTheThresholds() {
+        assertEquals(Texture.CREAMY, Texture.of(18));
+        assertEquals(Texture.SMOOTH, Texture.of(35));
+        assertEquals(Texture.ON_THE_EDGE, Texture.of(52));
+        assertEquals(Texture.ICY, Texture.of(80));
+        assertThrows(IllegalArgumentException.class, () -> Texture.of(Double.NaN));
+    }
+}

@@ -1,0 +1,123 @@
+package coldwright.science.crystal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+
+class PopulationLawsTest {
+    private static final double ROUNDING = 1e-9;
+
+    /** The slope still falls towards 4/9 as one over the logarithm of time. */
+    private static final double SLOPE_SHARE = 0.12;
+
+    /** Largest gap between the cumulative distribution and the theory's, thirtyfold grown. */
+    private static final double SHAPE_GAP = 0.03;
+
+    @Property(tries = 60)
+    void coarseningKeepsTheIceAndLosesCrystals(
+            @ForAll @DoubleRange(min = 2, max = 50) double medianUm,
+            @ForAll @DoubleRange(min = 0.05, max = 0.6) double spread,
+            @ForAll @DoubleRange(max = 0.1) double screeningPerUm) {
+        Population crowd = Population.logNormal(medianUm, spread, 1e7);
+        double cubes = crowd.sumCubes();
+        double count = crowd.count();
+        for (int i = 0; i < 50; i++) {
+            crowd.grow(0.02 * cubes / crowd.count() / 3, screeningPerUm, cubes);
+            crowd.refine();
+            assertEquals(1, crowd.sumCubes() / cubes, ROUNDING);
+            assertTrue(crowd.count() <= count * (1 + ROUNDING));
+            count = crowd.count();
+        }
+    }
+
+    @Property(tries = 60)
+    void iceFollowsWhatIsAsked(
+            @ForAll @DoubleRange(min = 0.1, max = 0.6) double spread,
+            @ForAll @DoubleRange(min = 0.5, max = 1.5) double factor) {
+        Population crowd = Population.logNormal(10, spread, 1e7);
+        double wanted = factor * crowd.sumCubes();
+        crowd.grow(1, 0, wanted);
+        assertEquals(1, crowd.sumCubes() / wanted, ROUNDING);
+    }
+
+    @Property(tries = 60)
+    void breakageKeepsTheIceAndMakesMoreCrystals(
+            @ForAll @DoubleRange(min = 0.01, max = 3) double share,
+            @ForAll @DoubleRange(min = 0.1, max = 0.5) double spread) {
+        Population crowd = Population.logNormal(20, spread, 1e7);
+        double cubes = crowd.sumCubes();
+        double count = crowd.count();
+        double mean = crowd.meanRadiusUm();
+        crowd.breakUp(share, 20);
+        assertEquals(1, crowd.sumCubes() / cubes, ROUNDING);
+        assertTrue(crowd.count() > count);
+        assertTrue(crowd.meanRadiusUm() < mean);
+    }
+
+    @Property(tries = 60)
+    void seedsBringTheirIce(
+            @ForAll @DoubleRange(min = 0.5, max = 10) double seedUm,
+            @ForAll @DoubleRange(min = 0.01, max = 1) double share) {
+        Population crowd = Population.logNormal(20, 0.4, 1e7);
+        double cubes = crowd.sumCubes();
+        double count = crowd.count();
+        crowd.seed(seedUm, 0.3, share * cubes);
+        assertEquals(1 + share, crowd.sumCubes() / cubes, ROUNDING);
+        assertTrue(crowd.count() > count);
+    }
+
+    @Property(tries = 40)
+    void layingNewEdgesKeepsNumberAndIce(@ForAll @DoubleRange(min = 0.1, max = 0.6) double spread) {
+        Population crowd = Population.logNormal(10, spread, 1e7);
+        crowd.seed(2, 0.3, 1e6);
+        double[] before = {crowd.count(), crowd.sumCubes(), crowd.sumRadii()};
+        crowd.relay();
+        assertEquals(1, crowd.count() / before[0], ROUNDING);
+        assertEquals(1, crowd.sumCubes() / before[1], ROUNDING);
+        assertEquals(1, crowd.sumRadii() / before[2], 0.01);
+    }
+
+    @Example
+    void cubeOfTheMeanGrowsAsTheTheorySays() {
+        Population crowd = Coarsened.tenfold(0.1);
+        double before = Math.pow(crowd.meanRadiusUm(), 3);
+        double seconds = Coarsened.grow(crowd, 1.5 * crowd.meanRadiusUm());
+        double slope = (Math.pow(crowd.meanRadiusUm(), 3) - before) / seconds;
+        assertEquals(Lsw.RATE_SHARE, slope, SLOPE_SHARE * Lsw.RATE_SHARE);
+    }
+
+    @Example
+    void shapeBecomesTheStationaryOne() {
+        Population crowd = Coarsened.thirtyfold(0.3);
+        double mean = crowd.meanRadiusUm();
+        double below = 0;
+        double theory = 0;
+        double z = 0;
+        for (int j = 0; j < crowd.classes(); j++) {
+            below += crowd.number(j) / crowd.count();
+            double next = crowd.edgeRadiusUm(j + 1) / mean;
+            int parts = 20;
+            for (int i = 0; i < parts; i++) {
+                theory += Lsw.share(z + (next - z) * (i + 0.5) / parts) * (next - z) / parts;
+            }
+            z = next;
+            assertEquals(theory, below, SHAPE_GAP, "at " + z + " times the mean");
+        }
+    }
+
+    @Example
+    void crowdedCrystalsCoarsenFaster() {
+        Population apart = Population.logNormal(10, 0.3, 1e7);
+        Population crowded = apart.copy();
+        double cubes = apart.sumCubes();
+        for (int i = 0; i < 300; i++) {
+            apart.grow(5, 0, cubes);
+            crowded.grow(5, 0.1, cubes);
+        }
+        assertTrue(crowded.count() < 0.8 * apart.count());
+    }
+}
