@@ -49,7 +49,7 @@ public final class SnippetModel implements PartModel {
     private final ReadOnlyObjectWrapper<Run> lastRun = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper changedSinceRun = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper everFinished = new ReadOnlyBooleanWrapper(false);
-    private final ObservableList<Plate> plates = FXCollections.observableArrayList();
+    private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
     private final List<Runnable> afterRun = new ArrayList<>();
     private RunQueue.Job job;
 
@@ -133,17 +133,17 @@ public final class SnippetModel implements PartModel {
         if (run.figures().isEmpty() && !run.outcome().finished()) {
             return;
         }
-        List<Plate> former = List.copyOf(plates);
-        List<Plate> now = new ArrayList<>();
+        List<Drawn> former = List.copyOf(drawn);
+        List<Drawn> now = new ArrayList<>();
         for (int i = 0; i < run.figures().size(); i++) {
             now.add(
-                    new Plate(
+                    new Drawn(
                             run.figures().get(i),
                             i < former.size()
                                     ? Optional.of(former.get(i).figure())
                                     : Optional.empty()));
         }
-        plates.setAll(now);
+        drawn.setAll(now);
     }
 
     /**
@@ -231,10 +231,10 @@ public final class SnippetModel implements PartModel {
     /**
      * What it drew.
      *
-     * @return the plates, in order
+     * @return what was drawn, in order
      */
-    public ObservableList<Plate> plates() {
-        return plates;
+    public ObservableList<Drawn> drawn() {
+        return drawn;
     }
 
     /**

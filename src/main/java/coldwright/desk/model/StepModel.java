@@ -22,7 +22,7 @@ public final class StepModel {
     private final int number;
     private final List<PartModel> parts;
     private final List<SnippetModel> snippets;
-    private final ObservableList<Plate> plates = FXCollections.observableArrayList();
+    private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
     private final BooleanProperty read = new SimpleBooleanProperty(false);
     private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper(false);
 
@@ -85,7 +85,7 @@ public final class StepModel {
             }
         }
         for (SnippetModel snippet : snippets) {
-            snippet.plates().addListener((ListChangeListener<Plate>) change -> gatherPlates());
+            snippet.drawn().addListener((ListChangeListener<Drawn>) change -> gatherDrawn());
             snippet.everFinished().addListener(value -> judge());
         }
         read.addListener(value -> judge());
@@ -106,8 +106,8 @@ public final class StepModel {
                 .reduce((first, second) -> second);
     }
 
-    private void gatherPlates() {
-        plates.setAll(snippets.stream().flatMap(one -> one.plates().stream()).toList());
+    private void gatherDrawn() {
+        drawn.setAll(snippets.stream().flatMap(one -> one.drawn().stream()).toList());
     }
 
     private void judge() {
@@ -177,10 +177,10 @@ public final class StepModel {
     /**
      * The figures of all its snippets.
      *
-     * @return the plates, in order
+     * @return what was drawn, in order
      */
-    public ObservableList<Plate> plates() {
-        return plates;
+    public ObservableList<Drawn> drawn() {
+        return drawn;
     }
 
     /**

@@ -10,4 +10,4 @@ import java.util.Optional;
  * @param figure what the last run drew
  * @param earlier what the run before drew in its place, to be set pale behind it
  */
-public record Plate(Figure figure, Optional<Figure> earlier) {}
+public record Drawn(Figure figure, Optional<Figure> earlier) {}

@@ -1,0 +1,79 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.CheckModel;
+import coldwright.desk.model.Expected;
+import coldwright.desk.model.Expected.State;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What the snippets above should give, and whether they do. */
+final class CheckView extends VBox {
+    private final CheckModel model;
+    private final Label summary = Words.label("", "check-summary");
+    private final VBox lines = new VBox();
+    private final Folded folded = new Folded("Show each line", "Fold the lines away", () -> lines);
+
+    CheckView(CheckModel model) {
+        this.model = model;
+        getStyleClass().add("check");
+        lines.getStyleClass().add("check-lines");
+        getChildren().addAll(summary, folded);
+        model.lines().addListener((ListChangeListener<Expected>) change -> refresh());
+        refresh();
+    }
+
+    private void refresh() {
+        long open = count(State.OPEN);
+        long held = count(State.HELD);
+        int all = model.lines().size();
+        Words.show(this, all > 0 && open < all);
+        summary.setText(
+                held == all
+                        ? (all == 1 ? "The check holds." : "All %d checks hold.".formatted(all))
+                        : "%d of %d checks hold.".formatted(held, all));
+        lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
+        if (open == 0 && held < all) {
+            folded.setOpen(true);
+        }
+    }
+
+    private long count(State state) {
+        return model.lines().stream().filter(line -> line.state() == state).count();
+    }
+
+    private static Node line(Expected line) {
+        Label mark = new Label(mark(line.state()));
+        mark.getStyleClass().addAll("check-mark", line.state() == State.HELD ? "held" : "missed");
+        VBox words = new VBox(Words.label(line.expectation().expression(), "check-expression"));
+        HBox.setHgrow(words, Priority.ALWAYS);
+        words.getChildren().add(Words.label(verdict(line), "check-verdict"));
+        if (!line.expectation().source().isEmpty()) {
+            words.getChildren().add(Words.label(line.expectation().source(), "check-source"));
+        }
+        HBox row = new HBox(mark, words);
+        row.getStyleClass().add("check-line");
+        return row;
+    }
+
+    private static String mark(State state) {
+        return switch (state) {
+            case OPEN -> "not yet";
+            case HELD -> "holds";
+            case MISSED -> "not so";
+            case FAILED -> "no value";
+        };
+    }
+
+    private static String verdict(Expected line) {
+        return switch (line.state()) {
+            case OPEN -> "expected " + line.wanted();
+            case HELD, MISSED -> "expected %s, got %s".formatted(line.wanted(), line.got());
+            case FAILED -> "expected %s; %s".formatted(line.wanted(), line.got());
+        };
+    }
+}

@@ -1,0 +1,136 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.StepModel;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** The list of lessons and steps with what is done, and the few words that serve the whole page. */
+final class ContentsView extends BorderPane {
+    private final DeskModel desk;
+    private final Consumer<StepModel> goTo;
+    private final VBox list = new VBox();
+
+    ContentsView(DeskModel desk, Consumer<StepModel> goTo, Runnable openFile) {
+        this.desk = desk;
+        this.goTo = goTo;
+        getStyleClass().add("contents");
+        Label name = new Label("Coldwright");
+        name.getStyleClass().add("name");
+        list.getStyleClass().add("contents-list");
+        ScrollPane scroll = new ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        setTop(name);
+        setCenter(scroll);
+        setBottom(foot(openFile));
+        desk.lessons().addListener((InvalidationListener) value -> fill());
+        desk.open().addListener(value -> fill());
+        list.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
+        fill();
+    }
+
+    private Node foot(Runnable openFile) {
+        Button open = Words.button("Open a lesson file", openFile);
+        Button smaller = Words.button("Smaller type", desk.typeSize()::smaller);
+        Button larger = Words.button("Larger type", desk.typeSize()::larger);
+        VBox foot = new VBox(open, smaller, larger);
+        foot.getChildren().forEach(word -> word.getStyleClass().add("quiet-word"));
+        foot.getStyleClass().add("contents-foot");
+        return foot;
+    }
+
+    private void fill() {
+        list.getChildren().clear();
+        for (LessonModel lesson : desk.lessons()) {
+            boolean open = lesson == desk.open().get();
+            Button title = entry(lesson.lesson().title(), () -> desk.open(lesson));
+            title.getStyleClass().add("contents-lesson");
+            list.getChildren().add(title);
+            if (open) {
+                lesson.steps().forEach(step -> list.getChildren().add(stepRow(lesson, step)));
+            }
+        }
+    }
+
+    private Node stepRow(LessonModel lesson, StepModel step) {
+        Label number = new Label(String.valueOf(step.number()));
+        number.getStyleClass().add("contents-number");
+        Button title = entry(step.title(), () -> goTo.accept(step));
+        HBox.setHgrow(title, Priority.ALWAYS);
+        Label mark = new Label("done");
+        mark.getStyleClass().add("done");
+        mark.setMinWidth(USE_PREF_SIZE);
+        Words.shown(mark, step.done());
+        HBox row = new HBox(number, title, mark);
+        row.getStyleClass().add("contents-row");
+        InvalidationListener refresh =
+                value -> {
+                    boolean here = lesson.inSight().get() == step;
+                    row.pseudoClassStateChanged(Looks.HERE, here);
+                    title.setFocusTraversable(here);
+                    title.setAccessibleText(
+                            "Step %d, %s%s"
+                                    .formatted(
+                                            step.number(),
+                                            step.title(),
+                                            step.done().get() ? ", done" : ""));
+                };
+        lesson.inSight().addListener(refresh);
+        step.done().addListener(refresh);
+        refresh.invalidated(null);
+        return row;
+    }
+
+    private static Button entry(String words, Runnable action) {
+        Button entry = new Button(words);
+        entry.setWrapText(true);
+        entry.setMaxWidth(Double.MAX_VALUE);
+        entry.setMinHeight(USE_PREF_SIZE);
+        entry.getStyleClass().setAll("entry");
+        entry.setOnAction(event -> action.run());
+        return entry;
+    }
+
+    /** Puts the focus on the step in sight. */
+    void focusHere() {
+        list.lookupAll(".entry").stream()
+                .filter(Node::isFocusTraversable)
+                .reduce((first, second) -> second)
+                .ifPresent(Node::requestFocus);
+    }
+
+    /** Up and down go through the list; Tab leaves it. */
+    private void arrows(KeyEvent event) {
+        int by =
+                switch (event.getCode()) {
+                    case UP -> -1;
+                    case DOWN -> 1;
+                    default -> 0;
+                };
+        List<Node> entries = List.copyOf(list.lookupAll(".entry"));
+        int at = entries.indexOf(event.getTarget());
+        int to = at + by;
+        if (by != 0 && at >= 0) {
+            event.consume();
+            if (to >= 0 && to < entries.size()) {
+                entries.get(to).requestFocus();
+            }
+        }
+    }
+}

@@ -1,0 +1,199 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.StepModel;
+
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** The whole window: contents, the open lesson, and the figures of the step in sight. */
+public final class DeskView extends StackPane {
+    private final DeskModel desk;
+    private final PageState state;
+    private final Consumer<String> openLink;
+    private final BorderPane frame = new BorderPane();
+    private final StackPane page = new StackPane();
+    private final ContentsView contents;
+    private final Label here = new Label();
+    private final HBox strip;
+    private final HBox notice;
+    private final Map<LessonModel, Spread> spreads = new HashMap<>();
+    private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
+    private Spread spread;
+
+    /** A lesson's two columns. */
+    private record Spread(LessonView lesson, FigureColumn figures, HBox both) {}
+
+    /**
+     * Lays the desk.
+     *
+     * @param desk what it shows
+     * @param pens what figures are drawn with
+     * @param openFile asks the learner for a lesson file
+     * @param openLink follows a link
+     */
+    public DeskView(DeskModel desk, Pens pens, Runnable openFile, Consumer<String> openLink) {
+        this.desk = desk;
+        this.openLink = openLink;
+        this.state = new PageState(pens);
+        Looks.loadFonts();
+        getStylesheets().add(Looks.sheet());
+        getStyleClass().add("desk");
+        contents = new ContentsView(desk, this::goTo, openFile);
+        strip = strip();
+        notice = notice();
+        page.getStyleClass().add("page");
+        frame.setCenter(page);
+        frame.setBottom(notice);
+        getChildren().add(frame);
+        desk.open().addListener((value, was, is) -> openChanged(is));
+        desk.typeSize().percent().addListener(value -> arrange());
+        widthProperty().addListener(value -> arrange());
+        arrange();
+        openChanged(desk.open().get());
+        listenToKeys(openFile);
+    }
+
+    private void listenToKeys(Runnable openFile) {
+        Keys keys = new Keys(desk.typeSize(), openFile, this::focusContents, this::turn);
+        sceneProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            is.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
+                            is.focusOwnerProperty()
+                                    .addListener((owner, before, now) -> reveal(now));
+                        });
+    }
+
+    private HBox notice() {
+        Label words = Words.label("", "notice-words");
+        words.textProperty().bind(desk.notice());
+        HBox.setHgrow(words, Priority.ALWAYS);
+        words.setMaxWidth(Double.MAX_VALUE);
+        HBox box = new HBox(words, Words.button("Put away", desk::dismissNotice));
+        box.setAlignment(Pos.BASELINE_LEFT);
+        box.getStyleClass().add("notice");
+        return Words.shown(box, desk.notice().isNotEmpty());
+    }
+
+    private HBox strip() {
+        here.getStyleClass().add("strip-here");
+        HBox.setHgrow(here, Priority.ALWAYS);
+        HBox box = new HBox(Words.button("Contents", this::toggleContents), here);
+        box.setAlignment(Pos.BASELINE_LEFT);
+        box.getStyleClass().add("strip");
+        return box;
+    }
+
+    private void arrange() {
+        double em = Looks.USUAL_EM_PX * desk.typeSize().percent().get() / 100;
+        setStyle("-fx-font-size: " + em + "px;");
+        state.emPx().set(em);
+        Arrangement now = Arrangement.of(Math.max(320, getWidth()), em);
+        state.figuresBeside().set(now.figuresBeside());
+        contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
+        contents.setMaxWidth(contents.getPrefWidth());
+        putContents(now.contentsBeside());
+        if (spread != null) {
+            LessonView lesson = spread.lesson();
+            lesson.setPrefWidth(now.readingPx());
+            lesson.setMinWidth(now.figuresBeside() ? now.readingPx() : 0);
+            HBox.setHgrow(lesson, now.figuresBeside() ? Priority.NEVER : Priority.ALWAYS);
+            Words.show(spread.figures(), now.figuresBeside());
+        }
+    }
+
+    private void putContents(boolean beside) {
+        if (beside) {
+            getChildren().remove(contents);
+            frame.setLeft(contents);
+            frame.setTop(null);
+        } else if (frame.getTop() == null) {
+            frame.setLeft(null);
+            frame.setTop(strip);
+        }
+    }
+
+    private void toggleContents() {
+        if (getChildren().contains(contents)) {
+            getChildren().remove(contents);
+        } else {
+            getChildren().add(contents);
+            StackPane.setAlignment(contents, Pos.TOP_LEFT);
+            contents.focusHere();
+        }
+    }
+
+    private void openChanged(LessonModel is) {
+        if (spread != null) {
+            spread.lesson().model().inSight().removeListener(sight);
+        }
+        if (is == null) {
+            page.getChildren().setAll(Words.label("Fetching the lessons…", "no-plate"));
+            return;
+        }
+        spreads.keySet().retainAll(desk.lessons());
+        spread = spreads.computeIfAbsent(is, this::spreadOf);
+        page.getChildren().setAll(spread.both());
+        is.inSight().addListener(sight);
+        stepInSight(is.inSight().get());
+        arrange();
+        spread.lesson().requestFocus();
+    }
+
+    private Spread spreadOf(LessonModel model) {
+        LessonView lesson = new LessonView(model, state, openLink);
+        FigureColumn figures = new FigureColumn(model.inSight().get(), state);
+        HBox.setHgrow(figures, Priority.ALWAYS);
+        return new Spread(lesson, figures, new HBox(lesson, figures));
+    }
+
+    private void stepInSight(StepModel step) {
+        spread.figures().show(step);
+        here.setText(step.number() > 0 ? step.number() + "  " + step.title() : step.title());
+    }
+
+    private void focusContents() {
+        if (frame.getLeft() != contents && !getChildren().contains(contents)) {
+            toggleContents();
+        }
+        contents.focusHere();
+    }
+
+    private void turn(int by) {
+        if (spread == null) {
+            return;
+        }
+        LessonModel model = spread.lesson().model();
+        int to = model.steps().indexOf(model.inSight().get()) + by;
+        if (to >= 0 && to < model.steps().size()) {
+            goTo(model.steps().get(to));
+        }
+    }
+
+    private void goTo(StepModel step) {
+        getChildren().remove(contents);
+        spread.lesson().goTo(step);
+    }
+
+    private void reveal(Node focused) {
+        for (Node node = focused; node != null && spread != null; node = node.getParent()) {
+            if (node == spread.lesson()) {
+                spread.lesson().reveal(focused);
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.StepModel;
+import coldwright.lesson.Fault;
+import coldwright.lesson.Lesson;
+
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** A lesson as one long page, and which of its steps is in sight. */
+final class LessonView extends ScrollPane {
+    /** The step that stands at this share of the height is the one in sight. */
+    private static final double EYE = 0.35;
+
+    private static final double GAP_PX = 12;
+
+    private final LessonModel model;
+    private final PageState state;
+    private final Consumer<String> openLink;
+    private final VBox column = new VBox();
+    private final Region endPaper = new Region();
+    private final List<StepView> steps = new ArrayList<>();
+
+    private boolean lookDue;
+
+    LessonView(LessonModel model, PageState state, Consumer<String> openLink) {
+        this.model = model;
+        this.state = state;
+        this.openLink = openLink;
+        getStyleClass().add("reading");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        column.getStyleClass().add("column");
+        column.getChildren().add(front());
+        endPaper.getStyleClass().add("end-paper");
+        endPaper.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
+        column.getChildren().add(endPaper);
+        setNext();
+        StackPane sheet = new StackPane(column);
+        sheet.getStyleClass().add("sheet");
+        setContent(sheet);
+        vvalueProperty().addListener(value -> lookSoon());
+        heightProperty().addListener(value -> lookSoon());
+        column.heightProperty().addListener(value -> lookSoon());
+    }
+
+    /** Sets the steps one by one, so that the first can be read before the last is set. */
+    private void setNext() {
+        if (steps.size() < model.steps().size()) {
+            StepView view = new StepView(model.steps().get(steps.size()), state, openLink);
+            steps.add(view);
+            column.getChildren().add(column.getChildren().size() - 1, view);
+            Platform.runLater(this::setNext);
+        }
+    }
+
+    /** Looks once all is laid out. */
+    private void lookSoon() {
+        if (!lookDue) {
+            lookDue = true;
+            Platform.runLater(
+                    () -> {
+                        lookDue = false;
+                        look();
+                    });
+        }
+    }
+
+    private Node front() {
+        Lesson lesson = model.lesson();
+        VBox front = new VBox();
+        front.getStyleClass().add("front");
+        if (!lesson.track().isEmpty()) {
+            front.getChildren().add(Words.label(lesson.track(), "kicker"));
+        }
+        front.getChildren().add(Words.label(lesson.title(), "lesson-title"));
+        String terms =
+                Stream.of(
+                                lesson.minutes().isEmpty() ? "" : lesson.minutes() + " minutes",
+                                lesson.needs().isEmpty() ? "" : "needs " + lesson.needs())
+                        .filter(words -> !words.isEmpty())
+                        .reduce((one, other) -> one + " · " + other)
+                        .orElse("");
+        if (!terms.isEmpty()) {
+            front.getChildren().add(Words.label(terms, "terms"));
+        }
+        if (!lesson.faults().isEmpty()) {
+            front.getChildren().add(faults(lesson.faults()));
+        }
+        front.getChildren().add(new StepView(model.opening(), state, openLink));
+        return front;
+    }
+
+    private static Node faults(List<Fault> faults) {
+        VBox box = new VBox();
+        box.getStyleClass().add("faults");
+        String head =
+                faults.size() == 1
+                        ? "Something in this lesson's text needs mending; the rest works."
+                        : faults.size()
+                                + " things in this lesson's text need mending; the rest works.";
+        box.getChildren().add(Words.label(head, "faults-head"));
+        faults.forEach(fault -> box.getChildren().add(Words.label(fault.toString(), "fault")));
+        return box;
+    }
+
+    /** Brings a step to the top of the page. */
+    void goTo(StepModel step) {
+        while (steps.size() < step.number()) {
+            setNext();
+        }
+        applyCss();
+        layout();
+        steps.stream()
+                .filter(view -> view.model() == step)
+                .findFirst()
+                .ifPresent(view -> Platform.runLater(() -> scrollTo(topOf(view) - GAP_PX)));
+    }
+
+    /** Brings a node into sight, unless it is. */
+    void reveal(Node node) {
+        Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+        double top = offset();
+        double seen = getViewportBounds().getHeight();
+        if (bounds.getMinY() < top) {
+            scrollTo(bounds.getMinY() - GAP_PX);
+        } else if (bounds.getMaxY() > top + seen) {
+            double wanted = bounds.getMaxY() - seen + GAP_PX;
+            scrollTo(Math.min(wanted, bounds.getMinY() - GAP_PX));
+        }
+    }
+
+    private void scrollTo(double y) {
+        double room = getContent().getLayoutBounds().getHeight() - getViewportBounds().getHeight();
+        setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, y / room)));
+    }
+
+    private double offset() {
+        double room = getContent().getLayoutBounds().getHeight() - getViewportBounds().getHeight();
+        return Math.max(0, room) * getVvalue();
+    }
+
+    private double topOf(StepView view) {
+        return getContent().sceneToLocal(view.localToScene(0, 0)).getY();
+    }
+
+    private void look() {
+        double seen = getViewportBounds().getHeight();
+        if (getScene() == null || seen < 2 || steps.isEmpty() || steps.get(0).getHeight() < 1) {
+            return;
+        }
+        double eye = offset() + EYE * seen;
+        StepView here = steps.get(0);
+        for (StepView view : steps) {
+            if (view.getHeight() > 0 && topOf(view) <= eye) {
+                here = view;
+            }
+        }
+        if (here.model() != model.inSight().get()) {
+            model.arrive(here.model());
+        }
+        boolean readToItsEnd = topOf(here) + here.getHeight() <= offset() + seen;
+        if (readToItsEnd && offset() > 0) {
+            here.model().markRead();
+        }
+    }
+
+    LessonModel model() {
+        return model;
+    }
+}

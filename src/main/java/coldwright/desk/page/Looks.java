@@ -1,0 +1,58 @@
+package coldwright.desk.page;
+
+import javafx.css.PseudoClass;
+import javafx.scene.text.Font;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URL;
+import java.util.List;
+import java.util.Objects;
+
+/** The page's looks: its style sheet, its fonts, and the states that a style sheet can't see. */
+final class Looks {
+    /** The step in sight. */
+    static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
+
+    /** The size of the type at 100 %, pixels. */
+    static final double USUAL_EM_PX = 18;
+
+    private static final List<String> FONTS =
+            List.of(
+                    "LinLibertine_R.otf",
+                    "LinLibertine_RI.otf",
+                    "LinLibertine_RB.otf",
+                    "LinLibertine_RBI.otf",
+                    "LinLibertine_DR.otf",
+                    "mononoki-Regular.ttf",
+                    "mononoki-Bold.ttf");
+
+    private Looks() {}
+
+    /** Makes the fonts known; only the first call does anything. */
+    static void loadFonts() {
+        Fonts.load();
+    }
+
+    /** Where the style sheet is. */
+    static String sheet() {
+        URL url = Looks.class.getResource("/coldwright/desk/page.css");
+        return Objects.requireNonNull(url, "page.css").toExternalForm();
+    }
+
+    private static final class Fonts {
+        static {
+            for (String name : FONTS) {
+                try (InputStream in =
+                        Looks.class.getResourceAsStream("/coldwright/fonts/" + name)) {
+                    Font.loadFont(in, USUAL_EM_PX);
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            }
+        }
+
+        static void load() {}
+    }
+}

@@ -1,0 +1,138 @@
+package coldwright.desk.page;
+
+import coldwright.bench.Outcome;
+import coldwright.bench.Problem;
+import coldwright.bench.Run;
+import coldwright.desk.model.Endings;
+import coldwright.desk.model.Printed;
+import coldwright.desk.model.SnippetModel;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.function.IntConsumer;
+
+/** What came of a run: what it printed, what it gave, what is wrong. */
+final class OutcomeView extends VBox {
+    private final SnippetModel model;
+    private final IntConsumer goToLine;
+    private final VBox printed = new VBox();
+    private final VBox ending = new VBox();
+
+    OutcomeView(SnippetModel model, IntConsumer goToLine) {
+        this.model = model;
+        this.goToLine = goToLine;
+        getStyleClass().add("outcome");
+        printed.getStyleClass().add("printed");
+        ending.getStyleClass().add("ending");
+        getChildren().addAll(printed, ending);
+        model.printed().addListener((value, was, is) -> showPrinted());
+        model.lastRun().addListener((value, was, is) -> showEnding());
+        model.phase().addListener((value, was, is) -> showEnding());
+        showPrinted();
+        showEnding();
+    }
+
+    private void showPrinted() {
+        Printed text = model.printed().get();
+        printed.getChildren().clear();
+        if (!text.head().isEmpty()) {
+            Label head = Words.label(text.head(), "printed-text");
+            head.setAccessibleRole(AccessibleRole.TEXT);
+            printed.getChildren().add(head);
+        }
+        if (text.linesLeft() > 0) {
+            String more =
+                    text.linesLeft() == 1 ? "one line more" : text.linesLeft() + " lines more";
+            printed.getChildren()
+                    .add(new Folded("Show " + more, "Fold them away", () -> whole(text)));
+        }
+        if (text.cut()) {
+            printed.getChildren()
+                    .add(
+                            Words.label(
+                                    "It printed more than is kept; the rest is left out.", "note"));
+        }
+        showThis();
+    }
+
+    private static Node whole(Printed text) {
+        TextArea area = new TextArea(text.all());
+        area.setEditable(false);
+        area.setPrefRowCount(20);
+        area.getStyleClass().add("printed-whole");
+        return area;
+    }
+
+    private void showEnding() {
+        Run run = model.lastRun().get();
+        boolean resting = model.phase().get() == SnippetModel.Phase.RESTING;
+        ending.getChildren().setAll(run == null || !resting ? List.of() : ending(run));
+        showThis();
+    }
+
+    private void showThis() {
+        Words.show(printed, !printed.getChildren().isEmpty());
+        Words.show(ending, !ending.getChildren().isEmpty());
+        Words.show(this, printed.isManaged() || ending.isManaged());
+    }
+
+    private List<Node> ending(Run run) {
+        Outcome outcome = run.outcome();
+        if (outcome instanceof Outcome.Finished finished) {
+            return finished(finished, run);
+        }
+        if (outcome instanceof Outcome.Rejected rejected) {
+            return rejected.problems().stream().map(this::problem).toList();
+        }
+        if (outcome instanceof Outcome.Threw threw) {
+            return List.of(problem(threw.problem()));
+        }
+        return List.of(
+                new Sentence(
+                        Endings.words(outcome),
+                        outcome instanceof Outcome.Stopped ? "note" : "trouble"));
+    }
+
+    private static List<Node> finished(Outcome.Finished finished, Run run) {
+        if (!finished.value().isEmpty()) {
+            return List.of(Words.label(finished.value(), "value"));
+        }
+        boolean silent = run.printed().isEmpty() && run.figures().isEmpty();
+        return silent
+                ? List.of(Words.label("It ran to its end; there is nothing to show.", "note"))
+                : List.of();
+    }
+
+    private Node problem(Problem problem) {
+        VBox box = new VBox();
+        box.getStyleClass().add("problem");
+        Sentence words = new Sentence(problem.words(), "trouble");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox row = new HBox(words);
+        row.getStyleClass().add("problem-row");
+        if (problem.line() > 0) {
+            Button line =
+                    Words.button("Line " + problem.line(), () -> goToLine.accept(problem.line()));
+            line.getStyleClass().add("problem-line");
+            row.getChildren().add(0, line);
+        }
+        box.getChildren().add(row);
+        if (!problem.compilerWords().isBlank()) {
+            box.getChildren()
+                    .add(
+                            new Folded(
+                                    "Java’s own words",
+                                    "Fold Java’s words away",
+                                    () -> Words.label(problem.compilerWords(), "compiler-words")));
+        }
+        return box;
+    }
+}

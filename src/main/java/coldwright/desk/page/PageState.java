@@ -1,0 +1,31 @@
+package coldwright.desk.page;
+
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+
+/** What all views of a page share: the size of the type, where figures stand, what draws them. */
+final class PageState {
+    private final Pens pens;
+    private final DoubleProperty emPx = new SimpleDoubleProperty();
+    private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
+
+    PageState(Pens pens) {
+        this.pens = pens;
+    }
+
+    Pens pens() {
+        return pens;
+    }
+
+    /** The size of the type, pixels. */
+    DoubleProperty emPx() {
+        return emPx;
+    }
+
+    /** Whether figures stand in a column of their own beside the text. */
+    BooleanProperty figuresBeside() {
+        return figuresBeside;
+    }
+}

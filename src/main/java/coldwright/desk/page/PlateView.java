@@ -1,0 +1,143 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.Drawn;
+import coldwright.desk.model.SpokenFigure;
+import coldwright.paint.Picture;
+import coldwright.paint.Sheet;
+
+import javafx.animation.PauseTransition;
+import javafx.scene.AccessibleRole;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+import java.nio.IntBuffer;
+
+/** A figure as a plate: the drawing, sharp on any screen, with its caption and sources under it. */
+final class PlateView extends VBox {
+    private static final double HEIGHT_OF_WIDTH = 0.72;
+    private static final double TYPE_OF_EM = 0.74;
+    private static final int LEAST_WIDTH = 60;
+    private static final Duration PAUSE = Duration.millis(60);
+
+    private final Pens pens;
+    private final Face face = new Face();
+    private final PauseTransition pause = new PauseTransition(PAUSE);
+    private double emPx = 18;
+    private Drawn drawn;
+    private Sheet asked;
+    private int round;
+
+    PlateView(Pens pens) {
+        this.pens = pens;
+        getStyleClass().add("plate");
+        pause.setOnFinished(event -> paint());
+    }
+
+    /** Shows a figure. */
+    void show(Drawn is) {
+        drawn = is;
+        asked = null;
+        getChildren().setAll(face);
+        getChildren().add(Words.label(is.figure().title(), "plate-title"));
+        if (!is.figure().sources().isEmpty()) {
+            String sources = String.join("; ", is.figure().sources());
+            getChildren().add(Words.label("Source: " + sources, "plate-source"));
+        }
+        face.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        face.setAccessibleText(SpokenFigure.of(is.figure()));
+        paint();
+    }
+
+    /** Sets the size of the type it is drawn in. */
+    void setEm(double px) {
+        if (px != emPx) {
+            emPx = px;
+            pause.playFromStart();
+        }
+    }
+
+    private void paint() {
+        if (drawn == null || getScene() == null || face.getWidth() < LEAST_WIDTH) {
+            return;
+        }
+        double scale =
+                getScene().getWindow() == null ? 1 : getScene().getWindow().getOutputScaleX();
+        Sheet sheet =
+                Sheet.of((int) face.getWidth(), (int) face.getHeight())
+                        .withScale(Math.max(1, Math.min(4, scale)))
+                        .withType(Math.max(8, Math.min(40, emPx * TYPE_OF_EM)));
+        if (sheet.equals(asked)) {
+            return;
+        }
+        asked = sheet;
+        int thisRound = ++round;
+        Drawn what = drawn;
+        pens.work()
+                .execute(
+                        () -> {
+                            Picture picture = pens.painter().paint(what, sheet);
+                            pens.window().execute(() -> took(picture, thisRound));
+                        });
+    }
+
+    private void took(Picture picture, int itsRound) {
+        if (itsRound == round) {
+            face.image.setImage(imageOf(picture));
+            face.requestLayout();
+        }
+    }
+
+    private static WritableImage imageOf(Picture picture) {
+        return new WritableImage(
+                new PixelBuffer<>(
+                        picture.widthPx(),
+                        picture.heightPx(),
+                        IntBuffer.wrap(picture.argbPremultiplied()),
+                        PixelFormat.getIntArgbPreInstance()));
+    }
+
+    /** The drawing's place, which keeps its shape; a picture made for another size is stretched. */
+    private final class Face extends Region {
+        private final ImageView image = new ImageView();
+
+        Face() {
+            getStyleClass().add("plate-face");
+            image.setSmooth(true);
+            image.setManaged(false);
+            getChildren().add(image);
+            sceneProperty().addListener(value -> pause.playFromStart());
+        }
+
+        @Override
+        public javafx.geometry.Orientation getContentBias() {
+            return javafx.geometry.Orientation.HORIZONTAL;
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return Math.round(Math.max(LEAST_WIDTH, width) * HEIGHT_OF_WIDTH);
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return computePrefHeight(width);
+        }
+
+        @Override
+        protected void layoutChildren() {
+            image.setFitWidth(Math.floor(getWidth()));
+            image.setFitHeight(Math.floor(getHeight()));
+            image.relocate(0, 0);
+            if (image.getImage() == null) {
+                paint();
+            } else {
+                pause.playFromStart();
+            }
+        }
+    }
+}

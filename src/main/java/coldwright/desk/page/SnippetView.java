@@ -1,0 +1,136 @@
+package coldwright.desk.page;
+
+import coldwright.bench.Run;
+import coldwright.desk.code.CodeSlip;
+import coldwright.desk.model.SnippetModel;
+import coldwright.desk.model.SnippetModel.Phase;
+
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+import java.util.Locale;
+
+/** A snippet as a slip on the page: its text, its words to press, and what came of it. */
+final class SnippetView extends VBox {
+    private static final KeyCombination RUN_KEYS =
+            new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN);
+    private static final Duration TICK = Duration.millis(100);
+
+    private final SnippetModel model;
+    private final CodeSlip slip;
+    private final Label status = new Label();
+    private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> tellTime()));
+    private long begunNanos;
+
+    SnippetView(SnippetModel model) {
+        this.model = model;
+        this.slip = new CodeSlip(model.text());
+        getStyleClass().add("snippet");
+        slip.setAccessibleText("Java snippet; Control and Enter runs it");
+        slip.addEventFilter(
+                KeyEvent.KEY_PRESSED,
+                event -> {
+                    if (RUN_KEYS.match(event)) {
+                        event.consume();
+                        model.run();
+                    }
+                });
+        clock.setCycleCount(Animation.INDEFINITE);
+        VBox paper = new VBox(slip, foot());
+        paper.getStyleClass().add("slip");
+        getChildren()
+                .addAll(
+                        model.snippet().given() ? folded(paper) : paper,
+                        new OutcomeView(model, slip::goToLine));
+        model.phase().addListener((value, was, is) -> phaseChanged(is));
+        model.progress().addListener(value -> tellTime());
+        model.changedSinceRun().addListener(value -> tellTime());
+        model.lastRun()
+                .addListener(
+                        (value, was, is) -> {
+                            slip.mark(model.problems());
+                            tellTime();
+                        });
+        phaseChanged(model.phase().get());
+        slip.mark(model.problems());
+    }
+
+    private static Folded folded(VBox paper) {
+        return new Folded(
+                "Show the snippet that prepares this step", "Fold the snippet away", () -> paper);
+    }
+
+    private HBox foot() {
+        Button run = Words.button("Run", model::run);
+        run.getStyleClass().add("run-word");
+        Button stop = Words.button("Stop", model::stop);
+        Button reset = Words.button("Reset", model::reset);
+        run.disableProperty().bind(model.phase().isNotEqualTo(Phase.RESTING));
+        stop.disableProperty().bind(model.phase().isEqualTo(Phase.RESTING));
+        reset.disableProperty().bind(model.edited().not());
+        status.getStyleClass().add("status");
+        Region room = new Region();
+        HBox.setHgrow(room, Priority.ALWAYS);
+        HBox foot = new HBox(run, stop, reset, room, status);
+        foot.setAlignment(Pos.BASELINE_LEFT);
+        foot.getStyleClass().add("slip-foot");
+        return foot;
+    }
+
+    private void phaseChanged(Phase phase) {
+        if (phase == Phase.RUNNING) {
+            begunNanos = System.nanoTime();
+        }
+        if (phase == Phase.RESTING) {
+            clock.stop();
+        } else {
+            clock.play();
+        }
+        tellTime();
+    }
+
+    private void tellTime() {
+        status.setText(
+                switch (model.phase().get()) {
+                    case WAITING -> model.progress().get();
+                    case RUNNING -> running();
+                    case RESTING -> rested();
+                });
+    }
+
+    private String running() {
+        String time = seconds((System.nanoTime() - begunNanos) / 1e9, 1);
+        String first = model.progress().get();
+        return first.isEmpty() ? "runs, " + time : first + ", " + time;
+    }
+
+    private String rested() {
+        Run run = model.lastRun().get();
+        if (run == null) {
+            return "";
+        }
+        if (model.changedSinceRun().get()) {
+            return "changed since its last run";
+        }
+        return run.outcome().finished()
+                ? "ran in " + seconds(run.elapsed().toNanos() / 1e9, 2)
+                : "did not run to its end";
+    }
+
+    private static String seconds(double seconds, int places) {
+        return String.format(Locale.ROOT, "%." + places + "f\u00A0s", seconds);
+    }
+}

@@ -1,0 +1,63 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.CheckModel;
+import coldwright.desk.model.ForecastModel;
+import coldwright.desk.model.PartModel;
+import coldwright.desk.model.ProseModel;
+import coldwright.desk.model.SnippetModel;
+import coldwright.desk.model.StepModel;
+import coldwright.desk.prose.ProseView;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+import java.util.function.Consumer;
+
+/** One step on the page: its heading and its parts in order. */
+final class StepView extends VBox {
+    private final StepModel model;
+    private final Consumer<String> openLink;
+    private final PageState state;
+
+    StepView(StepModel model, PageState state, Consumer<String> openLink) {
+        this.model = model;
+        this.state = state;
+        this.openLink = openLink;
+        getStyleClass().add("step");
+        if (model.number() > 0) {
+            Label number = new Label("Step " + model.number());
+            number.getStyleClass().add("kicker");
+            Label title = Words.label(model.title(), "step-title");
+            title.setAccessibleRole(AccessibleRole.TEXT);
+            VBox head = new VBox(number, title);
+            head.getStyleClass().add("step-head");
+            getChildren().add(head);
+        }
+        model.parts().forEach(part -> add(part));
+    }
+
+    private void add(PartModel part) {
+        if (part instanceof ProseModel prose) {
+            put(new ProseView(prose.prose().nodes(), openLink));
+        } else if (part instanceof SnippetModel snippet) {
+            put(new SnippetView(snippet));
+            put(new PlateStack(snippet.drawn(), state, state.figuresBeside().not()));
+        } else if (part instanceof ForecastModel forecast) {
+            put(new ForecastView(forecast, openLink));
+        } else if (part instanceof CheckModel check) {
+            put(new CheckView(check));
+        } else {
+            throw new AssertionError(part);
+        }
+    }
+
+    private void put(Node node) {
+        getChildren().add(node);
+    }
+
+    StepModel model() {
+        return model;
+    }
+}

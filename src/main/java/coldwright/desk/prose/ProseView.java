@@ -1,0 +1,24 @@
+package coldwright.desk.prose;
+
+import javafx.scene.layout.VBox;
+
+import org.commonmark.node.Node;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A stretch of prose on the page. */
+public final class ProseView extends VBox {
+    /**
+     * Sets parsed blocks.
+     *
+     * @param blocks CommonMark blocks, in order
+     * @param openLink takes the address of a link that the learner follows
+     */
+    public ProseView(List<Node> blocks, Consumer<String> openLink) {
+        getStyleClass().add("prose");
+        setFocusTraversable(false);
+        ProseSetter setter = new ProseSetter(this, openLink);
+        blocks.forEach(block -> block.accept(setter));
+    }
+}
