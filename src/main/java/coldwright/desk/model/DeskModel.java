@@ -53,7 +53,7 @@ public final class DeskModel {
                 .handleAsync(
                         (found, trouble) -> {
                             if (trouble != null) {
-                                notice.set("The lessons can't be read: " + trouble.getMessage());
+                                notice.set("The lessons can't be read: " + Trouble.said(trouble));
                             } else {
                                 put(found);
                             }

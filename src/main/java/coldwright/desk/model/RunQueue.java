@@ -9,7 +9,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 
 /** Lets one run go on at a time; the others wait for their turn. */
@@ -90,13 +89,9 @@ public final class RunQueue {
     }
 
     private static Run lost(Throwable trouble) {
-        Throwable cause = trouble;
-        while (cause instanceof CompletionException && cause.getCause() != null) {
-            cause = cause.getCause();
-        }
-        String said = cause.getMessage() == null ? cause.getClass().getName() : cause.getMessage();
         return new Run(
-                new Outcome.Died("the bench can't run snippets at present: " + said),
+                new Outcome.Died(
+                        "the bench can't run snippets at present: " + Trouble.said(trouble)),
                 "",
                 false,
                 List.of(),

@@ -1,0 +1,91 @@
+package coldwright.desk.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.bench.Outcome;
+import coldwright.bench.Problem;
+import coldwright.desk.model.Expected.State;
+import coldwright.lesson.LessonReader;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+
+class CheckModelTest {
+    private final ByHandRunner bench = new ByHandRunner();
+    private final LessonModel lesson =
+            new LessonModel(
+                    LessonReader.read(
+                            "test.md",
+                            """
+                            # Ice
+
+                            ## One
+
+                            ```java
+                            double a = -1.5;
+                            ```
+
+                            ```check
+                            a is -1.47 within 0.05 -- a handbook
+                            a < 0 is true
+                            b is 3 within 1
+                            ```
+                            """),
+                    new RunQueue(bench, Runnable::run),
+                    Runnable::run);
+    private final SnippetModel snippet = lesson.steps().get(0).snippets().get(0);
+    private final CheckModel check = (CheckModel) lesson.steps().get(0).parts().get(1);
+
+    @Test
+    void isOpenUntilTheSnippetRan() {
+        assertEquals(List.of(State.OPEN, State.OPEN, State.OPEN), states());
+        snippet.run();
+        bench.end(new Outcome.Stopped(), "");
+        assertEquals(1, bench.asked.size());
+    }
+
+    @Test
+    void triesAllLinesInOneRunAboveTheSnippetAsItStands() {
+        snippet.text().set("double a = -1.6;");
+        snippet.run();
+        bench.finish("");
+        assertEquals(2, bench.asked.size());
+        assertEquals(List.of("double a = -1.6;"), bench.last().above());
+        assertTrue(bench.last().snippet().contains("() -> (a < 0)"));
+        bench.finish("-1.6\ntrue\n3.5\n");
+        assertEquals(List.of(State.MISSED, State.HELD, State.HELD), states());
+        assertEquals("−1.6", check.lines().get(0).got());
+        assertEquals("−1.47 within 0.05", check.lines().get(0).wanted());
+    }
+
+    @Test
+    void oneLineThatDoesNotCompileHidesNoOther() {
+        snippet.run();
+        bench.finish("");
+        bench.end(rejected(), "");
+        bench.finish("-1.47");
+        bench.finish("false");
+        bench.end(rejected(), "");
+        assertEquals(List.of(State.HELD, State.MISSED, State.FAILED), states());
+        assertEquals("`b` is not known here.", check.lines().get(2).got());
+    }
+
+    @Test
+    void aLineThatThrowsSaysWhy() {
+        snippet.run();
+        bench.finish("");
+        bench.finish("-1.47\ntrue\n\u0001massG is -5; it must be more than 0\n");
+        assertEquals(State.FAILED, check.lines().get(2).state());
+        assertEquals("massG is -5; it must be more than 0", check.lines().get(2).got());
+    }
+
+    private List<State> states() {
+        return check.lines().stream().map(Expected::state).toList();
+    }
+
+    private static Outcome rejected() {
+        return new Outcome.Rejected(List.of(new Problem(0, 1, 1, "`b` is not known here.", "")));
+    }
+}

@@ -1,0 +1,103 @@
+package coldwright.desk.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import coldwright.lesson.LessonReader;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+class DeskModelTest {
+    private static final String LESSON =
+            """
+            # %s
+
+            ## One
+
+            ```java
+            int a = 1;
+            ```
+            """;
+
+    @TempDir private Path folder;
+
+    private final DeskModel desk =
+            new DeskModel(LessonReader::read, new ByHandRunner(), Runnable::run, Runnable::run);
+
+    @Test
+    void opensTheFirstLessonOfTheShelf() {
+        desk.fetch(
+                () ->
+                        List.of(
+                                LessonReader.read("a.md", LESSON.formatted("A")),
+                                LessonReader.read("b.md", LESSON.formatted("B"))));
+        assertEquals(2, desk.lessons().size());
+        assertSame(desk.lessons().get(0), desk.open().get());
+    }
+
+    @Test
+    void keepsEditsWhenOneGoesToAnotherLessonAndBack() throws IOException {
+        desk.fetch(() -> List.of(LessonReader.read("a.md", LESSON.formatted("A"))));
+        LessonModel first = desk.open().get();
+        textOf(first).set("int a = 7;");
+        desk.openFile(write("b.md", LESSON.formatted("B")));
+        assertEquals("B", desk.open().get().lesson().title());
+        desk.open(first);
+        assertEquals("int a = 7;", textOf(desk.open().get()).get());
+    }
+
+    @Test
+    void aLessonReadAgainKeepsTheEditsOfWhatIsTheSame() throws IOException {
+        Path file = write("b.md", LESSON.formatted("B"));
+        desk.openFile(file);
+        textOf(desk.open().get()).set("int a = 7;");
+        write("b.md", LESSON.formatted("B, mended"));
+        desk.openFile(file);
+        assertEquals(1, desk.lessons().size());
+        assertEquals("B, mended", desk.open().get().lesson().title());
+        assertEquals("int a = 7;", textOf(desk.open().get()).get());
+    }
+
+    @Test
+    void aBadFileIsToldAndTheOpenLessonStays() throws IOException {
+        desk.fetch(() -> List.of(LessonReader.read("a.md", LESSON.formatted("A"))));
+        LessonModel open = desk.open().get();
+        Path empty = write("empty.md", "");
+        desk.openFile(empty);
+        assertEquals(
+                empty
+                        + ":1: the file is empty; begin it with a title such as `# Sugar and ice`"
+                        + " and a step such as `## Why the tub is a brick`",
+                desk.notice().get());
+        assertSame(open, desk.open().get());
+        desk.openFile(folder.resolve("none.md"));
+        assertEquals(
+                folder.resolve("none.md") + ": there is no such file",
+                desk.notice().get().split(";")[0]);
+        desk.dismissNotice();
+        assertEquals("", desk.notice().get());
+    }
+
+    @Test
+    void troubleWithTheShelfIsTold() {
+        desk.fetch(
+                () -> {
+                    throw new IllegalStateException("disk gone");
+                });
+        assertEquals("The lessons can't be read: disk gone", desk.notice().get());
+    }
+
+    private Path write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static javafx.beans.property.StringProperty textOf(LessonModel lesson) {
+        return lesson.steps().get(0).snippets().get(0).text();
+    }
+}

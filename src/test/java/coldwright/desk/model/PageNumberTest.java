@@ -1,0 +1,74 @@
+package coldwright.desk.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.figure.Figure;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.util.List;
+
+class PageNumberTest {
+    @ParameterizedTest
+    @CsvSource({
+        "-1.4700,−1.47",
+        "0,0",
+        "-0.0,0",
+        "1200000,1200000",
+        "0.1234567,0.123457",
+        "1e-9,1E−9"
+    })
+    void setsNumbers(double value, String expected) {
+        assertEquals(expected, PageNumber.of(value));
+    }
+
+    @Test
+    void readsOnlyNumbers() {
+        assertEquals(-1.5, PageNumber.read("−1,5").getAsDouble());
+        assertEquals(0.5, PageNumber.read(".5").getAsDouble());
+        for (String text : List.of("", "-", "1.2.3", "NaN", "1e5", "one", "1 2")) {
+            assertTrue(PageNumber.read(text).isEmpty(), text);
+        }
+    }
+
+    @Test
+    void saysAFigureInWords() {
+        Figure figure =
+                Figure.of("Sugar against ice")
+                        .x("sucrose", "%")
+                        .y("freezing point", "°C")
+                        .line("computed", new double[] {0, 20, 40}, new double[] {0, -1.47, -4.449})
+                        .markX("class", 20);
+        assertEquals(
+                "Sugar against ice. computed: freezing point falls from 0 °C to −4.45 °C as sucrose"
+                        + " goes from 0 % to 40 %. A line marks class at 20 %.",
+                SpokenFigure.of(figure).replace('\u00A0', ' '));
+        assertEquals("As I say.", SpokenFigure.of(figure.text("As I say.")));
+    }
+
+    @Test
+    void showsTheFirstLinesOfAFlood() {
+        Printed printed = Printed.of("line\n".repeat(100), true);
+        assertEquals(30, printed.head().lines().count());
+        assertEquals(70, printed.linesLeft());
+        Printed oneLongLine = Printed.of("x".repeat(10_000), false);
+        assertEquals(4_000, oneLongLine.head().length());
+        assertEquals(1, oneLongLine.linesLeft());
+        assertEquals(new Printed("a", 0, "a\n", false), Printed.of("a\n", false));
+    }
+
+    @Test
+    void typeGrowsToTwiceItsSizeAndNoFurther() {
+        TypeSize size = new TypeSize();
+        for (int i = 0; i < 30; i++) {
+            size.larger();
+        }
+        assertEquals(200, size.percent().get());
+        size.usual();
+        size.smaller();
+        assertEquals(100, size.percent().get());
+    }
+}
