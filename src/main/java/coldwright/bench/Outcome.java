@@ -9,11 +9,22 @@ public sealed interface Outcome {
      *
      * @param value what the last expression gave, as text; empty if it gave nothing
      * @param type its type's name; empty if it gave nothing
+     * @param exact the value with every digit, for comparing; {@code value} where it is no number
      */
-    record Finished(String value, String type) implements Outcome {}
+    record Finished(String value, String type, String exact) implements Outcome {
+        /**
+         * A value whose text says all.
+         *
+         * @param value what the last expression gave, as text
+         * @param type its type's name
+         */
+        public Finished(String value, String type) {
+            this(value, type, value);
+        }
+    }
 
     /**
-     * The compiler refused it; nothing from the refused statement on was run.
+     * The compiler refused it; nothing of it was run.
      *
      * @param problems what is wrong and where, at least one
      */

@@ -1,0 +1,216 @@
+package coldwright.bench;
+
+import coldwright.bench.compile.CompiledStep;
+import coldwright.bench.process.BenchProcess;
+import coldwright.bench.process.Launch;
+import coldwright.bench.process.Spares;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * Runs snippets in a process of their own.
+ *
+ * <pre>{@code
+ * Bench bench = Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), imports));
+ * bench.run(List.of("double sugar = 120;"), "sugar / 10;", RunWatcher.NONE)
+ *         .thenAccept(run -> ...);
+ * }</pre>
+ *
+ * <p>The result of a run is what a run from the top in a new bench would give: the snippets above,
+ * in order, then the snippet itself; whatever ran before leaves no mark. No method waits; futures
+ * complete on a thread of the bench, so go on from there quickly.
+ *
+ * <p>One run goes on at a time. Others wait in the order in which they were asked for, except that
+ * a turn of a dial that has not begun gives way to whatever is asked for after it: its future is
+ * cancelled.
+ */
+public final class Bench implements AutoCloseable {
+    private static final int GIVE_UP_SECONDS = 2;
+
+    private final BenchSettings settings;
+    private final Spares spares;
+    private final Compilation compilation;
+    private final LiveBench live;
+    private final Deque<Job> waiting = new ArrayDeque<>();
+    private final Thread worker = new Thread(this::work, "bench");
+    private Job current;
+    private boolean closed;
+
+    private Bench(BenchSettings settings) {
+        this.settings = settings;
+        spares =
+                new Spares(
+                        new Launch(settings.classPath(), settings.heapMb(), settings.pointLimit()));
+        compilation = new Compilation(settings);
+        live = new LiveBench(settings, spares, compilation::lines);
+        worker.setDaemon(true);
+    }
+
+    /**
+     * Opens a bench. Its process, a spare and the compiler warm up in the background.
+     *
+     * @param settings what it is given and where it stops
+     * @return the bench, at once
+     */
+    public static Bench open(BenchSettings settings) {
+        Bench bench = new Bench(settings);
+        bench.worker.start();
+        return bench;
+    }
+
+    /**
+     * Runs a snippet after those above it.
+     *
+     * @param above the snippets above, in order
+     * @param snippet the snippet
+     * @param watcher hears of the run while it goes on
+     * @return how it ended; never fails but by cancelling when the bench is closed
+     */
+    public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
+        return add(new Job(above, snippet, record(watcher), false));
+    }
+
+    /**
+     * Runs a snippet with other numbers in its declarations, as a dial gives them. If the snippet
+     * has run before, nothing is compiled: the variables are set and the compiled statements run
+     * again. The result is that of a run with the numbers written into the text.
+     *
+     * @param above the snippets above, in order
+     * @param snippet the snippet
+     * @param dials value by variable; each must be declared with a plain number
+     * @param watcher hears of the run while it goes on
+     * @return how it ended; cancelled if something else was asked for before it began
+     * @throws IllegalArgumentException if a variable is not declared with a plain number
+     */
+    public CompletableFuture<Run> turn(
+            List<String> above, String snippet, Map<String, Double> dials, RunWatcher watcher) {
+        String turned = CompiledStep.withNumbers(snippet, dials);
+        return add(new Job(above, turned, record(watcher), true));
+    }
+
+    private RunRecord record(RunWatcher watcher) {
+        return new RunRecord(settings, watcher, System.nanoTime());
+    }
+
+    private CompletableFuture<Run> add(Job job) {
+        List<Job> dropped = new ArrayList<>();
+        synchronized (this) {
+            if (closed) {
+                dropped.add(job);
+            } else {
+                waiting.stream().filter(Job::turn).forEach(dropped::add);
+                waiting.removeAll(dropped);
+                waiting.add(job);
+                notifyAll();
+            }
+        }
+        dropped.forEach(one -> one.result().cancel(false));
+        return job.result();
+    }
+
+    /**
+     * Stops what runs and drops what waits. Returns at once; the runs end as {@link
+     * Outcome.Stopped}, at the latest soon after the settings' patience. The next run goes to the
+     * spare.
+     */
+    public void stop() {
+        Job running;
+        List<Job> dropped;
+        synchronized (this) {
+            running = current;
+            dropped = List.copyOf(waiting);
+            waiting.clear();
+        }
+        dropped.forEach(job -> job.result().complete(job.record().end(new Outcome.Stopped())));
+        if (running != null && !running.stopped()) {
+            running.stop();
+            Thread stopper = new Thread(() -> stop(running), "bench-stop");
+            stopper.setDaemon(true);
+            stopper.start();
+        }
+    }
+
+    private void stop(Job running) {
+        BenchProcess process = live.obeying();
+        if (process == null) {
+            return;
+        }
+        Thread asking = new Thread(process::stop, "bench-ask");
+        asking.setDaemon(true);
+        asking.start();
+        try {
+            running.result().get(settings.stopPatience().toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+            process.kill();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (java.util.concurrent.ExecutionException | CancellationException e) {
+            // over
+        }
+    }
+
+    private void work() {
+        compilation.warmUp();
+        for (Job job = next(); job != null; job = next()) {
+            Run run = job.record().end(outcome(job));
+            synchronized (this) {
+                current = null;
+            }
+            job.result().complete(run);
+        }
+        live.close();
+        compilation.close();
+    }
+
+    private synchronized Job next() {
+        try {
+            while (waiting.isEmpty() && !closed) {
+                wait();
+            }
+        } catch (InterruptedException e) {
+            closed = true;
+        }
+        current = closed ? null : waiting.poll();
+        return current;
+    }
+
+    private Outcome outcome(Job job) {
+        try {
+            return live.run(job, compilation.compile(job.texts(), job::stopped));
+        } catch (Compilation.RefusedAt e) {
+            return e.index() == job.above()
+                    ? e.outcome()
+                    : new Outcome.AboveFailed(e.index(), e.outcome());
+        } catch (CancellationException e) {
+            return new Outcome.Stopped();
+        } catch (IllegalArgumentException | LiveBench.BenchLostException e) {
+            return new Outcome.Died(e.getMessage());
+        } catch (RuntimeException | StackOverflowError e) {
+            System.getLogger("coldwright.bench").log(System.Logger.Level.ERROR, "a run broke", e);
+            return new Outcome.Died("the bench broke at this snippet; run it again: " + e);
+        }
+    }
+
+    /** Ends the bench and its processes; runs that wait are cancelled. */
+    @Override
+    public void close() {
+        List<Job> dropped = new ArrayList<>();
+        synchronized (this) {
+            closed = true;
+            dropped.addAll(waiting);
+            waiting.clear();
+            notifyAll();
+        }
+        stop();
+        dropped.forEach(job -> job.result().cancel(false));
+        spares.close();
+    }
+}

@@ -1,0 +1,57 @@
+package coldwright.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+
+/** One run that was asked for. */
+final class Job {
+    private final List<String> texts;
+    private final RunRecord record;
+    private final boolean turn;
+    private final CompletableFuture<Run> result = new CompletableFuture<>();
+    private final CompletableFuture<Void> stop = new CompletableFuture<>();
+
+    Job(List<String> above, String snippet, RunRecord record, boolean turn) {
+        List<String> all = new ArrayList<>(above);
+        all.add(snippet);
+        this.texts = List.copyOf(all);
+        this.record = record;
+        this.turn = turn;
+    }
+
+    /** The snippets from the top, the one to run last. */
+    List<String> texts() {
+        return texts;
+    }
+
+    int above() {
+        return texts.size() - 1;
+    }
+
+    RunRecord record() {
+        return record;
+    }
+
+    /** Whether it stands for a dial's position, which the next one makes void. */
+    boolean turn() {
+        return turn;
+    }
+
+    CompletableFuture<Run> result() {
+        return result;
+    }
+
+    void stop() {
+        stop.complete(null);
+    }
+
+    boolean stopped() {
+        return stop.isDone();
+    }
+
+    /** Done when a stop is asked for. */
+    CompletableFuture<Void> stopAsked() {
+        return stop;
+    }
+}

@@ -1,0 +1,127 @@
+package coldwright.bench.compile;
+
+import coldwright.bench.remote.ClassCode;
+import coldwright.bench.remote.Order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A snippet, compiled: the orders that run it, as often as wanted. */
+public final class CompiledStep {
+    private final String text;
+    private final List<Statement> statements;
+    private Literals literals;
+    private Boolean traceless;
+
+    CompiledStep(String text, List<Statement> statements) {
+        this.text = text;
+        this.statements = List.copyOf(statements);
+    }
+
+    /**
+     * The snippet.
+     *
+     * @return its text
+     */
+    public String text() {
+        return text;
+    }
+
+    List<Statement> statements() {
+        return statements;
+    }
+
+    /**
+     * Reads a snippet as this step, perhaps with other numbers in its declarations.
+     *
+     * @param snippet a snippet
+     * @return how to run it without compiling; empty if it is another step
+     */
+    public Optional<StepRun> read(String snippet) {
+        if (snippet.equals(text)) {
+            return Optional.of(new StepRun(this, Map.of()));
+        }
+        if (literals == null) {
+            literals = new Literals(this);
+        }
+        return literals.read(snippet).map(numbers -> new StepRun(this, numbers));
+    }
+
+    /**
+     * Writes other numbers into a snippet's declarations.
+     *
+     * @param snippet the snippet
+     * @param numbers value by variable
+     * @return the snippet with them
+     * @throws IllegalArgumentException if a variable is not declared with a plain number
+     */
+    public static String withNumbers(String snippet, Map<String, Double> numbers) {
+        return Literals.write(snippet, numbers);
+    }
+
+    /**
+     * Whether forgetting its classes forgets all it did.
+     *
+     * @return false if it may leave traces in its process, such as threads or settings
+     */
+    public boolean leavesNoTraces() {
+        if (traceless == null) {
+            traceless = Traces.none(classes());
+        }
+        return traceless;
+    }
+
+    List<Order> orders(boolean tell, Map<Integer, Order.Assign> numbers) {
+        List<Order> orders = new ArrayList<>();
+        int telling = tell ? lastExpression() : -1;
+        for (int i = 0; i < statements.size(); i++) {
+            for (Order order : statements.get(i).orders()) {
+                if (order instanceof Order.Invoke invoke) {
+                    Order instead = numbers.get(i);
+                    orders.add(
+                            instead != null
+                                    ? instead
+                                    : new Order.Invoke(invoke.className(), i == telling));
+                } else {
+                    orders.add(order);
+                }
+            }
+        }
+        return orders;
+    }
+
+    /**
+     * The type of its value.
+     *
+     * @return type of the last expression; empty if there is none
+     */
+    public Optional<String> type() {
+        int last = lastExpression();
+        return last < 0 ? Optional.empty() : statements.get(last).type();
+    }
+
+    /** Each class that it brings, in order. */
+    List<ClassCode> classes() {
+        List<ClassCode> classes = new ArrayList<>();
+        for (Statement statement : statements) {
+            for (Order order : statement.orders()) {
+                if (order instanceof Order.Define define) {
+                    classes.add(define.code());
+                } else if (order instanceof Order.Redefine redefine) {
+                    classes.add(redefine.code());
+                }
+            }
+        }
+        return classes;
+    }
+
+    private int lastExpression() {
+        int last = statements.size() - 1;
+        while (last >= 0 && statements.get(last).type().isEmpty()) {
+            last--;
+        }
+        return last;
+    }
+}

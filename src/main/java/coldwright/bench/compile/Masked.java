@@ -1,0 +1,27 @@
+package coldwright.bench.compile;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A snippet with remarks and texts blanked out, each character at its old place. */
+final class Masked {
+    private static final Pattern QUIET =
+            Pattern.compile(
+                    "//[^\\n]*|/\\*.*?(?:\\*/|$)|\"\"\".*?\"\"\"|\"(?:\\\\.|[^\"\\\\\\n])*\"?|'(?:\\\\.|[^'\\\\\\n])*'?",
+                    Pattern.DOTALL);
+
+    private Masked() {}
+
+    static String of(String text) {
+        StringBuilder masked = new StringBuilder(text);
+        Matcher matcher = QUIET.matcher(text);
+        while (matcher.find()) {
+            for (int i = matcher.start(); i < matcher.end(); i++) {
+                if (text.charAt(i) != '\n') {
+                    masked.setCharAt(i, ' ');
+                }
+            }
+        }
+        return masked.toString();
+    }
+}

@@ -1,0 +1,36 @@
+package coldwright.bench.compile;
+
+import coldwright.bench.remote.Order;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One statement of a snippet, compiled.
+ *
+ * @param start where it begins, characters from the snippet's start, white space and comments
+ *     before it included
+ * @param text its text as compiled
+ * @param orders what makes it happen in the bench's process
+ * @param type type of its value if it is an expression that gives one
+ * @param declared the variable it declares, if it declares exactly one
+ */
+record Statement(
+        int start,
+        String text,
+        List<Order> orders,
+        Optional<String> type,
+        Optional<Declared> declared) {
+    Statement {
+        orders = List.copyOf(orders);
+    }
+
+    /**
+     * A declared variable.
+     *
+     * @param name its name
+     * @param type its type as written or inferred
+     * @param holder the class that holds it
+     */
+    record Declared(String name, String type, String holder) {}
+}

@@ -1,0 +1,274 @@
+package coldwright.bench.compile;
+
+import jdk.jshell.DeclarationSnippet;
+import jdk.jshell.EvalException;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.spi.ExecutionControl.UserException;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Compiles snippets, each after those that stand above it, and runs none. Not for several threads
+ * at once.
+ *
+ * <p>Steps stand in a pile: {@link #compile} adds one on top, {@link #rewindTo} takes the upper
+ * ones away. The orders of all steps from the bottom up, obeyed after a fresh start, are what a run
+ * from the top would do.
+ */
+public final class StepCompiler implements AutoCloseable {
+    /** Longest snippet taken, characters. */
+    public static final int MOST_CHARACTERS = 100_000;
+
+    /** After so many evaluations a new compiler is the quicker one. */
+    private static final int WORN_EVALUATIONS = 4_000;
+
+    private final Recorder recorder = new Recorder();
+    private final JShell shell;
+    private final Wording wording;
+    private final List<Standing> pile = new ArrayList<>();
+    private boolean spoilt;
+    private int evaluations;
+
+    /** A step that stands, with what JShell calls the parts of each statement. */
+    private record Standing(CompiledStep step, List<List<Snippet>> parts) {}
+
+    /**
+     * Prepares to compile.
+     *
+     * @param classPath what snippets may use
+     * @param imports import declarations for each snippet
+     * @throws IllegalArgumentException if an import is refused
+     */
+    public StepCompiler(List<Path> classPath, List<String> imports) {
+        String joined =
+                classPath.stream()
+                        .map(Path::toString)
+                        .collect(Collectors.joining(File.pathSeparator));
+        shell =
+                JShell.builder()
+                        .executionEngine(recorder, Map.of())
+                        .compilerOptions("-classpath", joined)
+                        .build();
+        wording = new Wording(shell);
+        for (String line : imports) {
+            for (SnippetEvent event : shell.eval(line)) {
+                if (event.status() != Snippet.Status.VALID) {
+                    throw new IllegalArgumentException(
+                            "\"%s\" can't be imported; is it on the class path?".formatted(line));
+                }
+            }
+        }
+    }
+
+    /**
+     * The steps that stand.
+     *
+     * @return lowest first
+     */
+    public List<CompiledStep> steps() {
+        return pile.stream().map(Standing::step).toList();
+    }
+
+    /**
+     * Compiles a snippet after those that stand and puts it on top of them.
+     *
+     * @param text the snippet
+     * @param stopped asked now and then whether to give up
+     * @return its orders
+     * @throws RefusedException if it does not compile; then the pile stands as before
+     * @throws CancellationException if it was given up
+     */
+    public CompiledStep compile(String text, BooleanSupplier stopped) throws RefusedException {
+        wording.refuseOddText(text);
+        List<Statement> statements = new ArrayList<>();
+        List<List<Snippet>> parts = new ArrayList<>();
+        OrderBook book = new OrderBook(recorder, steps());
+        try {
+            Pieces pieces = new Pieces(shell.sourceCodeAnalysis(), text);
+            while (pieces.hasNext()) {
+                if (stopped.getAsBoolean()) {
+                    throw new CancellationException("given up");
+                }
+                Pieces.Piece piece = pieces.next();
+                List<Snippet> own = evaluate(piece.source());
+                parts.add(own);
+                for (Snippet part : own) {
+                    if (shell.status(part) == Snippet.Status.REJECTED) {
+                        throw new RefusedException(wording.complaints(text, piece, part));
+                    }
+                }
+                statements.add(book.statement(piece, own));
+            }
+            refuseUnresolved(text, statements, parts);
+        } catch (RefusedException | CancellationException e) {
+            takeAway(parts);
+            throw e;
+        }
+        CompiledStep step = new CompiledStep(text, statements);
+        pile.add(new Standing(step, parts));
+        return step;
+    }
+
+    private List<Snippet> evaluate(String source) {
+        evaluations++;
+        return shell.eval(source).stream()
+                .filter(event -> event.causeSnippet() == null)
+                .map(SnippetEvent::snippet)
+                .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private void refuseUnresolved(
+            String text, List<Statement> statements, List<List<Snippet>> parts)
+            throws RefusedException {
+        for (int i = 0; i < parts.size(); i++) {
+            for (Snippet part : parts.get(i)) {
+                if (part instanceof DeclarationSnippet declaration
+                        && shell.status(part).isActive()) {
+                    List<String> missing = shell.unresolvedDependencies(declaration).toList();
+                    if (!missing.isEmpty()) {
+                        throw new RefusedException(
+                                wording.unresolved(text, statements.get(i).start(), missing));
+                    }
+                }
+            }
+        }
+    }
+
+    /**
+     * Takes steps away from the top.
+     *
+     * @param count how many steps shall stand
+     */
+    public void rewindTo(int count) {
+        while (pile.size() > count) {
+            takeAway(pile.remove(pile.size() - 1).parts());
+        }
+    }
+
+    private void takeAway(List<List<Snippet>> parts) {
+        List<Snippet> all = new ArrayList<>();
+        parts.forEach(all::addAll);
+        Collections.reverse(all);
+        Set<String> below = standingParts().map(Snippet::id).collect(Collectors.toSet());
+        for (Snippet part : all) {
+            if (!below.contains(part.id()) && shell.status(part).isActive()) {
+                shell.drop(part);
+            }
+        }
+        restoreOverwritten();
+        recorder.takeOrders();
+    }
+
+    /** Declares anew what a step that was taken away had declared over. */
+    private void restoreOverwritten() {
+        OrderBook book = new OrderBook(recorder, steps());
+        Map<String, Snippet> latest = new HashMap<>();
+        standingParts().forEach(part -> latest.put(part.id(), part));
+        for (Standing standing : pile) {
+            for (int i = 0; i < standing.parts().size(); i++) {
+                List<Snippet> own = standing.parts().get(i);
+                boolean lost =
+                        own.stream()
+                                .anyMatch(
+                                        part ->
+                                                latest.get(part.id()) == part
+                                                        && !shell.status(part).isActive());
+                if (lost) {
+                    recorder.takeOrders();
+                    own.clear();
+                    own.addAll(evaluate(standing.step().statements().get(i).text()));
+                    spoilt |= !book.agreesWith(recorder.takeOrders());
+                }
+            }
+        }
+        spoilt |= standingParts().anyMatch(part -> !sound(part));
+    }
+
+    private Stream<Snippet> standingParts() {
+        return pile.stream().flatMap(standing -> standing.parts().stream()).flatMap(List::stream);
+    }
+
+    private boolean sound(Snippet part) {
+        Snippet.Status status = shell.status(part);
+        return status == Snippet.Status.VALID || status == Snippet.Status.OVERWRITTEN;
+    }
+
+    /**
+     * Whether a new compiler should take this one's place.
+     *
+     * @return true if it can't vouch for its steps any more, or has become slow
+     */
+    public boolean worn() {
+        return spoilt || evaluations > WORN_EVALUATIONS;
+    }
+
+    /**
+     * Finds places of a trace in the snippets.
+     *
+     * @param trace as the bench's process gave it
+     * @return the places in snippets, innermost first
+     */
+    public List<Place> places(List<StackTraceElement> trace) {
+        if (trace.stream().noneMatch(frame -> OrderBook.isSnippet(frame.getClassName()))) {
+            return List.of();
+        }
+        recorder.throwNext(new UserException("", "", trace.toArray(StackTraceElement[]::new)));
+        List<Place> places = new ArrayList<>();
+        for (SnippetEvent event : shell.eval(";")) {
+            if (event.exception() instanceof EvalException translated) {
+                for (StackTraceElement frame : translated.getStackTrace()) {
+                    place(frame, places);
+                }
+            }
+            shell.drop(event.snippet());
+        }
+        recorder.takeOrders();
+        return places;
+    }
+
+    private void place(StackTraceElement frame, List<Place> places) {
+        String file = frame.getFileName();
+        if (file == null || !file.startsWith("#")) {
+            return;
+        }
+        for (int step = pile.size() - 1; step >= 0; step--) {
+            List<List<Snippet>> parts = pile.get(step).parts();
+            for (int i = parts.size() - 1; i >= 0; i--) {
+                if (parts.get(i).stream().anyMatch(part -> part.id().equals(file.substring(1)))) {
+                    CompiledStep compiled = pile.get(step).step();
+                    int start = compiled.statements().get(i).start();
+                    int before = Lines.lineAt(compiled.text(), start);
+                    places.add(new Place(step, before + frame.getLineNumber() - 1));
+                    return;
+                }
+            }
+        }
+    }
+
+    /**
+     * A place in the pile.
+     *
+     * @param step which step, from 0
+     * @param line which line of its text, from 1
+     */
+    public record Place(int step, int line) {}
+
+    /** Lets go of the compiler. */
+    @Override
+    public void close() {
+        shell.close();
+    }
+}

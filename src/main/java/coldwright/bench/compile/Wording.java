@@ -1,0 +1,95 @@
+package coldwright.bench.compile;
+
+import jdk.jshell.Diag;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Turns what the compiler says into complaints for a learner, at their place in the snippet. */
+final class Wording {
+    private static final int MOST_CHARACTERS = StepCompiler.MOST_CHARACTERS;
+    private static final Pattern UNNAMED_VALUE = Pattern.compile("(?<![\\w$])\\$\\d+(?![\\w$])");
+    private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
+
+    private final JShell shell;
+    private final NearNames near;
+
+    Wording(JShell shell) {
+        this.shell = shell;
+        this.near = new NearNames(shell);
+    }
+
+    /** Refuses what need not even be tried. */
+    void refuseOddText(String text) throws RefusedException {
+        if (text.length() > MOST_CHARACTERS) {
+            throw refusal(
+                    0,
+                    text.length(),
+                    "this snippet is %d characters long; the bench takes up to %d: make it shorter"
+                            .formatted(text.length(), MOST_CHARACTERS));
+        }
+        Matcher unnamed = UNNAMED_VALUE.matcher(text);
+        if (unnamed.find()) {
+            throw refusal(
+                    unnamed.start(),
+                    unnamed.end(),
+                    "`%s` is not known here; give a value a name to use it again: `var cold = …;`"
+                            .formatted(unnamed.group()));
+        }
+    }
+
+    private static RefusedException refusal(int start, int end, String words) {
+        return new RefusedException(List.of(new Complaint(start, end, words, "")));
+    }
+
+    /** What is wrong with a refused statement: its first fault, since others follow from it. */
+    List<Complaint> complaints(String text, Pieces.Piece piece, Snippet part) {
+        Optional<Diag> first = shell.diagnostics(part).filter(Diag::isError).findFirst();
+        if (first.isEmpty()) {
+            return List.of(
+                    new Complaint(
+                            piece.start(),
+                            text.length(),
+                            "Java does not understand this statement: is something missing in it?",
+                            ""));
+        }
+        Said said = Said.of(first.get(), text, piece);
+        return List.of(new Complaint(said.start(), said.end(), words(said), said.message()));
+    }
+
+    private String words(Said said) {
+        return SyntaxWords.of(said)
+                .or(() -> MeaningWords.of(said, near))
+                .orElseGet(() -> "Java does not understand this: " + said.firstLine());
+    }
+
+    /** What a declaration leaves open: names in it that nothing declares. */
+    List<Complaint> unresolved(String text, int statementStart, List<String> missing) {
+        List<Complaint> complaints = new ArrayList<>();
+        for (String one : missing) {
+            Matcher matcher = KIND_AND_NAME.matcher(one);
+            String name = matcher.matches() ? matcher.group(2) : one;
+            boolean method = one.startsWith("method");
+            int start = placeOf(name, text, statementStart);
+            complaints.add(
+                    new Complaint(
+                            start,
+                            Math.min(text.length(), start + name.length()),
+                            MeaningWords.unknown(name, "", method, near),
+                            String.format(Locale.ROOT, "cannot find symbol: %s", one)));
+        }
+        return complaints;
+    }
+
+    private static int placeOf(String name, String text, int from) {
+        Matcher matcher =
+                Pattern.compile("(?<![\\w$])" + Pattern.quote(name) + "(?![\\w$])").matcher(text);
+        return matcher.find(from) ? matcher.start() : from;
+    }
+}

@@ -1,0 +1,171 @@
+package coldwright.bench.process;
+
+import coldwright.bench.remote.Answer;
+import coldwright.bench.remote.Batch;
+import coldwright.bench.remote.ClassCode;
+
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.net.Socket;
+import java.nio.file.Path;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
+
+/** One process in which snippets run. Orders are given from one thread; ending it from any. */
+public final class BenchProcess implements AutoCloseable {
+    private static final int END_SECONDS = 2;
+
+    private final Process process;
+    private final Path folder;
+    private final Debugging debugging;
+    private final Socket ordersSocket;
+    private final Socket framesSocket;
+    private final DataInputStream answers;
+    private final DataOutputStream orders;
+    private final FrameReader frames;
+    private int batches;
+
+    BenchProcess(
+            Process process,
+            Path folder,
+            Debugging debugging,
+            Socket orders,
+            Socket frames,
+            int mostFrameBytes)
+            throws IOException {
+        this.process = process;
+        this.folder = folder;
+        this.debugging = debugging;
+        this.ordersSocket = orders;
+        this.framesSocket = frames;
+        this.answers = new DataInputStream(new BufferedInputStream(orders.getInputStream()));
+        this.orders =
+                new DataOutputStream(new BufferedOutputStream(orders.getOutputStream(), 1 << 16));
+        this.frames = new FrameReader(frames.getInputStream(), mostFrameBytes, this::kill);
+    }
+
+    /**
+     * Starts a process and waits until it is warm.
+     *
+     * @param launch how
+     * @return the process, ready for orders
+     * @throws IOException if it can't be started
+     */
+    public static BenchProcess start(Launch launch) throws IOException {
+        return BenchStart.start(launch);
+    }
+
+    /** Waits until it is warm. */
+    void awaitReady() throws IOException {
+        Answer.read(answers);
+        frames.begin();
+    }
+
+    /**
+     * Has orders obeyed and waits for the answer.
+     *
+     * @param wanted the orders; its number is given here
+     * @param listener hears of text and figures meanwhile, on another thread
+     * @return the answer; everything printed and drawn has been heard by then
+     * @throws IOException if the process is gone or talks nonsense
+     */
+    public Answer obey(Batch wanted, FrameListener listener) throws IOException {
+        batches++;
+        Batch batch =
+                new Batch(batches, wanted.printedLimit(), wanted.figureLimit(), wanted.orders());
+        frames.listenTo(batches, listener);
+        batch.write(orders);
+        orders.flush();
+        Answer answer = Answer.read(answers);
+        if (!frames.awaitEnd(END_SECONDS)) {
+            throw new IOException("the bench did not end its batch");
+        }
+        return answer;
+    }
+
+    /**
+     * Exchanges the bodies of a class in use.
+     *
+     * @param code the class with its new bodies
+     * @return false if the class has not been used yet, so that it may just be defined anew
+     * @throws IOException if it can't be done
+     */
+    public boolean redefine(ClassCode code) throws IOException {
+        return debugging.redefine(code);
+    }
+
+    /** Throws a stop into what runs; returns at once, with no promise that it ends. */
+    public void stop() {
+        debugging.stop();
+    }
+
+    /** Ends the process at once. May be called from any thread, more than once. */
+    public void kill() {
+        process.destroyForcibly();
+    }
+
+    /**
+     * Whether it lives.
+     *
+     * @return false once it has ended
+     */
+    public boolean alive() {
+        return process.isAlive();
+    }
+
+    /**
+     * What came that no honest bench sends.
+     *
+     * @return true if the figure stream carried something forged
+     */
+    public boolean forged() {
+        return frames.forged();
+    }
+
+    /**
+     * How the process ended, waiting a moment for its end.
+     *
+     * @return its exit status; empty if it lives on
+     */
+    public OptionalInt exitStatus() {
+        try {
+            if (process.waitFor(END_SECONDS, TimeUnit.SECONDS)) {
+                return OptionalInt.of(process.exitValue());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return OptionalInt.empty();
+    }
+
+    /**
+     * The process' number.
+     *
+     * @return as the operating system counts
+     */
+    public long pid() {
+        return process.pid();
+    }
+
+    /** Ends the process and deletes its folder. */
+    @Override
+    public void close() {
+        kill();
+        debugging.close();
+        close(ordersSocket);
+        close(framesSocket);
+        exitStatus();
+        Folders.delete(folder);
+    }
+
+    private static void close(Socket socket) {
+        try {
+            socket.close();
+        } catch (IOException e) {
+            // closed already
+        }
+    }
+}

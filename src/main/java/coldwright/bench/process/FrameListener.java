@@ -1,0 +1,37 @@
+package coldwright.bench.process;
+
+import java.io.IOException;
+
+/** Hears what a batch prints and draws, on the reading thread: return at once. */
+public interface FrameListener {
+    /** Hears nothing. */
+    FrameListener NONE =
+            new FrameListener() {
+                @Override
+                public void printed(byte[] utf8) {}
+
+                @Override
+                public void cut() {}
+
+                @Override
+                public void drew(byte[] figure) {}
+            };
+
+    /**
+     * Text was printed.
+     *
+     * @param utf8 its bytes; a character may be split between two calls
+     */
+    void printed(byte[] utf8);
+
+    /** More was printed than was wanted. */
+    void cut();
+
+    /**
+     * A figure was drawn.
+     *
+     * @param figure its wire form, not yet trusted
+     * @throws IOException if it is none: then the process is ended
+     */
+    void drew(byte[] figure) throws IOException;
+}

@@ -1,0 +1,117 @@
+package coldwright.bench.process;
+
+import coldwright.bench.remote.Frame;
+
+import java.io.BufferedInputStream;
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.util.concurrent.TimeUnit;
+
+/** Reads frames on a thread of its own and tells whoever listens to the batch they belong to. */
+final class FrameReader {
+    private final DataInputStream in;
+    private final int mostBytes;
+    private final Runnable onForged;
+    private int awaited;
+    private int ended;
+    private boolean over;
+    private boolean forged;
+    private FrameListener listener = FrameListener.NONE;
+
+    FrameReader(InputStream in, int mostBytes, Runnable onForged) {
+        this.in = new DataInputStream(new BufferedInputStream(in, 1 << 16));
+        this.mostBytes = mostBytes;
+        this.onForged = onForged;
+    }
+
+    void begin() {
+        Thread thread = new Thread(this::readAll, "bench-frames");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    synchronized void listenTo(int batch, FrameListener to) {
+        awaited = batch;
+        listener = to;
+    }
+
+    /** Waits until everything of the batch was heard. */
+    synchronized boolean awaitEnd(int seconds) {
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+        try {
+            while (ended != awaited && !over) {
+                long leftMs = TimeUnit.NANOSECONDS.toMillis(deadline - System.nanoTime());
+                if (leftMs <= 0) {
+                    break;
+                }
+                wait(leftMs);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return ended == awaited;
+    }
+
+    synchronized boolean forged() {
+        return forged;
+    }
+
+    private void readAll() {
+        try {
+            while (true) {
+                hear(Frame.read(in, mostBytes));
+            }
+        } catch (Frame.ForgedException e) {
+            finish(true);
+            onForged.run();
+        } catch (IOException e) {
+            finish(false);
+        }
+    }
+
+    private synchronized void finish(boolean wasForged) {
+        forged |= wasForged;
+        over = true;
+        notifyAll();
+    }
+
+    private void hear(Frame frame) throws IOException {
+        FrameListener to;
+        synchronized (this) {
+            to = listener;
+        }
+        switch (frame.kind()) {
+            case PRINTED:
+                to.printed(frame.load());
+                break;
+            case CUT:
+                to.cut();
+                break;
+            case FIGURE:
+                try {
+                    to.drew(frame.load());
+                } catch (IOException e) {
+                    throw new Frame.ForgedException(e.getMessage());
+                }
+                break;
+            case END:
+                end(frame.load());
+                break;
+            default:
+                throw new AssertionError(frame.kind());
+        }
+    }
+
+    private synchronized void end(byte[] load) throws IOException {
+        if (load.length != Integer.BYTES) {
+            throw new Frame.ForgedException("an end without a number");
+        }
+        ended = ByteBuffer.wrap(load).getInt();
+        if (ended == awaited) {
+            listener = FrameListener.NONE;
+            notifyAll();
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package coldwright.bench.process;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/** Keeps one process started ahead, and sees that none outlives the program. */
+public final class Spares implements AutoCloseable {
+    private final Launch launch;
+    private final Set<BenchProcess> living = ConcurrentHashMap.newKeySet();
+    private final ExecutorService starter = Executors.newSingleThreadExecutor(Spares::daemon);
+    private final Thread lastWill = new Thread(this::killAll, "bench-last-will");
+    private CompletableFuture<BenchProcess> next;
+    private volatile boolean closed;
+
+    /**
+     * Starts the first one in the background.
+     *
+     * @param launch how each is started
+     */
+    public Spares(Launch launch) {
+        this.launch = launch;
+        Runtime.getRuntime().addShutdownHook(lastWill);
+        next = startOne();
+    }
+
+    /**
+     * Hands out the spare and starts another.
+     *
+     * @return the process, perhaps still starting; fails with an {@link UncheckedIOException}
+     */
+    public synchronized CompletableFuture<BenchProcess> take() {
+        CompletableFuture<BenchProcess> taken = next;
+        if (taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive())) {
+            taken.thenAccept(this::retire);
+            taken = startOne();
+        }
+        next = startOne();
+        return taken;
+    }
+
+    /**
+     * Ends a process and tidies up after it, in the background.
+     *
+     * @param process one that was taken
+     */
+    public void retire(BenchProcess process) {
+        process.kill();
+        Thread tidy =
+                new Thread(
+                        () -> {
+                            process.close();
+                            living.remove(process);
+                        },
+                        "bench-tidy");
+        tidy.setDaemon(true);
+        tidy.start();
+    }
+
+    private CompletableFuture<BenchProcess> startOne() {
+        return CompletableFuture.supplyAsync(
+                () -> {
+                    try {
+                        BenchProcess process = BenchProcess.start(launch);
+                        living.add(process);
+                        if (closed) {
+                            process.kill();
+                        }
+                        return process;
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                starter);
+    }
+
+    private void killAll() {
+        living.forEach(BenchProcess::kill);
+        living.forEach(BenchProcess::close);
+    }
+
+    private static Thread daemon(Runnable task) {
+        Thread thread = new Thread(task, "bench-start");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** Ends every process. */
+    @Override
+    public void close() {
+        closed = true;
+        starter.shutdown();
+        killAll();
+        living.clear();
+        try {
+            Runtime.getRuntime().removeShutdownHook(lastWill);
+        } catch (IllegalStateException e) {
+            // the program is ending: the hook runs anyway
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package coldwright.bench.remote;
+
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Orders to obey in one go, and how much of what they print and draw is wanted.
+ *
+ * @param number counts batches, so that the last word of one is not taken for another's
+ * @param printedLimit most characters to send; 0 to send nothing
+ * @param figureLimit most figures to send; 0 to send none
+ * @param orders what to do, in order; no {@link Order.Redefine} among them
+ */
+public record Batch(int number, int printedLimit, int figureLimit, List<Order> orders) {
+    private static final int FRESH = 1;
+    private static final int DEFINE = 2;
+    private static final int INVOKE = 3;
+    private static final int ASSIGN = 4;
+
+    public Batch {
+        orders = List.copyOf(orders);
+    }
+
+    /**
+     * Whether output is wanted at all.
+     *
+     * @return true if neither text nor figures are
+     */
+    public boolean quiet() {
+        return printedLimit == 0 && figureLimit == 0;
+    }
+
+    /**
+     * Sends it.
+     *
+     * @param out where to
+     * @throws IOException if the other side is gone
+     */
+    public void write(DataOutput out) throws IOException {
+        out.writeInt(number);
+        out.writeInt(printedLimit);
+        out.writeInt(figureLimit);
+        out.writeInt(orders.size());
+        for (Order order : orders) {
+            write(order, out);
+        }
+    }
+
+    private static void write(Order order, DataOutput out) throws IOException {
+        if (order instanceof Order.Fresh) {
+            out.writeByte(FRESH);
+        } else if (order instanceof Order.Define define) {
+            out.writeByte(DEFINE);
+            Text.write(define.code().name(), out);
+            out.writeInt(define.code().bytes().length);
+            out.write(define.code().bytes());
+        } else if (order instanceof Order.Invoke invoke) {
+            out.writeByte(INVOKE);
+            Text.write(invoke.className(), out);
+            out.writeBoolean(invoke.tell());
+        } else if (order instanceof Order.Assign assign) {
+            out.writeByte(ASSIGN);
+            Text.write(assign.className(), out);
+            Text.write(assign.variable(), out);
+            out.writeDouble(assign.value());
+        } else {
+            throw new AssertionError("this order does not cross the wire: " + order);
+        }
+    }
+
+    /**
+     * Receives one.
+     *
+     * @param in where from
+     * @return the batch
+     * @throws IOException if the other side is gone or talks nonsense
+     */
+    public static Batch read(DataInput in) throws IOException {
+        int number = in.readInt();
+        int printedLimit = in.readInt();
+        int figureLimit = in.readInt();
+        int count = in.readInt();
+        List<Order> orders = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            orders.add(readOrder(in));
+        }
+        return new Batch(number, printedLimit, figureLimit, orders);
+    }
+
+    private static Order readOrder(DataInput in) throws IOException {
+        int kind = in.readByte();
+        switch (kind) {
+            case FRESH:
+                return new Order.Fresh();
+            case DEFINE:
+                String name = Text.read(in);
+                byte[] bytes = new byte[in.readInt()];
+                in.readFully(bytes);
+                return new Order.Define(ClassCode.of(name, bytes));
+            case INVOKE:
+                return new Order.Invoke(Text.read(in), in.readBoolean());
+            case ASSIGN:
+                return new Order.Assign(Text.read(in), Text.read(in), in.readDouble());
+            default:
+                throw new IOException("no order has the number " + kind);
+        }
+    }
+}
