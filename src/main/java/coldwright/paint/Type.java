@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A size of a type that figures are set in: Linux Libertine for titles, as the page has it, and
@@ -23,6 +24,7 @@ record Type(Font font) {
     private static final Font LIBERTINE = load("/coldwright/fonts/LinLibertine_R.otf");
     private static final FontRenderContext EXACT =
             new FontRenderContext(new AffineTransform(), true, true);
+    private static final Pattern NOT_SHOWN = Pattern.compile("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF]");
     private static final String CUT = "…";
 
     static Type of(double px) {
@@ -56,14 +58,25 @@ record Type(Font font) {
     }
 
     double width(String text) {
-        return text.isEmpty() ? 0 : fontFor(text).getStringBounds(text, EXACT).getWidth();
+        String shown = shown(text);
+        return shown.isEmpty() ? 0 : fontFor(shown).getStringBounds(shown, EXACT).getWidth();
+    }
+
+    /**
+     * The text without what can't be set, nor stand in an XML file: control codes, half letters.
+     */
+    static String shown(String text) {
+        return text.chars().allMatch(c -> c >= ' ' && c < 0x7F)
+                ? text
+                : NOT_SHOWN.matcher(text).replaceAll(" ");
     }
 
     /** Sets a line of text; its base line stands at y. */
     void set(Graphics2D g, String text, double x, double y) {
-        if (!text.isEmpty()) {
-            g.setFont(fontFor(text));
-            g.drawString(text, (float) x, (float) y);
+        String shown = shown(text);
+        if (!shown.isEmpty()) {
+            g.setFont(fontFor(shown));
+            g.drawString(shown, (float) x, (float) y);
         }
     }
 
