@@ -47,6 +47,12 @@ public record Ingredient(
                 name, List.of(), composition, OptionalDouble.empty(), Set.of(), "own", "");
     }
 
+    /** The name tells ingredients apart well enough, and mixes look them up often. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     @Override
     public String toString() {
         return name;

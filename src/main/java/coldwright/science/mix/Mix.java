@@ -157,58 +157,58 @@ public final class Mix {
         return composition;
     }
 
-    /** Water. @return % by mass */
+    /** {@return water, % by mass} */
     public double waterPercent() {
         return composition.percent(Component.WATER);
     }
 
-    /** Fat of every origin. @return % by mass */
+    /** {@return fat of every origin, % by mass} */
     public double fatPercent() {
         return composition.percent(Component.Kind.FAT);
     }
 
-    /** Milk fat. @return % by mass */
+    /** {@return milk fat, % by mass} */
     public double milkFatPercent() {
         return composition.percent(Component.MILK_FAT);
     }
 
-    /** Milk solids not fat, those of whey included. @return % by mass */
+    /** {@return milk solids not fat, those of whey included, % by mass} */
     public double milkSolidsNotFatPercent() {
         return composition.per100g(Tally.MILK_SOLIDS_NOT_FAT)
                 + composition.per100g(Tally.WHEY_SOLIDS);
     }
 
-    /** Everything but water and alcohol. @return % by mass */
+    /** {@return everything but water and alcohol, % by mass} */
     public double totalSolidsPercent() {
         return 100 - waterPercent() - alcoholPercent();
     }
 
-    /** Sugars of one and two units, lactose included. @return % by mass */
+    /** {@return sugars of one and two units, lactose included, % by mass} */
     public double sugarsPercent() {
         return composition.percent(Component.Kind.SUGAR);
     }
 
-    /** Protein of every origin. @return % by mass */
+    /** {@return protein of every origin, % by mass} */
     public double proteinPercent() {
         return composition.percent(Component.Kind.PROTEIN);
     }
 
-    /** Ethanol. @return % by mass */
+    /** {@return ethanol, % by mass} */
     public double alcoholPercent() {
         return composition.percent(Component.ALCOHOL);
     }
 
-    /** Added salt, NaCl. @return % by mass */
+    /** {@return added salt, NaCl, % by mass} */
     public double saltPercent() {
         return composition.percent(Component.SALT);
     }
 
-    /** Sugars in the water of the mix. @return g per 100 g of water, infinite without water */
+    /** {@return sugars in the water of the mix, g per 100 g of water, infinite without water} */
     public double sugarPer100gWater() {
         return per100gWater(sugarsPercent());
     }
 
-    /** Protein in the water of the mix. @return g per 100 g of water, infinite without water */
+    /** {@return protein in the water of the mix, g per 100 g of water, infinite without water} */
     public double proteinPer100gWater() {
         return per100gWater(proteinPercent());
     }
@@ -217,47 +217,47 @@ public final class Mix {
         return percent == 0 ? 0 : 100 * percent / waterPercent();
     }
 
-    /** Everything dissolved in the water of the mix, milk salts included. @return the solution */
+    /** {@return everything dissolved in the water of the mix, milk salts included} */
     public Solution solution() {
         return Dissolved.solution(this);
     }
 
-    /** How much of the water is ice at each temperature. @return the curve */
+    /** {@return the curve of how much of the water is ice at each temperature} */
     public FreezingCurve freezingCurve() {
         return solution().freezingCurve();
     }
 
-    /** Where the first ice can stay. @return °C, 0 or below */
+    /** {@return where the first ice can stay, °C, 0 or below; refused without water} */
     public double initialFreezingPointC() {
         return solution().freezingPointC();
     }
 
-    /** The trade's reckoning of the freezing point, beside thermodynamics. @return both and why */
+    /** {@return the trade's reckoning of the freezing point, and why it differs from this one} */
     public TradeMethod tradeMethod() {
         return TradeMethod.of(this);
     }
 
-    /** Who lowers the freezing point, the strongest first. @return by ingredient and solute */
+    /** {@return who lowers the freezing point, the strongest first, by ingredient and solute} */
     public List<Contribution> contributions() {
         return Dissolved.contributions(this);
     }
 
-    /** How near its lactose is to turning sandy. @return the limits and the verdict */
+    /** {@return how near its lactose is to turning sandy} */
     public LactoseLimit lactoseLimit() {
         return LactoseLimit.of(this);
     }
 
-    /** Density without air, near 20 °C. @return kg/L */
+    /** {@return density without air, near 20 °C, kg/L} */
     public double densityKgPerL() {
         return MixDensity.kgPerL(composition);
     }
 
-    /** Volume without air, near 20 °C. @return L */
+    /** {@return volume without air, near 20 °C, L} */
     public double volumeL() {
         return massG / 1000 / densityKgPerL();
     }
 
-    /** What the mix must be declared for. @return the allergens of all its ingredients */
+    /** {@return the allergens of all its ingredients} */
     public Set<Allergen> allergens() {
         Set<Allergen> all = EnumSet.noneOf(Allergen.class);
         amounts.stream()

@@ -56,51 +56,82 @@ public final class NutritionLabel {
         return new NutritionLabel(new EnumMap<>(Line.class), Component.SUCROSE, false);
     }
 
-    /** Fat. @param g g per 100 g @return a new label */
+    /**
+     * Fat.
+     *
+     * @param g g per 100 g
+     * @return a new label
+     */
     public NutritionLabel fat(double g) {
         return with(Line.FAT, "fat", g);
     }
 
     /**
-     * Carbohydrate, sugars included and fibre left out, as in Europe. @param g g per 100 g @return
-     * a new label
+     * Carbohydrate, sugars included and fibre left out, as in Europe.
+     *
+     * @param g g per 100 g
+     * @return a new label
      */
     public NutritionLabel carbohydrate(double g) {
         return with(Line.CARBOHYDRATE, "carbohydrate", g);
     }
 
-    /** Sugars within the carbohydrate. @param g g per 100 g @return a new label */
+    /**
+     * Sugars within the carbohydrate.
+     *
+     * @param g g per 100 g
+     * @return a new label
+     */
     public NutritionLabel ofWhichSugars(double g) {
         return with(Line.SUGARS, "sugars", g);
     }
 
     /**
-     * Fibre beside the carbohydrate; take it off the carbohydrate of an American label
-     * first. @param g g per 100 g @return a new label
+     * Fibre beside the carbohydrate; take it off the carbohydrate of an American label first.
+     *
+     * @param g g per 100 g
+     * @return a new label
      */
     public NutritionLabel fibre(double g) {
         return with(Line.FIBRE, "fibre", g);
     }
 
-    /** Protein. @param g g per 100 g @return a new label */
+    /**
+     * Protein.
+     *
+     * @param g g per 100 g
+     * @return a new label
+     */
     public NutritionLabel protein(double g) {
         return with(Line.PROTEIN, "protein", g);
     }
 
-    /** Salt; 2.5 times the sodium of an American label. @param g g per 100 g @return a new label */
+    /**
+     * Salt; 2.5 times the sodium of an American label.
+     *
+     * @param g g per 100 g
+     * @return a new label
+     */
     public NutritionLabel salt(double g) {
         return with(Line.SALT, "salt", g);
     }
 
     /**
-     * Alcohol by volume, for drinks with little sugar. @param percent % by volume @return a new
-     * label
+     * Alcohol by volume, for drinks with little sugar.
+     *
+     * @param percent % by volume
+     * @return a new label
      */
     public NutritionLabel alcoholByVolume(double percent) {
         return with(Line.ALCOHOL, "alcohol", AlcoholByVolume.massPercent(percent));
     }
 
-    /** What kind the sugars are. @param kind a sugar @return a new label */
+    /**
+     * What kind the sugars are.
+     *
+     * @param kind a sugar
+     * @return a new label
+     */
     public NutritionLabel sugarsAre(Component kind) {
         if (kind.kind() != Component.Kind.SUGAR) {
             throw new IllegalArgumentException(
@@ -111,8 +142,9 @@ public final class NutritionLabel {
     }
 
     /**
-     * Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose. @return a
-     * new label
+     * Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose.
+     *
+     * @return a new label
      */
     public NutritionLabel dairy() {
         return new NutritionLabel(lines, Component.LACTOSE, true);

@@ -89,6 +89,10 @@ public final class OwnIngredient {
             }
             composition = add(composition, part, stated);
         }
+        if (stated.containsKey("fat")) {
+            boolean milk = stated.containsKey("milk solids not fat");
+            assumed.add(milk ? "fat taken as milk fat" : "fat taken as other than milk fat");
+        }
         if (stated.containsKey("other sugars")) {
             assumed.add("other sugars taken as glucose");
         }

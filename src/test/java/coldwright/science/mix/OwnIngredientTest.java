@@ -36,6 +36,9 @@ class OwnIngredientTest {
         assertEquals(60, mix.composition().percent(Component.WATER), 1e-9);
         assertEquals(2, mix.composition().percent(Component.OTHER_CARBOHYDRATE), 1e-9);
         assertEquals(12, mix.composition().percent(Component.MILK_FAT), 1e-9);
+        assertEquals(
+                "fat taken as milk fat; 2 % solids not named, taken as undissolved",
+                mix.inferred());
         assertEquals(Set.of(Allergen.MILK), mix.allergens());
     }
 
