@@ -2,54 +2,83 @@ package coldwright.science.freezing;
 
 import coldwright.science.Require;
 
-/** Table salt and water, as in the bath that freezes a batch by hand. */
+/**
+ * Table salt and water, as in the bath that freezes a batch by hand.
+ *
+ * <p>While ice and salt last, the bath lies on the ice line of brine: it is as cold as brine of its
+ * strength, and no colder than {@value #EUTECTIC_C} °C. More salt than {@value
+ * #EUTECTIC_SALT_PERCENT} % stays on the bottom.
+ *
+ * <pre>{@code
+ * Brine.freezingPointC(20);         // −16.46
+ * Brine.freezingPointC(30);         // −21.1: the rest of the salt stays undissolved
+ * Brine.saltPercentAtIceLine(-10);  // 14.1 % salt in a bath at −10 °C
+ * }</pre>
+ *
+ * <p>Model: {@link Solute#SODIUM_CHLORIDE}. Range 0 to the eutectic; within 0.02 °C of the CRC
+ * table, within 0.15 °C of Melinder 2010. Cautions: cold brine burns skin, so keep it off hands and
+ * eyes and out of the food.
+ */
 public final class Brine {
-    /** Coldest brine that can rest with ice, °C (CRC Handbook). */
+    /** Coldest brine that can rest with ice, °C (Thermochim. Acta 647 (2017) 94, abstract read). */
     public static final double EUTECTIC_C = -21.1;
 
-    /** Its salt, % by mass (CRC Handbook). */
+    /** Its salt, % by mass (the same source). */
     public static final double EUTECTIC_SALT_PERCENT = 23.3;
+
+    private static final Require.Range SHARE = new Require.Range(0, 100, "% by mass");
+    private static final Require.Range ICE_LINE = new Require.Range(EUTECTIC_C, 0, "°C");
 
     private Brine() {}
 
     /**
-     * Freezing point of brine.
+     * Freezing point of brine, and the temperature of a bath of that strength.
      *
      * @param saltPercent salt, % by mass of salt and water, 0 to 100
-     * @return °C, never below {@value #EUTECTIC_C}
+     * @return °C, 0 to {@value #EUTECTIC_C}
      * @throws IllegalArgumentException if the share is outside 0 to 100
      */
     public static double freezingPointC(double saltPercent) {
-        Require.within("saltPercent", saltPercent, new Require.Range(0, 100, "% by mass"));
+        Require.within("saltPercent", saltPercent, SHARE);
         if (saltPercent >= EUTECTIC_SALT_PERCENT) {
             return EUTECTIC_C;
         }
-        double point =
-                Solution.inWater(100 - saltPercent)
-                        .with(saltPercent, Solute.SODIUM_CHLORIDE)
-                        .freezingPointC();
-        return Math.max(EUTECTIC_C, point);
+        return Math.max(EUTECTIC_C, of(saltPercent).freezingPointC());
     }
 
     /**
-     * Salt in brine that rests with ice: the bath's own strength at a temperature.
+     * Salt in brine that rests with ice: the inverse of {@link #freezingPointC}.
      *
-     * @param temperatureC temperature, °C, {@value #EUTECTIC_C} to 0
-     * @return salt, % by mass of salt and water
+     * @param temperatureC temperature of ice and brine, °C, {@value #EUTECTIC_C} to 0
+     * @return salt, % by mass of salt and water, 0 to {@value #EUTECTIC_SALT_PERCENT}
      * @throws IllegalArgumentException if no brine and ice rest together there
      */
     public static double saltPercentAtIceLine(double temperatureC) {
-        Require.within("temperatureC", temperatureC, new Require.Range(EUTECTIC_C, 0, "°C"));
-        double low = 0;
-        double high = EUTECTIC_SALT_PERCENT;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (freezingPointC(middle) > temperatureC) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        if (temperatureC < EUTECTIC_C) {
+            throw new IllegalArgumentException(
+                    "temperatureC is %s; ice and brine rest together only between %s and 0 °C: table salt cannot make a bath colder"
+                            .formatted(Require.spoken(temperatureC), Require.spoken(EUTECTIC_C)));
         }
-        return high;
+        Require.within("temperatureC", temperatureC, ICE_LINE);
+        double molality =
+                Solute.SODIUM_CHLORIDE.binding().molality(IceActivity.minusLn(temperatureC));
+        double saltPerWater = molality * Solute.SODIUM_CHLORIDE.molarMassGPerMol() / 1000;
+        return Math.min(EUTECTIC_SALT_PERCENT, 100 * saltPerWater / (1 + saltPerWater));
+    }
+
+    /**
+     * The most salt that water of a bath takes up on its way to the eutectic.
+     *
+     * @param waterG liquid water, melted ice included, g, more than zero
+     * @return salt, g; anything above it stays undissolved
+     * @throws IllegalArgumentException if there is no water
+     */
+    public static double mostDissolvedSaltG(double waterG) {
+        Require.positive("waterG", waterG, "g");
+        return waterG * EUTECTIC_SALT_PERCENT / (100 - EUTECTIC_SALT_PERCENT);
+    }
+
+    private static Solution of(double saltPercent) {
+        return Solution.inWater(100 - saltPercent).with(saltPercent, Solute.SODIUM_CHLORIDE);
     }
 }

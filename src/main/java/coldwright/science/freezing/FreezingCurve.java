@@ -5,12 +5,35 @@ import coldwright.science.Temperature;
 
 import java.util.List;
 
-/** How much of a mix's water is ice at each temperature. */
+/**
+ * How much of a mix's water is ice at each temperature, in equilibrium.
+ *
+ * <p>As water freezes out, the solutes crowd into what is left, and that freezes lower: at each
+ * temperature just so much water stays liquid as the solutes can hold there. Equation: a_w of the
+ * remaining liquid = a_w of ice; solved by the additive rule described at {@code IceLine}, without
+ * iteration. Below {@link #iceStopsGrowingC} nothing changes any more.
+ *
+ * <pre>{@code
+ * var curve = Solution.inWater(70).with(30, Solute.SUCROSE).freezingCurve();
+ * curve.initialFreezingPointC();             // −2.65
+ * curve.icePercentAt(-10);                   // 66 % of the water is ice
+ * curve.temperatureAtIcePercentC(50);        // −6.0: half the water frozen
+ * curve.concentratedPhaseSolidsPercent(-10); // 56 % sugar between the crystals
+ * }</pre>
+ *
+ * <p>Real freezing lags behind: supercooling, and syrup too thick to let water through.
+ */
 public final class FreezingCurve {
     private final Solution solution;
+    private final IceLine line;
+    private final double freezingPointC;
+    private final double limitC;
 
     FreezingCurve(Solution solution) {
         this.solution = solution;
+        this.line = IceLine.of(solution);
+        this.freezingPointC = line.temperatureC(solution.waterG() / 1000);
+        this.limitC = FreezeLimit.temperatureC(solution);
     }
 
     /**
@@ -19,32 +42,28 @@ public final class FreezingCurve {
      * @return °C, 0 or below
      */
     public double initialFreezingPointC() {
-        return solution.freezingPointC();
+        return freezingPointC;
+    }
+
+    /**
+     * The temperature below which no more ice forms: the syrup between the crystals is then too
+     * thick (Tm′, for sucrose −34 °C), or all brine has set (the eutectic).
+     *
+     * @return °C; −120 if nothing in the solution sets a limit
+     */
+    public double iceStopsGrowingC() {
+        return Notes.onlySalts(solution) ? Notes.coldestEutecticC(solution) : limitC;
     }
 
     /**
      * Ice as a share of all water.
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return % of the water, 0 to 100
+     * @return % of the water, 0 to 100; 0 at the initial freezing point and above
+     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double icePercentAt(double temperatureC) {
-        Temperature.require("temperatureC", temperatureC);
-        double target = IceActivity.minusLn(temperatureC);
-        if (target <= solution.minusLn(1)) {
-            return 0;
-        }
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (solution.minusLn(middle) > target) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return 100 * (1 - high);
+        return 100 * (1 - liquidG(temperatureC) / solution.waterG());
     }
 
     /**
@@ -52,40 +71,73 @@ public final class FreezingCurve {
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return g, for the mass of water that the solution has
+     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double iceG(double temperatureC) {
-        return solution.waterG() * icePercentAt(temperatureC) / 100;
+        return solution.waterG() - liquidG(temperatureC);
+    }
+
+    /**
+     * The most ice that ever forms.
+     *
+     * @return % of the water
+     */
+    public double greatestIcePercent() {
+        return icePercentAt(Temperature.COLDEST_C);
     }
 
     /**
      * The temperature for a wanted share of ice.
      *
-     * @param icePercent % of the water, 0 to less than 100
+     * @param icePercent % of the water, 0 to {@link #greatestIcePercent}
      * @return °C
+     * @throws IllegalArgumentException if so much ice never forms
      */
     public double temperatureAtIcePercentC(double icePercent) {
-        Require.within("icePercent", icePercent, new Require.Range(0, 99.9, "% of the water"));
-        return IceActivity.temperatureOfMinusLnC(solution.minusLn(1 - icePercent / 100));
+        Require.within("icePercent", icePercent, new Require.Range(0, 100, "% of the water"));
+        if (icePercent == 0) {
+            return freezingPointC;
+        }
+        double most = greatestIcePercent();
+        if (icePercent > most) {
+            throw new IllegalArgumentException(
+                    "icePercent is %s; in this mix it never gets above %s %% of the water: ask for less, or thin it with water"
+                            .formatted(
+                                    Require.spoken(icePercent),
+                                    Require.spoken(Math.floor(most * 10) / 10)));
+        }
+        double wantedC = line.temperatureC(solution.waterG() / 1000 * (1 - icePercent / 100));
+        return Math.max(wantedC, Math.max(limitC, Temperature.COLDEST_C));
     }
 
     /**
      * Strength of the liquid between the ice crystals.
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return solutes in the unfrozen liquid, % by mass
+     * @return solutes in the unfrozen part, % by mass; ideal particles carry no mass here
+     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double concentratedPhaseSolidsPercent(double temperatureC) {
         double solutesG = solution.totalG() - solution.waterG();
-        double liquidG = solution.waterG() - iceG(temperatureC);
-        return 100 * solutesG / (solutesG + liquidG);
+        double phaseG = solutesG + liquidG(temperatureC);
+        return phaseG == 0 ? 0 : 100 * solutesG / phaseG;
     }
 
     /**
-     * Where the answer leaves the range of its sources.
+     * Where the curve leaves the range of its sources, and other things worth knowing.
      *
-     * @return remarks, empty if none
+     * @return sentences
      */
     public List<String> notes() {
-        return solution.notes();
+        return Notes.of(this, solution);
+    }
+
+    private double liquidG(double temperatureC) {
+        Temperature.require("temperatureC", temperatureC);
+        double t = Math.max(temperatureC, limitC);
+        if (t >= freezingPointC) {
+            return solution.waterG();
+        }
+        return Math.min(solution.waterG(), 1000 * line.liquidKg(t));
     }
 }

@@ -2,49 +2,135 @@ package coldwright.science.freezing;
 
 import java.util.Locale;
 
-/** Small molecules and salts that dissolve in a mix and lower its freezing point. */
+/**
+ * Small molecules and salts that dissolve in a mix and lower its freezing point, each with the
+ * model and the sources behind it.
+ *
+ * <p>Masses are without crystal water (glucose monohydrate is 9 % water). "CRC" is J. Rumble (ed.),
+ * CRC Handbook of Chemistry and Physics, 102nd ed. (2021), table "Concentrative properties of
+ * aqueous solutions", read in a public transcription; the constants are least-squares fits to the
+ * rows marked {@code fit} in the tests' table {@code rumble-2021-freezing-points}.
+ */
 public enum Solute {
-    /** Table sugar. */
-    SUCROSE(342.296, Margules.of(6.47)),
-    /** Grape sugar, dextrose (anhydrous). */
-    GLUCOSE(180.156, Margules.of(2.25)),
-    /** Fruit sugar. */
-    FRUCTOSE(180.156, Margules.of(2.25)),
-    /** Milk sugar. */
-    LACTOSE(342.296, Margules.of(6.47)),
-    /** Malt sugar. */
-    MALTOSE(342.296, Margules.of(6.47)),
-    /** One half of lactose. */
-    GALACTOSE(180.156, Margules.of(2.25)),
-    /** The mushroom sugar. */
-    TREHALOSE(342.296, Margules.of(6.47)),
-    /** A sugar alcohol. */
-    SORBITOL(182.172, Margules.of(1.65)),
-    /** Glycerine. */
-    GLYCEROL(92.094, Margules.of(1.16)),
-    /** Drinking alcohol. */
-    ETHANOL(46.068, Margules.of(1.0)),
-    /** Table salt. */
-    SODIUM_CHLORIDE(58.443, new Electrolyte(2, 1, new double[] {0.02})),
-    /** The other table salt. */
-    POTASSIUM_CHLORIDE(74.551, new Electrolyte(2, 1, new double[] {0.0})),
-    /** Road and cheese salt (anhydrous). */
-    CALCIUM_CHLORIDE(110.984, new Electrolyte(3, 2, new double[] {0.1})),
-    /** The acid of lemons (anhydrous). */
-    CITRIC_ACID(192.124, Margules.of(2.0));
+    /**
+     * Table sugar. Fitted to four CRC rows and the eutectic 62.3 %, −13.95 °C (F. E. Young and F.
+     * T. Jones, J. Phys. Colloid Chem. 53 (1949) 1334; value from memory). Starzak and Peacock's
+     * equation of 1997, not used in the fit, lies within 0.05 °C to 30 % and within 4 % to 75 %.
+     */
+    SUCROSE(342.296, Margules.upTo(0.18, 5.922, 57.13, -351.9), -34, crc(-13.95, 1)),
+
+    /** Grape sugar, dextrose. Fitted to four CRC rows (to 30 %) and −46 °C at 80 % (memory). */
+    GLUCOSE(180.156, Margules.upTo(0.29, 2.775, -5.265), -46, crc(-4.79, 1)),
+
+    /** Fruit sugar. Fitted to five CRC rows (to 28 %; the print has a kink) and −46 °C at 80 %. */
+    FRUCTOSE(180.156, Margules.upTo(0.29, 1.966, -2.439), -46, crc(-4.2, 1.5)),
+
+    /**
+     * Milk sugar. Fitted to two CRC rows (the table ends at 8 %) and −30 °C at 80 % (from memory).
+     */
+    LACTOSE(342.296, Margules.upTo(0.25, 6.822, -19.93), -30, crc(-0.5, 3)),
+
+    /** Malt sugar. Fitted to five CRC rows (to 44 %) and −32 °C at 80 % (from memory). */
+    MALTOSE(342.296, Margules.upTo(0.15, 3.896, 112.5, -644.5), -32, crc(-5.35, 1)),
+
+    /** One half of lactose: taken as glucose, whose Norrish constant is the same (memory). */
+    GALACTOSE(180.156, Margules.upTo(0.29, 2.775, -5.265), -45, Validity.byAnalogy("glucose", 3)),
+
+    /** The sugar of mushrooms: taken as sucrose. */
+    TREHALOSE(
+            342.296,
+            Margules.upTo(0.18, 5.922, 57.13, -351.9),
+            -30,
+            Validity.byAnalogy("sucrose", 3)),
+
+    /** Sugar alcohol, K = 1.65 at 25 °C; see {@link Polyols}. */
+    SORBITOL(182.172, Polyols.of(1.65), -49, Polyols.VALIDITY),
+
+    /** Sugar alcohol, K = 1.66 at 25 °C; see {@link Polyols}. */
+    XYLITOL(152.146, Polyols.of(1.66), -57, Polyols.VALIDITY),
+
+    /** Sugar alcohol, K = 1.34 at 25 °C; see {@link Polyols}. */
+    ERYTHRITOL(122.12, Polyols.of(1.34), -57, Polyols.VALIDITY),
+
+    /** Glycerine. Fitted to five CRC rows and the eutectic 66.7 %, −46.5 °C (from memory). */
+    GLYCEROL(92.094, Margules.upTo(0.6, 2.608, -4.144), -65, crc(-46.5, 1)),
+
+    /** Drinking alcohol; see {@link EthanolBinding}. */
+    ETHANOL(46.068, new EthanolBinding(), -115, crc(-49.5, 1.5)),
+
+    /** Table salt. Fitted to six CRC rows and the eutectic 23.3 %, −21.1 °C. */
+    SODIUM_CHLORIDE(
+            58.443,
+            new Electrolyte(2, 1, 1, 0.04262, 0.269, 0.003477, 6.2),
+            -21.1,
+            crc(-21.1, 0.3)),
+
+    /**
+     * The other table salt. Fitted to six CRC rows (to 13 %) and the eutectic 19.7 %, −10.7 °C
+     * (from memory; J. Chin. Inst. Chem. Eng. 33 (2002) 469 measured 19.5 %, −11.1 °C, abstract
+     * read).
+     */
+    POTASSIUM_CHLORIDE(
+            74.551, new Electrolyte(2, 1, 1, 0.02289, 0.1818, 0, 6), -10.7, crc(-10.7, 1)),
+
+    /**
+     * Cheese and road salt. Fitted to six CRC rows up to 20 %, where sources begin to part: at 30 %
+     * CRC says −41, Melinder −48 °C. Eutectic 30.2 %, −49.8 °C from memory.
+     */
+    CALCIUM_CHLORIDE(
+            110.984, new Electrolyte(3, 2, 3, 0.4586, 1.132, -0.02069, 6), -49.8, crc(-18.3, 0.5)),
+
+    /** The acid of lemons. K_a 7.4e-4 (from memory); fitted to seven CRC rows (to 30 %). */
+    CITRIC_ACID(
+            192.124, new WeakAcid(7.4e-4, new double[] {3.18, -60.14}, 0.039), -50, crc(-4.25, 1)),
+
+    /**
+     * The acid of yogurt. The acid of the CRC table counts as 0.89 molecules per formula weight, as
+     * it does when part of it has joined up in pairs; fitted to its rows as one number.
+     */
+    LACTIC_ACID(90.078, new Margules(0.89, new double[] {0}, 1), -60, crc(-4.44, 1.5)),
+
+    /** The acid of apples. K_a 4.0e-4 and Norrish's constant 1.82, both from memory. */
+    MALIC_ACID(
+            134.087,
+            new WeakAcid(4.0e-4, new double[] {1.82}, 0.1),
+            -50,
+            Validity.fromMemory("water activity at 25 °C", 4)),
+
+    /** The acid of grapes. K_a 1.0e-3 and Norrish's constant 4.68, both from memory. */
+    TARTARIC_ACID(
+            150.087,
+            new WeakAcid(1.0e-3, new double[] {4.68}, 0.1),
+            -50,
+            Validity.fromMemory("water activity at 25 °C", 4));
 
     private final double molarMassGPerMol;
     private final WaterBinding binding;
+    private final double iceStopsC;
+    private final Eutectic eutectic;
+    private final Validity validity;
+    private volatile double[] effectiveParticles;
 
-    Solute(double molarMassGPerMol, WaterBinding binding) {
+    Solute(double molarMassGPerMol, WaterBinding binding, double iceStopsC, Validity validity) {
         this.molarMassGPerMol = molarMassGPerMol;
         this.binding = binding;
+        this.iceStopsC = iceStopsC;
+        this.eutectic = null;
+        this.validity = validity;
+    }
+
+    Solute(double molarMassGPerMol, Electrolyte binding, double eutecticC, Validity validity) {
+        this.molarMassGPerMol = molarMassGPerMol;
+        this.binding = binding;
+        this.iceStopsC = Double.NaN;
+        this.eutectic = Eutectic.at(eutecticC, binding);
+        this.validity = validity;
     }
 
     /**
      * Molar mass without any crystal water.
      *
-     * @return g/mol, from the CRC Handbook's table of concentrative properties
+     * @return g/mol, from the CRC table where it has the solute
      */
     public double molarMassGPerMol() {
         return molarMassGPerMol;
@@ -59,7 +145,53 @@ public enum Solute {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
+    /**
+     * How far the model of this solute alone in water can be trusted.
+     *
+     * @return range, error and source
+     */
+    public Validity validity() {
+        return validity;
+    }
+
+    /**
+     * Whether it is a salt, which crystallises with the last ice at a eutectic.
+     *
+     * @return true for sodium, potassium and calcium chloride
+     */
+    public boolean isSalt() {
+        return eutectic != null;
+    }
+
     WaterBinding binding() {
         return binding;
+    }
+
+    /** The end of freezing of a salt; null for anything else. */
+    Eutectic eutectic() {
+        return eutectic;
+    }
+
+    /**
+     * Temperature Tm′ below which no more ice grows in it, °C; not a number for salts. All from
+     * memory (Y. Roos, Carbohydr. Res. 238 (1993) 39, for the sugars); acids, erythritol and
+     * alcohol by judgement.
+     */
+    double iceStopsC() {
+        return iceStopsC;
+    }
+
+    /** See {@link IceGrid#effectiveParticles}; made at first use. */
+    double[] effectiveParticles() {
+        double[] made = effectiveParticles;
+        if (made == null) {
+            made = IceGrid.effectiveParticles(binding);
+            effectiveParticles = made;
+        }
+        return made;
+    }
+
+    private static Validity crc(double coldestC, double errorPercent) {
+        return new Validity(coldestC, errorPercent, "freezing points in the CRC Handbook");
     }
 }

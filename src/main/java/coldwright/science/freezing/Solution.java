@@ -1,6 +1,7 @@
 package coldwright.science.freezing;
 
 import coldwright.science.Require;
+import coldwright.science.Temperature;
 
 import java.util.Collections;
 import java.util.EnumMap;
@@ -15,12 +16,18 @@ import java.util.Map;
  *
  * <pre>{@code
  * var syrup = Solution.inWater(70).with(30, Solute.SUCROSE);
- * syrup.freezingPointC();                                    // −2.64
- * syrup.with(5, Solute.ETHANOL).freezingPointC();            // lower
+ * syrup.freezingPointC();                               // −2.65
+ * syrup.with(5, Solute.ETHANOL).freezingPointC();       // −5.94
+ * syrup.freezingCurve().icePercentAt(-18);              // 78.7 % of the water
  * }</pre>
  *
+ * <p>Models: {@link IceActivity} for the ice, {@link Solute} for each solute, {@code IceLine} and
+ * {@code Blend} for their mixture. Expected error of the freezing point: 0.05 °C down to −2 °C,
+ * below that 2 % of the depression for sugars and milk salts, 5 % where alcohol or much salt meets
+ * sugar. {@link #notes} says when an answer leaves the range of its sources.
+ *
  * @param waterG water, g, more than zero
- * @param massG each solute's mass, g
+ * @param massG each solute's mass, g, without crystal water
  * @param idealMillimol particles counted as ideal, by name, mmol
  */
 public record Solution(
@@ -31,17 +38,12 @@ public record Solution(
      * @throws IllegalArgumentException if there is no water or an amount is negative
      */
     public Solution {
-        Require.positive("waterG", waterG, "g");
+        requireWater(waterG);
         EnumMap<Solute, Double> solutes = new EnumMap<>(Solute.class);
-        massG.forEach(
-                (solute, g) ->
-                        solutes.put(
-                                solute, Require.notNegative(solute.spoken() + " massG", g, "g")));
+        massG.forEach((solute, g) -> solutes.put(solute, amount(solute.spoken(), g, "g")));
         massG = Collections.unmodifiableMap(solutes);
         LinkedHashMap<String, Double> ideal = new LinkedHashMap<>();
-        idealMillimol.forEach(
-                (what, mmol) ->
-                        ideal.put(what, Require.notNegative(what + " millimol", mmol, "mmol")));
+        idealMillimol.forEach((what, mmol) -> ideal.put(what, amount(what, mmol, "mmol")));
         idealMillimol = Collections.unmodifiableMap(ideal);
     }
 
@@ -59,17 +61,40 @@ public record Solution(
     /**
      * The same with more of a solute.
      *
-     * @param massG mass to add, g, zero or more
+     * @param moreG mass to add, g, zero or more
      * @param solute what to add, without crystal water
      * @return the new solution
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
-    public Solution with(double massG, Solute solute) {
-        Require.notNegative("massG", massG, "g");
-        EnumMap<Solute, Double> more = new EnumMap<>(Solute.class);
-        more.putAll(this.massG);
-        more.merge(solute, massG, Double::sum);
-        return new Solution(waterG, more, idealMillimol);
+    public Solution with(double moreG, Solute solute) {
+        EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
+        all.putAll(massG);
+        all.merge(solute, amount(solute.spoken(), moreG, "g"), Double::sum);
+        return new Solution(waterG, all, idealMillimol);
+    }
+
+    /**
+     * The same without a solute.
+     *
+     * @param solute what to leave out; it need not be there
+     * @return the new solution
+     */
+    public Solution without(Solute solute) {
+        EnumMap<Solute, Double> rest = new EnumMap<>(Solute.class);
+        rest.putAll(massG);
+        rest.remove(solute);
+        return new Solution(waterG, rest, idealMillimol);
+    }
+
+    /**
+     * The same, thinned with water.
+     *
+     * @param moreG water to add, g, zero or more
+     * @return the new solution
+     * @throws IllegalArgumentException if the mass is negative or not a number
+     */
+    public Solution withWater(double moreG) {
+        return new Solution(waterG + amount("water", moreG, "g"), massG, idealMillimol);
     }
 
     /**
@@ -81,10 +106,9 @@ public record Solution(
      * @throws IllegalArgumentException if the amount is negative or not a number
      */
     public Solution withIdealParticles(double millimol, String what) {
-        Require.notNegative("millimol", millimol, "mmol");
-        LinkedHashMap<String, Double> more = new LinkedHashMap<>(idealMillimol);
-        more.merge(what, millimol, Double::sum);
-        return new Solution(waterG, massG, more);
+        LinkedHashMap<String, Double> all = new LinkedHashMap<>(idealMillimol);
+        all.merge(what, amount(what, millimol, "mmol"), Double::sum);
+        return new Solution(waterG, massG, all);
     }
 
     /**
@@ -93,7 +117,11 @@ public record Solution(
      * @return water and solutes, g; ideal particles carry no mass here
      */
     public double totalG() {
-        return waterG + massG.values().stream().mapToDouble(Double::doubleValue).sum();
+        double sum = waterG;
+        for (double g : massG.values()) {
+            sum += g;
+        }
+        return sum;
     }
 
     /**
@@ -107,23 +135,38 @@ public record Solution(
     }
 
     /**
-     * Water activity.
+     * Water activity, as if everything stayed liquid and dissolved.
+     *
+     * <p>It is that of ice at the freezing point; the small drift with temperature (heat of
+     * dilution; under 0.005 for syrup of 60 % between −10 and 25 °C) is neglected.
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return water activity, 0 to 1
+     * @return water activity, 1 for pure water; never under 0.40, that of ice at −120 °C
+     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double waterActivity(double temperatureC) {
-        coldwright.science.Temperature.require("temperatureC", temperatureC);
-        return Math.exp(-minusLn(1));
+        Temperature.require("temperatureC", temperatureC);
+        double freezingC = IceLine.allDissolved(this).temperatureC(waterG / 1000);
+        return Math.exp(-IceActivity.minusLn(freezingC));
     }
 
     /**
-     * Where ice and this solution rest together.
+     * Where ice and this solution rest together: the highest temperature at which ice can last.
      *
-     * @return °C, 0 or below
+     * @return °C, 0 or below, −120 at the lowest; brine never below its eutectic
      */
     public double freezingPointC() {
-        return IceActivity.temperatureOfMinusLnC(minusLn(1));
+        return IceLine.of(this).temperatureC(waterG / 1000);
+    }
+
+    /**
+     * What the freezing point may be wrong by: the models of the solutes and the rule of mixtures
+     * together.
+     *
+     * @return expected error, °C, about two cases in three lie within it
+     */
+    public double freezingPointErrorC() {
+        return new Trust(this).errorC(freezingPointC());
     }
 
     /**
@@ -136,24 +179,23 @@ public record Solution(
     }
 
     /**
-     * Where the answer leaves the range of its sources.
+     * Where the freezing point leaves the range of its sources, and other things worth knowing.
      *
-     * @return remarks, empty if none
+     * @return sentences, empty if there is nothing to say
      */
     public List<String> notes() {
-        return List.of();
+        return Notes.of(this, freezingPointC());
     }
 
-    double minusLn(double liquidShare) {
-        double kg = waterG * liquidShare / 1000;
-        double sum = 0;
-        for (Map.Entry<Solute, Double> e : massG.entrySet()) {
-            Solute s = e.getKey();
-            sum += s.binding().minusLn(e.getValue() / s.molarMassGPerMol() / kg);
+    private static void requireWater(double waterG) {
+        if (waterG == 0) {
+            throw new IllegalArgumentException(
+                    "waterG is 0 g; it must be more than zero: without water nothing can freeze");
         }
-        for (double mmol : idealMillimol.values()) {
-            sum += mmol / 1000 / kg / WaterBinding.WATER_MOL_PER_KG;
-        }
-        return sum;
+        Require.positive("waterG", waterG, "g");
+    }
+
+    private static double amount(String what, double amount, String unit) {
+        return Require.notNegative(what, amount, unit);
     }
 }

@@ -8,7 +8,7 @@
  *
  * <pre>{@code
  * var syrup = Solution.inWater(70).with(30, Solute.SUCROSE);
- * syrup.freezingPointC();                    // −2.64
+ * syrup.freezingPointC();                    // −2.65
  * syrup.freezingCurve().icePercentAt(-18);   // per cent of the water
  * }</pre>
  */
