@@ -20,8 +20,7 @@ import java.util.zip.CRC32;
 /** A figure as SVG: letters as text, title and description for those who can't see it. */
 final class FigureSvg {
     private static final Pattern TEXT =
-            Pattern.compile(
-                    "<text (?<style>[^>]*font-size: (?<size>[\\d.]+)px;[^>]*)>(?<letters>[^<]*)</text>");
+            Pattern.compile("<text ([^>]*font-size: ([\\d.]+)px;[^>]*)>([^<]*)</text>");
 
     private FigureSvg() {}
 
@@ -51,13 +50,13 @@ final class FigureSvg {
         return TEXT.matcher(svg)
                 .replaceAll(
                         text -> {
-                            double size = Double.parseDouble(text.group("size"));
+                            double size = Double.parseDouble(text.group(2));
                             Type type =
-                                    text.group("style").contains("Libertine")
+                                    text.group(1).contains("Libertine")
                                             ? Type.ofTitles(size)
                                             : Type.of(size);
                             String letters =
-                                    text.group("letters")
+                                    text.group(3)
                                             .replace("&lt;", "<")
                                             .replace("&gt;", ">")
                                             .replace("&amp;", "&");
@@ -65,8 +64,8 @@ final class FigureSvg {
                                     "<text textLength='%s' lengthAdjust='spacingAndGlyphs' %s>%s</text>"
                                             .formatted(
                                                     hundredths(type.width(letters)),
-                                                    text.group("style"),
-                                                    text.group("letters")));
+                                                    text.group(1),
+                                                    text.group(3)));
                         });
     }
 
