@@ -124,6 +124,15 @@ public final class DeskModel {
         open.set(lesson);
     }
 
+    /**
+     * Tells the learner something.
+     *
+     * @param sentence what there is to tell
+     */
+    public void tell(String sentence) {
+        notice.set(sentence);
+    }
+
     /** Takes the notice away. */
     public void dismissNotice() {
         notice.set("");

@@ -1,7 +1,7 @@
 package coldwright.desk.page;
 
 import coldwright.desk.model.Drawn;
-import coldwright.desk.model.SpokenFigure;
+import coldwright.figure.FigureText;
 import coldwright.paint.Picture;
 import coldwright.paint.Sheet;
 
@@ -49,7 +49,7 @@ final class PlateView extends VBox {
             getChildren().add(Words.label("Source: " + sources, "plate-source"));
         }
         face.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        face.setAccessibleText(SpokenFigure.of(is.figure()));
+        face.setAccessibleText(FigureText.describe(is.figure()));
         paint();
     }
 

@@ -3,8 +3,6 @@ package coldwright.desk.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.figure.Figure;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,21 +30,6 @@ class PageNumberTest {
         for (String text : List.of("", "-", "1.2.3", "NaN", "1e5", "one", "1 2")) {
             assertTrue(PageNumber.read(text).isEmpty(), text);
         }
-    }
-
-    @Test
-    void saysAFigureInWords() {
-        Figure figure =
-                Figure.of("Sugar against ice")
-                        .x("sucrose", "%")
-                        .y("freezing point", "°C")
-                        .line("computed", new double[] {0, 20, 40}, new double[] {0, -1.47, -4.449})
-                        .markX("class", 20);
-        assertEquals(
-                "Sugar against ice. computed: freezing point falls from 0 °C to −4.45 °C as sucrose"
-                        + " goes from 0 % to 40 %. A line marks class at 20 %.",
-                SpokenFigure.of(figure).replace('\u00A0', ' '));
-        assertEquals("As I say.", SpokenFigure.of(figure.text("As I say.")));
     }
 
     @Test

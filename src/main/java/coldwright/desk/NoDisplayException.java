@@ -1,0 +1,10 @@
+package coldwright.desk;
+
+/** There is no screen to open a window on; the message says why in one sentence. */
+public final class NoDisplayException extends Exception {
+    private static final long serialVersionUID = 1;
+
+    NoDisplayException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}
