@@ -84,7 +84,7 @@ public final class Layers {
         /** Checks both. */
         public Span {
             Require.positive("halfThicknessM", halfThicknessM, "m");
-            Require.within("dimension", dimension, new Require.Range(1, 3, ""));
+            Require.within("dimension", dimension, new Require.Range(1, 9, ""));
         }
     }
 

@@ -17,7 +17,9 @@ import coldwright.science.Require;
  * equation above and tested against finite differences. E at Bi → 0 agrees with Lin et al. 1996, 1
  * + 1/β₁ + 1/β₂ (same chapter, read).
  *
- * <p>Accuracy of the reduction: the tests hold a tub against a two-dimensional march.
+ * <p>Accuracy of the reduction, against a two-dimensional march of tubs from 160 × 50 to 60 × 150
+ * mm: freezing times within 2 % in still air (Bi 0.15 to 0.26), 5 % in moving air, 9 % in stirred
+ * brine (Bi 6 to 11). With E and L alone they would be 3 to 8, 24 and 49 % long.
  */
 public final class Shape {
     private static final int TERMS = 40;
@@ -189,6 +191,21 @@ public final class Shape {
                 double middle = kind == Kind.TUB ? tubMiddle(biot / l) : boxMiddle(biot / l);
                 return Math.min(3, Math.max(1, l * l * (0.5 + 1 / biot) / middle));
         }
+    }
+
+    /**
+     * The body of one direction that stands for this one.
+     *
+     * @param filmOverConductivityPerM h/k, 1/m, more than zero
+     * @return depth and dimension
+     */
+    public Layers.Span span(double filmOverConductivityPerM) {
+        double l = halfThicknessM();
+        double biot = l * Require.positive("h/k", filmOverConductivityPerM, "1/m");
+        double middle = l * l * (0.5 + 1 / biot) / dimension(biot);
+        double perM = surfacePerVolumePerM();
+        double depth = 2 * perM * (middle - 1 / (perM * filmOverConductivityPerM));
+        return new Layers.Span(depth, Math.max(1, depth * perM));
     }
 
     /** u in the middle of a tub, m²; c is h/k in 1/m. */

@@ -3,9 +3,6 @@ package coldwright.science.thermal;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 
-import java.util.EnumMap;
-import java.util.Map;
-
 /**
  * A composition sorted into the few kinds of substance that the thermal tables know.
  *
@@ -16,7 +13,9 @@ import java.util.Map;
  * volume, as Choi and Okos 1986 combine them.
  */
 public final class Makeup {
-    private final Map<Substance, Double> shares = new EnumMap<>(Substance.class);
+    private static final Substance[] SUBSTANCES = Substance.values();
+
+    private final double[] shares = new double[SUBSTANCES.length];
 
     private Makeup() {}
 
@@ -37,7 +36,7 @@ public final class Makeup {
         for (Component component : Component.values()) {
             double share = composition.percent(component) / sum;
             if (share > 0) {
-                makeup.shares.merge(substance(component), share, Double::sum);
+                makeup.shares[substance(component).ordinal()] += share;
             }
         }
         return makeup;
@@ -76,7 +75,7 @@ public final class Makeup {
      * @return of the mass, 0 to 1
      */
     public double share(Substance substance) {
-        return shares.getOrDefault(substance, 0.0);
+        return shares[substance.ordinal()];
     }
 
     /**
@@ -87,8 +86,10 @@ public final class Makeup {
      */
     public double heatCapacityJPerGK(double temperatureC) {
         double sum = 0;
-        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
-            sum += part.getValue() * part.getKey().heatCapacityJPerGK(temperatureC);
+        for (Substance part : SUBSTANCES) {
+            if (shares[part.ordinal()] > 0) {
+                sum += shares[part.ordinal()] * part.heatCapacityJPerGK(temperatureC);
+            }
         }
         return sum;
     }
@@ -101,9 +102,9 @@ public final class Makeup {
      */
     double solidsEnthalpyJPerG(double temperatureC) {
         double sum = 0;
-        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
-            if (part.getKey() != Substance.WATER) {
-                sum += part.getValue() * part.getKey().enthalpyFromZeroJPerG(temperatureC);
+        for (Substance part : SUBSTANCES) {
+            if (part != Substance.WATER && shares[part.ordinal()] > 0) {
+                sum += shares[part.ordinal()] * part.enthalpyFromZeroJPerG(temperatureC);
             }
         }
         return sum;
@@ -133,13 +134,14 @@ public final class Makeup {
         double ice = share(Substance.WATER) * iceOfWater;
         double liquidVolume = liquidVolume(temperatureC, ice);
         double sum = 0;
-        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
-            Substance substance = part.getKey();
-            double mass = part.getValue() - (substance == Substance.WATER ? ice : 0);
-            sum +=
-                    mass
-                            / substance.densityKgPerM3(temperatureC)
-                            * substance.conductivityWPerMK(temperatureC);
+        for (Substance part : SUBSTANCES) {
+            double mass = liquidMass(part, ice);
+            if (mass > 0) {
+                sum +=
+                        mass
+                                / part.densityKgPerM3(temperatureC)
+                                * part.conductivityWPerMK(temperatureC);
+            }
         }
         if (ice <= 0) {
             return sum / liquidVolume;
@@ -155,11 +157,17 @@ public final class Makeup {
 
     private double liquidVolume(double temperatureC, double ice) {
         double volume = 0;
-        for (Map.Entry<Substance, Double> part : shares.entrySet()) {
-            double mass = part.getValue() - (part.getKey() == Substance.WATER ? ice : 0);
-            volume += mass / part.getKey().densityKgPerM3(temperatureC);
+        for (Substance part : SUBSTANCES) {
+            double mass = liquidMass(part, ice);
+            if (mass > 0) {
+                volume += mass / part.densityKgPerM3(temperatureC);
+            }
         }
         return volume;
+    }
+
+    private double liquidMass(Substance part, double ice) {
+        return shares[part.ordinal()] - (part == Substance.WATER ? ice : 0);
     }
 
     private static double iceVolume(double temperatureC, double ice) {

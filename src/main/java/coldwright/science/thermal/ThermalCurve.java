@@ -3,6 +3,7 @@ package coldwright.science.thermal;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.FreezingCurve;
+import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,11 @@ import java.util.List;
 public final class ThermalCurve {
     private static final double COLDEST_C = -45;
     private static final double WARMEST_C = 100;
-    private static final double ICE_STEP_PERCENT = 0.5;
+    private static final double ICE_STEP = 0.005;
+
+    /** A freezing point nearer to 0 °C than this is that of pure water. */
+    private static final double PURE_C = -1e-6;
+
     private static final double DEGREE = 1;
     private static final double AIR_K = 0.024;
 
@@ -40,6 +45,18 @@ public final class ThermalCurve {
         this.freezing = freezing;
         this.overrunPercent = overrunPercent;
         this.table = tabulate();
+    }
+
+    /**
+     * The curve of a mix.
+     *
+     * @param mix the mix, with some water
+     * @return the curve, without air
+     * @throws IllegalArgumentException if there is no water to freeze
+     */
+    public static ThermalCurve of(Mix mix) {
+        Makeup makeup = Makeup.of(mix.composition());
+        return of(makeup, makeup.share(Substance.WATER) > 0 ? mix.freezingCurve() : null);
     }
 
     /**
@@ -69,6 +86,7 @@ public final class ThermalCurve {
         return new ThermalCurve(makeup, freezing, newOverrunPercent);
     }
 
+    /** Points about evenly spaced in ice: in an ideal solution T·(1 − f) stays the same. */
     private EnthalpyTable tabulate() {
         EnthalpyTable.Points points = new EnthalpyTable.Points(600);
         double start = freezing.initialFreezingPointC();
@@ -77,15 +95,15 @@ public final class ThermalCurve {
         }
         add(points, start, 0);
         double coldest = start;
-        for (double ice = ICE_STEP_PERCENT; ice < 99.8; ice += ICE_STEP_PERCENT) {
-            double t = freezing.temperatureAtIcePercentC(ice);
-            if (t <= COLDEST_C) {
-                break;
+        if (start > PURE_C) {
+            add(points, start, freezing.icePercentAt(start - DEGREE));
+        } else {
+            for (double f = ICE_STEP; f < 0.998 && start / (1 - f) > COLDEST_C; f += ICE_STEP) {
+                coldest = start / (1 - f);
+                add(points, coldest, freezing.icePercentAt(coldest));
             }
-            coldest = Math.min(coldest, t);
-            add(points, coldest, ice);
         }
-        for (double t = Math.floor(coldest - 0.5 * DEGREE); t >= COLDEST_C; t -= DEGREE) {
+        for (double t = Math.ceil(coldest - DEGREE); t >= COLDEST_C; t -= DEGREE) {
             add(points, t, freezing.icePercentAt(t));
         }
         points.reverse();

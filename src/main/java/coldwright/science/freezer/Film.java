@@ -1,0 +1,49 @@
+package coldwright.science.freezer;
+
+/**
+ * The film of air or brine that cold must pass to reach a wall.
+ *
+ * <p>Spread and middle in W/(m²·K). The middle is the geometric mean of the ends.
+ */
+public enum Film {
+    /** Home freezer without a fan, radiation included: 5 to 10 (food engineering texts, memory). */
+    STILL_AIR(5, 10, "still air"),
+    /** Freezer with a fan: 20 to 40 (food engineering texts, memory). */
+    MOVING_AIR(20, 40, "moving air"),
+    /**
+     * Brine and ice left alone: free convection of liquids 50 to 100 (Y. A. Çengel, course notes).
+     */
+    STILL_BRINE(50, 100, "brine left alone"),
+    /** Brine and ice kept moving: 200 to 600 (food engineering texts, memory). */
+    STIRRED_BRINE(200, 600, "stirred brine"),
+    /** A wall cooled by boiling refrigerant: 500 to 2000 (order of magnitude, memory). */
+    REFRIGERANT(500, 2000, "refrigerant");
+
+    private final double least;
+    private final double most;
+    private final String words;
+
+    Film(double least, double most, String words) {
+        this.least = least;
+        this.most = most;
+        this.words = words;
+    }
+
+    /**
+     * The coefficient.
+     *
+     * @param reading where in the spread
+     * @return W/(m²·K)
+     */
+    public double coefficientWPerM2K(Reading reading) {
+        if (reading == Reading.LIKELY) {
+            return Math.sqrt(least * most);
+        }
+        return reading == Reading.SLOW ? least : most;
+    }
+
+    /** In plain words. @return such as {@code still air} */
+    public String words() {
+        return words;
+    }
+}

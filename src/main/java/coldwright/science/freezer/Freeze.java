@@ -1,0 +1,231 @@
+package coldwright.science.freezer;
+
+import coldwright.science.Require;
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.mix.Mix;
+import coldwright.science.thermal.ThermalCurve;
+
+/**
+ * How a batch is to be frozen, before it is: in what, by what cold, how moved. Immutable; {@link
+ * #plan} reckons it.
+ *
+ * <pre>{@code
+ * Freeze.of(mix).in(Holder.Bag.flat(20)).by(IceAndSalt.of(2000, 500)).plan();
+ * Freeze.of(mix).in(Holder.Tub.round(120)).by(Cold.freezer(-18)).moved(Motion.every(45)).plan();
+ * }</pre>
+ */
+public final class Freeze {
+    private final ThermalCurve curve;
+    private final double massG;
+    private final double startC;
+    private final Holder holder;
+    private final Cold cold;
+    private final Motion motion;
+    private final Cold hardening;
+
+    private Freeze(
+            ThermalCurve curve,
+            double[] massAndStart,
+            Holder holder,
+            Cold cold,
+            Motion motion,
+            Cold hardening) {
+        this.curve = curve;
+        massG = massAndStart[0];
+        startC = massAndStart[1];
+        this.holder = holder;
+        this.cold = cold;
+        this.motion = motion;
+        this.hardening = hardening;
+    }
+
+    /**
+     * A mix from the refrigerator, at 5 °C, in a plastic tub 120 mm wide, left still in a home
+     * freezer at −18 °C.
+     *
+     * @param mix the mix; its mass is the batch's
+     * @return the way to freeze it, to be changed
+     * @throws IllegalArgumentException if it holds no water
+     */
+    public static Freeze of(Mix mix) {
+        return of(ThermalCurve.of(mix), mix.massG());
+    }
+
+    /**
+     * As {@link #of(Mix)}, from a thermal curve.
+     *
+     * @param curve the heat of what is to be frozen
+     * @param massG mass of the batch, g
+     * @return the way to freeze it, to be changed
+     */
+    public static Freeze of(ThermalCurve curve, double massG) {
+        double[] numbers = {Require.positive("massG", massG, "g"), 5};
+        Cold freezer = Cold.freezer(-18);
+        return new Freeze(curve, numbers, Holder.Tub.round(120), freezer, Motion.STILL, freezer);
+    }
+
+    /**
+     * The same from another temperature.
+     *
+     * @param newStartC temperature of the mix, °C, −2 to 90; a hot mix is better chilled first
+     * @return a new way
+     */
+    public Freeze from(double newStartC) {
+        Require.within("startC", newStartC, new Require.Range(-2, 90, "°C"));
+        return new Freeze(curve, new double[] {massG, newStartC}, holder, cold, motion, hardening);
+    }
+
+    /**
+     * The same with air beaten in from the start.
+     *
+     * @param overrunPercent overrun, % by volume of the mix, 0 to 200
+     * @return a new way
+     */
+    public Freeze withOverrun(double overrunPercent) {
+        return new Freeze(
+                curve.withOverrun(overrunPercent),
+                new double[] {massG, startC},
+                holder,
+                cold,
+                motion,
+                hardening);
+    }
+
+    /**
+     * The same in another bag, tub or churn. A bag is kneaded and a churn cranked until {@link
+     * #moved} says otherwise.
+     *
+     * @param newHolder what the batch is in
+     * @return a new way
+     */
+    public Freeze in(Holder newHolder) {
+        Motion usual = Motion.STILL;
+        if (newHolder instanceof Holder.Bag) {
+            usual = Motion.KNEADED;
+        } else if (newHolder instanceof Holder.Churn) {
+            usual = Motion.CRANKED;
+        }
+        return new Freeze(curve, new double[] {massG, startC}, newHolder, cold, usual, hardening);
+    }
+
+    /**
+     * The same by another cold.
+     *
+     * @param newCold freezer, machine or bath
+     * @return a new way
+     */
+    public Freeze by(Cold newCold) {
+        return new Freeze(curve, new double[] {massG, startC}, holder, newCold, motion, hardening);
+    }
+
+    /**
+     * The same in a bath that is kept moving.
+     *
+     * @param bath ice and salt
+     * @return a new way
+     */
+    public Freeze by(IceAndSalt bath) {
+        return by(Cold.bath(bath));
+    }
+
+    /**
+     * The same, moved in another way.
+     *
+     * @param newMotion how it is moved
+     * @return a new way
+     */
+    public Freeze moved(Motion newMotion) {
+        return new Freeze(curve, new double[] {massG, startC}, holder, cold, newMotion, hardening);
+    }
+
+    /**
+     * The same, hardened in another freezer once it is soft-serve.
+     *
+     * @param newHardening the freezer
+     * @return a new way
+     */
+    public Freeze hardenedBy(Cold newHardening) {
+        return new Freeze(curve, new double[] {massG, startC}, holder, cold, motion, newHardening);
+    }
+
+    /**
+     * Reckons the freezing.
+     *
+     * @return times, course and remarks
+     */
+    public FreezePlan plan() {
+        return new FreezePlan(this);
+    }
+
+    /**
+     * The thickest bag that is soft-serve in time.
+     *
+     * @param minutes time that there is, minutes
+     * @return thickness, mm, 3 to 100; not a number if even the thinnest takes longer
+     * @throws IllegalStateException if the batch is not in a bag
+     */
+    public double thickestBagMm(double minutes) {
+        Require.positive("minutes", minutes, "minutes");
+        if (!(holder instanceof Holder.Bag bag)) {
+            throw new IllegalStateException(
+                    "the batch is in %s; only a bag's thickness can be chosen"
+                            .formatted(holder.words()));
+        }
+        double low = 3;
+        double high = 100;
+        if (!(softServe(new Holder.Bag(low, bag.wall())) <= minutes)) {
+            return Double.NaN;
+        }
+        for (int i = 0; i < 10; i++) {
+            double middle = (low + high) / 2;
+            if (softServe(new Holder.Bag(middle, bag.wall())) <= minutes) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private double softServe(Holder.Bag bag) {
+        Freeze other =
+                new Freeze(curve, new double[] {massG, startC}, bag, cold, motion, hardening);
+        March march = new March(other, curve, Reading.LIKELY);
+        march.go(Stage.SOFT_SERVE);
+        return march.minutes(Stage.SOFT_SERVE);
+    }
+
+    ThermalCurve curve() {
+        return curve;
+    }
+
+    /** Mass of the batch. @return g */
+    public double massG() {
+        return massG;
+    }
+
+    /** Temperature of the mix. @return °C */
+    public double startC() {
+        return startC;
+    }
+
+    /** What the batch is in. @return bag, tub or churn */
+    public Holder holder() {
+        return holder;
+    }
+
+    /** Where the cold comes from. @return the cold */
+    public Cold cold() {
+        return cold;
+    }
+
+    /** How the batch is moved. @return the motion */
+    public Motion motion() {
+        return motion;
+    }
+
+    /** Where it hardens once it is soft-serve. @return the freezer */
+    public Cold hardening() {
+        return hardening;
+    }
+}

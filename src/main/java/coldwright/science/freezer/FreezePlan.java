@@ -1,0 +1,213 @@
+package coldwright.science.freezer;
+
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.mix.Mix;
+import coldwright.science.thermal.ThermalCurve;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How a batch freezes: minutes to each stage with their spread, the course, and what to mind.
+ *
+ * <pre>{@code
+ * var plan = FreezePlan.bag(mix, IceAndSalt.of(2000, 500));
+ * plan.minutesToSoftServe();
+ * plan.rangeMinutes(Stage.SOFT_SERVE);
+ * plan.remarks();
+ * }</pre>
+ *
+ * <p>Model: {@link Layers} for still content, {@link Motion}'s film for moved content, the bath on
+ * its phase diagram. The spread is that of the film coefficients and of the motion ({@link
+ * Reading}), not of the thermal properties (about 10 % more). Left out: streaming in the still
+ * liquid, swelling of the ice, supercooling, the freezer warming up as the batch goes in.
+ */
+public final class FreezePlan {
+    private final Freeze freeze;
+    private final Map<Reading, March> marches = new EnumMap<>(Reading.class);
+
+    FreezePlan(Freeze freeze) {
+        this.freeze = freeze;
+        for (Reading reading : Reading.values()) {
+            March march = new March(freeze, freeze.curve(), reading);
+            march.go(Stage.HARD);
+            marches.put(reading, march);
+        }
+    }
+
+    /**
+     * A flat bag 20 mm thick, kneaded in ice and salt until soft-serve, then hardened at −18 °C.
+     *
+     * @param mix the mix; its mass is the batch's
+     * @param bath ice and salt
+     * @return the plan
+     */
+    public static FreezePlan bag(Mix mix, IceAndSalt bath) {
+        return Freeze.of(mix).in(Holder.Bag.flat(20)).by(bath).plan();
+    }
+
+    /**
+     * A plastic tub 120 mm wide left still in a home freezer without a fan.
+     *
+     * @param mix the mix; its mass is the batch's
+     * @param freezerC temperature of the freezer, °C
+     * @return the plan
+     */
+    public static FreezePlan tub(Mix mix, double freezerC) {
+        Cold freezer = Cold.freezer(freezerC);
+        return Freeze.of(mix).by(freezer).hardenedBy(freezer).plan();
+    }
+
+    /**
+     * A can 120 mm wide, cranked by hand in ice and salt until soft-serve, then hardened at −18 °C.
+     *
+     * @param mix the mix; its mass is the batch's
+     * @param bath ice and salt
+     * @return the plan
+     */
+    public static FreezePlan churn(Mix mix, IceAndSalt bath) {
+        return Freeze.of(mix).in(Holder.Churn.of(120)).by(bath).plan();
+    }
+
+    private March likely() {
+        return marches.get(Reading.LIKELY);
+    }
+
+    /**
+     * Time to a stage.
+     *
+     * @param stage the stage
+     * @return minutes; not a number if it is never reached
+     */
+    public double minutesTo(Stage stage) {
+        return likely().minutes(stage);
+    }
+
+    /**
+     * Whether a stage is reached at all.
+     *
+     * @param stage the stage
+     * @return true if it is
+     */
+    public boolean reaches(Stage stage) {
+        return minutesTo(stage) >= 0;
+    }
+
+    /** Time until it begins to thicken. @return minutes; not a number if never */
+    public double minutesToThicken() {
+        return minutesTo(Stage.THICKENS);
+    }
+
+    /** Time to soft-serve. @return minutes; not a number if never */
+    public double minutesToSoftServe() {
+        return minutesTo(Stage.SOFT_SERVE);
+    }
+
+    /** Time until it can be scooped. @return minutes; not a number if never */
+    public double minutesToScoop() {
+        return minutesTo(Stage.SCOOP);
+    }
+
+    /** Time until it is hard. @return minutes; not a number if never */
+    public double minutesToHard() {
+        return minutesTo(Stage.HARD);
+    }
+
+    /**
+     * Time to a stage with good and with poor contact.
+     *
+     * @param stage the stage
+     * @return minutes from and to; not a number where it is never reached
+     */
+    public Between rangeMinutes(Stage stage) {
+        return new Between(
+                marches.get(Reading.FAST).minutes(stage), marches.get(Reading.SLOW).minutes(stage));
+    }
+
+    /**
+     * A spread of minutes.
+     *
+     * @param least with good contact and brisk motion
+     * @param most with poor contact and lazy motion
+     */
+    public record Between(double least, double most) {}
+
+    /** How the batch stands from step to step. @return moments, the first at the start */
+    public List<Moment> course() {
+        return List.copyOf(likely().course());
+    }
+
+    /**
+     * How the batch stands from step to step at another reading.
+     *
+     * @param reading where in the spread
+     * @return moments, the first at the start
+     */
+    public List<Moment> course(Reading reading) {
+        return List.copyOf(marches.get(reading).course());
+    }
+
+    /** When a batch that is shaken now and then is to be shaken. @return minutes since the start */
+    public List<Double> shakeAtMinutes() {
+        return likely().stirredMinutes();
+    }
+
+    /**
+     * Heat that bath or freezer takes until soft-serve, or for a still batch to the end. @return kJ
+     */
+    public double heatRemovedKJ() {
+        return likely().firstJPerG() * freeze.massG() / 1000;
+    }
+
+    /** Volume of the batch. @return L */
+    public double volumeL() {
+        return likely().volumeL();
+    }
+
+    /**
+     * The least ice and salt for this batch: enough for its heat to soft-serve and the room's in
+     * the time that takes, ending 8 °C below the soft-serve temperature. Take a quarter more.
+     *
+     * @return ice and salt, in the vessel and room of the bath if there is one
+     */
+    public IceAndSalt leastBath() {
+        return BathNeed.of(freeze, minutesToSoftServe());
+    }
+
+    /** What to mind. @return sentences */
+    public List<String> remarks() {
+        return FreezeRemarks.of(freeze, this, likely());
+    }
+
+    ThermalCurve curve() {
+        return freeze.curve();
+    }
+
+    /** How it was to be frozen. @return the way */
+    public Freeze freeze() {
+        return freeze;
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        text.append(freeze.holder().words())
+                .append(", ")
+                .append(freeze.motion().words())
+                .append(", ")
+                .append(freeze.cold().words());
+        for (Stage stage : Stage.values()) {
+            Between range = rangeMinutes(stage);
+            text.append("; ").append(stage.words()).append(' ');
+            if (reaches(stage)) {
+                text.append(
+                        "%.0f min (%.0f–%.0f)"
+                                .formatted(minutesTo(stage), range.least(), range.most()));
+            } else {
+                text.append("never");
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,98 @@
+package coldwright.science.freezer;
+
+import coldwright.science.Require;
+import coldwright.science.thermal.EnthalpyTable;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a cook should mind in a freeze plan, in sentences. */
+final class FreezeRemarks {
+    private static final double THICK_BAG_MM = 25;
+    private static final double WARM_START_C = 12;
+
+    private FreezeRemarks() {}
+
+    static List<String> of(Freeze freeze, FreezePlan plan, March march) {
+        List<String> remarks = new ArrayList<>();
+        if (!plan.reaches(Stage.SOFT_SERVE)) {
+            remarks.add(whyNot(freeze, march));
+        }
+        if (freeze.cold() instanceof Cold.Bath cold) {
+            remarks.addAll(cold.bath().remarks());
+            double spent = march.bathSpentMinutes();
+            if (spent >= 0) {
+                remarks.add(
+                        "the last ice of the bath melts after %s minutes: take more ice and salt, or insulate the bowl"
+                                .formatted(whole(spent)));
+            }
+            remarks.add(
+                    "caution: ice with salt burns skin like frost: gloves, and rinse the outside before opening");
+        }
+        if (freeze.holder().wall().equals(Wall.GLASS)) {
+            remarks.add(
+                    "caution: glass can crack as the batch swells: leave headroom or use plastic");
+        }
+        if (freeze.startC() > WARM_START_C) {
+            remarks.add(
+                    "the mix starts at %s °C: chilled to 4 °C first it freezes sooner and stands no longer warm than it should"
+                            .formatted(Require.spoken(freeze.startC())));
+        }
+        if (freeze.holder() instanceof Holder.Bag bag && bag.thicknessMm() > THICK_BAG_MM) {
+            remarks.add(
+                    "a bag %s mm thick freezes slowly: twice as flat takes about half as long"
+                            .formatted(Require.spoken(bag.thicknessMm())));
+        }
+        schedule(freeze, plan, remarks);
+        if (plan.reaches(Stage.SOFT_SERVE) && !plan.reaches(Stage.HARD)) {
+            remarks.add(
+                    "it does not reach %s °C in the middle: the freezer is not cold enough to harden it"
+                            .formatted(Require.spoken(Stage.HARD_C)));
+        }
+        remarks.addAll(freeze.curve().notes());
+        return List.copyOf(remarks);
+    }
+
+    private static void schedule(Freeze freeze, FreezePlan plan, List<String> remarks) {
+        List<Double> shakes = plan.shakeAtMinutes();
+        if (!shakes.isEmpty()) {
+            remarks.add(
+                    "shake or stir through %s times, from minute %s to minute %s; then leave it to harden"
+                            .formatted(
+                                    shakes.size(),
+                                    whole(shakes.get(0)),
+                                    whole(shakes.get(shakes.size() - 1))));
+        } else if (freeze.motion().isStill() && plan.reaches(Stage.SOFT_SERVE)) {
+            remarks.add(
+                    "left still it grows coarse crystals: shake or stir every 45 minutes from minute %s to minute %s"
+                            .formatted(
+                                    whole(plan.minutesToThicken()),
+                                    whole(plan.minutesToSoftServe())));
+        }
+    }
+
+    private static String whyNot(Freeze freeze, March march) {
+        EnthalpyTable table = freeze.curve().table();
+        double half = table.enthalpyAtIceJPerG(Stage.SOFT_SERVE.icePercent());
+        double endC = march.bathEndC();
+        double ice = freeze.curve().icePercentAt(endC);
+        if (Double.isNaN(half) || table.temperatureC(half) < endC + 0.3) {
+            String where =
+                    Double.isNaN(half)
+                            ? "below %s °C".formatted(whole(table.coldestC()))
+                            : "at %s °C".formatted(tenth(table.temperatureC(half)));
+            return "it stays liquid or slush: half its water would be ice only %s, and the cold is at %s °C, where %s %% is: less alcohol, sugar or salt, or more cold"
+                    .formatted(where, tenth(endC), whole(ice));
+        }
+        return "soft-serve is not reached in the time that was reckoned; the cold ends at %s °C: a thinner batch, more motion or more cold"
+                .formatted(tenth(endC));
+    }
+
+    private static String whole(double value) {
+        return Require.spoken(Math.round(value));
+    }
+
+    private static String tenth(double value) {
+        return Require.spoken(Math.round(value * 10) / 10.0);
+    }
+}

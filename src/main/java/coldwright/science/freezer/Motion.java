@@ -1,0 +1,101 @@
+package coldwright.science.freezer;
+
+import coldwright.science.Require;
+
+/**
+ * How a batch is kept moving while it freezes.
+ *
+ * <p>Model: every so often fresh content comes to the wall and what froze there is mixed in.
+ * Between two turns heat comes out of the layer at the wall by conduction alone, so the wall's film
+ * inside is h = 2·√(k·ρ·c/(π·τ)), τ the time between turns, c with the heat of freezing. A blade
+ * that keeps a distance leaves a layer of ice of that thickness on the wall.
+ *
+ * <p>Source: penetration (surface renewal) theory of R. Higbie 1935, applied to scraped walls by J.
+ * Kool 1958 and P. Harriott 1959 (from memory); tested here against {@link Layers} stirred as
+ * often. Measured films of scraped heat exchangers lie below it when the product is thick: 695 to
+ * 1415 W/(m²·K) for milk at 150 to 200 turns a minute (D. Juyal et al., J. Food Process Eng. 2016,
+ * abstract). M. Ben Lakhdar et al., Appl. Therm. Eng. 25 (2005) saw a constant ice layer where the
+ * blades stay 3 mm away (abstract). The times between turns are judgement, with a spread of four.
+ *
+ * @param secondsBetweenTurns likely time between turns, s; infinite for a still batch
+ * @param blade what moves it at the wall
+ * @param words in plain words
+ */
+public record Motion(double secondsBetweenTurns, Blade blade, String words) {
+    /** Not moved at all. */
+    public static final Motion STILL =
+            new Motion(Double.POSITIVE_INFINITY, Blade.NONE, "left still");
+
+    /** A bag kneaded and turned in the bath: each place every 10 s (5 to 20, judgement). */
+    public static final Motion KNEADED = new Motion(10, Blade.NONE, "kneaded");
+
+    /** A bag or jar shaken hard: each place every 3 s (1.5 to 6, judgement). */
+    public static final Motion SHAKEN = new Motion(3, Blade.NONE, "shaken");
+
+    /** A hand-cranked churn, 60 strokes a minute, blade 0.5 mm off, 20 W of arm (judgement). */
+    public static final Motion CRANKED = new Motion(1, new Blade(0.5, 20), "cranked");
+
+    /** A machine's dasher, two blades at 60 turns a minute, 60 W for the batch (judgement). */
+    public static final Motion MACHINE = new Motion(0.5, new Blade(0.3, 60), "churned by machine");
+
+    /** Turns slower than this are marched as still content stirred at moments, s. */
+    static final double LUMPED_BELOW_S = 100;
+
+    /** Checks all. */
+    public Motion {
+        if (!(secondsBetweenTurns >= 0.1)) {
+            throw new IllegalArgumentException(
+                    "secondsBetweenTurns is %s s; it must be 0.1 or more"
+                            .formatted(Require.spoken(secondsBetweenTurns)));
+        }
+    }
+
+    /**
+     * A blade at the wall.
+     *
+     * @param clearanceMm ice left on the wall by the blade, mm, 0 to 10
+     * @param workW heat that the motion itself makes in the batch, W
+     */
+    public record Blade(double clearanceMm, double workW) {
+        /** No blade. */
+        public static final Blade NONE = new Blade(0, 0);
+
+        /** Checks both. */
+        public Blade {
+            Require.within("clearanceMm", clearanceMm, new Require.Range(0, 10, "mm"));
+            Require.notNegative("workW", workW, "W");
+        }
+    }
+
+    /**
+     * Shaken or stirred through now and then.
+     *
+     * @param minutes time between, minutes, 2 to 600
+     * @return the motion
+     */
+    public static Motion every(double minutes) {
+        Require.within("minutes", minutes, new Require.Range(2, 600, "minutes"));
+        return new Motion(
+                60 * minutes,
+                Blade.NONE,
+                "shaken every %s minutes".formatted(Require.spoken(minutes)));
+    }
+
+    /** Whether it moves all the time. */
+    boolean isSteady() {
+        return secondsBetweenTurns < LUMPED_BELOW_S;
+    }
+
+    /** Whether it never moves. */
+    boolean isStill() {
+        return Double.isInfinite(secondsBetweenTurns);
+    }
+
+    /** Time between turns, s, for a reading of steady motion. */
+    double seconds(Reading reading) {
+        if (!isSteady() || reading == Reading.LIKELY) {
+            return secondsBetweenTurns;
+        }
+        return reading == Reading.SLOW ? 2 * secondsBetweenTurns : secondsBetweenTurns / 2;
+    }
+}
