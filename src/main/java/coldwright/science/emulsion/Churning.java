@@ -1,0 +1,167 @@
+package coldwright.science.emulsion;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Fat globules that meet while a mix is moved and stick together (partial coalescence): a little of
+ * it gives body, too much gives butter.
+ *
+ * <p>Equation (M. von Smoluchowski's meeting by shear): the share still single falls as e^(−t/τ), τ
+ * = π/(4 α φ γ), φ fat by volume, γ the shear rate, α the share of meetings that stick.
+ *
+ * <p>α = 2.9·10⁻⁵ × c(s) × coat. It is fitted to one common practice (no source): cream of 35 %
+ * fat, whisked cold, turns to butter in about 8 to 10 minutes; the band is a third and three times.
+ * c(s) is the shape of a known trend (Walstra, from memory): globules all liquid or all solid do
+ * not stick, those with 10 to 50 % solid do; c = 1 at 30 % solid, falling straight to 0 at 0 % and
+ * to 0.1 at 90 %. Homogenised globules with their thick coat of protein: × 0.3; with made
+ * emulsifier or yolk, which thin the coat: × 3 (trends from memory, figures by judgement). So: a
+ * trend, with figures for comparing batches.
+ *
+ * @param fatVolumePercent fat by volume, %, 0 to 80
+ * @param temperatureC temperature while it is moved, °C, −20 to 40
+ * @param homogenised whether the globules are fine and coated with protein
+ * @param emulsified whether yolk or made emulsifier is there
+ */
+public record Churning(
+        double fatVolumePercent, double temperatureC, boolean homogenised, boolean emulsified) {
+    /** From here on the fat is butter and buttermilk, % of the fat; by judgement. */
+    public static final double BUTTER_PERCENT = 65;
+
+    /** From here on the tongue finds it greasy, % of the fat; by judgement. */
+    public static final double GREASY_PERCENT = 45;
+
+    private static final Band STICKING = new Band(2.9e-5 / 3, 2.9e-5, 2.9e-5 * 3);
+    private static final double BEST_SOLID_PERCENT = 30;
+    private static final double ALL_SOLID_PERCENT = 90;
+    private static final double STICKING_ALL_SOLID = 0.1;
+    private static final double HOMOGENISED_COAT = 0.3;
+    private static final double THINNED_COAT = 3;
+
+    /** Checks the numbers. */
+    public Churning {
+        Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 80, "%"));
+        Require.within("temperatureC", temperatureC, new Require.Range(-20, 40, "°C"));
+    }
+
+    /**
+     * Fat that has clumped.
+     *
+     * @param minutes how long it is moved, min, zero or more
+     * @param motion how
+     * @return % of the fat, a trend
+     */
+    public Band clumpedPercent(double minutes, Motion motion) {
+        Require.notNegative("minutes", minutes, "min");
+        Band rate = perSecond(motion).times(minutes * 60);
+        return new Band(clumped(rate.low()), clumped(rate.middle()), clumped(rate.high()));
+    }
+
+    /**
+     * When it turns to butter.
+     *
+     * @param motion how it is moved
+     * @return min, infinite if there is no fat or all of it is liquid
+     */
+    public Band minutesToButter(Motion motion) {
+        double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
+        Band rate = perSecond(motion);
+        return new Band(needed / rate.high(), needed / rate.middle(), needed / rate.low());
+    }
+
+    /**
+     * The verdict for a time.
+     *
+     * @param minutes how long it is moved, min
+     * @param motion how
+     * @return one sentence, a trend
+     */
+    public String verdict(double minutes, Motion motion) {
+        Band clumped = clumpedPercent(minutes, motion);
+        double middle = clumped.middle();
+        String word = "fine";
+        if (middle >= BUTTER_PERCENT) {
+            word = "butter";
+        } else if (middle >= GREASY_PERCENT) {
+            word = "greasy, near butter";
+        } else if (clumped.high() >= BUTTER_PERCENT) {
+            word = "fine, but near the limit if the fat is soft or the whisk hard";
+        }
+        return "%s: about %d %% of the fat clumps (%d to %d), a trend"
+                .formatted(
+                        word,
+                        Math.round(middle),
+                        Math.round(clumped.low()),
+                        Math.round(clumped.high()));
+    }
+
+    /** What drives it, strongest first. @return sentences */
+    public List<String> reasons() {
+        List<String> reasons = new ArrayList<>();
+        Band solid = MilkFat.solidPercent(temperatureC);
+        reasons.add(
+                "%d %% of the fat is solid at %s °C; sticking is easiest near 30 %%"
+                        .formatted(Math.round(solid.middle()), Require.spoken(temperatureC)));
+        reasons.add(
+                "fat makes up %s %% of the volume, so globules meet %s"
+                        .formatted(
+                                Require.spoken(Math.round(fatVolumePercent * 10) / 10.0),
+                                fatVolumePercent > 20 ? "often" : "seldom"));
+        reasons.add(
+                homogenised
+                        ? "homogenised globules wear a thick coat of protein"
+                        : "large globules of cream that was not homogenised stick more");
+        if (emulsified) {
+            reasons.add("yolk or emulsifier thins the coat, which helps sticking");
+        }
+        return List.copyOf(reasons);
+    }
+
+    private Band perSecond(Motion motion) {
+        double coat = (homogenised ? HOMOGENISED_COAT : 1) * (emulsified ? THINNED_COAT : 1);
+        return STICKING.times(
+                4
+                        / Math.PI
+                        * fatVolumePercent
+                        / 100
+                        * motion.shearPerS()
+                        * coat
+                        * solidFactor(MilkFat.solidPercent(temperatureC).middle()));
+    }
+
+    private static double solidFactor(double solidPercent) {
+        if (solidPercent <= BEST_SOLID_PERCENT) {
+            return solidPercent / BEST_SOLID_PERCENT;
+        }
+        double fall =
+                (solidPercent - BEST_SOLID_PERCENT) / (ALL_SOLID_PERCENT - BEST_SOLID_PERCENT);
+        return Math.max(STICKING_ALL_SOLID, 1 - (1 - STICKING_ALL_SOLID) * fall);
+    }
+
+    private static double clumped(double exponent) {
+        return 100 * (1 - Math.exp(-exponent));
+    }
+
+    /** How it is moved, with its shear rate (by judgement). */
+    public enum Motion {
+        KNEADED_BAG(15),
+        SHAKEN(40),
+        SCRAPED_MACHINE(80),
+        WHISK(200),
+        BLENDER(2000);
+
+        private final double shearPerS;
+
+        Motion(double shearPerS) {
+            this.shearPerS = shearPerS;
+        }
+
+        /** Shear rate. @return 1/s */
+        public double shearPerS() {
+            return shearPerS;
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package coldwright.science.emulsion;
+
+import coldwright.science.Require;
+
+/**
+ * How fast fat rises.
+ *
+ * <p>Equation (Stokes): v = g d² Δρ/(18 η). Crowding slows it by (1 − φ)^4.65 (J. F. Richardson and
+ * W. N. Zaki 1954, from memory).
+ *
+ * <p>Values: Δρ 80 kg/m³ is that of W. M. Deen's milk problem (seen); milk 1.5 to 2 mPa·s (seen).
+ * Range: globules to clusters of 1 mm in thin to thick mixes, where the flow round each is slow.
+ * Left out: Brownian motion (it wins below some 0.5 µm), gums with a yield stress (they stop
+ * creaming). Error: that of d², so the largest globules lead.
+ *
+ * @param densityGapKgPerM3 density of serum less that of fat, kg/m³, more than 0
+ * @param viscosityMPaS viscosity of the serum, mPa·s, more than 0
+ * @param fatVolumePercent fat by volume, %, 0 to 60
+ */
+public record Creaming(double densityGapKgPerM3, double viscosityMPaS, double fatVolumePercent) {
+    private static final double GRAVITY_M_PER_S2 = 9.80665;
+    private static final double CROWDING_POWER = 4.65;
+    private static final double DEEN_GAP_KG_PER_M3 = 80;
+    private static final double MILK_MPAS = 1.75;
+    private static final double MILK_FAT_VOLUME_PERCENT = 4;
+
+    /** Checks all three. */
+    public Creaming {
+        Require.within(
+                "densityGapKgPerM3", densityGapKgPerM3, new Require.Range(0.1, 500, "kg/m³"));
+        Require.within("viscosityMPaS", viscosityMPaS, new Require.Range(0.2, 1e7, "mPa·s"));
+        Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
+    }
+
+    /** Whole milk. @return creaming in it */
+    public static Creaming inMilk() {
+        return new Creaming(DEEN_GAP_KG_PER_M3, MILK_MPAS, MILK_FAT_VOLUME_PERCENT);
+    }
+
+    /**
+     * The same in a thicker or thinner serum.
+     *
+     * @param newViscosityMPaS mPa·s
+     * @return the new creaming
+     */
+    public Creaming inSerumOf(double newViscosityMPaS) {
+        return new Creaming(densityGapKgPerM3, newViscosityMPaS, fatVolumePercent);
+    }
+
+    /**
+     * Clusters of globules with serum between them, which weigh more than bare fat.
+     *
+     * @param fatShare share of fat in the cluster by volume, 0.05 to 1
+     * @return the new creaming, for the diameter of the cluster
+     */
+    public Creaming ofClusters(double fatShare) {
+        Require.within("fatShare", fatShare, new Require.Range(0.05, 1, ""));
+        return new Creaming(densityGapKgPerM3 * fatShare, viscosityMPaS, fatVolumePercent);
+    }
+
+    /**
+     * Speed of rise.
+     *
+     * @param diameterUm diameter, µm, 0.05 to 2000
+     * @return µm/s
+     */
+    public double umPerS(double diameterUm) {
+        Require.within("diameterUm", diameterUm, new Require.Range(0.05, 2000, "µm"));
+        double d = diameterUm * 1e-6;
+        double lonely =
+                GRAVITY_M_PER_S2 * d * d * densityGapKgPerM3 / (18 * viscosityMPaS * 1e-3) * 1e6;
+        return lonely * Math.pow(1 - fatVolumePercent / 100, CROWDING_POWER);
+    }
+
+    /**
+     * Time to rise through a height.
+     *
+     * @param diameterUm diameter, µm
+     * @param heightMm height, mm, more than 0
+     * @return h
+     */
+    public double hours(double diameterUm, double heightMm) {
+        Require.positive("heightMm", heightMm, "mm");
+        return heightMm * 1000 / umPerS(diameterUm) / 3600;
+    }
+
+    /**
+     * The size that rises through a height in a time.
+     *
+     * @param heightMm height, mm
+     * @param minutes time, min
+     * @return diameter, µm
+     */
+    public double diameterUm(double heightMm, double minutes) {
+        Require.positive("heightMm", heightMm, "mm");
+        Require.positive("minutes", minutes, "min");
+        return Math.sqrt(heightMm * 1000 / (minutes * 60) / umPerS(1));
+    }
+
+    /**
+     * Fat that has left the lowest part of a vessel: that in globules fast enough to pass the
+     * height.
+     *
+     * @param sizes the globules
+     * @param vessel how high, how long
+     * @return % of the fat
+     */
+    public double creamedPercent(GlobuleSizes sizes, Vessel vessel) {
+        double least = diameterUm(vessel.heightMm(), vessel.hours() * 60);
+        return 100 - sizes.fatPercentBelow(least);
+    }
+
+    /**
+     * A vessel left to stand.
+     *
+     * @param heightMm height of the liquid, mm
+     * @param hours time, h
+     */
+    public record Vessel(double heightMm, double hours) {
+        /** Checks both. */
+        public Vessel {
+            Require.positive("heightMm", heightMm, "mm");
+            Require.positive("hours", hours, "h");
+        }
+    }
+}

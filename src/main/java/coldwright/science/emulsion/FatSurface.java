@@ -1,0 +1,90 @@
+package coldwright.science.emulsion;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Tally;
+
+/**
+ * The skin of the fat globules: how much there is and what is there to cover it.
+ *
+ * <p>Equation: surface per mass of fat = 6/(ρ d32), ρ {@value #FAT_KG_PER_M3} kg/m³.
+ *
+ * <p>Loads: milk protein 2 mg/m² (1 to 3; the middle is the project's check value, the range from
+ * memory); egg-yolk lecithin and made emulsifiers about 1.5 mg/m² (1 to 3, from memory). Yolk
+ * solids hold 20 % phospholipid (from memory). Error: that of the loads; it says whether there is
+ * plenty or want, not the last percent. Of the milk protein nearly all can go to the skin.
+ *
+ * @param mix the mix
+ * @param sizes its globules
+ */
+public record FatSurface(Mix mix, GlobuleSizes sizes) {
+    /** Density of milk fat, kg/m³, near 20 °C. */
+    public static final double FAT_KG_PER_M3 = 920;
+
+    /** Protein on the skin, mg/m². */
+    public static final Band PROTEIN_MG_PER_M2 = new Band(1, 2, 3);
+
+    private static final Band SMALL_EMULSIFIER_MG_PER_M2 = new Band(1, 1.5, 3);
+    private static final double PHOSPHOLIPID_IN_YOLK_SOLIDS = 0.20;
+
+    /**
+     * Skin of a gram of fat.
+     *
+     * @param sizes the globules
+     * @return m² per g of fat
+     */
+    public static double m2PerGFat(GlobuleSizes sizes) {
+        return 6 / (FAT_KG_PER_M3 * sizes.sauterDiameterUm() * 1e-6) / 1000;
+    }
+
+    /** Skin of all the fat. @return m² per 100 g of mix */
+    public double m2Per100g() {
+        return m2PerGFat(sizes) * mix.fatPercent();
+    }
+
+    /** Protein that a full skin takes up. @return mg per g of fat */
+    public Band proteinMgPerGFat() {
+        return PROTEIN_MG_PER_M2.times(m2PerGFat(sizes));
+    }
+
+    /** Protein that a full skin takes up. @return % of the mix by mass */
+    public Band proteinNeededPercent() {
+        return proteinMgPerGFat().times(mix.fatPercent() / 1000);
+    }
+
+    /**
+     * How many times over the skin can be covered with the protein, yolk and emulsifier that the
+     * mix holds.
+     *
+     * @return 1 is just enough; infinite without fat
+     */
+    public Band timesCovered() {
+        if (mix.fatPercent() == 0) {
+            return Band.exactly(Double.POSITIVE_INFINITY);
+        }
+        double proteinMg = 1000 * mix.proteinPercent();
+        double smallMg =
+                1000
+                        * (mix.composition().percent(Component.EMULSIFIER)
+                                + PHOSPHOLIPID_IN_YOLK_SOLIDS
+                                        * mix.composition().per100g(Tally.YOLK_SOLIDS));
+        double area = m2Per100g();
+        return new Band(
+                (proteinMg / PROTEIN_MG_PER_M2.high() + smallMg / SMALL_EMULSIFIER_MG_PER_M2.high())
+                        / area,
+                (proteinMg / PROTEIN_MG_PER_M2.middle()
+                                + smallMg / SMALL_EMULSIFIER_MG_PER_M2.middle())
+                        / area,
+                (proteinMg / PROTEIN_MG_PER_M2.low() + smallMg / SMALL_EMULSIFIER_MG_PER_M2.low())
+                        / area);
+    }
+
+    /** Checks that there is a mix and a size. */
+    public FatSurface {
+        java.util.Objects.requireNonNull(mix, "mix");
+        java.util.Objects.requireNonNull(sizes, "sizes");
+        Require.notNegative("fatPercent", mix.fatPercent(), "%");
+    }
+}

@@ -1,0 +1,91 @@
+package coldwright.science.emulsion;
+
+import coldwright.science.Require;
+
+/**
+ * Sizes of fat globules, log-normal.
+ *
+ * <p>Equations (Hatch and Choate 1929, from memory): with s the spread (standard deviation of ln d)
+ * and the number median m, the Sauter diameter d32 = m e^(2.5 s²), the number mean = m e^(s²/2),
+ * the volume median = m e^(3 s²).
+ *
+ * <p>Left out: the many globules under 1 µm of raw milk, which hold hardly any fat; a log-normal of
+ * the fat misses their number.
+ *
+ * @param sauterDiameterUm Sauter (volume to surface) diameter, µm, 0.05 to 100
+ * @param logSpread standard deviation of the natural log of the diameter, 0.05 to 1.2
+ */
+public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
+    private static final double RAW_SAUTER_UM = 3.4;
+    private static final double RAW_SPREAD = 0.5;
+    private static final double HOMOGENISED_SAUTER_UM = 0.8;
+    private static final double HOMOGENISED_SPREAD = 0.35;
+
+    /** Checks both. */
+    public GlobuleSizes {
+        Require.within("sauterDiameterUm", sauterDiameterUm, new Require.Range(0.05, 100, "µm"));
+        Require.within("logSpread", logSpread, new Require.Range(0.05, 1.2, ""));
+    }
+
+    /**
+     * As the cow gives it: mean 3 to 4 µm, 0.1 to 15 µm (P. F. Fox and P. L. H. McSweeney, Dairy
+     * Chemistry and Biochemistry, seen); the spread is set so that 99 % of the fat lies below 13
+     * µm.
+     *
+     * @return the sizes
+     */
+    public static GlobuleSizes rawMilk() {
+        return new GlobuleSizes(RAW_SAUTER_UM, RAW_SPREAD);
+    }
+
+    /**
+     * Homogenised: 0.3 to 2 µm (Fox and McSweeney, seen), Sauter 0.8 µm.
+     *
+     * @return the sizes
+     */
+    public static GlobuleSizes homogenised() {
+        return new GlobuleSizes(HOMOGENISED_SAUTER_UM, HOMOGENISED_SPREAD);
+    }
+
+    /** Half of the globules are smaller. @return µm */
+    public double numberMedianUm() {
+        return sauterDiameterUm * Math.exp(-2.5 * logSpread * logSpread);
+    }
+
+    /** Mean of all globules. @return µm */
+    public double numberMeanUm() {
+        return numberMedianUm() * Math.exp(0.5 * logSpread * logSpread);
+    }
+
+    /** Half of the fat is in smaller globules. @return µm */
+    public double volumeMedianUm() {
+        return sauterDiameterUm * Math.exp(0.5 * logSpread * logSpread);
+    }
+
+    /**
+     * Fat in globules below a size.
+     *
+     * @param diameterUm diameter, µm, more than zero
+     * @return % of the fat
+     */
+    public double fatPercentBelow(double diameterUm) {
+        Require.positive("diameterUm", diameterUm, "µm");
+        return 100 * normalBelow(Math.log(diameterUm / volumeMedianUm()) / logSpread);
+    }
+
+    /**
+     * The size that a share of the fat lies below.
+     *
+     * @param fatPercent % of the fat, 0.01 to 99.99
+     * @return diameter, µm
+     */
+    public double diameterUmAbove(double fatPercent) {
+        Require.within("fatPercent", fatPercent, new Require.Range(0.01, 99.99, "% of the fat"));
+        double z = Math.sqrt(2) * org.hipparchus.special.Erf.erfInv(2 * fatPercent / 100 - 1);
+        return volumeMedianUm() * Math.exp(z * logSpread);
+    }
+
+    private static double normalBelow(double x) {
+        return 0.5 * (1 + org.hipparchus.special.Erf.erf(x / Math.sqrt(2)));
+    }
+}

@@ -1,0 +1,63 @@
+package coldwright.science.emulsion;
+
+import coldwright.science.Band;
+import coldwright.science.mix.Ingredient;
+
+import java.util.Locale;
+
+/**
+ * What thickens a mix, by the room that one gram takes up in water: the intrinsic viscosity for
+ * gums, the swollen volume for starch.
+ *
+ * <p>Values in dL/g, from memory, wide because they go with the make: guar 8–15, locust bean 8–15,
+ * xanthan 20–60, carrageenan 5–10, carboxymethyl cellulose 5–15, pectin 2–6, gelatine 0.3–0.7;
+ * cooked starch swells to 10–25 mL/g.
+ */
+public enum Thickener {
+    GUAR("guar", new Band(8, 11, 15)),
+    LOCUST_BEAN("locust bean", new Band(8, 11, 15)),
+    XANTHAN("xanthan", new Band(20, 35, 60)),
+    CARRAGEENAN("carrageenan", new Band(5, 7, 10)),
+    ALGINATE("alginate", new Band(4, 7, 12)),
+    CELLULOSE_GUM("cellulose gum", new Band(5, 9, 15)),
+    PECTIN("pectin", new Band(2, 4, 6)),
+    AGAR("agar", new Band(2, 4, 6)),
+    GELATINE("gelatine", new Band(0.3, 0.5, 0.7)),
+    /** Only once cooked. */
+    COOKED_STARCH("cooked starch", new Band(0.10, 0.16, 0.25)),
+    /** A blend from the shop whose make is not known. */
+    UNKNOWN_BLEND("", new Band(4, 9, 15));
+
+    private final String name;
+    private final Band dLPerG;
+
+    Thickener(String name, Band dLPerG) {
+        this.name = name;
+        this.dLPerG = dLPerG;
+    }
+
+    /**
+     * The thickener in an ingredient, by the ingredient's name.
+     *
+     * @param ingredient anything with stabiliser in it
+     * @return the thickener, {@link #UNKNOWN_BLEND} if the name tells nothing
+     */
+    public static Thickener of(Ingredient ingredient) {
+        String said = ingredient.name().toLowerCase(Locale.ROOT);
+        for (Thickener thickener : values()) {
+            if (said.contains(thickener.name)) {
+                return thickener;
+            }
+        }
+        return UNKNOWN_BLEND;
+    }
+
+    /**
+     * Room that it takes up.
+     *
+     * @return dL/g: intrinsic viscosity of a gum, swollen volume of starch
+     */
+    public Band dLPerG() {
+        return dLPerG;
+    }
+}

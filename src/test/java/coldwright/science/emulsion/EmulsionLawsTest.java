@@ -1,0 +1,125 @@
+package coldwright.science.emulsion;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+
+import org.hipparchus.analysis.integration.SimpsonIntegrator;
+
+class EmulsionLawsTest {
+    private static final double ROUNDING = 1e-9;
+
+    @Property(tries = 100)
+    void aSizeAndTheFatBelowItAreInverse(
+            @ForAll @DoubleRange(min = 0.2, max = 5) double sauterUm,
+            @ForAll @DoubleRange(min = 0.1, max = 0.8) double spread,
+            @ForAll @DoubleRange(min = 1, max = 99) double fatPercent) {
+        GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
+        assertEquals(fatPercent, sizes.fatPercentBelow(sizes.diameterUmAbove(fatPercent)), 1e-6);
+    }
+
+    /** Volume over surface of the numbers themselves, by quadrature. */
+    @Property(tries = 30)
+    void sauterDiameterIsVolumeOverSurface(
+            @ForAll @DoubleRange(min = 0.2, max = 5) double sauterUm,
+            @ForAll @DoubleRange(min = 0.2, max = 0.8) double spread) {
+        GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
+        double m = Math.log(sizes.numberMedianUm());
+        double cubes = moment(3, m, spread);
+        double squares = moment(2, m, spread);
+        assertEquals(sauterUm, cubes / squares, 1e-4 * sauterUm);
+        assertEquals(sizes.numberMeanUm(), moment(1, m, spread), 1e-4 * sauterUm);
+    }
+
+    private static double moment(int power, double mean, double spread) {
+        return new SimpsonIntegrator(1e-9, 1e-12, 10, 60)
+                .integrate(
+                        10_000_000,
+                        x ->
+                                Math.exp(
+                                                power * x
+                                                        - (x - mean)
+                                                                * (x - mean)
+                                                                / (2 * spread * spread))
+                                        / (spread * Math.sqrt(2 * Math.PI)),
+                        mean - 8 * spread,
+                        mean + 10 * spread);
+    }
+
+    @Property
+    void creamingGoesWithTheSquareOfSizeAndAgainstViscosity(
+            @ForAll @DoubleRange(min = 0.1, max = 500) double diameterUm,
+            @ForAll @DoubleRange(min = 1, max = 1000) double viscosityMPaS) {
+        Creaming thin = Creaming.inMilk().inSerumOf(viscosityMPaS);
+        Creaming thick = Creaming.inMilk().inSerumOf(2 * viscosityMPaS);
+        double speed = thin.umPerS(diameterUm);
+        assertEquals(4 * speed, thin.umPerS(2 * diameterUm), ROUNDING * speed * 4);
+        assertEquals(speed / 2, thick.umPerS(diameterUm), ROUNDING * speed);
+    }
+
+    @Property
+    void solidFatNeverRisesWithTemperature(
+            @ForAll @DoubleRange(min = -20, max = 39) double temperatureC) {
+        double colder = MilkFat.solidPercent(temperatureC).middle();
+        double warmer = MilkFat.solidPercent(temperatureC + 1).middle();
+        assertTrue(warmer <= colder);
+        assertTrue(warmer >= 0 && colder <= 100);
+    }
+
+    @Property
+    void moreFatAndMoreMotionChurnFaster(
+            @ForAll @DoubleRange(min = 2, max = 40) double fatPercent,
+            @ForAll @DoubleRange(min = -5, max = 30) double temperatureC) {
+        Churning lean = new Churning(fatPercent, temperatureC, false, false);
+        Churning rich = new Churning(fatPercent + 2, temperatureC, false, false);
+        Churning fine = new Churning(fatPercent, temperatureC, true, false);
+        double whisked = lean.clumpedPercent(3, Churning.Motion.WHISK).middle();
+        assertTrue(rich.clumpedPercent(3, Churning.Motion.WHISK).middle() > whisked);
+        assertTrue(fine.clumpedPercent(3, Churning.Motion.WHISK).middle() < whisked);
+        assertTrue(lean.clumpedPercent(3, Churning.Motion.SHAKEN).middle() < whisked);
+        assertTrue(lean.clumpedPercent(4, Churning.Motion.WHISK).middle() > whisked);
+        assertTrue(whisked <= 100);
+    }
+
+    @Property(tries = 60)
+    void warmthThinsAMixAndFatThickensIt(
+            @ForAll @DoubleRange(min = 0, max = 70) double temperatureC,
+            @ForAll @DoubleRange(min = 50, max = 300) double creamG) {
+        Mix mix = mix(creamG);
+        double now = MixViscosity.of(mix).mPaSAt(temperatureC).middle();
+        assertTrue(MixViscosity.of(mix).mPaSAt(temperatureC + 5).middle() < now);
+        assertTrue(MixViscosity.of(mix(creamG + 50)).mPaSAt(temperatureC).middle() > now);
+    }
+
+    @Property(tries = 40)
+    void gumThickens(@ForAll @DoubleRange(min = 0.2, max = 8) double gumG) {
+        Mix some = mix(100).with(Amount.grams(gumG, Shelf.find("guar gum")));
+        Mix more = mix(100).with(Amount.grams(gumG * 1.5, Shelf.find("guar gum")));
+        double plain = MixViscosity.of(mix(100)).mPaSAt(5).middle();
+        double with = MixViscosity.of(some).mPaSAt(5).middle();
+        assertTrue(with > plain);
+        assertTrue(MixViscosity.of(more).mPaSAt(5).middle() > with);
+    }
+
+    @Property(tries = 40)
+    void finerGlobulesNeedMoreProtein(@ForAll @DoubleRange(min = 0.3, max = 4) double sauterUm) {
+        FatSurface coarse = new FatSurface(mix(200), new GlobuleSizes(2 * sauterUm, 0.4));
+        FatSurface fine = new FatSurface(mix(200), new GlobuleSizes(sauterUm, 0.4));
+        assertEquals(2 * coarse.m2Per100g(), fine.m2Per100g(), ROUNDING * fine.m2Per100g());
+        assertTrue(fine.timesCovered().middle() < coarse.timesCovered().middle());
+    }
+
+    private static Mix mix(double creamG) {
+        return Mix.of(
+                Amount.grams(500, Shelf.WHOLE_MILK),
+                Amount.grams(creamG, Shelf.HEAVY_CREAM),
+                Amount.grams(120, Shelf.SUCROSE));
+    }
+}
