@@ -3,6 +3,7 @@ package coldwright.bench.compile;
 import jdk.jshell.Diag;
 
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -22,11 +23,19 @@ record Said(
     private static final Pattern LAST_NAME = Pattern.compile("[\\p{L}_$][\\p{L}\\p{N}_$]*\\s*$");
     private static final String KEY = "compiler.err.";
 
+    /** Faults whose range is far wider than what the eye should be led to. */
+    private static final Set<String> AT_THE_VERY_PLACE =
+            Set.of(KEY + "missing.ret.stmt", KEY + "cant.infer.local.var.type");
+
     static Said of(Diag diag, String text, Pieces.Piece piece) {
         String code = diag.getCode() == null ? "" : diag.getCode();
         int start = within(piece.start() + diag.getStartPosition(), text);
         int end = Math.max(start, within(piece.start() + diag.getEndPosition(), text));
         int at = within(piece.start() + diag.getPosition(), text);
+        if (AT_THE_VERY_PLACE.contains(code)) {
+            start = at;
+            end = at;
+        }
         if (end == start && end < text.length()) {
             end++;
         }
@@ -46,6 +55,16 @@ record Said(
 
     String firstLine() {
         return message.lines().findFirst().orElse("").strip();
+    }
+
+    /** A complaint at this place. */
+    Complaint complaint(String words) {
+        return new Complaint(start, end, words, message);
+    }
+
+    /** A complaint at a place of the statement's text. */
+    Complaint complaint(String words, int from, int to) {
+        return new Complaint(statementStart + from, statementStart + to, words, message);
     }
 
     /** The faulty text itself. */

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -30,20 +31,19 @@ final class SyntaxWords {
                     Map.entry("°", "leave the unit away"),
                     Map.entry("²", "multiply the value with itself"),
                     Map.entry("#", "begin a remark with `//`"));
+    private static final Set<String> EXPECTED_TOO = Set.of("illegal.start.of.type", "dot.class");
     private static final Map<Character, Character> PAIRS = Map.of('(', ')', '[', ']', '{', '}');
 
     private SyntaxWords() {}
 
-    static Optional<String> of(Said said) {
+    static Optional<Complaint> of(Said said) {
+        return said.code().contains("expected") || EXPECTED_TOO.contains(said.code())
+                ? Optional.of(expected(said))
+                : words(said).map(said::complaint);
+    }
+
+    private static Optional<String> words(Said said) {
         switch (said.code()) {
-            case "expected":
-            case "expected2":
-            case "expected3":
-            case "expected4":
-            case "illegal.start.of.type":
-            case "dot.class.expected":
-            case "dot.class":
-                return Optional.of(expected(said));
             case "premature.eof":
                 return Optional.of(tooEarly(said));
             case "illegal.start.of.expr":
@@ -72,29 +72,40 @@ final class SyntaxWords {
             case "orphaned":
                 return Optional.of(
                         "this `%s` stands outside of a `switch`".formatted(said.source()));
-            case "class.public.should.be.in.file":
-                return Optional.empty();
             default:
                 return Optional.empty();
         }
     }
 
-    private static String expected(Said said) {
+    private static Complaint expected(Said said) {
         String statement = said.statement();
         Matcher comma = DECIMAL_COMMA.matcher(statement);
         if (comma.find()) {
-            return "a decimal number is written with a point: `%s.%s`, not `%s`"
-                    .formatted(comma.group(1), comma.group(2), comma.group());
+            return said.complaint(
+                    "a decimal number is written with a point: `%s.%s`, not `%s`"
+                            .formatted(comma.group(1), comma.group(2), comma.group()),
+                    comma.start(),
+                    comma.end());
         }
         Matcher odd = ODD_NAME.matcher(statement);
         if (odd.find()) {
-            return "`%s` can't be a name; a name begins with a letter".formatted(odd.group(1));
+            return said.complaint(
+                    "`%s` can't be a name; a name begins with a letter".formatted(odd.group(1)),
+                    odd.start(1),
+                    odd.end(1));
         }
         Matcher unit = NUMBER_WITH_UNIT.matcher(statement);
         if (unit.find() && !unit.group(2).matches("[dDfFlLxXeE].*")) {
-            return "`%s` is not a number; leave the unit away, or put it into the name"
-                    .formatted(unit.group());
+            return said.complaint(
+                    "`%s` is not a number; leave the unit away, or put it into the name"
+                            .formatted(unit.group()),
+                    unit.start(),
+                    unit.end());
         }
+        return said.complaint(missingSign(said));
+    }
+
+    private static String missingSign(Said said) {
         String sign = said.inMessage(EXPECTED, 1);
         String after = said.wordBefore(said.at());
         if (sign.equals("';'")) {

@@ -60,13 +60,14 @@ final class Wording {
                             ""));
         }
         Said said = Said.of(first.get(), text, piece);
-        return List.of(new Complaint(said.start(), said.end(), words(said), said.message()));
-    }
-
-    private String words(Said said) {
-        return SyntaxWords.of(said)
-                .or(() -> MeaningWords.of(said, near))
-                .orElseGet(() -> "Java does not understand this: " + said.firstLine());
+        return List.of(
+                SyntaxWords.of(said)
+                        .or(() -> MeaningWords.of(said, near).map(said::complaint))
+                        .orElseGet(
+                                () ->
+                                        said.complaint(
+                                                "Java does not understand this: "
+                                                        + said.firstLine())));
     }
 
     /** What a declaration leaves open: names in it that nothing declares. */

@@ -1,0 +1,145 @@
+package coldwright.bench.compile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The errors that learners make most, each with its sentence and its place. */
+final class LearnerWordsTest {
+    private static StepCompiler compiler;
+
+    @BeforeAll
+    static void prepare() throws RefusedException {
+        compiler =
+                new StepCompiler(
+                        List.of(),
+                        List.of("import java.util.*;", "import static java.lang.Math.*;"));
+        compiler.compile(
+                """
+                double sugar = 120;
+                int scoops = 3;
+                String name = "malt";
+                double[] grams = {1, 2};
+                double freezing(double percent) { return -0.06 * percent; }
+                """,
+                () -> false);
+    }
+
+    @AfterAll
+    static void close() {
+        compiler.close();
+    }
+
+    /** Snippet with the faulty place between « and », and the sentence. */
+    static Stream<Arguments> errors() {
+        return Stream.of(
+                error(
+                        "double a = «suger» * 2;",
+                        "`suger` is not known here; did you mean `sugar`?"),
+                error(
+                        "double a = «Sugar» * 2;",
+                        "`Sugar` is not known here; did you mean `sugar`?"),
+                error(
+                        "double a = «sqroot»(2);",
+                        "`sqroot()` is not known here; did you mean `sqrt()`?"),
+                error(
+                        "double a = «quarkblatt»;",
+                        "`quarkblatt` is not known here; is it spelled right, and declared above?"),
+                error(
+                        "double a = «Math.sqroot»(2);",
+                        "`Math` has no `sqroot()`; did you mean `sqrt()`?"),
+                error("int n = «grams.lenght»;", "`grams` has no `lenght`; did you mean `length`?"),
+                error("«Strin» s = null;", "`Strin` is not known here; did you mean `String`?"),
+                error(
+                        "«system.out».println(1);",
+                        "`system` is not known here; did you mean `System`?"),
+                error("double a = 5«\n»double b = 6;", "a semicolon is missing after `5`"),
+                error("sugar = «\"much\"»;", "text can't be put into `sugar`, which holds numbers"),
+                error(
+                        "int n = «2.5»;",
+                        "a number with decimals can't be put into `n`, which holds whole numbers"),
+                error("freezing(«\"a\"»);", "`freezing` needs a number here, not text"),
+                error(
+                        "«freezing»(1, 2);",
+                        "`freezing` takes 1 value (double), not 2 values (int, int)"),
+                error(
+                        "double a = «1,5»;",
+                        "a decimal number is written with a point: `1.5`, not `1,5`"),
+                error(
+                        "double a = «3g»;",
+                        "`3g` is not a number; leave the unit away, or put it into the name"),
+                error(
+                        "String s = «\"»abc;",
+                        "this text has no end; close it with `\"` on the same line"),
+                error(
+                        "String s = «'»abc';",
+                        "single quotes hold one character; put text between double quotes: `\"…\"`"),
+                error(
+                        "for (int i = 0; i < 3; i++) {\n  sugar = 1;«»",
+                        "a `}` is missing: the `{` in line 1 is never closed"),
+                error(
+                        "double a = max(1, 2«»",
+                        "a `)` is missing: the `(` in line 1 is never closed"),
+                error("double a = 5 + «;»", "something is missing before `;`"),
+                error(
+                        "if («sugar = 3») { }",
+                        "a single `=` puts a value in; to compare, write `==`"),
+                error(
+                        "double f(double x) { double y = x; «}»",
+                        "this method promises a value but can end without `return`; add one at its end"),
+                error("double a = sugar «×» 2;", "`×` is no sign of Java; multiply with `*`"),
+                error(
+                        "double a = sugar «−» 2;",
+                        "`−` is no sign of Java; write the minus of the keyboard, `-`"),
+                error(
+                        "int n = «99999999999»;",
+                        "99999999999 is too large for a whole number; write it with a point: `99999999999.0`"),
+                error(
+                        "double a = «name * 2»;",
+                        "`*` does not work between text and a whole number"),
+                error(
+                        "«sugar.size»();",
+                        "`sugar` is a plain number; nothing can stand after it with a point"),
+                error(
+                        "List<«int»> numbers;",
+                        "between `<` and `>` stands a class: `Double` for `double`, `Integer` for `int`"),
+                error(
+                        "var «nothing»;",
+                        "`var` needs a value to know the type from; write `var name = …;`"),
+                error("import «foo.Bar»;", "there is nothing called `foo.Bar` to import"),
+                error("double «3x» = 2;", "`3x` can't be a name; a name begins with a letter"),
+                error(
+                        "double a = «nope»(sugar) + 1;\nSystem.out.println(a);",
+                        "`nope()` is not known here; is it spelled right, and declared above?"),
+                error(
+                        "double f(double x) { return x * «fakter»; }",
+                        "`fakter` is not known here; is it spelled right, and declared above?"),
+                error(
+                        "double a = 2;\nvar b = «$1» + a;",
+                        "`$1` is not known here; give a value a name to use it again: `var cold = …;`"),
+                error("if« »sugar > 3 { }", "`(` is missing after `if`"));
+    }
+
+    private static Arguments error(String marked, String words) {
+        return Arguments.of(marked, words);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("errors")
+    void saysWhatIsWrongAndWhere(String marked, String words) {
+        String snippet = marked.replace("«", "").replace("»", "");
+        RefusedException refused =
+                assertThrows(RefusedException.class, () -> compiler.compile(snippet, () -> false));
+        Complaint complaint = refused.complaints().get(0);
+        assertEquals(words, complaint.words());
+        assertEquals(marked.indexOf('«'), complaint.start(), "where it begins");
+    }
+}
