@@ -73,23 +73,17 @@ final class ContentsView extends BorderPane {
         number.getStyleClass().add("contents-number");
         Button title = entry(step.title(), () -> goTo.accept(step));
         HBox.setHgrow(title, Priority.ALWAYS);
-        Label mark = new Label("done");
-        mark.getStyleClass().add("done");
-        mark.setMinWidth(USE_PREF_SIZE);
-        Words.shown(mark, step.done());
-        HBox row = new HBox(number, title, mark);
+        HBox row = new HBox(number, title);
         row.getStyleClass().add("contents-row");
         InvalidationListener refresh =
                 value -> {
                     boolean here = lesson.inSight().get() == step;
+                    boolean done = step.done().get();
                     row.pseudoClassStateChanged(Looks.HERE, here);
+                    row.pseudoClassStateChanged(Looks.DONE, done);
                     title.setFocusTraversable(here);
-                    title.setAccessibleText(
-                            "Step %d, %s%s"
-                                    .formatted(
-                                            step.number(),
-                                            step.title(),
-                                            step.done().get() ? ", done" : ""));
+                    title.setText(done ? step.title() + " – done" : step.title());
+                    title.setAccessibleText("Step " + step.number() + ", " + title.getText());
                 };
         lesson.inSight().addListener(refresh);
         step.done().addListener(refresh);

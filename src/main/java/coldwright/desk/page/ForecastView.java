@@ -1,7 +1,6 @@
 package coldwright.desk.page;
 
 import coldwright.desk.model.ForecastModel;
-import coldwright.desk.prose.ProseView;
 import coldwright.lesson.Answer;
 
 import javafx.geometry.Pos;
@@ -10,35 +9,21 @@ import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
-import java.util.List;
-import java.util.function.Consumer;
-
-/** A question before the run; after it, what was said beside what is. */
+/** A question before the run. */
 final class ForecastView extends VBox {
     private final ForecastModel model;
-    private final Consumer<String> openLink;
-    private final VBox answer = new VBox();
 
-    ForecastView(ForecastModel model, Consumer<String> openLink) {
+    ForecastView(ForecastModel model) {
         this.model = model;
-        this.openLink = openLink;
         getStyleClass().add("forecast");
-        answer.getStyleClass().add("forecast-answer");
         getChildren()
                 .addAll(
                         Words.label("What do you expect?", "kicker"),
                         Words.label(model.forecast().question(), "question"),
-                        asked(),
-                        answer);
-        Words.show(answer, false);
-        model.revealed().addListener((value, was, is) -> reveal());
-        if (model.revealed().get()) {
-            reveal();
-        }
+                        asked());
     }
 
     private Node asked() {
@@ -93,30 +78,5 @@ final class ForecastView extends VBox {
                             Words.show(mend, model.mend().isPresent());
                         });
         return new VBox(row, mend);
-    }
-
-    private void reveal() {
-        GridPane beside = new GridPane();
-        beside.getStyleClass().add("beside");
-        beside.addRow(
-                0,
-                Words.label("You said", "beside-head"),
-                Words.label(model.said().orElse("nothing yet"), "beside-said"));
-        beside.addRow(
-                1, Words.label("It is", "beside-head"), Words.label(model.right(), "beside-right"));
-        String verdict =
-                switch (model.verdict()) {
-                    case RIGHT -> "As you said.";
-                    case OTHERWISE -> "Not as you said.";
-                    case NOT_SAID ->
-                            "Next time say first what you expect: it makes the run tell more.";
-                };
-        answer.getChildren()
-                .setAll(
-                        List.of(
-                                beside,
-                                Words.label(verdict, "verdict"),
-                                new ProseView(model.forecast().explanation(), openLink)));
-        Words.show(answer, true);
     }
 }

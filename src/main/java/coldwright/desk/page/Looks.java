@@ -15,6 +15,9 @@ final class Looks {
     /** The step in sight. */
     static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
+    /** A step that is done. */
+    static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
+
     /** The size of the type at 100 %, pixels. */
     static final double USUAL_EM_PX = 18;
 

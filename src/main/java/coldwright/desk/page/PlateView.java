@@ -43,10 +43,9 @@ final class PlateView extends VBox {
         drawn = is;
         asked = null;
         getChildren().setAll(face);
-        getChildren().add(Words.label(is.figure().title(), "plate-title"));
         if (!is.figure().sources().isEmpty()) {
             String sources = String.join("; ", is.figure().sources());
-            getChildren().add(Words.label("Source: " + sources, "plate-source"));
+            getChildren().add(Words.label(sources, "plate-source"));
         }
         face.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         face.setAccessibleText(FigureText.describe(is.figure()));
@@ -68,7 +67,7 @@ final class PlateView extends VBox {
         double scale =
                 getScene().getWindow() == null ? 1 : getScene().getWindow().getOutputScaleX();
         Sheet sheet =
-                Sheet.of((int) face.getWidth(), (int) face.getHeight())
+                Sheet.of(face.innerWidth(), face.innerHeight())
                         .withScale(Math.max(1, Math.min(4, scale)))
                         .withType(Math.max(8, Math.min(40, emPx * TYPE_OF_EM)));
         if (sheet.equals(asked)) {
@@ -118,6 +117,14 @@ final class PlateView extends VBox {
             return javafx.geometry.Orientation.HORIZONTAL;
         }
 
+        private int innerWidth() {
+            return (int) (getWidth() - snappedLeftInset() - snappedRightInset());
+        }
+
+        private int innerHeight() {
+            return (int) (getHeight() - snappedTopInset() - snappedBottomInset());
+        }
+
         @Override
         protected double computePrefHeight(double width) {
             return Math.round(Math.max(LEAST_WIDTH, width) * HEIGHT_OF_WIDTH);
@@ -130,9 +137,9 @@ final class PlateView extends VBox {
 
         @Override
         protected void layoutChildren() {
-            image.setFitWidth(Math.floor(getWidth()));
-            image.setFitHeight(Math.floor(getHeight()));
-            image.relocate(0, 0);
+            image.setFitWidth(innerWidth());
+            image.setFitHeight(innerHeight());
+            image.relocate(snappedLeftInset(), snappedTopInset());
             if (image.getImage() == null) {
                 paint();
             } else {

@@ -13,6 +13,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 
 /** One step on the page: its heading and its parts in order. */
@@ -20,6 +22,9 @@ final class StepView extends VBox {
     private final StepModel model;
     private final Consumer<String> openLink;
     private final PageState state;
+
+    /** Questions whose answer comes with the next run. */
+    private final List<ForecastModel> asked = new ArrayList<>();
 
     StepView(StepModel model, PageState state, Consumer<String> openLink) {
         this.model = model;
@@ -44,8 +49,13 @@ final class StepView extends VBox {
         } else if (part instanceof SnippetModel snippet) {
             put(new SnippetView(snippet));
             put(new PlateStack(snippet.drawn(), state, state.figuresBeside().not()));
+            if (!snippet.snippet().given()) {
+                asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
+                asked.clear();
+            }
         } else if (part instanceof ForecastModel forecast) {
-            put(new ForecastView(forecast, openLink));
+            put(new ForecastView(forecast));
+            asked.add(forecast);
         } else if (part instanceof CheckModel check) {
             put(new CheckView(check));
         } else {

@@ -1,0 +1,49 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.ForecastModel;
+import coldwright.desk.prose.ProseView;
+
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+
+import java.util.function.Consumer;
+
+/** After the run: what was said beside what is, and why. */
+final class AnswerView extends VBox {
+    private final ForecastModel model;
+    private final Consumer<String> openLink;
+
+    AnswerView(ForecastModel model, Consumer<String> openLink) {
+        this.model = model;
+        this.openLink = openLink;
+        getStyleClass().add("answer");
+        Words.shown(this, model.revealed());
+        model.revealed().addListener((value, was, is) -> reveal());
+        if (model.revealed().get()) {
+            reveal();
+        }
+    }
+
+    private void reveal() {
+        GridPane beside = new GridPane();
+        beside.getStyleClass().add("beside");
+        beside.addRow(
+                0,
+                Words.label("You said", "beside-head"),
+                Words.label(model.said().orElse("nothing before the run"), "beside-said"));
+        beside.addRow(
+                1, Words.label("It is", "beside-head"), Words.label(model.right(), "beside-right"));
+        String verdict =
+                switch (model.verdict()) {
+                    case RIGHT -> "As you said.";
+                    case OTHERWISE -> "Not as you said.";
+                    case NOT_SAID -> "Say first what you expect: the run then tells more.";
+                };
+        getChildren()
+                .setAll(
+                        Words.label(model.forecast().question(), "answer-question"),
+                        beside,
+                        Words.label(verdict, "verdict"),
+                        new ProseView(model.forecast().explanation(), openLink));
+    }
+}
