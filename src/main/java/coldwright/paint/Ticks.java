@@ -60,7 +60,7 @@ record Ticks(Span span, double step) {
         List<String> labels = new ArrayList<>();
         double largest = Math.max(Math.abs(span.from()), Math.abs(span.to()));
         for (int i = 0; i < count(); i++) {
-            labels.add(Digits.of(value(i), step, largest));
+            labels.add(value(i) == 0 ? "0" : Digits.of(value(i), step, largest));
         }
         return labels;
     }

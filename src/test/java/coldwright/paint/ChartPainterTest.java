@@ -1,0 +1,275 @@
+package coldwright.paint;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.figure.Figure;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import java.awt.GraphicsEnvironment;
+import java.util.List;
+import java.util.Optional;
+
+class ChartPainterTest {
+    private static final Sheet SHEET = Sheet.of(600, 400);
+
+    private static final Figure PLAIN =
+            Figure.of("Plain")
+                    .x("sugar", "%")
+                    .y("temperature", "°C")
+                    .xBetween(0, 40)
+                    .yBetween(0, 10);
+
+    private static final Figure ONE = PLAIN.line("one", 0, 40, w -> 5);
+
+    @Test
+    void noDisplayIsNeeded() {
+        assertTrue(GraphicsEnvironment.isHeadless());
+        assertTrue(Look.count(paint(ONE).picture(), rgb -> rgb != 0xFFFFFF) > 1_000);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.5, 2})
+    void theGroundIsWhiteAndOpaque(double scale) {
+        Picture picture = ChartPainter.paint(ONE, SHEET.withScale(scale)).picture();
+        assertEquals((int) (600 * scale), picture.widthPx());
+        assertEquals((int) (400 * scale), picture.heightPx());
+        int[] pixels = picture.argbPremultiplied();
+        assertEquals(picture.widthPx() * picture.heightPx(), pixels.length);
+        int white = 0;
+        for (int pixel : pixels) {
+            assertEquals(0xFF, pixel >>> 24);
+            white += pixel == 0xFFFFFFFF ? 1 : 0;
+        }
+        assertTrue(white > 0.9 * pixels.length, white + " white pixels");
+    }
+
+    @Test
+    void theLineStandsWhereThePlotSaysItDoes() {
+        Plate plate = paint(PLAIN.line("slope", 0, 40, w -> w / 5));
+        for (double x = 2; x < 40; x += 3) {
+            int at = plate.picture().rgbAt(px(plate.plot().xPx(x)), px(plate.plot().yPx(x / 5)));
+            assertTrue(Look.bluish(at), "no line at " + x);
+            int above =
+                    plate.picture().rgbAt(px(plate.plot().xPx(x)), px(plate.plot().yPx(x / 5)) - 8);
+            assertFalse(Look.bluish(above), "a line beside its place at " + x);
+        }
+    }
+
+    @Test
+    void theEarlierTraceIsPalerAndThinner() {
+        Figure before = PLAIN.line("one", 0, 40, w -> 3);
+        Plate plate = ChartPainter.paint(ONE, Optional.of(before), SHEET);
+        Plot plot = plate.plot();
+        int x = px(plot.xPx(17));
+        Span aroundNow = new Span(plot.yPx(5) - 5, plot.yPx(5) + 5);
+        Span aroundThen = new Span(plot.yPx(3) - 5, plot.yPx(3) + 5);
+        double now = darkest(plate.picture(), x, aroundNow);
+        double then = darkest(plate.picture(), x, aroundThen);
+        assertTrue(now + 0.15 < then, "now " + now + ", then " + then);
+        assertTrue(then < 0.9, "the earlier trace can't be seen: " + then);
+        assertTrue(ink(plate.picture(), x, aroundThen) < 0.6 * ink(plate.picture(), x, aroundNow));
+    }
+
+    @Test
+    void theEarlierTraceStaysBehind() {
+        Figure across = PLAIN.line("one", 0, 40, w -> 10 - w / 4);
+        Plate alone = paint(ONE);
+        Plate both = ChartPainter.paint(ONE, Optional.of(across), SHEET);
+        int x = px(alone.plot().xPx(20));
+        int y = px(alone.plot().yPx(5));
+        assertEquals(alone.picture().rgbAt(x, y), both.picture().rgbAt(x, y));
+    }
+
+    @Test
+    void anEarlierTraceThatCountsOtherThingsIsLeftOut() {
+        int[] alone = paint(ONE).picture().argbPremultiplied();
+        Figure other = ONE.y("temperature", "K").line("two", 0, 40, w -> 2);
+        assertArrayEquals(alone, pixelsWithEarlier(other));
+        assertArrayEquals(alone, pixelsWithEarlier(ONE));
+        assertArrayEquals(alone, pixelsWithEarlier(PLAIN));
+        assertArrayEquals(alone, pixelsWithEarlier(barsOf(3, 4)));
+    }
+
+    private static int[] pixelsWithEarlier(Figure earlier) {
+        return ChartPainter.paint(ONE, Optional.of(earlier), SHEET).picture().argbPremultiplied();
+    }
+
+    @Test
+    void aDashedLineIsSeenAsDashedWithoutColour() {
+        Figure figure = PLAIN.line("unbroken", 0, 40, w -> 8).line("dashed", 0, 40, w -> 2);
+        Plate plate = paint(figure);
+        Plot plot = plate.plot();
+        Span columns = new Span(plot.area().left() + 4, plot.area().right() - 4);
+        int unbroken = px(plot.yPx(8));
+        int dashed = px(plot.yPx(2));
+        assertTrue(changes(plate, unbroken, columns) < 30, "the first line is broken");
+        assertTrue(changes(plate, dashed, columns) > 50, "the second line has no dashes");
+    }
+
+    private static int changes(Plate plate, int row, Span columns) {
+        return Look.changesInRow(plate.picture(), row, columns, rgb -> Look.grey(rgb) < 190);
+    }
+
+    @Test
+    void dashesRunOnOverManyPoints() {
+        double[] xs = coldwright.figure.Numbers.spaced(0, 40, 5_000).toArray();
+        double[] ys = new double[xs.length];
+        java.util.Arrays.fill(ys, 2);
+        Plate plate = paint(PLAIN.line("one", 0, 40, w -> 8).line("two", xs, ys));
+        Span columns = new Span(plate.plot().area().left() + 4, plate.plot().area().right() - 4);
+        assertTrue(changes(plate, px(plate.plot().yPx(2)), columns) > 50);
+    }
+
+    @Test
+    void aGapIsAGap() {
+        Plate plate = paint(PLAIN.line("gap", 0, 40, w -> w > 15 && w < 25 ? Double.NaN : 5));
+        int row = px(plate.plot().yPx(5));
+        Span inGap = new Span(plate.plot().xPx(16), plate.plot().xPx(24));
+        Span before = new Span(plate.plot().xPx(2), plate.plot().xPx(14));
+        assertEquals(0, Look.countInRow(plate.picture(), row, inGap, Look::bluish));
+        assertTrue(Look.countInRow(plate.picture(), row, before, Look::bluish) > 100);
+    }
+
+    @Test
+    void whatLiesOutsideTheAxesIsNotDrawn() {
+        Plate plate =
+                paint(
+                        PLAIN.line("pole", -100, 140, w -> 1e12 / (w - 20))
+                                .line("edge", 0, 40, w -> w < 20 ? 1 / 0.0 : -1 / 0.0)
+                                .points("far", new double[] {-50, 20}, new double[] {5, 1e200}));
+        Plot.Area area = plate.plot().area();
+        Span left = new Span(0, area.left() - 4);
+        for (int y = area.top() + 8; y < plate.picture().heightPx(); y++) {
+            assertEquals(0, Look.countInRow(plate.picture(), y, left, Look::bluish), "row " + y);
+        }
+    }
+
+    @Test
+    void axesFitThemselvesToTheData() {
+        Plot plot = paint(Figure.of("").line("a", -3, 38, w -> -w * 0.11)).plot();
+        assertEquals(new Span(-3, 38), plot.x());
+        assertTrue(plot.y().from() <= -4.18 && plot.y().from() > -6, plot.y().toString());
+        assertTrue(plot.y().to() >= 0.33 && plot.y().to() < 2, plot.y().toString());
+    }
+
+    @Test
+    void fixedAxesStayAsTheyAre() {
+        Plot plot = paint(PLAIN.yBetween(-3.7, 11.3).line("a", 5, 90, w -> w)).plot();
+        assertEquals(new Span(0, 40), plot.x());
+        assertEquals(new Span(-3.7, 11.3), plot.y());
+    }
+
+    @Test
+    void anEmptyFigureIsAPlateWithItsTitle() {
+        Plate empty = paint(Figure.of("Nothing yet").x("time", "s").y("heat", "J"));
+        Plate untitled = paint(Figure.of("").x("time", "s").y("heat", "J"));
+        assertTrue(Look.count(empty.picture(), rgb -> Look.grey(rgb) < 80) > 100);
+        assertTrue(empty.plot().area().top() > untitled.plot().area().top());
+        int middle = empty.plot().area().top() + 30;
+        assertTrue(Look.grey(empty.picture().rgbAt(empty.plot().area().left(), middle)) < 140);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 1, 1.25, 1.5, 2, 3})
+    void theAxesStandOnWholePixels(double scale) {
+        Plate plate = ChartPainter.paint(ONE, SHEET.withScale(scale));
+        int row = (int) ((plate.plot().area().top() + 25) * scale);
+        int left = (int) Math.floor(plate.plot().area().left() * scale);
+        int full = 0;
+        int half = 0;
+        for (int x = left - 3; x <= left + 3; x++) {
+            int grey = Look.grey(plate.picture().rgbAt(x, row));
+            full += grey == Look.grey(Ink.AXIS.getRGB()) ? 1 : 0;
+            half += grey > Look.grey(Ink.AXIS.getRGB()) + 2 && grey < 220 ? 1 : 0;
+        }
+        assertTrue(full >= 1, "no crisp axis");
+        assertEquals(0, half, "the axis is blurred");
+    }
+
+    @Test
+    void barsStandOnZeroAndEndAtTheirValues() {
+        Plate plate = paint(barsOf(30, -10));
+        Plot plot = plate.plot();
+        int first = px(plot.xPx(0));
+        int second = px(plot.xPx(1));
+        assertTrue(Look.bluish(plate.picture().rgbAt(first, px(plot.yPx(29)))));
+        assertFalse(Look.bluish(plate.picture().rgbAt(first - 20, px(plot.yPx(30)) - 4)));
+        assertTrue(Look.bluish(plate.picture().rgbAt(second, px(plot.yPx(-9)))));
+        assertFalse(Look.bluish(plate.picture().rgbAt(second, px(plot.yPx(5)))));
+    }
+
+    @Test
+    void theSecondSeriesOfBarsIsHatched() {
+        List<String> words = List.of("a", "b");
+        Plate plate =
+                paint(
+                        Figure.of("t")
+                                .bars("one", words, new double[] {9, 9})
+                                .bars("two", words, new double[] {9, 9}));
+        int row = px(plate.plot().yPx(4));
+        double middle = plate.plot().xPx(0);
+        Span one = new Span(middle - 50, middle - 4);
+        Span two = new Span(middle + 4, middle + 50);
+        assertEquals(0, Look.changesInRow(plate.picture(), row, one, rgb -> Look.grey(rgb) < 160));
+        assertTrue(Look.changesInRow(plate.picture(), row, two, rgb -> Look.grey(rgb) < 160) > 4);
+    }
+
+    @Test
+    void aBandIsPaleBetweenItsEdges() {
+        Plate plate = paint(PLAIN.band("open", new double[] {0, 40}, w -> 4, w -> 6));
+        int x = px(plate.plot().xPx(13));
+        int inside = plate.picture().rgbAt(x, px(plate.plot().yPx(5)));
+        assertTrue(Look.bluish(inside) && Look.grey(inside) > 200, Integer.toHexString(inside));
+        assertEquals(0xFFFFFF, plate.picture().rgbAt(x, px(plate.plot().yPx(7))));
+    }
+
+    @Test
+    void aMarkIsADashedLineAcross() {
+        Plate plate = paint(ONE.markX("here", 23));
+        int x = px(plate.plot().xPx(23) - 0.5);
+        Span rows = new Span(plate.plot().area().top() + 30, plate.plot().area().bottom() - 5);
+        int dark = Look.countInColumn(plate.picture(), x, rows, rgb -> Look.grey(rgb) < 120);
+        assertTrue(dark > 0.3 * rows.width() && dark < 0.7 * rows.width(), dark + " dark");
+    }
+
+    @Test
+    void theSameFigureGivesTheSamePixels() {
+        assertArrayEquals(
+                paint(ONE).picture().argbPremultiplied(), paint(ONE).picture().argbPremultiplied());
+    }
+
+    private static Figure barsOf(double... values) {
+        return Figure.of("Bars").bars("bars", List.of("first", "second"), values);
+    }
+
+    private static Plate paint(Figure figure) {
+        return ChartPainter.paint(figure, SHEET);
+    }
+
+    private static int px(double place) {
+        return (int) Math.floor(place);
+    }
+
+    private static double darkest(Picture picture, int x, Span rows) {
+        double darkest = 1;
+        for (int y = (int) rows.from(); y <= rows.to(); y++) {
+            darkest = Math.min(darkest, Look.luminance(picture.rgbAt(x, y)));
+        }
+        return darkest;
+    }
+
+    /** How much of a column is inked, in pixels of full ink. */
+    private static double ink(Picture picture, int x, Span rows) {
+        double sum = 0;
+        for (int y = (int) rows.from(); y <= rows.to(); y++) {
+            sum += (255 - Look.grey(picture.rgbAt(x, y))) / 255.0;
+        }
+        return sum;
+    }
+}
