@@ -1,0 +1,69 @@
+package coldwright.science.sensory;
+
+import coldwright.science.freezing.Solute;
+import coldwright.science.freezing.Solution;
+import coldwright.science.mix.Mix;
+
+import java.util.Map;
+
+/**
+ * How much a gram keeps a mix from freezing, against a gram of sucrose: a rule of thumb by molar
+ * mass.
+ *
+ * <p>Equation: 342.3/M, times the number of ions for a salt. By this rule one-unit sugars have
+ * 1.90, lactose 1.00, glycerol 3.72, ethanol 7.43, sodium chloride 5.86, or 11.7 counted as ions.
+ *
+ * <p>Range: dilute. For a figure to trust use the freezing curve; this number is for comparing
+ * recipes the way the trade does.
+ */
+public final class AntiFreezingPower {
+    private static final double SUCROSE_G_PER_MOL = Solute.SUCROSE.molarMassGPerMol();
+
+    private AntiFreezingPower() {}
+
+    /**
+     * Power of a gram, salts undissociated.
+     *
+     * @param solute which
+     * @return sucrose 1
+     */
+    public static double perGram(Solute solute) {
+        return SUCROSE_G_PER_MOL / solute.molarMassGPerMol();
+    }
+
+    /**
+     * Power of a gram, each ion of a salt counted.
+     *
+     * @param solute which
+     * @return sucrose 1
+     */
+    public static double perGramOfIons(Solute solute) {
+        return perGram(solute) * ions(solute);
+    }
+
+    /**
+     * Power of all that is dissolved in a mix, ions counted, milk salts included.
+     *
+     * @param mix the mix
+     * @return grams of sucrose of the same power in 100 g of mix
+     */
+    public static double per100g(Mix mix) {
+        Solution solution = mix.solution();
+        double sucroseG = 0;
+        for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {
+            sucroseG += part.getValue() * perGramOfIons(part.getKey());
+        }
+        for (double millimol : solution.idealMillimol().values()) {
+            sucroseG += millimol / 1000 * SUCROSE_G_PER_MOL;
+        }
+        return 100 * sucroseG / mix.massG();
+    }
+
+    private static int ions(Solute solute) {
+        return switch (solute) {
+            case SODIUM_CHLORIDE, POTASSIUM_CHLORIDE -> 2;
+            case CALCIUM_CHLORIDE -> 3;
+            default -> 1;
+        };
+    }
+}

@@ -1,0 +1,128 @@
+package coldwright.science.sensory;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+import coldwright.science.mix.Mix;
+
+/**
+ * Air beaten into a mix.
+ *
+ * <p>Equation: overrun % = (mass of mix − mass of product of the same volume)/mass of product ·
+ * 100, so product density = mix density/(1 + overrun/100). University ice cream notes (seen): 100 %
+ * of a mix of 1.1 kg/L gives 550 g/L. Volume of the mix is taken at its density without ice;
+ * freezing swells it by some 5 % more, which the trade leaves out too.
+ *
+ * @param percent overrun, %, 0 to 250
+ */
+public record Overrun(double percent) {
+    /** Checks the number. */
+    public Overrun {
+        Require.within("percent", percent, new Require.Range(0, 250, "%"));
+    }
+
+    /**
+     * By weighing a cup of mix and the same cup of product.
+     *
+     * @param mixG the cup full of mix, g
+     * @param productG the same cup full of product, g, not heavier
+     * @return the overrun
+     * @throws IllegalArgumentException if the product is heavier than the mix
+     */
+    public static Overrun byWeighing(double mixG, double productG) {
+        Require.positive("mixG", mixG, "g");
+        Require.positive("productG", productG, "g");
+        if (productG > mixG) {
+            throw new IllegalArgumentException(
+                    "productG is %s and mixG is %s; the product must not weigh more than the same volume of mix: were they swapped?"
+                            .formatted(Require.spoken(productG), Require.spoken(mixG)));
+        }
+        return new Overrun(100 * (mixG - productG) / productG);
+    }
+
+    /** Air by volume. @return % of the product */
+    public double airPercent() {
+        return 100 * percent / (100 + percent);
+    }
+
+    /**
+     * From the share of air.
+     *
+     * @param airPercent air, % of the product by volume, 0 to 70
+     * @return the overrun
+     */
+    public static Overrun ofAir(double airPercent) {
+        Require.within("airPercent", airPercent, new Require.Range(0, 70, "%"));
+        return new Overrun(100 * airPercent / (100 - airPercent));
+    }
+
+    /**
+     * Weight of a litre of product.
+     *
+     * @param mix the mix
+     * @return g/L
+     */
+    public double gPerL(Mix mix) {
+        return gPerL(mix.densityKgPerL());
+    }
+
+    /**
+     * Weight of a litre of product.
+     *
+     * @param mixKgPerL density of the mix, kg/L, 0.7 to 1.6
+     * @return g/L
+     */
+    public double gPerL(double mixKgPerL) {
+        Require.within("mixKgPerL", mixKgPerL, new Require.Range(0.7, 1.6, "kg/L"));
+        return 1000 * mixKgPerL / (1 + percent / 100);
+    }
+
+    /**
+     * Volume of the whole batch.
+     *
+     * @param mix the mix
+     * @return L
+     */
+    public double litres(Mix mix) {
+        return mix.massG() / gPerL(mix);
+    }
+
+    /**
+     * A serving by volume.
+     *
+     * @param mix the mix
+     * @param servingMl volume of a scoop, mL
+     * @return its weight and how many the batch gives
+     */
+    public Serving serving(Mix mix, double servingMl) {
+        Require.positive("servingMl", servingMl, "mL");
+        return new Serving(
+                servingMl, gPerL(mix) * servingMl / 1000, litres(mix) * 1000 / servingMl);
+    }
+
+    /**
+     * A serving.
+     *
+     * @param volumeMl volume, mL
+     * @param massG mass, g
+     * @param servings how many the batch gives
+     */
+    public record Serving(double volumeMl, double massG, double servings) {}
+
+    /** What is usual; from memory. */
+    public enum Usual {
+        GELATO(new Band(20, 30, 40)),
+        ICE_CREAM(new Band(80, 100, 120)),
+        BY_HAND(new Band(15, 20, 30));
+
+        private final Band percent;
+
+        Usual(Band percent) {
+            this.percent = percent;
+        }
+
+        /** Usual overrun. @return % */
+        public Band percent() {
+            return percent;
+        }
+    }
+}

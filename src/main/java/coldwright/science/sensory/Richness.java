@@ -1,0 +1,65 @@
+package coldwright.science.sensory;
+
+import coldwright.science.mix.Mix;
+
+/**
+ * How rich a mix is, by its fat.
+ *
+ * <p>Limits: common practice, no source: gelato far below 10 % fat, ice cream 10 to 20 %, 14 %
+ * often preferred. Total solids stand beside it: below 30 % a mix tastes thin whatever its fat
+ * (from memory).
+ */
+public enum Richness {
+    NO_FAT("a sorbet or ice", 0.5),
+    LIGHT("light, like a milk ice", 4),
+    MODERATE("moderate, like gelato", 9),
+    RICH("rich, an ice cream", 14),
+    VERY_RICH("very rich", 20),
+    HEAVY("heavy: it may coat the mouth and churn to butter", 100);
+
+    /** Below this a mix tastes thin, % total solids; from memory. */
+    public static final double THIN_SOLIDS_PERCENT = 30;
+
+    private final String words;
+    private final double upToFatPercent;
+
+    Richness(String words, double upToFatPercent) {
+        this.words = words;
+        this.upToFatPercent = upToFatPercent;
+    }
+
+    /**
+     * Richness of a mix.
+     *
+     * @param mix the mix
+     * @return the class
+     */
+    public static Richness of(Mix mix) {
+        for (Richness richness : values()) {
+            if (mix.fatPercent() <= richness.upToFatPercent) {
+                return richness;
+            }
+        }
+        return HEAVY;
+    }
+
+    /**
+     * Whether the body is thin.
+     *
+     * @param mix the mix
+     * @return true below {@value #THIN_SOLIDS_PERCENT} % total solids
+     */
+    public static boolean isThin(Mix mix) {
+        return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
+    }
+
+    /** In a cook's words. @return such as {@code moderate, like gelato} */
+    public String words() {
+        return words;
+    }
+
+    /** Most fat of this class. @return % by mass */
+    public double upToFatPercent() {
+        return upToFatPercent;
+    }
+}

@@ -1,0 +1,2 @@
+/** What a spoonful is like: how sweet, how firm, how rich, how airy, how heavy. */
+package coldwright.science.sensory;

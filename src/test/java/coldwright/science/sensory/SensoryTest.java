@@ -1,0 +1,78 @@
+package coldwright.science.sensory;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+
+import org.junit.jupiter.api.Test;
+
+class SensoryTest {
+    private static final Mix ICE_CREAM =
+            Mix.of(
+                    Amount.grams(500, Shelf.WHOLE_MILK),
+                    Amount.grams(250, Shelf.HEAVY_CREAM),
+                    Amount.grams(130, Shelf.SUCROSE),
+                    Amount.grams(45, Shelf.find("skimmed milk powder")));
+
+    @Test
+    void coldDullsThinSweetnessOnly() {
+        Mix thin = Mix.of(Amount.grams(92, Shelf.WATER), Amount.grams(8, Shelf.SUCROSE));
+        assertTrue(Sweetness.of(thin).coldTrend().contains("thin enough to lose sweetness"));
+        assertTrue(Sweetness.of(ICE_CREAM).coldTrend().contains("hardly loses sweetness"));
+        assertTrue(Sweetness.of(ICE_CREAM).coldTrend().endsWith("A trend, no figure."));
+    }
+
+    @Test
+    void unsweetenedIsZero() {
+        Mix water = Mix.of(Amount.grams(100, Shelf.WATER));
+        assertEquals(0, Sweetness.of(water).percentOfSucroseSolution().high());
+        assertTrue(Sweetness.of(water).parts().isEmpty());
+    }
+
+    @Test
+    void anOrdinaryIceCreamIsScoopableSomewhatBelowMinusTen() {
+        double middle = Firmness.scoopableC(ICE_CREAM).middle();
+        assertTrue(middle < -8 && middle > -18, middle + " °C");
+        assertEquals(Firmness.SOFT, Firmness.of(ICE_CREAM, -5));
+        assertEquals(Firmness.LIQUID, Firmness.of(ICE_CREAM, 4));
+    }
+
+    @Test
+    void tooLittleWaterIsNeverScoopable() {
+        Mix fudge = Mix.of(Amount.grams(30, Shelf.WATER), Amount.grams(70, Shelf.SUCROSE));
+        IllegalArgumentException e =
+                assertThrows(IllegalArgumentException.class, () -> Firmness.scoopableC(fudge));
+        assertEquals(
+                "waterPercent is 30; it must be above 47 % for ice enough to scoop: this mix stays soft at any cold",
+                e.getMessage());
+    }
+
+    @Test
+    void richnessFollowsFat() {
+        assertEquals(Richness.RICH, Richness.of(ICE_CREAM));
+        Mix sorbet = Mix.of(Amount.grams(75, Shelf.WATER), Amount.grams(25, Shelf.SUCROSE));
+        assertEquals(Richness.NO_FAT, Richness.of(sorbet));
+        assertTrue(Richness.isThin(sorbet));
+    }
+
+    @Test
+    void powerOfAMixIsThatOfItsSolutes() {
+        Mix syrup = Mix.of(Amount.grams(70, Shelf.WATER), Amount.grams(30, Shelf.SUCROSE));
+        assertEquals(30, AntiFreezingPower.per100g(syrup), 0.02);
+        Mix spirited = syrup.with(Amount.grams(5, Shelf.ETHANOL));
+        assertTrue(AntiFreezingPower.per100g(spirited) > 60);
+    }
+
+    @Test
+    void swappedWeighingsAreNamed() {
+        IllegalArgumentException e =
+                assertThrows(IllegalArgumentException.class, () -> Overrun.byWeighing(100, 200));
+        assertEquals(
+                "productG is 200 and mixG is 100; the product must not weigh more than the same volume of mix: were they swapped?",
+                e.getMessage());
+    }
+}
