@@ -14,8 +14,8 @@ import java.util.function.ToDoubleFunction;
 final class Dissolved {
     private static final Map<Component, Solute> SOLUTES = new EnumMap<>(Component.class);
 
-    /** Acids without a solute of their own, by molar mass in g/mol; counted as ideal. */
-    private static final Map<Component, Double> IDEAL_ACIDS = new EnumMap<>(Component.class);
+    /** Acetic acid has no solute of its own and is counted as ideal, by its molar mass. */
+    private static final double ACETIC_ACID_G_PER_MOL = 60.05;
 
     static {
         SOLUTES.put(Component.SUCROSE, Solute.SUCROSE);
@@ -32,10 +32,9 @@ final class Dissolved {
         SOLUTES.put(Component.POTASSIUM_CHLORIDE, Solute.POTASSIUM_CHLORIDE);
         SOLUTES.put(Component.CALCIUM_CHLORIDE, Solute.CALCIUM_CHLORIDE);
         SOLUTES.put(Component.CITRIC_ACID, Solute.CITRIC_ACID);
-        IDEAL_ACIDS.put(Component.MALIC_ACID, 134.09);
-        IDEAL_ACIDS.put(Component.TARTARIC_ACID, 150.09);
-        IDEAL_ACIDS.put(Component.LACTIC_ACID, 90.08);
-        IDEAL_ACIDS.put(Component.ACETIC_ACID, 60.05);
+        SOLUTES.put(Component.MALIC_ACID, Solute.MALIC_ACID);
+        SOLUTES.put(Component.TARTARIC_ACID, Solute.TARTARIC_ACID);
+        SOLUTES.put(Component.LACTIC_ACID, Solute.LACTIC_ACID);
     }
 
     /** Particles counted as ideal, in mmol per 100 g of a composition. */
@@ -50,8 +49,9 @@ final class Dissolved {
                                         + c.per100g(Tally.WHEY_SOLIDS)));
         IDEALS.put("other ions", c -> c.per100g(Tally.IONS_MMOL));
         IDEALS.put("higher saccharides", c -> c.per100g(Tally.HIGHER_SACCHARIDES_MMOL));
-        IDEAL_ACIDS.forEach(
-                (acid, gPerMol) -> IDEALS.put(acid.words(), c -> 1000 * c.percent(acid) / gPerMol));
+        IDEALS.put(
+                Component.ACETIC_ACID.words(),
+                c -> 1000 * c.percent(Component.ACETIC_ACID) / ACETIC_ACID_G_PER_MOL);
     }
 
     private Dissolved() {}
@@ -81,9 +81,10 @@ final class Dissolved {
     /**
      * Which ingredient lowers the freezing point by how much, solute by solute.
      *
-     * <p>Each solute's own −ln of water activity, alone in all the water of the mix, is its weight
-     * (they add up where the activities multiply, Ross 1975); the depression of the whole mix is
-     * shared out by these weights, and within a solute by the mass that each ingredient brings.
+     * <p>A solute's weight is its own −ln of water activity, alone in all the water of the mix. In
+     * company solutes act a little otherwise, so the weights are not parts of the whole by
+     * themselves: the depression of the mix is shared out in their proportion, and within a solute
+     * by the mass that each ingredient brings.
      */
     static List<Contribution> contributions(Mix mix) {
         Solution whole = solution(mix);

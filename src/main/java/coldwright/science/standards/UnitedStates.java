@@ -17,8 +17,9 @@ import java.util.List;
  * solids, which may fall to 9, 8, 7 and 6 % as milkfat reaches 11, 12, 13 and 14 %; at least 1.6
  * pounds of total solids and 4.5 pounds of weight to the gallon; no other food fats but those of
  * flavourings; 1.4 % egg yolk solids or more make it frozen custard; whey at most a quarter of the
- * nonfat milk solids. The allowances for bulky flavours are left out. 21 CFR 135.160 (water ices):
- * no milk and no egg but egg white. As printed from 2003 to 2011; the mix must be pasteurised.
+ * nonfat milk solids (so the USDA ice cream standard, section 58.2825). The allowances for bulky
+ * flavours are left out. 21 CFR 135.160 (water ices): no milk and no egg but egg white. As printed
+ * from 2003 to 2011; the mix must be pasteurised.
  */
 final class UnitedStates {
     private static final String PLACE = "United States";
