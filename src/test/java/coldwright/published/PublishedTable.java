@@ -87,7 +87,9 @@ public record PublishedTable(String name, List<String> header, List<Row> rows) {
         Deviation worst = null;
         for (Row row : among) {
             Deviation here = new Deviation(row, row.number(column), computed.applyAsDouble(row));
-            if (worst == null || !(Math.abs(here.error()) <= Math.abs(worst.error()))) {
+            if (worst == null
+                    || Math.abs(here.error()) > Math.abs(worst.error())
+                    || Double.isNaN(here.error())) {
                 worst = here;
             }
         }

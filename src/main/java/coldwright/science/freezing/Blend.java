@@ -12,9 +12,6 @@ package coldwright.science.freezing;
  * <p>Each group's activity is taken at the temperature where it alone would freeze in that water, a
  * few degrees above the mixture's; the heat of dilution that this leaves out changes the depression
  * by less than 0.5 % in ice cream (by Gucker, Pickard and Planck's heats for sucrose, from memory).
- *
- * <p>Salts never take more from the activity than at their eutectic: what exceeds that strength
- * crystallises.
  */
 final class Blend {
     /** A Newton step smaller than this share of x leaves an error of its square. */
@@ -23,7 +20,6 @@ final class Blend {
     private final Strand molecules;
     private final Strand salts;
     private final double idealPerX;
-    private final double saltsMost;
 
     /**
      * A blend of up to three groups.
@@ -31,13 +27,11 @@ final class Blend {
      * @param molecules effective particles by node, mol; null for none
      * @param salts the same of the salts; null for none
      * @param ideal ideal particles, mol
-     * @param eutecticC lowest eutectic of the salts, °C
      */
-    Blend(double[] molecules, double[] salts, double ideal, double eutecticC) {
+    Blend(double[] molecules, double[] salts, double ideal) {
         this.molecules = molecules == null ? null : new Strand(molecules);
         this.salts = salts == null ? null : new Strand(salts);
         this.idealPerX = ideal / WaterBinding.WATER_MOL_PER_KG;
-        this.saltsMost = IceActivity.minusLn(eutecticC);
     }
 
     /** Effective particles of the whole, mol, at each node of the grid. */
@@ -65,9 +59,8 @@ final class Blend {
                 slope += molecules.slope();
             }
             if (salts != null) {
-                double loss = salts.minusLn(x);
-                sum += Math.min(saltsMost, loss);
-                slope += loss < saltsMost ? salts.slope() : 0;
+                sum += salts.minusLn(x);
+                slope += salts.slope();
             }
             double step = (wanted - sum) / slope;
             x = Math.max(x / 2, x + step);

@@ -34,6 +34,26 @@ final class IceGrid {
         return -temperatureC * read(LOSS_PER_C, Math.sqrt(-temperatureC));
     }
 
+    /** Where {@link #minusLn} has a value, °C. */
+    static double temperatureOfMinusLnC(double minusLn) {
+        int low = 0;
+        int high = LAST;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (LOSS[middle] <= minusLn) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double slope = (LOSS[low + 1] - LOSS[low]) / (temperatureC(low) - temperatureC(low + 1));
+        double t = temperatureC(low) - (minusLn - LOSS[low]) / slope;
+        for (int i = 0; i < 3; i++) {
+            t = Math.min(0, t + (minusLn(t) - minusLn) / slope);
+        }
+        return t;
+    }
+
     /** A table of one value per node, read at u = √(−t). */
     static double read(double[] table, double u) {
         double place = u / STEP;

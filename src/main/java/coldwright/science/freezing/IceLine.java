@@ -21,73 +21,55 @@ import java.util.Map;
  *
  * <p>Molecules, salts and ideal particles with each other: see {@link Blend}.
  *
+ * <p>Salt beyond its eutectic strength crystallises; with nothing else in the water no brine is
+ * left below the eutectic.
+ *
  * <p>Expected error: 2 % of the depression for sugars and milk salts, 5 % with alcohol or much
  * salt.
  */
 final class IceLine {
-    /** Effective particles of the whole solution, mol, at each node of the grid. */
+    /** Effective particles of everything dissolved, mol, at each node of the grid; or null. */
     private final double[] particles;
 
-    /** Where salts that are alone freeze out wholly, °C; the coldest served otherwise. */
-    private final double eutecticC;
+    /** What salt beyond its eutectic strength leaves behind; null if there is none. */
+    private final Crust crust;
 
-    private final boolean empty;
-
-    private IceLine(Solution solution, boolean saltCrystallises) {
-        double ideal = 0;
-        for (double millimol : solution.idealMillimol().values()) {
-            ideal += millimol / 1000;
-        }
-        double[] molecules = null;
-        double[] salts = null;
-        double coldestC = 0;
-        for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {
-            Solute solute = part.getKey();
-            double mol = part.getValue() / solute.molarMassGPerMol();
-            if (mol > 0 && solute.isSalt()) {
-                salts = added(salts, mol, solute);
-                coldestC = Math.min(coldestC, solute.eutectic().temperatureC());
-            } else if (mol > 0) {
-                molecules = added(molecules, mol, solute);
-            }
-        }
-        if (!saltCrystallises) {
-            coldestC = IceActivity.COLDEST_C;
-        }
-        empty = molecules == null && salts == null && ideal == 0;
-        boolean saltsAlone = salts != null && molecules == null && ideal == 0;
-        eutecticC = saltsAlone ? coldestC : IceActivity.COLDEST_C;
-        if (saltsAlone || empty) {
-            particles = salts;
-        } else if (salts == null && ideal == 0 && molecules != null) {
-            particles = molecules;
-        } else {
-            particles = new Blend(molecules, salts, ideal, coldestC).particles();
-        }
+    private IceLine(double[] particles, Crust crust) {
+        this.particles = particles;
+        this.crust = crust;
     }
 
     /** The line on which salt beyond its eutectic strength crystallises. */
     static IceLine of(Solution solution) {
-        return new IceLine(solution, true);
+        Groups groups = Groups.of(solution);
+        if (groups.salts() == null) {
+            return new IceLine(groups.particles(), null);
+        }
+        return new IceLine(groups.particles(), new Crust(groups));
     }
 
     /** The line on which all salt stays dissolved, however strong the brine becomes. */
     static IceLine allDissolved(Solution solution) {
-        return new IceLine(solution, false);
+        return new IceLine(Groups.of(solution).particles(), null);
     }
 
     /** Water that stays liquid beside ice, kg, below 0 °C. */
     double liquidKg(double temperatureC) {
-        if (empty || temperatureC < eutecticC) {
+        if (particles == null) {
             return 0;
         }
-        return IceGrid.read(particles, Math.sqrt(-temperatureC))
-                / (WaterBinding.WATER_MOL_PER_KG * IceGrid.minusLn(temperatureC));
+        double kg =
+                IceGrid.read(particles, Math.sqrt(-temperatureC))
+                        / (WaterBinding.WATER_MOL_PER_KG * IceGrid.minusLn(temperatureC));
+        if (crust == null || kg >= crust.saturatedKg) {
+            return kg;
+        }
+        return Math.min(kg, crust.liquidKg(temperatureC));
     }
 
     /** Where the liquid water has fallen to an amount, °C; the coldest served if it never does. */
     double temperatureC(double kg) {
-        if (empty) {
+        if (particles == null) {
             return 0;
         }
         int warm = 0;
@@ -103,25 +85,119 @@ final class IceLine {
                 cold = middle;
             }
         }
-        double low = warm * IceGrid.STEP;
-        double high = cold * IceGrid.STEP;
-        for (int i = 0; i < 44; i++) {
-            double middle = (low + high) / 2;
-            if (liquidKg(-middle * middle) > kg) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return Math.max(eutecticC, -high * high);
+        double found = between(warm * IceGrid.STEP, cold * IceGrid.STEP, kg);
+        double temperatureC = -found * found;
+        return crust == null ? temperatureC : crust.atLeastEutectic(temperatureC);
     }
 
-    private static double[] added(double[] sum, double mol, Solute solute) {
-        double[] each = solute.effectiveParticles();
-        double[] all = sum == null ? new double[each.length] : sum;
-        for (int i = 0; i < each.length; i++) {
-            all[i] += mol * each[i];
+    /** The u = √(−t) in a cell of the grid where the liquid has fallen to an amount. */
+    private double between(double warm, double cold, double kg) {
+        double low = warm;
+        double high = cold;
+        double lowSurplus = low == 0 ? Double.MAX_VALUE : liquidKg(-low * low) - kg;
+        double highSurplus = liquidKg(-high * high) - kg;
+        for (int i = 0; i < 60 && high - low > 1e-13; i++) {
+            double straight = high - highSurplus * (high - low) / (highSurplus - lowSurplus);
+            boolean halve = i % 3 == 2 || !(straight > low && straight < high);
+            double middle = halve ? (low + high) / 2 : straight;
+            double surplus = liquidKg(-middle * middle) - kg;
+            if (surplus == 0) {
+                return middle;
+            }
+            if (surplus > 0) {
+                low = middle;
+                lowSurplus = surplus;
+            } else {
+                high = middle;
+                highSurplus = surplus;
+            }
+            if (Math.abs(surplus) < 1e-13 * kg) {
+                return middle;
+            }
         }
-        return all;
+        return high;
+    }
+
+    /**
+     * Brine with crystals of salt in it: its salt takes as much from the activity of water as at
+     * the eutectic, and the other solutes must see to the rest.
+     */
+    private static final class Crust {
+        private final Groups groups;
+
+        /** In less water than this the salts are beyond their eutectic strength, kg. */
+        private final double saturatedKg;
+
+        private IceLine others;
+
+        Crust(Groups groups) {
+            this.groups = groups;
+            saturatedKg = new IceLine(groups.salts(), null).liquidKg(groups.eutecticC());
+        }
+
+        double liquidKg(double temperatureC) {
+            double left = IceGrid.minusLn(temperatureC) - IceGrid.minusLn(groups.eutecticC());
+            if (left <= 0) {
+                return Double.POSITIVE_INFINITY;
+            }
+            if (others == null) {
+                others = new IceLine(groups.withoutSalts().particles(), null);
+            }
+            return others.liquidKg(IceGrid.temperatureOfMinusLnC(left));
+        }
+
+        double atLeastEutectic(double temperatureC) {
+            return Math.abs(temperatureC - groups.eutecticC()) < 1e-9
+                    ? groups.eutecticC()
+                    : temperatureC;
+        }
+    }
+
+    /** Effective particles by node, mol, of molecules and of salts (null if none); ideal ones. */
+    private record Groups(double[] molecules, double[] salts, double ideal, double eutecticC) {
+        static Groups of(Solution solution) {
+            double ideal = 0;
+            for (double millimol : solution.idealMillimol().values()) {
+                ideal += millimol / 1000;
+            }
+            double[] molecules = null;
+            double[] salts = null;
+            double eutecticC = 0;
+            for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {
+                Solute solute = part.getKey();
+                double mol = part.getValue() / solute.molarMassGPerMol();
+                if (mol > 0 && solute.isSalt()) {
+                    salts = added(salts, mol, solute);
+                    eutecticC = Math.min(eutecticC, solute.eutectic().temperatureC());
+                } else if (mol > 0) {
+                    molecules = added(molecules, mol, solute);
+                }
+            }
+            return new Groups(molecules, salts, ideal, eutecticC);
+        }
+
+        Groups withoutSalts() {
+            return new Groups(molecules, null, ideal, 0);
+        }
+
+        /** Of everything together; null for pure water. */
+        double[] particles() {
+            if (ideal == 0 && molecules == null) {
+                return salts;
+            }
+            if (ideal == 0 && salts == null) {
+                return molecules;
+            }
+            return new Blend(molecules, salts, ideal).particles();
+        }
+
+        private static double[] added(double[] sum, double mol, Solute solute) {
+            double[] each = solute.effectiveParticles();
+            double[] all = sum == null ? new double[each.length] : sum;
+            for (int i = 0; i < each.length; i++) {
+                all[i] += mol * each[i];
+            }
+            return all;
+        }
     }
 }

@@ -1,6 +1,8 @@
 package coldwright.science.freezing;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * Small molecules and salts that dissolve in a mix and lower its freezing point, each with the
@@ -125,6 +127,28 @@ public enum Solute {
         this.iceStopsC = Double.NaN;
         this.eutectic = Eutectic.at(eutecticC, binding);
         this.validity = validity;
+    }
+
+    /**
+     * Finds a solute by its name.
+     *
+     * @param name as {@link #spoken} gives it, in any case
+     * @return the solute
+     * @throws IllegalArgumentException if there is none of that name; the message lists them
+     */
+    public static Solute named(String name) {
+        for (Solute solute : values()) {
+            if (solute.spoken().equalsIgnoreCase(name.strip())) {
+                return solute;
+            }
+        }
+        throw new IllegalArgumentException(
+                "there is no solute \"%s\"; it must be one of %s"
+                        .formatted(
+                                name,
+                                Arrays.stream(values())
+                                        .map(Solute::spoken)
+                                        .collect(Collectors.joining(", "))));
     }
 
     /**

@@ -67,6 +67,10 @@ public record Solution(
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution with(double moreG, Solute solute) {
+        if (solute == null) {
+            throw new IllegalArgumentException(
+                    "solute is missing; name one, such as Solute.SUCROSE");
+        }
         EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
         all.putAll(massG);
         all.merge(solute, amount(solute.spoken(), moreG, "g"), Double::sum);
@@ -138,7 +142,8 @@ public record Solution(
      * Water activity, as if everything stayed liquid and dissolved.
      *
      * <p>It is that of ice at the freezing point; the small drift with temperature (heat of
-     * dilution; under 0.005 for syrup of 60 % between −10 and 25 °C) is neglected.
+     * dilution; 0.004 for syrup of 60 %, 0.02 for saturated brine, from freezing to 25 °C) is
+     * neglected.
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return water activity, 1 for pure water; never under 0.40, that of ice at −120 °C
