@@ -12,6 +12,13 @@ public sealed interface Cold {
     /** In plain words. @return such as {@code a freezer at −18 °C} */
     String words();
 
+    /**
+     * The most heat that it can take. @return W; infinite where nothing but the films sets a limit
+     */
+    default double mostW() {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** Starts the clock. */
     Run start();
 
@@ -25,6 +32,9 @@ public sealed interface Cold {
 
         /** Ice left in the bath, g; not a number if there is no bath. */
         double iceG();
+
+        /** Heat that the room has brought so far, J; zero if there is no bath. */
+        double fromRoomJ();
     }
 
     /**
@@ -41,10 +51,7 @@ public sealed interface Cold {
 
         @Override
         public String words() {
-            return "%s at %s °C"
-                    .formatted(
-                            film == Film.REFRIGERANT ? "a refrigerated wall" : "a freezer",
-                            Require.spoken(temperatureC));
+            return "a freezer at %s °C".formatted(Require.spoken(temperatureC));
         }
 
         @Override
@@ -62,7 +69,42 @@ public sealed interface Cold {
                 public double iceG() {
                     return Double.NaN;
                 }
+
+                @Override
+                public double fromRoomJ() {
+                    return 0;
+                }
             };
+        }
+    }
+
+    /**
+     * The wall of a machine, as cold as its compressor can keep it.
+     *
+     * @param temperatureC temperature of the wall at rest, °C, −60 to −1
+     * @param mostW the most heat that the compressor takes, W
+     */
+    record Machine(double temperatureC, double mostW) implements Cold {
+        /** Checks both. */
+        public Machine {
+            Require.within("temperatureC", temperatureC, new Require.Range(-60, -1, "°C"));
+            Require.positive("mostW", mostW, "W");
+        }
+
+        @Override
+        public Film film() {
+            return Film.REFRIGERANT;
+        }
+
+        @Override
+        public String words() {
+            return "a machine of %s W at %s °C"
+                    .formatted(Require.spoken(mostW), Require.spoken(temperatureC));
+        }
+
+        @Override
+        public Run start() {
+            return new Steady(temperatureC, Film.REFRIGERANT).start();
         }
     }
 
@@ -96,6 +138,11 @@ public sealed interface Cold {
                 public double iceG() {
                     return run.iceG();
                 }
+
+                @Override
+                public double fromRoomJ() {
+                    return run.fromRoomJ();
+                }
             };
         }
     }
@@ -121,22 +168,22 @@ public sealed interface Cold {
     }
 
     /**
-     * The wall of a machine.
-     *
-     * @param temperatureC °C, −60 to −1
-     * @return the cold
-     */
-    static Cold machine(double temperatureC) {
-        return new Steady(temperatureC, Film.REFRIGERANT);
-    }
-
-    /**
-     * A bath that is kept moving.
+     * A bath of lumps that only the batch itself moves, as in a bowl.
      *
      * @param bath ice and salt
      * @return the cold
      */
     static Cold bath(IceAndSalt bath) {
+        return new Bath(bath, Film.SLUSH);
+    }
+
+    /**
+     * A bath that is kept moving, as by a turning can.
+     *
+     * @param bath ice and salt
+     * @return the cold
+     */
+    static Cold stirredBath(IceAndSalt bath) {
         return new Bath(bath, Film.STIRRED_BRINE);
     }
 }

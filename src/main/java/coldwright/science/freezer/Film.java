@@ -14,9 +14,14 @@ public enum Film {
      * Brine and ice left alone: free convection of liquids 50 to 100 (Y. A. Çengel, course notes).
      */
     STILL_BRINE(50, 100, "brine left alone"),
+    /**
+     * Lumps, salt and brine that only the bag or can moves: from the low end of free convection to
+     * the low end of stirred brine (judgement between those two sources).
+     */
+    SLUSH(50, 200, "ice and brine moved by the batch"),
     /** Brine and ice kept moving: 200 to 600 (food engineering texts, memory). */
     STIRRED_BRINE(200, 600, "stirred brine"),
-    /** A wall cooled by boiling refrigerant: 500 to 2000 (order of magnitude, memory). */
+    /** A wall cooled by boiling refrigerant: 500 to 2000 (order of magnitude, from memory). */
     REFRIGERANT(500, 2000, "refrigerant");
 
     private final double least;

@@ -119,7 +119,7 @@ public final class Freeze {
     }
 
     /**
-     * The same in a bath that is kept moving.
+     * The same in a bath of lumps that only the batch itself moves.
      *
      * @param bath ice and salt
      * @return a new way

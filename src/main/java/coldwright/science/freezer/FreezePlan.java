@@ -24,6 +24,9 @@ import java.util.Map;
  * liquid, swelling of the ice, supercooling, the freezer warming up as the batch goes in.
  */
 public final class FreezePlan {
+    /** A bag of half a litre to a litre as it lies in a bowl of ice, mm (judgement). */
+    public static final double USUAL_BAG_MM = 30;
+
     private final Freeze freeze;
     private final Map<Reading, March> marches = new EnumMap<>(Reading.class);
 
@@ -37,14 +40,15 @@ public final class FreezePlan {
     }
 
     /**
-     * A flat bag 20 mm thick, kneaded in ice and salt until soft-serve, then hardened at −18 °C.
+     * A bag 30 mm thick, as it lies in a bowl, kneaded in ice and salt until soft-serve, then
+     * hardened at −18 °C.
      *
      * @param mix the mix; its mass is the batch's
      * @param bath ice and salt
      * @return the plan
      */
     public static FreezePlan bag(Mix mix, IceAndSalt bath) {
-        return Freeze.of(mix).in(Holder.Bag.flat(20)).by(bath).plan();
+        return Freeze.of(mix).in(Holder.Bag.flat(USUAL_BAG_MM)).by(bath).plan();
     }
 
     /**
@@ -67,7 +71,7 @@ public final class FreezePlan {
      * @return the plan
      */
     public static FreezePlan churn(Mix mix, IceAndSalt bath) {
-        return Freeze.of(mix).in(Holder.Churn.of(120)).by(bath).plan();
+        return Freeze.of(mix).in(Holder.Churn.of(120)).by(Cold.stirredBath(bath)).plan();
     }
 
     private March likely() {
@@ -158,6 +162,11 @@ public final class FreezePlan {
      */
     public double heatRemovedKJ() {
         return likely().firstJPerG() * freeze.massG() / 1000;
+    }
+
+    /** Heat that the room brings to the bath in that time. @return kJ, zero without a bath */
+    public double heatFromRoomKJ() {
+        return likely().roomJ() / 1000;
     }
 
     /** Volume of the batch. @return L */

@@ -8,7 +8,7 @@ import java.util.List;
 
 /** What a cook should mind in a freeze plan, in sentences. */
 final class FreezeRemarks {
-    private static final double THICK_BAG_MM = 25;
+    private static final double THICK_BAG_MM = 35;
     private static final double WARM_START_C = 12;
 
     private FreezeRemarks() {}
@@ -45,9 +45,7 @@ final class FreezeRemarks {
         }
         schedule(freeze, plan, remarks);
         if (plan.reaches(Stage.SOFT_SERVE) && !plan.reaches(Stage.HARD)) {
-            remarks.add(
-                    "it does not reach %s °C in the middle: the freezer is not cold enough to harden it"
-                            .formatted(Require.spoken(Stage.HARD_C)));
+            remarks.add(notHard(freeze, plan));
         }
         remarks.addAll(freeze.curve().notes());
         return List.copyOf(remarks);
@@ -69,6 +67,19 @@ final class FreezeRemarks {
                                     whole(plan.minutesToThicken()),
                                     whole(plan.minutesToSoftServe())));
         }
+    }
+
+    private static String notHard(Freeze freeze, FreezePlan plan) {
+        if (plan.reaches(Stage.SCOOP)) {
+            return "it does not get to %s °C in the middle: the freezer is not cold enough to harden it"
+                    .formatted(Require.spoken(Stage.HARD_C));
+        }
+        Moment last = plan.course().get(plan.course().size() - 1);
+        return "it stays soft in the freezer: at %s °C %s %% of its water is ice, and %s %% makes a scoop"
+                .formatted(
+                        tenth(last.middleC()),
+                        whole(last.icePercent()),
+                        whole(Stage.SCOOP.icePercent()));
     }
 
     private static String whyNot(Freeze freeze, March march) {

@@ -24,7 +24,7 @@ import java.util.Arrays;
  */
 public final class Layers {
     private static final int MOST_ITERATIONS = 25;
-    private static final double CLOSE_JPERG = 1e-6;
+    private static final double CLOSE_JPERG = 1e-4;
 
     private final EnthalpyTable table;
     private final int last;

@@ -42,6 +42,7 @@ final class March {
     private double movedJPerG;
     private double bathSpentS = Double.NaN;
     private double bathEndC = Double.NaN;
+    private double roomJ;
 
     March(Freeze freeze, ThermalCurve curve, Reading reading) {
         this.freeze = freeze;
@@ -64,6 +65,7 @@ final class March {
         }
         movedJPerG = start - enthalpy;
         bathEndC = cold.temperatureC();
+        roomJ = cold.fromRoomJ();
         if (freeze.hardening() != null
                 && !freeze.motion().isStill()
                 && reachedS.containsKey(Stage.SOFT_SERVE)
@@ -82,10 +84,12 @@ final class March {
         double wallC = middle();
         double outer = outerCoefficient(freeze.cold());
         Motion motion = freeze.motion();
+        double mostFlux = freeze.cold().mostW() / areaM2;
         double limit = seconds + MOVED_LIMIT_S;
         while (!reachedS.containsKey(Stage.SOFT_SERVE) && seconds < limit) {
             double inner = innerCoefficient(wallC, motion);
-            double flux = (middle() - cold.temperatureC()) / (1 / outer + 1 / inner);
+            double u = 1 / (1 / outer + 1 / inner);
+            double flux = Math.min(mostFlux, u * (middle() - cold.temperatureC()));
             wallC = cold.temperatureC() + flux / outer;
             double perGram = (flux * areaM2 - motion.blade().workW()) / freeze.massG();
             if (perGram * 3600 < STALLED_JPERG_PER_H) {
@@ -94,7 +98,7 @@ final class March {
             double step = step(perGram, limit - seconds);
             double half = enthalpy - 0.5 * step * perGram;
             double fluxHalf =
-                    (table.temperatureC(half) - cold.temperatureC()) / (1 / outer + 1 / inner);
+                    Math.min(mostFlux, u * (table.temperatureC(half) - cold.temperatureC()));
             cold.pass(step, fluxHalf * areaM2 * step);
             enthalpy -= step * (fluxHalf * areaM2 - motion.blade().workW()) / freeze.massG();
             seconds += step;
@@ -222,6 +226,11 @@ final class March {
     /** Heat taken by the first cold, J/g. */
     double firstJPerG() {
         return movedJPerG;
+    }
+
+    /** Heat that the room brought to the first cold, J. */
+    double roomJ() {
+        return roomJ;
     }
 
     /** When the bath's last ice melted, minutes; not a number if it did not. */

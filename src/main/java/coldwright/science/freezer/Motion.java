@@ -26,8 +26,8 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
     public static final Motion STILL =
             new Motion(Double.POSITIVE_INFINITY, Blade.NONE, "left still");
 
-    /** A bag kneaded and turned in the bath: each place every 10 s (5 to 20, judgement). */
-    public static final Motion KNEADED = new Motion(10, Blade.NONE, "kneaded");
+    /** A bag kneaded and turned in the bath: each place every 30 s (15 to 60, judgement). */
+    public static final Motion KNEADED = new Motion(30, Blade.NONE, "kneaded");
 
     /** A bag or jar shaken hard: each place every 3 s (1.5 to 6, judgement). */
     public static final Motion SHAKEN = new Motion(3, Blade.NONE, "shaken");
@@ -39,7 +39,7 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
     public static final Motion MACHINE = new Motion(0.5, new Blade(0.3, 60), "churned by machine");
 
     /** Turns slower than this are marched as still content stirred at moments, s. */
-    static final double LUMPED_BELOW_S = 100;
+    static final double LUMPED_BELOW_S = 61;
 
     /** Checks all. */
     public Motion {

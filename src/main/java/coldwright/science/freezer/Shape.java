@@ -18,7 +18,7 @@ import coldwright.science.Require;
  * + 1/β₁ + 1/β₂ (same chapter, read).
  *
  * <p>Accuracy of the reduction, against a two-dimensional march of tubs from 160 × 50 to 60 × 150
- * mm: freezing times within 2 % in still air (Bi 0.15 to 0.26), 5 % in moving air, 9 % in stirred
+ * mm: freezing times within 2 % in still air (Bi 0.15 to 0.26), 5 % in moving air, 10 % in stirred
  * brine (Bi 6 to 11). With E and L alone they would be 3 to 8, 24 and 49 % long.
  */
 public final class Shape {

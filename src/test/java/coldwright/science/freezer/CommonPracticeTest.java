@@ -1,0 +1,63 @@
+package coldwright.science.freezer;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.bath.IceAndSalt;
+
+import org.junit.jupiter.api.Test;
+
+/**
+ * What cooks report (common practice, no source): no figure of a paper stands behind these, so the
+ * spread of the films is asked to meet the reported span, and the middle to lie near it.
+ */
+class CommonPracticeTest {
+    private static final IceAndSalt BATH = IceAndSalt.of(2000, 500);
+
+    /** A flat bag in ice and salt with motion: about 30 to 45 minutes to soft-serve. */
+    @Test
+    void flatBagTakesAboutHalfAnHour() {
+        FreezePlan plan =
+                Freeze.of(Batches.sorbet(), 800)
+                        .in(Holder.Bag.flat(FreezePlan.USUAL_BAG_MM))
+                        .by(BATH)
+                        .plan();
+        var range = plan.rangeMinutes(Stage.SOFT_SERVE);
+        assertTrue(range.least() < 45 && range.most() > 30, plan.toString());
+        assertTrue(plan.minutesToSoftServe() > 20 && plan.minutesToSoftServe() < 60);
+    }
+
+    /** A litre in a still home freezer: an hour before it begins to thicken, overnight to hard. */
+    @Test
+    void litreTubNeedsTheNight() {
+        FreezePlan plan = Freeze.of(Batches.iceCream(), 1090).plan();
+        assertTrue(Math.abs(plan.volumeL() - 1) < 0.05, "a litre: " + plan.volumeL());
+        assertTrue(plan.minutesToThicken() > 45 && plan.minutesToThicken() < 120, plan.toString());
+        assertTrue(
+                plan.minutesToScoop() > 6 * 60 && plan.minutesToHard() < 24 * 60, plan.toString());
+    }
+
+    /** A batch rich in liqueur stays liquid in the bag, and the plan says why. */
+    @Test
+    void liqueurStaysLiquid() {
+        FreezePlan plan =
+                Freeze.of(Batches.spiked(15), 600).in(Holder.Bag.flat(20)).by(BATH).plan();
+        assertFalse(plan.reaches(Stage.SOFT_SERVE));
+        assertTrue(plan.remarks().get(0).startsWith("it stays liquid"), plan.remarks().get(0));
+        assertTrue(Double.isNaN(plan.minutesToSoftServe()));
+    }
+
+    /** A machine in a shop: about 15 minutes, set by its compressor. */
+    @Test
+    void machineTakesAboutAQuarterOfAnHour() {
+        double watts = 1000;
+        FreezePlan plan =
+                Freeze.of(Batches.iceCream(), 4000)
+                        .in(Holder.Churn.of(200))
+                        .by(new Cold.Machine(-25, watts))
+                        .moved(Motion.MACHINE)
+                        .plan();
+        assertTrue(
+                plan.minutesToSoftServe() > 7 && plan.minutesToSoftServe() < 25, plan.toString());
+    }
+}
