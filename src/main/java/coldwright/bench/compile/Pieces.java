@@ -46,6 +46,7 @@ final class Pieces implements Iterator<Pieces.Piece> {
     }
 
     private Piece split() {
+        rest = rest.stripLeading(); // JShell counts lines wrongly in what begins with a line break
         int start = length - rest.length();
         CompletionInfo info = analysis.analyzeCompletion(rest);
         switch (info.completeness()) {

@@ -2,7 +2,6 @@ package coldwright.bench.compile;
 
 import jdk.jshell.Diag;
 
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,7 +40,7 @@ record Said(
         }
         return new Said(
                 code.startsWith(KEY) ? code.substring(KEY.length()) : code,
-                diag.getMessage(Locale.ENGLISH),
+                EnglishWords.of(diag),
                 text,
                 piece.start(),
                 start,

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * One statement of a snippet, compiled.
  *
- * @param start where it begins, characters from the snippet's start, white space and comments
+ * @param start where it begins, characters from the snippet's start, comments
  *     before it included
  * @param text its text as compiled
  * @param orders what makes it happen in the bench's process

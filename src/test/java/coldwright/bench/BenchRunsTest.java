@@ -1,0 +1,232 @@
+package coldwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.figure.Figure;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/** What runs give, in the separate process. */
+final class BenchRunsTest {
+    private static Bench bench;
+
+    @BeforeAll
+    static void open() {
+        bench = Bench.open(Benches.settings());
+    }
+
+    @AfterAll
+    static void close() {
+        bench.close();
+    }
+
+    private static Run run(String snippet, String... above) {
+        return Benches.run(bench, List.of(above), snippet);
+    }
+
+    private static Outcome.Finished finished(String snippet, String... above) {
+        Outcome outcome = run(snippet, above).outcome();
+        return assertInstanceOf(Outcome.Finished.class, outcome, outcome.toString());
+    }
+
+    private static Problem threw(String snippet, String... above) {
+        Outcome outcome = run(snippet, above).outcome();
+        return assertInstanceOf(Outcome.Threw.class, outcome, outcome.toString()).problem();
+    }
+
+    @Test
+    void givesTheValueOfTheLastExpression() {
+        assertEquals(new Outcome.Finished("42", "int"), finished("int a = 6;\nint b = 7;\na * b;"));
+        assertEquals(new Outcome.Finished("malt", "String"), finished("\"malt\""));
+        assertEquals(
+                new Outcome.Finished("3", "int"), finished("1 + 2; double later = 4; // no more"));
+        assertEquals(new Outcome.Finished("", ""), finished("double only = 4;"));
+        assertEquals(new Outcome.Finished("", ""), finished("// nothing but a remark"));
+    }
+
+    @Test
+    void roundsWhatIsShownAndKeepsEveryDigitBeside() {
+        assertEquals(
+                new Outcome.Finished("0.333333", "double", "0.3333333333333333"),
+                finished("1.0 / 3"));
+        assertEquals("[0.333333, 120]", finished("List.of(1.0 / 3, 120.0)").value());
+        assertEquals("[0.1, 2]", finished("new double[] {0.1, 2}").value());
+        assertEquals("[a: 0.666667]", finished("Map.of(\"a\", 2.0 / 3)").value());
+    }
+
+    @Test
+    void cutsAValueThatIsTooLong() {
+        int length = finished("\"x\".repeat(1_000_000)").value().length();
+        assertTrue(length > 10_000 && length < 30_000, "length " + length);
+    }
+
+    @Test
+    void givesWhatIsPrintedAsItComes() throws Exception {
+        List<String> parts = Collections.synchronizedList(new ArrayList<>());
+        RunWatcher watcher =
+                new RunWatcher() {
+                    @Override
+                    public void printed(String text) {
+                        parts.add(text);
+                    }
+                };
+        String snippet =
+                "System.out.println(\"süß −2 °C\"); Thread.sleep(300); System.err.print(\"end\");";
+        Run run = bench.run(List.of(), snippet, watcher).get(20, TimeUnit.SECONDS);
+        assertEquals("süß −2 °C\nend", run.printed());
+        assertFalse(run.printedCut());
+        assertEquals(run.printed(), String.join("", parts));
+        assertTrue(parts.size() >= 2, "the first line comes before the end: " + parts);
+    }
+
+    @Test
+    void givesFiguresInOrder() {
+        Run run =
+                run(
+                        """
+                        for (int i = 1; i <= 3; i++) {
+                            Page.show(Figure.of("no. " + i).line("sine", 0, i, t -> Math.sin(t)));
+                        }
+                        """);
+        assertEquals(
+                List.of("no. 1", "no. 2", "no. 3"),
+                run.figures().stream().map(Figure::title).toList());
+        assertEquals(Figure.of("no. 2").line("sine", 0, 2, Math::sin), run.figures().get(1));
+    }
+
+    @Test
+    void showsAFigureThatIsTheValueOnce() {
+        String figure = "Figure f = Figure.of(\"curve\").line(\"l\", 0, 1, t -> t);\n";
+        assertEquals(1, run(figure + "f").figures().size());
+        assertEquals(1, run(figure + "Page.show(f);\nf").figures().size());
+        assertEquals("the figure “curve”", finished(figure + "f").value());
+    }
+
+    @Test
+    void namesTheLineAtWhichItFails() {
+        Problem problem = threw("int[] grams = {1, 2};\n\n// the third\nint g = grams[2];\n");
+        assertEquals("place 2 does not exist; there are 2, counted from 0 to 1", problem.words());
+        assertEquals(4, problem.line());
+        assertEquals(36, problem.start());
+        assertTrue(problem.compilerWords().startsWith("java.lang.ArrayIndexOutOfBoundsException"));
+    }
+
+    @Test
+    void namesTheLineOfTheCallWhenAMethodAboveFails() {
+        String above = "double share(int parts) {\n  return 1 / parts;\n}";
+        Problem problem = threw("double a = 1;\ndouble b = share(0);", above);
+        assertEquals(
+                "a whole number was divided by zero; check the divisor first", problem.words());
+        assertEquals(2, problem.line());
+    }
+
+    @Test
+    void findsTheLineWithinALongStatement() {
+        Problem problem =
+                threw("int i = 1;\nfor (int k = 0; k < 3; k++) {\n  i++;\n  i = i / (k - 1);\n}");
+        assertEquals(4, problem.line());
+    }
+
+    @Test
+    void showsALibrarysSentenceAsItIs() {
+        assertEquals("count is 1; it must be 2 or more", threw("Numbers.spaced(0, 1, 1)").words());
+    }
+
+    @Test
+    void putsCommonFailuresIntoWords() {
+        assertEquals(
+                "`name` holds nothing (null); give it a value first",
+                threw("String name = null;\nname.length();").words());
+        assertEquals(
+                "`12 g` can't be read as a number", threw("Integer.parseInt(\"12 g\")").words());
+        assertEquals(
+                "a method calls itself without end; give it a case in which it stops",
+                threw("int deep(int n) { return deep(n + 1) + 1; }\ndeep(0)").words());
+        assertEquals(
+                "this list can't be changed; copy it first: `new ArrayList<>(list)`",
+                threw("List.of(1).add(2);").words());
+    }
+
+    @Test
+    void runsNothingOfARefusedSnippet() {
+        Run run = run("System.out.println(\"never\");\ndouble a = nope;\n");
+        Outcome.Rejected rejected = assertInstanceOf(Outcome.Rejected.class, run.outcome());
+        assertEquals("", run.printed());
+        assertEquals(2, rejected.problems().get(0).line());
+        assertEquals(40, rejected.problems().get(0).start());
+    }
+
+    @Test
+    void saysWhichSnippetAboveFailed() {
+        Outcome outcome = run("1", "double a = 1;", "a / nope", "double b = 2;").outcome();
+        Outcome.AboveFailed failed = assertInstanceOf(Outcome.AboveFailed.class, outcome);
+        assertEquals(1, failed.index());
+        assertInstanceOf(Outcome.Rejected.class, failed.how());
+        Outcome thrown = run("1", "double a = 1;", "int z = 1 / 0;").outcome();
+        assertEquals(1, assertInstanceOf(Outcome.AboveFailed.class, thrown).index());
+    }
+
+    @Test
+    void runsInOrderAndTellsWhichAboveRuns() throws Exception {
+        List<String> heard = Collections.synchronizedList(new ArrayList<>());
+        RunWatcher watcher =
+                new RunWatcher() {
+                    @Override
+                    public void above(int index, int count) {
+                        heard.add(index + " of " + count);
+                    }
+                };
+        List<String> above = List.of("int order = 1;", "order = order * 10;");
+        Run run = bench.run(above, "order + 1", watcher).get(20, TimeUnit.SECONDS);
+        assertEquals(new Outcome.Finished("11", "int"), run.outcome());
+        assertEquals(List.of("0 of 2", "1 of 2"), heard);
+    }
+
+    @Test
+    void keepsTheCallerFree() throws InterruptedException, ExecutionException, TimeoutException {
+        long start = System.nanoTime();
+        var run = bench.run(List.of(), "Thread.sleep(200);", RunWatcher.NONE);
+        var next = bench.run(List.of(), "\"next\"", RunWatcher.NONE);
+        assertTrue(System.nanoTime() - start < TimeUnit.MILLISECONDS.toNanos(50));
+        assertTrue(run.get(20, TimeUnit.SECONDS).outcome().finished());
+        assertEquals(
+                new Outcome.Finished("next", "String"), next.get(20, TimeUnit.SECONDS).outcome());
+    }
+
+    @Test
+    void hasAHomeOfItsOwnAndNothingOfTheUsers() {
+        String snippet =
+                """
+                var known = List.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "windir");
+                var others = new ArrayList<>(System.getenv().keySet());
+                others.removeAll(known);
+                var files = new java.io.File(".").list().length;
+                var home = System.getProperty("user.home").equals(new java.io.File("").getAbsolutePath());
+                others + " " + files + " " + home + " " + System.in.read();
+                """;
+        assertEquals("[] 0 true -1", finished(snippet).value());
+    }
+
+    @Test
+    void saysWhatIsWrongWithItsImports() throws Exception {
+        BenchSettings wrong = BenchSettings.usual(List.of(), List.of("import nowhere.*;"));
+        try (Bench other = Bench.open(wrong)) {
+            assertEquals(
+                    new Outcome.Died(
+                            "\"import nowhere.*;\" can't be imported; is it on the class path?"),
+                    Benches.run(other, List.of(), "1").outcome());
+        }
+    }
+}
