@@ -5,6 +5,7 @@ import coldwright.science.Temperature;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
+import coldwright.science.sensory.Sweetness;
 
 import java.util.List;
 import java.util.Locale;
@@ -57,6 +58,10 @@ public final class Trait {
     public static final Trait YOLK_SOLIDS =
             byMass("yolk solids", mix -> mix.composition().per100g(Tally.YOLK_SOLIDS));
 
+    /** Grams of sucrose in 100 g that would be as sweet, by the middle of the published spread. */
+    public static final Trait SWEETNESS =
+            byMass("sweetness", mix -> Sweetness.of(mix).sucroseEquivalentPercent().middle());
+
     /** Grams of sugars for each 100 g of water. */
     public static final Trait SUGAR_PER_WATER =
             new Trait("sugar per water", "g/100 g", 1, false, Mix::sugarPer100gWater);
@@ -82,6 +87,7 @@ public final class Trait {
                     STABILISER,
                     EMULSIFIER,
                     YOLK_SOLIDS,
+                    SWEETNESS,
                     SUGAR_PER_WATER,
                     INITIAL_FREEZING_POINT);
 

@@ -1,0 +1,31 @@
+package coldwright.science.diagnosis;
+
+import coldwright.science.balance.Mend;
+
+import java.util.List;
+
+/**
+ * One cause of a symptom.
+ *
+ * @param what the cause in a few words
+ * @param why the computed value against the usual one, and which ingredients bring it
+ * @param steps how far beyond the usual it lies, in steps; the greater, the likelier
+ * @param sharePercent its part of all steps found for this symptom, %
+ * @param advice what to do, in words; holds the first mend's figures if there is one
+ * @param mends changes to the batch with their new figures, the smallest first; may be empty
+ */
+public record Cause(
+        String what,
+        String why,
+        double steps,
+        double sharePercent,
+        String advice,
+        List<Mend> mends) {
+    public Cause {
+        mends = List.copyOf(mends);
+    }
+
+    Cause shareOf(double allSteps) {
+        return new Cause(what, why, steps, 100 * steps / allSteps, advice, mends);
+    }
+}

@@ -1,0 +1,84 @@
+package coldwright.science.diagnosis;
+
+import coldwright.science.Require;
+import coldwright.science.Temperature;
+import coldwright.science.mix.Mix;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A batch and what it meets on its way to the spoon.
+ *
+ * @param mix what is in it
+ * @param coldC temperature of the bath, wall or freezer that freezes it, °C
+ * @param servingC temperature at which it is served, °C
+ * @param overrunPercent how much its volume grew by air, %
+ * @param crystalUm mean size of its ice crystals by now, µm, if it was reckoned
+ */
+public record Situation(
+        Mix mix, double coldC, double servingC, double overrunPercent, OptionalDouble crystalUm) {
+    /** A home freezer, °C (0 °F, the usual advice for food storage). */
+    public static final double FREEZER_C = -18;
+
+    /** Where ice cream is scooped, °C (from memory: −15 to −12 °C in shops). */
+    public static final double SERVING_C = -12;
+
+    public Situation {
+        Objects.requireNonNull(mix, "mix");
+        Temperature.require("coldC", coldC);
+        Temperature.require("servingC", servingC);
+        Require.within("overrunPercent", overrunPercent, new Require.Range(0, 200, "%"));
+    }
+
+    /**
+     * A batch in a home freezer, served at −12 °C, without air.
+     *
+     * @param mix what is in it
+     * @return the situation
+     */
+    public static Situation of(Mix mix) {
+        return new Situation(mix, FREEZER_C, SERVING_C, 0, OptionalDouble.empty());
+    }
+
+    /**
+     * The same, frozen by another cold.
+     *
+     * @param newColdC temperature of bath, wall or freezer, °C
+     * @return the new situation
+     */
+    public Situation frozenAt(double newColdC) {
+        return new Situation(mix, newColdC, servingC, overrunPercent, crystalUm);
+    }
+
+    /**
+     * The same, served at another temperature.
+     *
+     * @param newServingC °C
+     * @return the new situation
+     */
+    public Situation servedAt(double newServingC) {
+        return new Situation(mix, coldC, newServingC, overrunPercent, crystalUm);
+    }
+
+    /**
+     * The same with air beaten in.
+     *
+     * @param newOverrunPercent growth of the volume, %, 0 to 200
+     * @return the new situation
+     */
+    public Situation withAir(double newOverrunPercent) {
+        return new Situation(mix, coldC, servingC, newOverrunPercent, crystalUm);
+    }
+
+    /**
+     * The same with its ice crystals reckoned.
+     *
+     * @param meanUm mean size, µm, above zero
+     * @return the new situation
+     */
+    public Situation withCrystals(double meanUm) {
+        Require.positive("meanUm", meanUm, "µm");
+        return new Situation(mix, coldC, servingC, overrunPercent, OptionalDouble.of(meanUm));
+    }
+}

@@ -1,0 +1,52 @@
+package coldwright.science.diagnosis;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What is wrong with a batch, as the spoon or the tongue says it. */
+public enum Symptom {
+    ICY,
+    HARD,
+    WILL_NOT_FREEZE,
+    TOO_SOFT,
+    BUTTERY,
+    SANDY,
+    WEAK,
+    GUMMY,
+    TOO_SWEET,
+    MELTS_FAST,
+    SHRINKS;
+
+    /**
+     * In plain words.
+     *
+     * @return such as {@code will not freeze}
+     */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /**
+     * The symptom of a name.
+     *
+     * @param words such as {@code icy} or {@code will not freeze}
+     * @return the symptom
+     * @throws IllegalArgumentException if there is none of that name
+     */
+    public static Symptom named(String words) {
+        String plain = words.strip().toUpperCase(Locale.ROOT).replaceAll("[ -]+", "_");
+        for (Symptom symptom : values()) {
+            if (symptom.name().equals(plain)) {
+                return symptom;
+            }
+        }
+        throw new IllegalArgumentException(
+                "\"%s\" is no symptom; there are %s"
+                        .formatted(
+                                words.strip(),
+                                Arrays.stream(values())
+                                        .map(Symptom::words)
+                                        .collect(Collectors.joining(", "))));
+    }
+}

@@ -1,0 +1,39 @@
+package coldwright.science.diagnosis;
+
+/**
+ * What is usual for a measure, and who says so.
+ *
+ * @param least lower end, in the measure's unit; minus infinity for none
+ * @param most upper end, in the measure's unit; infinity for none
+ * @param slack how far beyond an end counts as one whole step off, same unit
+ * @param source where the ends come from
+ */
+record Usual(double least, double most, double slack, String source) {
+    private static final String MEMORY = "textbooks of the trade, from memory";
+    private static final String PRACTICE = "common practice, no source";
+
+    static final Usual ICE_AT_SERVING = new Usual(65, 75, 5, MEMORY);
+    static final Usual ICE_WHEN_CHURNED =
+            new Usual(
+                    50, Double.POSITIVE_INFINITY, 15, "half the water is ice when churning stops");
+    static final Usual CRYSTALS =
+            new Usual(0, 50, 15, "Hartel 2019: under about 50 µm reads as smooth");
+    static final Usual FAT = new Usual(10, 20, 4, PRACTICE);
+    static final Usual SOLIDS_WITH_MILK = new Usual(36, 42, 4, MEMORY);
+    static final Usual SOLIDS_OF_SORBET = new Usual(26, 34, 4, MEMORY);
+    static final Usual PROTEIN_PER_WATER = new Usual(4, 9, 1.5, PRACTICE);
+    static final Usual STABILISER = new Usual(0.2, 0.5, 0.2, MEMORY);
+    static final Usual STARCH = new Usual(0, 2, 1, PRACTICE);
+    static final Usual SWEETNESS_WITH_MILK = new Usual(13, 17, 2, MEMORY);
+    static final Usual SWEETNESS_OF_SORBET = new Usual(18, 26, 3, MEMORY);
+
+    /** How many steps a value lies above the upper end; zero inside. */
+    double above(double value) {
+        return Math.max(0, (value - most) / slack);
+    }
+
+    /** How many steps a value lies below the lower end; zero inside. */
+    double below(double value) {
+        return Math.max(0, (least - value) / slack);
+    }
+}

@@ -1,0 +1,92 @@
+package coldwright.science.diagnosis;
+
+import static coldwright.science.mix.Amount.grams;
+import static coldwright.science.mix.Shelf.BLOOD_ORANGE_JUICE;
+import static coldwright.science.mix.Shelf.CREAM_35;
+import static coldwright.science.mix.Shelf.GUAR_GUM;
+import static coldwright.science.mix.Shelf.HEAVY_CREAM;
+import static coldwright.science.mix.Shelf.RUM_40;
+import static coldwright.science.mix.Shelf.SKIM_MILK_POWDER;
+import static coldwright.science.mix.Shelf.SUCROSE;
+import static coldwright.science.mix.Shelf.WHOLE_MILK;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.balance.Mend;
+import coldwright.science.mix.Mix;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import java.util.List;
+
+class DiagnosisTest {
+    private static final Mix BRICK = Mix.of(grams(600, BLOOD_ORANGE_JUICE), grams(40, SUCROSE));
+    private static final Mix CLASSIC =
+            Mix.of(
+                    grams(500, WHOLE_MILK),
+                    grams(300, CREAM_35),
+                    grams(45, SKIM_MILK_POWDER),
+                    grams(150, SUCROSE),
+                    grams(3, GUAR_GUM));
+
+    @Test
+    void findsWhyASorbetIsHardAndAMendThatHelps() {
+        Cause first = Diagnosis.of(Situation.of(BRICK), Symptom.HARD).get(0);
+        assertEquals("too much of the water is ice", first.what());
+        assertTrue(first.why().contains("ice at −12 °C is 8"), first.why());
+        assertFalse(first.mends().isEmpty());
+        for (Mend mend : first.mends()) {
+            assertTrue(mend.valueAfter() <= 75, mend::toString);
+        }
+    }
+
+    @Test
+    void namesTheRumThatKeepsABatchLiquid() {
+        Mix mix = CLASSIC.with(grams(250, RUM_40));
+        Cause first = Diagnosis.of(Situation.of(mix).frozenAt(-12), Symptom.WILL_NOT_FREEZE).get(0);
+        assertTrue(first.why().contains("; rum 40 % brings "), first.why());
+        assertTrue(first.mends().get(0).toString().contains("rum"), first.mends()::toString);
+    }
+
+    @Test
+    void blamesFatForButter() {
+        Mix mix = Mix.of(grams(900, HEAVY_CREAM), grams(150, SUCROSE));
+        Cause first = Diagnosis.of(Situation.of(mix), Symptom.BUTTERY).get(0);
+        assertTrue(first.why().contains("heavy cream brings 100 % of its fat"), first.why());
+    }
+
+    @Test
+    void sharesAddUp() {
+        List<Cause> causes = Diagnosis.of(Situation.of(BRICK).withCrystals(90), Symptom.ICY);
+        assertTrue(causes.size() > 1);
+        assertEquals(100, causes.stream().mapToDouble(Cause::sharePercent).sum(), 1e-9);
+        for (int i = 1; i < causes.size(); i++) {
+            assertTrue(causes.get(i - 1).steps() >= causes.get(i).steps());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Symptom.class)
+    void answersEachSymptomOfAnyBatch(Symptom symptom) {
+        for (Mix mix : List.of(BRICK, CLASSIC, Mix.of(grams(100, RUM_40)))) {
+            for (Cause cause : Diagnosis.of(Situation.of(mix).withAir(60), symptom)) {
+                assertTrue(cause.steps() > 0);
+                assertFalse(cause.why().contains("NaN"), cause.why());
+                assertFalse(cause.advice().isBlank());
+            }
+        }
+        assertEquals(symptom, Symptom.named(symptom.words()));
+    }
+
+    @Test
+    void foreseesABrickAndLittleOfAClassic() {
+        List<Finding> brick = Diagnosis.foresee(Situation.of(BRICK));
+        assertTrue(brick.get(0).what().startsWith("expect it to be "), brick::toString);
+        List<Finding> classic = Diagnosis.foresee(Situation.of(CLASSIC).withAir(30));
+        assertTrue(classic.size() < brick.size(), classic::toString);
+    }
+}
