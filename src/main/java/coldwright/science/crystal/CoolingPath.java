@@ -43,6 +43,22 @@ final class CoolingPath {
      * @param totalS time in all, s
      */
     static CoolingPath against(Slush slush, Ends ends, double aroundC, double totalS) {
+        CoolingPath path = atUnitConductance(slush, ends, aroundC);
+        double effort = path.totalS();
+        return effort > 0 ? path.faster(totalS / effort) : path;
+    }
+
+    /**
+     * How long cooling or warming takes, in any unit, for comparing one cold with another.
+     *
+     * @param ends first and last temperature, °C
+     * @param aroundC temperature of what surrounds it, °C
+     */
+    static double effort(Slush slush, Ends ends, double aroundC) {
+        return atUnitConductance(slush, ends, aroundC).totalS();
+    }
+
+    private static CoolingPath atUnitConductance(Slush slush, Ends ends, double aroundC) {
         double[] t = new double[POINTS + 1];
         double[] c = new double[POINTS + 1];
         c[0] = ends.fromC;
@@ -51,10 +67,6 @@ final class CoolingPath {
             double heat = heat(slush, c[k - 1]) - heat(slush, c[k]);
             double drive = (c[k] + c[k - 1]) / 2 - aroundC;
             t[k] = t[k - 1] + Math.abs(heat / drive);
-        }
-        double scale = t[POINTS] > 0 ? totalS / t[POINTS] : 0;
-        for (int k = 0; k <= POINTS; k++) {
-            t[k] *= scale;
         }
         return new CoolingPath(t, c);
     }

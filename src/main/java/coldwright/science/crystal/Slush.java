@@ -17,6 +17,7 @@ final class Slush {
     private final double initialFreezingPointC;
     private final double[] iceMlPerG;
     private final double[] logGrowth;
+    private final double[] logViscosity;
     private final double[] icePercent;
     private final double volumeMlPerG;
 
@@ -36,13 +37,16 @@ final class Slush {
         iceMlPerG = new double[steps];
         logGrowth = new double[steps];
         icePercent = new double[steps];
+        logViscosity = new double[steps];
         for (int k = 0; k < steps; k++) {
             double t = Math.max(lineC(k), -55);
             double iceG = k == 0 ? 0 : curve.iceG(t);
             icePercent[k] = 100 * iceG / solution.waterG();
             iceMlPerG[k] = iceG / massG / (GibbsThomson.ICE_KG_PER_M3 / 1000);
             double liquidG = Math.max(solution.waterG() - iceG, 1e-6 * solution.waterG());
-            logGrowth[k] = Math.log(Syrup.of(solution, extras, liquidG, t).growthUm3PerS());
+            Syrup syrup = Syrup.of(solution, extras, liquidG, t);
+            logGrowth[k] = Math.log(syrup.growthUm3PerS());
+            logViscosity[k] = Math.log(syrup.viscosityMPaS());
         }
         volumeMlPerG = 1 / bulk.densityKgPerL;
     }
@@ -81,6 +85,11 @@ final class Slush {
     /** Growth constant A, µm³/s. */
     double growthUm3PerS(double temperatureC) {
         return Math.exp(read(logGrowth, temperatureC));
+    }
+
+    /** Viscosity of the liquid between the crystals, mPa·s. */
+    double viscosityMPaS(double temperatureC) {
+        return Math.exp(read(logViscosity, temperatureC));
     }
 
     /** Volume of ice and liquid, mL per g of mix; air left out. */

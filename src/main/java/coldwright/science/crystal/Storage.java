@@ -16,6 +16,7 @@ public final class Storage {
     private static final double USUAL_PERIOD_HOURS = 8;
     private static final double ALREADY_THERE_C = 0.05;
     private static final double BEYOND_C = 1;
+    private static final double USUAL_STORE_C = -18;
 
     private final CrystalStory story;
     private final double temperatureC;
@@ -28,7 +29,7 @@ public final class Storage {
                 story,
                 Require.within("temperatureC", temperatureC, new Require.Range(-40, -2, "°C")),
                 new Swing(0, USUAL_PERIOD_HOURS),
-                story.telling().frozen() ? USUAL_HARDENING_HOURS : OVERNIGHT_HOURS);
+                0);
         story.requireIce(temperatureC);
     }
 
@@ -66,8 +67,8 @@ public final class Storage {
     }
 
     /**
-     * How long it takes to become as cold as the store; 6 h unless told otherwise (common practice,
-     * no source).
+     * How long it takes to become as cold as the store. Unless told otherwise a frozen batch takes
+     * 6 h at −18 °C, a liquid one 10 h (common practice, no source), and longer in a warmer store.
      *
      * @param hours h, 0.1 to 100
      * @return the new store
@@ -105,7 +106,7 @@ public final class Storage {
                             now.slush(),
                             new CoolingPath.Ends(now.temperatureC(), temperatureC),
                             around,
-                            hardeningHours * 3600);
+                            hardeningS(now, around));
             now = now.along(harden, Journey.Motion.STILL, away < 0 ? "hardening" : "softening");
         }
         if (hours > 0) {
@@ -123,6 +124,22 @@ public final class Storage {
                 swingC > 0
                         ? "Swings: that they coarsen faster is published (Donhowe and Hartel 1996, ±1 °C); how much is this model's, a trend."
                         : "Storage: growth as the cube root of time, faster when warmer, is published (Donhowe and Hartel 1996); the rate is reckoned from diffusion, within a factor of 2.");
+    }
+
+    /** The hours told, or the usual ones at −18 °C, longer in a warmer store. */
+    private double hardeningS(Telling now, double aroundC) {
+        if (hardeningHours > 0) {
+            return hardeningHours * 3600;
+        }
+        double usual = 3600 * (now.frozen() ? USUAL_HARDENING_HOURS : OVERNIGHT_HOURS);
+        CoolingPath.Ends ends = new CoolingPath.Ends(now.temperatureC(), temperatureC);
+        if (now.temperatureC() <= USUAL_STORE_C + ALREADY_THERE_C) {
+            return usual;
+        }
+        CoolingPath.Ends usualEnds = new CoolingPath.Ends(now.temperatureC(), USUAL_STORE_C);
+        return usual
+                * CoolingPath.effort(now.slush(), ends, aroundC)
+                / CoolingPath.effort(now.slush(), usualEnds, USUAL_STORE_C - BEYOND_C);
     }
 
     private record Swing(double byC, double everyHours) {}

@@ -14,14 +14,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 
 class CrystalLawsTest {
-    private static final CrystalStory DRAWN = sorbet(22).frozenBy(Method.BAG);
+    private static final Mix SORBET =
+            Mix.of(Amount.grams(78, Shelf.WATER), Amount.grams(22, Shelf.SUCROSE));
 
-    private static CrystalStory sorbet(double sucrosePercent) {
-        return CrystalStory.of(
-                Mix.of(
-                        Amount.grams(100 - sucrosePercent, Shelf.WATER),
-                        Amount.grams(sucrosePercent, Shelf.SUCROSE)));
-    }
+    private static final CrystalStory DRAWN = CrystalStory.of(SORBET).frozenBy(Method.BAG);
 
     @Property(tries = 12)
     void warmerStorageCoarsensFaster(@ForAll @DoubleRange(min = -15, max = -6) double storeC) {
@@ -50,8 +46,8 @@ class CrystalLawsTest {
     void slowerFreezingGivesLargerCrystals(
             @ForAll Method method, @ForAll @DoubleRange(min = 0.5, max = 1.5) double timesUsual) {
         double minutes = timesUsual * method.usualMinutes().middle();
-        double quick = sorbet(22).frozenBy(method, minutes).meanUm().middle();
-        double slow = sorbet(22).frozenBy(method, 2 * minutes).meanUm().middle();
+        double quick = CrystalStory.of(SORBET).frozenBy(method, minutes).meanUm().middle();
+        double slow = CrystalStory.of(SORBET).frozenBy(method, 2 * minutes).meanUm().middle();
         assertTrue(slow > quick, quick + " then " + slow);
     }
 
@@ -103,5 +99,19 @@ class CrystalLawsTest {
         Slush sucrose = Slush.of(Solution.inWater(75).with(25, Solute.SUCROSE));
         Slush fructose = Slush.of(Solution.inWater(75).with(25, Solute.FRUCTOSE));
         assertTrue(fructose.growthUm3PerS(temperatureC) > sucrose.growthUm3PerS(temperatureC));
+    }
+
+    @Property(tries = 50)
+    void theStoryCoarsensAtLeastAsFastAsCrystalsFarApart(
+            @ForAll @DoubleRange(min = -12, max = -6) double storeC) {
+        CrystalStory cold = DRAWN.storedAt(storeC).forDays(2);
+        double start = cold.meanUm().middle();
+        double end = cold.storedAt(storeC).forDays(10).meanUm().middle();
+        double apart =
+                Coarsening.of(SORBET)
+                        .meanUmAfter(start, new Coarsening.Keeping(storeC, 10))
+                        .middle();
+        assertTrue(end > start && apart > start);
+        assertTrue(end > 0.9 * apart, end + " against " + apart);
     }
 }

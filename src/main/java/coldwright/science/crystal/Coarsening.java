@@ -1,0 +1,122 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+import coldwright.science.mix.Mix;
+
+import java.util.List;
+
+/**
+ * How fast the crystals of a mix coarsen at a steady temperature, and why: the liquid between them.
+ *
+ * <p>Equation: the cube of the mean diameter grows by 8 · 4A/9 a second (Lifshitz, Slyozov and
+ * Wagner, {@link Lsw}), A from diffusion through the freeze-concentrated liquid ({@code Syrup}):
+ * crystals far apart, without crowding, so a lower bound for a real batch ({@link CrystalStory}
+ * counts crowding).
+ *
+ * <p>Band: half and double (see {@link CrystalStory}). Range: −40 °C to the freezing point; below
+ * −30 °C an extrapolation. Trends that are published: faster when warmer (Donhowe and Hartel 1996,
+ * −15 to −5 °C), hardly at all below −12 °C on slow cooling (Mo et al. 2019).
+ *
+ * <p>Activation energy of the slope between −15 and −5 °C comes out near 93 kJ/mol against 112 to
+ * 126 recalled from memory: warm storage is underrated or cold storage overrated by up to a third.
+ */
+public final class Coarsening {
+    private static final double SECONDS_A_DAY = 86_400;
+    private static final double SURE_TO_C = -30;
+
+    private final Slush slush;
+    private final Corners<Journey.Variant> variants;
+
+    private Coarsening(Slush slush, Corners<Journey.Variant> variants) {
+        this.slush = slush;
+        this.variants = variants;
+    }
+
+    /**
+     * Coarsening in a mix.
+     *
+     * @param mix a mix with water
+     * @return its coarsening
+     */
+    public static Coarsening of(Mix mix) {
+        return new Coarsening(Slush.of(mix), Journey.corners(mix));
+    }
+
+    /**
+     * Growth of the cube of the mean diameter.
+     *
+     * @param temperatureC temperature, °C, −40 to the freezing point of the mix
+     * @return µm³ a day
+     * @throws IllegalArgumentException if there is no ice at that temperature
+     */
+    public Band cubeUm3PerDay(double temperatureC) {
+        double growth = slush.growthUm3PerS(checked(temperatureC));
+        double perDay = 8 * Lsw.RATE_SHARE * SECONDS_A_DAY * growth;
+        return variants.band(v -> v.rate() * perDay);
+    }
+
+    /**
+     * Mean diameter after a time.
+     *
+     * @param startUm mean diameter at the start, µm
+     * @param keeping how cold and how long
+     * @return µm
+     */
+    public Band meanUmAfter(double startUm, Keeping keeping) {
+        Require.within("startUm", startUm, new Require.Range(1, 1000, "µm"));
+        Band rate = cubeUm3PerDay(keeping.temperatureC());
+        double start = startUm * startUm * startUm;
+        return new Band(
+                Math.cbrt(start + rate.low() * keeping.days()),
+                Math.cbrt(start + rate.middle() * keeping.days()),
+                Math.cbrt(start + rate.high() * keeping.days()));
+    }
+
+    /**
+     * Viscosity of the liquid between the crystals, gums left out; a trend in the cold.
+     *
+     * @param temperatureC temperature, °C
+     * @return mPa·s
+     */
+    public double liquidViscosityMPaS(double temperatureC) {
+        return slush.viscosityMPaS(checked(temperatureC));
+    }
+
+    /** What the figures rest on. @return sentences */
+    public List<String> notes() {
+        return List.of(
+                "Rate from diffusion and surface energy, within a factor of 2 (van Westen and Groot 2018 for sucrose); crystals far apart.",
+                "Viscosity below 0 °C is an equation carried on: a trend within a factor of about three.");
+    }
+
+    private double checked(double temperatureC) {
+        return Require.within(
+                "temperatureC",
+                temperatureC,
+                new Require.Range(Slush.COLDEST_C, slush.initialFreezingPointC(), "°C"));
+    }
+
+    /**
+     * Whether a temperature is colder than the diffusion data are good for.
+     *
+     * @param temperatureC temperature, °C
+     * @return true below −30 °C
+     */
+    public static boolean extrapolatesAt(double temperatureC) {
+        return temperatureC < SURE_TO_C;
+    }
+
+    /**
+     * How cold and how long.
+     *
+     * @param temperatureC temperature, °C
+     * @param days time, d, zero or more
+     */
+    public record Keeping(double temperatureC, double days) {
+        /** Checks the time. */
+        public Keeping {
+            Require.notNegative("days", days, "d");
+        }
+    }
+}
