@@ -37,7 +37,7 @@ final class Notes {
                             .formatted(
                                     degrees(freezingPointC),
                                     beyond,
-                                    tenths(trust.errorC(freezingPointC))));
+                                    rough(trust.errorC(freezingPointC))));
         }
         for (Solute solute : trust.withAtLeast(MENTIONED_PERCENT)) {
             if (!solute.validity().measured()) {
@@ -145,8 +145,9 @@ final class Notes {
         return Require.spoken(Math.rint(value * 100) / 100);
     }
 
-    private static String tenths(double value) {
-        return Require.spoken(Math.max(0.1, Math.rint(value * 10) / 10));
+    private static String rough(double value) {
+        double digits = value < 0.095 ? 100 : 10;
+        return Require.spoken(Math.rint(value * digits) / digits);
     }
 
     private static String whole(double value) {

@@ -30,7 +30,7 @@ class SolutionTest {
         assertEquals(30, SYRUP.massPercent(Solute.SUCROSE));
         assertEquals(35, sweeter.massG().get(Solute.SUCROSE));
         assertEquals(SYRUP.with(5, Solute.SUCROSE), sweeter.without(Solute.GLUCOSE));
-        assertEquals(60, SYRUP.withWater(-0.0 + 60).waterG() - SYRUP.waterG());
+        assertEquals(60, SYRUP.withWater(60).waterG() - SYRUP.waterG());
         assertThrows(
                 UnsupportedOperationException.class, () -> SYRUP.massG().put(Solute.LACTOSE, 1.0));
     }
