@@ -9,6 +9,7 @@ import java.util.Optional;
 enum BlockWord {
     JAVA("java"),
     JAVA_GIVEN("java given"),
+    JAVA_SOLUTION("java solution"),
     FORECAST("forecast"),
     CHECK("check"),
     /** Shown as it stands. */

@@ -3,6 +3,7 @@ package coldwright.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,7 @@ final class CheckReader {
     private static final String EXAMPLE = "`EXPRESSION is 12.5 within 0.1 -- source`";
     private static final String SOURCE_MARK = " -- ";
     private static final String IS = " is ";
+    private static final int LONGEST_LINE = 1000;
     private static final String NUMBER = "(" + NumberText.PATTERN + ")";
     private static final Pattern VALUE = Pattern.compile(NUMBER + "\\s+within\\s+" + NUMBER);
     private static final Pattern NUMBER_ALONE = Pattern.compile(NUMBER + "(.*)");
@@ -29,31 +31,38 @@ final class CheckReader {
      * Reads a check block.
      *
      * @param text what stands between its fences
-     * @param firstLine the line in the file on which the text begins
+     * @param lineInFile gives the line in the file of a line of the text, from 0; of −1 the fence
      * @param faults takes what is wrong
      * @return the lines that can be used
      */
-    static List<Expectation> read(String text, int firstLine, FaultList faults) {
+    static List<Expectation> read(String text, IntUnaryOperator lineInFile, FaultList faults) {
         CheckReader reader = new CheckReader(faults);
         List<Expectation> expectations = new ArrayList<>();
         boolean nothing = true;
-        int line = firstLine;
-        for (String one : text.split("\n", -1)) {
-            if (!one.isBlank() && !one.strip().startsWith("//")) {
+        String[] lines = text.split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String one = lines[i].strip();
+            if (!one.isEmpty() && !one.startsWith("//")) {
                 nothing = false;
-                reader.expectation(line, one.strip()).ifPresent(expectations::add);
+                reader.expectation(lineInFile.applyAsInt(i), one).ifPresent(expectations::add);
             }
-            line++;
         }
         if (nothing) {
             faults.add(
-                    firstLine - 1,
+                    lineInFile.applyAsInt(-1),
                     "the check names nothing; write a line such as " + EXAMPLE + " or take it out");
         }
         return expectations;
     }
 
     private Optional<Expectation> expectation(int line, String text) {
+        if (text.length() > LONGEST_LINE) {
+            faults.add(
+                    line,
+                    "the check line has %,d characters; it may have at most %,d: let a snippet work out a part of it"
+                            .formatted(text.length(), LONGEST_LINE));
+            return Optional.empty();
+        }
         int mark = JavaText.placesOf(SOURCE_MARK, text).stream().findFirst().orElse(-1);
         String claim = mark < 0 ? text : text.substring(0, mark).strip();
         String source = mark < 0 ? "" : text.substring(mark + SOURCE_MARK.length()).strip();
@@ -103,7 +112,7 @@ final class CheckReader {
             return "\"%s\" has a decimal comma; write numbers with a point".formatted(wanted);
         }
         if (unit.matches()) {
-            return "\"%s\" holds more than two numbers; write `%s within %s` without a unit"
+            return "\"%s\" is more than two numbers; write `%s within %s` without a unit"
                     .formatted(wanted, unit.group(1), unit.group(3));
         }
         Matcher alone = NUMBER_ALONE.matcher(wanted);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,12 +29,14 @@ final class DialReader {
     private static final Set<String> TURNABLE = Set.of("double", "int");
 
     private final String code;
-    private final int firstLine;
+    private final IntUnaryOperator lineInFile;
+    private int line;
+    private int counted;
     private final FaultList faults;
 
-    private DialReader(String code, int firstLine, FaultList faults) {
+    private DialReader(String code, IntUnaryOperator lineInFile, FaultList faults) {
         this.code = code;
-        this.firstLine = firstLine;
+        this.lineInFile = lineInFile;
         this.faults = faults;
     }
 
@@ -41,12 +44,12 @@ final class DialReader {
      * Reads every dial of a snippet.
      *
      * @param code the snippet
-     * @param firstLine the line in the file on which the code begins
+     * @param lineInFile gives the line in the file of a line of the code, from 0
      * @param faults takes what is wrong
      * @return the dials that can be used
      */
-    static List<Dial> read(String code, int firstLine, FaultList faults) {
-        DialReader reader = new DialReader(code, firstLine, faults);
+    static List<Dial> read(String code, IntUnaryOperator lineInFile, FaultList faults) {
+        DialReader reader = new DialReader(code, lineInFile, faults);
         List<Dial> dials = new ArrayList<>();
         for (JavaText.Comment comment : JavaText.lineComments(code)) {
             reader.dial(comment).ifPresent(dials::add);
@@ -63,13 +66,11 @@ final class DialReader {
         }
         String word = said.group(1);
         Matcher range = RANGE.matcher(said.group(2).strip());
-        int line =
-                firstLine
-                        + (int) code.substring(0, lineStart).chars().filter(c -> c == '\n').count();
+        int here = lineAt(lineStart);
         if (!word.equals("dial")) {
             if (range.matches()) {
                 faults.add(
-                        line,
+                        here,
                         "\"%s\" is no word for a number that can be turned; write `// dial %s`"
                                 .formatted(word, said.group(2).strip()));
             }
@@ -80,17 +81,25 @@ final class DialReader {
         if (!declaration.matches()) {
             if (range.matches() || !before.isBlank()) {
                 faults.add(
-                        line,
+                        here,
                         "the dial stands on no declaration; write it behind one, such as "
                                 + EXAMPLE);
             }
             return Optional.empty();
         }
         Optional<String> fault = faultOf(declaration, range, comment.depth());
-        fault.ifPresent(words -> faults.add(line, words));
+        fault.ifPresent(words -> faults.add(here, words));
         return fault.isPresent()
                 ? Optional.empty()
                 : Optional.of(made(declaration, range, lineStart));
+    }
+
+    /** Counts on from the last line asked for, since comments come in order. */
+    private int lineAt(int place) {
+        while (counted < place) {
+            line += code.charAt(counted++) == '\n' ? 1 : 0;
+        }
+        return lineInFile.applyAsInt(line);
     }
 
     private static Optional<String> faultOf(Matcher declaration, Matcher range, int depth) {
@@ -105,6 +114,11 @@ final class DialReader {
         if (depth > 0) {
             return Optional.of(
                     "the dial of `%s` stands inside brackets; move its declaration out of them"
+                            .formatted(name));
+        }
+        if (literal.matches(".*,.*=.*")) {
+            return Optional.of(
+                    "the dial stands on more than one variable; give `%s` a line of its own"
                             .formatted(name));
         }
         if (!LITERAL.matcher(literal).matches()) {

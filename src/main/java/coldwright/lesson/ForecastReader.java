@@ -7,18 +7,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads a forecast block: the question, then choices or a number, then the explanation. */
 final class ForecastReader {
+    private static final int LONGEST_NUMBER = 200;
     private static final String RIGHT = "- * ";
     private static final Pattern NUMBER =
             Pattern.compile(
                     "number:\\s*(%1$s)\\s*([^\\d.,\\s].*?)?\\s+within\\s+(%1$s)\\s*([^\\d.,].*)?"
                             .formatted(NumberText.PATTERN));
 
-    private final int firstLine;
+    private final IntUnaryOperator lineInFile;
     private final FaultList faults;
     private final List<String> question = new ArrayList<>();
     private final List<String> choices = new ArrayList<>();
@@ -26,8 +28,8 @@ final class ForecastReader {
     private final List<String> numbers = new ArrayList<>();
     private int numberLine;
 
-    private ForecastReader(int firstLine, FaultList faults) {
-        this.firstLine = firstLine;
+    private ForecastReader(IntUnaryOperator lineInFile, FaultList faults) {
+        this.lineInFile = lineInFile;
         this.faults = faults;
     }
 
@@ -35,28 +37,28 @@ final class ForecastReader {
      * Reads a forecast block.
      *
      * @param text what stands between its fences
-     * @param firstLine the line in the file on which the text begins
+     * @param lineInFile gives the line in the file of a line of the text, from 0; of −1 the fence
      * @param faults takes what is wrong
-     * @param prose parses the explanation, given its text and its first line
+     * @param prose parses the explanation, given its text and its own lines in the file
      * @return the forecast, if it can be asked
      */
     static Optional<Part.Forecast> read(
             String text,
-            int firstLine,
+            IntUnaryOperator lineInFile,
             FaultList faults,
-            BiFunction<String, Integer, List<Node>> prose) {
+            BiFunction<String, IntUnaryOperator, List<Node>> prose) {
         String[] lines = text.split("\n", -1);
-        ForecastReader reader = new ForecastReader(firstLine, faults);
+        ForecastReader reader = new ForecastReader(lineInFile, faults);
         int end = reader.readUntilExplanation(lines);
         String explanation = String.join("\n", List.of(lines).subList(end, lines.length));
         Optional<Answer> answer = reader.answer();
         return answer.map(
                 a ->
                         new Part.Forecast(
-                                firstLine - 1,
+                                lineInFile.applyAsInt(-1),
                                 String.join(" ", reader.question),
                                 a,
-                                prose.apply(explanation, firstLine + end)));
+                                prose.apply(explanation, i -> lineInFile.applyAsInt(end + i))));
     }
 
     private int readUntilExplanation(String[] lines) {
@@ -71,7 +73,7 @@ final class ForecastReader {
                 choice(line);
             } else if (line.startsWith("number:")) {
                 numbers.add(line);
-                numberLine = firstLine + i;
+                numberLine = lineInFile.applyAsInt(i);
             } else if (!answered) {
                 question.add(line);
             } else if (!choices.isEmpty() && Character.isWhitespace(lines[i].charAt(0))) {
@@ -79,7 +81,7 @@ final class ForecastReader {
                 choices.set(last, choices.get(last) + " " + line);
             } else {
                 faults.add(
-                        firstLine + i,
+                        lineInFile.applyAsInt(i),
                         "this line of the forecast is neither a choice nor parted from them by an empty line; begin it with \"- \" or put an empty line above it");
                 return i;
             }
@@ -102,7 +104,7 @@ final class ForecastReader {
     private Optional<Answer> answer() {
         Optional<String> fault = faultOfShape();
         if (fault.isPresent()) {
-            faults.add(firstLine - 1, fault.get());
+            faults.add(lineInFile.applyAsInt(-1), fault.get());
             return Optional.empty();
         }
         return numbers.isEmpty()
@@ -146,7 +148,9 @@ final class ForecastReader {
 
     private Optional<Answer> number(String line) {
         Matcher said = NUMBER.matcher(line);
-        if (!said.matches() || NumberText.parse(said.group(3)) < 0) {
+        if (line.length() > LONGEST_NUMBER
+                || !said.matches()
+                || NumberText.parse(said.group(3)) < 0) {
             faults.add(
                     numberLine,
                     "\"%s\" is no number with a tolerance; write it like `number: 12.5 °C within 1`"

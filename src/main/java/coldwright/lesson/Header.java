@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 
 /**
@@ -28,23 +28,19 @@ record Header(String track, String minutes, String needs) {
                 .anyMatch(key -> directlyUnderTitle ? !key.isEmpty() : KEYS.contains(key));
     }
 
-    static Header read(String comment, int firstLine, FaultList faults) {
+    static Header read(String comment, IntUnaryOperator lineInFile, FaultList faults) {
         Map<String, String> values = new HashMap<>();
-        int line = firstLine;
-        for (String text : inside(comment).split("\n", -1)) {
-            if (!text.isBlank()) {
-                faultOf(text.strip(), values).ifPresent(adder(faults, line));
+        String[] lines = inside(comment).split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            if (!lines[i].isBlank()) {
+                int line = lineInFile.applyAsInt(i);
+                faultOf(lines[i].strip(), values).ifPresent(words -> faults.add(line, words));
             }
-            line++;
         }
         return new Header(
                 values.getOrDefault("track", ""),
                 values.getOrDefault("minutes", ""),
                 values.getOrDefault("needs", ""));
-    }
-
-    private static Consumer<String> adder(FaultList faults, int line) {
-        return words -> faults.add(line, words);
     }
 
     /** Takes one entry over, or says what is wrong with it. */

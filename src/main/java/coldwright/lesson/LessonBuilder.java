@@ -1,20 +1,17 @@
 package coldwright.lesson;
 
-import org.commonmark.node.AbstractVisitor;
-import org.commonmark.node.Code;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.Node;
-import org.commonmark.node.SoftLineBreak;
-import org.commonmark.node.Text;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntUnaryOperator;
 
 /** Puts a lesson together from its top-level blocks, in order. */
 final class LessonBuilder {
@@ -36,6 +33,7 @@ final class LessonBuilder {
     private String stepTitle = "";
     private int stepLine;
     private boolean anySnippet;
+    private boolean emptyTitle;
 
     LessonBuilder(String fileName, FaultList faults, UnclosedBlocks.Closed source) {
         this.fileName = fileName;
@@ -57,7 +55,7 @@ final class LessonBuilder {
         if (block instanceof Heading heading && heading.getLevel() <= 2) {
             addHeading(heading, line);
         } else if (ProseMender.isComment(block)) {
-            addComment((HtmlBlock) block, line, directlyUnderTitle);
+            addComment((HtmlBlock) block, directlyUnderTitle);
         } else if (block instanceof FencedCodeBlock code) {
             addBlock(code, line);
         } else if (!(block instanceof LinkReferenceDefinition)) {
@@ -65,14 +63,21 @@ final class LessonBuilder {
         }
     }
 
+    /** The lines in the file of what a block holds, its text beginning so many lines below it. */
+    private IntUnaryOperator linesFrom(Node block, int below) {
+        int first = block.getSourceSpans().get(0).getLineIndex() + below;
+        return index -> source.lineInFile(first + index);
+    }
+
     private void addHeading(Heading heading, int line) {
         mender.mend(heading);
-        String words = textOf(heading);
+        String words = ProseMender.wordsOf(heading);
         if (heading.getLevel() == 1) {
             if (title.isEmpty() && !words.isEmpty() && stepLine == 0) {
                 title = words;
                 afterTitle = true;
             } else {
+                emptyTitle |= words.isEmpty();
                 faults.add(
                         line,
                         words.isEmpty()
@@ -99,13 +104,13 @@ final class LessonBuilder {
         parts = new ArrayList<>();
     }
 
-    private void addComment(HtmlBlock comment, int line, boolean directlyUnderTitle) {
+    private void addComment(HtmlBlock comment, boolean directlyUnderTitle) {
         boolean isHeader =
                 stepLine == 0
                         && header == Header.NONE
                         && Header.isMeant(comment.getLiteral(), directlyUnderTitle);
         if (isHeader) {
-            header = Header.read(comment.getLiteral(), line, faults);
+            header = Header.read(comment.getLiteral(), linesFrom(comment, 0), faults);
         }
     }
 
@@ -123,6 +128,7 @@ final class LessonBuilder {
             return;
         }
         String text = block.getLiteral();
+        IntUnaryOperator within = linesFrom(block, 1);
         endProse();
         if (stepLine == 0) {
             faults.add(
@@ -131,27 +137,45 @@ final class LessonBuilder {
                             .formatted(word.words(), STEP_EXAMPLE));
         }
         if (word == BlockWord.FORECAST) {
-            ForecastReader.read(text, line + 1, faults, this::proseOf).ifPresent(parts::add);
+            ForecastReader.read(text, within, faults, this::proseOf).ifPresent(parts::add);
         } else if (word == BlockWord.CHECK) {
             if (!anySnippet) {
                 faults.add(
                         line,
                         "no snippet stands above this check; put one there or move the check down");
             }
-            parts.add(new Part.Check(line, CheckReader.read(text, line + 1, faults)));
+            parts.add(new Part.Check(line, CheckReader.read(text, within, faults)));
+        } else if (word == BlockWord.JAVA_SOLUTION) {
+            addSolution(text, line);
         } else {
-            addSnippet(text, line, word == BlockWord.JAVA_GIVEN);
+            addSnippet(text, line, within, word == BlockWord.JAVA_GIVEN);
         }
     }
 
-    private void addSnippet(String text, int line, boolean given) {
+    private void addSnippet(String text, int line, IntUnaryOperator within, boolean given) {
         String code = text.endsWith("\n") ? text.substring(0, text.length() - 1) : text;
         if (code.isBlank()) {
             faults.add(line, "this snippet is empty; write Java into it or take it out");
             return;
         }
         anySnippet = true;
-        parts.add(new Part.Snippet(line, code, given, DialReader.read(code, line + 1, faults)));
+        parts.add(new Part.Snippet(line, code, given, DialReader.read(code, within, faults)));
+    }
+
+    /** A solution belongs to the last snippet above it in its step. */
+    private void addSolution(String text, int line) {
+        for (int i = parts.size() - 1; i >= 0; i--) {
+            if (parts.get(i) instanceof Part.Snippet snippet && !snippet.given()) {
+                if (!snippet.solution().isEmpty()) {
+                    break;
+                }
+                parts.set(i, snippet.solvedBy(text.stripTrailing()));
+                return;
+            }
+        }
+        faults.add(
+                line,
+                "no unsolved snippet of this step stands above this solution; put it below the `java` block that it solves");
     }
 
     private static String unknown(String info) {
@@ -161,7 +185,7 @@ final class LessonBuilder {
                         Nearest.to(info, BlockWord.allWords())
                                 .map(": did you mean `%s`?"::formatted)
                                 .orElse(
-                                        "; write `java`, `java given`, `forecast` or `check`, or nothing for plain text"));
+                                        "; write `java`, `java given`, `java solution`, `forecast` or `check`, or nothing for plain text"));
     }
 
     private void addProse(Node block) {
@@ -177,14 +201,14 @@ final class LessonBuilder {
     }
 
     /** The blocks of a text within the lesson, such as a forecast's explanation. */
-    private List<Node> proseOf(String text, int firstLine) {
+    private List<Node> proseOf(String text, IntUnaryOperator lineInFile) {
         Node document = LessonReader.parser().parse(text);
-        ProseMender within = new ProseMender(faults, index -> firstLine + index);
+        ProseMender explained = new ProseMender(faults, lineInFile);
         List<Node> nodes = new ArrayList<>();
         Node next;
         for (Node block = document.getFirstChild(); block != null; block = next) {
             next = block.getNext();
-            within.mend(block);
+            explained.mend(block);
             if (block.getParent() != null && !(block instanceof LinkReferenceDefinition)) {
                 nodes.add(block);
             }
@@ -223,16 +247,15 @@ final class LessonBuilder {
 
     Lesson build() {
         endStep();
-        if (title.isEmpty()) {
+        if (title.isEmpty() && !emptyTitle) {
             faults.add(1, "the lesson has no title; begin it with a line such as " + TITLE_EXAMPLE);
-            title = nameOf(fileName);
         }
         if (steps.isEmpty()) {
             faults.add(1, "the lesson has no step; begin one with a line such as " + STEP_EXAMPLE);
         }
         return new Lesson(
                 fileName,
-                title,
+                title.isEmpty() ? nameOf(fileName) : title,
                 header.track(),
                 header.minutes(),
                 header.needs(),
@@ -244,27 +267,5 @@ final class LessonBuilder {
     private static String nameOf(String fileName) {
         Path last = Path.of(fileName).getFileName();
         return last == null ? fileName : last.toString();
-    }
-
-    private static String textOf(Node node) {
-        StringBuilder words = new StringBuilder();
-        node.accept(
-                new AbstractVisitor() {
-                    @Override
-                    public void visit(Text text) {
-                        words.append(text.getLiteral());
-                    }
-
-                    @Override
-                    public void visit(Code code) {
-                        words.append(code.getLiteral());
-                    }
-
-                    @Override
-                    public void visit(SoftLineBreak end) {
-                        words.append(' ');
-                    }
-                });
-        return words.toString().strip();
     }
 }

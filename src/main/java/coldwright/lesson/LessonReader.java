@@ -63,7 +63,7 @@ public final class LessonReader {
         }
         UnclosedBlocks.Closed closed = UnclosedBlocks.close(text, faults);
         LessonBuilder lesson = new LessonBuilder(fileName, faults, closed);
-        Node document = parser().parse(closed.text());
+        Node document = closed.document();
         Node next;
         for (Node block = document.getFirstChild(); block != null; block = next) {
             next = block.getNext();

@@ -32,10 +32,35 @@ public sealed interface Part {
      * @param code the Java text
      * @param given whether it runs by itself and is shown folded
      * @param dials the numbers in it that are offered as sliders
+     * @param solution for an exercise, Java that solves it: what the author's checks run in place
+     *     of the code; empty if the code itself must pass them
      */
-    record Snippet(int line, String code, boolean given, List<Dial> dials) implements Part {
+    record Snippet(int line, String code, boolean given, List<Dial> dials, String solution)
+            implements Part {
         public Snippet {
             dials = List.copyOf(dials);
+        }
+
+        /**
+         * A snippet that is no exercise.
+         *
+         * @param line where its fence stands; its code begins on the next line
+         * @param code the Java text
+         * @param given whether it runs by itself and is shown folded
+         * @param dials the numbers in it that are offered as sliders
+         */
+        public Snippet(int line, String code, boolean given, List<Dial> dials) {
+            this(line, code, given, dials, "");
+        }
+
+        /**
+         * The same snippet with a solution.
+         *
+         * @param newSolution Java that solves it
+         * @return a new snippet
+         */
+        Snippet solvedBy(String newSolution) {
+            return new Snippet(line, code, given, dials, newSolution);
         }
     }
 

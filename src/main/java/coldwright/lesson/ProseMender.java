@@ -1,12 +1,14 @@
 package coldwright.lesson;
 
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
+import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.SourceSpan;
 import org.commonmark.node.Text;
 
@@ -49,6 +51,29 @@ final class ProseMender extends AbstractVisitor {
         return node instanceof HtmlBlock html && html.getLiteral().strip().startsWith(COMMENT);
     }
 
+    /** The words of a heading, without their markup. */
+    static String wordsOf(Node node) {
+        StringBuilder words = new StringBuilder();
+        node.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(Text text) {
+                        words.append(text.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(Code code) {
+                        words.append(code.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(SoftLineBreak end) {
+                        words.append(' ');
+                    }
+                });
+        return words.toString().strip();
+    }
+
     /** Mends a top-level block and all within it. */
     void mend(Node block) {
         line = lineOf(block, lineInFile);
@@ -73,13 +98,19 @@ final class ProseMender extends AbstractVisitor {
     @Override
     public void visit(HtmlInline html) {
         if (!html.getLiteral().startsWith(COMMENT)) {
+            tellUnlessClosing(html);
+            html.insertBefore(new Text(html.getLiteral()));
+        }
+        html.unlink();
+    }
+
+    private void tellUnlessClosing(HtmlInline html) {
+        if (!html.getLiteral().startsWith("</")) {
             fault(
                     html,
                     "`%s` is raw HTML and stands in the text as it is; put it between backticks or write it in CommonMark"
                             .formatted(html.getLiteral()));
-            html.insertBefore(new Text(html.getLiteral()));
         }
-        html.unlink();
     }
 
     @Override

@@ -1,5 +1,10 @@
 package coldwright.lesson;
 
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -8,38 +13,43 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Closes what an author forgot to close, so that one missing fence does not swallow the rest of the
- * lesson. Each mended place is told as a fault.
+ * Parses a lesson and closes what its author forgot to close, so that one missing fence does not
+ * swallow the rest. Each mended place is told as a fault.
  */
 final class UnclosedBlocks {
     private static final Pattern FENCE = Pattern.compile(" {0,3}(`{3,}|~{3,})(.*)");
     private static final Pattern HEADING = Pattern.compile("##? +\\S.*");
-    private static final Pattern COMMENT = Pattern.compile(" {0,3}<!--.*");
+    private static final String COMMENT_START = "<!--";
     private static final String COMMENT_END = "-->";
 
-    /** Most places that are mended by reading a part again; a lesson has one or two. */
-    private static final int MOST_SECOND_LOOKS = 20;
+    /**
+     * Each mended place has the text parsed again; a lesson has one or two, this bounds the rest.
+     */
+    private static final int MOST_MENDED = 20;
 
+    private static final int MOST_CHARACTERS_PARSED = 4_000_000;
+
+    private final Parser parser = LessonReader.parser();
     private final List<String> lines;
-    private final FaultList faults;
-    private final List<String> mended = new ArrayList<>();
     private final List<Integer> origins = new ArrayList<>();
-    private int secondLooks;
-    private int at;
+    private final FaultList faults;
 
     private UnclosedBlocks(String text, FaultList faults) {
-        this.lines = Arrays.asList(text.split("\r\n|\n|\r", -1));
+        lines = new ArrayList<>(Arrays.asList(text.split("\r\n|\n|\r", -1)));
+        for (int line = 1; line <= lines.size(); line++) {
+            origins.add(line);
+        }
         this.faults = faults;
     }
 
     /**
-     * A lesson's text with its blocks closed.
+     * A parsed lesson whose blocks are closed.
      *
-     * @param text the text to parse
+     * @param document the parsed text
      * @param origins for each of its lines, the line in the file, from 1
      */
-    record Closed(String text, List<Integer> origins) {
-        /** The line in the file, from 1, of a line of the text, from 0. */
+    record Closed(Node document, List<Integer> origins) {
+        /** The line in the file, from 1, of a parsed line, from 0. */
         int lineInFile(int index) {
             return origins.get(Math.min(index, origins.size() - 1));
         }
@@ -47,111 +57,99 @@ final class UnclosedBlocks {
 
     static Closed close(String text, FaultList faults) {
         UnclosedBlocks blocks = new UnclosedBlocks(text, faults);
-        blocks.readAll();
-        return new Closed(String.join("\n", blocks.mended), blocks.origins);
-    }
-
-    private void readAll() {
-        while (at < lines.size()) {
-            String line = lines.get(at);
-            Matcher fence = FENCE.matcher(line);
-            if (COMMENT.matcher(line).matches()) {
-                readComment();
-            } else if (fence.matches() && opens(fence)) {
-                readBlock(fence.group(1), fence.group(2).strip());
-            } else {
-                keep(line);
+        int most = Math.min(MOST_MENDED, 1 + MOST_CHARACTERS_PARSED / text.length());
+        Node document = blocks.parse();
+        int from = 0;
+        for (int i = 0; i < most && from >= 0; i++) {
+            from = blocks.mendFirst(document, from);
+            if (from >= 0) {
+                document = blocks.parse();
             }
         }
+        return new Closed(document, blocks.origins);
     }
 
-    private static boolean opens(Matcher fence) {
-        return fence.group(1).startsWith("~") || fence.group(2).indexOf('`') < 0;
+    private Node parse() {
+        return parser.parse(String.join("\n", lines));
     }
 
-    private void readComment() {
-        int opened = at;
-        if (lines.get(at).contains(COMMENT_END)) {
-            keep(lines.get(at));
-            return;
-        }
-        int end = at + 1;
-        while (end < lines.size()
-                && !lines.get(end).contains(COMMENT_END)
-                && !COMMENT.matcher(lines.get(end)).matches()) {
-            end++;
-        }
-        boolean closed = end < lines.size() && lines.get(end).contains(COMMENT_END);
-        if (closed) {
-            keepUpTo(end + 1);
-            return;
-        }
-        faults.add(
-                opened + 1, "the comment opened here is never closed; end it with " + COMMENT_END);
-        do {
-            keep(lines.get(at));
-        } while (at < end && !lines.get(at).isBlank());
-        insert(COMMENT_END);
-    }
-
-    private void readBlock(String fence, String info) {
-        int opened = at;
-        Optional<Integer> swallowed = Optional.empty();
-        int end = at + 1;
-        while (end < lines.size() && !closes(fence, lines.get(end))) {
-            if (swallowed.isEmpty() && swallows(fence, lines.get(end))) {
-                swallowed = Optional.of(end);
-                if (!info.isEmpty()) {
-                    break;
-                }
+    /** Mends the first broken block from a line on; gives the line to go on from, or −1. */
+    private int mendFirst(Node document, int from) {
+        for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
+            int start = block.getSourceSpans().get(0).getLineIndex();
+            Optional<Integer> mended = Optional.empty();
+            if (start >= from && block instanceof FencedCodeBlock code) {
+                mended = mendFence(code, start);
+            } else if (start >= from && ProseMender.isComment(block)) {
+                mended = mendComment((HtmlBlock) block, start);
             }
-            end++;
+            if (mended.isPresent()) {
+                return mended.get();
+            }
         }
-        boolean closed = end < lines.size() && closes(fence, lines.get(end));
-        if (closed) {
-            keepUpTo(end + 1);
-            return;
+        return -1;
+    }
+
+    private Optional<Integer> mendFence(FencedCodeBlock block, int start) {
+        String fence = block.getFenceCharacter().repeat(block.getOpeningFenceLength());
+        String info = block.getInfo().strip();
+        int end = start + 1 + (int) block.getLiteral().lines().count();
+        int another = first(start + 1, end, line -> opensAnother(fence, line));
+        int heading = first(start + 1, end, line -> HEADING.matcher(line).matches());
+        int swallowed = Math.min(another, heading);
+        boolean closed = block.getClosingFenceLength() != null;
+        boolean swallows = info.isEmpty() ? another < end : swallowed < end;
+        if (closed && !swallows) {
+            return Optional.empty();
         }
-        String name = info.isEmpty() ? "block" : "`" + info + "` block";
         faults.add(
-                opened + 1,
+                origins.get(start),
                 "the %s opened here is never closed; put %s on a line of its own behind its last line"
-                        .formatted(name, fence));
-        if (swallowed.isPresent() && secondLooks < MOST_SECOND_LOOKS) {
-            secondLooks++;
-            keepUpTo(swallowed.get());
-        } else {
-            keepUpTo(lines.size());
+                        .formatted(info.isEmpty() ? "block" : "`" + info + "` block", fence));
+        return swallowed < end ? insert(swallowed, fence) : Optional.empty();
+    }
+
+    private Optional<Integer> mendComment(HtmlBlock comment, int start) {
+        int end = start + (int) comment.getLiteral().lines().count();
+        int another = first(start + 1, end, line -> line.strip().startsWith(COMMENT_START));
+        boolean closed = comment.getLiteral().contains(COMMENT_END);
+        if (closed && another == end) {
+            return Optional.empty();
         }
-        insert(fence);
+        faults.add(
+                origins.get(start),
+                "the comment opened here is never closed; end it with " + COMMENT_END);
+        int blank = first(start + 1, end, String::isBlank);
+        int place = Math.min(blank, another);
+        return place < end ? insert(place, COMMENT_END) : Optional.empty();
     }
 
-    private static boolean closes(String fence, String line) {
-        Matcher other = FENCE.matcher(line);
-        return other.matches() && other.group(1).startsWith(fence) && other.group(2).isBlank();
+    private interface Trait {
+        boolean of(String line);
     }
 
-    private static boolean swallows(String fence, String line) {
-        Matcher other = FENCE.matcher(line);
-        boolean opensAnother = other.matches() && other.group(1).startsWith(fence);
-        return opensAnother || HEADING.matcher(line).matches();
-    }
-
-    private void keepUpTo(int end) {
-        while (at < end) {
-            keep(lines.get(at));
+    /** The first line with a trait, or the end. */
+    private int first(int from, int end, Trait trait) {
+        for (int i = from; i < Math.min(end, lines.size()); i++) {
+            if (trait.of(lines.get(i))) {
+                return i;
+            }
         }
+        return end;
     }
 
-    private void keep(String line) {
-        mended.add(line);
-        at++;
-        origins.add(at);
+    private static boolean opensAnother(String fence, String line) {
+        Matcher other = FENCE.matcher(line);
+        return other.matches()
+                && other.group(1).startsWith(fence)
+                && !other.group(2).isBlank()
+                && (fence.startsWith("~") || other.group(2).indexOf('`') < 0);
     }
 
-    /** A line that the file doesn't have; it counts as part of the line before it. */
-    private void insert(String line) {
-        mended.add(line);
-        origins.add(Math.max(1, at));
+    /** Puts a line in that the file doesn't have; it counts as part of the line before it. */
+    private Optional<Integer> insert(int place, String line) {
+        lines.add(place, line);
+        origins.add(place, origins.get(place - 1));
+        return Optional.of(place);
     }
 }
