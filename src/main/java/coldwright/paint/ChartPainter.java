@@ -20,6 +20,9 @@ import java.util.Optional;
  * Needs no display and may be called on any thread.
  */
 public final class ChartPainter {
+    /** After so many drawings the first curve of a lesson costs little more than later ones. */
+    private static final int WARM_UP_ROUNDS = 12;
+
     private ChartPainter() {}
 
     /**
@@ -56,13 +59,30 @@ public final class ChartPainter {
         return new Plate(new Picture(image), plot);
     }
 
-    /** Pays once for what the first drawing costs: fonts, classes, XChart's defaults. */
+    /**
+     * Pays ahead for what the first drawings cost: fonts, classes, compiled code. Takes part of a
+     * second; call it on a thread that nobody waits for.
+     */
     public static void warmUp() {
-        Figure curve = Figure.of("−0.5 °C").x("a", "%").y("b", "°C").line("c", 0, 1, x -> x * x);
-        Figure was = Figure.of("−0.5 °C").x("a", "%").y("b", "°C").line("c", 0, 1, x -> -x);
-        for (int i = 0; i < 3; i++) {
-            paint(curve.line("d", 0, 1, x -> x), Optional.of(was), Sheet.of(400, 300));
+        double[] xs = {0, 0.5, 1};
+        Figure lines =
+                Figure.of("−0.5 °C")
+                        .x("a", "%")
+                        .y("b", "°C")
+                        .band("band", xs, x -> x - 1, x -> x + 1)
+                        .points("points", xs, xs)
+                        .markX("mark", 0.3);
+        Figure was = lines;
+        for (int i = 0; i < 4; i++) {
+            double slope = i;
+            lines = lines.line("line " + i, 0, 1, x -> slope * x);
+            was = was.line("line " + i, 0, 1, x -> slope * x * x);
         }
+        Figure bars = Figure.of("bars").bars("bars", List.of("a", "b"), new double[] {1, 2});
+        for (int i = 0; i < WARM_UP_ROUNDS; i++) {
+            paint(lines, Optional.of(was), Sheet.of(800, 500).withScale(1 + i % 2));
+        }
+        paint(bars, Sheet.of(400, 300));
     }
 
     /** Draws on a ground that is already white. */

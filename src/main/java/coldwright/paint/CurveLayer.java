@@ -16,7 +16,7 @@ import java.awt.geom.PathIterator;
  */
 record CurveLayer(Series.Curve curve, Layout layout, Ink ink, Points points) implements Layer {
     /** How thick an earlier trace is, as a share of a line's width. */
-    static final double EARLIER_WIDTH = 0.6;
+    static final double EARLIER_WIDTH = 0.65;
 
     private static final double POINT_EMS = 0.52;
     private static final double BETWEEN_POINTS_EMS = 9;

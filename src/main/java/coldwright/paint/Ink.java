@@ -16,9 +16,11 @@ import java.util.Map;
  *
  * <p>The colours are our choice and order from two published sets for all kinds of colour vision:
  * blue, vermilion and reddish purple from M. Okabe and K. Ito, "Color Universal Design (CUD): How
- * to make figures and presentations that are friendly to colorblind people", 2002, revised 2008;
- * green, wine and indigo from the set "muted" of P. Tol, "Colour Schemes", SRON/EPS/TN/09-002. Only
- * colours with a contrast of at least 3 to 1 against white were taken.
+ * to make figures and presentations that are friendly to Colorblind people", 2002, modified 2008
+ * (jfly.uni-koeln.de/color); green, wine and indigo from the set "muted" of P. Tol, "Colour
+ * Schemes", SRON Technical Note SRON/EPS/TN/09-002, 2012 (values as packages of colour schemes
+ * quote them; the note itself was not opened). Only colours with a contrast of at least 3 to 1
+ * against white were taken.
  *
  * @param color the colour
  * @param dash lengths of strokes and gaps in widths of the line; empty for an unbroken line
@@ -35,7 +37,7 @@ record Ink(Color color, float[] dash, PointShape shape, boolean pale) {
     static final Color MARK = new Color(0x53585C);
 
     /** How much of the colour is left in an earlier trace; the rest is white. */
-    static final double EARLIER_SHARE = 0.38;
+    static final double EARLIER_SHARE = 0.45;
 
     /** How much of the colour is left in the ground of a band. */
     private static final double BAND_SHARE = 0.2;

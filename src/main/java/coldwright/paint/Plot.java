@@ -2,7 +2,7 @@ package coldwright.paint;
 
 /**
  * Where the data stand in a drawing: the way from pixels to values and back, for values under the
- * pointer and for zooming.
+ * pointer and for zooming. Under bars the level axis counts the words, from 0.
  *
  * @param area the part of the drawing that the data fill, in logical pixels from its top left
  * @param x the values at the left and the right edge

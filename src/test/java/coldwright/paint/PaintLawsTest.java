@@ -25,7 +25,7 @@ class PaintLawsTest {
     /** A double carries some 16 digits; a few are lost between values and pixels. */
     private static final double LOST_DIGITS = 1e-9;
 
-    @Property(tries = 150)
+    @Property(tries = 100)
     void anythingCanBeDrawn(
             @ForAll("values") List<Double> xs,
             @ForAll("values") List<Double> ys,
@@ -51,7 +51,7 @@ class PaintLawsTest {
         assertEquals(sheet.widthPx(), plate.picture().widthPx());
     }
 
-    @Property(tries = 60)
+    @Property(tries = 40)
     void anyBarsCanBeDrawn(
             @ForAll("values") List<Double> values,
             @ForAll @IntRange(min = 40, max = 500) int width) {
@@ -108,7 +108,7 @@ class PaintLawsTest {
         assertEquals(labels.size(), new HashSet<>(labels).size(), labels.toString());
     }
 
-    @Property(tries = 40)
+    @Property(tries = 20)
     void aTrailKeepsOnlyWhatCanBeSeen(@ForAll Random random) {
         double[] xs = Numbers.spaced(0, 1, 100_000).toArray();
         double[] ys = random.doubles(xs.length, -5, 6).toArray();
