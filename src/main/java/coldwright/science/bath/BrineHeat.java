@@ -1,6 +1,7 @@
 package coldwright.science.bath;
 
 import coldwright.science.Require;
+import coldwright.science.Temperature;
 
 /**
  * What brine of table salt weighs and holds.
@@ -59,7 +60,7 @@ public final class BrineHeat {
 
     private static final double REFERENCE_C = 25;
     private static final double GAS_CONSTANT = 8.314462618;
-    private static final double REFERENCE_K = coldwright.science.Temperature.kelvin(REFERENCE_C);
+    private static final double REFERENCE_K = Temperature.kelvin(REFERENCE_C);
     private static final double DEBYE_HEAT = 0.801 * GAS_CONSTANT * REFERENCE_K;
     private static final double HEAT_AT_INFINITE_DILUTION = 3880;
 

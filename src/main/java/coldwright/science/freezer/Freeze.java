@@ -15,28 +15,28 @@ import coldwright.science.thermal.ThermalCurve;
  * }</pre>
  */
 public final class Freeze {
-    private final ThermalCurve curve;
     private final double massG;
-    private final double startC;
-    private final Holder holder;
-    private final Cold cold;
-    private final Motion motion;
-    private final Cold hardening;
+    private ThermalCurve curve;
+    private double startC = 5;
+    private Holder holder = Holder.Tub.round(120);
+    private Cold cold = Cold.freezer(-18);
+    private Motion motion = Motion.STILL;
+    private Cold hardening = cold;
 
-    private Freeze(
-            ThermalCurve curve,
-            double[] massAndStart,
-            Holder holder,
-            Cold cold,
-            Motion motion,
-            Cold hardening) {
+    private Freeze(ThermalCurve curve, double massG) {
         this.curve = curve;
-        massG = massAndStart[0];
-        startC = massAndStart[1];
-        this.holder = holder;
-        this.cold = cold;
-        this.motion = motion;
-        this.hardening = hardening;
+        this.massG = massG;
+    }
+
+    /** A copy to be changed before anybody sees it. */
+    private Freeze copy() {
+        Freeze copy = new Freeze(curve, massG);
+        copy.startC = startC;
+        copy.holder = holder;
+        copy.cold = cold;
+        copy.motion = motion;
+        copy.hardening = hardening;
+        return copy;
     }
 
     /**
@@ -59,9 +59,7 @@ public final class Freeze {
      * @return the way to freeze it, to be changed
      */
     public static Freeze of(ThermalCurve curve, double massG) {
-        double[] numbers = {Require.positive("massG", massG, "g"), 5};
-        Cold freezer = Cold.freezer(-18);
-        return new Freeze(curve, numbers, Holder.Tub.round(120), freezer, Motion.STILL, freezer);
+        return new Freeze(curve, Require.positive("massG", massG, "g"));
     }
 
     /**
@@ -72,7 +70,9 @@ public final class Freeze {
      */
     public Freeze from(double newStartC) {
         Require.within("startC", newStartC, new Require.Range(-2, 90, "°C"));
-        return new Freeze(curve, new double[] {massG, newStartC}, holder, cold, motion, hardening);
+        Freeze copy = copy();
+        copy.startC = newStartC;
+        return copy;
     }
 
     /**
@@ -82,13 +82,9 @@ public final class Freeze {
      * @return a new way
      */
     public Freeze withOverrun(double overrunPercent) {
-        return new Freeze(
-                curve.withOverrun(overrunPercent),
-                new double[] {massG, startC},
-                holder,
-                cold,
-                motion,
-                hardening);
+        Freeze copy = copy();
+        copy.curve = curve.withOverrun(overrunPercent);
+        return copy;
     }
 
     /**
@@ -99,23 +95,31 @@ public final class Freeze {
      * @return a new way
      */
     public Freeze in(Holder newHolder) {
-        Motion usual = Motion.STILL;
+        Freeze copy = copy();
+        copy.holder = newHolder;
+        copy.motion = Motion.STILL;
         if (newHolder instanceof Holder.Bag) {
-            usual = Motion.KNEADED;
+            copy.motion = Motion.KNEADED;
         } else if (newHolder instanceof Holder.Churn) {
-            usual = Motion.CRANKED;
+            copy.motion = Motion.CRANKED;
         }
-        return new Freeze(curve, new double[] {massG, startC}, newHolder, cold, usual, hardening);
+        return copy;
     }
 
     /**
-     * The same by another cold.
+     * The same by another cold; a freezer also hardens it, until {@link #hardenedBy} says
+     * otherwise.
      *
      * @param newCold freezer, machine or bath
      * @return a new way
      */
     public Freeze by(Cold newCold) {
-        return new Freeze(curve, new double[] {massG, startC}, holder, newCold, motion, hardening);
+        Freeze copy = copy();
+        copy.cold = newCold;
+        if (newCold instanceof Cold.Steady) {
+            copy.hardening = newCold;
+        }
+        return copy;
     }
 
     /**
@@ -135,17 +139,21 @@ public final class Freeze {
      * @return a new way
      */
     public Freeze moved(Motion newMotion) {
-        return new Freeze(curve, new double[] {massG, startC}, holder, cold, newMotion, hardening);
+        Freeze copy = copy();
+        copy.motion = newMotion;
+        return copy;
     }
 
     /**
      * The same, hardened in another freezer once it is soft-serve.
      *
-     * @param newHardening the freezer
+     * @param newHardening the freezer; null to stop at soft-serve
      * @return a new way
      */
     public Freeze hardenedBy(Cold newHardening) {
-        return new Freeze(curve, new double[] {massG, startC}, holder, cold, motion, newHardening);
+        Freeze copy = copy();
+        copy.hardening = newHardening;
+        return copy;
     }
 
     /**
@@ -188,8 +196,8 @@ public final class Freeze {
     }
 
     private double softServe(Holder.Bag bag) {
-        Freeze other =
-                new Freeze(curve, new double[] {massG, startC}, bag, cold, motion, hardening);
+        Freeze other = copy();
+        other.holder = bag;
         March march = new March(other, curve, Reading.LIKELY);
         march.go(Stage.SOFT_SERVE);
         return march.minutes(Stage.SOFT_SERVE);

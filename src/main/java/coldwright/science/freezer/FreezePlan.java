@@ -59,8 +59,7 @@ public final class FreezePlan {
      * @return the plan
      */
     public static FreezePlan tub(Mix mix, double freezerC) {
-        Cold freezer = Cold.freezer(freezerC);
-        return Freeze.of(mix).by(freezer).hardenedBy(freezer).plan();
+        return Freeze.of(mix).by(Cold.freezer(freezerC)).plan();
     }
 
     /**

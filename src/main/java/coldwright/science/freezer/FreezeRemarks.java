@@ -43,6 +43,12 @@ final class FreezeRemarks {
                     "a bag %s mm thick freezes slowly: twice as flat takes about half as long"
                             .formatted(Require.spoken(bag.thicknessMm())));
         }
+        int count = freeze.holder().count(plan.volumeL());
+        if (count > 1) {
+            remarks.add(
+                    "the batch of %s L is shared among %s: each freezes as one does"
+                            .formatted(tenth(plan.volumeL()), count));
+        }
         schedule(freeze, plan, remarks);
         if (plan.reaches(Stage.SOFT_SERVE) && !plan.reaches(Stage.HARD)) {
             remarks.add(notHard(freeze, plan));

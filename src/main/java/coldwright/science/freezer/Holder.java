@@ -2,15 +2,18 @@ package coldwright.science.freezer;
 
 import coldwright.science.Require;
 
-/** What the batch is in: a bag, a tub or a churn. */
+/**
+ * What the batch is in: a bag, a tub or a churn. A batch that would stand higher than one and a
+ * half times the width is shared among several.
+ */
 public sealed interface Holder {
     /** The wall between batch and cold. @return the wall */
     Wall wall();
 
     /**
-     * The shape of the content.
+     * The shape of the content of one.
      *
-     * @param volumeL volume of the content, L
+     * @param volumeL volume of the whole content, L
      * @return the shape
      */
     Shape shape(double volumeL);
@@ -19,7 +22,17 @@ public sealed interface Holder {
     String words();
 
     /**
-     * Surface that is cooled.
+     * How many of them the batch fills.
+     *
+     * @param volumeL volume of the whole content, L
+     * @return one or more
+     */
+    default int count(double volumeL) {
+        return 1;
+    }
+
+    /**
+     * Surface that is cooled, of all together.
      *
      * @param volumeL volume of the content, L
      * @return m²
@@ -84,8 +97,14 @@ public sealed interface Holder {
         }
 
         @Override
+        public int count(double volumeL) {
+            return sharedAmong(diameterMm, heightMm(diameterMm, volumeL));
+        }
+
+        @Override
         public Shape shape(double volumeL) {
-            return Shape.tub(diameterMm, heightMm(diameterMm, volumeL));
+            double heightMm = heightMm(diameterMm, volumeL) / count(volumeL);
+            return Shape.tub(diameterMm, Math.max(1, heightMm));
         }
 
         @Override
@@ -120,8 +139,13 @@ public sealed interface Holder {
         }
 
         @Override
+        public int count(double volumeL) {
+            return sharedAmong(Math.min(lengthMm, widthMm), 1e6 * volumeL / (lengthMm * widthMm));
+        }
+
+        @Override
         public Shape shape(double volumeL) {
-            double heightMm = 1e6 * volumeL / (lengthMm * widthMm);
+            double heightMm = 1e6 * volumeL / (lengthMm * widthMm) / count(volumeL);
             return Shape.bar(lengthMm, widthMm).ofLength(Math.max(1, heightMm));
         }
 
@@ -154,14 +178,20 @@ public sealed interface Holder {
         }
 
         @Override
+        public int count(double volumeL) {
+            return sharedAmong(diameterMm, heightMm(diameterMm, volumeL));
+        }
+
+        @Override
         public Shape shape(double volumeL) {
-            return Shape.tub(diameterMm, heightMm(diameterMm, volumeL));
+            double heightMm = heightMm(diameterMm, volumeL) / count(volumeL);
+            return Shape.tub(diameterMm, Math.max(1, heightMm));
         }
 
         @Override
         public double cooledM2(double volumeL) {
             double lidM2 = Math.PI * diameterMm * diameterMm / 4e6;
-            return shape(volumeL).surfacePerVolumePerM() * volumeL / 1000 - lidM2;
+            return shape(volumeL).surfacePerVolumePerM() * volumeL / 1000 - count(volumeL) * lidM2;
         }
 
         @Override
@@ -171,6 +201,10 @@ public sealed interface Holder {
     }
 
     private static double heightMm(double diameterMm, double volumeL) {
-        return Math.max(1, volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4));
+        return volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4);
+    }
+
+    private static int sharedAmong(double widthMm, double heightMm) {
+        return (int) Math.max(1, Math.ceil(heightMm / (1.5 * widthMm)));
     }
 }

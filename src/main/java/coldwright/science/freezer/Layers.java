@@ -190,7 +190,7 @@ public final class Layers {
         for (int i = 0; i <= last; i++) {
             sum += grams[i] * table.icePercent(enthalpy[i]);
         }
-        return sum / whole;
+        return Math.min(100, sum / whole);
     }
 
     /** Temperature in the middle. @return °C */

@@ -2,6 +2,8 @@ package coldwright.science.freezer;
 
 import coldwright.science.Require;
 
+import java.util.Arrays;
+
 /**
  * The shape of a batch, and how it is reduced to one direction of heat flow.
  *
@@ -111,7 +113,7 @@ public final class Shape {
                     "a %s cannot be given a length; start from Shape.bar".formatted(words));
         }
         double[] sides = {halvesM[0], halvesM[1], half("lengthMm", lengthMm)};
-        java.util.Arrays.sort(sides);
+        Arrays.sort(sides);
         return new Shape(Kind.BOX, "box", sides);
     }
 

@@ -123,14 +123,14 @@ public final class Makeup {
     }
 
     /**
-     * Conductivity without air, some of the water being ice: the liquid in parallel by volume, the
-     * ice in it by Levy's model.
+     * Conductivity without air, some of the water being ice: the liquid in parallel by volume.
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
+     * @param iceLies how the ice lies in the liquid
      * @return W/(m·K)
      */
-    double conductivityWPerMK(double temperatureC, double iceOfWater) {
+    double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
         double ice = share(Substance.WATER) * iceOfWater;
         double liquidVolume = liquidVolume(temperatureC, ice);
         double sum = 0;
@@ -151,7 +151,7 @@ public final class Makeup {
         if (liquidVolume <= 0) {
             return iceConductivity;
         }
-        return Structure.INTERLOCKED.mixed(
+        return iceLies.mixed(
                 sum / liquidVolume, iceConductivity, iceVolume / (iceVolume + liquidVolume));
     }
 

@@ -1,0 +1,96 @@
+package coldwright.science.freezer;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.freezing.Solute;
+import coldwright.science.freezing.Solution;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Composition;
+import coldwright.science.thermal.Makeup;
+import coldwright.science.thermal.ThermalCurve;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+
+import org.junit.jupiter.api.Test;
+
+/** Odd batches: the plan answers or says why not, and never breaks. */
+class AnyBatchTest {
+    private static ThermalCurve curve(double sugar, double alcohol, double salt) {
+        double water = 100 - sugar - alcohol - salt;
+        Composition mix =
+                Composition.NOTHING
+                        .with(water, Component.WATER)
+                        .with(sugar, Component.SUCROSE)
+                        .with(alcohol, Component.ALCOHOL)
+                        .with(salt, Component.SALT);
+        Solution solution =
+                Solution.inWater(water)
+                        .with(sugar, Solute.SUCROSE)
+                        .with(alcohol, Solute.ETHANOL)
+                        .with(salt, Solute.SODIUM_CHLORIDE);
+        return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+    }
+
+    private static void answers(Freeze freeze) {
+        FreezePlan plan = freeze.plan();
+        for (Stage stage : Stage.values()) {
+            double minutes = plan.minutesTo(stage);
+            assertTrue(Double.isNaN(minutes) || minutes >= 0, stage + " " + minutes);
+        }
+        for (Moment moment : plan.course()) {
+            assertTrue(Double.isFinite(moment.middleC()), moment.toString());
+            assertTrue(moment.icePercent() >= 0 && moment.icePercent() <= 100);
+        }
+        for (String remark : plan.remarks()) {
+            assertFalse(remark.contains("NaN") || remark.contains("not a number"), remark);
+        }
+        if (!plan.reaches(Stage.SOFT_SERVE)) {
+            assertFalse(plan.remarks().isEmpty());
+        }
+    }
+
+    @Property(tries = 40)
+    void oddMixesInABag(
+            @ForAll @DoubleRange(min = 0, max = 60) double sugar,
+            @ForAll @DoubleRange(min = 0, max = 30) double alcohol,
+            @ForAll @DoubleRange(min = 0, max = 6) double salt,
+            @ForAll @DoubleRange(min = 0, max = 600) double bathSalt) {
+        answers(
+                Freeze.of(curve(sugar, alcohol, salt), 500)
+                        .in(Holder.Bag.flat(25))
+                        .by(IceAndSalt.of(1500, bathSalt)));
+    }
+
+    @Property(tries = 20)
+    void oddSizesInAFreezer(
+            @ForAll @DoubleRange(min = 1, max = 20000) double massG,
+            @ForAll @DoubleRange(min = -60, max = -1) double freezerC,
+            @ForAll @DoubleRange(min = -2, max = 90) double startC,
+            @ForAll @DoubleRange(min = 0, max = 150) double overrun) {
+        Freeze freeze =
+                Freeze.of(curve(20, 2, 0.2), massG)
+                        .by(Cold.fanFreezer(freezerC))
+                        .from(startC)
+                        .withOverrun(overrun);
+        answers(freeze.moved(Motion.every(30)));
+        answers(freeze.in(Holder.Box.of(200, 150)));
+    }
+
+    @Test
+    void plainWaterAndPlainSpirit() {
+        answers(Freeze.of(curve(0, 0, 0), 500).in(Holder.Bag.flat(20)).by(IceAndSalt.of(900, 250)));
+        answers(Freeze.of(curve(0, 0, 0), 500));
+        answers(Freeze.of(curve(0, 40, 0), 500));
+        Composition spirit = Composition.NOTHING.with(100, Component.ALCOHOL);
+        Exception e =
+                assertThrows(
+                        IllegalArgumentException.class,
+                        () -> ThermalCurve.of(Makeup.of(spirit), null));
+        assertTrue(e.getMessage().startsWith("waterPercent is 0 %"));
+    }
+}
