@@ -2,6 +2,7 @@ package coldwright.science.crystal;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.freezer.FreezePlan;
 import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ public final class CrystalStory {
     private static final double HALF_FROZEN_PERCENT = 50;
     private static final double NEAR_COLD_C = 1;
     private static final double TUB_NEAR_COLD_C = 3;
-    private static final double LEAST_ICE_PERCENT = 2;
+
     private final Telling telling;
     private final List<String> notes;
 
@@ -97,34 +98,55 @@ public final class CrystalStory {
      * @return the story, at the end of freezing
      * @throws IllegalArgumentException if the times do not rise or there are fewer than two
      */
-    public CrystalStory frozenAlong(Method method, List<Reading> readings) {
-        return frozenAlong(method, Reading.path(readings));
+    public CrystalStory frozenAlong(Method method, List<ThermometerReading> readings) {
+        return frozenAlong(method, ThermometerReading.path(readings));
+    }
+
+    /**
+     * Frozen as a freeze plan reckons it, to soft-serve if it is moved all the time, else until
+     * hard; the plan's fast and slow readings widen the band.
+     *
+     * @param plan a plan for the same mix
+     * @return the story, at the end of freezing
+     */
+    public CrystalStory frozenAs(FreezePlan plan) {
+        PlannedCourse course = new PlannedCourse(telling.slush(), plan);
+        Corners<CoolingPath> paths = course.paths();
+        return frozen(
+                course.moved() ? paths : localTimes(paths),
+                telling.variants().map(course::motion),
+                course.moved());
     }
 
     private CrystalStory frozenAlong(Method method, CoolingPath path) {
+        Corners<CoolingPath> paths = new Corners<>(path, path, path);
+        return frozen(
+                method.moved() ? paths : localTimes(paths),
+                telling.variants().map(method::motion),
+                method.moved());
+    }
+
+    /** In a still tub each place freezes in a part of the time that the whole takes. */
+    private Corners<CoolingPath> localTimes(Corners<CoolingPath> paths) {
+        return new Corners<>(
+                paths.fine().faster(telling.variants().fine().time()),
+                paths.middle().faster(telling.variants().middle().time()),
+                paths.coarse().faster(telling.variants().coarse().time()));
+    }
+
+    private CrystalStory frozen(
+            Corners<CoolingPath> paths, Corners<Journey.Motion> motions, boolean moved) {
         if (telling.frozen()) {
             throw new IllegalStateException(
                     "this batch is frozen already; start again with CrystalStory.of(mix)");
         }
-        Corners<CoolingPath> legs =
-                telling.variants().map(v -> method.moved() ? path : path.faster(v.time()));
-        Corners<Journey.Motion> motions =
-                telling.variants()
-                        .map(
-                                v ->
-                                        new Journey.Motion(
-                                                method.clearedEveryS(),
-                                                method.moved() ? v.wallShare() : 0,
-                                                method.breakagePerS()));
-        Telling frozen = telling.along(legs, motions, "freezing");
         Telling rested =
-                frozen.along(
-                        CoolingPath.hold(path.endC(), REST_S), Journey.Motion.STILL, "resting");
-        return then(
-                rested,
-                method.moved()
-                        ? "Freezing: that quick freezing and motion give small crystals is published; the figure is this model's, a trend."
-                        : "Still freezing: crystals are columns, longer than wide; the figure is their width, a trend.");
+                telling.along(paths, motions, "freezing")
+                        .along(
+                                CoolingPath.hold(paths.middle().endC(), REST_S),
+                                Journey.Motion.STILL,
+                                "resting");
+        return then(rested, moved ? Trend.MOVED : Trend.STILL);
     }
 
     /**
@@ -150,7 +172,7 @@ public final class CrystalStory {
         Require.within("hours", hours, new Require.Range(0, 100, "h"));
         double before = telling.temperatureC();
         Require.within("temperatureC", temperatureC, new Require.Range(before, 0, "°C"));
-        requireIce(temperatureC);
+        telling.requireIce(temperatureC);
         Telling after =
                 telling.along(
                                 CoolingPath.ramp(before, temperatureC),
@@ -164,9 +186,7 @@ public final class CrystalStory {
                                 CoolingPath.ramp(temperatureC, before),
                                 Journey.Motion.STILL,
                                 "freezing again");
-        return then(
-                after,
-                "Heat shock: that swings coarsen faster is published (Donhowe and Hartel 1996); how much is this model's, a trend.");
+        return then(after, Trend.SHOCK);
     }
 
     /**
@@ -189,7 +209,7 @@ public final class CrystalStory {
                         "softening");
         return then(
                 soft.along(CoolingPath.blending(softC), Journey.Motion.BLENDER, "blending"),
-                "Blending: that it breaks crystals is common practice; how far is set by judgement, a trend.");
+                Trend.BLENDED);
     }
 
     /** Mean diameter by number now. @return µm with its band, zero without ice */
@@ -243,7 +263,7 @@ public final class CrystalStory {
     }
 
     /** The course so far. @return points in the order of time */
-    public List<Moment> timeline() {
+    public List<CrystalMoment> timeline() {
         return telling.moments();
     }
 
@@ -262,20 +282,6 @@ public final class CrystalStory {
             more.add(note);
         }
         return new CrystalStory(next, more);
-    }
-
-    void requireIce(double temperatureC) {
-        if (telling.slush().icePercent(temperatureC) < LEAST_ICE_PERCENT) {
-            throw new IllegalArgumentException(
-                    "temperatureC is %s; this mix begins to freeze at %s °C, so its ice would melt: choose a colder temperature"
-                            .formatted(
-                                    Require.spoken(temperatureC),
-                                    Require.spoken(
-                                            Math.round(
-                                                            telling.slush().initialFreezingPointC()
-                                                                    * 100)
-                                                    / 100.0)));
-        }
     }
 
     private void requireFrozen(String what) {

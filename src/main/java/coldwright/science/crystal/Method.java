@@ -63,13 +63,14 @@ public enum Method {
         return moved;
     }
 
-    double clearedEveryS() {
-        return clearedEveryS;
-    }
-
     /** Share of crystals of 50 µm radius that break in a second; by judgement. */
     double breakagePerS() {
         return breakagePerS;
+    }
+
+    Journey.Motion motion(Journey.Variant variant) {
+        return new Journey.Motion(
+                clearedEveryS, moved ? variant.wallShare() : 0, moved ? breakagePerS : 0);
     }
 
     private record Minutes(double low, double usual, double high) {}

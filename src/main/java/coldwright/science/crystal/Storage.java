@@ -30,7 +30,7 @@ public final class Storage {
                 Require.within("temperatureC", temperatureC, new Require.Range(-40, -2, "°C")),
                 new Swing(0, USUAL_PERIOD_HOURS),
                 0);
-        story.requireIce(temperatureC);
+        story.telling().requireIce(temperatureC);
     }
 
     private Storage(CrystalStory story, double temperatureC, Swing swing, double hardeningHours) {
@@ -62,7 +62,7 @@ public final class Storage {
     public Storage swinging(double byC, double everyHours) {
         Require.within("byC", byC, new Require.Range(0, 10, "°C"));
         Require.within("everyHours", everyHours, new Require.Range(0.25, 240, "h"));
-        story.requireIce(temperatureC + byC);
+        story.telling().requireIce(temperatureC + byC);
         return new Storage(story, temperatureC, new Swing(byC, everyHours), hardeningHours);
     }
 
@@ -119,11 +119,7 @@ public final class Storage {
                             : CoolingPath.hold(temperatureC, hours * 3600);
             now = now.along(keep, Journey.Motion.STILL, "storing");
         }
-        return story.then(
-                now,
-                swingC > 0
-                        ? "Swings: that they coarsen faster is published (Donhowe and Hartel 1996, ±1 °C); how much is this model's, a trend."
-                        : "Storage: growth as the cube root of time, faster when warmer, is published (Donhowe and Hartel 1996); the rate is reckoned from diffusion, within a factor of 2.");
+        return story.then(now, swingC > 0 ? Trend.SWINGS : Trend.STORAGE);
     }
 
     /** The hours told, or the usual ones at −18 °C, longer in a warmer store. */

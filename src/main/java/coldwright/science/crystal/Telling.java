@@ -1,6 +1,7 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Band;
+import coldwright.science.Require;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,8 +12,9 @@ record Telling(
         Corners<Journey.Variant> variants,
         Corners<Population> crowds,
         double temperatureC,
-        List<Moment> moments) {
+        List<CrystalMoment> moments) {
     private static final int POINTS_A_LEG = 24;
+    private static final double LEAST_ICE_PERCENT = 2;
 
     Telling {
         moments = List.copyOf(moments);
@@ -35,15 +37,19 @@ record Telling(
                 leg(legs.middle(), motions.middle(), variants.middle(), start(Corners::middle));
         Leg coarse =
                 leg(legs.coarse(), motions.coarse(), variants.coarse(), start(Corners::coarse));
-        boolean ice = fine.end != null && middle.end != null && coarse.end != null;
-        List<Moment> longer = new ArrayList<>(moments);
+        boolean ice =
+                fine.end != null
+                        && middle.end != null
+                        && coarse.end != null
+                        && slush.icePercent(legs.middle().endC()) >= LEAST_ICE_PERCENT;
+        List<CrystalMoment> longer = new ArrayList<>(moments);
         double clock = moments.isEmpty() ? 0 : moments.get(moments.size() - 1).hours();
         CoolingPath path = legs.middle();
         for (int k = moments.isEmpty() ? 0 : 1; k <= POINTS_A_LEG; k++) {
             double s = path.totalS() * k / POINTS_A_LEG;
             double t = path.at(s);
             longer.add(
-                    new Moment(
+                    new CrystalMoment(
                             clock + s / 3600,
                             t,
                             slush.icePercent(t),
@@ -61,6 +67,23 @@ record Telling(
 
     Telling along(CoolingPath leg, Journey.Motion motion, String stage) {
         return along(new Corners<>(leg, leg, leg), new Corners<>(motion, motion, motion), stage);
+    }
+
+    /**
+     * Refuses a temperature at which nearly all ice would melt.
+     *
+     * @param wantedC temperature, °C
+     */
+    void requireIce(double wantedC) {
+        if (slush.icePercent(wantedC) < LEAST_ICE_PERCENT) {
+            throw new IllegalArgumentException(
+                    "temperatureC is %s; this mix begins to freeze at %s °C, so its ice would melt: choose a colder temperature"
+                            .formatted(
+                                    Require.spoken(wantedC),
+                                    Require.spoken(
+                                            Math.round(slush.initialFreezingPointC() * 100)
+                                                    / 100.0)));
+        }
     }
 
     Band meanUm() {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.freezer.FreezePlan;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
@@ -92,11 +94,11 @@ class CrystalStoryTest {
     @Test
     void theTimelineRunsForwardAndEndsWhereTheStoryStands() {
         CrystalStory story = DRAWN.storedAt(-18).forDays(7).heatShock(-6, 2);
-        List<Moment> moments = story.timeline();
+        List<CrystalMoment> moments = story.timeline();
         for (int i = 1; i < moments.size(); i++) {
             assertTrue(moments.get(i).hours() >= moments.get(i - 1).hours());
         }
-        Moment last = moments.get(moments.size() - 1);
+        CrystalMoment last = moments.get(moments.size() - 1);
         assertEquals(-18, last.temperatureC(), 0.01);
         assertEquals(story.meanUm().middle(), last.meanUm().middle(), 0.3);
     }
@@ -119,11 +121,33 @@ class CrystalStoryTest {
     }
 
     @Test
+    void aFreezePlanGivesItsOwnCourse() {
+        Mix batch = MIX.scaledTo(500);
+        FreezePlan bag = FreezePlan.bag(batch, IceAndSalt.of(2000, 500));
+        FreezePlan tub = FreezePlan.tub(batch, -18);
+        CrystalStory kneaded = CrystalStory.of(batch).frozenAs(bag);
+        CrystalStory still = CrystalStory.of(batch).frozenAs(tub);
+        assertTrue(kneaded.meanUm().middle() < still.meanUm().middle());
+        assertTrue(kneaded.icePercent() > 45 && kneaded.icePercent() < 60);
+        assertTrue(still.icePercent() > 70);
+        double hours = kneaded.timeline().get(kneaded.timeline().size() - 1).hours();
+        assertEquals(bag.minutesToSoftServe(), hours * 60, 5);
+    }
+
+    @Test
+    void aPlanThatNeverFreezesLeavesNoCrystals() {
+        Mix strong = MIX.with(Amount.grams(2500, Shelf.RUM_40)).scaledTo(500);
+        FreezePlan bag = FreezePlan.bag(strong, IceAndSalt.of(1000, 50));
+        CrystalStory story = CrystalStory.of(strong).frozenAs(bag);
+        assertEquals(Texture.NOT_FROZEN, story.texture());
+    }
+
+    @Test
     void readingsGiveTheSameAsThePathTheyCameFrom() {
-        List<Reading> readings =
+        List<ThermometerReading> readings =
                 DRAWN.timeline().stream()
                         .filter(m -> m.stage().equals("freezing"))
-                        .map(m -> new Reading(m.hours() * 60, m.temperatureC()))
+                        .map(m -> new ThermometerReading(m.hours() * 60, m.temperatureC()))
                         .toList();
         double again = CrystalStory.of(MIX).frozenAlong(Method.BAG, readings).meanUm().middle();
         assertEquals(DRAWN.meanUm().middle(), again, SAMPLED_PATH_SHARE * again);

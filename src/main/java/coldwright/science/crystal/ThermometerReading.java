@@ -10,14 +10,14 @@ import java.util.List;
  * @param minutes time since the batch went into the cold, min
  * @param temperatureC temperature of the batch, °C, −40 to 40
  */
-public record Reading(double minutes, double temperatureC) {
+public record ThermometerReading(double minutes, double temperatureC) {
     /** Checks both. */
-    public Reading {
+    public ThermometerReading {
         Require.notNegative("minutes", minutes, "min");
         Require.within("temperatureC", temperatureC, new Require.Range(-40, 40, "°C"));
     }
 
-    static CoolingPath path(List<Reading> readings) {
+    static CoolingPath path(List<ThermometerReading> readings) {
         if (readings.size() < 2) {
             throw new IllegalArgumentException(
                     "there are %d readings; there must be two or more, at rising times"

@@ -11,5 +11,5 @@ import coldwright.science.Band;
  * @param meanUm mean diameter of the crystals, µm; zero while there are none
  * @param stage what is being done, such as {@code freezing}
  */
-public record Moment(
+public record CrystalMoment(
         double hours, double temperatureC, double icePercent, Band meanUm, String stage) {}
