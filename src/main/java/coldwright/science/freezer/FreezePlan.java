@@ -24,7 +24,11 @@ import java.util.Map;
  * liquid, swelling of the ice, supercooling, the freezer warming up as the batch goes in.
  */
 public final class FreezePlan {
-    /** A bag of half a litre to a litre as it lies in a bowl of ice, mm (judgement). */
+    /**
+     * A bag of half a litre to a litre as it lies in a bowl of ice, mm (judgement, settled with the
+     * reported half hour in view: time goes about as thickness, and with {@link Film#STIRRED_BRINE}
+     * instead of {@link Film#SLUSH} it is a third).
+     */
     public static final double USUAL_BAG_MM = 30;
 
     private final Freeze freeze;
