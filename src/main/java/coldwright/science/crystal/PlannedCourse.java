@@ -1,6 +1,7 @@
 package coldwright.science.crystal;
 
 import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Moment;
 import coldwright.science.freezer.Motion;
 import coldwright.science.freezer.Reading;
 import coldwright.science.freezer.Stage;
@@ -42,7 +43,7 @@ record PlannedCourse(Slush slush, FreezePlan plan) {
     private CoolingPath path(Reading reading) {
         List<double[]> points = new ArrayList<>();
         double end = motion().secondsBetweenTurns() < 60 ? plan.minutesTo(Stage.SOFT_SERVE) : 0;
-        for (coldwright.science.freezer.Moment moment : plan.course(reading)) {
+        for (Moment moment : plan.course(reading)) {
             double s = moment.minute() * 60;
             double t =
                     moment.icePercent() > 0

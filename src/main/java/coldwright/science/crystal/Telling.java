@@ -5,6 +5,7 @@ import coldwright.science.Require;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Where a story stands: the slush, the three crowds of its band, and the curve so far. */
 record Telling(
@@ -90,7 +91,7 @@ record Telling(
         return frozen() ? crowds.band(c -> 2 * c.meanRadiusUm()) : Band.exactly(0);
     }
 
-    private Population start(java.util.function.Function<Corners<Population>, Population> which) {
+    private Population start(Function<Corners<Population>, Population> which) {
         return frozen() ? which.apply(crowds) : null;
     }
 

@@ -2,6 +2,9 @@ package coldwright.science.emulsion;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Tally;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -41,10 +44,40 @@ public record Churning(
     private static final double HOMOGENISED_COAT = 0.3;
     private static final double THINNED_COAT = 3;
 
+    /** Made emulsifier that begins to matter, % of the mix; by judgement. */
+    private static final double EMULSIFIED_PERCENT = 0.05;
+
+    /** Yolk solids of a frozen custard, % of the mix (US 21 CFR 135.110). */
+    private static final double CUSTARD_PERCENT = 1.4;
+
     /** Checks the numbers. */
     public Churning {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 80, "%"));
         Require.within("temperatureC", temperatureC, new Require.Range(-20, 40, "°C"));
+    }
+
+    /**
+     * A mix that was not homogenised; yolk and emulsifier are seen in its composition.
+     *
+     * @param mix the mix
+     * @param temperatureC temperature while it is moved, °C, −20 to 40
+     * @return its churning
+     */
+    public static Churning of(Mix mix, double temperatureC) {
+        double fatVolume = mix.fatPercent() / FatSurface.FAT_KG_PER_M3 * 1000 * mix.densityKgPerL();
+        boolean emulsified =
+                mix.composition().percent(Component.EMULSIFIER) >= EMULSIFIED_PERCENT
+                        || mix.composition().per100g(Tally.YOLK_SOLIDS) >= CUSTARD_PERCENT;
+        return new Churning(Math.min(80, fatVolume), temperatureC, false, emulsified);
+    }
+
+    /**
+     * The same, homogenised.
+     *
+     * @return the new churning
+     */
+    public Churning withFineGlobules() {
+        return new Churning(fatVolumePercent, temperatureC, true, emulsified);
     }
 
     /**

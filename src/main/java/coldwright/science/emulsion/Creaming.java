@@ -1,6 +1,7 @@
 package coldwright.science.emulsion;
 
 import coldwright.science.Require;
+import coldwright.science.mix.Mix;
 
 /**
  * How fast fat rises.
@@ -13,28 +14,44 @@ import coldwright.science.Require;
  * Left out: Brownian motion (it wins below some 0.5 µm), gums with a yield stress (they stop
  * creaming). Error: that of d², so the largest globules lead.
  *
- * @param densityGapKgPerM3 density of serum less that of fat, kg/m³, more than 0
- * @param viscosityMPaS viscosity of the serum, mPa·s, more than 0
+ * @param serum what the globules rise through
  * @param fatVolumePercent fat by volume, %, 0 to 60
  */
-public record Creaming(double densityGapKgPerM3, double viscosityMPaS, double fatVolumePercent) {
+public record Creaming(Serum serum, double fatVolumePercent) {
     private static final double GRAVITY_M_PER_S2 = 9.80665;
     private static final double CROWDING_POWER = 4.65;
     private static final double DEEN_GAP_KG_PER_M3 = 80;
     private static final double MILK_MPAS = 1.75;
     private static final double MILK_FAT_VOLUME_PERCENT = 4;
 
-    /** Checks all three. */
+    /** Checks the fat. */
     public Creaming {
-        Require.within(
-                "densityGapKgPerM3", densityGapKgPerM3, new Require.Range(0.1, 500, "kg/m³"));
-        Require.within("viscosityMPaS", viscosityMPaS, new Require.Range(0.2, 1e7, "mPa·s"));
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
     }
 
     /** Whole milk. @return creaming in it */
     public static Creaming inMilk() {
-        return new Creaming(DEEN_GAP_KG_PER_M3, MILK_MPAS, MILK_FAT_VOLUME_PERCENT);
+        return new Creaming(new Serum(DEEN_GAP_KG_PER_M3, MILK_MPAS), MILK_FAT_VOLUME_PERCENT);
+    }
+
+    /**
+     * A mix at rest before it is frozen.
+     *
+     * @param viscosity the mix with what thickens it
+     * @param temperatureC temperature, °C, 0 to 80
+     * @return creaming in it, at the middle of the viscosity's band
+     * @throws IllegalArgumentException if the serum is lighter than fat, as in strong spirit
+     */
+    public static Creaming in(MixViscosity viscosity, double temperatureC) {
+        Mix mix = viscosity.mix();
+        double fatL = mix.fatPercent() / FatSurface.FAT_KG_PER_M3;
+        double allL = 100 / mix.densityKgPerL() / 1000;
+        double serumKgPerM3 = (100 - mix.fatPercent()) / (allL - fatL);
+        return new Creaming(
+                new Serum(
+                        serumKgPerM3 - FatSurface.FAT_KG_PER_M3,
+                        viscosity.serumMPaSAt(temperatureC).middle()),
+                Math.min(60, 100 * fatL / allL));
     }
 
     /**
@@ -44,7 +61,7 @@ public record Creaming(double densityGapKgPerM3, double viscosityMPaS, double fa
      * @return the new creaming
      */
     public Creaming inSerumOf(double newViscosityMPaS) {
-        return new Creaming(densityGapKgPerM3, newViscosityMPaS, fatVolumePercent);
+        return new Creaming(new Serum(serum.densityGapKgPerM3, newViscosityMPaS), fatVolumePercent);
     }
 
     /**
@@ -55,7 +72,9 @@ public record Creaming(double densityGapKgPerM3, double viscosityMPaS, double fa
      */
     public Creaming ofClusters(double fatShare) {
         Require.within("fatShare", fatShare, new Require.Range(0.05, 1, ""));
-        return new Creaming(densityGapKgPerM3 * fatShare, viscosityMPaS, fatVolumePercent);
+        return new Creaming(
+                new Serum(serum.densityGapKgPerM3 * fatShare, serum.viscosityMPaS),
+                fatVolumePercent);
     }
 
     /**
@@ -68,7 +87,12 @@ public record Creaming(double densityGapKgPerM3, double viscosityMPaS, double fa
         Require.within("diameterUm", diameterUm, new Require.Range(0.05, 2000, "µm"));
         double d = diameterUm * 1e-6;
         double lonely =
-                GRAVITY_M_PER_S2 * d * d * densityGapKgPerM3 / (18 * viscosityMPaS * 1e-3) * 1e6;
+                GRAVITY_M_PER_S2
+                        * d
+                        * d
+                        * serum.densityGapKgPerM3
+                        / (18 * serum.viscosityMPaS * 1e-3)
+                        * 1e6;
         return lonely * Math.pow(1 - fatVolumePercent / 100, CROWDING_POWER);
     }
 
@@ -108,6 +132,21 @@ public record Creaming(double densityGapKgPerM3, double viscosityMPaS, double fa
     public double creamedPercent(GlobuleSizes sizes, Vessel vessel) {
         double least = diameterUm(vessel.heightMm(), vessel.hours() * 60);
         return 100 - sizes.fatPercentBelow(least);
+    }
+
+    /**
+     * What the globules rise through.
+     *
+     * @param densityGapKgPerM3 its density less that of fat, kg/m³, 0.1 to 500
+     * @param viscosityMPaS its viscosity, mPa·s, 0.2 to 10⁷
+     */
+    public record Serum(double densityGapKgPerM3, double viscosityMPaS) {
+        /** Checks both. */
+        public Serum {
+            Require.within(
+                    "densityGapKgPerM3", densityGapKgPerM3, new Require.Range(0.1, 500, "kg/m³"));
+            Require.within("viscosityMPaS", viscosityMPaS, new Require.Range(0.2, 1e7, "mPa·s"));
+        }
     }
 
     /**

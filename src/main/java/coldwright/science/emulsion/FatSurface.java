@@ -6,6 +6,8 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 
+import java.util.Objects;
+
 /**
  * The skin of the fat globules: how much there is and what is there to cover it.
  *
@@ -28,6 +30,13 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
 
     private static final Band SMALL_EMULSIFIER_MG_PER_M2 = new Band(1, 1.5, 3);
     private static final double PHOSPHOLIPID_IN_YOLK_SOLIDS = 0.20;
+
+    /** Checks that there is a mix and a size. */
+    public FatSurface {
+        Objects.requireNonNull(mix, "mix");
+        Objects.requireNonNull(sizes, "sizes");
+        Require.notNegative("fatPercent", mix.fatPercent(), "%");
+    }
 
     /**
      * Skin of a gram of fat.
@@ -79,12 +88,5 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
                         / area,
                 (proteinMg / PROTEIN_MG_PER_M2.low() + smallMg / SMALL_EMULSIFIER_MG_PER_M2.low())
                         / area);
-    }
-
-    /** Checks that there is a mix and a size. */
-    public FatSurface {
-        java.util.Objects.requireNonNull(mix, "mix");
-        java.util.Objects.requireNonNull(sizes, "sizes");
-        Require.notNegative("fatPercent", mix.fatPercent(), "%");
     }
 }

@@ -2,6 +2,8 @@ package coldwright.science.emulsion;
 
 import coldwright.science.Require;
 
+import org.hipparchus.special.Erf;
+
 /**
  * Sizes of fat globules, log-normal.
  *
@@ -81,11 +83,11 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
      */
     public double diameterUmAbove(double fatPercent) {
         Require.within("fatPercent", fatPercent, new Require.Range(0.01, 99.99, "% of the fat"));
-        double z = Math.sqrt(2) * org.hipparchus.special.Erf.erfInv(2 * fatPercent / 100 - 1);
+        double z = Math.sqrt(2) * Erf.erfInv(2 * fatPercent / 100 - 1);
         return volumeMedianUm() * Math.exp(z * logSpread);
     }
 
     private static double normalBelow(double x) {
-        return 0.5 * (1 + org.hipparchus.special.Erf.erf(x / Math.sqrt(2)));
+        return 0.5 * (1 + Erf.erf(x / Math.sqrt(2)));
     }
 }

@@ -68,14 +68,29 @@ public record MixViscosity(Mix mix, boolean cooked) {
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band mPaSAt(double temperatureC) {
+        return withFat(temperatureC, mix.fatPercent());
+    }
+
+    /**
+     * Viscosity of what the fat globules swim in.
+     *
+     * @param temperatureC temperature, °C, 0 to 80
+     * @return mPa·s, with the spread of gums and starch
+     * @throws IllegalArgumentException if the temperature is outside the range
+     */
+    public Band serumMPaSAt(double temperatureC) {
+        return withFat(temperatureC, 0);
+    }
+
+    private Band withFat(double temperatureC, double fatPercent) {
         Require.within("temperatureC", temperatureC, new Require.Range(0, 80, "°C"));
         double syrup = SyrupViscosity.mPaS(syrup(), temperatureC);
         Band gum = crowding();
         Band starch = Thickener.COOKED_STARCH.dLPerG();
         return new Band(
-                syrup * eilers(starch.low()) * gums(gum.low()),
-                syrup * eilers(starch.middle()) * gums(gum.middle()),
-                syrup * eilers(starch.high()) * gums(gum.high()));
+                syrup * eilers(starch.low(), fatPercent) * gums(gum.low()),
+                syrup * eilers(starch.middle(), fatPercent) * gums(gum.middle()),
+                syrup * eilers(starch.high(), fatPercent) * gums(gum.high()));
     }
 
     /**
@@ -91,7 +106,8 @@ public record MixViscosity(Mix mix, boolean cooked) {
         if (mix.composition().percent(Component.STARCH) > 0 && !cooked) {
             notes.add("raw starch does not thicken; withStarchCooked() counts it");
         }
-        if (volumeShare(Thickener.COOKED_STARCH.dLPerG().middle()) > FULLEST_SHARE) {
+        if (volumeShare(Thickener.COOKED_STARCH.dLPerG().middle(), mix.fatPercent())
+                > FULLEST_SHARE) {
             notes.add("globules, protein and starch fill the mix: it is a paste, not a liquid");
         }
         return List.copyOf(notes);
@@ -104,15 +120,15 @@ public record MixViscosity(Mix mix, boolean cooked) {
         return higherG > 0 ? solution.with(higherG, Solute.SUCROSE) : solution;
     }
 
-    private double eilers(double starchDLPerG) {
-        double share = Math.min(FULLEST_SHARE, volumeShare(starchDLPerG));
+    private double eilers(double starchDLPerG, double fatPercent) {
+        double share = Math.min(FULLEST_SHARE, volumeShare(starchDLPerG, fatPercent));
         double root = 1 + EILERS * share / (1 - share / TIGHTEST_SHARE);
         return root * root;
     }
 
-    private double volumeShare(double starchDLPerG) {
+    private double volumeShare(double starchDLPerG, double fatPercent) {
         double mL =
-                FAT_ML_PER_G * mix.fatPercent()
+                FAT_ML_PER_G * fatPercent
                         + MILK_PROTEIN_ML_PER_G * mix.composition().percent(Component.MILK_PROTEIN)
                         + OTHER_PROTEIN_ML_PER_G
                                 * mix.composition().percent(Component.OTHER_PROTEIN)

@@ -2,6 +2,7 @@ package coldwright.science.glass;
 
 import coldwright.science.Require;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -29,7 +30,7 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
         dryG.forEach((part, g) -> checked.put(part, Require.notNegative(part + " dryG", g, "g")));
         double sum = waterG + checked.values().stream().mapToDouble(Double::doubleValue).sum();
         Require.positive("mass of the blend", sum, "g");
-        dryG = java.util.Collections.unmodifiableMap(checked);
+        dryG = Collections.unmodifiableMap(checked);
     }
 
     /**

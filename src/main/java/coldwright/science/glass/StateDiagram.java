@@ -5,6 +5,7 @@ import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The map of one sugar and water: below which line there is ice, below which there is glass, and
@@ -33,7 +34,7 @@ public record StateDiagram(SugarGlass sugar) {
         if (sugar == SugarGlass.STARCH || sugar == SugarGlass.GLUTEN) {
             throw new IllegalArgumentException(
                     "%s is no sugar; the state diagram is drawn for sucrose, glucose, fructose, lactose or maltose"
-                            .formatted(sugar.name().toLowerCase(java.util.Locale.ROOT)));
+                            .formatted(sugar.name().toLowerCase(Locale.ROOT)));
         }
     }
 

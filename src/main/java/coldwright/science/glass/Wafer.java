@@ -1,6 +1,15 @@
 package coldwright.science.glass;
 
+import static coldwright.science.mix.Component.OTHER_CARBOHYDRATE;
+import static coldwright.science.mix.Component.OTHER_FAT;
+import static coldwright.science.mix.Component.OTHER_PROTEIN;
+import static coldwright.science.mix.Component.STARCH;
+import static coldwright.science.mix.Component.SUCROSE;
+import static coldwright.science.mix.Component.WATER;
+
 import coldwright.science.Require;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Composition;
 
 import java.util.Map;
 
@@ -11,20 +20,11 @@ import java.util.Map;
  * 4.19 J/(g·K)). Density 0.6 g/mL and conductivity 0.12 W/(m·K) are those of a porous dry crumb, by
  * judgement, each within a third.
  *
- * @param waterPercent water, % by mass
- * @param sugarPercent sugars, counted as sucrose, % by mass
- * @param starchPercent starch, fibre and other carbohydrate, % by mass
- * @param proteinPercent protein, % by mass
- * @param fatPercent fat, % by mass
+ * @param composition what 100 g of it hold; fibre and what is not named count as starch, salts are
+ *     left out
  * @param thicknessMm thickness, mm, 0.5 to 6
  */
-public record Wafer(
-        double waterPercent,
-        double sugarPercent,
-        double starchPercent,
-        double proteinPercent,
-        double fatPercent,
-        double thicknessMm) {
+public record Wafer(Composition composition, double thicknessMm) {
     /** Density of the porous crumb, g/mL; by judgement, ±30 %. */
     public static final double DENSITY_G_PER_ML = 0.6;
 
@@ -39,40 +39,65 @@ public record Wafer(
     private static final double CP_PROTEIN = 2.08;
     private static final double CP_FAT = 2.06;
     private static final double USUAL_MM = 2;
-    private static final Require.Range PERCENT = new Require.Range(0, 100, "% by mass");
+    private static final double MOSTLY_FAT_PERCENT = 60;
 
-    /** Checks each share and their sum. */
+    /** Checks the thickness and that there is dry matter to hold it together. */
     public Wafer {
-        Require.within("waterPercent", waterPercent, PERCENT);
-        Require.within("sugarPercent", sugarPercent, PERCENT);
-        Require.within("starchPercent", starchPercent, PERCENT);
-        Require.within("proteinPercent", proteinPercent, PERCENT);
-        Require.within("fatPercent", fatPercent, PERCENT);
         Require.within("thicknessMm", thicknessMm, new Require.Range(0.5, 6, "mm"));
-        double sum = waterPercent + sugarPercent + starchPercent + proteinPercent + fatPercent;
-        Require.within("sum of the wafer's parts", sum, new Require.Range(50, 100.5, "%"));
+        double water = composition.percent(WATER);
+        Require.within("waterPercent of the wafer", water, new Require.Range(0, 40, "% by mass"));
+        Require.within(
+                "fatPercent of the wafer",
+                composition.percent(Component.Kind.FAT),
+                new Require.Range(0, MOSTLY_FAT_PERCENT, "% by mass"));
+    }
+
+    /**
+     * A wafer of the usual 2 mm.
+     *
+     * @param composition what 100 g of it hold
+     * @return the wafer
+     */
+    public static Wafer of(Composition composition) {
+        return new Wafer(composition, USUAL_MM);
     }
 
     /**
      * A rolled sugar cone, 2 mm thick.
      *
-     * <p>USDA SR24 18272: water 3.0, protein 7.9, fat 3.8, carbohydrate 84.1 of which sugars 25.66.
+     * <p>USDA SR24 18272: water 3.0, protein 7.9, fat 3.8, carbohydrate 84.1 of which sugars 25.66
+     * and fibre 1.7; the sugars are counted as sucrose.
      *
      * @return the wafer
      */
     public static Wafer rolledSugarCone() {
-        return new Wafer(3.0, 25.66, 58.44, 7.9, 3.8, USUAL_MM);
+        return of(
+                Composition.NOTHING
+                        .with(3.0, WATER)
+                        .with(25.66, SUCROSE)
+                        .with(56.74, STARCH)
+                        .with(1.7, OTHER_CARBOHYDRATE)
+                        .with(7.9, OTHER_PROTEIN)
+                        .with(3.8, OTHER_FAT));
     }
 
     /**
      * A moulded wafer cone, 2 mm thick: little sugar, so it cannot be rolled.
      *
-     * <p>USDA SR24 18271: water 5.3, protein 8.1, fat 6.9, carbohydrate 79.0 of which sugars 6.0.
+     * <p>USDA SR24 18271: water 5.3, protein 8.1, fat 6.9, carbohydrate 79.0 of which sugars 6.0
+     * and fibre 3.0.
      *
      * @return the wafer
      */
     public static Wafer mouldedCone() {
-        return new Wafer(5.3, 6.0, 73.0, 8.1, 6.9, USUAL_MM);
+        return of(
+                Composition.NOTHING
+                        .with(5.3, WATER)
+                        .with(6.0, SUCROSE)
+                        .with(70.0, STARCH)
+                        .with(3.0, OTHER_CARBOHYDRATE)
+                        .with(8.1, OTHER_PROTEIN)
+                        .with(6.9, OTHER_FAT));
     }
 
     /**
@@ -82,13 +107,7 @@ public record Wafer(
      * @return the new wafer
      */
     public Wafer thick(double newThicknessMm) {
-        return new Wafer(
-                waterPercent,
-                sugarPercent,
-                starchPercent,
-                proteinPercent,
-                fatPercent,
-                newThicknessMm);
+        return new Wafer(composition, newThicknessMm);
     }
 
     /**
@@ -99,14 +118,37 @@ public record Wafer(
      */
     public Wafer moist(double newWaterPercent) {
         Require.within("newWaterPercent", newWaterPercent, new Require.Range(0, 40, "% by mass"));
-        double f = (100 - newWaterPercent) / (100 - waterPercent);
-        return new Wafer(
-                newWaterPercent,
-                sugarPercent * f,
-                starchPercent * f,
-                proteinPercent * f,
-                fatPercent * f,
-                thicknessMm);
+        double f = (100 - newWaterPercent) / (100 - waterPercent());
+        Composition moist = Composition.NOTHING.with(newWaterPercent, WATER);
+        for (Component component : Component.values()) {
+            double percent = composition.percent(component);
+            if (component != WATER && percent > 0) {
+                moist = moist.with(percent * f, component);
+            }
+        }
+        return new Wafer(moist, thicknessMm);
+    }
+
+    /** Water. @return % by mass */
+    public double waterPercent() {
+        return composition.percent(WATER);
+    }
+
+    /** Sugars of all kinds. @return % by mass */
+    public double sugarPercent() {
+        return composition.percent(Component.Kind.SUGAR);
+    }
+
+    private double fatPercent() {
+        return composition.percent(Component.Kind.FAT);
+    }
+
+    private double proteinPercent() {
+        return composition.percent(Component.Kind.PROTEIN);
+    }
+
+    private double starchPercent() {
+        return composition.percent(Component.Kind.CARBOHYDRATE);
     }
 
     /**
@@ -115,10 +157,10 @@ public record Wafer(
      * @return J/(g·K)
      */
     public double heatCapacityJPerGK() {
-        return (waterPercent * CP_WATER
-                        + (sugarPercent + starchPercent) * CP_CARBOHYDRATE
-                        + proteinPercent * CP_PROTEIN
-                        + fatPercent * CP_FAT)
+        return (waterPercent() * CP_WATER
+                        + (sugarPercent() + starchPercent()) * CP_CARBOHYDRATE
+                        + proteinPercent() * CP_PROTEIN
+                        + fatPercent() * CP_FAT)
                 / 100;
     }
 
@@ -128,7 +170,7 @@ public record Wafer(
      * @return true from {@value #ROLLABLE_SUGAR_PERCENT} % sugar in the dry matter on
      */
     public boolean canBeRolled() {
-        return sugarPercent / (100 - waterPercent) * 100 >= ROLLABLE_SUGAR_PERCENT;
+        return sugarPercent() / (100 - waterPercent()) * 100 >= ROLLABLE_SUGAR_PERCENT;
     }
 
     /**
@@ -138,8 +180,8 @@ public record Wafer(
      * @return the blend
      */
     public GordonTaylor sugarPhase() {
-        double share = waterPercent / (100 - fatPercent - waterPercent);
-        return new GordonTaylor(share * sugarPercent, Map.of(SugarGlass.SUCROSE, sugarPercent));
+        double share = waterPercent() / (100 - fatPercent() - waterPercent());
+        return new GordonTaylor(share * sugarPercent(), Map.of(SugarGlass.SUCROSE, sugarPercent()));
     }
 
     /**
@@ -149,10 +191,10 @@ public record Wafer(
      */
     public GordonTaylor wholeMatrix() {
         return new GordonTaylor(
-                waterPercent,
+                waterPercent(),
                 Map.of(
-                        SugarGlass.SUCROSE, sugarPercent,
-                        SugarGlass.STARCH, starchPercent,
-                        SugarGlass.GLUTEN, proteinPercent));
+                        SugarGlass.SUCROSE, sugarPercent(),
+                        SugarGlass.STARCH, starchPercent(),
+                        SugarGlass.GLUTEN, proteinPercent()));
     }
 }

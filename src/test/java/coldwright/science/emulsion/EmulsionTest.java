@@ -20,6 +20,22 @@ class EmulsionTest {
     }
 
     @Test
+    void yolkIsSeenInTheMixAndHomogenisingHelps() {
+        Mix rich =
+                Mix.of(
+                        Amount.grams(300, Shelf.WHOLE_MILK),
+                        Amount.grams(400, Shelf.HEAVY_CREAM),
+                        Amount.grams(120, Shelf.SUCROSE));
+        Churning plain = Churning.of(rich, 4);
+        Churning custard = Churning.of(rich.with(Amount.grams(80, Shelf.find("egg yolk"))), 4);
+        assertTrue(custard.emulsified() && !plain.emulsified());
+        double now = plain.clumpedPercent(10, Churning.Motion.WHISK).middle();
+        assertTrue(
+                plain.withFineGlobules().clumpedPercent(10, Churning.Motion.WHISK).middle() < now);
+        assertEquals(2, plain.reasons().stream().filter(r -> r.contains("globules")).count());
+    }
+
+    @Test
     void liquidFatNeverChurns() {
         Churning warm = new Churning(38, 40, false, false);
         assertEquals(0, warm.clumpedPercent(60, Churning.Motion.WHISK).middle());
@@ -32,6 +48,21 @@ class EmulsionTest {
         String said = new Churning(38, 8, false, true).verdict(20, Churning.Motion.WHISK);
         assertTrue(said.startsWith("butter: about"), said);
         assertTrue(said.endsWith("a trend"), said);
+    }
+
+    @Test
+    void aThickMixCreamsSlowerThanMilk() {
+        Mix thick =
+                Mix.of(
+                        Amount.grams(500, Shelf.WHOLE_MILK),
+                        Amount.grams(250, Shelf.HEAVY_CREAM),
+                        Amount.grams(130, Shelf.SUCROSE),
+                        Amount.grams(4, Shelf.find("locust bean gum")));
+        Creaming mix = Creaming.in(MixViscosity.of(thick), 5);
+        Creaming milk =
+                Creaming.in(MixViscosity.of(Mix.of(Amount.grams(1000, Shelf.WHOLE_MILK))), 5);
+        assertTrue(mix.umPerS(3) < 0.1 * milk.umPerS(3));
+        assertTrue(milk.serum().densityGapKgPerM3() > 80);
     }
 
     @Test
