@@ -104,7 +104,7 @@ public final class SmallestChange {
                         ? wish.most() - finiteOr(inside, 0)
                         : wish.least() + finiteOr(inside, 0);
         UnivariateFunction miss =
-                x -> wish.trait().of(applied(start.rest(), changesOf.apply(x))) - edge;
+                x -> measured(wish.trait(), applied(start.rest(), changesOf.apply(x))) - edge;
         root(miss, mostG)
                 .ifPresent(
                         x -> {
@@ -115,6 +115,15 @@ public final class SmallestChange {
                                 mends.add(new Mend(wish, changes, start.asItWas(), after));
                             }
                         });
+    }
+
+    /** Not a number where a change takes so much that the trait has no value, such as all water. */
+    private static double measured(Trait trait, Mix mix) {
+        try {
+            return trait.of(mix);
+        } catch (IllegalArgumentException e) {
+            return Double.NaN;
+        }
     }
 
     private static double finiteOr(double value, double otherwise) {

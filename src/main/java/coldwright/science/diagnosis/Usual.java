@@ -25,7 +25,7 @@ record Usual(double least, double most, double slack, String source) {
     static final Usual STABILISER = new Usual(0.2, 0.5, 0.2, MEMORY);
     static final Usual STARCH = new Usual(0, 2, 1, PRACTICE);
     static final Usual SWEETNESS_WITH_MILK = new Usual(13, 17, 2, MEMORY);
-    static final Usual SWEETNESS_OF_SORBET = new Usual(18, 26, 3, MEMORY);
+    static final Usual SWEETNESS_OF_SORBET = new Usual(18, 30, 3, MEMORY);
 
     /** How many steps a value lies above the upper end; zero inside. */
     double above(double value) {

@@ -27,7 +27,7 @@ class PublishedBalanceTest {
                         .filter(row -> row.number("problem") == problem)
                         .toList();
         Balance balance = Balance.of(TOTAL_G);
-        for (String target : rows.get(0).text("targets").split(",")) {
+        for (String target : rows.get(0).text("targets").split(",", -1)) {
             String words = target.strip();
             int gap = words.lastIndexOf(' ');
             balance =

@@ -1,0 +1,38 @@
+package coldwright.batch;
+
+import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Method;
+import coldwright.science.mix.Mix;
+
+import java.util.Optional;
+
+/**
+ * The ice crystals of a batch on three days.
+ *
+ * @param drawn at the end of freezing
+ * @param night after hardening and one night in the freezer
+ * @param fortnight after two weeks there, the freezer swinging by 1 °C
+ */
+public record Keeping(CrystalStory drawn, CrystalStory night, CrystalStory fortnight) {
+    private static final double NIGHT_HOURS = 10;
+    private static final double FORTNIGHT_DAYS = 14;
+    private static final double SWING_C = 1;
+
+    /** The three days, or nothing for a batch that keeps too little ice to have crystals. */
+    static Optional<Keeping> of(Mix mix, Method method, double minutes, double freezerC) {
+        try {
+            CrystalStory story = CrystalStory.of(mix);
+            CrystalStory drawn =
+                    minutes >= 1 && minutes <= 4000
+                            ? story.frozenBy(method, minutes)
+                            : story.frozenBy(method);
+            return Optional.of(
+                    new Keeping(
+                            drawn,
+                            drawn.storedAt(freezerC).forHours(NIGHT_HOURS),
+                            drawn.storedAt(freezerC).swinging(SWING_C).forDays(FORTNIGHT_DAYS)));
+        } catch (IllegalArgumentException | IllegalStateException e) {
+            return Optional.empty();
+        }
+    }
+}

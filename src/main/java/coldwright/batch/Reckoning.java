@@ -1,0 +1,142 @@
+package coldwright.batch;
+
+import coldwright.science.Require;
+import coldwright.science.diagnosis.Diagnosis;
+import coldwright.science.diagnosis.Finding;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezing.FreezingCurve;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.TradeMethod;
+import coldwright.science.sensory.Overrun;
+import coldwright.science.sensory.Sweetness;
+import coldwright.science.standards.Declarations;
+import coldwright.science.standards.NameVerdict;
+import coldwright.science.standards.ProductNames;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Everything that can be said of a batch before it is made.
+ *
+ * @param batch the file it came from
+ * @param mix what is in it
+ * @param curve its freezing curve
+ * @param trade the trade's method beside it
+ * @param sweetness how sweet
+ * @param air how much air, and what it weighs
+ * @param plan minutes to each stage, of one part
+ * @param parts how many equal parts it is frozen in
+ * @param coldC the cold that freezes it at the start, °C
+ * @param keeping its ice crystals, if it freezes
+ * @param findings what to expect and how to mend it
+ * @param names what it may be called
+ * @param declarations allergens and alcohol, in sentences
+ * @param notes what was assumed and where models end
+ */
+public record Reckoning(
+        BatchFile batch,
+        Mix mix,
+        FreezingCurve curve,
+        TradeMethod trade,
+        Sweetness sweetness,
+        Overrun air,
+        FreezePlan plan,
+        int parts,
+        double coldC,
+        Optional<Keeping> keeping,
+        List<Finding> findings,
+        List<NameVerdict> names,
+        List<String> declarations,
+        List<String> notes) {
+    /** Thermal properties are tabulated down to −45 °C. */
+    private static final double COLDEST_START_C = -40;
+
+    public Reckoning {
+        findings = List.copyOf(findings);
+        names = List.copyOf(names);
+        declarations = List.copyOf(declarations);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Reckons a batch.
+     *
+     * @param batch the batch as its file states it
+     * @return everything that can be said of it
+     * @throws BatchFault if it can't be reckoned, such as without water
+     */
+    public static Reckoning of(BatchFile batch) throws BatchFault {
+        Mix mix = batch.mix();
+        if (!(mix.waterPercent() > 0)) {
+            throw new BatchFault(
+                    batch.file(),
+                    0,
+                    "the mix has no water, and water is what freezes; add water, milk or juice");
+        }
+        try {
+            double startsC = mix.initialFreezingPointC();
+            if (startsC < COLDEST_START_C) {
+                throw new BatchFault(
+                        batch.file(),
+                        0,
+                        "the mix begins to freeze only at %s °C, and nothing colder than %s °C is reckoned here; use less alcohol, sugar or salt to its water"
+                                .formatted(
+                                        Require.spoken(Math.round(startsC)),
+                                        Require.spoken(COLDEST_START_C)));
+            }
+            return of(batch, mix);
+        } catch (IllegalArgumentException e) {
+            throw new BatchFault(batch.file(), 0, e.getMessage());
+        }
+    }
+
+    private static Reckoning of(BatchFile batch, Mix mix) {
+        FreezingCurve curve = mix.freezingCurve();
+        Freezing freezing = Freezing.of(batch, mix);
+        FreezePlan plan = freezing.plan();
+        Optional<Keeping> keeping =
+                Keeping.of(mix, freezing.crystals(), frozenMinutes(batch, plan), batch.freezerC());
+        Situation situation =
+                new Situation(
+                        mix,
+                        freezing.coldC(),
+                        Situation.SERVING_C,
+                        batch.airPercent(),
+                        OptionalDouble.empty());
+        if (keeping.isPresent()) {
+            situation = situation.withCrystals(keeping.get().night().meanUm().middle());
+        }
+        List<String> declarations = new ArrayList<>();
+        declarations.add(Declarations.allergenSentence(mix));
+        declarations.add(Declarations.alcoholSentence(mix));
+        List<String> notes = new ArrayList<>(freezing.assumed());
+        curve.notes().stream().filter(note -> !plan.remarks().contains(note)).forEach(notes::add);
+        keeping.ifPresent(k -> notes.addAll(k.night().notes()));
+        return new Reckoning(
+                batch,
+                mix,
+                curve,
+                mix.tradeMethod(),
+                Sweetness.of(mix),
+                new Overrun(batch.airPercent()),
+                plan,
+                freezing.vessels(),
+                freezing.coldC(),
+                keeping,
+                Diagnosis.foresee(situation),
+                ProductNames.of(mix, batch.airPercent()),
+                declarations,
+                notes.stream().distinct().toList());
+    }
+
+    /** When the batch leaves bath or motion: soft-serve if it is moved, hard if it stands still. */
+    private static double frozenMinutes(BatchFile batch, FreezePlan plan) {
+        return batch.method() == BatchFile.Method.TUB
+                ? plan.minutesToHard()
+                : plan.minutesToSoftServe();
+    }
+}

@@ -1,0 +1,180 @@
+package coldwright.batch;
+
+import coldwright.science.Band;
+import coldwright.science.crystal.CrystalStory;
+import coldwright.science.diagnosis.Finding;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Mix;
+import coldwright.science.sensory.Firmness;
+import coldwright.science.standards.NameVerdict;
+
+import java.util.List;
+import java.util.Locale;
+
+/** A reckoning as a page of text, for people. */
+public final class ReckoningText {
+    private static final int[] TEMPERATURES_C = {-2, -4, -6, -8, -10, -12, -15, -18, -20, -25};
+
+    private final StringBuilder page = new StringBuilder();
+
+    private ReckoningText() {}
+
+    /**
+     * The page of a reckoning.
+     *
+     * @param reckoning what was reckoned
+     * @return lines of text
+     */
+    public static String of(Reckoning reckoning) {
+        ReckoningText text = new ReckoningText();
+        text.write(reckoning);
+        return text.page.toString();
+    }
+
+    /**
+     * What is in a mix, as lines.
+     *
+     * @param mix any mix
+     * @return amounts, then shares
+     */
+    public static String of(Mix mix) {
+        ReckoningText text = new ReckoningText();
+        text.amounts(mix);
+        return text.page.toString();
+    }
+
+    private void write(Reckoning reckoning) {
+        Mix mix = reckoning.mix();
+        line("%s, %.0f g", reckoning.batch().name(), mix.massG());
+        heading("What is in it");
+        amounts(mix);
+        heading("Freezing");
+        line("begins to freeze at    %6.2f °C", reckoning.curve().initialFreezingPointC());
+        line("by the trade's method  %6.2f °C", reckoning.trade().initialFreezingPointC());
+        line("  %s", reckoning.trade().why());
+        line("temperature  ice, %% of the water");
+        for (int celsius : TEMPERATURES_C) {
+            line(
+                    "%8d °C  %5.0f   %s",
+                    celsius,
+                    reckoning.curve().icePercentAt(celsius),
+                    Firmness.of(mix, celsius).words());
+        }
+        heading("Time");
+        plan(reckoning.plan());
+        heading("Ice crystals, mean size with its band");
+        crystals(reckoning);
+        heading("Taste and air");
+        Band sweet = reckoning.sweetness().percentOfSucroseSolution();
+        line(
+                "as sweet as a %.0f %% sugar solution (%.0f to %.0f by source)",
+                sweet.middle(), sweet.low(), sweet.high());
+        line(
+                "%.2f L of mix at %.3f kg/L; %.2f L with %.0f %% overrun",
+                mix.volumeL(),
+                mix.densityKgPerL(),
+                reckoning.air().litres(mix),
+                reckoning.air().percent());
+        heading("What to expect");
+        if (reckoning.findings().isEmpty()) {
+            line("nothing that the figures give reason to fear");
+        }
+        for (Finding finding : reckoning.findings()) {
+            line("- %s", finding.what());
+            line("  why:  %s", finding.why());
+            line("  mend: %s", finding.mend());
+        }
+        heading("Names and declarations");
+        names(reckoning.names());
+        reckoning.declarations().forEach(this::bullet);
+        list("Taken for granted, and where the models end", reckoning.notes());
+    }
+
+    private void amounts(Mix mix) {
+        for (Amount amount : mix.amounts()) {
+            line("%10.1f g  %s", amount.massG(), amount.ingredient().name());
+        }
+        line(
+                "water %.1f %%, fat %.1f %%, milk solids not fat %.1f %%, sugars %.1f %%, protein %.1f %%,",
+                mix.waterPercent(),
+                mix.fatPercent(),
+                mix.milkSolidsNotFatPercent(),
+                mix.sugarsPercent(),
+                mix.proteinPercent());
+        line(
+                "alcohol %.1f %%, salt %.2f %%, total solids %.1f %%; %.0f g of sugars to 100 g of water",
+                mix.alcoholPercent(),
+                mix.saltPercent(),
+                mix.totalSolidsPercent(),
+                mix.sugarPer100gWater());
+    }
+
+    private void plan(FreezePlan plan) {
+        line("%s", plan.freeze().cold().words());
+        for (Stage stage : Stage.values()) {
+            FreezePlan.Between range = plan.rangeMinutes(stage);
+            line(
+                    "%-18s %s (%s to %s)",
+                    stage.words(),
+                    minutes(plan.minutesTo(stage)),
+                    minutes(range.least()),
+                    minutes(range.most()));
+        }
+        plan.remarks().forEach(this::bullet);
+    }
+
+    private void crystals(Reckoning reckoning) {
+        if (reckoning.keeping().isEmpty()) {
+            line("it keeps too little ice to have crystals");
+            return;
+        }
+        Keeping keeping = reckoning.keeping().get();
+        crystal("drawn", keeping.drawn());
+        crystal("after one night", keeping.night());
+        crystal("after two weeks, swinging by 1 °C", keeping.fortnight());
+    }
+
+    private void crystal(String when, CrystalStory story) {
+        line("%-34s %s", when, story.verdict());
+    }
+
+    /** What it may be called; the rules that it misses only where no name is left. */
+    private void names(List<NameVerdict> names) {
+        boolean none = names.stream().noneMatch(NameVerdict::allowed);
+        names.stream()
+                .filter(name -> none || name.allowed())
+                .map(NameVerdict::sentence)
+                .forEach(this::bullet);
+    }
+
+    private static String minutes(double minutes) {
+        if (!Double.isFinite(minutes)) {
+            return "never";
+        }
+        return minutes < 120
+                ? String.format(Locale.ROOT, "%.0f min", minutes)
+                : String.format(Locale.ROOT, "%.1f h", minutes / 60);
+    }
+
+    private void list(String title, List<String> sentences) {
+        if (!sentences.isEmpty()) {
+            heading(title);
+            sentences.forEach(this::bullet);
+        }
+    }
+
+    private void bullet(String sentence) {
+        line("- %s", sentence);
+    }
+
+    private void heading(String title) {
+        page.append(System.lineSeparator());
+        line("%s", title);
+    }
+
+    private void line(String format, Object... values) {
+        page.append(String.format(Locale.ROOT, format, values)).append(System.lineSeparator());
+    }
+}

@@ -1,0 +1,106 @@
+package coldwright.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import java.util.List;
+import java.util.Map;
+
+class ReckoningTest {
+    private static final double ROUNDING = 1e-4;
+
+    private static Reckoning reckon(String head, String rows) throws BatchFault {
+        return Reckoning.of(BatchReader.read("b.txt", head + "\ningredient,grams\n" + rows + "\n"));
+    }
+
+    private static final String SORBET = "blood orange juice,600\nsucrose,150\n";
+
+    @Test
+    void treeSaysWhatTheScienceSays() throws BatchFault {
+        Reckoning reckoning = reckon("method: bag\nbath: ice 2000 g, salt 500 g", SORBET);
+        Map<String, Object> tree = ReckoningTree.of(reckoning);
+        assertEquals(
+                reckoning.mix().initialFreezingPointC(),
+                (double) tree.get("initial_freezing_point_c"),
+                ROUNDING);
+        assertEquals(
+                reckoning.mix().freezingCurve().icePercentAt(-18),
+                (double) tree.get("ice_percent_of_water_at_minus_18_c"),
+                ROUNDING);
+        List<?> curve = (List<?>) tree.get("ice_curve");
+        assertEquals(31, curve.size());
+        assertEquals(Map.of("temperature_c", 0, "ice_percent_of_water", 0.0), curve.get(0));
+        Map<?, ?> composition = (Map<?, ?>) tree.get("composition");
+        assertEquals(
+                100,
+                (double) composition.get("water_percent")
+                        + (double) composition.get("total_solids_percent"),
+                0.5);
+        assertEquals(
+                -21.1, (double) ((Map<?, ?>) tree.get("freeze_plan")).get("cold_at_start_c"), 0.2);
+    }
+
+    @ParameterizedTest
+    @EnumSource(BatchFile.Method.class)
+    void reckonsEveryMethod(BatchFile.Method method) throws BatchFault {
+        Reckoning reckoning = reckon("method: " + method.name(), SORBET);
+        assertTrue(reckoning.plan().minutesToSoftServe() > 0, () -> reckoning.plan().toString());
+        assertTrue(reckoning.keeping().isPresent());
+        assertFalse(ReckoningText.of(reckoning).contains("NaN"));
+    }
+
+    @Test
+    void saysNullWhereALiqueurBatchNeverGetsThere() throws BatchFault {
+        Reckoning reckoning =
+                reckon(
+                        "method: bag\nbath: ice 1000 g, salt 100 g",
+                        "rum 40 %,400\nwhole milk,400\nsucrose,100\n");
+        Map<?, ?> plan = (Map<?, ?>) ReckoningTree.of(reckoning).get("freeze_plan");
+        assertNull(plan.get("minutes_to_hard"));
+        assertNotNull(plan.get("remarks"));
+        assertTrue(
+                reckoning.findings().stream().anyMatch(f -> f.what().contains("freeze")),
+                () -> reckoning.findings().toString());
+    }
+
+    @Test
+    void refusesAMixWithoutWater() {
+        assertEquals(
+                "b.txt: the mix has no water, and water is what freezes; add water, milk or juice",
+                assertThrows(BatchFault.class, () -> reckon("", "ethanol,100\nsucrose,20\n"))
+                        .getMessage());
+    }
+
+    @Test
+    void refusesWhatNoFreezerFreezes() {
+        String message =
+                assertThrows(BatchFault.class, () -> reckon("", "neutral spirit 96 %,900\n"))
+                        .getMessage();
+        assertTrue(message.startsWith("b.txt: the mix begins to freeze only at −"), message);
+        assertTrue(message.endsWith("use less alcohol, sugar or salt to its water"), message);
+    }
+
+    @Test
+    void survivesOddBatches() throws BatchFault {
+        for (String rows :
+                List.of(
+                        "water,1",
+                        "water,1000000",
+                        "sunflower oil,500\nwater,1",
+                        "salt,200\nwater,100",
+                        "sucrose,900\nwater,100",
+                        "whole milk,1000")) {
+            Reckoning reckoning = reckon("method: tub", rows);
+            assertFalse(ReckoningText.of(reckoning).contains("NaN"), rows);
+            assertNotNull(ReckoningTree.of(reckoning).get("initial_freezing_point_c"), rows);
+        }
+    }
+}
