@@ -6,7 +6,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +19,9 @@ import java.util.stream.Stream;
 public final class LessonShelf {
     private static final String FOLDER = "lessons";
     private static final String ENDING = ".md";
+
+    /** Words of a lesson's name from this length on are worth a guess. */
+    private static final int SHORTEST_WORD = 4;
 
     private final Map<String, Source> sources;
 
@@ -173,15 +176,22 @@ public final class LessonShelf {
             return "there is no lesson \"%s\", for this program came without lessons; give the path of a lesson file"
                     .formatted(words);
         }
-        List<String> known = new ArrayList<>(sources.keySet());
-        sources.keySet().forEach(name -> known.add(name.replaceFirst("^\\d+-", "")));
-        String question = Nearest.question(words, known);
+        Map<String, String> nameByWord = new LinkedHashMap<>();
+        for (String name : sources.keySet()) {
+            nameByWord.put(name, name);
+            nameByWord.putIfAbsent(name.replaceFirst("^\\d+-", ""), name);
+            for (String word : name.split("-")) {
+                if (word.length() >= SHORTEST_WORD) {
+                    nameByWord.putIfAbsent(word, name);
+                }
+            }
+        }
         return "there is no lesson \"%s\"%s"
                 .formatted(
                         words,
-                        question.isEmpty()
-                                ? "; there are " + String.join(", ", sources.keySet())
-                                : question);
+                        Nearest.to(words, nameByWord.keySet())
+                                .map(word -> ": did you mean \"" + nameByWord.get(word) + "\"?")
+                                .orElse("; there are " + String.join(", ", sources.keySet())));
     }
 
     private static int numberOf(String name) {

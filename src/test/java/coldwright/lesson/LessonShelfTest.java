@@ -65,8 +65,11 @@ class LessonShelfTest {
     @Test
     void namesTheNearest() {
         assertEquals(
-                "there is no lesson \"salted-carmel\": did you mean \"salted-caramel\"?",
+                "there is no lesson \"salted-carmel\": did you mean \"02-salted-caramel\"?",
                 refusal("salted-carmel"));
+        assertEquals(
+                "there is no lesson \"carmel\": did you mean \"02-salted-caramel\"?",
+                refusal("carmel"));
         assertEquals(
                 "there is no lesson \"7\"; there are 01-oats-and-malt, 02-salted-caramel, 10-late",
                 refusal("7"));

@@ -1,0 +1,30 @@
+package coldwright;
+
+import coldwright.desk.Desk;
+import coldwright.desk.NoDisplayException;
+import coldwright.terminal.LastResort;
+import coldwright.terminal.Terminal;
+
+/** Where the program starts: the window, or with words a command. */
+public final class Main {
+    private Main() {}
+
+    /**
+     * Starts the program.
+     *
+     * @param words a command for the terminal; none to open the window
+     */
+    public static void main(String[] words) {
+        LastResort.install();
+        System.exit(words.length == 0 ? window() : Terminal.ofThisProcess().obey(words));
+    }
+
+    private static int window() {
+        try {
+            Desk.open();
+            return 0;
+        } catch (NoDisplayException e) {
+            return Terminal.ofThisProcess().insteadOfWindow(e.getMessage());
+        }
+    }
+}

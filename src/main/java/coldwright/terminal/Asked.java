@@ -1,0 +1,131 @@
+package coldwright.terminal;
+
+import coldwright.lesson.Answer;
+import coldwright.lesson.Part;
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A forecast as the terminal asks it, and what was answered. */
+final class Asked {
+    private static final int MOST_TRIES = 3;
+
+    private final Part.Forecast forecast;
+    private Optional<String> reply = Optional.empty();
+    private boolean right;
+
+    private Asked(Part.Forecast forecast) {
+        this.forecast = forecast;
+    }
+
+    /** Shows the question and, if somebody is there, waits for an answer. */
+    static Asked ask(Part.Forecast forecast, Screen screen) {
+        Asked asked = new Asked(forecast);
+        ProseText.wrap("What do you expect? " + forecast.question(), screen.width())
+                .forEach(screen::say);
+        asked.choices().forEach(screen::say);
+        screen.asker().ifPresent(asker -> asked.take(asker, screen));
+        screen.say("");
+        return asked;
+    }
+
+    private List<String> choices() {
+        List<String> lines = new ArrayList<>();
+        if (forecast.answer() instanceof Answer.Choice choice) {
+            for (int i = 0; i < choice.choices().size(); i++) {
+                lines.add("  %s  %s".formatted(letter(i), choice.choices().get(i)));
+            }
+        }
+        return lines;
+    }
+
+    private static String letter(int index) {
+        return String.valueOf((char) ('a' + index));
+    }
+
+    private void take(Screen.Asker asker, Screen screen) {
+        for (int tries = 0; tries < MOST_TRIES; tries++) {
+            Optional<String> line =
+                    asker.ask("Your answer (" + form() + "; Enter to leave it out): ");
+            if (line.isEmpty() || line.get().isBlank()) {
+                return;
+            }
+            if (understood(line.get().strip().toLowerCase(Locale.ROOT))) {
+                return;
+            }
+            screen.say("\"%s\" is not %s.".formatted(line.get().strip(), form()));
+        }
+    }
+
+    private String form() {
+        if (forecast.answer() instanceof Answer.Choice choice) {
+            return "a letter from a to " + letter(choice.choices().size() - 1);
+        }
+        Answer.Amount amount = (Answer.Amount) forecast.answer();
+        return "a number" + (amount.unit().isEmpty() ? "" : " in " + amount.unit());
+    }
+
+    private boolean understood(String line) {
+        if (forecast.answer() instanceof Answer.Choice choice) {
+            int index = line.length() == 1 ? line.charAt(0) - 'a' : -1;
+            if (index < 0 || index >= choice.choices().size()) {
+                return false;
+            }
+            reply = Optional.of(choice.choices().get(index));
+            right = index == choice.right();
+            return true;
+        }
+        Answer.Amount amount = (Answer.Amount) forecast.answer();
+        OptionalDouble number = number(line, amount.unit());
+        number.ifPresent(
+                value -> {
+                    reply = Optional.of(spoken(value, amount.unit()));
+                    right = Math.abs(value - amount.value()) <= amount.within();
+                });
+        return number.isPresent();
+    }
+
+    private static OptionalDouble number(String line, String unit) {
+        String low = unit.toLowerCase(Locale.ROOT);
+        String bare = line.endsWith(low) ? line.substring(0, line.length() - low.length()) : line;
+        String plain = bare.strip().replace(',', '.').replace('−', '-').replace('–', '-');
+        return plain.matches("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})")
+                ? OptionalDouble.of(Double.parseDouble(plain))
+                : OptionalDouble.empty();
+    }
+
+    private static String spoken(double value, String unit) {
+        return Require.spoken(value) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /** After the run: what was said, what is right, and why. */
+    void reveal(Screen screen) {
+        String answer = "The answer: " + rightAnswer() + ".";
+        String said =
+                reply.map(words -> "You said: " + words + (right ? ". That is right. " : ". "))
+                        .orElse("");
+        ProseText.wrap(said + (right ? "" : answer), screen.width()).forEach(screen::say);
+        screen.say("");
+        List<String> explanation = ProseText.set(forecast.explanation(), screen.width());
+        if (!explanation.isEmpty()) {
+            explanation.forEach(screen::say);
+            screen.say("");
+        }
+    }
+
+    private String rightAnswer() {
+        if (forecast.answer() instanceof Answer.Choice choice) {
+            return choice.choices().get(choice.right());
+        }
+        if (forecast.answer() instanceof Answer.Amount amount) {
+            return "%s; within %s counts as right"
+                    .formatted(
+                            spoken(amount.value(), amount.unit()), Require.spoken(amount.within()));
+        }
+        throw new AssertionError(forecast.answer());
+    }
+}

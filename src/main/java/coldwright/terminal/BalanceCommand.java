@@ -1,0 +1,56 @@
+package coldwright.terminal;
+
+import coldwright.batch.BalancedText;
+import coldwright.batch.BatchBalance;
+import coldwright.batch.BatchFault;
+import coldwright.batch.BatchText;
+import coldwright.science.balance.Balanced;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+
+/** {@code balance FILE [--json]}. */
+@Command(
+        name = "balance",
+        description = {
+            "Reads a batch file with targets and finds the amounts that meet them, or says which"
+                    + " can't be met and by how much."
+        },
+        exitCodeListHeading = "%nIt ends with%n",
+        exitCodeList = {
+            "0:all targets are met",
+            "1:some target can't be met; the nearest amounts are printed",
+            "2:the file can't be used; a sentence says why"
+        })
+final class BalanceCommand implements Callable<Integer> {
+    private final Screen screen;
+
+    @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
+    private Path file;
+
+    @Option(names = "--json", description = "Prints one JSON object instead of a page.")
+    private boolean json;
+
+    BalanceCommand(Screen screen) {
+        this.screen = screen;
+    }
+
+    @Override
+    public Integer call() {
+        try {
+            Balanced found = BatchBalance.of(BatchText.read(file));
+            screen.say(
+                    json
+                            ? JsonText.of(BalancedText.tree(found))
+                            : BalancedText.page(found).stripTrailing());
+            return found.met() ? Exit.DONE : Exit.FAILED;
+        } catch (BatchFault e) {
+            screen.complain(e.getMessage());
+            return Exit.NOT_UNDERSTOOD;
+        }
+    }
+}

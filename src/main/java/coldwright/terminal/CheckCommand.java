@@ -1,0 +1,116 @@
+package coldwright.terminal;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonReader;
+import coldwright.lesson.LessonShelf;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+
+/** {@code check LESSON...}. */
+@Command(
+        name = "check",
+        description = {
+            "Runs every snippet of the lessons and every line of their checks. For each failure it"
+                    + " prints a line: file:line: what, expected, got."
+        },
+        exitCodeListHeading = "%nIt ends with%n",
+        exitCodeList = {
+            "0:everything holds",
+            "1:something failed",
+            "2:the command was not understood, or there is no such lesson"
+        })
+final class CheckCommand implements Callable<Integer> {
+    private static final int MOST_SECONDS = 3600;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Says this.")
+    private boolean help;
+
+    private final Screen screen;
+    private final LessonShelf shelf;
+
+    @Parameters(
+            paramLabel = "LESSON",
+            arity = "1..*",
+            description = "Numbers or names of lessons, lesson files, or folders of them.")
+    private List<String> words;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "60",
+            description = "How long one snippet may run before it is stopped; 60 if left out.")
+    private int seconds;
+
+    CheckCommand(Screen screen, LessonShelf shelf) {
+        this.screen = screen;
+        this.shelf = shelf;
+    }
+
+    @Override
+    public Integer call() {
+        List<Lesson> lessons = new ArrayList<>();
+        try {
+            requireSeconds();
+            words.forEach(word -> lessons.addAll(lessonsOf(word)));
+        } catch (IllegalArgumentException e) {
+            screen.complain(e.getMessage());
+            return Exit.NOT_UNDERSTOOD;
+        }
+        return new LessonChecks(screen, Duration.ofSeconds(seconds)).check(lessons);
+    }
+
+    private void requireSeconds() {
+        if (seconds < 1 || seconds > MOST_SECONDS) {
+            throw new IllegalArgumentException(
+                    "--seconds is %d; it must be between 1 and %d"
+                            .formatted(seconds, MOST_SECONDS));
+        }
+    }
+
+    private List<Lesson> lessonsOf(String word) {
+        try {
+            Path path = Path.of(word);
+            boolean folder = !word.isBlank() && Files.isDirectory(path) && !isOnShelf(word);
+            return folder ? lessonsIn(path) : List.of(shelf.find(word));
+        } catch (InvalidPathException e) {
+            return List.of(shelf.find(word));
+        }
+    }
+
+    private boolean isOnShelf(String word) {
+        return shelf.names().contains(word);
+    }
+
+    private static List<Lesson> lessonsIn(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            List<Lesson> lessons =
+                    files.filter(file -> file.toString().endsWith(".md"))
+                            .sorted()
+                            .map(LessonReader::read)
+                            .toList();
+            if (lessons.isEmpty()) {
+                throw new IllegalArgumentException(
+                        folder + " holds no lessons; their names end in .md");
+            }
+            return lessons;
+        } catch (IOException e) {
+            throw new IllegalArgumentException(
+                    folder + " can't be read; look whether you may open it", e);
+        }
+    }
+}

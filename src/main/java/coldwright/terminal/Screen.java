@@ -1,0 +1,98 @@
+package coldwright.terminal;
+
+import picocli.CommandLine;
+
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/**
+ * Where a command writes to and asks.
+ *
+ * @param out takes what was asked for
+ * @param err takes what went wrong
+ * @param asker asks whoever sits there; nobody does if the program runs in a pipe or a script
+ * @param width how many characters a line of text may have
+ */
+record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width) {
+    private static final int NARROWEST = 40;
+    private static final int WIDEST = 100;
+
+    /** Asks one question on the console. */
+    interface Asker {
+        /**
+         * Asks.
+         *
+         * @param question what stands before the answer
+         * @return the line that was typed; empty if there are no more
+         */
+        Optional<String> ask(String question);
+    }
+
+    /** The terminal that this program was started from, written to in UTF-8 whatever its locale. */
+    static Screen ofThisProcess() {
+        PrintStream out = utf8(FileDescriptor.out);
+        Optional<Asker> asker = console().map(console -> question -> ask(out, console, question));
+        int width =
+                asker.isPresent()
+                        ? terminalWidth()
+                        : CommandLine.Model.UsageMessageSpec.DEFAULT_USAGE_WIDTH;
+        return new Screen(
+                out, utf8(FileDescriptor.err), asker, Math.max(NARROWEST, Math.min(WIDEST, width)));
+    }
+
+    private static PrintStream utf8(FileDescriptor descriptor) {
+        return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+    }
+
+    private static Optional<String> ask(PrintStream out, Console console, String question) {
+        out.print(question);
+        out.flush();
+        return Optional.ofNullable(console.readLine());
+    }
+
+    /** From Java 22 on there may be a console object without anybody at it. */
+    private static Optional<Console> console() {
+        Console console = System.console();
+        if (console == null) {
+            return Optional.empty();
+        }
+        try {
+            Object somebody = Console.class.getMethod("isTerminal").invoke(console);
+            return Boolean.TRUE.equals(somebody) ? Optional.of(console) : Optional.empty();
+        } catch (ReflectiveOperationException e) {
+            return Optional.of(console);
+        }
+    }
+
+    private static int terminalWidth() {
+        return CommandLine.Model.CommandSpec.create().usageMessage().autoWidth(true).width();
+    }
+
+    /** The same, as if nobody sat there. */
+    Screen withoutAsker() {
+        return new Screen(out, err, Optional.empty(), width);
+    }
+
+    /** Writes a line, without anything in it that a terminal would obey. */
+    void say(String text) {
+        out.println(plain(text));
+    }
+
+    /** Writes a line about what went wrong. */
+    void complain(String text) {
+        err.println(plain(text));
+    }
+
+    /** Whether nobody reads any more, as when the output goes to a pipe that was closed. */
+    boolean gone() {
+        return out.checkError();
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("[\\p{Cntrl}&&[^\\n\\t]]", "");
+    }
+}

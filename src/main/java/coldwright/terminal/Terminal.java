@@ -1,0 +1,165 @@
+package coldwright.terminal;
+
+import coldwright.lesson.LessonShelf;
+import coldwright.lesson.Nearest;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The program without its window. */
+public final class Terminal {
+    private static final String NAME = "coldwright";
+
+    private final Screen screen;
+    private final LessonShelf shelf;
+
+    Terminal(Screen screen, LessonShelf shelf) {
+        this.screen = screen;
+        this.shelf = shelf;
+    }
+
+    /**
+     * The program without its window, on the terminal that it was started from.
+     *
+     * @return ready for a command
+     */
+    public static Terminal ofThisProcess() {
+        System.setProperty("java.awt.headless", "true");
+        return new Terminal(Screen.ofThisProcess(), LessonShelf.ofThisProgram());
+    }
+
+    /**
+     * Obeys a command.
+     *
+     * @param words the command and what belongs to it, such as {@code walk 1 --all}
+     * @return what the program shall end with: 0 done, 1 something in a lesson failed, 2 not
+     *     understood, 3 a fault of the program's own
+     */
+    public int obey(String... words) {
+        CommandLine commands = commands();
+        try {
+            return commands.execute(words);
+        } catch (RuntimeException | Error fault) {
+            screen.complain(LastResort.sentence(fault));
+            return Exit.OWN_FAULT;
+        } finally {
+            commands.getOut().flush();
+        }
+    }
+
+    /**
+     * Says why there is no window and walks the first lesson without asking anything.
+     *
+     * @param why one sentence
+     * @return what the program shall end with
+     */
+    public int insteadOfWindow(String why) {
+        screen.say(why);
+        if (shelf.names().isEmpty()) {
+            screen.complain(
+                    "This program came without lessons; give it a lesson file: walk LESSON.");
+            return Exit.FAILED;
+        }
+        return obey("walk", "--all", shelf.names().get(0));
+    }
+
+    private CommandLine commands() {
+        CommandLine commands =
+                new CommandLine(new Root())
+                        .addSubcommand(new WalkCommand(screen, shelf))
+                        .addSubcommand(new CheckCommand(screen, shelf))
+                        .addSubcommand(new HelpCommand());
+        commands.setOut(new PrintWriter(screen.out(), true));
+        commands.setErr(new PrintWriter(screen.err(), true));
+        commands.setExpandAtFiles(false);
+        commands.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        commands.setUsageHelpWidth(Math.max(screen.width(), 60));
+        commands.setParameterExceptionHandler(this::notUnderstood);
+        commands.setExecutionExceptionHandler(this::failed);
+        return commands;
+    }
+
+    private int notUnderstood(ParameterException e, String[] words) {
+        CommandLine at = e.getCommandLine();
+        screen.complain(sentence(e, at));
+        String asked = at.getCommandName().equals(NAME) ? "help" : "help " + at.getCommandName();
+        screen.complain("\"%s\" says what can be written here.".formatted(asked));
+        return Exit.NOT_UNDERSTOOD;
+    }
+
+    private static String sentence(ParameterException e, CommandLine at) {
+        if (e instanceof MissingParameterException missing) {
+            return "\"%s\" needs %s"
+                    .formatted(at.getCommandName(), missing.getMissing().get(0).paramLabel());
+        }
+        if (!(e instanceof UnmatchedArgumentException unmatched)) {
+            return e.getArgSpec() instanceof OptionSpec option && e.getValue() != null
+                    ? "\"%s\" does not fit %s, which takes a number or a path; see its help"
+                            .formatted(e.getValue(), option.longestName())
+                    : e.getMessage();
+        }
+        String word = unmatched.getUnmatched().get(0);
+        boolean option = word.startsWith("-");
+        List<String> known = new ArrayList<>();
+        if (option) {
+            at.getCommandSpec().options().forEach(one -> known.addAll(List.of(one.names())));
+        } else {
+            known.addAll(at.getSubcommands().keySet());
+        }
+        String what = option ? "option" : "command";
+        return known.isEmpty()
+                ? "\"%s\" is one word too many".formatted(word)
+                : "\"%s\" is no %s%s".formatted(word, what, Nearest.question(word, known));
+    }
+
+    private int failed(Exception e, CommandLine at, ParseResult parsed) {
+        screen.complain(LastResort.sentence(e));
+        return Exit.OWN_FAULT;
+    }
+
+    @Command(
+            name = NAME,
+            mixinStandardHelpOptions = true,
+            versionProvider = Version.class,
+            synopsisHeading = "",
+            customSynopsis = {"coldwright [COMMAND]", ""},
+            description = {
+                "Lessons on the science of ice cream, with live Java to run and change.",
+                "Without a command it opens its window.",
+                ""
+            },
+            commandListHeading = "Commands:%n",
+            optionListHeading = "Options:%n",
+            footer = {"", "\"help COMMAND\" says more on one of them."})
+    private static final class Root implements Runnable {
+        @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+        @Override
+        public void run() {
+            spec.commandLine().usage(spec.commandLine().getOut());
+        }
+    }
+
+    private static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String own = Terminal.class.getPackage().getImplementationVersion();
+            return new String[] {
+                "Coldwright %s, on Java %s"
+                        .formatted(
+                                own == null ? "as built" : own, System.getProperty("java.version"))
+            };
+        }
+    }
+}

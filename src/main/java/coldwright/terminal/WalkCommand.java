@@ -1,0 +1,84 @@
+package coldwright.terminal;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonShelf;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+
+/** {@code walk LESSON [--all] [-o FOLDER]}. */
+@Command(
+        name = "walk",
+        description = {
+            "Goes through a lesson here in the terminal: its text, its questions, its snippets and"
+                    + " what they give. Figures are written as files and their paths printed."
+        },
+        exitCodeListHeading = "%nIt ends with%n",
+        exitCodeList = {
+            "0:the lesson was walked",
+            "1:a snippet failed, or the lesson can't be read",
+            "2:the command was not understood, or there is no such lesson"
+        })
+final class WalkCommand implements Callable<Integer> {
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Says this.")
+    private boolean help;
+
+    private final Screen screen;
+    private final LessonShelf shelf;
+
+    @Parameters(
+            paramLabel = "LESSON",
+            description = "A lesson's number, its name, or the path of a lesson file.")
+    private String words;
+
+    @Option(names = "--all", description = "Don't wait between the steps, and ask nothing.")
+    private boolean all;
+
+    @Option(
+            names = {"-o", "--figures"},
+            paramLabel = "FOLDER",
+            description = "Where the figures go; else a new folder among the temporary files.")
+    private Path folder;
+
+    WalkCommand(Screen screen, LessonShelf shelf) {
+        this.screen = screen;
+        this.shelf = shelf;
+    }
+
+    @Override
+    public Integer call() {
+        Lesson lesson;
+        FigureFolder figures;
+        try {
+            lesson = shelf.find(words);
+            figures = figuresOf(lesson);
+        } catch (IllegalArgumentException e) {
+            screen.complain(e.getMessage());
+            return Exit.NOT_UNDERSTOOD;
+        }
+        return walk(lesson, figures, all ? screen.withoutAsker() : screen);
+    }
+
+    private FigureFolder figuresOf(Lesson lesson) {
+        String name = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
+        return folder == null ? FigureFolder.temporary(name) : FigureFolder.at(folder);
+    }
+
+    static int walk(Lesson lesson, FigureFolder figures, Screen screen) {
+        if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
+            lesson.faults().forEach(fault -> screen.complain(fault.toString()));
+            return Exit.FAILED;
+        }
+        try (Runs runs = new Runs(Runs.PATIENCE)) {
+            int failed = new Walk(lesson, runs, screen, figures).go(screen.asker().isPresent());
+            return failed == 0 ? Exit.DONE : Exit.FAILED;
+        }
+    }
+}
