@@ -78,7 +78,7 @@ record Telling(
     void requireIce(double wantedC) {
         if (slush.icePercent(wantedC) < LEAST_ICE_PERCENT) {
             throw new IllegalArgumentException(
-                    "temperatureC is %s; this mix begins to freeze at %s °C, so its ice would melt: choose a colder temperature"
+                    "temperatureC is %s; this mix begins to freeze at %s °C, so nearly all its ice would melt: choose a colder temperature"
                             .formatted(
                                     Require.spoken(wantedC),
                                     Require.spoken(

@@ -117,4 +117,14 @@ class CrystalLawsTest {
         assertTrue(end > start && apart > start);
         assertTrue(end > 0.9 * apart, end + " against " + apart);
     }
+
+    @Property(tries = 50)
+    void heatAndDiffusionBothHoldGrowthBack(
+            @ForAll @DoubleRange(min = -20, max = -2.5) double temperatureC) {
+        Slush slush = Slush.of(Solution.inWater(75).with(25, Solute.SUCROSE));
+        double heatAlone = Syrup.byHeatM3PerS() * 1e18;
+        assertTrue(slush.growthUm3PerS(temperatureC) < heatAlone);
+        Slush nearlyWater = Slush.of(Solution.inWater(1000).with(1, Solute.SUCROSE));
+        assertTrue(nearlyWater.growthUm3PerS(-0.02) > 0.5 * heatAlone);
+    }
 }

@@ -165,7 +165,7 @@ class CrystalStoryTest {
         assertTrue(
                 e.getMessage()
                         .matches(
-                                "temperatureC is −3; this mix begins to freeze at −\\d.* °C, so its ice would melt: choose a colder temperature"),
+                                "temperatureC is −3; this mix begins to freeze at −\\d.* °C, so nearly all its ice would melt: choose a colder temperature"),
                 e.getMessage());
     }
 
