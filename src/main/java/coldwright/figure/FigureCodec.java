@@ -40,6 +40,9 @@ public final class FigureCodec {
 
     private static final int[] OPENING = {'C', 'W', 'F', VERSION};
 
+    private static final int MARK_ON_X = 0;
+    private static final int MARK_ON_Y = 1;
+
     private FigureCodec() {}
 
     /**
@@ -63,7 +66,7 @@ public final class FigureCodec {
         }
         Wire.writeCount("marks", figure.marks().size(), MOST_MARKS, out);
         for (Mark mark : figure.marks()) {
-            out.writeByte(mark.across().ordinal());
+            out.writeByte(mark.across() == Mark.Across.X ? MARK_ON_X : MARK_ON_Y);
             Wire.writeText("mark", mark.label(), out);
             out.writeDouble(mark.at());
         }
@@ -131,10 +134,10 @@ public final class FigureCodec {
     }
 
     private static Mark.Across across(int code) throws IOException {
-        if (code >= Mark.Across.values().length) {
+        if (code != MARK_ON_X && code != MARK_ON_Y) {
             throw new IOException("the figure has a mark on an unknown axis, number " + code);
         }
-        return Mark.Across.values()[code];
+        return code == MARK_ON_X ? Mark.Across.X : Mark.Across.Y;
     }
 
     private static void writeAxis(Axis axis, DataOutput out) throws IOException {

@@ -95,6 +95,9 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
     /** All bars show their values or none does. */
     private boolean valuesFit(double barWidth) {
         List<Series.Bars> series = layout.bars().series();
+        if (barWidth < layout.small().size()) {
+            return false;
+        }
         double widest = 0;
         for (Series.Bars one : series) {
             for (double value : one.values().toArray()) {

@@ -3,6 +3,7 @@ package coldwright.paint;
 import coldwright.figure.Series;
 
 import java.awt.Graphics2D;
+import java.util.BitSet;
 
 /**
  * Single points.
@@ -23,16 +24,21 @@ record DotLayer(Series.Dots dots, Layout layout, Ink ink) implements Layer {
         double ems = ink.pale() ? EARLIER_SIZE_EMS : SIZE_EMS;
         double size = layout.em() * (dots.size() > CROWDED ? CROWDED_SIZE_EMS : ems);
         g.setColor(ink.color());
+        boolean crowded = dots.size() > CROWDED;
+        BitSet taken = new BitSet();
         for (int i = 0; i < dots.size(); i++) {
             double x = plot.xPx(dots.x().at(i));
             double y = plot.yPx(dots.y().at(i));
-            if (x >= plot.area().left() - 1 && x <= plot.area().right() + 1 && isNear(y)) {
+            if (!plot.area().holds(x, y)) {
+                continue;
+            }
+            // of a crowd, one for each pixel is enough
+            int pixel = ((int) y - plot.area().top()) * (plot.area().width() + 1);
+            pixel += (int) x - plot.area().left();
+            if (!crowded || !taken.get(pixel)) {
                 ink.shape().fill(g, x, y, size);
+                taken.set(pixel);
             }
         }
-    }
-
-    private boolean isNear(double y) {
-        return y >= layout.plot().area().top() - 1 && y <= layout.plot().area().bottom() + 1;
     }
 }

@@ -5,7 +5,6 @@ import coldwright.figure.Series;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +26,7 @@ import java.util.Map;
  * @param shape the shape of a point
  * @param pale whether it draws an earlier trace
  */
-record Ink(Color color, float[] dash, PointShape shape, boolean pale) {
+record Ink(Color color, List<Float> dash, PointShape shape, boolean pale) {
     static final Color GROUND = Color.WHITE;
     static final Color TEXT = new Color(0x26292B);
     static final Color QUIET_TEXT = new Color(0x53585C);
@@ -51,14 +50,14 @@ record Ink(Color color, float[] dash, PointShape shape, boolean pale) {
         new Color(0x332288), // indigo
     };
 
-    private static final float[][] DASHES = {
-        {},
-        {5, 2.2f},
-        {1.2f, 1.7f},
-        {7, 1.8f, 1.2f, 1.8f},
-        {9, 3.2f},
-        {3, 1.5f, 1.2f, 1.5f, 1.2f, 1.5f},
-    };
+    private static final List<List<Float>> DASHES =
+            List.of(
+                    List.of(),
+                    List.of(5f, 2.2f),
+                    List.of(1.2f, 1.7f),
+                    List.of(7f, 1.8f, 1.2f, 1.8f),
+                    List.of(9f, 3.2f),
+                    List.of(3f, 1.5f, 1.2f, 1.5f, 1.2f, 1.5f));
 
     /**
      * The ink of one series.
@@ -71,7 +70,7 @@ record Ink(Color color, float[] dash, PointShape shape, boolean pale) {
         PointShape[] shapes = PointShape.values();
         return new Ink(
                 COLORS[number % COLORS.length],
-                DASHES[(place + round) % DASHES.length],
+                DASHES.get((place + round) % DASHES.size()),
                 shapes[(place + round) % shapes.length],
                 false);
     }
@@ -87,12 +86,12 @@ record Ink(Color color, float[] dash, PointShape shape, boolean pale) {
     }
 
     BasicStroke stroke(float width) {
-        if (dash.length == 0) {
+        if (dash.isEmpty()) {
             return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         }
-        float[] lengths = new float[dash.length];
-        for (int i = 0; i < dash.length; i++) {
-            lengths[i] = dash[i] * width;
+        float[] lengths = new float[dash.size()];
+        for (int i = 0; i < dash.size(); i++) {
+            lengths[i] = dash.get(i) * width;
         }
         return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, lengths, 0);
     }
@@ -104,12 +103,7 @@ record Ink(Color color, float[] dash, PointShape shape, boolean pale) {
 
     /** How bars are hatched: not at all, rising, falling, then again but closer. */
     int hatch() {
-        for (int i = 0; i < DASHES.length; i++) {
-            if (Arrays.equals(dash, DASHES[i])) {
-                return i % 5;
-            }
-        }
-        return 0;
+        return DASHES.indexOf(dash) % 5;
     }
 
     Color band() {

@@ -38,7 +38,7 @@ final class Layout {
         this.sheet = sheet;
         em = sheet.em();
         plain = Type.of(em);
-        small = Type.of(Math.round(em * 0.94));
+        small = Type.of(Math.rint(em * 0.94));
         bars = Bars.of(figure);
         legend = Legend.of(figure, earlier, plain);
     }
@@ -96,7 +96,7 @@ final class Layout {
         if (figure.title().isBlank()) {
             return y;
         }
-        Type type = Type.ofTitles(Math.round(em * 1.5));
+        Type type = Type.ofTitles(Math.rint(em * 1.5));
         int most = sheet.height() < em * 20 ? 2 : 3;
         for (String line : type.wrapped(figure.title(), inner, most)) {
             y += type.size() * 0.9;
@@ -164,8 +164,9 @@ final class Layout {
 
     private List<List<String>> words(double width) {
         List<List<String>> words = new ArrayList<>();
-        for (String word : bars.words()) {
-            words.add(plain.wrapped(word, width / bars.words().size() * 0.94, MOST_WORD_LINES));
+        double slot = width / bars.words().size();
+        for (String word : slot < em ? List.<String>of() : bars.words()) {
+            words.add(plain.wrapped(word, slot * 0.94, MOST_WORD_LINES));
         }
         return words;
     }

@@ -123,12 +123,13 @@ record Legend(List<Entry> entries, Type type) {
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < entries.size() && i / columns < room.rows(); i++) {
             Entry entry = entries.get(i);
+            int row = i / columns;
             double forName = widest - sampleWidth(entry) - type.size() * AFTER_SAMPLE_EMS;
             placed.add(
                     new Placed(
                             entry.named(type.cut(entry.name(), forName + 0.5)),
                             x + i % columns * (widest + between),
-                            y + i / columns * room.rowHeight()));
+                            y + row * room.rowHeight()));
         }
         return placed;
     }

@@ -25,6 +25,7 @@ record Type(Font font) {
     private static final FontRenderContext EXACT =
             new FontRenderContext(new AffineTransform(), true, true);
     private static final Pattern NOT_SHOWN = Pattern.compile("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF]");
+    private static final Pattern SPACE = Pattern.compile("\\s+");
     private static final String CUT = "…";
 
     static Type of(double px) {
@@ -84,7 +85,7 @@ record Type(Font font) {
     List<String> wrapped(String text, double width, int mostLines) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : SPACE.splitAsStream(text.strip()).toList()) {
             if (!line.isEmpty() && width(line + " " + word) > width) {
                 lines.add(line.toString());
                 line.setLength(0);

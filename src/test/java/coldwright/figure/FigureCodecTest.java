@@ -27,7 +27,10 @@ class FigureCodecTest {
                             new double[] {0, 1, 2},
                             new double[] {Double.NaN, 1 / 0.0, -1 / 0.0})
                     .line("long", 0, 40, Math::sin)
-                    .points("measured", new double[] {-0.0, 5e-324}, new double[] {1e308, 2})
+                    .points(
+                            "measured",
+                            new double[] {-0.0, Double.MIN_VALUE},
+                            new double[] {1e308, 2})
                     .band("open", new double[] {0, 1}, w -> w - 1, w -> w + 1)
                     .markX("eutectic", 23.3)
                     .markY("freezer", -18)
@@ -85,7 +88,16 @@ class FigureCodecTest {
     void whatIsNoFigureIsRefused() throws IOException {
         assertEquals(
                 "this is no figure: it does not begin as one",
-                assertThrows(IOException.class, () -> read("hello".getBytes(), 9)).getMessage());
+                assertThrows(
+                                IOException.class,
+                                () ->
+                                        read(
+                                                "hello"
+                                                        .getBytes(
+                                                                java.nio.charset.StandardCharsets
+                                                                        .UTF_8),
+                                                9))
+                        .getMessage());
         byte[] newer = written(OF_EVERY_KIND);
         newer[3] = 9;
         assertEquals(

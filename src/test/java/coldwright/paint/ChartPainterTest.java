@@ -30,7 +30,7 @@ class ChartPainterTest {
     @Test
     void noDisplayIsNeeded() {
         assertTrue(GraphicsEnvironment.isHeadless());
-        assertTrue(Look.count(paint(ONE).picture(), rgb -> rgb != 0xFFFFFF) > 1_000);
+        assertTrue(Pixels.count(paint(ONE).picture(), rgb -> rgb != 0xFFFFFF) > 1_000);
     }
 
     @ParameterizedTest
@@ -54,10 +54,10 @@ class ChartPainterTest {
         Plate plate = paint(PLAIN.line("slope", 0, 40, w -> w / 5));
         for (double x = 2; x < 40; x += 3) {
             int at = plate.picture().rgbAt(px(plate.plot().xPx(x)), px(plate.plot().yPx(x / 5)));
-            assertTrue(Look.bluish(at), "no line at " + x);
+            assertTrue(Pixels.bluish(at), "no line at " + x);
             int above =
                     plate.picture().rgbAt(px(plate.plot().xPx(x)), px(plate.plot().yPx(x / 5)) - 8);
-            assertFalse(Look.bluish(above), "a line beside its place at " + x);
+            assertFalse(Pixels.bluish(above), "a line beside its place at " + x);
         }
     }
 
@@ -113,7 +113,7 @@ class ChartPainterTest {
     }
 
     private static int changes(Plate plate, int row, Span columns) {
-        return Look.changesInRow(plate.picture(), row, columns, rgb -> Look.grey(rgb) < 190);
+        return Pixels.changesInRow(plate.picture(), row, columns, rgb -> Pixels.grey(rgb) < 190);
     }
 
     @Test
@@ -127,13 +127,27 @@ class ChartPainterTest {
     }
 
     @Test
+    void veryMuchIsStillDrawn() {
+        double[] xs = coldwright.figure.Numbers.spaced(0, 40, 300_000).toArray();
+        double[] ys = java.util.Arrays.stream(xs).map(x -> 5 + 4 * Math.sin(x * 1e4)).toArray();
+        Plate plate = paint(PLAIN.line("much", xs, ys).points("many", xs, ys).text("t"));
+        int grey =
+                Pixels.grey(
+                        plate.picture().rgbAt(px(plate.plot().xPx(20)), px(plate.plot().yPx(4))));
+        assertTrue(grey < 200, "grey " + grey);
+        List<String> words =
+                java.util.stream.IntStream.range(0, 20_000).mapToObj(i -> "w" + i).toList();
+        paint(Figure.of("x".repeat(16_000)).bars("b", words, new double[20_000]));
+    }
+
+    @Test
     void aGapIsAGap() {
         Plate plate = paint(PLAIN.line("gap", 0, 40, w -> w > 15 && w < 25 ? Double.NaN : 5));
         int row = px(plate.plot().yPx(5));
         Span inGap = new Span(plate.plot().xPx(16), plate.plot().xPx(24));
         Span before = new Span(plate.plot().xPx(2), plate.plot().xPx(14));
-        assertEquals(0, Look.countInRow(plate.picture(), row, inGap, Look::bluish));
-        assertTrue(Look.countInRow(plate.picture(), row, before, Look::bluish) > 100);
+        assertEquals(0, Pixels.countInRow(plate.picture(), row, inGap, Pixels::bluish));
+        assertTrue(Pixels.countInRow(plate.picture(), row, before, Pixels::bluish) > 100);
     }
 
     @Test
@@ -146,7 +160,8 @@ class ChartPainterTest {
         Plot.Area area = plate.plot().area();
         Span left = new Span(0, area.left() - 4);
         for (int y = area.top() + 8; y < plate.picture().heightPx(); y++) {
-            assertEquals(0, Look.countInRow(plate.picture(), y, left, Look::bluish), "row " + y);
+            assertEquals(
+                    0, Pixels.countInRow(plate.picture(), y, left, Pixels::bluish), "row " + y);
         }
     }
 
@@ -169,10 +184,10 @@ class ChartPainterTest {
     void anEmptyFigureIsAPlateWithItsTitle() {
         Plate empty = paint(Figure.of("Nothing yet").x("time", "s").y("heat", "J"));
         Plate untitled = paint(Figure.of("").x("time", "s").y("heat", "J"));
-        assertTrue(Look.count(empty.picture(), rgb -> Look.grey(rgb) < 80) > 100);
+        assertTrue(Pixels.count(empty.picture(), rgb -> Pixels.grey(rgb) < 80) > 100);
         assertTrue(empty.plot().area().top() > untitled.plot().area().top());
         int middle = empty.plot().area().top() + 30;
-        assertTrue(Look.grey(empty.picture().rgbAt(empty.plot().area().left(), middle)) < 140);
+        assertTrue(Pixels.grey(empty.picture().rgbAt(empty.plot().area().left(), middle)) < 140);
     }
 
     @ParameterizedTest
@@ -184,9 +199,9 @@ class ChartPainterTest {
         int full = 0;
         int half = 0;
         for (int x = left - 3; x <= left + 3; x++) {
-            int grey = Look.grey(plate.picture().rgbAt(x, row));
-            full += grey == Look.grey(Ink.AXIS.getRGB()) ? 1 : 0;
-            half += grey > Look.grey(Ink.AXIS.getRGB()) + 2 && grey < 220 ? 1 : 0;
+            int grey = Pixels.grey(plate.picture().rgbAt(x, row));
+            full += grey == Pixels.grey(Ink.AXIS.getRGB()) ? 1 : 0;
+            half += grey > Pixels.grey(Ink.AXIS.getRGB()) + 2 && grey < 220 ? 1 : 0;
         }
         assertTrue(full >= 1, "no crisp axis");
         assertEquals(0, half, "the axis is blurred");
@@ -198,10 +213,10 @@ class ChartPainterTest {
         Plot plot = plate.plot();
         int first = px(plot.xPx(0));
         int second = px(plot.xPx(1));
-        assertTrue(Look.bluish(plate.picture().rgbAt(first, px(plot.yPx(29)))));
-        assertFalse(Look.bluish(plate.picture().rgbAt(first - 20, px(plot.yPx(30)) - 4)));
-        assertTrue(Look.bluish(plate.picture().rgbAt(second, px(plot.yPx(-9)))));
-        assertFalse(Look.bluish(plate.picture().rgbAt(second, px(plot.yPx(5)))));
+        assertTrue(Pixels.bluish(plate.picture().rgbAt(first, px(plot.yPx(29)))));
+        assertFalse(Pixels.bluish(plate.picture().rgbAt(first - 20, px(plot.yPx(30)) - 4)));
+        assertTrue(Pixels.bluish(plate.picture().rgbAt(second, px(plot.yPx(-9)))));
+        assertFalse(Pixels.bluish(plate.picture().rgbAt(second, px(plot.yPx(5)))));
     }
 
     @Test
@@ -216,8 +231,10 @@ class ChartPainterTest {
         double middle = plate.plot().xPx(0);
         Span one = new Span(middle - 50, middle - 4);
         Span two = new Span(middle + 4, middle + 50);
-        assertEquals(0, Look.changesInRow(plate.picture(), row, one, rgb -> Look.grey(rgb) < 160));
-        assertTrue(Look.changesInRow(plate.picture(), row, two, rgb -> Look.grey(rgb) < 160) > 4);
+        assertEquals(
+                0, Pixels.changesInRow(plate.picture(), row, one, rgb -> Pixels.grey(rgb) < 160));
+        assertTrue(
+                Pixels.changesInRow(plate.picture(), row, two, rgb -> Pixels.grey(rgb) < 160) > 4);
     }
 
     @Test
@@ -225,7 +242,7 @@ class ChartPainterTest {
         Plate plate = paint(PLAIN.band("open", new double[] {0, 40}, w -> 4, w -> 6));
         int x = px(plate.plot().xPx(13));
         int inside = plate.picture().rgbAt(x, px(plate.plot().yPx(5)));
-        assertTrue(Look.bluish(inside) && Look.grey(inside) > 200, Integer.toHexString(inside));
+        assertTrue(Pixels.bluish(inside) && Pixels.grey(inside) > 200, Integer.toHexString(inside));
         assertEquals(0xFFFFFF, plate.picture().rgbAt(x, px(plate.plot().yPx(7))));
     }
 
@@ -234,7 +251,7 @@ class ChartPainterTest {
         Plate plate = paint(ONE.markX("here", 23));
         int x = px(plate.plot().xPx(23) - 0.5);
         Span rows = new Span(plate.plot().area().top() + 30, plate.plot().area().bottom() - 5);
-        int dark = Look.countInColumn(plate.picture(), x, rows, rgb -> Look.grey(rgb) < 120);
+        int dark = Pixels.countInColumn(plate.picture(), x, rows, rgb -> Pixels.grey(rgb) < 120);
         assertTrue(dark > 0.3 * rows.width() && dark < 0.7 * rows.width(), dark + " dark");
     }
 
@@ -259,7 +276,7 @@ class ChartPainterTest {
     private static double darkest(Picture picture, int x, Span rows) {
         double darkest = 1;
         for (int y = (int) rows.from(); y <= rows.to(); y++) {
-            darkest = Math.min(darkest, Look.luminance(picture.rgbAt(x, y)));
+            darkest = Math.min(darkest, Pixels.luminance(picture.rgbAt(x, y)));
         }
         return darkest;
     }
@@ -268,7 +285,7 @@ class ChartPainterTest {
     private static double ink(Picture picture, int x, Span rows) {
         double sum = 0;
         for (int y = (int) rows.from(); y <= rows.to(); y++) {
-            sum += (255 - Look.grey(picture.rgbAt(x, y))) / 255.0;
+            sum += (255 - Pixels.grey(picture.rgbAt(x, y))) / 255.0;
         }
         return sum;
     }

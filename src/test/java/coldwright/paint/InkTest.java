@@ -70,10 +70,10 @@ class InkTest {
         for (int i = 0; i < COLORS * COLORS; i++) {
             Ink ink = Ink.of(i, i);
             if (i < COLORS) {
-                dashes.add(java.util.Arrays.toString(ink.dash()));
+                dashes.add(ink.dash().toString());
                 shapes.add(ink.shape());
             }
-            all.add(ink.color() + java.util.Arrays.toString(ink.dash()));
+            all.add(ink.color().toString() + ink.dash());
         }
         assertEquals(COLORS, dashes.size());
         assertEquals(COLORS, shapes.size());
@@ -90,7 +90,7 @@ class InkTest {
     }
 
     private static double contrast(Color color) {
-        return 1.05 / (Look.luminance(color.getRGB() & 0xFFFFFF) + 0.05);
+        return 1.05 / (Pixels.luminance(color.getRGB() & 0xFFFFFF) + 0.05);
     }
 
     private static double distance(List<Double> a, List<Double> b) {
@@ -103,7 +103,9 @@ class InkTest {
 
     private static List<Double> lab(Color color, double[][] sight) {
         double[] rgb = {
-            Look.linear(color.getRed()), Look.linear(color.getGreen()), Look.linear(color.getBlue())
+            Pixels.linear(color.getRed()),
+            Pixels.linear(color.getGreen()),
+            Pixels.linear(color.getBlue())
         };
         double[] seen = times(sight, rgb);
         for (int i = 0; i < 3; i++) {

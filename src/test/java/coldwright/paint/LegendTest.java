@@ -58,7 +58,7 @@ class LegendTest {
                 assertTrue(line.y() > 0 && line.y() < sheet.height(), line.text());
                 for (Line other : layout.lines()) {
                     boolean apart =
-                            other == line
+                            other.equals(line)
                                     || Math.abs(other.y() - line.y()) >= line.type().size() * 0.9
                                     || other.x() >= right
                                     || other.x() + other.type().width(other.text()) <= line.x();

@@ -88,8 +88,8 @@ class PaintLawsTest {
         assertTrue(ticks.count() <= most + 1, ticks.count() + " ticks");
         double leading = ticks.step() / Math.pow(10, Math.floor(Math.log10(ticks.step()) + 1e-9));
         assertTrue(
-                List.of(1L, 2L, 5L).contains(Math.round(leading)) && leading % 1 < 1e-6
-                        || leading % 1 > 1 - 1e-6,
+                Math.abs(leading - Math.rint(leading)) < 1e-6
+                        && List.of(1L, 2L, 5L, 10L).contains(Math.round(leading)),
                 "step " + ticks.step());
         for (int i = 0; i < ticks.count(); i++) {
             assertTrue(ticks.value(i) >= span.from() - ticks.step() * 1e-3);

@@ -3,8 +3,8 @@ package coldwright.paint;
 import java.util.function.IntPredicate;
 
 /** Looks at the pixels of a picture. */
-final class Look {
-    private Look() {}
+final class Pixels {
+    private Pixels() {}
 
     static double luminance(int rgb) {
         return 0.2126 * linear(rgb >> 16 & 0xFF)
