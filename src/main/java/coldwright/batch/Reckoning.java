@@ -85,7 +85,7 @@ public record Reckoning(
                         0,
                         "the mix begins to freeze only at %s °C, and nothing colder than %s °C is reckoned here; use less alcohol, sugar or salt to its water"
                                 .formatted(
-                                        Require.spoken(Math.round(startsC)),
+                                        Require.spoken(Math.rint(startsC)),
                                         Require.spoken(COLDEST_START_C)));
             }
             return of(batch, mix);

@@ -79,6 +79,8 @@ public final class Terminal {
                 new CommandLine(new Root())
                         .addSubcommand(new WalkCommand(screen, shelf))
                         .addSubcommand(new CheckCommand(screen, shelf))
+                        .addSubcommand(new BatchCommand(screen))
+                        .addSubcommand(new BalanceCommand(screen))
                         .addSubcommand(new HelpCommand());
         commands.setOut(new PrintWriter(screen.out(), true));
         commands.setErr(new PrintWriter(screen.err(), true));

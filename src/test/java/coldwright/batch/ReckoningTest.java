@@ -96,7 +96,7 @@ class ReckoningTest {
                         "water,1000000",
                         "sunflower oil,500\nwater,1",
                         "salt,200\nwater,100",
-                        "sucrose,900\nwater,100",
+                        "sucrose,700\nwater,300",
                         "whole milk,1000")) {
             Reckoning reckoning = reckon("method: tub", rows);
             assertFalse(ReckoningText.of(reckoning).contains("NaN"), rows);

@@ -1,0 +1,138 @@
+package coldwright.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A file of UTF-8 text, as far as it is one.
+ *
+ * @param text the text; what was no UTF-8 in it stands as U+FFFD; empty if the file can't be used
+ * @param faults what is wrong, in the order of lines
+ */
+public record TextFile(Optional<String> text, List<TextFault> faults) {
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    public TextFile {
+        faults = List.copyOf(faults);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file which file
+     * @param mostBytes how large it may be
+     * @return its text and what is wrong with it; never throws for a bad file
+     */
+    public static TextFile read(Path file, int mostBytes) {
+        try {
+            if (Files.isDirectory(file)) {
+                return none("this is a folder; name a file in it");
+            }
+            if (Files.notExists(file)) {
+                return none("there is no such file; look at its name and folder");
+            }
+            if (!Files.isRegularFile(file)) {
+                return none("this is no plain file; save it as one");
+            }
+            if (Files.size(file) > mostBytes) {
+                return none(tooLarge(Files.size(file), mostBytes));
+            }
+            try (InputStream in = Files.newInputStream(file)) {
+                byte[] bytes = in.readNBytes(mostBytes + 1);
+                return bytes.length > mostBytes
+                        ? none(tooLarge(bytes.length, mostBytes))
+                        : of(bytes);
+            }
+        } catch (IOException e) {
+            return none("the file can't be read; look whether you may open it");
+        }
+    }
+
+    /**
+     * Decodes bytes.
+     *
+     * @param bytes a file's content
+     * @return its text and what is wrong with it
+     */
+    public static TextFile of(byte[] bytes) {
+        if (looksLikeUtf16(bytes)) {
+            return new TextFile(
+                    Optional.empty(),
+                    List.of(new TextFault(1, "the file is UTF-16; save it as UTF-8")));
+        }
+        List<TextFault> faults = new ArrayList<>();
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        while (result.isError()) {
+            if (faults.isEmpty()) {
+                faults.add(
+                        new TextFault(
+                                lineAt(bytes, in.position()),
+                                "the byte 0x%02X on this line is not UTF-8; save the file as UTF-8"
+                                        .formatted(bytes[in.position()])));
+            }
+            in.position(in.position() + result.length());
+            out.put('\uFFFD');
+            result = decoder.decode(in, out, true);
+        }
+        String text = out.flip().toString();
+        if (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) {
+            text = text.substring(1);
+        }
+        int nul = text.indexOf('\0');
+        if (nul >= 0) {
+            faults.add(
+                    new TextFault(
+                            1 + (int) text.chars().limit(nul).filter(c -> c == '\n').count(),
+                            "the file holds a NUL character here; take it out, or save the file as UTF-8 text"));
+        }
+        return new TextFile(Optional.of(text), faults);
+    }
+
+    private static TextFile none(String words) {
+        return new TextFile(Optional.empty(), List.of(new TextFault(0, words)));
+    }
+
+    private static String tooLarge(long bytes, int mostBytes) {
+        return "the file has %s; it may have at most %s"
+                .formatted(megabytes(bytes), megabytes(mostBytes));
+    }
+
+    private static String megabytes(long bytes) {
+        return String.format(Locale.ROOT, "%.1f MB", bytes / 1e6);
+    }
+
+    private static boolean looksLikeUtf16(byte[] bytes) {
+        if (bytes.length < 2) {
+            return false;
+        }
+        int mark = (bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF;
+        int looked = Math.min(bytes.length, 1000);
+        long nuls = 0;
+        for (int i = 0; i < looked; i++) {
+            nuls += bytes[i] == 0 ? 1 : 0;
+        }
+        return mark == 0xFEFF || mark == 0xFFFE || nuls * 3 > looked;
+    }
+
+    private static int lineAt(byte[] bytes, int position) {
+        int line = 1;
+        for (int i = 0; i < position; i++) {
+            line += bytes[i] == '\n' ? 1 : 0;
+        }
+        return line;
+    }
+}
