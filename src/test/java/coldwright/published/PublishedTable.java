@@ -1,28 +1,38 @@
 package coldwright.published;
 
+import coldwright.science.Band;
+
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A published table under {@code src/test/resources/published/}: header lines that open with {@code
  * #} (the first is the citation), then a line of column names, then rows.
  *
  * <p>A column {@code use} says {@code fit} where a row set a constant and {@code check} where it
- * only judges; without that column every row is a check.
+ * only judges; without that column every row is a check, and a row marked otherwise is neither.
  *
  * <pre>{@code
- * var table = PublishedTable.read("crc-102-sucrose");
- * var worst = table.worst(table.checks(), "depressionC", row -> -brix(row.number("massPercent")));
+ * for (Row row : PublishedTable.read("rumble-2021-freezing-points").checks()) {
+ *     row.number("depressionC");
+ * }
  * }</pre>
  */
 public record PublishedTable(String name, List<String> header, List<Row> rows) {
@@ -67,36 +77,37 @@ public record PublishedTable(String name, List<String> header, List<Row> rows) {
         }
     }
 
-    /** The first header line: author, year, title, table. */
+    /** The header lines before that of the columns: author, year, title, table. */
     public String citation() {
-        return header.get(0);
+        return header.stream()
+                .takeWhile(line -> !line.regionMatches(true, 0, "columns:", 0, 8))
+                .collect(Collectors.joining(" "));
     }
 
-    /** Rows that judge: all but those marked {@code fit}. */
+    /** The names of all tables in the folder. */
+    public static Set<String> names() {
+        URL folder = PublishedTable.class.getResource(FOLDER);
+        if (folder == null) {
+            throw new IllegalStateException("no folder " + FOLDER);
+        }
+        try (Stream<Path> files = Files.list(Path.of(folder.toURI()))) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(file -> file.endsWith(".csv"))
+                    .map(file -> file.substring(0, file.length() - ".csv".length()))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        } catch (IOException | URISyntaxException e) {
+            throw new IllegalStateException("the folder " + folder + " cannot be listed", e);
+        }
+    }
+
+    /** Rows that judge: those marked {@code check} or not marked at all. */
     public List<Row> checks() {
-        return rows.stream().filter(row -> !row.fitted()).toList();
+        return rows.stream().filter(Row::judges).toList();
     }
 
     /** Rows that set a constant. */
     public List<Row> fits() {
         return rows.stream().filter(Row::fitted).toList();
-    }
-
-    /** The row of a list where computed − published is largest in size. */
-    public Deviation worst(List<Row> among, String column, ToDoubleFunction<Row> computed) {
-        Deviation worst = null;
-        for (Row row : among) {
-            Deviation here = new Deviation(row, row.number(column), computed.applyAsDouble(row));
-            if (worst == null
-                    || Math.abs(here.error()) > Math.abs(worst.error())
-                    || Double.isNaN(here.error())) {
-                worst = here;
-            }
-        }
-        if (worst == null) {
-            throw new IllegalStateException(name + ".csv has no such rows");
-        }
-        return worst;
     }
 
     /** One row, its values by column name. */
@@ -122,6 +133,18 @@ public record PublishedTable(String name, List<String> header, List<Row> rows) {
             return value.isEmpty() ? otherwise : Double.parseDouble(value);
         }
 
+        /** The range between two columns, its middle half way. */
+        public Band between(String low, String high) {
+            double least = number(low);
+            double most = number(high);
+            return new Band(least, (least + most) / 2, most);
+        }
+
+        /** Whether this row is to be compared. */
+        boolean judges() {
+            return "check".equals(values.getOrDefault("use", "check"));
+        }
+
         /** Whether this row set a constant. */
         public boolean fitted() {
             return "fit".equals(values.get("use"));
@@ -130,19 +153,6 @@ public record PublishedTable(String name, List<String> header, List<Row> rows) {
         @Override
         public String toString() {
             return table + " " + values;
-        }
-    }
-
-    /** A row, what it says and what was computed. */
-    public record Deviation(Row row, double published, double computed) {
-        /** Computed − published. */
-        public double error() {
-            return computed - published;
-        }
-
-        /** The error as a share of the published value, %. */
-        public double errorPercent() {
-            return 100 * error() / Math.abs(published);
         }
     }
 

@@ -1,10 +1,13 @@
 package coldwright.published;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 class PublishedTableTest {
     private static final PublishedTable TABLE = PublishedTable.read("drebushchak-2017-eutectics");
@@ -19,26 +22,35 @@ class PublishedTableTest {
     }
 
     @Test
-    void findsTheWorstRow() {
-        PublishedTable.Deviation worst =
-                TABLE.worst(
-                        TABLE.rows(),
-                        "temperatureC",
-                        row -> row.number("temperatureC") - row.number("massPercent") / 100);
-        assertEquals("GLYCEROL", worst.row().text("solute"));
-        assertEquals(-0.667, worst.error(), 1e-9);
-        assertEquals(-100 * 0.667 / 46.5, worst.errorPercent(), 1e-9);
+    void citationEndsBeforeTheColumns() {
+        String citation = PublishedTable.read("choi-okos-1986-values").citation();
+        assertTrue(citation.endsWith("the polynomials of the components."), citation);
     }
 
     @Test
-    void anErrorThatIsNoNumberIsTheWorst() {
-        assertTrue(
-                Double.isNaN(
-                        TABLE.worst(
-                                        TABLE.rows(),
-                                        "temperatureC",
-                                        row -> row.fitted() ? -21 : Double.NaN)
-                                .error()));
+    void aDoubtfulRowNeitherFitsNorJudges() {
+        PublishedTable table = PublishedTable.read("telis-2007-fructose-viscosity");
+        assertEquals(0, table.fits().size());
+        assertEquals(6, table.checks().size());
+        assertEquals(8, table.rows().size());
+    }
+
+    @Test
+    void everyTableOpensWithItsCitationAndNamesItsColumns() {
+        assertTrue(PublishedTable.names().size() > 30, "an empty folder would pass");
+        for (String name : PublishedTable.names()) {
+            PublishedTable table = PublishedTable.read(name);
+            assertTrue(
+                    table.header().stream().skip(1).anyMatch(line -> line.startsWith("columns:")),
+                    name + ".csv has no line \"# columns:\" after its citation");
+            assertFalse(table.citation().isBlank(), name);
+            for (PublishedTable.Row row : table.rows()) {
+                assertTrue(
+                        List.of("fit", "check", "doubtful")
+                                .contains(row.values().getOrDefault("use", "check")),
+                        row::toString);
+            }
+        }
     }
 
     @Test

@@ -3,43 +3,60 @@ package coldwright.science.freezer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
 import coldwright.science.freezer.FreezingFormula.Form;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
-import org.junit.jupiter.params.provider.CsvFileSource;
+
+import java.util.Locale;
 
 /** Plank's and Pham's formulas against examples worked elsewhere. */
 class PublishedFormulaTest {
-    private static final double ROUNDING_HOURS = 0.01;
+    private static final Ledger LEDGER = Ledger.of(PublishedFormulaTest.class);
+    private static final Tolerance ROUNDED_HOURS = Tolerance.of(0.01, "printed to 0.01 h");
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/published/plank-worked.csv")
-    void plank(ArgumentsAccessor row) {
+    @FromTable("plank-worked")
+    void plank(Row row) {
+        Form form = Form.valueOf(row.text("form"));
         double seconds =
-                FreezingFormula.of(Form.valueOf(row.getString(0)), row.getDouble(1))
-                        .matter(row.getDouble(2), row.getDouble(3))
-                        .conduction(row.getDouble(4), row.getDouble(5))
-                        .between(row.getDouble(6), row.getDouble(7))
+                FreezingFormula.of(form, row.number("size_mm"))
+                        .matter(row.number("density_kg_per_m3"), row.number("latent_j_per_g"))
+                        .conduction(row.number("conductivity"), row.number("film"))
+                        .between(row.number("freezes_c"), row.number("air_c"))
                         .plankSeconds();
-        assertEquals(row.getDouble(8), seconds, row.getDouble(9));
+        LEDGER.at(row, form.name().toLowerCase(Locale.ROOT) + " " + row.text("size_mm") + " mm")
+                .compare(
+                        "Plank's freezing time, s",
+                        row.number("seconds"),
+                        seconds,
+                        Tolerance.of(row.number("rounding_s"), "rounding of the example"));
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/published/pham-worked.csv")
-    void pham(ArgumentsAccessor row) {
-        double frozen = row.getDouble(4);
+    @FromTable("pham-worked")
+    void pham(Row row) {
+        double frozen = row.number("density_frozen");
         double seconds =
-                FreezingFormula.of(Form.SLAB, row.getDouble(0))
-                        .matter(frozen, row.getDouble(5))
-                        .conduction(row.getDouble(2), row.getDouble(1))
+                FreezingFormula.of(Form.SLAB, row.number("size_mm"))
+                        .matter(frozen, row.number("latent"))
+                        .conduction(row.number("conductivity"), row.number("film"))
                         .heatCapacities(
-                                row.getDouble(6) * row.getDouble(3) / frozen, row.getDouble(7))
-                        .between(-1, row.getDouble(10))
-                        .fromTo(row.getDouble(8), row.getDouble(9))
+                                row.number("cp_liquid") * row.number("density_unfrozen") / frozen,
+                                row.number("cp_solid"))
+                        .between(-1, row.number("air_c"))
+                        .fromTo(row.number("start_c"), row.number("end_c"))
                         .phamSeconds();
-        assertEquals(row.getDouble(11), seconds / 3600, ROUNDING_HOURS);
+        LEDGER.at(row, "slab " + row.text("size_mm") + " mm")
+                .compare(
+                        "Pham's freezing time, h",
+                        row.number("hours"),
+                        seconds / 3600,
+                        ROUNDED_HOURS);
     }
 
     @Test

@@ -3,66 +3,109 @@ package coldwright.science.freezing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.published.FromTable;
+import coldwright.published.Goal;
+import coldwright.published.Ledger;
 import coldwright.published.PublishedTable;
 import coldwright.published.PublishedTable.Row;
-import coldwright.science.freezing.FreezingAccuracy.Line;
+import coldwright.published.Tolerance;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
-import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Freezing points against published tables. */
 class PublishedFreezingTest {
-    /** The project's goal under 2 °C of depression. */
-    private static final double GOAL_SMALL_C = 0.05;
+    private static final Ledger LEDGER = Ledger.of(PublishedFreezingTest.class);
 
-    /** The project's goal above: 2 % of the depression. */
-    private static final double GOAL_PERCENT = 2;
+    /** Below this depression an error is judged in °C, above it in per cent. */
+    private static final double SMALL_C = 2;
 
-    /** The project's goal for alcohol, whose sources differ by as much. */
-    private static final double GOAL_ETHANOL_C = 0.4;
+    /** The project's goal for brine, in °C and in % of salt. */
+    private static final double GOAL_BRINE = 0.05;
 
-    /** The project's goal for brine. */
-    private static final double GOAL_BRINE_C = 0.05;
+    private static final Tolerance EUTECTIC =
+            Tolerance.of(
+                    0.6, "two sources for the eutectic of potassium chloride lie as far apart");
 
-    /** Two sources for the eutectic of potassium chloride differ by 0.4 °C and 0.2 %. */
-    private static final double EUTECTIC_SPREAD_C = 0.6;
+    private static final Tolerance MODELS =
+            Tolerance.percent(4, "another model, far from any measured freezing point")
+                    .judgedBy(Goal.FREEZING_LARGE);
 
-    /** Two models far from any measured freezing point; see the table's header. */
-    private static final double MODELS_PERCENT = 4;
+    private static final Tolerance LEIGHTON =
+            Tolerance.of(0.012, "Leighton takes lactose as ideal, which is 2 % less")
+                    .judgedBy(Goal.FREEZING_SMALL);
 
-    static List<Line> lines() {
-        return FreezingAccuracy.all();
-    }
-
-    /** Leighton takes lactose as ideal; at 0.16 mol/kg it is 2 % more than that, or 0.006 °C. */
-    private static final double LEIGHTON_C = 0.012;
+    private static final Tolerance END_OF_FREEZING =
+            Tolerance.of(2, "published values run from 78 to 83 %; not fitted");
 
     @ParameterizedTest
-    @MethodSource("lines")
-    void meetsTheGoal(Line line) {
-        assertTrue(line.worstSmallC() <= GOAL_SMALL_C, line::toString);
-        if (line.solute() == Solute.ETHANOL) {
-            assertTrue(line.worstLargeC() <= GOAL_ETHANOL_C, line::toString);
-        } else {
-            assertTrue(line.worstLargePercent() <= GOAL_PERCENT, line::toString);
-        }
+    @FromTable("rumble-2021-freezing-points")
+    void handbook(Row row) {
+        double percent = row.number("massPercent");
+        double computed = -alone(row, percent, 100 - percent).freezingPointC();
+        compare(row, row.text("massPercent") + " %", row.number("depressionC"), computed);
+    }
+
+    @ParameterizedTest
+    @FromTable("melinder-2010-freezing-points")
+    void secondaryFluids(Row row) {
+        double percent = row.number("massPercent");
+        double computed = -alone(row, percent, 100 - percent).freezingPointC();
+        compare(row, row.text("massPercent") + " %", -row.number("freezingPointC"), computed);
+    }
+
+    @ParameterizedTest
+    @FromTable("forsythe-1956-electrolytes")
+    void electrolytes(Row row) {
+        double molality = row.number("molality");
+        double soluteG = molality * solute(row).molarMassGPerMol();
+        double computed = -alone(row, soluteG, 1000).freezingPointC();
+        compare(row, row.text("molality") + " mol/kg", row.number("depressionC"), computed);
+    }
+
+    private static Solute solute(Row row) {
+        return Solute.valueOf(row.text("solute"));
+    }
+
+    private static Solution alone(Row row, double soluteG, double waterG) {
+        return Solution.inWater(waterG).with(soluteG, solute(row));
+    }
+
+    private static void compare(Row row, String where, double publishedC, double computedC) {
+        Solute solute = solute(row);
+        boolean small = publishedC < SMALL_C;
+        Goal large = solute == Solute.ETHANOL ? Goal.FREEZING_ALCOHOL : Goal.FREEZING_LARGE;
+        LEDGER.at(row, where)
+                .compare(
+                        "depression by %s, %s 2 °C, °C"
+                                .formatted(solute.spoken(), small ? "under" : "over"),
+                        publishedC,
+                        computedC,
+                        Tolerance.toMeet(small ? Goal.FREEZING_SMALL : large));
     }
 
     @Test
     void everyMeasuredSoluteIsChecked() {
-        List<Solute> checked = lines().stream().map(Line::solute).distinct().toList();
+        Set<String> checked =
+                Stream.of(
+                                "rumble-2021-freezing-points",
+                                "melinder-2010-freezing-points",
+                                "forsythe-1956-electrolytes")
+                        .flatMap(name -> PublishedTable.read(name).checks().stream())
+                        .map(row -> row.text("solute"))
+                        .collect(Collectors.toSet());
         Stream.of(Solute.values())
                 .filter(solute -> solute.validity().measured())
-                .forEach(solute -> assertTrue(checked.contains(solute), solute::spoken));
+                .forEach(solute -> assertTrue(checked.contains(solute.name()), solute::spoken));
     }
 
     @Test
     void brineOfTheHandbook() {
-        List<Row> rows =
+        var rows =
                 PublishedTable.read("rumble-2021-freezing-points").checks().stream()
                         .filter(row -> row.text("solute").equals("SODIUM_CHLORIDE"))
                         .toList();
@@ -71,65 +114,71 @@ class PublishedFreezingTest {
             assertEquals(
                     -row.number("depressionC"),
                     Brine.freezingPointC(row.number("massPercent")),
-                    GOAL_BRINE_C,
+                    GOAL_BRINE,
                     row::toString);
             assertEquals(
                     row.number("massPercent"),
                     Brine.saltPercentAtIceLine(-row.number("depressionC")),
-                    GOAL_BRINE_C,
+                    GOAL_BRINE,
                     row::toString);
         }
     }
 
-    @Test
-    void eutecticsLieOnTheIceLine() {
-        for (Row row : PublishedTable.read("drebushchak-2017-eutectics").checks()) {
-            assertEquals(
-                    row.number("temperatureC"),
-                    Solution.inWater(100 - row.number("massPercent"))
-                            .with(row.number("massPercent"), Solute.valueOf(row.text("solute")))
-                            .freezingPointC(),
-                    EUTECTIC_SPREAD_C,
-                    row::toString);
-        }
+    @ParameterizedTest
+    @FromTable("drebushchak-2017-eutectics")
+    void eutecticsLieOnTheIceLine(Row row) {
+        double percent = row.number("massPercent");
+        LEDGER.at(row, solute(row).spoken() + " " + row.text("massPercent") + " %")
+                .compare(
+                        "freezing point, °C",
+                        row.number("temperatureC"),
+                        alone(row, percent, 100 - percent).freezingPointC(),
+                        EUTECTIC);
     }
 
-    @Test
-    void strongSyrupAgainstAnotherModel() {
-        for (Row row : PublishedTable.read("starzak-1997-sucrose-ice-line").checks()) {
-            double sugar = row.number("massPercent");
-            double computed =
-                    Solution.inWater(100 - sugar).with(sugar, Solute.SUCROSE).freezingPointC();
-            double allowed =
-                    Math.max(
-                            GOAL_SMALL_C,
-                            MODELS_PERCENT / 100 * Math.abs(row.number("freezingPointC")));
-            assertEquals(row.number("freezingPointC"), computed, allowed, row::toString);
-        }
+    @ParameterizedTest
+    @FromTable("starzak-1997-sucrose-ice-line")
+    void strongSyrupAgainstAnotherModel(Row row) {
+        double sugar = row.number("massPercent");
+        double published = row.number("freezingPointC");
+        boolean small = -published < SMALL_C;
+        LEDGER.at(row, row.text("massPercent") + " %")
+                .compare(
+                        "freezing point, %s 2 °C of depression, °C"
+                                .formatted(small ? "under" : "over"),
+                        published,
+                        Solution.inWater(100 - sugar).with(sugar, Solute.SUCROSE).freezingPointC(),
+                        small ? Tolerance.toMeet(Goal.FREEZING_SMALL) : MODELS);
     }
 
-    @Test
-    void milkAfterLeighton() {
-        for (Row row : PublishedTable.read("leighton-1927-milk").checks()) {
-            double waterG = 87.11;
-            double saltsMillimol = row.number("saltsC") / 1.86 * waterG;
-            double computed =
-                    -Solution.inWater(waterG)
-                            .with(row.number("lactoseG"), Solute.LACTOSE)
-                            .withIdealParticles(saltsMillimol, "milk salts")
-                            .freezingPointC();
-            assertEquals(row.number("depressionC"), computed, LEIGHTON_C, row::toString);
-        }
+    @ParameterizedTest
+    @FromTable("leighton-1927-milk")
+    void milkAfterLeighton(Row row) {
+        double waterG = 87.11;
+        double saltsMillimol = row.number("saltsC") / 1.86 * waterG;
+        double computed =
+                -Solution.inWater(waterG)
+                        .with(row.number("lactoseG"), Solute.LACTOSE)
+                        .withIdealParticles(saltsMillimol, "milk salts")
+                        .freezingPointC();
+        LEDGER.at(row, row.text("what"))
+                .compare("depression, °C", row.number("depressionC"), computed, LEIGHTON);
     }
 
-    @Test
-    void freezeConcentratedSucroseEndsNearEightyPerCent() {
+    @ParameterizedTest
+    @FromTable("memory-sucrose-end-of-freezing")
+    void freezeConcentratedSucroseEndsNearEightyPerCent(Row row) {
         FreezingCurve curve = Solution.inWater(80).with(20, Solute.SUCROSE).freezingCurve();
-        assertEquals(-34, curve.iceStopsGrowingC());
-        // 80 % from memory; published values run from 78 to 83 %. The model was not fitted to it.
-        assertEquals(80, curve.concentratedPhaseSolidsPercent(-34), 2);
+        double onset = row.number("melting_onset_c");
+        assertEquals(onset, curve.iceStopsGrowingC());
+        LEDGER.at(row, "at the end of freezing")
+                .compare(
+                        "sucrose in what stays liquid, %",
+                        row.number("sucrose_percent"),
+                        curve.concentratedPhaseSolidsPercent(onset),
+                        END_OF_FREEZING);
         assertEquals(
-                curve.concentratedPhaseSolidsPercent(-34),
+                curve.concentratedPhaseSolidsPercent(onset),
                 curve.concentratedPhaseSolidsPercent(-50));
     }
 }

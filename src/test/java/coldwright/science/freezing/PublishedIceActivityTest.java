@@ -3,32 +3,63 @@ package coldwright.science.freezing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import coldwright.published.PublishedTable;
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
 import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
+import coldwright.science.Temperature;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import java.util.List;
 
 /** The activity of ice against IAPWS, and its inverse. */
 class PublishedIceActivityTest {
-    /** Murphy and Koop against IAPWS-06: their stated agreement is better than 0.1 %. */
-    private static final double MODELS_AGREE = 0.0006;
+    private static final Ledger LEDGER = Ledger.of(PublishedIceActivityTest.class);
 
-    static List<Row> rows() {
-        return PublishedTable.read("wagner-2006-ice-activity").checks();
-    }
+    private static final Tolerance MODELS_AGREE =
+            Tolerance.of(0.0006, "two formulations whose stated agreement is 0.1 %");
+
+    /** What the constant heat capacities miss down to −20 °C, from the project's notes. */
+    private static final double CONSTANT_HEATS = 0.0006;
+
+    /** Melting heat of ice at 0 °C, J/mol, and what water holds more than ice, J/(mol·K). */
+    private static final double MELTING_J_PER_MOL = 333.5 * 18.015;
+
+    private static final double MORE_HEAT_J_PER_MOL_K = 2.12 * 18.015;
+    private static final double GAS = 8.314462618;
 
     @ParameterizedTest
-    @MethodSource("rows")
+    @FromTable("wagner-2006-ice-activity")
     void agreesWithIapws(Row row) {
-        assertEquals(
-                row.number("waterActivity"),
-                IceActivity.waterActivity(row.number("temperatureC")),
-                MODELS_AGREE);
+        double temperatureC = row.number("temperatureC");
+        LEDGER.at(row, row.text("temperatureC") + " °C")
+                .compare(
+                        "water activity of ice",
+                        row.number("waterActivity"),
+                        IceActivity.waterActivity(temperatureC),
+                        MODELS_AGREE);
+    }
+
+    /** ln a = −∫ΔH/(R T²) with ΔH falling by Δcp a degree, integrated by hand. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, -5, -10, -20})
+    void agreesWithTheHeatOfMelting(double temperatureC) {
+        double zero = Temperature.ZERO_C_IN_K;
+        double t = Temperature.kelvin(temperatureC);
+        double constant = MELTING_J_PER_MOL - MORE_HEAT_J_PER_MOL_K * zero;
+        double ln =
+                constant / GAS * (1 / zero - 1 / t)
+                        - MORE_HEAT_J_PER_MOL_K / GAS * Math.log(zero / t);
+        assertEquals(Math.exp(ln), IceActivity.waterActivity(temperatureC), CONSTANT_HEATS);
+        double without = MELTING_J_PER_MOL / GAS * (1 / zero - 1 / t);
+        if (temperatureC == -20) {
+            assertEquals(
+                    0.011,
+                    Math.abs(Math.exp(without) - IceActivity.waterActivity(temperatureC)),
+                    0.0005,
+                    "what leaving the heat capacities out costs");
+        }
     }
 
     @Test

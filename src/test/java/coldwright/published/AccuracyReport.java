@@ -1,0 +1,166 @@
+package coldwright.published;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Collates what the tests wrote down ({@link Ledger}) into {@code docs/accuracy.md}.
+ *
+ * <p>Arguments: the folder of figures and the page to write; {@code target/accuracy} and {@code
+ * docs/accuracy.md} if left out. It refuses to write a page with holes: every published table must
+ * have been compared.
+ */
+public final class AccuracyReport {
+    private static final String CLOSING = "/published/not-tested.md";
+
+    private final List<Comparison> made;
+
+    AccuracyReport(List<Comparison> made) {
+        this.made = List.copyOf(made);
+    }
+
+    /**
+     * Writes the page.
+     *
+     * @param args folder of figures, page to write
+     * @throws IOException if a file cannot be read or written
+     */
+    public static void main(String[] args) throws IOException {
+        Path folder = args.length > 0 ? Path.of(args[0]) : Ledger.FOLDER;
+        Path page = Path.of(args.length > 1 ? args[1] : "docs/accuracy.md");
+        AccuracyReport report = new AccuracyReport(read(folder));
+        Set<String> missing = new TreeSet<>(PublishedTable.names());
+        missing.removeAll(report.tables());
+        if (!missing.isEmpty()) {
+            throw new IllegalStateException(
+                    "no figures of %s in %s; run all the tests first"
+                            .formatted(String.join(", ", missing), folder));
+        }
+        Files.writeString(page, report.page() + closing());
+    }
+
+    private static List<Comparison> read(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            throw new IllegalStateException(folder + " is not there; run the tests first");
+        }
+        List<Comparison> made = new ArrayList<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".tsv")).sorted().toList()) {
+                Files.readAllLines(file).forEach(line -> made.add(Comparison.read(line)));
+            }
+        }
+        return made;
+    }
+
+    private static String closing() throws IOException {
+        try (InputStream in = AccuracyReport.class.getResourceAsStream(CLOSING)) {
+            if (in == null) {
+                throw new IllegalStateException("no " + CLOSING);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    Set<String> tables() {
+        return made.stream().map(Comparison::table).collect(Collectors.toSet());
+    }
+
+    String page() {
+        StringBuilder page = new StringBuilder();
+        page.append(
+                """
+                # How near the numbers lie to the published ones
+
+                Generated from the comparisons that the tests make (`mvn -q verify -Paccuracy`), not typed. One
+                line for each quantity of each published table: how many rows judge it, how many were used to set
+                a constant (those never count as checks), and the largest error. Errors are computed minus
+                published; for a published range it is the gap to the range. What the sources themselves are worth
+                stands in the header of each table under `src/test/resources/published/`.
+
+                """);
+        page.append(goals());
+        Set<String> rooms = new TreeSet<>();
+        made.forEach(comparison -> rooms.add(comparison.room()));
+        rooms.forEach(room -> page.append(room(room)));
+        return page.toString();
+    }
+
+    private String goals() {
+        StringBuilder text = new StringBuilder("## Goals\n\n");
+        text.append("| goal | allowed | checks | largest error | where | verdict |\n");
+        text.append("|---|---:|---:|---:|---|---|\n");
+        for (Goal goal : Goal.values()) {
+            List<Comparison> judged =
+                    made.stream()
+                            .filter(c -> !c.fitted())
+                            .filter(c -> c.tolerance().goal().equals(java.util.Optional.of(goal)))
+                            .toList();
+            text.append(goalLine(goal, judged));
+        }
+        return text.append('\n').toString();
+    }
+
+    private static String goalLine(Goal goal, List<Comparison> judged) {
+        String allowed = Figures.short3(goal.size()) + " " + goal.unit();
+        if (judged.isEmpty()) {
+            return "| %s | %s | 0 | – | – | not measured |\n".formatted(goal.words(), allowed);
+        }
+        Comparison worst = Group.worst(judged, c -> goalError(goal, c));
+        long missed = judged.stream().filter(c -> goalError(goal, c) > goal.size()).count();
+        return "| %s | %s | %d | %s | `%s`, %s | %s |\n"
+                .formatted(
+                        goal.words(),
+                        allowed,
+                        judged.size(),
+                        Figures.short2(goalError(goal, worst)) + " " + goal.unit(),
+                        worst.table(),
+                        worst.where(),
+                        missed == 0
+                                ? "met"
+                                : "**missed** by %d of %d: %s"
+                                        .formatted(
+                                                missed, judged.size(), worst.tolerance().reason()));
+    }
+
+    private static double goalError(Goal goal, Comparison c) {
+        return goal.isShare() ? 100 * Math.abs(c.error() / c.published()) : Math.abs(c.error());
+    }
+
+    private String room(String room) {
+        List<Comparison> here = made.stream().filter(c -> c.room().equals(room)).toList();
+        StringBuilder text = new StringBuilder("## " + room + "\n\n");
+        text.append(
+                "| table | quantity | checks | fitted | from | to | largest error | where | allowed |\n");
+        text.append("|---|---|---:|---:|---:|---:|---:|---|---|\n");
+        Group.of(here).forEach(group -> text.append(group.line()));
+        text.append('\n');
+        here.stream()
+                .map(Comparison::table)
+                .distinct()
+                .sorted()
+                .forEach(name -> text.append(source(PublishedTable.read(name))));
+        return text.append('\n').toString();
+    }
+
+    private static String source(PublishedTable table) {
+        long leftOut =
+                table.rows().stream()
+                        .map(row -> row.values().getOrDefault("use", "check"))
+                        .filter(use -> !use.equals("check") && !use.equals("fit"))
+                        .count();
+        return "- `%s`: %s%s\n"
+                .formatted(
+                        table.name(),
+                        table.citation(),
+                        leftOut == 0 ? "" : " (%d doubtful rows left out)".formatted(leftOut));
+    }
+}
