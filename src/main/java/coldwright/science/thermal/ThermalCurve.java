@@ -91,7 +91,7 @@ public final class ThermalCurve {
     /** Points about evenly spaced in ice: in an ideal solution T·(1 − f) stays the same. */
     private EnthalpyTable tabulate() {
         EnthalpyTable.Points points = new EnthalpyTable.Points(600);
-        double start = freezing.initialFreezingPointC();
+        double start = Math.max(COLDEST_C, freezing.initialFreezingPointC());
         for (double t = WARMEST_C; t > start; t -= t > 5 ? 5 : DEGREE) {
             add(points, t, 0);
         }

@@ -54,7 +54,7 @@ class AnyBatchTest {
         }
     }
 
-    @Property(tries = 40)
+    @Property(tries = 200)
     void oddMixesInABag(
             @ForAll @DoubleRange(min = 0, max = 60) double sugar,
             @ForAll @DoubleRange(min = 0, max = 30) double alcohol,
@@ -66,7 +66,7 @@ class AnyBatchTest {
                         .by(IceAndSalt.of(1500, bathSalt)));
     }
 
-    @Property(tries = 20)
+    @Property(tries = 60)
     void oddSizesInAFreezer(
             @ForAll @DoubleRange(min = 1, max = 20000) double massG,
             @ForAll @DoubleRange(min = -60, max = -1) double freezerC,
@@ -86,6 +86,8 @@ class AnyBatchTest {
         answers(Freeze.of(curve(0, 0, 0), 500).in(Holder.Bag.flat(20)).by(IceAndSalt.of(900, 250)));
         answers(Freeze.of(curve(0, 0, 0), 500));
         answers(Freeze.of(curve(0, 40, 0), 500));
+        answers(Freeze.of(curve(60, 30, 6), 500)); // freezes colder than the table reaches
+        answers(Freeze.of(curve(0, 90, 0), 500));
         Composition spirit = Composition.NOTHING.with(100, Component.ALCOHOL);
         Exception e =
                 assertThrows(

@@ -27,7 +27,9 @@ class PublishedHeatTest {
     private static final double BULK_SHARE = 0.10;
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/published/choi-okos-1986-values.csv")
+    @CsvFileSource(
+            resources = "/published/choi-okos-1986-values.csv",
+            useHeadersInDisplayName = true)
     void choiAndOkos(
             Substance substance, double temperatureC, double k, double density, double cp) {
         assertEquals(k, substance.conductivityWPerMK(temperatureC), LAST_DIGIT_K);
@@ -36,7 +38,7 @@ class PublishedHeatTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/published/iapws-water-ice.csv")
+    @CsvFileSource(resources = "/published/iapws-water-ice.csv", useHeadersInDisplayName = true)
     void waterAndIce(
             String what, double t, double density, double cp, Double k, Double mu, Double h) {
         if (what.equals("water")) {
@@ -52,7 +54,9 @@ class PublishedHeatTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/published/bulk-milk-ice-cream-heat.csv")
+    @CsvFileSource(
+            resources = "/published/bulk-milk-ice-cream-heat.csv",
+            useHeadersInDisplayName = true)
     void bulkFigures(String food, double water, double above, double below, double latent) {
         ThermalCurve curve = food.equals("milk") ? Samples.milk() : Samples.iceCream();
         assertEquals(water, curve.waterPercent(), 0.5);
