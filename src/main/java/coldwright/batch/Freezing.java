@@ -23,7 +23,7 @@ import java.util.List;
  * @param assumed what the file did not say and was taken for granted
  */
 record Freezing(FreezePlan plan, int vessels, Method crystals, double coldC, List<String> assumed) {
-    private static final double BAG_MM = 20;
+    private static final double BAG_MM = FreezePlan.USUAL_BAG_MM;
     private static final double MOST_IN_BAG_L = 2;
     private static final double MOST_IN_TUB_L = 1;
     private static final double MOST_IN_CAN_L = 2;

@@ -271,7 +271,7 @@ public final class IceAndSalt {
             double spare = saltG - (iceG + waterG) * PLENTY_PERCENT / (100 - PLENTY_PERCENT);
             remarks.add(
                     "too much salt: about %s g lies undissolved while there is ice, and makes the bath no colder than −21.1 °C"
-                            .formatted(Require.spoken(Math.round(spare))));
+                            .formatted(Require.spoken(Math.rint(spare))));
         } else if (lastIceC() > WEAK_C) {
             remarks.add(
                     "little salt (%s %% of ice and salt): as the ice melts the bath warms to %s °C; three to five times as much ice as salt by mass keeps it colder"

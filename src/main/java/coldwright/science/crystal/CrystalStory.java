@@ -233,7 +233,7 @@ public final class CrystalStory {
     public String verdict() {
         if (!telling.frozen()) {
             return "not frozen: this mix keeps too little ice at "
-                    + Require.spoken(Math.round(telling.temperatureC()))
+                    + Require.spoken(Math.rint(telling.temperatureC()))
                     + " °C";
         }
         Band mean = meanUm();

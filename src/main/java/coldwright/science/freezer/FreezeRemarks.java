@@ -51,7 +51,7 @@ final class FreezeRemarks {
         }
         schedule(freeze, plan, remarks);
         if (plan.reaches(Stage.SOFT_SERVE) && !plan.reaches(Stage.HARD)) {
-            remarks.add(notHard(freeze, plan));
+            remarks.add(notHard(plan));
         }
         remarks.addAll(freeze.curve().notes());
         return List.copyOf(remarks);
@@ -75,7 +75,7 @@ final class FreezeRemarks {
         }
     }
 
-    private static String notHard(Freeze freeze, FreezePlan plan) {
+    private static String notHard(FreezePlan plan) {
         if (plan.reaches(Stage.SCOOP)) {
             return "it does not get to %s °C in the middle: the freezer is not cold enough to harden it"
                     .formatted(Require.spoken(Stage.HARD_C));
@@ -106,7 +106,7 @@ final class FreezeRemarks {
     }
 
     private static String whole(double value) {
-        return Require.spoken(Math.round(value));
+        return Require.spoken(Math.rint(value));
     }
 
     private static String tenth(double value) {

@@ -136,22 +136,13 @@ public final class Shape {
      * @return m² per m³
      */
     public double surfacePerVolumePerM() {
-        switch (kind) {
-            case SLAB:
-                return 1 / halvesM[0];
-            case CYLINDER:
-                return 2 / halvesM[0];
-            case SPHERE:
-                return 3 / halvesM[0];
-            case TUB:
-                return 2 / halvesM[0] + 1 / halvesM[1];
-            default:
-                double sum = 0;
-                for (double half : halvesM) {
-                    sum += 1 / half;
-                }
-                return sum;
-        }
+        return switch (kind) {
+            case SLAB -> 1 / halvesM[0];
+            case CYLINDER -> 2 / halvesM[0];
+            case SPHERE -> 3 / halvesM[0];
+            case TUB -> 2 / halvesM[0] + 1 / halvesM[1];
+            default -> Arrays.stream(halvesM).map(half -> 1 / half).sum();
+        };
     }
 
     /**
@@ -181,18 +172,16 @@ public final class Shape {
      */
     public double dimension(double biot) {
         Require.positive("biot", biot, "");
-        switch (kind) {
-            case SLAB:
-                return 1;
-            case CYLINDER:
-                return 2;
-            case SPHERE:
-                return 3;
-            default:
+        return switch (kind) {
+            case SLAB -> 1;
+            case CYLINDER -> 2;
+            case SPHERE -> 3;
+            default -> {
                 double l = halfThicknessM();
                 double middle = kind == Kind.TUB ? tubMiddle(biot / l) : boxMiddle(biot / l);
-                return Math.min(3, Math.max(1, l * l * (0.5 + 1 / biot) / middle));
-        }
+                yield Math.min(3, Math.max(1, l * l * (0.5 + 1 / biot) / middle));
+            }
+        };
     }
 
     /**

@@ -27,7 +27,7 @@ final class Names {
 
     private void put(String name, Ingredient ingredient) {
         Ingredient before = byKey.putIfAbsent(key(name), ingredient);
-        if (before != null && before != ingredient) {
+        if (before != null && !before.equals(ingredient)) {
             throw new IllegalStateException(
                     "\"%s\" names both %s and %s".formatted(name, before, ingredient));
         }
@@ -72,7 +72,7 @@ final class Names {
                         .strip();
         List<String> words = new ArrayList<>();
         List<String> numbers = new ArrayList<>();
-        for (String word : plain.split(" ")) {
+        for (String word : plain.split(" ", -1)) {
             if (word.matches("[0-9.]+")) {
                 numbers.add(word.replaceAll("(?<=\\.\\d{0,9})0+$|\\.0*$", ""));
             } else {

@@ -165,7 +165,7 @@ public final class OwnIngredient {
 
     private static Map<String, Double> stated(String name, String parts) {
         Map<String, Double> stated = new LinkedHashMap<>();
-        for (String part : parts.toLowerCase(Locale.ROOT).split("[,;]")) {
+        for (String part : parts.toLowerCase(Locale.ROOT).split("[,;]", -1)) {
             String text = part.strip().replaceAll("\\s+", " ");
             Matcher nameFirst = NAME_FIRST.matcher(text);
             Matcher numberFirst = NUMBER_FIRST.matcher(text);

@@ -43,29 +43,19 @@ public final class Makeup {
     }
 
     private static Substance substance(Component component) {
-        switch (component) {
-            case FIBRE:
-            case STABILISER:
-                return Substance.FIBRE;
-            case EMULSIFIER:
-                return Substance.FAT;
-            default:
-                break;
-        }
-        switch (component.kind()) {
-            case WATER:
-                return Substance.WATER;
-            case FAT:
-                return Substance.FAT;
-            case PROTEIN:
-                return Substance.PROTEIN;
-            case MINERAL:
-                return Substance.ASH;
-            case ALCOHOL:
-                return Substance.ETHANOL;
-            default:
-                return Substance.CARBOHYDRATE;
-        }
+        return switch (component) {
+            case FIBRE, STABILISER -> Substance.FIBRE;
+            case EMULSIFIER -> Substance.FAT;
+            default ->
+                    switch (component.kind()) {
+                        case WATER -> Substance.WATER;
+                        case FAT -> Substance.FAT;
+                        case PROTEIN -> Substance.PROTEIN;
+                        case MINERAL -> Substance.ASH;
+                        case ALCOHOL -> Substance.ETHANOL;
+                        default -> Substance.CARBOHYDRATE;
+                    };
+        };
     }
 
     /**

@@ -6,7 +6,7 @@ import coldwright.science.Require;
  * Conductivity of two things in each other, by how they lie.
  *
  * <p>{@code k} is conductivity in W/(m·K), the share is of the volume. Layers along the heat flow
- * ({@link #parallel}) and across it ({@link #series}) bound every other arrangement.
+ * ({@link #PARALLEL}) and across it ({@link #SERIES}) bound every other arrangement.
  *
  * <p>Sources: J. C. Maxwell 1873 and A. Eucken 1940 (drops, crystals or bubbles in a continuous
  * phase); F. L. Levy, Int. J. Refrig. 4 (1981) 223–225 (neither phase continuous); both as given in
