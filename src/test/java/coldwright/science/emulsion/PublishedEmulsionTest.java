@@ -1,79 +1,111 @@
 package coldwright.science.emulsion;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
+import coldwright.science.Band;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 
 class PublishedEmulsionTest {
-    private static final double ROUNDING = 1e-9;
+    private static final Ledger LEDGER = Ledger.of(PublishedEmulsionTest.class);
 
-    /** The calculated values are printed to three and two digits. */
-    private static final double HALF_LAST_DIGIT_M2 = 0.005;
-
-    private static final double HALF_LAST_DIGIT_MG = 0.5;
-
-    /** Share of the fat that may lie outside a published range of sizes. */
-    private static final double OUTSIDE_PERCENT = 2;
+    private static final Tolerance INSIDE = Tolerance.of(1e-9, "within the published range");
+    private static final Tolerance PRINTED_M2 = Tolerance.of(0.005, "half the last digit");
+    private static final Tolerance PRINTED_MG = Tolerance.of(0.5, "half the last digit");
+    private static final Tolerance TAILS = Tolerance.of(2, "tails of a log-normal");
+    private static final Tolerance NODE = Tolerance.of(1e-9, "the model's own node");
 
     /** Fat in a cluster; the rest is serum. By judgement. */
     private static final double FAT_IN_CLUSTER = 0.4;
 
-    @ParameterizedTest(name = "{0} against {1} µm")
-    @CsvFileSource(resources = "/published/deen-stokes-milk.csv", useHeadersInDisplayName = true)
-    void homogenisingSlowsCreaming(double rawUm, double homogenisedUm, double ratio) {
+    @ParameterizedTest
+    @FromTable("deen-stokes-milk")
+    void homogenisingSlowsCreaming(Row row) {
         Creaming milk = Creaming.inMilk();
-        assertEquals(
-                ratio, milk.hours(homogenisedUm, 100) / milk.hours(rawUm, 100), ROUNDING * ratio);
+        double ratio =
+                milk.hours(row.number("homogenised_um"), 100)
+                        / milk.hours(row.number("raw_um"), 100);
+        LEDGER.at(row, row.text("raw_um") + " against " + row.text("homogenised_um") + " µm")
+                .compare("ratio of the times", row.number("time_ratio"), ratio, Tolerance.ROUNDING);
     }
 
-    @ParameterizedTest(name = "{0} mm in {1} min")
-    @CsvFileSource(resources = "/published/fox-mcsweeney-cream.csv", useHeadersInDisplayName = true)
-    void clustersThatCreamInTwentyMinutesHaveThePublishedSize(
-            double heightMm, double minutes, double leastUm, double mostUm) {
-        double size = Creaming.inMilk().ofClusters(FAT_IN_CLUSTER).diameterUm(heightMm, minutes);
-        assertTrue(size >= leastUm && size <= mostUm, size + " µm");
+    @ParameterizedTest
+    @FromTable("fox-mcsweeney-cream")
+    void clustersThatCreamInTwentyMinutesHaveThePublishedSize(Row row) {
+        double size =
+                Creaming.inMilk()
+                        .ofClusters(FAT_IN_CLUSTER)
+                        .diameterUm(row.number("height_mm"), row.number("minutes"));
+        LEDGER.at(row, row.text("height_mm") + " mm")
+                .compare(
+                        "size of the clusters, µm",
+                        row.between("least_um", "most_um"),
+                        Band.exactly(size),
+                        INSIDE);
     }
 
-    @ParameterizedTest(name = "{0}")
-    @CsvFileSource(
-            resources = "/published/fox-mcsweeney-globules.csv",
-            useHeadersInDisplayName = true)
-    void globulesLieInThePublishedRange(String kind, double leastUm, double mostUm) {
+    @ParameterizedTest
+    @FromTable("fox-mcsweeney-globules")
+    void globulesLieInThePublishedRange(Row row) {
         GlobuleSizes sizes =
-                kind.equals("raw") ? GlobuleSizes.rawMilk() : GlobuleSizes.homogenised();
-        assertTrue(sizes.fatPercentBelow(leastUm) < OUTSIDE_PERCENT);
-        assertTrue(sizes.fatPercentBelow(mostUm) > 100 - OUTSIDE_PERCENT);
+                row.text("kind").equals("raw")
+                        ? GlobuleSizes.rawMilk()
+                        : GlobuleSizes.homogenised();
+        Ledger.At at = LEDGER.at(row, row.text("kind"));
+        at.compare(
+                "fat below the smallest, %",
+                0, sizes.fatPercentBelow(row.number("least_um")), TAILS);
+        at.compare(
+                "fat below the largest, %",
+                100, sizes.fatPercentBelow(row.number("most_um")), TAILS);
+        at.compare(
+                "Sauter diameter, µm",
+                row.between("mean_least_um", "mean_most_um"),
+                Band.exactly(sizes.sauterDiameterUm()),
+                INSIDE);
     }
 
-    @ParameterizedTest(name = "d32 {0} µm")
-    @CsvFileSource(resources = "/published/calc-fat-surface.csv", useHeadersInDisplayName = true)
-    void surfaceAndLoad(double sauterUm, double m2PerG, double load, double mgPerG) {
-        double found = FatSurface.m2PerGFat(new GlobuleSizes(sauterUm, 0.3));
-        assertEquals(m2PerG, found, HALF_LAST_DIGIT_M2);
+    @ParameterizedTest
+    @FromTable("calc-fat-surface")
+    void surfaceAndLoad(Row row) {
+        double found = FatSurface.m2PerGFat(new GlobuleSizes(row.number("sauter_um"), 0.3));
+        double load = row.number("load_mg_per_m2");
         assertEquals(load, FatSurface.PROTEIN_MG_PER_M2.middle());
-        assertEquals(mgPerG, found * load, HALF_LAST_DIGIT_MG);
+        Ledger.At at = LEDGER.at(row, row.text("sauter_um") + " µm");
+        at.compare("surface of fat, m²/g", row.number("m2_per_g"), found, PRINTED_M2);
+        at.compare(
+                "protein on it, mg per g of fat",
+                row.number("protein_mg_per_g"),
+                found * load,
+                PRINTED_MG);
     }
 
-    @ParameterizedTest(name = "{0} at {1} °C")
-    @CsvFileSource(resources = "/published/milk-viscosity.csv", useHeadersInDisplayName = true)
-    void viscosityOfMilk(String what, double temperatureC, double lowMPaS, double highMPaS) {
-        Mix milk = Mix.of(Amount.grams(1000, Shelf.find(what)));
-        double found = MixViscosity.of(milk).mPaSAt(temperatureC).middle();
-        assertTrue(found >= lowMPaS && found <= highMPaS, found + " mPa·s");
+    @ParameterizedTest
+    @FromTable("milk-viscosity")
+    void viscosityOfMilk(Row row) {
+        Mix milk = Mix.of(Amount.grams(1000, Shelf.find(row.text("what"))));
+        double found = MixViscosity.of(milk).mPaSAt(row.number("temperature_c")).middle();
+        LEDGER.at(row, row.text("what"))
+                .compare(
+                        "viscosity, mPa·s",
+                        row.between("low_mpas", "high_mpas"),
+                        Band.exactly(found),
+                        INSIDE);
     }
 
-    @ParameterizedTest(name = "{0} °C")
-    @CsvFileSource(
-            resources = "/published/memory-milk-fat-solids.csv",
-            useHeadersInDisplayName = true)
-    void solidFatAtItsNodes(double temperatureC, double lowPercent, double highPercent) {
-        assertEquals(lowPercent, MilkFat.solidPercent(temperatureC).low(), ROUNDING);
-        assertEquals(highPercent, MilkFat.solidPercent(temperatureC).high(), ROUNDING);
+    @ParameterizedTest
+    @FromTable("memory-milk-fat-solids")
+    void solidFatAtItsNodes(Row row) {
+        Band found = MilkFat.solidPercent(row.number("temperature_c"));
+        Ledger.At at = LEDGER.at(row, row.text("temperature_c") + " °C");
+        at.compare("solid fat, least, %", row.number("low_percent"), found.low(), NODE);
+        at.compare("solid fat, most, %", row.number("high_percent"), found.high(), NODE);
     }
 }

@@ -4,50 +4,67 @@ import static coldwright.science.mix.Amount.grams;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
+
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * University mix problems, forwards: the published amounts must give the composition asked for.
- * Amounts are printed to 0.01 or 0.001 kg in 100 kg.
- */
+import java.util.ArrayList;
+import java.util.List;
+
+/** University mix problems, forwards: the published amounts must give the composition asked for. */
 class PublishedBalancingInputsTest {
+    private static final Ledger LEDGER = Ledger.of(PublishedBalancingInputsTest.class);
+
     /** Amounts printed to 0.01 kg. */
     private static final double PRINTED_PERCENT = 0.02;
 
-    private static final Ingredient POWDER =
-            OwnIngredient.of("skim powder", "milk solids not fat 97");
+    private static final Tolerance PRINTED =
+            Tolerance.of(PRINTED_PERCENT, "amounts are printed to 0.01 kg in 100 kg");
 
-    @Test
-    @DisplayName("14/10/15/.4 from butter, skim powder and water")
-    void butterPowderWater() {
-        Mix mix =
-                Mix.of(
-                        grams(17500, OwnIngredient.of("butter", "fat 80, milk solids not fat 1.8")),
-                        grams(9980, POWDER),
-                        grams(15000, Shelf.SUCROSE),
-                        grams(400, OwnIngredient.of("stabiliser", "stabiliser 100")),
-                        grams(57120, Shelf.WATER));
-        assertEquals(100_000, mix.massG(), 1);
-        assertEquals(14, mix.milkFatPercent(), PRINTED_PERCENT);
-        assertEquals(10, mix.milkSolidsNotFatPercent(), PRINTED_PERCENT);
-        assertEquals(15, mix.composition().percent(Component.SUCROSE), PRINTED_PERCENT);
+    @ParameterizedTest(name = "problem {0}")
+    @ValueSource(ints = {1, 2, 3, 4})
+    void amountsGiveWhatWasAsked(int problem) {
+        List<Row> rows =
+                PublishedTable.read("university-mix-problems").checks().stream()
+                        .filter(row -> row.number("problem") == problem)
+                        .toList();
+        List<Amount> amounts = new ArrayList<>();
+        for (Row row : rows) {
+            double kg = row.numberOr("answer_kg", row.numberOr("fixed_kg", 0));
+            amounts.add(
+                    grams(1000 * kg, OwnIngredient.of(row.text("ingredient"), row.text("parts"))));
+        }
+        Mix mix = Mix.of(amounts);
+        assertEquals(100_000, mix.massG(), 10);
+        for (String target : rows.get(0).text("targets").split(",", -1)) {
+            String words = target.strip();
+            int gap = words.lastIndexOf(' ');
+            String what = words.substring(0, gap);
+            LEDGER.at(rows.get(0), "problem " + problem)
+                    .compare(
+                            what + " of the published amounts, %",
+                            Double.parseDouble(words.substring(gap + 1)),
+                            percent(mix, what),
+                            PRINTED);
+        }
+        if (problem == 2) {
+            assertEquals(1, mix.composition().per100g(Tally.YOLK_SOLIDS), PRINTED_PERCENT);
+        }
     }
 
-    @Test
-    @DisplayName("18/9.5/15/.4/1 yolk from cream 30, milk 3.5 and powder 97")
-    void creamMilkPowderYolk() {
-        Mix mix =
-                Mix.of(
-                        grams(4086, POWDER),
-                        grams(22090, dairy("milk", 3.5)),
-                        grams(57420, dairy("cream", 30)),
-                        grams(15000, Shelf.SUCROSE),
-                        grams(400, OwnIngredient.of("stabiliser", "stabiliser 100")),
-                        grams(1000, OwnIngredient.of("dried yolk", "yolk solids 100")));
-        assertEquals(18, mix.milkFatPercent(), PRINTED_PERCENT);
-        assertEquals(9.5, mix.milkSolidsNotFatPercent(), PRINTED_PERCENT);
-        assertEquals(1, mix.composition().per100g(Tally.YOLK_SOLIDS), PRINTED_PERCENT);
+    private static double percent(Mix mix, String what) {
+        return switch (what) {
+            case "milk fat" -> mix.milkFatPercent();
+            case "milk solids not fat" -> mix.milkSolidsNotFatPercent();
+            case "sucrose" -> mix.composition().percent(Component.SUCROSE);
+            default -> throw new IllegalArgumentException(what);
+        };
     }
 
     @Test
@@ -65,23 +82,6 @@ class PublishedBalancingInputsTest {
         assertEquals(10, mix.milkSolidsNotFatPercent(), PRINTED_PERCENT);
         assertEquals(15, mix.composition().percent(Component.SUCROSE), PRINTED_PERCENT);
         assertEquals(39.50, mix.totalSolidsPercent(), PRINTED_PERCENT);
-    }
-
-    @Test
-    @DisplayName("12/10/14 with .7 others from cream 38.5/5.5, milk 3.5/8.5 and powder 96")
-    void statedSolids() {
-        Mix mix =
-                Mix.of(
-                        grams(
-                                26160,
-                                OwnIngredient.of("cream", "fat 38.5, milk solids not fat 5.5")),
-                        grams(55101, OwnIngredient.of("milk", "fat 3.5, milk solids not fat 8.5")),
-                        grams(4039, OwnIngredient.of("powder", "milk solids not fat 96")),
-                        grams(14000, Shelf.SUCROSE),
-                        grams(700, OwnIngredient.of("others", "stabiliser 100")));
-        assertEquals(100_000, mix.massG(), 1);
-        assertEquals(12, mix.milkFatPercent(), 0.002);
-        assertEquals(10, mix.milkSolidsNotFatPercent(), 0.002);
     }
 
     private static Ingredient dairy(String name, double fatPercent) {

@@ -3,114 +3,164 @@ package coldwright.science.mix;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
+
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** The shelf against the raw rows that it was made from, and the trade's rules for milk. */
 class PublishedCompositionTest {
-    /**
-     * The rows have two decimals, and the split of a row's carbohydrate is rounded part by part.
-     */
-    private static final double TWO_DECIMALS = 0.03;
+    private static final Ledger LEDGER = Ledger.of(PublishedCompositionTest.class);
 
-    /** Printed to one decimal, at a reference temperature that the source does not name. */
-    private static final double LAST_DIGIT = 0.1;
+    private static final Tolerance TWO_DECIMALS =
+            Tolerance.of(0.03, "two decimals, the split of the carbohydrate rounded part by part");
 
-    @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/published/usda-sr24-composition.csv", numLinesToSkip = 4)
-    void shelfKeepsTheRow(
-            String name,
-            String ndb,
-            double water,
-            double fat,
-            double protein,
-            double carbohydrate,
-            double ash) {
-        Ingredient ingredient = Shelf.find(name);
+    private static final Tolerance LAST_DIGIT =
+            Tolerance.of(0.1, "printed to a tenth, at a temperature that is not named");
+
+    private static final Tolerance PROOF =
+            Tolerance.of(0.2, "USDA counts proof at 60 °F, the shelf at 20 °C");
+
+    private static final Tolerance RULE = Tolerance.of(1e-3, "a rule");
+    private static final Tolerance CUT_OFF = Tolerance.of(0.001, "last digit, cut off");
+
+    private static final Tolerance FORMULA =
+            Tolerance.percent(1, "stated accuracy of the formula, made for milk mixes");
+
+    @ParameterizedTest
+    @FromTable("usda-sr24-composition")
+    void shelfKeepsTheRow(Row row) {
+        Ingredient ingredient = Shelf.find(row.text("name"));
         Composition c = ingredient.composition();
-        assertEquals("USDA SR24 " + ndb, ingredient.source());
-        assertEquals(water, c.percent(Component.WATER), TWO_DECIMALS, "water");
-        assertEquals(fat, c.percent(Component.Kind.FAT), TWO_DECIMALS, "fat");
-        assertEquals(protein, c.percent(Component.Kind.PROTEIN), TWO_DECIMALS, "protein");
-        assertEquals(
-                carbohydrate,
+        assertEquals("USDA SR24 " + row.text("ndb"), ingredient.source());
+        double carbohydrate =
                 c.percent(Component.Kind.SUGAR)
                         + c.percent(Component.Kind.CARBOHYDRATE)
                         + c.percent(Component.Kind.POLYOL)
-                        + c.percent(Component.Kind.ACID),
-                TWO_DECIMALS,
-                "carbohydrate");
-        assertEquals(ash, c.percent(Component.Kind.MINERAL), TWO_DECIMALS, "ash");
+                        + c.percent(Component.Kind.ACID);
+        Ledger.At at = LEDGER.at(row, row.text("name"));
+        at.compare("water, %", row.number("water"), c.percent(Component.WATER), TWO_DECIMALS);
+        at.compare("fat, %", row.number("fat"), c.percent(Component.Kind.FAT), TWO_DECIMALS);
+        at.compare(
+                "protein, %",
+                row.number("protein"), c.percent(Component.Kind.PROTEIN), TWO_DECIMALS);
+        at.compare("carbohydrate, %", row.number("carbohydrate"), carbohydrate, TWO_DECIMALS);
+        at.compare("ash, %", row.number("ash"), c.percent(Component.Kind.MINERAL), TWO_DECIMALS);
+    }
+
+    @ParameterizedTest
+    @FromTable("usda-sr24-honey-sugars")
+    void honey(Row row) {
+        Component sugar = Component.valueOf(row.text("sugar"));
+        LEDGER.at(row, sugar.words())
+                .compare(
+                        "sugars of honey, %",
+                        row.number("percent"),
+                        Shelf.HONEY.composition().percent(sugar),
+                        Tolerance.ROUNDING);
+    }
+
+    @ParameterizedTest
+    @FromTable("usda-sr24-spirit")
+    void eightyProof(Row row) {
+        Component part = Component.valueOf(row.text("part"));
+        LEDGER.at(row, part.words())
+                .compare(
+                        "rum 40 %, %",
+                        row.number("percent"), Shelf.RUM_40.composition().percent(part), PROOF);
+    }
+
+    @ParameterizedTest
+    @FromTable("university-milk-rules")
+    void rulesForMilk(Row row) {
+        LEDGER.at(row, row.text("what"))
+                .compare(
+                        "rule, " + row.text("unit"),
+                        row.number("value"),
+                        byTheProgram(row.text("what")),
+                        RULE);
+    }
+
+    private static double byTheProgram(String what) {
+        return switch (what) {
+            case "milk solids not fat of the skim part" -> MilkSolids.bySerumRulePercent(0);
+            case "milk solids not fat of 80 % butter" ->
+                    Mix.of(grams(Shelf.BUTTER_80)).milkSolidsNotFatPercent();
+            case "lactose of milk solids not fat" ->
+                    OwnIngredient.of("milk solids", "milk solids not fat 100")
+                            .composition()
+                            .percent(Component.LACTOSE);
+            case "lactose of whey solids" ->
+                    OwnIngredient.of("whey solids", "whey solids 100")
+                            .composition()
+                            .percent(Component.LACTOSE);
+            case "salts constant from Leighton's milk" -> MilkSolids.IONS_MMOL_PER_G * 1.86;
+            default -> throw new IllegalArgumentException(what);
+        };
     }
 
     @Test
-    @DisplayName("Honey's sugars by kind: USDA")
-    void honey() {
-        Composition c = Shelf.HONEY.composition();
-        assertEquals(35.75, c.percent(Component.GLUCOSE));
-        assertEquals(40.94, c.percent(Component.FRUCTOSE));
-        assertEquals(.89, c.percent(Component.SUCROSE));
-        assertEquals(1.44, c.percent(Component.MALTOSE));
-        assertEquals(3.1, c.percent(Component.GALACTOSE));
-    }
-
-    @Test
-    @DisplayName("Serum rule: 9 % of the skim part; 80 % butter carries 1.8 %")
+    @DisplayName("The serum rule agrees with USDA's milk, cream and skim milk powder")
     void serumRule() {
         assertEquals(1.8, MilkSolids.bySerumRulePercent(80), 1e-12);
-        assertEquals(1.8, Mix.of(grams(Shelf.BUTTER_80)).milkSolidsNotFatPercent(), 1e-9);
         assertEquals(
                 0.09 * (100 - 3.27),
                 Mix.of(grams(Shelf.WHOLE_MILK)).milkSolidsNotFatPercent(),
                 0.005);
         assertEquals(6.3, Mix.of(grams(Shelf.find("cream 30 %"))).milkSolidsNotFatPercent(), 1e-9);
-    }
-
-    @Test
-    @DisplayName("Lactose is 54.5 % of milk solids not fat and 76.5 % of whey solids")
-    void lactoseShares() {
-        Ingredient milk = OwnIngredient.of("milk solids", "milk solids not fat 100");
-        Ingredient whey = OwnIngredient.of("whey solids", "whey solids 100");
-        assertEquals(54.5, milk.composition().percent(Component.LACTOSE), 1e-9);
-        assertEquals(76.5, whey.composition().percent(Component.LACTOSE), 1e-9);
         Composition powder = Shelf.SKIM_MILK_POWDER.composition();
         double measured =
                 powder.percent(Component.LACTOSE) / powder.per100g(Tally.MILK_SOLIDS_NOT_FAT);
         assertEquals(.545, measured, .005, "USDA's skim milk powder agrees with the rule");
     }
 
-    @ParameterizedTest(name = "{0} % by volume")
-    @CsvFileSource(resources = "/published/alcohol-by-volume.csv", numLinesToSkip = 4)
-    void alcoholByVolume(double byVolumePercent, double massPercent) {
-        assertEquals(massPercent, AlcoholByVolume.massPercent(byVolumePercent), LAST_DIGIT);
-        assertEquals(byVolumePercent, AlcoholByVolume.byVolumePercent(massPercent), LAST_DIGIT);
+    @ParameterizedTest
+    @FromTable("alcohol-by-volume")
+    void alcoholByVolume(Row row) {
+        double byVolume = row.number("by_volume_percent");
+        double byMass = row.number("mass_percent");
+        Ledger.At at = LEDGER.at(row, row.text("by_volume_percent") + " % by volume");
+        at.compare("alcohol by mass, %", byMass, AlcoholByVolume.massPercent(byVolume), LAST_DIGIT);
+        at.compare(
+                "alcohol by volume, %",
+                byVolume, AlcoholByVolume.byVolumePercent(byMass), LAST_DIGIT);
     }
 
-    @Test
-    @DisplayName("80-proof spirit, USDA 14037: water 66.6, ethanol by difference 33.4")
-    void eightyProof() {
-        // USDA counts proof at 60 °F, OIML at 20 °C.
-        assertEquals(33.4, Shelf.RUM_40.composition().percent(Component.ALCOHOL), 0.15);
+    @ParameterizedTest
+    @FromTable("university-mix-density")
+    void density(Row row) {
+        Ingredient mix =
+                OwnIngredient.of(
+                        "mix",
+                        "fat %s, water %s"
+                                .formatted(row.text("fat_percent"), row.text("water_percent")));
+        assertEquals(row.number("solids_percent"), Mix.of(grams(mix)).totalSolidsPercent(), 1e-9);
+        LEDGER.at(row, row.text("fat_percent") + " % fat")
+                .compare(
+                        "density of a mix, kg/L",
+                        row.number("density_kg_per_l"),
+                        MixDensity.kgPerL(mix.composition()),
+                        CUT_OFF);
     }
 
-    @Test
-    @DisplayName("Density: 12 % fat, 38.3 % total solids, 61.7 % water make 1.096 kg/L")
-    void density() {
-        Ingredient mix = OwnIngredient.of("mix", "fat 12, water 61.7");
-        assertEquals(38.3, Mix.of(grams(mix)).totalSolidsPercent(), 1e-9);
-        // The published figure is cut off, not rounded: the formula gives 1.0969.
-        assertEquals(1.096, MixDensity.kgPerL(mix.composition()), 0.001);
-    }
-
-    @Test
-    @DisplayName("DE 42 syrup solids count 0.8 of sucrose in the trade")
-    void syrupFactor() {
-        Ingredient solids = Shelf.GLUCOSE_SYRUP_POWDER;
-        Mix mix = Mix.of(Amount.grams(10 / .95, solids), Amount.grams(100, Shelf.WATER));
-        double per10gSolids = mix.tradeMethod().sugarsEquivalentPercent() * mix.massG() / 100;
-        assertEquals(8.0, per10gSolids, 0.1);
+    @ParameterizedTest
+    @FromTable("crc-102-sucrose-density")
+    void densityOfSyrup(Row row) {
+        double percent = row.number("sucrose_percent");
+        Mix syrup =
+                Mix.of(
+                        Amount.grams(percent, Shelf.SUCROSE),
+                        Amount.grams(100 - percent, Shelf.WATER));
+        LEDGER.at(row, row.text("sucrose_percent") + " %")
+                .compare(
+                        "density of sucrose in water, kg/L",
+                        row.number("density_kg_per_l"),
+                        syrup.densityKgPerL(),
+                        FORMULA);
     }
 
     @Test

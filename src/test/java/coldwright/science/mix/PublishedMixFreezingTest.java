@@ -5,27 +5,44 @@ import static coldwright.science.mix.Amount.grams;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.DisplayName;
+import coldwright.published.FromTable;
+import coldwright.published.Goal;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
+import coldwright.science.Band;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
+
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Freezing points of whole mixes against published ones, and the trade's method. */
 class PublishedMixFreezingTest {
-    /** The goal for mixes. */
-    private static final double GOAL_C = 0.1;
+    private static final Ledger LEDGER = Ledger.of(PublishedMixFreezingTest.class);
 
-    /** One fruit of a kind differs from another by as much with ripeness. */
-    private static final double RIPENESS_C = 0.4;
+    private static final Tolerance RIPENESS =
+            Tolerance.of(0.4, "one fruit of a kind differs from another by as much");
 
-    /** Leighton takes lactose as ideal; at 5 % it lowers the freezing point 2 to 3 % more. */
-    private static final double NON_IDEAL_LACTOSE_C = 0.01;
+    private static final Tolerance MILK =
+            Tolerance.of(0.01, "0.1 % of lactose, which the table has by difference")
+                    .judgedBy(Goal.MIXES);
 
-    /** 0.1 % more or less lactose, and the salts of 0.2 % more or less solids. */
-    private static final double CARBOHYDRATE_BY_DIFFERENCE_C = 0.015;
+    private static final Tolerance MIX = Tolerance.toMeet(Goal.MIXES);
 
-    /** The published example carries two decimals. */
-    private static final double HALF_LAST_DIGIT = 0.005;
+    private static final Tolerance NON_IDEAL_LACTOSE =
+            Tolerance.of(0.01, "Leighton takes lactose as ideal; at 5 % it does 2 to 3 % more");
+
+    private static final Tolerance LAST_DIGIT = Tolerance.of(0.0002, "last digit");
+    private static final Tolerance AS_TYPED = Tolerance.of(1e-9, "the table of the program");
+    private static final Tolerance ROUNDED_PERCENT = Tolerance.of(1, "rounded to 1 %");
+
+    private static final Tolerance ROUNDED_TABLE =
+            Tolerance.of(4, "half a digit of the table is 3 % at 3 g");
+
+    private static final Tolerance SERVED =
+            Tolerance.of(0, "met somewhere in what is called a serving temperature");
 
     /** Leighton 1927, after Van Slyke: fat 3.9, solids not fat 8.99, lactose 4.9, water 87.11. */
     private static final Ingredient LEIGHTONS_MILK =
@@ -39,67 +56,141 @@ class PublishedMixFreezingTest {
                             .with(.89, Component.MILK_SALTS)
                             .with(8.99, Tally.MILK_SOLIDS_NOT_FAT));
 
-    @Test
-    @DisplayName("Milk freezes between −0.540 and −0.550 °C")
-    void milk() {
-        // Leighton's milk: its salts were fitted to his −0.244 °C, so lactose alone is the check.
-        assertEquals(-0.55, freezingPointC(LEIGHTONS_MILK), NON_IDEAL_LACTOSE_C);
-        // USDA's milks carry their lactose as carbohydrate by difference, ±0.1 %.
-        assertEquals(-0.545, freezingPointC(Shelf.WHOLE_MILK), CARBOHYDRATE_BY_DIFFERENCE_C);
-        assertEquals(-0.545, freezingPointC(Shelf.SKIMMED_MILK), CARBOHYDRATE_BY_DIFFERENCE_C);
-        assertEquals(-0.545, freezingPointC(Shelf.MILK_3_5), CARBOHYDRATE_BY_DIFFERENCE_C);
+    private static final Ingredient ICE_CREAM_MIX =
+            OwnIngredient.of(
+                    "mix",
+                    "fat 12, milk solids not fat 11, sucrose 15, stabiliser 0.3, water 61.7");
+
+    @ParameterizedTest
+    @FromTable("published-mix-freezing-points")
+    void milkAndMix(Row row) {
+        String what = row.text("what");
+        boolean mix = what.equals("ice cream mix");
+        Ingredient ingredient =
+                switch (what) {
+                    case "Leighton's milk" -> LEIGHTONS_MILK;
+                    case "ice cream mix" -> ICE_CREAM_MIX;
+                    default -> Shelf.find(what);
+                };
+        LEDGER.at(row, what)
+                .compare(
+                        "initial freezing point of %s, °C".formatted(mix ? "a mix" : "milk"),
+                        row.between("cold_c", "warm_c"),
+                        Band.exactly(freezingPointC(ingredient)),
+                        mix ? MIX : MILK);
     }
 
-    @Test
-    @DisplayName("Leighton 1927: lactose 0.306 °C and salts 0.244 °C of milk's 0.55 °C")
-    void lactoseAndSalts() {
+    /** Leighton 1927: lactose 0.306 °C and salts 0.244 °C of milk's 0.55 °C. */
+    @ParameterizedTest
+    @FromTable("leighton-1927-milk")
+    void lactoseAndSalts(Row row) {
         Mix milk = Mix.of(grams(100, LEIGHTONS_MILK));
-        for (Contribution part : milk.contributions()) {
-            double published = part.solute().equals("lactose") ? .306 : .244;
-            assertEquals(published, part.depressionC(), NON_IDEAL_LACTOSE_C, part.solute());
+        Map<String, Double> parts =
+                milk.contributions().stream()
+                        .collect(Collectors.toMap(Contribution::solute, Contribution::depressionC));
+        assertEquals(2, parts.size());
+        double saltsC = row.number("saltsC");
+        Ledger.At at = LEDGER.at(row, "share of lactose");
+        if (saltsC == 0) {
+            at.compare(
+                    "share of milk's depression, °C",
+                    row.number("depressionC"),
+                    parts.get("lactose"),
+                    NON_IDEAL_LACTOSE);
+        } else {
+            LEDGER.at(row, "share of salts")
+                    .compare(
+                            "share of milk's depression, °C",
+                            saltsC,
+                            parts.get("milk salts"),
+                            NON_IDEAL_LACTOSE);
+            LEDGER.at(row, "salts by the trade")
+                    .compare(
+                            "salts by the trade's constant, °C",
+                            saltsC,
+                            milk.tradeMethod().milkSaltsDepressionC(),
+                            Tolerance.of(0.001, "2.37 for 2.364"));
         }
-        assertEquals(2, milk.contributions().size());
-        double salts = milk.tradeMethod().milkSaltsDepressionC();
-        assertEquals(.244, salts, 0.001, "the trade's 2.37 was made from it");
     }
 
-    @Test
-    @DisplayName("Each 1 % of added water warms milk's freezing point by 0.0056 °C")
-    void wateredMilk() {
+    @ParameterizedTest
+    @FromTable("watered-milk")
+    void wateredMilk(Row row) {
         double milkC = freezingPointC(LEIGHTONS_MILK);
+        double addedG = 0.8711 * row.number("added_percent");
         // The rule takes milk for water: 1 % added to its water is what makes 0.0056 °C.
-        Mix watered = Mix.of(grams(100, LEIGHTONS_MILK), grams(.8711, Shelf.WATER));
-        assertEquals(0.0056, watered.initialFreezingPointC() - milkC, 0.0002);
+        Mix watered = Mix.of(grams(100, LEIGHTONS_MILK), grams(addedG, Shelf.WATER));
+        LEDGER.at(row, row.text("added_percent") + " % water")
+                .compare(
+                        "rise of milk's freezing point, °C",
+                        row.number("rise_c"),
+                        watered.initialFreezingPointC() - milkC,
+                        LAST_DIGIT);
         // Added to the milk as a whole it makes a little more.
         Mix byWhole = Mix.of(grams(99, LEIGHTONS_MILK), grams(1, Shelf.WATER));
         assertEquals(0.0056, byWhole.initialFreezingPointC() - milkC, 0.001);
     }
 
-    @Test
-    @DisplayName(
-            "Ice cream mix, 12 fat, 11 solids not fat, 15 sugar, 0.3 stabiliser: about −2.5 °C")
-    void iceCreamMix() {
-        Ingredient mix =
-                OwnIngredient.of(
-                        "mix",
-                        "fat 12, milk solids not fat 11, sucrose 15, stabiliser 0.3, water 61.7");
-        assertEquals(-2.5, Mix.of(grams(100, mix)).initialFreezingPointC(), GOAL_C);
+    @ParameterizedTest
+    @FromTable("memory-ice-at-serving")
+    void iceAtServing(Row row) {
+        var curve = Mix.of(grams(100, ICE_CREAM_MIX)).freezingCurve();
+        double warm = curve.icePercentAt(row.number("warm_c"));
+        double cold = curve.icePercentAt(row.number("cold_c"));
+        LEDGER.at(row, "12 % fat, 15 % sucrose")
+                .compare(
+                        "ice at serving, % of the water",
+                        row.between("least_percent", "most_percent"),
+                        new Band(warm, (warm + cold) / 2, cold),
+                        SERVED);
     }
 
-    @Test
-    @DisplayName("Trade method, worked example: SE 22.18, 36.97 g/100 g water, −2.74 °C")
-    void tradeMethod() {
-        Mix mix = workedExample();
-        TradeMethod trade = mix.tradeMethod();
-        // The example rounds the syrup's factor to 0.8; its saccharides make 0.797.
-        assertEquals(22.18, trade.sugarsEquivalentPercent(), 0.02);
-        assertEquals(36.97, trade.equivalentPer100gWater(), 0.03);
-        assertEquals(2.27, trade.sucroseTableDepressionC(), HALF_LAST_DIGIT);
-        assertEquals(.474, trade.milkSaltsDepressionC(), HALF_LAST_DIGIT);
-        assertEquals(-2.74, trade.initialFreezingPointC(), 0.01);
+    @ParameterizedTest
+    @FromTable("trade-worked-example")
+    void tradeMethod(Row row) {
+        TradeMethod trade = workedExample().tradeMethod();
+        double computed =
+                switch (row.text("step")) {
+                    case "syrup solids of 42 DE count as sucrose" -> syrupFactor();
+                    case "sucrose equivalents" -> trade.sugarsEquivalentPercent();
+                    case "sucrose equivalents in water" -> trade.equivalentPer100gWater();
+                    case "depression by the table" -> trade.sucroseTableDepressionC();
+                    case "depression by milk salts" -> trade.milkSaltsDepressionC();
+                    default -> trade.initialFreezingPointC();
+                };
+        LEDGER.at(row, row.text("step"))
+                .compare(
+                        row.text("step") + ", " + row.text("unit"),
+                        row.number("value"),
+                        computed,
+                        Tolerance.of(
+                                row.number("uncertainty"),
+                                "last digit; the syrup's factor is rounded to 0.8"));
         assertTrue(
                 trade.why().startsWith("The trade method gives −2.75 °C and water activity −2."),
                 trade::why);
+    }
+
+    private static double syrupFactor() {
+        Mix mix = Mix.of(grams(10 / .95, Shelf.GLUCOSE_SYRUP_POWDER), grams(100, Shelf.WATER));
+        return mix.tradeMethod().sugarsEquivalentPercent() * mix.massG() / 100 / 10;
+    }
+
+    @ParameterizedTest
+    @FromTable("trade-table-against-handbook")
+    void tradeTableAgainstTheHandbook(Row row) {
+        for (double g : new double[] {row.number("from_g"), row.number("to_g")}) {
+            TradeMethod trade =
+                    Mix.of(grams(g, Shelf.SUCROSE), grams(100, Shelf.WATER)).tradeMethod();
+            double percentHigh =
+                    100 * (trade.initialFreezingPointC() / trade.thermodynamicFreezingPointC() - 1);
+            LEDGER.at(row, Math.round(g) + " g per 100 g")
+                    .compare(
+                            "trade's table over handbook, %",
+                            row.between("least_percent", "most_percent"),
+                            Band.exactly(percentHigh),
+                            g < 12 ? ROUNDED_TABLE : ROUNDED_PERCENT);
+        }
     }
 
     @Test
@@ -108,18 +199,31 @@ class PublishedMixFreezingTest {
         assertEquals(mix.initialFreezingPointC(), mix.tradeMethod().initialFreezingPointC(), 0.3);
     }
 
-    @ParameterizedTest(name = "{0} g sucrose per 100 g water")
-    @CsvFileSource(resources = "/published/leighton-1927-sucrose-table.csv", numLinesToSkip = 4)
-    void tableAsTyped(double sucroseG, double depressionC) {
-        Mix mix = Mix.of(grams(sucroseG, Shelf.SUCROSE), grams(100, Shelf.WATER));
-        assertEquals(depressionC, -mix.tradeMethod().initialFreezingPointC(), 1e-9);
+    @ParameterizedTest
+    @FromTable("leighton-1927-sucrose-table")
+    void tableAsTyped(Row row) {
+        Mix mix =
+                Mix.of(
+                        grams(row.number("sucrose_per_100g_water"), Shelf.SUCROSE),
+                        grams(100, Shelf.WATER));
+        LEDGER.at(row, row.text("sucrose_per_100g_water") + " g")
+                .compare(
+                        "depression by the trade's table, °C",
+                        row.number("depression_c"),
+                        -mix.tradeMethod().initialFreezingPointC(),
+                        AS_TYPED);
     }
 
-    @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/published/ashrae-fruit-freezing-points.csv", numLinesToSkip = 6)
-    void fruit(String name, double freezingPointF) {
-        Mix fruit = Mix.of(grams(100, Shelf.find(name)));
-        assertEquals((freezingPointF - 32) / 1.8, fruit.initialFreezingPointC(), RIPENESS_C);
+    @ParameterizedTest
+    @FromTable("ashrae-fruit-freezing-points")
+    void fruit(Row row) {
+        Mix fruit = Mix.of(grams(100, Shelf.find(row.text("name"))));
+        LEDGER.at(row, row.text("name"))
+                .compare(
+                        "initial freezing point of fruit, °C",
+                        (row.number("freezing_point_f") - 32) / 1.8,
+                        fruit.initialFreezingPointC(),
+                        RIPENESS);
     }
 
     private static double freezingPointC(Ingredient ingredient) {

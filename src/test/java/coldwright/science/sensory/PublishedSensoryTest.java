@@ -1,8 +1,11 @@
 package coldwright.science.sensory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
 import coldwright.science.Band;
 import coldwright.science.freezing.Solute;
 import coldwright.science.mix.Amount;
@@ -10,41 +13,63 @@ import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
+
+import java.util.Locale;
 
 class PublishedSensoryTest {
-    private static final double HALF_LAST_DIGIT = 0.005;
-    private static final double HALF_LAST_DIGIT_IONS = 0.05;
-    private static final double ROUNDING = 1e-9;
+    private static final Ledger LEDGER = Ledger.of(PublishedSensoryTest.class);
 
-    @ParameterizedTest(name = "{0}")
-    @CsvFileSource(
-            resources = "/published/sweetness-three-lists.csv",
-            useHeadersInDisplayName = true)
-    void sweetnessSpreadsAsItsSources(String sugar, double low, double high) {
+    /** The spread of the lists is the model's own. */
+    private static final Tolerance INSIDE = Tolerance.of(1e-9, "within the published range");
+
+    private static final Tolerance HALF_LAST_DIGIT = Tolerance.of(0.005, "half the last digit");
+    private static final Tolerance HALF_A_TENTH = Tolerance.of(0.05, "half the last digit");
+
+    @ParameterizedTest
+    @FromTable("sweetness-three-lists")
+    void sweetnessSpreadsAsItsSources(Row row) {
+        String sugar = row.text("sugar");
+        Band published = row.between("low", "high");
+        Ledger.At at = LEDGER.at(row, sugar.toLowerCase(Locale.ROOT));
         if (sugar.equals("INVERT")) {
             Mix invert = Mix.of(Amount.grams(50, Shelf.GLUCOSE), Amount.grams(50, Shelf.FRUCTOSE));
             double middle = Sweetness.of(invert).sucroseEquivalentPercent().middle();
-            assertTrue(middle >= low && middle <= high, middle + " of invert");
+            at.compare("sweetness, sucrose 100", published, Band.exactly(middle), INSIDE);
         } else {
             Band found = Sweetener.valueOf(sugar).relativeSweetness();
-            assertEquals(low, found.low());
-            assertEquals(high, found.high());
+            assertEquals(published.low(), found.low());
+            assertEquals(published.high(), found.high());
+            at.compare("sweetness, sucrose 100", published, found, INSIDE);
         }
     }
 
-    @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/published/anti-freezing-power.csv", useHeadersInDisplayName = true)
-    void powerByMolarMass(String solute, double power, double ionsPower) {
-        Solute s = Solute.valueOf(solute);
-        assertEquals(power, AntiFreezingPower.perGram(s), HALF_LAST_DIGIT);
-        double tolerance = ionsPower > 10 ? HALF_LAST_DIGIT_IONS : HALF_LAST_DIGIT;
-        assertEquals(ionsPower, AntiFreezingPower.perGramOfIons(s), tolerance);
+    @ParameterizedTest
+    @FromTable("anti-freezing-power")
+    void powerByMolarMass(Row row) {
+        Solute solute = Solute.valueOf(row.text("solute"));
+        double ionsPower = row.number("ions_power");
+        Ledger.At at = LEDGER.at(row, solute.spoken());
+        at.compare(
+                "power of a gram, sucrose 1",
+                row.number("power"),
+                AntiFreezingPower.perGram(solute),
+                HALF_LAST_DIGIT);
+        at.compare(
+                "power of a gram with its ions counted, sucrose 1",
+                ionsPower,
+                AntiFreezingPower.perGramOfIons(solute),
+                ionsPower > 10 ? HALF_A_TENTH : HALF_LAST_DIGIT);
     }
 
-    @ParameterizedTest(name = "{0} % of {1} kg/L")
-    @CsvFileSource(resources = "/published/university-overrun.csv", useHeadersInDisplayName = true)
-    void weightOfALitre(double overrunPercent, double mixKgPerL, double productGPerL) {
-        assertEquals(productGPerL, new Overrun(overrunPercent).gPerL(mixKgPerL), ROUNDING * 1e3);
+    @ParameterizedTest
+    @FromTable("university-overrun")
+    void weightOfALitre(Row row) {
+        double percent = row.number("overrun_percent");
+        LEDGER.at(row, row.text("overrun_percent") + " % overrun")
+                .compare(
+                        "weight of the product, g/L",
+                        row.number("product_g_per_l"),
+                        new Overrun(percent).gPerL(row.number("mix_kg_per_l")),
+                        Tolerance.ROUNDING);
     }
 }

@@ -2,25 +2,32 @@ package coldwright.science.standards;
 
 import static coldwright.science.mix.Amount.grams;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.OwnIngredient;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Legal figures as printed. */
 class PublishedStandardsTest {
-    @ParameterizedTest(name = "{0} at {1} °F")
-    @CsvFileSource(resources = "/published/cfr-21-pasteurisation.csv", numLinesToSkip = 3)
-    void holdsAsTabled(Pasteurisation table, double temperatureF, double seconds) {
-        Pasteurisation.Hold hold = table.holdAt((temperatureF - 32) / 1.8);
-        assertEquals(seconds, hold.seconds(), 1e-6 * seconds);
+    private static final Ledger LEDGER = Ledger.of(PublishedStandardsTest.class);
+    private static final Tolerance LEGAL = Tolerance.percent(1e-4, "a legal figure");
+
+    @ParameterizedTest
+    @FromTable("cfr-21-pasteurisation")
+    void holdsAsTabled(Row row) {
+        Pasteurisation table = Pasteurisation.valueOf(row.text("table"));
+        Pasteurisation.Hold hold = table.holdAt((row.number("temperature_f") - 32) / 1.8);
+        LEDGER.at(row, table.rule() + " at " + row.text("temperature_f") + " °F")
+                .compare("hold, s", row.number("seconds"), hold.seconds(), LEGAL);
         assertFalse(hold.interpolated());
     }
 

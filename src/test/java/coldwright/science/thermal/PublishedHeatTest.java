@@ -2,68 +2,129 @@ package coldwright.science.thermal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.published.FromTable;
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
+
+import java.util.Locale;
 
 /** Component properties and bulk heat figures against their sources. */
 class PublishedHeatTest {
-    private static final double LAST_DIGIT_K = 1e-5;
-    private static final double LAST_DIGIT_DENSITY = 0.01;
+    private static final Ledger LEDGER = Ledger.of(PublishedHeatTest.class);
 
-    /** The polynomials' own deviation from IAPWS as their documentation states it. */
-    private static final double FIT_DENSITY = 0.006;
+    private static final Tolerance LAST_DIGIT = Tolerance.of(1e-5, "last digit");
+    private static final Tolerance LAST_DIGIT_DENSITY = Tolerance.of(0.01, "last digit");
 
-    private static final double FIT_HEAT_CAPACITY = 1.6e-4;
-    private static final double FIT_CONDUCTIVITY = 3e-4;
-    private static final double FIT_VISCOSITY = 5e-5;
-    private static final double FIT_ENTHALPY = 5e-3;
+    private static final String FIT = "the polynomials' own deviation from IAPWS";
+    private static final Tolerance FIT_DENSITY = Tolerance.of(0.006, FIT);
+    private static final Tolerance FIT_HEAT_CAPACITY = Tolerance.of(1.6e-4, FIT);
+    private static final Tolerance FIT_CONDUCTIVITY = Tolerance.of(3e-4, FIT);
+    private static final Tolerance FIT_VISCOSITY = Tolerance.of(5e-5, FIT);
+    private static final Tolerance FIT_ENTHALPY = Tolerance.of(5e-3, FIT);
 
-    /** Rounded handbook figures for a food of unstated composition. */
-    private static final double BULK_SHARE = 0.10;
+    private static final Tolerance BULK =
+            Tolerance.percent(10, "rounded figures for food of unstated composition");
+
+    private static final double WATER_OF_THE_SAMPLE_PERCENT = 0.5;
 
     @ParameterizedTest
-    @CsvFileSource(
-            resources = "/published/choi-okos-1986-values.csv",
-            useHeadersInDisplayName = true)
-    void choiAndOkos(
-            Substance substance, double temperatureC, double k, double density, double cp) {
-        assertEquals(k, substance.conductivityWPerMK(temperatureC), LAST_DIGIT_K);
-        assertEquals(density, substance.densityKgPerM3(temperatureC), LAST_DIGIT_DENSITY);
-        assertEquals(cp, substance.heatCapacityJPerGK(temperatureC), LAST_DIGIT_K);
+    @FromTable("choi-okos-1986-values")
+    void choiAndOkos(Row row) {
+        Substance substance = Substance.valueOf(row.text("substance"));
+        double t = row.number("temperature_c");
+        Ledger.At at =
+                LEDGER.at(
+                        row,
+                        substance.name().toLowerCase(Locale.ROOT)
+                                + " at "
+                                + row.text("temperature_c")
+                                + " °C");
+        if (!row.text("conductivity_w_per_m_k").isEmpty()) {
+            at.compare(
+                    "conductivity, W/(m·K)",
+                    row.number("conductivity_w_per_m_k"),
+                    substance.conductivityWPerMK(t),
+                    LAST_DIGIT);
+            at.compare(
+                    "density, kg/m³",
+                    row.number("density_kg_per_m3"),
+                    substance.densityKgPerM3(t),
+                    LAST_DIGIT_DENSITY);
+        }
+        at.compare(
+                "heat capacity, J/(g·K)",
+                row.number("heat_capacity_j_per_g_k"),
+                substance.heatCapacityJPerGK(t),
+                LAST_DIGIT);
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/published/iapws-water-ice.csv", useHeadersInDisplayName = true)
-    void waterAndIce(
-            String what, double t, double density, double cp, Double k, Double mu, Double h) {
-        if (what.equals("water")) {
-            assertEquals(density, PureWater.densityKgPerM3(t), FIT_DENSITY);
-            assertEquals(cp, PureWater.heatCapacityJPerGK(t), FIT_HEAT_CAPACITY);
-            assertEquals(k, PureWater.conductivityWPerMK(t), FIT_CONDUCTIVITY);
-            assertEquals(mu, PureWater.viscosityMPaS(t), FIT_VISCOSITY);
+    @FromTable("iapws-water-ice")
+    void waterAndIce(Row row) {
+        boolean water = row.text("what").equals("water");
+        double t = row.number("temperature_c");
+        Ledger.At at =
+                LEDGER.at(row, row.text("what") + " at " + row.text("temperature_c") + " °C");
+        at.compare(
+                "density, kg/m³",
+                row.number("density_kg_per_m3"),
+                water ? PureWater.densityKgPerM3(t) : PureWater.iceDensityKgPerM3(t),
+                FIT_DENSITY);
+        at.compare(
+                "heat capacity, J/(g·K)",
+                row.number("heat_capacity_j_per_g_k"),
+                water ? PureWater.heatCapacityJPerGK(t) : PureWater.iceHeatCapacityJPerGK(t),
+                FIT_HEAT_CAPACITY);
+        if (water) {
+            at.compare(
+                    "conductivity, W/(m·K)",
+                    row.number("conductivity_w_per_m_k"),
+                    PureWater.conductivityWPerMK(t),
+                    FIT_CONDUCTIVITY);
+            at.compare(
+                    "viscosity, mPa·s",
+                    row.number("viscosity_mpa_s"),
+                    PureWater.viscosityMPaS(t),
+                    FIT_VISCOSITY);
         } else {
-            assertEquals(density, PureWater.iceDensityKgPerM3(t), FIT_DENSITY);
-            assertEquals(cp, PureWater.iceHeatCapacityJPerGK(t), FIT_HEAT_CAPACITY);
-            assertEquals(h, PureWater.iceEnthalpyJPerG(t), FIT_ENTHALPY);
+            at.compare(
+                    "enthalpy, J/g",
+                    row.number("enthalpy_j_per_g"),
+                    PureWater.iceEnthalpyJPerG(t),
+                    FIT_ENTHALPY);
         }
     }
 
     @ParameterizedTest
-    @CsvFileSource(
-            resources = "/published/bulk-milk-ice-cream-heat.csv",
-            useHeadersInDisplayName = true)
-    void bulkFigures(String food, double water, double above, double below, double latent) {
+    @FromTable("bulk-milk-ice-cream-heat")
+    void bulkFigures(Row row) {
+        String food = row.text("food");
         ThermalCurve curve = food.equals("milk") ? Samples.milk() : Samples.iceCream();
-        assertEquals(water, curve.waterPercent(), 0.5);
-        assertEquals(above, curve.sensibleHeatCapacityJPerGK(10), BULK_SHARE * above);
-        assertEquals(below, allFrozenAt20Below(curve), BULK_SHARE * below);
-        double allIce = PureWater.LATENT_HEAT_JPERG * curve.waterPercent() / 100;
-        assertEquals(latent, allIce, BULK_SHARE * latent);
+        assertEquals(
+                row.number("water_percent"), curve.waterPercent(), WATER_OF_THE_SAMPLE_PERCENT);
+        Ledger.At at = LEDGER.at(row, food);
+        at.compare(
+                "heat capacity above freezing, J/(g·K)",
+                row.number("above_j_per_g_k"),
+                curve.sensibleHeatCapacityJPerGK(10),
+                BULK);
+        at.compare(
+                "heat capacity below freezing, J/(g·K)",
+                row.number("below_j_per_g_k"),
+                allFrozenAt20Below(curve),
+                BULK);
+        at.compare(
+                "latent heat, J/g",
+                row.number("latent_j_per_g"),
+                PureWater.LATENT_HEAT_JPERG * curve.waterPercent() / 100,
+                BULK);
     }
 
     /** The handbook's figure below freezing is for food without any liquid left. */
