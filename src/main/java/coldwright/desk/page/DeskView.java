@@ -78,10 +78,12 @@ public final class DeskView extends StackPane {
     }
 
     private HBox notice() {
-        Label words = Words.label("", "notice-words");
-        words.textProperty().bind(desk.notice());
+        StackPane words = new StackPane();
         HBox.setHgrow(words, Priority.ALWAYS);
-        words.setMaxWidth(Double.MAX_VALUE);
+        desk.notice()
+                .addListener(
+                        (value, was, is) ->
+                                words.getChildren().setAll(new Sentence(is, "notice-words")));
         HBox box = new HBox(words, Words.button("Put away", desk::dismissNotice));
         box.setAlignment(Pos.BASELINE_LEFT);
         box.getStyleClass().add("notice");

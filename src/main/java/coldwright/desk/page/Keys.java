@@ -2,15 +2,18 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.TypeSize;
 
+import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+
+import java.util.function.IntConsumer;
 
 /** What the keyboard does anywhere in the window. */
 final class Keys {
     private final TypeSize typeSize;
     private final Runnable openFile;
     private final Runnable contents;
-    private final java.util.function.IntConsumer turn;
+    private final IntConsumer turn;
 
     /**
      * Takes what the keys do.
@@ -20,11 +23,7 @@ final class Keys {
      * @param contents for F6
      * @param turn for Alt and Page Down (1) or Page Up (−1)
      */
-    Keys(
-            TypeSize typeSize,
-            Runnable openFile,
-            Runnable contents,
-            java.util.function.IntConsumer turn) {
+    Keys(TypeSize typeSize, Runnable openFile, Runnable contents, IntConsumer turn) {
         this.typeSize = typeSize;
         this.openFile = openFile;
         this.contents = contents;
@@ -51,6 +50,9 @@ final class Keys {
     }
 
     private Runnable other(KeyEvent event) {
+        if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof ButtonBase word) {
+            return word::fire;
+        }
         if (event.getCode() == KeyCode.F6) {
             return contents;
         }

@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -26,6 +27,9 @@ final class LessonView extends ScrollPane {
 
     private static final double GAP_PX = 12;
 
+    /** A step that was gone to stays the one in sight until the page is scrolled by so much. */
+    private static final double HOLD_PX = 30;
+
     private final LessonModel model;
     private final PageState state;
     private final Consumer<String> openLink;
@@ -34,6 +38,7 @@ final class LessonView extends ScrollPane {
     private final List<StepView> steps = new ArrayList<>();
 
     private boolean lookDue;
+    private double heldAt = Double.NaN;
 
     LessonView(LessonModel model, PageState state, Consumer<String> openLink) {
         this.model = model;
@@ -108,12 +113,18 @@ final class LessonView extends ScrollPane {
         box.getStyleClass().add("faults");
         String head =
                 faults.size() == 1
-                        ? "Something in this lesson's text needs mending; the rest works."
+                        ? "Something in this lesson’s text needs mending; the rest works."
                         : faults.size()
-                                + " things in this lesson's text need mending; the rest works.";
+                                + " things in this lesson’s text need mending; the rest works.";
         box.getChildren().add(Words.label(head, "faults-head"));
-        faults.forEach(fault -> box.getChildren().add(Words.label(fault.toString(), "fault")));
+        faults.forEach(fault -> box.getChildren().add(new Sentence(told(fault), "fault")));
         return box;
+    }
+
+    private static String told(Fault fault) {
+        Path file = Path.of(fault.file()).getFileName();
+        return new Fault(file == null ? fault.file() : file.toString(), fault.line(), fault.words())
+                .toString();
     }
 
     /** Brings a step to the top of the page. */
@@ -126,11 +137,23 @@ final class LessonView extends ScrollPane {
         steps.stream()
                 .filter(view -> view.model() == step)
                 .findFirst()
-                .ifPresent(view -> Platform.runLater(() -> scrollTo(topOf(view) - GAP_PX)));
+                .ifPresent(
+                        view ->
+                                Platform.runLater(
+                                        () -> {
+                                            scrollTo(topOf(view) - GAP_PX);
+                                            heldAt = offset();
+                                            model.arrive(step);
+                                        }));
     }
 
-    /** Brings a node into sight, unless it is. */
+    /** Brings a node into sight, unless it is, and its step's figures with it. */
     void reveal(Node node) {
+        for (Node parent = node; parent != this; parent = parent.getParent()) {
+            if (parent instanceof StepView view && view.model().number() > 0) {
+                model.arrive(view.model());
+            }
+        }
         Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
         double top = offset();
         double seen = getViewportBounds().getHeight();
@@ -140,6 +163,7 @@ final class LessonView extends ScrollPane {
             double wanted = bounds.getMaxY() - seen + GAP_PX;
             scrollTo(Math.min(wanted, bounds.getMinY() - GAP_PX));
         }
+        heldAt = offset();
     }
 
     private void scrollTo(double y) {
@@ -161,13 +185,11 @@ final class LessonView extends ScrollPane {
         if (getScene() == null || seen < 2 || steps.isEmpty() || steps.get(0).getHeight() < 1) {
             return;
         }
-        double eye = offset() + EYE * seen;
-        StepView here = steps.get(0);
-        for (StepView view : steps) {
-            if (view.getHeight() > 0 && topOf(view) <= eye) {
-                here = view;
-            }
+        if (Math.abs(offset() - heldAt) < HOLD_PX) {
+            return;
         }
+        heldAt = Double.NaN;
+        StepView here = stepAt(offset(), offset() + EYE * seen);
         if (here.model() != model.inSight().get()) {
             model.arrive(here.model());
         }
@@ -175,6 +197,22 @@ final class LessonView extends ScrollPane {
         if (readToItsEnd && offset() > 0) {
             here.model().markRead();
         }
+    }
+
+    /**
+     * The first step that begins between the page's top and the eye, or the one that spans both.
+     */
+    private StepView stepAt(double top, double eye) {
+        StepView spanning = steps.get(0);
+        for (StepView view : steps) {
+            if (view.getHeight() > 0 && topOf(view) <= eye) {
+                spanning = view;
+                if (topOf(view) >= top) {
+                    return view;
+                }
+            }
+        }
+        return spanning;
     }
 
     LessonModel model() {

@@ -102,7 +102,7 @@ final class OutcomeView extends VBox {
     }
 
     private static List<Node> finished(Outcome.Finished finished, Run run) {
-        if (!finished.value().isEmpty()) {
+        if (!finished.value().isEmpty() && !finished.type().endsWith("PrintStream")) {
             return List.of(Words.label(finished.value(), "value"));
         }
         boolean silent = run.printed().isEmpty() && run.figures().isEmpty();

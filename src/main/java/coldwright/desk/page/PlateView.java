@@ -16,13 +16,19 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
 import java.nio.IntBuffer;
+import java.util.concurrent.CompletableFuture;
 
 /** A figure as a plate: the drawing, sharp on any screen, with its caption and sources under it. */
 final class PlateView extends VBox {
     private static final double HEIGHT_OF_WIDTH = 0.72;
+    private static final double HEIGHT_OF_NARROW = 0.92;
+    private static final double NARROW_EM = 16;
+    private static final double WIDE_EM = 24;
     private static final double TYPE_OF_EM = 0.74;
     private static final int LEAST_WIDTH = 60;
     private static final Duration PAUSE = Duration.millis(60);
+
+    private static final System.Logger LOG = System.getLogger("coldwright.desk");
 
     private final Pens pens;
     private final Face face = new Face();
@@ -76,12 +82,21 @@ final class PlateView extends VBox {
         asked = sheet;
         int thisRound = ++round;
         Drawn what = drawn;
-        pens.work()
-                .execute(
-                        () -> {
-                            Picture picture = pens.painter().paint(what, sheet);
-                            pens.window().execute(() -> took(picture, thisRound));
-                        });
+        CompletableFuture.supplyAsync(() -> pens.painter().paint(what, sheet), pens.work())
+                .whenCompleteAsync(
+                        (picture, trouble) -> {
+                            if (trouble == null) {
+                                took(picture, thisRound);
+                            } else {
+                                broke(trouble);
+                            }
+                        },
+                        pens.window());
+    }
+
+    private void broke(Throwable trouble) {
+        LOG.log(System.Logger.Level.ERROR, "a figure can't be drawn", trouble);
+        getChildren().setAll(Words.label("This figure can’t be drawn.", "note"));
     }
 
     private void took(Picture picture, int itsRound) {
@@ -127,7 +142,10 @@ final class PlateView extends VBox {
 
         @Override
         protected double computePrefHeight(double width) {
-            return Math.round(Math.max(LEAST_WIDTH, width) * HEIGHT_OF_WIDTH);
+            double narrow =
+                    Math.max(0, Math.min(1, (WIDE_EM - width / emPx) / (WIDE_EM - NARROW_EM)));
+            double share = HEIGHT_OF_WIDTH + narrow * (HEIGHT_OF_NARROW - HEIGHT_OF_WIDTH);
+            return Math.round(Math.max(LEAST_WIDTH, width) * share);
         }
 
         @Override

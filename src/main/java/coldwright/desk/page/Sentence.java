@@ -19,7 +19,7 @@ final class Sentence extends TextFlow {
             boolean closed = i < pieces.length - 1;
             boolean java = i % 2 == 1 && closed;
             String lone = i % 2 == 1 && !closed ? "`" : "";
-            Text text = new Text(lone + pieces[i]);
+            Text text = new Text(java ? pieces[i] : lone + curled(pieces[i]));
             text.getStyleClass().add("ink");
             if (java) {
                 text.getStyleClass().add("code");
@@ -28,5 +28,9 @@ final class Sentence extends TextFlow {
         }
         setAccessibleRole(AccessibleRole.TEXT);
         setAccessibleText(words);
+    }
+
+    private static String curled(String words) {
+        return words.replaceAll("(?<=\\p{L})'(?=\\p{L})", "’");
     }
 }

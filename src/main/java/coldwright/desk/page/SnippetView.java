@@ -31,6 +31,9 @@ final class SnippetView extends VBox {
 
     private final SnippetModel model;
     private final CodeSlip slip;
+    private final Button run;
+    private final Button stop;
+    private final Button reset;
     private final Label status = new Label();
     private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> tellTime()));
     private long begunNanos;
@@ -38,6 +41,9 @@ final class SnippetView extends VBox {
     SnippetView(SnippetModel model) {
         this.model = model;
         this.slip = new CodeSlip(model.text());
+        this.run = Words.button("Run", model::run);
+        this.stop = Words.button("Stop", model::stop);
+        this.reset = Words.button("Reset", model::reset);
         getStyleClass().add("snippet");
         slip.setAccessibleText("Java snippet; Control and Enter runs it");
         slip.addEventFilter(
@@ -74,13 +80,9 @@ final class SnippetView extends VBox {
     }
 
     private HBox foot() {
-        Button run = Words.button("Run", model::run);
         run.getStyleClass().add("run-word");
-        Button stop = Words.button("Stop", model::stop);
-        Button reset = Words.button("Reset", model::reset);
-        run.disableProperty().bind(model.phase().isNotEqualTo(Phase.RESTING));
-        stop.disableProperty().bind(model.phase().isEqualTo(Phase.RESTING));
-        reset.disableProperty().bind(model.edited().not());
+        model.edited().addListener((value, was, is) -> allowReset(is));
+        allowReset(model.edited().get());
         status.getStyleClass().add("status");
         Region room = new Region();
         HBox.setHgrow(room, Priority.ALWAYS);
@@ -96,10 +98,29 @@ final class SnippetView extends VBox {
         }
         if (phase == Phase.RESTING) {
             clock.stop();
+            handOver(stop, run);
         } else {
             clock.play();
+            handOver(run, stop);
         }
         tellTime();
+    }
+
+    private void allowReset(boolean edited) {
+        reset.setDisable(!edited && !reset.isFocused());
+        if (!edited && reset.isFocused()) {
+            slip.requestFocus();
+            reset.setDisable(true);
+        }
+    }
+
+    /** A word that has the focus hands it on before it falls silent, or it would go far away. */
+    private static void handOver(Button from, Button to) {
+        to.setDisable(false);
+        if (from.isFocused()) {
+            to.requestFocus();
+        }
+        from.setDisable(true);
     }
 
     private void tellTime() {

@@ -1,0 +1,414 @@
+package coldwright.desk.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.bench.Outcome;
+import coldwright.desk.BenchRunner;
+import coldwright.desk.code.CodeSlip;
+import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.Drawn;
+import coldwright.desk.model.SnippetModel;
+import coldwright.desk.model.SnippetModel.Phase;
+import coldwright.figure.Series;
+import coldwright.lesson.LessonReader;
+import coldwright.paint.ChartPainter;
+
+import javafx.application.Platform;
+import javafx.geometry.VerticalDirection;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+
+/** Presses real buttons and types real text in the window, on a real bench. */
+@ExtendWith(ApplicationExtension.class)
+class DeskWindowTest {
+    /** Long enough for a bench that starts on a busy machine; no test waits for its end. */
+    private static final int PATIENCE_S = 30;
+
+    private static final String LESSON =
+            """
+            # A lesson to press on
+
+            Read *this* first.
+
+            ## Draw a line
+
+            ```forecast
+            How high is it at its end?
+            - low
+            - * high
+
+            It is what you wrote.
+            ```
+
+            ```java
+            double top = 40;
+            System.out.println("top " + top);
+            show(Figure.of("A line").x("time", "s").y("height", "mm").line("line", 0, 10, x -> top * x));
+            ```
+
+            ```check
+            top is 40 within 0.5 -- the first line
+            top > 0 is true
+            ```
+
+            ## Run on
+
+            ```java
+            top * 2
+            ```
+
+            ## Read only
+
+            The end.
+            """;
+
+    private static final ExecutorService WORK = Executors.newCachedThreadPool();
+    private static BenchRunner bench;
+
+    @TempDir private Path folder;
+    private Stage stage;
+    private DeskModel desk;
+
+    @BeforeAll
+    static void openBench() {
+        bench = new BenchRunner(WORK);
+    }
+
+    @AfterAll
+    static void closeBench() {
+        bench.close();
+        WORK.shutdownNow();
+    }
+
+    @Start
+    void start(Stage stage) {
+        this.stage = stage;
+        desk = new DeskModel(LessonReader::read, bench, WORK, Platform::runLater);
+        Pens pens =
+                new Pens(
+                        (drawn, sheet) ->
+                                ChartPainter.paint(drawn.figure(), drawn.earlier(), sheet)
+                                        .picture(),
+                        WORK,
+                        Platform::runLater);
+        stage.setScene(new Scene(new DeskView(desk, pens, () -> {}, address -> {}), 1200, 780));
+        stage.setX(0);
+        stage.setY(0);
+        stage.show();
+        desk.fetch(() -> List.of(LessonReader.read("press.md", LESSON)));
+    }
+
+    @Test
+    void aChangeIsTypedAndRunAndTheFigureChanges(FxRobot robot) throws Exception {
+        SnippetModel snippet = snippet(0);
+        press(robot, "Run", 0);
+        Image first = waitFor(() -> figureOnPage(robot), "a figure");
+        assertEquals(400, endOfLine(snippet.drawn().get(0)));
+        assertEquals("top 40.0", snippet.printed().get().head());
+
+        typeInto(robot, 0, "double top = ".length(), "1");
+        assertTrue(snippet.text().get().startsWith("double top = 140;"));
+        robot.push(KeyCode.CONTROL, KeyCode.ENTER);
+        Image second =
+                waitFor(
+                        () -> {
+                            Image now = figureOnPage(robot);
+                            return snippet.drawn().get(0).earlier().isPresent() && now != first
+                                    ? now
+                                    : null;
+                        },
+                        "the new figure");
+        assertEquals(1400, endOfLine(snippet.drawn().get(0)));
+        assertNotEquals(inkOf(first), inkOf(second));
+        waitFor(() -> has(robot, "1 of 2 checks hold.") ? true : null, "the checks");
+
+        press(robot, "Reset", 0);
+        assertTrue(snippet.text().get().startsWith("double top = 40;"));
+    }
+
+    @Test
+    void anErrorStandsAtItsLine(FxRobot robot) throws Exception {
+        typeInto(robot, 0, "double top = ".length(), "nothing + ");
+        press(robot, "Run", 0);
+        Node problem = waitFor(() -> robot.lookup(".problem").tryQuery().orElse(null), "a problem");
+        assertTrue(slip(robot, 0).getParagraph(0).getParagraphStyle().contains("wrong-line"));
+        assertTrue(robot.from(problem).lookup("Line 1").tryQuery().isPresent());
+        String words = robot.from(problem).lookup(".trouble").query().getAccessibleText();
+        assertTrue(words.contains("`nothing`"), words);
+        assertTrue(robot.lookup(".compiler-words").tryQuery().isEmpty());
+        robot.interact(() -> reveal(problem));
+        robot.clickOn("Java’s own words");
+        assertTrue(robot.lookup(".compiler-words").query().isVisible());
+
+        typeInto(robot, 0, 0, " ");
+        assertFalse(slip(robot, 0).getParagraph(0).getParagraphStyle().contains("wrong-line"));
+    }
+
+    @Test
+    void anEndlessLoopIsStoppedAndTheWindowLives(FxRobot robot) throws Exception {
+        SnippetModel snippet = snippet(0);
+        robot.interact(() -> snippet.text().set("while (true) { }"));
+        press(robot, "Run", 0);
+        waitFor(() -> statusStarts(robot, "runs, ") ? true : null, "the time it runs");
+        press(robot, "Stop", 0);
+        waitFor(() -> snippet.phase().get() == Phase.RESTING ? true : null, "the stop");
+        assertEquals(new Outcome.Stopped(), snippet.lastRun().get().outcome());
+        press(robot, "Reset", 0);
+        press(robot, "Run", 0);
+        waitFor(() -> figureOnPage(robot), "a figure after the stop");
+    }
+
+    @Test
+    void theContentsTellWhatIsDoneAndStepsAboveRunByThemselves(FxRobot robot) throws Exception {
+        assertTrue(robot.lookup("Run on").tryQuery().isPresent());
+        robot.clickOn("Run on");
+        press(robot, "Run", 1);
+        Labeled value =
+                waitFor(() -> robot.lookup(".value").<Labeled>tryQuery().orElse(null), "a value");
+        assertEquals(80, Double.parseDouble(value.getText()));
+        waitFor(() -> has(robot, "Run on – done") ? true : null, "the mark");
+        assertFalse(has(robot, "Draw a line – done"));
+        assertSame(desk.open().get().steps().get(1), desk.open().get().inSight().get());
+    }
+
+    @Test
+    void aForecastStandsBesideTheResult(FxRobot robot) throws Exception {
+        robot.interact(() -> reveal(robot.lookup("low").query()));
+        robot.clickOn("low");
+        press(robot, "Run", 0);
+        Node answer =
+                waitFor(
+                        () ->
+                                robot.lookup(".answer").queryAll().stream()
+                                        .filter(Node::isVisible)
+                                        .findFirst()
+                                        .orElse(null),
+                        "the answer");
+        assertEquals("low", labelIn(robot, answer, ".beside-said"));
+        assertEquals("high", labelIn(robot, answer, ".beside-right"));
+        assertTrue(robot.lookup("low").query().isDisabled());
+    }
+
+    @Test
+    void figuresGoUnderTheTextWhenTheTypeIsLarge(FxRobot robot) throws Exception {
+        press(robot, "Run", 0);
+        Node beside = waitFor(() -> plate(robot), "a figure");
+        assertTrue(isWithin(beside, FigureColumn.class));
+        robot.interact(() -> desk.typeSize().larger());
+        Node under =
+                waitFor(
+                        () -> plate(robot) == beside ? null : plate(robot),
+                        "the figure's new place");
+        assertTrue(isWithin(under, LessonView.class));
+        robot.interact(() -> desk.typeSize().usual());
+        assertTrue(isWithin(waitFor(() -> plate(robot), "the figure"), FigureColumn.class));
+    }
+
+    @Test
+    void theKeyboardReachesEverythingAndTheWheelScrollsThePage(FxRobot robot) throws Exception {
+        typeInto(robot, 0, 0, "");
+        robot.push(KeyCode.TAB);
+        assertEquals("Run", ((Button) focused()).getText());
+        robot.push(KeyCode.SPACE);
+        waitFor(() -> figureOnPage(robot), "a figure");
+        robot.push(KeyCode.F6);
+        assertEquals("Draw a line – done", ((Button) focused()).getText());
+        robot.push(KeyCode.DOWN);
+        robot.push(KeyCode.ENTER);
+        waitFor(
+                () -> desk.open().get().inSight().get().number() == 2 ? true : null,
+                "the second step");
+        robot.push(KeyCode.CONTROL, KeyCode.EQUALS);
+        assertEquals(110, desk.typeSize().percent().get());
+
+        ScrollPane page = robot.lookup(".reading").query();
+        CodeSlip slip = slip(robot, 0);
+        robot.interact(() -> reveal(slip));
+        double before = page.getVvalue();
+        robot.moveTo(slip);
+        robot.scroll(3, VerticalDirection.DOWN);
+        waitFor(() -> page.getVvalue() != before ? true : null, "the page to scroll");
+    }
+
+    @Test
+    void aBadFileIsToldInASentenceAndNothingIsLost(FxRobot robot) throws Exception {
+        typeInto(robot, 0, 0, "/* mine */ ");
+        Path empty = Files.writeString(folder.resolve("empty.md"), "");
+        robot.interact(() -> desk.openFile(empty));
+        waitFor(() -> robot.lookup(".notice-words").tryQuery().orElse(null), "the sentence");
+        assertTrue(snippet(0).text().get().startsWith("/* mine */ double top"));
+        robot.clickOn("Put away");
+
+        Path unclosed =
+                Files.writeString(folder.resolve("open.md"), "# T\n\n## S\n\n```java\n1 + 1\n");
+        robot.interact(() -> desk.openFile(unclosed));
+        waitFor(() -> robot.lookup(".fault").tryQuery().orElse(null), "the fault");
+        press(robot, "Run", 0);
+        waitFor(() -> has(robot, "2") ? true : null, "the value");
+    }
+
+    private SnippetModel snippet(int index) throws Exception {
+        return waitFor(
+                () -> {
+                    if (desk.open().get() == null) {
+                        return null;
+                    }
+                    return desk.open().get().steps().stream()
+                            .flatMap(step -> step.snippets().stream())
+                            .skip(index)
+                            .findFirst()
+                            .orElse(null);
+                },
+                "the lesson");
+    }
+
+    private CodeSlip slip(FxRobot robot, int index) throws Exception {
+        return waitFor(
+                () ->
+                        robot.lookup(".code-slip").queryAllAs(CodeSlip.class).stream()
+                                .skip(index)
+                                .findFirst()
+                                .orElse(null),
+                "the snippet's text");
+    }
+
+    private void typeInto(FxRobot robot, int index, int at, String text) throws Exception {
+        CodeSlip slip = slip(robot, index);
+        robot.interact(
+                () -> {
+                    reveal(slip);
+                    slip.requestFocus();
+                    slip.moveTo(at);
+                });
+        if (!text.isEmpty()) {
+            robot.write(text);
+        }
+    }
+
+    private void press(FxRobot robot, String word, int index) throws Exception {
+        slip(robot, index);
+        Button button =
+                waitFor(
+                        () ->
+                                robot.lookup(".slip-foot .word").queryAllAs(Button.class).stream()
+                                        .filter(one -> one.getText().equals(word))
+                                        .skip(index)
+                                        .findFirst()
+                                        .filter(one -> !one.isDisabled())
+                                        .orElse(null),
+                        "the word " + word);
+        robot.interact(() -> reveal(button));
+        robot.clickOn(button);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static void reveal(Node node) {
+        for (Node parent = node; parent != null; parent = parent.getParent()) {
+            if (parent instanceof LessonView lesson) {
+                lesson.applyCss();
+                lesson.layout();
+                lesson.reveal(node);
+                lesson.layout();
+            }
+        }
+    }
+
+    private static Node plate(FxRobot robot) {
+        return robot.lookup(".plate-face").queryAll().stream()
+                .filter(face -> face.isVisible() && face.getBoundsInLocal().getWidth() > 0)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Image figureOnPage(FxRobot robot) {
+        Node face = plate(robot);
+        return face == null ? null : ((ImageView) face.lookup(".image-view")).getImage();
+    }
+
+    private static long inkOf(Image image) {
+        long ink = 17;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                ink = ink * 31 + image.getPixelReader().getArgb(x, y);
+            }
+        }
+        return ink;
+    }
+
+    private static double endOfLine(Drawn drawn) {
+        Series.Curve line = (Series.Curve) drawn.figure().series().get(0);
+        return line.y().at(line.size() - 1);
+    }
+
+    private static boolean has(FxRobot robot, String words) {
+        return robot
+                .lookup(node -> node instanceof Labeled label && words.equals(label.getText()))
+                .queryAll()
+                .stream()
+                .anyMatch(Node::isVisible);
+    }
+
+    private static boolean statusStarts(FxRobot robot, String words) {
+        return robot.lookup(".status").queryAllAs(Labeled.class).stream()
+                .anyMatch(label -> label.getText().startsWith(words));
+    }
+
+    private static String labelIn(FxRobot robot, Node parent, String look) {
+        return robot.from(parent).lookup(look).queryAs(Labeled.class).getText();
+    }
+
+    private static boolean isWithin(Node node, Class<?> kind) {
+        for (Node parent = node; parent != null; parent = parent.getParent()) {
+            if (kind.isInstance(parent)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Node focused() {
+        return stage.getScene().getFocusOwner();
+    }
+
+    /** Asks on the window's thread again and again until there is an answer. */
+    private static <T> T waitFor(Callable<T> question, String what) throws Exception {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+        while (System.nanoTime() < end) {
+            T answer = WaitForAsyncUtils.asyncFx(question).get(PATIENCE_S, TimeUnit.SECONDS);
+            if (answer != null) {
+                return answer;
+            }
+            Thread.sleep(20);
+        }
+        throw new AssertionError("waited %d s for %s".formatted(PATIENCE_S, what));
+    }
+}
