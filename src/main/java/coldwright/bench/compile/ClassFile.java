@@ -22,6 +22,7 @@ import java.util.TreeSet;
  * @param calls every method that its code names: owner with slashes, a dot, name
  * @param reads every field that its code names: owner with slashes, a dot, name
  * @param caught every class that its code catches, with slashes, and {@link #CAUGHT_ANYTHING}
+ * @param snippetClasses every class of snippets that it names in any way, with dots
  */
 record ClassFile(
         String name,
@@ -30,7 +31,8 @@ record ClassFile(
         Set<String> methods,
         Set<String> calls,
         Set<String> reads,
-        Set<String> caught) {
+        Set<String> caught,
+        Set<String> snippetClasses) {
     /** Stands for {@code finally} and {@code synchronized}, which catch whatever comes. */
     static final String CAUGHT_ANYTHING = "*";
 
@@ -79,7 +81,8 @@ record ClassFile(
                 methods,
                 pool.methods(),
                 pool.fields(),
-                caught);
+                caught,
+                pool.snippetClasses());
     }
 
     private static Set<String> readMembers(

@@ -4,6 +4,8 @@ import java.io.DataInputStream;
 import java.io.IOException;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The constant pool of a class file (Java Virtual Machine Specification, section 4.4). */
 final class ConstantPool {
@@ -13,6 +15,10 @@ final class ConstantPool {
     private static final int METHOD = 10;
     private static final int INTERFACE_METHOD = 11;
     private static final int NAME_AND_TYPE = 12;
+
+    private static final String SNIPPETS = "REPL/";
+    private static final Pattern SNIPPET_CLASS =
+            Pattern.compile("REPL/[\\p{L}\\p{N}_$]+", Pattern.UNICODE_CHARACTER_CLASS);
 
     private final int[] tags;
     private final int[] first;
@@ -78,6 +84,20 @@ final class ConstantPool {
 
     String className(int at) {
         return texts[first[at]];
+    }
+
+    /** Names of snippets' classes in whatever text: class names, descriptors, signatures. */
+    Set<String> snippetClasses() {
+        Set<String> names = new TreeSet<>();
+        for (String text : texts) {
+            if (text != null && text.contains(SNIPPETS)) {
+                Matcher matcher = SNIPPET_CLASS.matcher(text);
+                while (matcher.find()) {
+                    names.add(matcher.group().replace('/', '.'));
+                }
+            }
+        }
+        return names;
     }
 
     Set<String> methods() {

@@ -3,20 +3,15 @@ package coldwright.bench.compile;
 import coldwright.bench.remote.ClassCode;
 import coldwright.bench.remote.Order;
 
-import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.VarSnippet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Makes a statement's orders whole. JShell asks only for what it believes the other side lacks; but
@@ -25,7 +20,6 @@ import java.util.regex.Pattern;
  */
 final class OrderBook {
     private static final String PREFIX = "REPL.$JShell$";
-    private static final Pattern WRAPPER = Pattern.compile("REPL\\.\\$JShell\\$\\w+");
 
     private final Recorder recorder;
     private final Map<String, ClassCode> defined = new HashMap<>();
@@ -46,30 +40,21 @@ final class OrderBook {
 
     /** The statement that JShell has just evaluated. */
     Statement statement(Pieces.Piece piece, List<Snippet> parts) {
-        List<Order> recorded = recorder.takeOrders();
-        Set<String> wrappers = new LinkedHashSet<>();
         List<Order> orders = new ArrayList<>();
         String holder = "";
-        for (Order order : recorded) {
+        for (Order order : recorder.takeOrders()) {
             if (order instanceof Order.Define define) {
-                wrappers.add(wrapper(define.code().name()));
                 define(define.code(), orders);
             } else if (order instanceof Order.Redefine redefine) {
-                wrappers.add(wrapper(redefine.code().name()));
                 define(redefine.code(), orders);
             } else if (order instanceof Order.Invoke invoke) {
                 holder = invoke.className();
-                wrappers.add(wrapper(holder));
-                complete(wrappers, orders);
+                bring(holder, orders);
                 orders.add(invoke);
+            } else {
+                throw new AssertionError(order);
             }
         }
-        for (Snippet part : parts) {
-            if (recorded.isEmpty() && part instanceof DeclarationSnippet) {
-                wrappers.add(PREFIX + part.id());
-            }
-        }
-        complete(wrappers, orders);
         return new Statement(
                 piece.start(), piece.source(), orders, type(parts), declared(parts, holder));
     }
@@ -81,16 +66,14 @@ final class OrderBook {
         } else if (!before.equals(code)) {
             orders.add(new Order.Redefine(code));
         }
+        ClassFile.of(code).snippetClasses().forEach(name -> bring(name, orders));
     }
 
-    private void complete(Set<String> wrappers, List<Order> orders) {
-        for (String wrapper : wrappers) {
-            for (ClassCode code : recorder.known(wrapper)) {
-                if (!defined.containsKey(code.name())) {
-                    defined.put(code.name(), code);
-                    orders.add(new Order.Define(code));
-                }
-            }
+    /** Defines a class, and all that it names, where that has not been done. */
+    private void bring(String className, List<Order> orders) {
+        ClassCode code = recorder.known(className);
+        if (code != null && !defined.containsKey(className)) {
+            define(code, orders);
         }
     }
 
@@ -107,11 +90,6 @@ final class OrderBook {
             }
         }
         return true;
-    }
-
-    private static String wrapper(String className) {
-        Matcher matcher = WRAPPER.matcher(className);
-        return matcher.lookingAt() ? matcher.group() : className;
     }
 
     private static Optional<String> type(List<Snippet> parts) {

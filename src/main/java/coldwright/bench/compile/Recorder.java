@@ -8,17 +8,16 @@ import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 
 /**
  * An execution engine that executes nothing: it notes what JShell wants done, as orders for later.
  * So a snippet compiles as a whole before any of it runs, and runs again without compiling.
  */
 final class Recorder implements ExecutionControlProvider, ExecutionControl {
-    private final NavigableMap<String, ClassCode> known = new TreeMap<>();
+    private final Map<String, ClassCode> known = new HashMap<>();
     private List<Order> orders = new ArrayList<>();
     private UserException pending;
 
@@ -29,14 +28,9 @@ final class Recorder implements ExecutionControlProvider, ExecutionControl {
         return taken;
     }
 
-    /** The latest code of a statement's class and of the classes declared in it. */
-    List<ClassCode> known(String className) {
-        List<ClassCode> codes = new ArrayList<>();
-        if (known.containsKey(className)) {
-            codes.add(known.get(className));
-        }
-        codes.addAll(known.subMap(className + "$", className + "%").values());
-        return codes;
+    /** The latest code of a class that JShell has ever asked for; null if it has not. */
+    ClassCode known(String className) {
+        return known.get(className);
     }
 
     /** Lets the next statement seem to have thrown this, so that JShell translates its trace. */

@@ -8,8 +8,7 @@ import java.util.Optional;
 /**
  * One statement of a snippet, compiled.
  *
- * @param start where it begins, characters from the snippet's start, comments
- *     before it included
+ * @param start where it begins, characters from the snippet's start, comments before it included
  * @param text its text as compiled
  * @param orders what makes it happen in the bench's process
  * @param type type of its value if it is an expression that gives one

@@ -47,17 +47,6 @@ public final class BenchProcess implements AutoCloseable {
         this.frames = new FrameReader(frames.getInputStream(), mostFrameBytes, this::kill);
     }
 
-    /**
-     * Starts a process and waits until it is warm.
-     *
-     * @param launch how
-     * @return the process, ready for orders
-     * @throws IOException if it can't be started
-     */
-    public static BenchProcess start(Launch launch) throws IOException {
-        return BenchStart.start(launch);
-    }
-
     /** Waits until it is warm. */
     void awaitReady() throws IOException {
         Answer.read(answers);

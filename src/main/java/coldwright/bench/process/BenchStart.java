@@ -10,6 +10,7 @@ import java.net.SocketTimeoutException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
+import java.util.function.Consumer;
 
 /** Starts a process and shakes hands: only who shows the token is let in. */
 final class BenchStart {
@@ -27,16 +28,18 @@ final class BenchStart {
      * Starts a process and waits until it is warm.
      *
      * @param launch how
+     * @param births told of the process as soon as there is one
      * @return the process, ready for orders
      * @throws IOException if it can't be started or doesn't call in time
      */
-    static BenchProcess start(Launch launch) throws IOException {
+    static BenchProcess start(Launch launch, Consumer<Born> births) throws IOException {
         Path folder = Folders.create();
         Process process = null;
         try (ServerSocket door = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
             door.setSoTimeout(PATIENCE_MS);
             Debugging debugging = Debugging.listen();
             process = launch.start(folder, door.getLocalPort(), debugging.address());
+            births.accept(new Born(process, folder));
             process.onExit().thenRun(() -> giveUp(door, debugging));
             byte[] token = newToken();
             process.getOutputStream().write(token);

@@ -11,9 +11,9 @@ import java.util.concurrent.Executors;
 /** Keeps one process started ahead, and sees that none outlives the program. */
 public final class Spares implements AutoCloseable {
     private final Launch launch;
-    private final Set<BenchProcess> living = ConcurrentHashMap.newKeySet();
+    private final Set<Born> born = ConcurrentHashMap.newKeySet();
     private final ExecutorService starter = Executors.newSingleThreadExecutor(Spares::daemon);
-    private final Thread lastWill = new Thread(this::killAll, "bench-last-will");
+    private final Thread lastWill = new Thread(this::endAll, "bench-last-will");
     private CompletableFuture<BenchProcess> next;
     private volatile boolean closed;
 
@@ -54,7 +54,7 @@ public final class Spares implements AutoCloseable {
                 new Thread(
                         () -> {
                             process.close();
-                            living.remove(process);
+                            born.removeIf(one -> !one.process().isAlive());
                         },
                         "bench-tidy");
         tidy.setDaemon(true);
@@ -65,12 +65,7 @@ public final class Spares implements AutoCloseable {
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
-                        BenchProcess process = BenchProcess.start(launch);
-                        living.add(process);
-                        if (closed) {
-                            process.kill();
-                        }
-                        return process;
+                        return BenchStart.start(launch, this::wasBorn);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -78,9 +73,17 @@ public final class Spares implements AutoCloseable {
                 starter);
     }
 
-    private void killAll() {
-        living.forEach(BenchProcess::kill);
-        living.forEach(BenchProcess::close);
+    private void wasBorn(Born one) {
+        born.add(one);
+        if (closed) {
+            one.end();
+        }
+    }
+
+    private void endAll() {
+        closed = true;
+        born.forEach(one -> one.process().destroyForcibly());
+        born.forEach(Born::end);
     }
 
     private static Thread daemon(Runnable task) {
@@ -92,10 +95,8 @@ public final class Spares implements AutoCloseable {
     /** Ends every process. */
     @Override
     public void close() {
-        closed = true;
         starter.shutdown();
-        killAll();
-        living.clear();
+        endAll();
         try {
             Runtime.getRuntime().removeShutdownHook(lastWill);
         } catch (IllegalStateException e) {

@@ -51,17 +51,24 @@ public final class RemoteBench {
         Thread.currentThread().setName(THREAD);
         byte[] token = System.in.readNBytes(TOKEN_BYTES);
         System.setIn(InputStream.nullInputStream());
-        int port = Integer.parseInt(args[0]);
-        Socket orders = call(port, token, ORDERS);
-        Socket frames = call(port, token, FRAMES);
-
+        Path folder = Path.of(args[2]);
+        Socket orders;
+        Socket frames;
+        try {
+            int port = Integer.parseInt(args[0]);
+            orders = call(port, token, ORDERS);
+            frames = call(port, token, FRAMES);
+        } catch (IOException e) {
+            Watch.end(Watch.PROGRAM_GONE, folder);
+            return;
+        }
         FrameWriter writer = new FrameWriter(new BufferedOutputStream(frames.getOutputStream()));
         PrintedText printed = new PrintedText(writer);
         System.setOut(new SnippetPrint(printed));
         System.setErr(new SnippetPrint(printed));
         DrawnFigures figures = new DrawnFigures(writer, Integer.parseInt(args[1]));
         Page.readBy(figures::show);
-        new Watch(printed, Path.of(args[2])).begin(frames.getInputStream());
+        new Watch(printed, folder).begin(frames.getInputStream());
         serve(orders, new Obedience(writer, printed, figures));
     }
 

@@ -77,6 +77,11 @@ final class Watch {
     }
 
     private void end(int status) {
+        end(status, folder);
+    }
+
+    /** Ends this process; if the program is gone, its folder goes too. */
+    static void end(int status, Path folder) {
         try {
             if (status == PROGRAM_GONE) {
                 delete(folder);

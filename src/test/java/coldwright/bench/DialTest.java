@@ -1,0 +1,132 @@
+package coldwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.figure.Figure;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+
+/** Turning a dial. */
+final class DialTest {
+    private static final List<String> ABOVE = List.of("double milk = 500;");
+    private static final String SNIPPET =
+            """
+            double sugar = 120; // dial 0 to 300 step 5 g
+            double share = 100 * sugar / (milk + sugar);
+            Page.show(Figure.of("share").line("l", 0, 1, t -> t * share));
+            share
+            """;
+
+    private static Bench bench;
+
+    @BeforeAll
+    static void open() {
+        bench = Bench.open(Benches.settings());
+    }
+
+    @AfterAll
+    static void close() {
+        bench.close();
+    }
+
+    private static Run turn(String snippet, String variable, double value) {
+        return wait(bench.turn(ABOVE, snippet, Map.of(variable, value), RunWatcher.NONE));
+    }
+
+    private static Run wait(CompletableFuture<Run> run) {
+        return run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join();
+    }
+
+    private static String exact(Run run) {
+        return assertInstanceOf(Outcome.Finished.class, run.outcome()).exact();
+    }
+
+    @Test
+    void givesWhatTheWrittenNumberGives() {
+        assertEquals(Double.toString(100 * 120.0 / 620), exact(Benches.run(bench, ABOVE, SNIPPET)));
+        Run turned = turn(SNIPPET, "sugar", 200);
+        assertEquals(Double.toString(100 * 200.0 / 700), exact(turned));
+        double share = 100 * 200.0 / 700;
+        assertEquals(List.of(Figure.of("share").line("l", 0, 1, t -> t * share)), turned.figures());
+    }
+
+    @Test
+    void theNextStepSeesTheTurnedNumber() {
+        turn(SNIPPET, "sugar", 250);
+        List<String> above = new ArrayList<>(ABOVE);
+        above.add(SNIPPET.replace("120", "250"));
+        assertEquals("250.0", exact(Benches.run(bench, above, "sugar")));
+        above.set(1, SNIPPET);
+        assertEquals("120.0", exact(Benches.run(bench, above, "sugar")));
+    }
+
+    @Test
+    void turnsWithoutCompiling() {
+        turn(SNIPPET, "sugar", 100);
+        long start = System.nanoTime();
+        int turns = 50;
+        for (int i = 0; i < turns; i++) {
+            assertEquals(Double.toString(100.0 * i / (500 + i)), exact(turn(SNIPPET, "sugar", i)));
+        }
+        double ms = (System.nanoTime() - start) / 1e6 / turns;
+        assertTrue(ms < 60, "a turn took " + ms + " ms; with compiling it takes over 60");
+    }
+
+    @Test
+    void compilesWhereANumberChangesTheType() {
+        String whole = "var scoops = 3;\n10 / scoops";
+        assertEquals("2.5", exact(turn("var scoops = 3.0;\n10 / scoops", "scoops", 4)));
+        assertEquals("2", exact(turn(whole, "scoops", 4)));
+        assertEquals(Double.toString(10 / 2.5), exact(turn(whole, "scoops", 2.5)));
+        assertInstanceOf(
+                Outcome.Rejected.class,
+                turn("int scoops = 3;\n10 / scoops", "scoops", 2.5).outcome());
+    }
+
+    @Test
+    void refusesADialOnWhatIsNoPlainNumber() {
+        String computed = "double sugar = milk / 4;";
+        IllegalArgumentException refused =
+                assertThrows(
+                        IllegalArgumentException.class,
+                        () -> bench.turn(ABOVE, computed, Map.of("sugar", 3.0), RunWatcher.NONE));
+        assertEquals(
+                "`sugar` is not declared with a plain number, so no dial can turn it",
+                refused.getMessage());
+    }
+
+    @Test
+    void theNewestPositionWins() {
+        CompletableFuture<Run> busy = bench.run(ABOVE, "Thread.sleep(300);", RunWatcher.NONE);
+        List<CompletableFuture<Run>> turns = new ArrayList<>();
+        for (int i = 1; i <= 5; i++) {
+            turns.add(bench.turn(ABOVE, SNIPPET, Map.of("sugar", 10.0 * i), RunWatcher.NONE));
+        }
+        assertTrue(wait(busy).outcome().finished());
+        assertEquals(Double.toString(100 * 50.0 / 550), exact(wait(turns.get(4))));
+        for (CompletableFuture<Run> older : turns.subList(0, 4)) {
+            assertTrue(older.isCancelled(), "older positions are dropped");
+        }
+    }
+
+    @Test
+    void saysWhereATurnedNumberFails() {
+        String snippet = "int parts = 4;\n\ndouble each = 100 / parts;\neach";
+        assertEquals("25.0", exact(turn(snippet, "parts", 4)));
+        Problem problem =
+                assertInstanceOf(Outcome.Threw.class, turn(snippet, "parts", 0).outcome())
+                        .problem();
+        assertEquals(3, problem.line());
+    }
+}

@@ -1,0 +1,124 @@
+package coldwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** No bench outlives its program, whatever it runs and however the program ends. */
+final class HostKilledTest {
+    /** How long a bench may live on, from the promise made to users. */
+    private static final long PATIENCE_MS = 2_000;
+
+    /** A program with a bench that is deep in a loop that catches everything. */
+    static final class Program {
+        private Program() {}
+
+        public static void main(String[] args) throws IOException {
+            Bench bench = Bench.open(Benches.settings());
+            RunWatcher watcher =
+                    new RunWatcher() {
+                        @Override
+                        public void printed(String text) {
+                            System.out.println("running " + text.strip() + " " + descendants());
+                        }
+                    };
+            bench.run(
+                    List.of(),
+                    "System.out.println(new java.io.File(\"\").getAbsoluteFile().getParent());\n"
+                            + "while (true) { try { while (true) { } } catch (Throwable e) { } }",
+                    watcher);
+            int word = System.in.read();
+            if (word == 'c') {
+                bench.close();
+            }
+        }
+
+        private static String descendants() {
+            List<String> pids = new ArrayList<>();
+            ProcessHandle.current().descendants().forEach(one -> pids.add("" + one.pid()));
+            return String.join(",", pids);
+        }
+    }
+
+    private static Process start() throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Program.class.getName())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    private static void endsAll(Ending ending) throws IOException, InterruptedException {
+        Process program = start();
+        try (BufferedReader reader =
+                new BufferedReader(
+                        new java.io.InputStreamReader(
+                                program.getInputStream(), StandardCharsets.UTF_8))) {
+            String[] words = reader.readLine().split(" ");
+            assertEquals("running", words[0]);
+            Path folder = Path.of(words[1]);
+            List<ProcessHandle> benches = new ArrayList<>();
+            for (String pid : words[2].split(",")) {
+                ProcessHandle.of(Long.parseLong(pid)).ifPresent(benches::add);
+            }
+            assertFalse(benches.isEmpty(), "a bench lives");
+            assertTrue(Files.exists(folder), "its folder is there");
+            ending.end(program);
+            long deadline = System.currentTimeMillis() + PATIENCE_MS;
+            while (System.currentTimeMillis() < deadline && alive(benches) > 0) {
+                Thread.sleep(20);
+            }
+            assertEquals(0, alive(benches), "benches that outlive their program");
+            assertTrue(program.waitFor(Benches.HUNG_SECONDS, TimeUnit.SECONDS));
+            assertFalse(Files.exists(folder), "its folder is gone");
+        } finally {
+            program.destroyForcibly();
+        }
+    }
+
+    private static long alive(List<ProcessHandle> benches) {
+        return benches.stream().filter(ProcessHandle::isAlive).count();
+    }
+
+    /** A way to end a program. */
+    private interface Ending {
+        void end(Process program) throws IOException;
+    }
+
+    @Test
+    void whenItIsKilled() throws IOException, InterruptedException {
+        endsAll(Process::destroyForcibly);
+    }
+
+    @Test
+    void whenItIsAskedToEnd() throws IOException, InterruptedException {
+        endsAll(Process::destroy);
+    }
+
+    @Test
+    void whenItEndsByItself() throws IOException, InterruptedException {
+        endsAll(program -> program.getOutputStream().close());
+    }
+
+    @Test
+    void whenItClosesItsBench() throws IOException, InterruptedException {
+        endsAll(
+                program -> {
+                    program.getOutputStream().write('c');
+                    program.getOutputStream().flush();
+                });
+    }
+}
