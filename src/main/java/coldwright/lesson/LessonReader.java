@@ -36,7 +36,7 @@ public final class LessonReader {
      */
     public static Lesson read(String fileName, byte[] bytes) {
         FaultList faults = new FaultList(fileName);
-        return LessonBytes.decode(bytes, faults)
+        return LessonFile.decode(bytes, faults)
                 .map(text -> read(fileName, text, faults))
                 .orElseGet(() -> LessonBuilder.unreadable(fileName, faults));
     }
@@ -44,13 +44,13 @@ public final class LessonReader {
     /**
      * Reads a lesson from a file.
      *
-     * @param file a file of at most {@value LessonBytes#MOST_BYTES} bytes
+     * @param file a file of at most {@value LessonFile#MOST_BYTES} bytes
      * @return the lesson, with its faults; one that can't be read has no steps
      */
     public static Lesson read(Path file) {
         FaultList faults = new FaultList(file.toString());
-        return LessonBytes.load(file, faults)
-                .map(bytes -> read(file.toString(), bytes))
+        return LessonFile.read(file, faults)
+                .map(text -> read(file.toString(), text, faults))
                 .orElseGet(() -> LessonBuilder.unreadable(file.toString(), faults));
     }
 

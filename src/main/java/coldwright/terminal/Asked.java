@@ -108,7 +108,10 @@ final class Asked {
         String said =
                 reply.map(words -> "You said: " + words + (right ? ". That is right. " : ". "))
                         .orElse("");
-        ProseText.wrap(said + (right ? "" : answer), screen.width()).forEach(screen::say);
+        ProseText.wrap(
+                        said + (right && forecast.answer() instanceof Answer.Choice ? "" : answer),
+                        screen.width())
+                .forEach(screen::say);
         screen.say("");
         List<String> explanation = ProseText.set(forecast.explanation(), screen.width());
         if (!explanation.isEmpty()) {

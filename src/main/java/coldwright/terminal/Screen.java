@@ -93,6 +93,6 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
     }
 
     private static String plain(String text) {
-        return text.replaceAll("[\\p{Cntrl}&&[^\\n\\t]]", "");
+        return text.replaceAll("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F]", "");
     }
 }

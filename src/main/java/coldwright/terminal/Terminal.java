@@ -107,7 +107,7 @@ public final class Terminal {
         }
         if (!(e instanceof UnmatchedArgumentException unmatched)) {
             return e.getArgSpec() instanceof OptionSpec option && e.getValue() != null
-                    ? "\"%s\" does not fit %s, which takes a number or a path; see its help"
+                    ? "\"%s\" does not fit %s, which takes a number or a path"
                             .formatted(e.getValue(), option.longestName())
                     : e.getMessage();
         }

@@ -4,6 +4,8 @@ import coldwright.bench.Outcome;
 import coldwright.lesson.Expectation;
 import coldwright.science.Require;
 
+import java.util.Set;
+
 /**
  * What came of one line of a check.
  *
@@ -12,14 +14,17 @@ import coldwright.science.Require;
  * @param got what came out, in words
  */
 record Verdict(Expectation expectation, boolean held, String got) {
+    private static final Set<String> TRUTHS = Set.of("boolean", "Boolean");
+    private static final Set<String> WORDS = Set.of("String", "char", "Character");
+
     static Verdict of(Expectation expectation, Outcome outcome) {
         if (!(outcome instanceof Outcome.Finished finished)) {
             return new Verdict(expectation, false, Ending.troubles(outcome).get(0).words());
         }
-        String got = finished.exact();
         if (expectation instanceof Expectation.True) {
-            String words = finished.type().equals("boolean") ? got : unfit(finished);
-            return new Verdict(expectation, got.equals("true"), words);
+            boolean fit = TRUTHS.contains(finished.type());
+            boolean held = fit && finished.exact().equals("true");
+            return new Verdict(expectation, held, fit ? finished.exact() : unfit(finished));
         }
         if (expectation instanceof Expectation.Value value) {
             return compare(value, finished);
@@ -28,6 +33,9 @@ record Verdict(Expectation expectation, boolean held, String got) {
     }
 
     private static Verdict compare(Expectation.Value value, Outcome.Finished finished) {
+        if (WORDS.contains(finished.type())) {
+            return new Verdict(value, false, unfit(finished));
+        }
         try {
             double got = Double.parseDouble(finished.exact());
             boolean held = Math.abs(got - value.value()) <= value.tolerance();
@@ -40,7 +48,7 @@ record Verdict(Expectation expectation, boolean held, String got) {
     private static String unfit(Outcome.Finished finished) {
         return finished.value().isEmpty()
                 ? "nothing"
-                : "%s, which is a %s".formatted(finished.value(), finished.type());
+                : "%s, of type %s".formatted(finished.value(), finished.type());
     }
 
     /** What was expected, in words. */

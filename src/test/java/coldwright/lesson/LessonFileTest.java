@@ -81,7 +81,7 @@ class LessonFileTest {
                 AT_ONCE,
                 () ->
                         assertEquals(
-                                "F/huge.md: the file has 50.0 MB; a lesson may have at most 1 MB: cut it into several lessons",
+                                "F/huge.md: the file has 50.0 MB; it may have at most 1.0 MB",
                                 faultOf(huge)));
     }
 

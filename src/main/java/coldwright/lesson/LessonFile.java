@@ -1,0 +1,70 @@
+package coldwright.lesson;
+
+import coldwright.text.TextFile;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** From a lesson's file to its text, or one sentence on why not. */
+final class LessonFile {
+    /** A long lesson has 40,000 bytes; this is a book. */
+    static final int MOST_BYTES = 1_000_000;
+
+    private LessonFile() {}
+
+    /** The text of a file, unless it is missing, a folder, too large, locked or no text. */
+    static Optional<String> read(Path file, FaultList faults) {
+        if (Files.isDirectory(file)) {
+            faults.add(0, "this is a folder; name one of the lessons in it" + examples(file));
+            return Optional.empty();
+        }
+        if (Files.notExists(file)) {
+            faults.add(0, "there is no such file" + nearest(file));
+            return Optional.empty();
+        }
+        return told(TextFile.read(file, MOST_BYTES), faults);
+    }
+
+    /** The text of a file's bytes. What is not UTF-8 is told, and stands as U+FFFD. */
+    static Optional<String> decode(byte[] bytes, FaultList faults) {
+        return told(TextFile.of(bytes), faults);
+    }
+
+    private static Optional<String> told(TextFile file, FaultList faults) {
+        file.faults().forEach(fault -> faults.add(fault.line(), fault.words()));
+        return file.text();
+    }
+
+    private static String nearest(Path file) {
+        Path name = file.getFileName();
+        String question =
+                name == null
+                        ? ""
+                        : Nearest.question(
+                                name.toString(), lessonsIn(file.toAbsolutePath().getParent()));
+        return question.isEmpty() ? "; look at its name and folder" : question;
+    }
+
+    private static String examples(Path folder) {
+        List<String> names = lessonsIn(folder).stream().sorted().limit(3).toList();
+        return names.isEmpty() ? "" : ", such as " + String.join(", ", names);
+    }
+
+    private static Collection<String> lessonsIn(Path folder) {
+        if (folder == null || !Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".md"))
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+}

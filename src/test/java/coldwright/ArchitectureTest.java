@@ -1,0 +1,198 @@
+package coldwright;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchRule;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Who may know whom. If a rule needs an exemption, the class stands in the wrong place. */
+class ArchitectureTest {
+    private static final Path SOURCES = Path.of("src/main/java");
+    private static final JavaClasses PROGRAM = program();
+
+    private static JavaClasses program() {
+        try {
+            Path classes =
+                    Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            return new ClassFileImporter().importPath(classes);
+        } catch (URISyntaxException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void everySourceFileWasLookedAt() throws IOException {
+        Set<String> written;
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            written =
+                    files.map(file -> SOURCES.relativize(file).toString().replace('\\', '/'))
+                            .filter(name -> name.endsWith(".java"))
+                            .filter(name -> !name.endsWith("package-info.java"))
+                            .map(name -> name.replace('/', '.').replaceFirst("\\.java$", ""))
+                            .collect(Collectors.toCollection(TreeSet::new));
+        }
+        Set<String> scanned =
+                PROGRAM.stream()
+                        .filter(JavaClass::isTopLevelClass)
+                        .map(JavaClass::getName)
+                        .filter(name -> !name.endsWith("package-info"))
+                        .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(written, scanned, "an empty scan would pass every rule in silence");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "text     |                               | it is the floor: what people typed, whatever for",
+                "science  |                               | the calculator must run anywhere, without lessons or a window",
+                "figure   | science                       | figures cross as data between processes, so they know only numbers",
+                "lesson   | text                          | a lesson is text; who runs it or shows it is not its business",
+                "bench    | figure                        | the bench puts the science on another class path and never calls it",
+                "paint    | figure science                | a plate is drawn from data alone",
+                "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
+                "desk     | text science figure lesson bench paint batch | the window knows all but the commands",
+                "terminal | text science figure lesson bench paint batch | the commands work where no window can",
+            })
+    void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {
+        String[] may =
+                Stream.of((name + " " + (allowed == null ? "" : allowed)).strip().split(" +"))
+                        .map(one -> "coldwright." + one + "..")
+                        .toArray(String[]::new);
+        holds(
+                noClasses()
+                        .that()
+                        .resideInAPackage("coldwright." + name + "..")
+                        .should()
+                        .dependOnClassesThat(
+                                resideInAPackage("coldwright..")
+                                        .and(DescribedPredicate.not(resideInAnyPackage(may))))
+                        .because(reason));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "javafx.. org.fxmisc.. | desk | a command must start without a graphics toolkit",
+                "jdk.jshell.. com.sun.jdi.. | bench | how snippets run can change without anybody noticing",
+                "org.knowm.xchart.. java.awt.. javax.swing.. javax.imageio.. org.jfree.. | paint | how figures are drawn can change without anybody noticing",
+                "picocli.. | terminal | how words become commands is the terminal's business",
+                "org.hipparchus.. org.ojalgo.. | science | numerics belong to the calculator",
+                "com.fasterxml.. | terminal | how results are written out is the terminal's business",
+            })
+    void aLibraryHasOneHome(String library, String home, String reason) {
+        holds(
+                noClasses()
+                        .that()
+                        .resideOutsideOfPackage("coldwright." + home + "..")
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(library.strip().split(" "))
+                        .because(reason));
+    }
+
+    @Test
+    void proseIsParsedInOnePlaceAndReadInTwo() {
+        holds(
+                noClasses()
+                        .that()
+                        .resideOutsideOfPackages(
+                                "coldwright.lesson..", "coldwright.desk..", "coldwright.terminal..")
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage("org.commonmark..")
+                        .because("only who shows prose needs its nodes"));
+        holds(
+                noClasses()
+                        .that()
+                        .resideOutsideOfPackage("coldwright.lesson..")
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage("org.commonmark.parser..")
+                        .because("one parser with one set of options reads every lesson"));
+    }
+
+    @Test
+    void thePackagesHaveNoCycles() {
+        holds(
+                slices().matching("coldwright.(*)..")
+                        .should()
+                        .beFreeOfCycles()
+                        .because("data flows one way, from the lesson's text to the page"));
+        holds(
+                slices().matching("coldwright.(**)")
+                        .should()
+                        .beFreeOfCycles()
+                        .because("a package that can't be understood alone is no package"));
+    }
+
+    @Test
+    void theScienceTouchesNothingButItsOwnData() {
+        holds(
+                noClasses()
+                        .that()
+                        .resideInAPackage("coldwright.science..")
+                        .should()
+                        .dependOnClassesThat(
+                                resideInAnyPackage(
+                                                "java.nio.file..",
+                                                "java.nio.channels..",
+                                                "java.net..",
+                                                "java.sql..",
+                                                "java.util.logging..",
+                                                "java.util.concurrent..",
+                                                "java.util.prefs..")
+                                        .or(
+                                                JavaClass.Predicates.belongToAnyOf(
+                                                        java.io.File.class,
+                                                        java.io.FileInputStream.class,
+                                                        java.io.FileOutputStream.class,
+                                                        java.io.FileReader.class,
+                                                        java.io.FileWriter.class,
+                                                        java.io.RandomAccessFile.class,
+                                                        java.io.PrintStream.class,
+                                                        java.io.Console.class,
+                                                        ProcessBuilder.class,
+                                                        Thread.class)))
+                        .because(
+                                "it is called from snippets, windows and commands alike: it reads its own tables from the class path and reckons"));
+    }
+
+    @Test
+    void theProgramStartsInOnePlace() {
+        holds(
+                classes()
+                        .that()
+                        .resideInAPackage("coldwright")
+                        .should()
+                        .haveSimpleName("Main")
+                        .because("the root holds the way in and nothing else"));
+    }
+
+    private static void holds(ArchRule rule) {
+        rule.check(PROGRAM);
+    }
+}

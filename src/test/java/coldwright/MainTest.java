@@ -1,0 +1,86 @@
+package coldwright;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** The program as people start it: in a process of its own. */
+class MainTest {
+    private static final String LESSON = "src/test/resources/lessons-to-run/01-warm-oats.md";
+    private static final int LONGEST_MINUTES = 3;
+
+    @TempDir Path folder;
+
+    private record Ended(int exit, String out, String err) {}
+
+    private Ended start(List<String> flags, String... words)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(flags);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "coldwright.Main"));
+        command.addAll(List.of(words));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().put("LC_ALL", "C");
+        builder.environment().keySet().removeAll(List.of("DISPLAY", "WAYLAND_DISPLAY"));
+        Path out = folder.resolve("out");
+        Path err = folder.resolve("err");
+        Process process =
+                builder.redirectInput(ProcessBuilder.Redirect.PIPE)
+                        .redirectOutput(out.toFile())
+                        .redirectError(err.toFile())
+                        .start();
+        process.getOutputStream().close();
+        assertTrue(process.waitFor(LONGEST_MINUTES, TimeUnit.MINUTES), "still running");
+        return new Ended(
+                process.exitValue(),
+                Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void writesUtf8WhateverTheLocale() throws IOException, InterruptedException {
+        Ended ended = start(List.of(), "walk", LESSON, "-o", folder.toString());
+        assertEquals(0, ended.exit(), ended.err());
+        assertTrue(ended.out().contains("Oats are toasted at 180 °C."), ended.out());
+        assertEquals("", ended.err());
+    }
+
+    @Test
+    void commandsLoadNoWindow() throws IOException, InterruptedException {
+        Ended ended =
+                start(List.of("-Xlog:class+load:file=" + folder + "/loaded"), "check", LESSON);
+        assertEquals(0, ended.exit(), ended.out() + ended.err());
+        String loaded = Files.readString(folder.resolve("loaded"), StandardCharsets.UTF_8);
+        assertTrue(loaded.contains("coldwright.terminal.CheckCommand"));
+        assertFalse(loaded.contains("javafx."));
+        assertFalse(loaded.contains("coldwright.desk.Desk "));
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void withoutADisplayItSaysSoInALineAndWalksTheFirstLesson()
+            throws IOException, InterruptedException {
+        Ended ended = start(List.of());
+        assertEquals(0, ended.exit(), ended.err());
+        List<String> lines = ended.out().lines().toList();
+        assertTrue(lines.get(0).contains("DISPLAY"), lines.get(0));
+        assertTrue(lines.get(2).startsWith("==="), "the title's rule is " + lines.get(2));
+        assertTrue(ended.out().contains("\n2 of "), ended.out());
+        assertFalse(ended.out().contains("Exception"), ended.out());
+        assertEquals("", ended.err());
+    }
+}

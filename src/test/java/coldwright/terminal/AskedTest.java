@@ -1,0 +1,68 @@
+package coldwright.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldwright.lesson.Answer;
+import coldwright.lesson.Part;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+
+class AskedTest {
+    private static final Part.Forecast CHOICE =
+            new Part.Forecast(1, "Soft?", new Answer.Choice(List.of("yes", "no"), 1), List.of());
+    private static final Part.Forecast NUMBER =
+            new Part.Forecast(1, "How cold?", new Answer.Amount(-1.5, "°C", 0.5), List.of());
+
+    private static String revealed(Part.Forecast forecast, Typed typed) {
+        Asked asked = Asked.ask(forecast, typed.screen());
+        int before = typed.out().length();
+        asked.reveal(typed.screen());
+        return typed.out().substring(before).strip();
+    }
+
+    @Test
+    void showsTheQuestionAndItsChoices() {
+        Typed typed = Typed.nobody();
+        Asked.ask(CHOICE, typed.screen());
+        assertEquals("What do you expect? Soft?\n  a  yes\n  b  no\n\n", typed.out());
+    }
+
+    @Test
+    void comparesALetter() {
+        assertEquals("You said: no. That is right.", revealed(CHOICE, Typed.somebody("B")));
+        assertEquals("You said: yes. The answer: no.", revealed(CHOICE, Typed.somebody(" a ")));
+    }
+
+    @Test
+    void comparesANumberHoweverItIsTyped() {
+        for (String typed : List.of("-2", "−2,0", "-2.0°C", "–2 °c")) {
+            assertEquals(
+                    "You said: −2 °C. That is right. The answer: −1.5 °C; within 0.5 counts as right.",
+                    revealed(NUMBER, Typed.somebody(typed)));
+        }
+        assertEquals(
+                "You said: 3 °C. The answer: −1.5 °C; within 0.5 counts as right.",
+                revealed(NUMBER, Typed.somebody("3")));
+    }
+
+    @Test
+    void asksAgainWhatItDoesNotUnderstand() {
+        Typed typed = Typed.somebody("c", "yes", "b");
+        assertEquals("You said: no. That is right.", revealed(CHOICE, typed));
+        assertEquals(2, typed.out().split("is not a letter from a to b", -1).length - 1);
+    }
+
+    @Test
+    void givesUpAsking() {
+        String plain = "The answer: no.";
+        assertEquals(plain, revealed(CHOICE, Typed.somebody("x", "y", "z", "b")));
+        assertEquals(plain, revealed(CHOICE, Typed.somebody("")));
+        assertEquals(plain, revealed(CHOICE, Typed.somebody()));
+        assertEquals(plain, revealed(CHOICE, Typed.nobody()));
+        assertEquals(
+                "The answer: −1.5 °C; within 0.5 counts as right.",
+                revealed(NUMBER, Typed.somebody("1e9", "NaN", "0x1")));
+    }
+}

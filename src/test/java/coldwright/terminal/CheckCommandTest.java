@@ -1,0 +1,117 @@
+package coldwright.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Every failure of a lesson gets its line; the benches here are real. */
+class CheckCommandTest {
+    private static final String BURNT = Typed.LESSONS + "/02-burnt-oats.md";
+
+    @TempDir Path folder;
+
+    @Test
+    void aSoundLessonHolds() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("check", "1"));
+        assertEquals("1 lesson, 3 snippets, 3 check lines: everything holds\n", typed.out());
+        assertEquals("", typed.err());
+    }
+
+    @Test
+    void eachFailureHasFileLineWhatExpectedAndGot() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("check", BURNT));
+        String expected =
+                """
+                F:10: snippet, expected to run to its end, got: a whole number was divided by zero; check the divisor first
+                F:14: snippet, expected to run to its end, got: `unknownThing` is not known here; is it spelled right, and declared above?
+                F:18: heat, expected 180 within 5, got 200
+                F:19: heat > 300, expected true, got false
+                F:21: soot, expected 1 within 1, got `soot` is not known here; is it spelled right, and declared above?
+                F:22: "black" + heat, expected 3 within 1, got black200, of type String
+                F:23: heat, expected true, got 200, of type int
+                F:24: List.of(1).get(7), expected 1 within 1, got this failed with IndexOutOfBoundsException: Index: 7 Size: 1
+                1 lesson, 3 snippets, 7 check lines: 8 failures
+                """;
+        assertEquals(expected, typed.out().replace(BURNT, "F"));
+    }
+
+    @Test
+    void anEndlessLoopIsStoppedAndTheRestGoesOn() {
+        Typed typed = Typed.nobody();
+        String file = Typed.LESSONS + "/03-endless-oats.md";
+        assertEquals(Exit.FAILED, typed.obey("check", "--seconds", "2", file));
+        assertEquals(
+                """
+                F:5: snippet, expected to run to its end, got: it did not end within 2 seconds and was stopped; look for a loop without an end
+                1 lesson, 2 snippets, 1 check line: 1 failure
+                """,
+                typed.out().replace(file, "F"));
+    }
+
+    @Test
+    void aSolutionStandsInForAnExerciseUntilItsStepEnds() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("check", "exercise"), typed.out());
+    }
+
+    @Test
+    void faultsOfTheTextCountAndTheRestIsChecked() throws IOException {
+        Path file = folder.resolve("faulty.md");
+        Files.writeString(
+                file,
+                "# t\n## s\n```java\nint a = 1; // dial 5 to 9 step 1\n```\n```check\na is 2 within 0\n```\n");
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("check", file.toString()));
+        assertEquals(
+                """
+                F:4: the dial of `a` starts at 1, outside its range 5 to 9; change the number or the range
+                F:7: a, expected 2 within 0, got 1
+                1 lesson, 1 snippet, 1 check line: 2 failures
+                """,
+                typed.out().replace(file.toString(), "F"));
+    }
+
+    @Test
+    void aFolderIsCheckedInTheOrderOfItsNames() throws IOException {
+        for (String name : new String[] {"b", "a", "c"}) {
+            Files.writeString(
+                    folder.resolve(name + ".md"),
+                    "# t\n## s\n```java\nint a = 1;\n```\n```check\na is 2 within 0\n```\n");
+        }
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("check", folder.toString()));
+        assertEquals(
+                """
+                F/a.md:7: a, expected 2 within 0, got 1
+                F/b.md:7: a, expected 2 within 0, got 1
+                F/c.md:7: a, expected 2 within 0, got 1
+                3 lessons, 3 snippets, 3 check lines: 3 failures
+                """,
+                typed.out().replace(folder.toString(), "F"));
+    }
+
+    @Test
+    void whatIsNoLessonIsSaidAndNothingRuns() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", "1", "warmoats", "nothing/here.md"));
+        assertEquals(
+                "there is no lesson \"warmoats\": did you mean \"01-warm-oats\"?\n", typed.err());
+        assertEquals("", typed.out());
+    }
+
+    @Test
+    void anEmptyFolderIsSaid() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", folder.toString()));
+        assertTrue(
+                typed.err().endsWith(" holds no lessons; their names end in .md\n"), typed.err());
+    }
+}

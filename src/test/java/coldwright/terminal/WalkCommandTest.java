@@ -1,0 +1,180 @@
+package coldwright.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** A lesson walked in the terminal; the benches here are real. */
+class WalkCommandTest {
+    @TempDir Path folder;
+
+    @Test
+    void showsEverythingInOrder() throws IOException {
+        Typed typed = Typed.somebody();
+        Path figures = folder.resolve("new/figures");
+        assertEquals(Exit.DONE, typed.obey("walk", "--all", "-o", figures.toString(), "warm"));
+        String expected =
+                """
+                Warm oats
+                =========
+
+                Grain; 5 minutes.
+
+                Oats are toasted at 180 °C.
+
+                1 of 2. How many grams
+                ----------------------
+
+                (A line of Java is given and runs first.)
+
+                What do you expect? How many grams of oats go into the oven?
+
+                    int grams = trays * 150;
+                    System.out.println("toasting " + grams + " g");
+                    show(Figure.of("Oats on trays").x("trays", "").y("oats", "g").line("oats", 0, 4, n -> n * 150));
+                    grams / 2.0
+
+                toasting 300 g
+                gives 150
+
+                FIGURE
+                    F/01-oats-on-trays.svg
+                    F/01-oats-on-trays.png
+
+                The answer: 300 g; within 20 counts as right.
+
+                Two trays of 150 g.
+
+                Checked: all 2 lines hold.
+
+                2 of 2. How long
+                ----------------
+
+                What do you expect? How long do they toast?
+                  a  an hour
+                  b  ten minutes
+                  c  a day
+
+                    double minutes = 10;
+
+                The answer: ten minutes.
+
+                Longer, and they burn.
+
+                Checked: it holds.
+
+                """;
+        String shown =
+                typed.out()
+                        .replace(figures.toString().replace('\\', '/'), "F")
+                        .replaceAll("(?s)Figure\\. Oats on trays.*?\n    F", "FIGURE\n    F");
+        assertEquals(expected, shown);
+        assertEquals("", typed.err());
+        try (Stream<Path> files = Files.list(figures)) {
+            assertEquals(
+                    List.of("01-oats-on-trays.png", "01-oats-on-trays.svg"),
+                    files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    @Test
+    void asksAndComparesAndWaits() {
+        Typed typed = Typed.somebody("", "310", "", "a");
+        assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
+        assertTrue(
+                typed.out().contains("\nYou said: 310 g. That is right. The answer: 300 g"),
+                typed.out());
+        assertTrue(
+                typed.out().contains("\nYou said: an hour. The answer: ten minutes.\n"),
+                typed.out());
+    }
+
+    @Test
+    void stopsWhenAskedTo() {
+        Typed typed = Typed.somebody("", "", "q");
+        assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
+        assertTrue(typed.out().contains("1 of 2."));
+        assertFalse(typed.out().contains("2 of 2."));
+    }
+
+    @Test
+    void figuresGoToATemporaryFolderOtherwise() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("walk", "1"));
+        Matcher path = Pattern.compile("    (\\S+/01-oats-on-trays\\.svg)").matcher(typed.out());
+        assertTrue(path.find(), typed.out());
+        Path file = Path.of(path.group(1));
+        assertTrue(Files.exists(file));
+        assertTrue(
+                file.getParent().getFileName().toString().startsWith("coldwright-01-warm-oats-"));
+    }
+
+    @Test
+    void aFailingSnippetIsSaidAndTheWalkGoesOn() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("walk", "2"));
+        assertTrue(
+                typed.out()
+                        .contains(
+                                "Line 1: a whole number was divided by zero; check the divisor first\n"),
+                typed.out());
+        assertTrue(typed.out().contains("Checked: 1 of 7 lines hold. Not yet:\n"), typed.out());
+        assertTrue(typed.out().contains("    heat, expected 180 within 5, got 200\n"), typed.out());
+    }
+
+    @Test
+    void anExerciseIsShownAsTheLearnerFindsIt() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("walk", "4"));
+        assertTrue(typed.out().contains("    sum, expected 30 within 0, got 10\n"), typed.out());
+        assertFalse(typed.out().contains("malt = 20"), typed.out());
+    }
+
+    @Test
+    void faultsAreSaidFirstAndTheRestIsWalked() throws IOException {
+        Path file = folder.resolve("faulty.md");
+        Files.writeString(file, "## s\n\nWords.\n\n```jaav\nint a;\n```\n");
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("walk", file.toString()));
+        assertEquals(
+                """
+                The lesson has 2 faults:
+                F:1: the lesson has no title; begin it with a line such as `# Sugar and ice`
+                F:5: "jaav" is no kind of block: did you mean `java`?
+                """,
+                typed.err().replace(file.toString(), "F"));
+        assertTrue(typed.out().endsWith("Words.\n\n    int a;\n\n"), typed.out());
+    }
+
+    @Test
+    void aLessonThatCannotBeReadIsSaid() throws IOException {
+        Path file = Files.createFile(folder.resolve("empty.md"));
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("walk", file.toString()));
+        assertTrue(
+                typed.err().contains("empty.md:1: the file is empty; begin it with"), typed.err());
+        assertEquals(1, typed.err().lines().count());
+    }
+
+    @Test
+    void aFolderForFiguresThatIsAFileIsSaid() throws IOException {
+        Path file = Files.createFile(folder.resolve("figures"));
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("walk", "1", "-o", file.toString()));
+        assertTrue(
+                typed.err()
+                        .endsWith("/figures is a file; give a folder for the figures, or none\n"),
+                typed.err());
+    }
+}
