@@ -20,6 +20,9 @@ public enum Richness {
     /** Below this a mix tastes thin, % total solids; from memory. */
     public static final double THIN_SOLIDS_PERCENT = 30;
 
+    /** Slack for binary fractions, so that a mix made to 14 % is one of 14 %. */
+    private static final double ROUNDING = 1e-9;
+
     private final String words;
     private final double upToFatPercent;
 
@@ -36,7 +39,7 @@ public enum Richness {
      */
     public static Richness of(Mix mix) {
         for (Richness richness : values()) {
-            if (mix.fatPercent() <= richness.upToFatPercent) {
+            if (mix.fatPercent() <= richness.upToFatPercent + ROUNDING) {
                 return richness;
             }
         }

@@ -3,6 +3,11 @@ package coldwright.science.freezer;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.published.Ledger;
+import coldwright.published.PublishedTable;
+import coldwright.published.PublishedTable.Row;
+import coldwright.published.Tolerance;
+import coldwright.science.Band;
 import coldwright.science.bath.IceAndSalt;
 
 import org.junit.jupiter.api.Test;
@@ -17,7 +22,40 @@ import org.junit.jupiter.api.Test;
  * stirred brine. Stirred brine with a thin bag lies far below the reported half hour.
  */
 class CommonPracticeTest {
+    private static final Ledger LEDGER = Ledger.of(CommonPracticeTest.class);
+
+    private static final Tolerance BANDS_MEET =
+            Tolerance.of(0, "the spread of the films meets the reported span");
+
+    private static final Tolerance EITHER_STAGE =
+            Tolerance.percent(60, "cooks do not say whether they mean scoopable or hard");
+
+    private static final Tolerance MIDDLE =
+            Tolerance.percent(60, "the middle of a spread of a factor of three");
+
     private static final IceAndSalt BATH = IceAndSalt.of(2000, 500);
+
+    private static void report(String what, FreezePlan plan, Stage stage) {
+        Row row =
+                PublishedTable.read("common-practice-freezing").rows().stream()
+                        .filter(r -> r.text("what").equals(what))
+                        .findFirst()
+                        .orElseThrow();
+        var range = plan.rangeMinutes(stage);
+        double likely = plan.minutesTo(stage);
+        Ledger.At at = LEDGER.at(row, what);
+        Band reported = row.between("low_min", "high_min");
+        at.compare(
+                "time %s, spread, min".formatted(stage.words()),
+                reported,
+                new Band(range.least(), likely, range.most()),
+                stage == Stage.HARD ? EITHER_STAGE : BANDS_MEET);
+        at.compare(
+                "time %s, middle, min".formatted(stage.words()),
+                reported,
+                Band.exactly(likely),
+                MIDDLE);
+    }
 
     /** A flat bag in ice and salt with motion: about 30 to 45 minutes to soft-serve. */
     @Test
@@ -27,6 +65,7 @@ class CommonPracticeTest {
                         .in(Holder.Bag.flat(FreezePlan.USUAL_BAG_MM))
                         .by(BATH)
                         .plan();
+        report("flat bag to soft-serve", plan, Stage.SOFT_SERVE);
         var range = plan.rangeMinutes(Stage.SOFT_SERVE);
         assertTrue(range.least() < 45 && range.most() > 30, plan.toString());
         assertTrue(plan.minutesToSoftServe() > 20 && plan.minutesToSoftServe() < 60);
@@ -37,6 +76,9 @@ class CommonPracticeTest {
     void litreTubNeedsTheNight() {
         FreezePlan plan = Freeze.of(Batches.iceCream(), 1090).plan();
         assertTrue(Math.abs(plan.volumeL() - 1) < 0.05, "a litre: " + plan.volumeL());
+        report("litre tub begins to thicken", plan, Stage.THICKENS);
+        report("litre tub is frozen", plan, Stage.SCOOP);
+        report("litre tub is frozen", plan, Stage.HARD);
         assertTrue(plan.minutesToThicken() > 45 && plan.minutesToThicken() < 120, plan.toString());
         assertTrue(
                 plan.minutesToScoop() > 6 * 60 && plan.minutesToHard() < 24 * 60, plan.toString());
@@ -62,6 +104,7 @@ class CommonPracticeTest {
                         .by(new Cold.Machine(-25, watts))
                         .moved(Motion.MACHINE)
                         .plan();
+        report("shop machine to soft-serve", plan, Stage.SOFT_SERVE);
         assertTrue(
                 plan.minutesToSoftServe() > 7 && plan.minutesToSoftServe() < 25, plan.toString());
     }

@@ -7,6 +7,7 @@ import coldwright.published.FromTable;
 import coldwright.published.Ledger;
 import coldwright.published.PublishedTable.Row;
 import coldwright.published.Tolerance;
+import coldwright.science.Band;
 import coldwright.science.freezer.FreezingFormula.Form;
 
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import java.util.Locale;
 /** Plank's and Pham's formulas against examples worked elsewhere. */
 class PublishedFormulaTest {
     private static final Ledger LEDGER = Ledger.of(PublishedFormulaTest.class);
+    private static final Tolerance NODE = Tolerance.of(0, "stands in the program");
     private static final Tolerance ROUNDED_HOURS = Tolerance.of(0.01, "printed to 0.01 h");
 
     @ParameterizedTest
@@ -57,6 +59,21 @@ class PublishedFormulaTest {
                         row.number("hours"),
                         seconds / 3600,
                         ROUNDED_HOURS);
+    }
+
+    @ParameterizedTest
+    @FromTable("memory-films")
+    void films(Row row) {
+        Film film = Film.valueOf(row.text("film"));
+        Band found =
+                new Band(
+                        film.coefficientWPerM2K(Reading.SLOW),
+                        film.coefficientWPerM2K(Reading.LIKELY),
+                        film.coefficientWPerM2K(Reading.FAST));
+        assertEquals(row.number("low"), found.low());
+        assertEquals(row.number("high"), found.high());
+        LEDGER.at(row, film.words())
+                .compare("film, W/(m²·K)", row.between("low", "high"), found, NODE);
     }
 
     @Test
