@@ -82,9 +82,9 @@ public final class AccuracyReport {
 
                 Generated from the comparisons that the tests make (`mvn -q verify -Paccuracy`), not typed. One
                 line for each quantity of each published table: how many rows judge it, how many were used to set
-                a constant (those never count as checks), and the largest error. Errors are computed minus
-                published; for a published range it is the gap to the range. What the sources themselves are worth
-                stands in the header of each table under `src/test/resources/published/`.
+                a constant (those never count as checks), and the largest error by size. Against a published range
+                the error is the gap to it. What the sources themselves are worth stands in the header of each
+                table under `src/test/resources/published/`.
 
                 """);
         page.append(goals());

@@ -49,6 +49,7 @@ class AccuracyReportTest {
                                 false,
                                 "here",
                                 -10,
+                                -10,
                                 -0.125,
                                 judged)),
                 written());

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param unit its unit; empty for none
  * @param fitted whether the row set a constant
  * @param where which row
- * @param published the published value, or the middle of the published range
+ * @param least the published value, or the lower end of the published range
+ * @param most the published value, or the upper end of the published range
  * @param error computed − published, zero inside a published range
  * @param tolerance what is allowed
  */
@@ -25,14 +26,20 @@ record Comparison(
         String unit,
         boolean fitted,
         String where,
-        double published,
+        double least,
+        double most,
         double error,
         Tolerance tolerance) {
-    private static final int FIELDS = 12;
+    private static final int FIELDS = 13;
+
+    /** The published value, or the middle of the range. */
+    double published() {
+        return (least + most) / 2;
+    }
 
     /** The error in the tolerance's measure: the unit, or %. */
     double measured() {
-        return tolerance.measure(error, published);
+        return tolerance.measure(error, published());
     }
 
     /** The unit of {@link #measured}. */
@@ -53,7 +60,8 @@ record Comparison(
                 unit,
                 fitted ? "fit" : "check",
                 where,
-                number(published),
+                number(least),
+                number(most),
                 number(error),
                 number(tolerance.size()),
                 tolerance.isShare() ? "share" : "unit",
@@ -69,7 +77,7 @@ record Comparison(
                             .formatted(f.size(), FIELDS, line));
         }
         Optional<Goal> goal =
-                f.get(11).equals("-") ? Optional.empty() : Optional.of(Goal.valueOf(f.get(11)));
+                f.get(12).equals("-") ? Optional.empty() : Optional.of(Goal.valueOf(f.get(12)));
         return new Comparison(
                 f.get(0),
                 f.get(1),
@@ -79,8 +87,9 @@ record Comparison(
                 f.get(5),
                 Double.parseDouble(f.get(6)),
                 Double.parseDouble(f.get(7)),
+                Double.parseDouble(f.get(8)),
                 new Tolerance(
-                        Double.parseDouble(f.get(8)), f.get(9).equals("share"), f.get(10), goal));
+                        Double.parseDouble(f.get(9)), f.get(10).equals("share"), f.get(11), goal));
     }
 
     private static String number(double value) {

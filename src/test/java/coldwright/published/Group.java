@@ -57,10 +57,10 @@ record Group(List<Comparison> comparisons) {
     }
 
     private static double least(List<Comparison> some) {
-        return some.stream().mapToDouble(Comparison::published).min().orElseThrow();
+        return some.stream().mapToDouble(Comparison::least).min().orElseThrow();
     }
 
     private static double most(List<Comparison> some) {
-        return some.stream().mapToDouble(Comparison::published).max().orElseThrow();
+        return some.stream().mapToDouble(Comparison::most).max().orElseThrow();
     }
 }

@@ -90,7 +90,7 @@ public final class Ledger {
          */
         public void compare(
                 String quantity, double published, double computed, Tolerance tolerance) {
-            note(quantity, published, computed - published, tolerance);
+            note(quantity, Band.exactly(published), computed - published, tolerance);
         }
 
         /**
@@ -106,10 +106,10 @@ public final class Ledger {
             double above = computed.low() - published.high();
             double below = computed.high() - published.low();
             double gap = above > 0 ? above : Math.min(0, below);
-            note(quantity, published.middle(), gap, tolerance);
+            note(quantity, published, gap, tolerance);
         }
 
-        private void note(String quantity, double published, double error, Tolerance tolerance) {
+        private void note(String quantity, Band published, double error, Tolerance tolerance) {
             int comma = quantity.lastIndexOf(", ");
             Comparison made =
                     new Comparison(
@@ -119,7 +119,8 @@ public final class Ledger {
                             comma < 0 ? "" : quantity.substring(comma + 2),
                             row.fitted(),
                             where,
-                            published,
+                            published.low(),
+                            published.high(),
                             error,
                             tolerance);
             write(made.line());

@@ -101,7 +101,7 @@ class PublishedCoarseningTest {
                         : Diffusion.waterM2PerS(1, temperatureC);
         LEDGER.at(row, row.text("temperature_c") + " °C")
                 .compare(
-                        "diffusivity of " + row.text("molecule") + ", 1e-10 m²/s",
+                        "diffusivity of " + row.text("molecule") + ", · 10⁻¹⁰ m²/s",
                         row.number("diffusivity_e10"),
                         found * 1e10,
                         sugar ? SUCROSE_DIFFUSIVITY : WATER_DIFFUSIVITY);

@@ -36,12 +36,12 @@ class PublishedSensoryTest {
         if (sugar.equals("INVERT")) {
             Mix invert = Mix.of(Amount.grams(50, Shelf.GLUCOSE), Amount.grams(50, Shelf.FRUCTOSE));
             double middle = Sweetness.of(invert).sucroseEquivalentPercent().middle();
-            at.compare("sweetness, sucrose 100", published, Band.exactly(middle), INSIDE);
+            at.compare("sweetness (sucrose 100)", published, Band.exactly(middle), INSIDE);
         } else {
             Band found = Sweetener.valueOf(sugar).relativeSweetness();
             assertEquals(published.low(), found.low());
             assertEquals(published.high(), found.high());
-            at.compare("sweetness, sucrose 100", published, found, INSIDE);
+            at.compare("sweetness (sucrose 100)", published, found, INSIDE);
         }
     }
 
@@ -52,12 +52,12 @@ class PublishedSensoryTest {
         double ionsPower = row.number("ions_power");
         Ledger.At at = LEDGER.at(row, solute.spoken());
         at.compare(
-                "power of a gram, sucrose 1",
+                "power of a gram (sucrose 1)",
                 row.number("power"),
                 AntiFreezingPower.perGram(solute),
                 HALF_LAST_DIGIT);
         at.compare(
-                "power of a gram with its ions counted, sucrose 1",
+                "power of a gram with its ions counted (sucrose 1)",
                 ionsPower,
                 AntiFreezingPower.perGramOfIons(solute),
                 ionsPower > 10 ? HALF_A_TENTH : HALF_LAST_DIGIT);
