@@ -4,20 +4,22 @@ import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.Lines;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.process.BenchProcess;
-import coldwright.bench.process.FrameListener;
 import coldwright.bench.process.Spares;
 import coldwright.bench.remote.Answer;
-import coldwright.bench.remote.Batch;
-import coldwright.bench.remote.Order;
+import coldwright.bench.remote.Shown;
 import coldwright.bench.remote.Thrown;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.WeakHashMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BiFunction;
 
 /**
@@ -32,11 +34,15 @@ import java.util.function.BiFunction;
  * </ul>
  */
 final class LiveBench implements AutoCloseable {
+    /** A step above that takes longer is announced before it runs. */
+    private static final long QUICK_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
+
     private final BenchSettings settings;
     private final Spares spares;
     private final BiFunction<List<StackTraceElement>, Integer, List<Integer>> lines;
     private final List<StepRun> done = new ArrayList<>();
     private final Set<CompiledStep> tried = new HashSet<>();
+    private final Set<CompiledStep> quick = Collections.newSetFromMap(new WeakHashMap<>());
     private CompletableFuture<BenchProcess> coming;
     private BenchProcess process;
     private boolean between;
@@ -72,21 +78,27 @@ final class LiveBench implements AutoCloseable {
         if (fresh) {
             done.clear();
         }
-        for (int i = done.size(); i < runs.size(); i++) {
-            if (i < above) {
-                job.record().above(i, above);
+        return runFrom(job, runs, fresh);
+    }
+
+    private Outcome runFrom(Job job, List<StepRun> runs, boolean fresh) {
+        int above = runs.size() - 1;
+        boolean begin = fresh;
+        while (true) {
+            int from = done.size();
+            int upTo = from + 1;
+            while (upTo < runs.size() && quick.contains(runs.get(upTo - 1).step())) {
+                upTo++;
             }
-            Outcome outcome = obey(job, runs.get(i), i, fresh, i == above);
-            fresh = false;
-            if (!outcome.finished()) {
-                boolean here = i == above || outcome instanceof Outcome.Stopped;
-                return here ? outcome : new Outcome.AboveFailed(i, outcome);
+            if (from < above && upTo == from + 1) {
+                job.record().above(from, above);
             }
-            if (i == above) {
+            Outcome outcome = obey(job, begin, runs, from, upTo);
+            begin = false;
+            if (!outcome.finished() || done.size() == runs.size()) {
                 return outcome;
             }
         }
-        throw new AssertionError("no step to run");
     }
 
     private boolean canForget() {
@@ -119,21 +131,25 @@ final class LiveBench implements AutoCloseable {
         return true;
     }
 
-    private Outcome obey(Job job, StepRun run, int index, boolean fresh, boolean aloud) {
-        List<Order> orders = new ArrayList<>();
+    /** Runs some steps in one go; those that are known to be quick need no word of their own. */
+    private Outcome obey(Job job, boolean fresh, List<StepRun> runs, int from, int upTo) {
+        Script script = new Script(settings, job.record());
         if (fresh) {
-            orders.add(new Order.Fresh());
+            script.addFresh();
         }
-        orders.addAll(run.orders(aloud));
+        for (int i = from; i < upTo; i++) {
+            tried.add(runs.get(i).step());
+            script.add(i, runs.get(i), i == runs.size() - 1);
+        }
         between = true;
-        tried.add(run.step());
+        long start = System.nanoTime();
         Answer answer;
         try {
             obeying = process;
             if (job.stopped()) {
                 return new Outcome.Stopped();
             }
-            answer = obey(orders, aloud ? job.record() : null);
+            answer = script.play(process);
         } catch (IOException e) {
             return lost(job, e);
         } finally {
@@ -143,51 +159,24 @@ final class LiveBench implements AutoCloseable {
             }
         }
         if (answer instanceof Answer.Failed failed) {
-            return job.stopped() ? new Outcome.Stopped() : threw(failed, run, index);
+            return job.stopped() ? new Outcome.Stopped() : failed(failed, script, runs);
         }
         between = false;
-        done.add(run);
-        Answer.Done finished = (Answer.Done) answer;
-        return finished.value()
-                .map(
-                        value ->
-                                new Outcome.Finished(
-                                        value.text(), run.step().type().orElse(""), value.exact()))
+        done.addAll(runs.subList(from, upTo));
+        if (upTo == from + 1 && System.nanoTime() - start < QUICK_NANOS) {
+            quick.add(runs.get(from).step());
+        }
+        Optional<Shown> value = ((Answer.Done) answer).value();
+        String type = runs.get(upTo - 1).step().type().orElse("");
+        return value.map(one -> new Outcome.Finished(one.text(), type, one.exact()))
                 .orElseGet(() -> new Outcome.Finished("", ""));
     }
 
-    /** Has orders obeyed, those that exchange bodies through the debug interface. */
-    private Answer obey(List<Order> orders, RunRecord record) throws IOException {
-        List<Order> part = new ArrayList<>();
-        for (Order order : orders) {
-            if (order instanceof Order.Redefine redefine) {
-                Answer answer = send(part, record);
-                if (answer instanceof Answer.Failed) {
-                    return answer;
-                }
-                part.clear();
-                if (!process.redefine(redefine.code())) {
-                    part.add(new Order.Define(redefine.code()));
-                }
-            } else {
-                part.add(order);
-            }
-        }
-        return send(part, record);
-    }
-
-    private Answer send(List<Order> orders, RunRecord record) throws IOException {
-        if (record == null) {
-            return process.obey(new Batch(0, 0, 0, orders), FrameListener.NONE);
-        }
-        return process.obey(
-                new Batch(0, settings.printedLimit(), record.figuresLeft(), orders), record);
-    }
-
-    private Outcome threw(Answer.Failed failed, StepRun run, int index) {
+    private Outcome failed(Answer.Failed failed, Script script, List<StepRun> runs) {
+        int index = script.stepOf(failed.order());
         List<Thrown> chain = failed.thrown();
         tainted |= chain.stream().anyMatch(one -> one.className().endsWith("Error"));
-        String text = run.step().text();
+        String text = runs.get(index).step().text();
         int line = 0;
         for (Thrown one : chain) {
             List<Integer> through = lines.apply(one.trace(), index);
@@ -195,10 +184,15 @@ final class LiveBench implements AutoCloseable {
                 line = through.get(0);
             }
         }
-        int start = Lines.startOf(text, line);
-        int end = Lines.endOf(text, line);
-        String words = FailureWords.words(chain, settings.heapMb());
-        return new Outcome.Threw(new Problem(start, end, line, words, FailureWords.own(chain)));
+        Outcome.Threw threw =
+                new Outcome.Threw(
+                        new Problem(
+                                Lines.startOf(text, line),
+                                Lines.endOf(text, line),
+                                line,
+                                FailureWords.words(chain, settings.heapMb()),
+                                FailureWords.own(chain)));
+        return index == runs.size() - 1 ? threw : new Outcome.AboveFailed(index, threw);
     }
 
     private Outcome lost(Job job, IOException how) {

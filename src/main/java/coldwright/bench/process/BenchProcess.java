@@ -3,6 +3,7 @@ package coldwright.bench.process;
 import coldwright.bench.remote.Answer;
 import coldwright.bench.remote.Batch;
 import coldwright.bench.remote.ClassCode;
+import coldwright.bench.remote.Order;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
@@ -11,6 +12,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.net.Socket;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 
@@ -56,15 +58,14 @@ public final class BenchProcess implements AutoCloseable {
     /**
      * Has orders obeyed and waits for the answer.
      *
-     * @param wanted the orders; its number is given here
+     * @param wanted the orders
      * @param listener hears of text and figures meanwhile, on another thread
      * @return the answer; everything printed and drawn has been heard by then
      * @throws IOException if the process is gone or talks nonsense
      */
-    public Answer obey(Batch wanted, FrameListener listener) throws IOException {
+    public Answer obey(List<Order> wanted, FrameListener listener) throws IOException {
         batches++;
-        Batch batch =
-                new Batch(batches, wanted.printedLimit(), wanted.figureLimit(), wanted.orders());
+        Batch batch = new Batch(batches, wanted);
         frames.listenTo(batches, listener);
         batch.write(orders);
         orders.flush();

@@ -4,19 +4,6 @@ import java.io.IOException;
 
 /** Hears what a batch prints and draws, on the reading thread: return at once. */
 public interface FrameListener {
-    /** Hears nothing. */
-    FrameListener NONE =
-            new FrameListener() {
-                @Override
-                public void printed(byte[] utf8) {}
-
-                @Override
-                public void cut() {}
-
-                @Override
-                public void drew(byte[] figure) {}
-            };
-
     /**
      * Text was printed.
      *

@@ -18,7 +18,7 @@ final class FrameReader {
     private int ended;
     private boolean over;
     private boolean forged;
-    private FrameListener listener = FrameListener.NONE;
+    private FrameListener listener = Nobody.LISTENS;
 
     FrameReader(InputStream in, int mostBytes, Runnable onForged) {
         this.in = new DataInputStream(new BufferedInputStream(in, 1 << 16));
@@ -110,8 +110,28 @@ final class FrameReader {
         }
         ended = ByteBuffer.wrap(load).getInt();
         if (ended == awaited) {
-            listener = FrameListener.NONE;
+            listener = Nobody.LISTENS;
             notifyAll();
+        }
+    }
+
+    /** Between two batches nobody wants to hear anything. */
+    private enum Nobody implements FrameListener {
+        LISTENS;
+
+        @Override
+        public void printed(byte[] utf8) {
+            // nobody listens
+        }
+
+        @Override
+        public void cut() {
+            // nobody listens
+        }
+
+        @Override
+        public void drew(byte[] figure) {
+            // nobody listens
         }
     }
 }

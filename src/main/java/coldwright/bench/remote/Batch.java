@@ -7,30 +7,20 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Orders to obey in one go, and how much of what they print and draw is wanted.
+ * Orders to obey in one go.
  *
  * @param number counts batches, so that the last word of one is not taken for another's
- * @param printedLimit most characters to send; 0 to send nothing
- * @param figureLimit most figures to send; 0 to send none
  * @param orders what to do, in order; no {@link Order.Redefine} among them
  */
-public record Batch(int number, int printedLimit, int figureLimit, List<Order> orders) {
+public record Batch(int number, List<Order> orders) {
     private static final int FRESH = 1;
     private static final int DEFINE = 2;
     private static final int INVOKE = 3;
     private static final int ASSIGN = 4;
+    private static final int LISTEN = 5;
 
     public Batch {
         orders = List.copyOf(orders);
-    }
-
-    /**
-     * Whether output is wanted at all.
-     *
-     * @return true if neither text nor figures are
-     */
-    public boolean quiet() {
-        return printedLimit == 0 && figureLimit == 0;
     }
 
     /**
@@ -41,8 +31,6 @@ public record Batch(int number, int printedLimit, int figureLimit, List<Order> o
      */
     public void write(DataOutput out) throws IOException {
         out.writeInt(number);
-        out.writeInt(printedLimit);
-        out.writeInt(figureLimit);
         out.writeInt(orders.size());
         for (Order order : orders) {
             write(order, out);
@@ -52,6 +40,10 @@ public record Batch(int number, int printedLimit, int figureLimit, List<Order> o
     private static void write(Order order, DataOutput out) throws IOException {
         if (order instanceof Order.Fresh) {
             out.writeByte(FRESH);
+        } else if (order instanceof Order.Listen listen) {
+            out.writeByte(LISTEN);
+            out.writeInt(listen.printedLimit());
+            out.writeInt(listen.figureLimit());
         } else if (order instanceof Order.Define define) {
             out.writeByte(DEFINE);
             Text.write(define.code().name(), out);
@@ -80,14 +72,12 @@ public record Batch(int number, int printedLimit, int figureLimit, List<Order> o
      */
     public static Batch read(DataInput in) throws IOException {
         int number = in.readInt();
-        int printedLimit = in.readInt();
-        int figureLimit = in.readInt();
         int count = in.readInt();
         List<Order> orders = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             orders.add(readOrder(in));
         }
-        return new Batch(number, printedLimit, figureLimit, orders);
+        return new Batch(number, orders);
     }
 
     private static Order readOrder(DataInput in) throws IOException {
@@ -95,6 +85,8 @@ public record Batch(int number, int printedLimit, int figureLimit, List<Order> o
         switch (kind) {
             case FRESH:
                 return new Order.Fresh();
+            case LISTEN:
+                return new Order.Listen(in.readInt(), in.readInt());
             case DEFINE:
                 String name = Text.read(in);
                 byte[] bytes = new byte[in.readInt()];

@@ -29,8 +29,7 @@ final class Obedience {
     }
 
     Answer obey(Batch batch) throws IOException {
-        printed.open(batch.printedLimit());
-        figures.open(batch.figureLimit());
+        figures.open(0);
         Answer answer = obeyAll(batch.orders());
         printed.shut();
         frames.send(Frame.Kind.END, ByteBuffer.allocate(4).putInt(batch.number()).array(), 4);
@@ -55,6 +54,9 @@ final class Obedience {
     private Optional<Shown> obey(Order order) throws ReflectiveOperationException {
         if (order instanceof Order.Fresh) {
             current = new SnippetLoader();
+        } else if (order instanceof Order.Listen listen) {
+            printed.open(listen.printedLimit());
+            figures.open(listen.figureLimit());
         } else if (order instanceof Order.Define define) {
             current.add(define.code());
         } else if (order instanceof Order.Invoke invoke) {

@@ -6,6 +6,14 @@ public sealed interface Order {
     record Fresh() implements Order {}
 
     /**
+     * Send what is printed and drawn from here to the end of the batch. Until then it is dropped.
+     *
+     * @param printedLimit most characters to send
+     * @param figureLimit most figures to send
+     */
+    record Listen(int printedLimit, int figureLimit) implements Order {}
+
+    /**
      * Make a class known.
      *
      * @param code the class

@@ -15,7 +15,7 @@ final class PrintedText extends OutputStream {
     private final byte[] buffer = new byte[PART];
     private int held;
     private long left;
-    private boolean cut;
+    private boolean cut = true;
 
     PrintedText(FrameWriter frames) {
         this.frames = frames;

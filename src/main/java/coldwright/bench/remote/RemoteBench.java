@@ -101,7 +101,7 @@ public final class RemoteBench {
 
     /** Loads what the first run would have to wait for. */
     private static void warmUp(Obedience obedience) throws IOException {
-        obedience.obey(new Batch(0, 0, 0, List.of()));
+        obedience.obey(new Batch(0, List.of()));
         Shown.of(List.of(0.5, Figure.of("").line("", 0, 1, x -> x)));
         String.format("%.2f", 0.5);
     }
