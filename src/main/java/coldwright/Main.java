@@ -16,7 +16,16 @@ public final class Main {
      */
     public static void main(String[] words) {
         LastResort.install();
-        System.exit(words.length == 0 ? window() : Terminal.ofThisProcess().obey(words));
+        System.exit(exitOf(words));
+    }
+
+    private static int exitOf(String[] words) {
+        try {
+            return words.length == 0 ? window() : Terminal.ofThisProcess().obey(words);
+        } catch (RuntimeException | Error fault) {
+            System.err.println(LastResort.sentence(fault));
+            return LastResort.EXIT;
+        }
     }
 
     private static int window() {

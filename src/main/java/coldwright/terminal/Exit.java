@@ -12,7 +12,7 @@ final class Exit {
     static final int NOT_UNDERSTOOD = 2;
 
     /** It has a fault of its own. */
-    static final int OWN_FAULT = 3;
+    static final int OWN_FAULT = LastResort.EXIT;
 
     private Exit() {}
 }

@@ -16,6 +16,9 @@ import java.util.logging.SimpleFormatter;
 
 /** Where faults of the program's own go: a sentence for whoever runs it, details to a file. */
 public final class LastResort {
+    /** What the program ends with when it has a fault of its own. */
+    public static final int EXIT = 3;
+
     private static Path file;
 
     private LastResort() {}
@@ -34,9 +37,9 @@ public final class LastResort {
      * One sentence for a fault, its details kept in the file.
      *
      * @param fault what was thrown
-     * @return the sentence
+     * @return the sentence, with the file's path
      */
-    static String sentence(Throwable fault) {
+    public static String sentence(Throwable fault) {
         return "Coldwright has a fault of its own (%s); %s"
                 .formatted(fault.getClass().getSimpleName(), keep("command", fault));
     }

@@ -63,6 +63,19 @@ class PreludeTest {
     }
 
     @Test
+    void everyRoomOfTheScienceIsOpen() throws IOException {
+        Path science = Path.of("src/main/java/coldwright/science");
+        try (Stream<Path> rooms = Files.list(science)) {
+            List<String> closed =
+                    rooms.filter(Files::isDirectory)
+                            .map(room -> "import coldwright.science." + room.getFileName() + ".*;")
+                            .filter(declaration -> !imports().contains(declaration))
+                            .toList();
+            assertEquals(List.of(), closed);
+        }
+    }
+
+    @Test
     void noTwoBringTheSameType() throws IOException {
         Map<String, Set<String>> bringers = new TreeMap<>();
         packageNames("java.lang").forEach(name -> add(bringers, name, "java.lang"));

@@ -108,6 +108,18 @@ class CheckCommandTest {
     }
 
     @Test
+    void theExampleOfTheDocumentationHolds() throws IOException {
+        String document = Files.readString(Path.of("docs/lesson-format.md"));
+        String fence = "````";
+        int start = document.indexOf('\n', document.indexOf(fence)) + 1;
+        Path example = folder.resolve("example.md");
+        Files.writeString(example, document.substring(start, document.indexOf(fence, start)));
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("check", example.toString()), typed.out());
+        assertEquals("1 lesson, 1 snippet, 1 check line: everything holds\n", typed.out());
+    }
+
+    @Test
     void anEmptyFolderIsSaid() {
         Typed typed = Typed.nobody();
         assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", folder.toString()));
