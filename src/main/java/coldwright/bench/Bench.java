@@ -33,8 +33,6 @@ import java.util.concurrent.TimeoutException;
  * cancelled.
  */
 public final class Bench implements AutoCloseable {
-    private static final int GIVE_UP_SECONDS = 2;
-
     private final BenchSettings settings;
     private final Spares spares;
     private final Compilation compilation;

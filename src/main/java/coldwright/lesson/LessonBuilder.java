@@ -107,7 +107,7 @@ final class LessonBuilder {
     private void addComment(HtmlBlock comment, boolean directlyUnderTitle) {
         boolean isHeader =
                 stepLine == 0
-                        && header == Header.NONE
+                        && header.equals(Header.NONE)
                         && Header.isMeant(comment.getLiteral(), directlyUnderTitle);
         if (isHeader) {
             header = Header.read(comment.getLiteral(), linesFrom(comment, 0), faults);

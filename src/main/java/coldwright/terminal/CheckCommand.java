@@ -34,12 +34,6 @@ import java.util.stream.Stream;
 final class CheckCommand implements Callable<Integer> {
     private static final int MOST_SECONDS = 3600;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Says this.")
-    private boolean help;
-
     private final Screen screen;
     private final LessonShelf shelf;
 

@@ -14,6 +14,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -82,14 +83,26 @@ public final class Terminal {
                         .addSubcommand(new BatchCommand(screen))
                         .addSubcommand(new BalanceCommand(screen))
                         .addSubcommand(new HelpCommand());
-        commands.setOut(new PrintWriter(screen.out(), true));
-        commands.setErr(new PrintWriter(screen.err(), true));
+        commands.getSubcommands().values().forEach(Terminal::addHelpOption);
+        commands.setOut(new PrintWriter(screen.out(), true, StandardCharsets.UTF_8));
+        commands.setErr(new PrintWriter(screen.err(), true, StandardCharsets.UTF_8));
         commands.setExpandAtFiles(false);
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         commands.setUsageHelpWidth(Math.max(screen.width(), 60));
         commands.setParameterExceptionHandler(this::notUnderstood);
         commands.setExecutionExceptionHandler(this::failed);
         return commands;
+    }
+
+    private static void addHelpOption(CommandLine command) {
+        if (command.getCommandSpec().findOption("--help") == null) {
+            command.getCommandSpec()
+                    .addOption(
+                            CommandLine.Model.OptionSpec.builder("-h", "--help")
+                                    .usageHelp(true)
+                                    .description("Says this.")
+                                    .build());
+        }
     }
 
     private int notUnderstood(ParameterException e, String[] words) {

@@ -24,12 +24,6 @@ import java.util.concurrent.Callable;
             "2:the command was not understood, or there is no such lesson"
         })
 final class WalkCommand implements Callable<Integer> {
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Says this.")
-    private boolean help;
-
     private final Screen screen;
     private final LessonShelf shelf;
 

@@ -13,6 +13,7 @@ import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.file.Path;
+import java.util.Formatter;
 import java.util.List;
 
 /**
@@ -103,7 +104,7 @@ public final class RemoteBench {
     private static void warmUp(Obedience obedience) throws IOException {
         obedience.obey(new Batch(0, List.of()));
         Shown.of(List.of(0.5, Figure.of("").line("", 0, 1, x -> x)));
-        String.format("%.2f", 0.5);
+        new Formatter().format("%.2f", 0.5).close();
     }
 
     /** What stops a snippet. */
