@@ -180,7 +180,7 @@ public final class LessonShelf {
         for (String name : sources.keySet()) {
             nameByWord.put(name, name);
             nameByWord.putIfAbsent(name.replaceFirst("^\\d+-", ""), name);
-            for (String word : name.split("-")) {
+            for (String word : name.split("-", -1)) {
                 if (word.length() >= SHORTEST_WORD) {
                     nameByWord.putIfAbsent(word, name);
                 }

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.LocalDateTime;
+import java.time.Instant;
 import java.util.logging.Formatter;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
@@ -58,7 +58,7 @@ public final class LastResort {
             }
             Files.writeString(
                     file,
-                    LocalDateTime.now() + " " + details + "\n",
+                    Instant.now() + " " + details + "\n",
                     StandardCharsets.UTF_8,
                     StandardOpenOption.APPEND);
             return "please report it with the file " + file;

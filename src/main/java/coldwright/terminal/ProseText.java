@@ -165,7 +165,7 @@ final class ProseText extends AbstractVisitor {
 
     private void endParagraph() {
         part();
-        for (String paragraph : words.toString().split("\n")) {
+        for (String paragraph : words.toString().split("\n", -1)) {
             fill(paragraph);
         }
         words = new StringBuilder();
@@ -176,7 +176,7 @@ final class ProseText extends AbstractVisitor {
         int start = line.length();
         int most = Math.max(start + NARROWEST, width);
         String glued = BEFORE_UNIT.matcher(paragraph.strip()).replaceAll(NO_BREAK);
-        for (String word : glued.split("[ \t]+")) {
+        for (String word : glued.split("[ \t]+", -1)) {
             boolean first = line.length() == start;
             if (!first && length(line) + 1 + length(word) > most) {
                 lines.add(line.toString().replace(NO_BREAK, " "));

@@ -21,7 +21,7 @@ final class Runs implements AutoCloseable {
     static final Duration PATIENCE = Duration.ofSeconds(60);
 
     /** A bench's process starts in about a second, on a busy machine in ten. */
-    private static final Duration START = Duration.ofSeconds(120);
+    private static final Duration START = Duration.ofMinutes(2);
 
     private static final String NOTHING = "0";
 

@@ -54,17 +54,16 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
         return Optional.ofNullable(console.readLine());
     }
 
-    /** From Java 22 on there may be a console object without anybody at it. */
     private static Optional<Console> console() {
-        Console console = System.console();
-        if (console == null) {
-            return Optional.empty();
-        }
+        return Optional.ofNullable(System.console()).filter(Screen::hasSomebody);
+    }
+
+    /** From Java 22 on there may be a console object without anybody at it. */
+    private static boolean hasSomebody(Console console) {
         try {
-            Object somebody = Console.class.getMethod("isTerminal").invoke(console);
-            return Boolean.TRUE.equals(somebody) ? Optional.of(console) : Optional.empty();
+            return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
         } catch (ReflectiveOperationException e) {
-            return Optional.of(console);
+            return true;
         }
     }
 

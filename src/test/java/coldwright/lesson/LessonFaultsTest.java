@@ -33,7 +33,7 @@ class LessonFaultsTest {
         return Arrays.stream(text.split("\n\n"))
                 .skip(1)
                 .map(section -> section.strip().lines().toList())
-                .map(lines -> new Expected(lines.get(0).split(":")[0], lines));
+                .map(lines -> new Expected(lines.get(0).replaceFirst(":.*", ""), lines));
     }
 
     @ParameterizedTest
