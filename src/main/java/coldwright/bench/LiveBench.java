@@ -168,8 +168,13 @@ final class LiveBench implements AutoCloseable {
         }
         Optional<Shown> value = ((Answer.Done) answer).value();
         String type = runs.get(upTo - 1).step().type().orElse("");
-        return value.map(one -> new Outcome.Finished(one.text(), type, one.exact()))
-                .orElseGet(() -> new Outcome.Finished("", ""));
+        return value.map(one -> finished(one, type)).orElseGet(() -> new Outcome.Finished("", ""));
+    }
+
+    /** Where a variable may hold anything, what it really holds says more. */
+    private static Outcome finished(Shown value, String type) {
+        boolean vague = type.isEmpty() || type.equals("Object") || type.equals("java.lang.Object");
+        return new Outcome.Finished(value.text(), vague ? value.type() : type, value.exact());
     }
 
     private Outcome failed(Answer.Failed failed, Script script, List<StepRun> runs) {

@@ -5,6 +5,7 @@ import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
+import jdk.jshell.TypeDeclSnippet;
 import jdk.jshell.spi.ExecutionControl.UserException;
 
 import java.io.File;
@@ -163,6 +164,8 @@ public final class StepCompiler implements AutoCloseable {
         parts.forEach(all::addAll);
         Collections.reverse(all);
         Set<String> below = standingParts().map(Snippet::id).collect(Collectors.toSet());
+        // JShell 25 names types wrongly once a declared class is gone
+        spoilt |= all.stream().anyMatch(TypeDeclSnippet.class::isInstance);
         for (Snippet part : all) {
             if (!below.contains(part.id()) && shell.status(part).isActive()) {
                 shell.drop(part);

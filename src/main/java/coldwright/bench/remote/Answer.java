@@ -41,6 +41,7 @@ public sealed interface Answer {
             if (done.value().isPresent()) {
                 Text.write(done.value().get().text(), out);
                 Text.write(done.value().get().exact(), out);
+                Text.write(done.value().get().type(), out);
             }
         } else if (answer instanceof Failed failed) {
             out.writeByte(2);
@@ -67,7 +68,8 @@ public sealed interface Answer {
             case 0:
                 return new Done(Optional.empty());
             case 1:
-                return new Done(Optional.of(new Shown(Text.read(in), Text.read(in))));
+                return new Done(
+                        Optional.of(new Shown(Text.read(in), Text.read(in), Text.read(in))));
             case 2:
                 int order = in.readInt();
                 int count = in.readByte();

@@ -15,8 +15,9 @@ import java.util.Map;
  *
  * @param text for reading, numbers with at most six significant digits, long ones cut
  * @param exact for comparing, numbers in full; equal to {@code text} for what is no number
+ * @param type simple name of its class; empty if there is no value
  */
-public record Shown(String text, String exact) {
+public record Shown(String text, String exact, String type) {
     private static final MathContext SIX_DIGITS = new MathContext(6);
     private static final int MOST_CHARACTERS = 20_000;
     private static final int MOST_ITEMS = 100;
@@ -31,7 +32,8 @@ public record Shown(String text, String exact) {
     public static Shown of(Object value) {
         String text = cut(text(value, 0));
         boolean number = value instanceof Number || value instanceof Boolean;
-        return new Shown(text, number ? cut(String.valueOf(value)) : text);
+        String type = value == null ? "" : value.getClass().getSimpleName();
+        return new Shown(text, number ? cut(String.valueOf(value)) : text, type);
     }
 
     private static String text(Object value, int depth) {

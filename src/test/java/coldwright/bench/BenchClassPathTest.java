@@ -1,0 +1,65 @@
+package coldwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.bench.process.Launch;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.jar.Attributes;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+import java.util.stream.Stream;
+
+/** What snippets may use, however the program is started. */
+final class BenchClassPathTest {
+    @Test
+    void holdsThisProgramAndNoWindow() {
+        List<Path> paths = BenchClassPath.ofThisProgram();
+        assertEquals(Launch.home(Bench.class), paths.get(0));
+        assertTrue(paths.stream().anyMatch(path -> path.toString().contains("hipparchus-core")));
+        assertTrue(paths.stream().noneMatch(path -> path.toString().contains("javafx")));
+    }
+
+    @Test
+    void followsTheManifestOfAJarInAFolderWithSpacesAndUmlauts(@TempDir Path folder)
+            throws IOException {
+        Path home = Files.createDirectories(folder.resolve("Kühle Küche 1/lib")).getParent();
+        Path library = Files.createFile(home.resolve("lib/ojalgo-57.1.0.jar"));
+        Files.createFile(home.resolve("lib/xchart-4.0.3.jar"));
+        Manifest manifest = new Manifest();
+        manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        manifest.getMainAttributes()
+                .put(Attributes.Name.CLASS_PATH, "lib/ojalgo-57.1.0.jar lib/xchart-4.0.3.jar");
+        Path jar = home.resolve("coldwright.jar");
+        new JarOutputStream(Files.newOutputStream(jar), manifest).close();
+        assertEquals(List.of(jar, library), BenchClassPath.of(jar.toString(), jar));
+    }
+
+    @Test
+    void snippetsRunFromAJarInAFolderWithSpacesAndUmlauts(@TempDir Path folder) throws IOException {
+        Path jar = Files.createDirectories(folder.resolve("Kühle Küche")).resolve("all of it.jar");
+        try (OutputStream file = Files.newOutputStream(jar);
+                JarOutputStream out = new JarOutputStream(file);
+                Stream<Path> classes =
+                        Files.walk(Launch.home(Bench.class).resolve("coldwright/figure"))) {
+            for (Path one : classes.filter(Files::isRegularFile).toList()) {
+                out.putNextEntry(new JarEntry("coldwright/figure/" + one.getFileName()));
+                Files.copy(one, out);
+            }
+        }
+        BenchSettings settings = BenchSettings.usual(List.of(jar), Benches.IMPORTS);
+        try (Bench bench = Bench.open(settings)) {
+            Run run = Benches.run(bench, List.of(), "Figure.of(\"from a jar\")");
+            assertEquals(1, run.figures().size(), run.outcome().toString());
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package coldwright.bench.compile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.bench.remote.Order;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+
+/** Steps in the pile, the numbers in them, the traces they leave. */
+final class StepCompilerTest {
+    private final StepCompiler compiler =
+            new StepCompiler(List.of(), List.of("import java.util.*;"));
+
+    @AfterEach
+    void close() {
+        compiler.close();
+    }
+
+    private CompiledStep compile(String text) throws RefusedException {
+        return compiler.compile(text, () -> false);
+    }
+
+    @Test
+    void bringsEveryClassAgainAfterARewind() throws RefusedException {
+        String text = "double twice(double x) { return 2 * x; }\ntwice(4)";
+        List<Order> orders = compile(text).orders(false, Map.of());
+        compiler.rewindTo(0);
+        assertEquals(
+                orders.stream().filter(Order.Define.class::isInstance).count(),
+                compile(text).orders(false, Map.of()).stream()
+                        .filter(Order.Define.class::isInstance)
+                        .count());
+    }
+
+    @Test
+    void aRefusedStepLeavesThePileAsItWas() throws RefusedException {
+        compile("double sugar = 120;");
+        assertThrows(RefusedException.class, () -> compile("double sugar = \"much\";"));
+        assertThrows(RefusedException.class, () -> compile("double fine = 1;\nnope();"));
+        assertEquals(1, compiler.steps().size());
+        assertEquals(Optional.of("double"), compile("sugar").type());
+        assertFalse(compiler.worn());
+        assertThrows(RefusedException.class, () -> compile("fine"));
+    }
+
+    @Test
+    void restoresWhatAStepDeclaredOver() throws RefusedException {
+        compile("double sugar = 120;\ndouble half() { return sugar / 2; }");
+        compile("double sugar = 7;\ndouble half() { return 0; }");
+        compiler.rewindTo(1);
+        assertFalse(compiler.worn());
+        assertEquals(Optional.of("double"), compile("sugar + half()").type());
+    }
+
+    @Test
+    void isWornOnceADeclaredClassIsGone() throws RefusedException {
+        compile("class Tub { }");
+        compiler.rewindTo(0);
+        assertTrue(compiler.worn());
+    }
+
+    @Test
+    void givesUpWhenAsked() {
+        assertThrows(
+                CancellationException.class,
+                () -> compiler.compile("double a = 1;\ndouble b = 2;", () -> true));
+        assertEquals(0, compiler.steps().size());
+    }
+
+    @Test
+    void readsASnippetThatDiffersInDeclaredNumbersOnly() throws RefusedException {
+        CompiledStep step = compile("double sugar = 120; // dial\nint n = 3;\nsugar * n");
+        StepRun run =
+                step.read("double sugar = 80.5; // dial\nint n = -4;\nsugar * n").orElseThrow();
+        List<Order> assigns =
+                run.orders(false).stream().filter(Order.Assign.class::isInstance).toList();
+        assertEquals(80.5, ((Order.Assign) assigns.get(0)).value());
+        assertEquals(-4, ((Order.Assign) assigns.get(1)).value());
+        assertNotEquals(step.read(step.text()), Optional.of(run));
+    }
+
+    @Test
+    void readsNothingElseAsTheSameStep() throws RefusedException {
+        CompiledStep step = compile("double sugar = 120;\nvar n = 3;\nvar d = 1.5;\nsugar * 2");
+        String text = step.text();
+        for (String other :
+                List.of(
+                        text.replace("120", "120L"),
+                        text.replace("120", "012"),
+                        text.replace("120", "0x10"),
+                        text.replace("120", "99999999999"),
+                        text.replace("120", "1e999"),
+                        text.replace("120", "120 + 1"),
+                        text.replace("n = 3", "n = 3.5"),
+                        text.replace("d = 1.5", "d = 2"),
+                        text.replace("* 2", "* 3"),
+                        text + "\n",
+                        "")) {
+            assertEquals(Optional.empty(), step.read(other), other);
+        }
+    }
+
+    @Test
+    void knowsWhatLeavesNoTraces() throws RefusedException {
+        for (String quiet :
+                List.of(
+                        "double a = Math.sqrt(2) + new Random(1).nextInt();",
+                        "record Scoop(int g) { }\nvar s = List.of(new Scoop(3)).stream().mapToInt(Scoop::g).sum();",
+                        "System.out.printf(\"%.1f%n\", 2.0);\nfor (int i = 0; i < 3; i++) System.out.println(i + \" g\");",
+                        "try { Integer.parseInt(\"a\"); } catch (NumberFormatException e) { System.out.println(e.getMessage()); }")) {
+            assertTrue(compile(quiet).leavesNoTraces(), quiet);
+        }
+    }
+
+    @Test
+    void suspectsWhatMayLeaveTraces() throws RefusedException {
+        for (String loud :
+                List.of(
+                        "System.setProperty(\"a\", \"b\");",
+                        "Locale.setDefault(Locale.ROOT);",
+                        "new Thread(() -> { }).start();",
+                        "Runnable r = System::gc;",
+                        "Object f = new java.io.File(\"x\");",
+                        "try { int x = 1; } catch (Throwable t) { }",
+                        "for (int i = 0; i < 1; i++) { try { i++; } finally { i--; } }",
+                        "System.setOut(null);",
+                        "Class.forName(\"java.lang.String\").getDeclaredFields();",
+                        "Runtime.getRuntime().exit(0);")) {
+            assertFalse(compile(loud).leavesNoTraces(), loud);
+        }
+    }
+}
