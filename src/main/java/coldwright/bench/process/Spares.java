@@ -7,9 +7,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 
 /** Keeps one process started ahead, and sees that none outlives the program. */
 public final class Spares implements AutoCloseable {
+    private static final int END_SECONDS = 1;
+
     private final Launch launch;
     private final Set<Born> born = ConcurrentHashMap.newKeySet();
     private final ExecutorService starter = Executors.newSingleThreadExecutor(Spares::daemon);
@@ -65,6 +68,9 @@ public final class Spares implements AutoCloseable {
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
+                        if (closed) {
+                            throw new IOException("the bench is closed");
+                        }
                         return BenchStart.start(launch, this::wasBorn);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
@@ -82,7 +88,15 @@ public final class Spares implements AutoCloseable {
 
     private void endAll() {
         closed = true;
+        starter.shutdown();
         born.forEach(one -> one.process().destroyForcibly());
+        try {
+            if (!starter.awaitTermination(END_SECONDS, TimeUnit.SECONDS)) {
+                starter.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         born.forEach(Born::end);
     }
 
@@ -92,11 +106,11 @@ public final class Spares implements AutoCloseable {
         return thread;
     }
 
-    /** Ends every process. */
+    /** Ends every process; returns at once, the program waits for it when it ends. */
     @Override
     public void close() {
-        starter.shutdown();
-        endAll();
+        closed = true;
+        new Thread(this::endAll, "bench-close").start();
         try {
             Runtime.getRuntime().removeShutdownHook(lastWill);
         } catch (IllegalStateException e) {

@@ -1,0 +1,94 @@
+package coldwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+
+/** Snippets that run out of something, or end their bench. */
+final class DeadlyFaultsTest extends Faults {
+    @Test
+    void saysThatASnippetEndedItsBench() {
+        assertEquals(
+                "the snippet ended its own bench (exit status 3); take `System.exit` or `halt` out",
+                died("System.exit(3);"));
+        assertEquals(
+                "the snippet ended its own bench (exit status 0); take `System.exit` or `halt` out",
+                died("Runtime.getRuntime().halt(0);"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "List<double[]> all = new ArrayList<>();\nwhile (true) all.add(new double[1_000_000]);",
+                "Map<Integer, Object> all = new HashMap<>();\nfor (int i = 0; ; i++) all.put(i, new Object());",
+                "int[] one = new int[Integer.MAX_VALUE];",
+            })
+    void saysThatMemoryIsOut(String snippet) {
+        Problem problem = threw(snippet);
+        assertEquals(
+                "this needs more memory than the bench has (64 MB); keep less at once",
+                problem.words());
+        assertTrue(problem.line() > 0, "its line is known");
+    }
+
+    @Test
+    void endsASnippetThatStartsThreadsWithoutEnd() {
+        String why =
+                died(
+                        """
+                        while (true) {
+                            new Thread(() -> {
+                                try { Thread.sleep(100_000); } catch (InterruptedException e) { }
+                            }).start();
+                        }
+                        """);
+        assertTrue(why.startsWith("the snippet started more threads than"), why);
+    }
+
+    @Test
+    void saysThatAMethodCallsItselfWithoutEnd() {
+        Problem problem = threw("int deep(int n) {\n  return deep(n + 1) + 1;\n}\ndeep(0);");
+        assertEquals(
+                "a method calls itself without end; give it a case in which it stops",
+                problem.words());
+        assertEquals(2, problem.line());
+    }
+
+    @Test
+    void saysWhyAClassCouldNotGetReady() {
+        Problem problem = threw("class Bad { static int size = 1 / 0; }\nint s = Bad.size;");
+        assertEquals(
+                "a whole number was divided by zero; check the divisor first", problem.words());
+    }
+
+    @Test
+    void saysThatItsBenchWasKilled() {
+        assertEquals(
+                "the bench's process was ended from outside; run the snippet again",
+                died(
+                        "new ProcessBuilder(\"kill\", \"-9\", \"\" + ProcessHandle.current().pid())"
+                                + ".start();\nThread.sleep(10_000);"));
+    }
+
+    @Test
+    void saysThatItsBenchWasKilledFromOutside() {
+        CompletableFuture<Run> run = bench.run(ABOVE, "Thread.sleep(60_000);", RunWatcher.NONE);
+        CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS)
+                .execute(
+                        () ->
+                                ProcessHandle.current()
+                                        .children()
+                                        .forEach(ProcessHandle::destroyForcibly));
+        Outcome outcome = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join().outcome();
+        assertEquals(
+                new Outcome.Died(
+                        "the bench's process was ended from outside; run the snippet again"),
+                outcome);
+    }
+}
