@@ -14,34 +14,45 @@ import java.util.concurrent.Executor;
 
 /** The bench as the desk uses it; it opens in the background, and runs wait for it. */
 public final class BenchRunner implements Runner, AutoCloseable {
+    private final CompletableFuture<Void> wanted = new CompletableFuture<>();
     private final CompletableFuture<Bench> bench;
 
     /**
-     * Begins to open a bench.
+     * A bench that is not open yet.
      *
      * @param work a thread to open it on
      */
     public BenchRunner(Executor work) {
-        bench = CompletableFuture.supplyAsync(BenchRunner::open, work);
+        bench = wanted.thenApplyAsync(nothing -> newBench(), work);
     }
 
-    private static Bench open() {
+    /** Begins to open the bench; the first run does so too. */
+    public void open() {
+        wanted.complete(null);
+    }
+
+    private static Bench newBench() {
         return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
     }
 
     @Override
     public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
-        return bench.thenCompose(open -> open.run(above, snippet, watcher));
+        open();
+        return bench.thenCompose(opened -> opened.run(above, snippet, watcher));
     }
 
     @Override
     public void stop() {
-        bench.thenAccept(Bench::stop);
+        if (wanted.isDone()) {
+            bench.thenAccept(Bench::stop);
+        }
     }
 
     /** Ends the bench and its processes. */
     @Override
     public void close() {
-        bench.thenAccept(Bench::close).join();
+        if (wanted.isDone()) {
+            bench.thenAccept(Bench::close).join();
+        }
     }
 }

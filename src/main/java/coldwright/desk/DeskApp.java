@@ -8,6 +8,7 @@ import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
 import coldwright.paint.ChartPainter;
 
+import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -27,6 +28,10 @@ public final class DeskApp extends Application {
     private static final double HEIGHT_PX = 800;
     private static final double LEAST_WIDTH_PX = 480;
     private static final double LEAST_HEIGHT_PX = 360;
+
+    /** The first frame lays out, the second is on the screen. */
+    private static final int FRAMES_TO_SHOW = 2;
+
     private static final System.Logger LOG = System.getLogger("coldwright.desk");
 
     private final ExecutorService work = Executors.newCachedThreadPool(run -> daemon(run, "work"));
@@ -45,7 +50,6 @@ public final class DeskApp extends Application {
     public void start(Stage stage) {
         bench = new BenchRunner(work);
         desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater);
-        desk.fetch(DeskApp::lessons);
         Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
         Pens pens =
                 new Pens(
@@ -70,7 +74,31 @@ public final class DeskApp extends Application {
         stage.setMinHeight(LEAST_HEIGHT_PX);
         stage.setTitle("Coldwright");
         stage.show();
-        pen.execute(ChartPainter::warmUp);
+        afterFrames(this::fillAndWarm);
+    }
+
+    /** First the window, then its page, then what the first run needs: each has the cores alone. */
+    private void fillAndWarm() {
+        desk.fetch(DeskApp::lessons);
+        afterFrames(
+                () -> {
+                    bench.open();
+                    pen.execute(ChartPainter::warmUp);
+                });
+    }
+
+    private static void afterFrames(Runnable next) {
+        new AnimationTimer() {
+            private int frames;
+
+            @Override
+            public void handle(long now) {
+                if (++frames == FRAMES_TO_SHOW) {
+                    stop();
+                    next.run();
+                }
+            }
+        }.start();
     }
 
     private static List<Lesson> lessons() {

@@ -1,0 +1,163 @@
+package coldwright.measure;
+
+import coldwright.desk.DeskApp;
+
+import javafx.animation.AnimationTimer;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * A process of its own that opens a window and says when it stood and when its first figure did, ms
+ * since the process began. With the word {@code empty} it opens an empty window instead.
+ */
+public final class WindowProbe {
+    private static final int PATIENCE_S = 60;
+    private static final int LOOK_AGAIN_MS = 5;
+
+    private WindowProbe() {}
+
+    /** A window with nothing in it. */
+    public static final class Empty extends Application {
+        @Override
+        public void start(Stage stage) {
+            stage.setScene(new Scene(new StackPane(), 1280, 800));
+            stage.show();
+        }
+    }
+
+    /**
+     * Opens the window and reports.
+     *
+     * @param words {@code empty} for an empty window
+     * @throws Exception if a window or figure does not come
+     */
+    public static void main(String[] words) throws Exception {
+        boolean empty = words.length > 0 && words[0].equals("empty");
+        Thread app =
+                new Thread(() -> Application.launch(empty ? Empty.class : DeskApp.class), "app");
+        app.setDaemon(true);
+        app.start();
+        await(() -> Window.getWindows().stream().anyMatch(Window::isShowing));
+        say("window", sinceStart());
+        if (!empty) {
+            await(() -> buttons("Run").findAny().isPresent());
+            say("page", sinceStart());
+            Platform.runLater(() -> buttons("Run").findFirst().orElseThrow().fire());
+            await(() -> nodes(WindowProbe::isFigure).findAny().isPresent());
+            say("figure", sinceStart());
+            Thread.sleep(3000);
+            say("window_mb", residentMb(ProcessHandle.current()));
+            long[] bench =
+                    ProcessHandle.current()
+                            .descendants()
+                            .mapToLong(WindowProbe::residentMb)
+                            .toArray();
+            for (long mb : bench) {
+                say("bench_mb", mb);
+            }
+        }
+        Platform.exit();
+        System.exit(0);
+    }
+
+    private static void say(String what, double value) {
+        System.out.println(what + " " + value);
+    }
+
+    private static double sinceStart() {
+        return System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
+    }
+
+    private static boolean isFigure(Node node) {
+        return node instanceof ImageView view
+                && view.getImage() != null
+                && view.getImage().getWidth() > 200;
+    }
+
+    private static Stream<Button> buttons(String text) {
+        return nodes(node -> node instanceof Button button && text.equals(button.getText()))
+                .map(Button.class::cast);
+    }
+
+    private static Stream<Node> nodes(Predicate<Node> wanted) {
+        return Window.getWindows().stream()
+                .filter(Window::isShowing)
+                .flatMap(window -> below(window.getScene().getRoot()))
+                .filter(wanted);
+    }
+
+    private static Stream<Node> below(Node node) {
+        return node instanceof Parent parent
+                ? Stream.concat(
+                        Stream.of(node),
+                        parent.getChildrenUnmodifiable().stream().flatMap(WindowProbe::below))
+                : Stream.of(node);
+    }
+
+    /** Waits until something holds on the window's thread and two frames more have been drawn. */
+    private static void await(BooleanSupplier condition) throws Exception {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+        while (System.nanoTime() < end) {
+            CompletableFuture<Boolean> seen = new CompletableFuture<>();
+            try {
+                Platform.runLater(() -> seen.complete(condition.getAsBoolean()));
+            } catch (IllegalStateException notYet) {
+                seen.complete(false);
+            }
+            if (seen.get(PATIENCE_S, TimeUnit.SECONDS)) {
+                twoFrames();
+                return;
+            }
+            Thread.sleep(LOOK_AGAIN_MS);
+        }
+        throw new IllegalStateException("it did not come within " + PATIENCE_S + " s");
+    }
+
+    private static void twoFrames() throws Exception {
+        CompletableFuture<Void> drawn = new CompletableFuture<>();
+        Platform.runLater(
+                () ->
+                        new AnimationTimer() {
+                            private int frames;
+
+                            @Override
+                            public void handle(long now) {
+                                if (++frames == 2) {
+                                    stop();
+                                    drawn.complete(null);
+                                }
+                            }
+                        }.start());
+        drawn.get(PATIENCE_S, TimeUnit.SECONDS);
+    }
+
+    private static long residentMb(ProcessHandle process) {
+        try (Stream<String> lines = Files.lines(Path.of("/proc/" + process.pid() + "/status"))) {
+            return lines.filter(line -> line.startsWith("VmRSS"))
+                            .mapToLong(line -> Long.parseLong(line.replaceAll("[^0-9]", "")))
+                            .findFirst()
+                            .orElse(0)
+                    / 1024;
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+}
