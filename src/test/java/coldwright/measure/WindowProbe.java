@@ -65,12 +65,12 @@ public final class WindowProbe {
             say("figure", sinceStart());
             Thread.sleep(3000);
             say("window_mb", residentMb(ProcessHandle.current()));
-            long[] bench =
+            double[] bench =
                     ProcessHandle.current()
                             .descendants()
-                            .mapToLong(WindowProbe::residentMb)
+                            .mapToDouble(WindowProbe::residentMb)
                             .toArray();
-            for (long mb : bench) {
+            for (double mb : bench) {
                 say("bench_mb", mb);
             }
         }
@@ -149,13 +149,13 @@ public final class WindowProbe {
         drawn.get(PATIENCE_S, TimeUnit.SECONDS);
     }
 
-    private static long residentMb(ProcessHandle process) {
+    private static double residentMb(ProcessHandle process) {
         try (Stream<String> lines = Files.lines(Path.of("/proc/" + process.pid() + "/status"))) {
             return lines.filter(line -> line.startsWith("VmRSS"))
                             .mapToLong(line -> Long.parseLong(line.replaceAll("[^0-9]", "")))
                             .findFirst()
                             .orElse(0)
-                    / 1024;
+                    / 1024.0;
         } catch (IOException e) {
             return 0;
         }
