@@ -100,9 +100,14 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     public Balanced solve() {
         requireRoom();
         LeastSquares squares = new LeastSquares(totalG, choices);
+        double[][] shareRows = new double[targets.size()][];
+        for (int k = 0; k < shareRows.length; k++) {
+            Trait trait = targets.get(k).trait();
+            shareRows[k] = trait.isByMass() ? shareRow(trait) : null;
+        }
         double[] shares = squares.nearTo(squares.even(), new double[0][], new double[0]);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double[] next = step(squares, shares);
+            double[] next = step(squares, shareRows, shares);
             double moved = 0;
             for (int i = 0; i < next.length; i++) {
                 moved = Math.max(moved, Math.abs(next[i] - shares[i]));
@@ -115,13 +120,14 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         return told(shares);
     }
 
-    private double[] step(LeastSquares squares, double[] shares) {
+    private double[] step(LeastSquares squares, double[][] shareRows, double[] shares) {
         Mix here = mixOf(shares);
         double[][] rows = new double[targets.size()][];
         double[] wanted = new double[targets.size()];
         for (int k = 0; k < rows.length; k++) {
             Trait trait = targets.get(k).trait();
-            double[] row = trait.isByMass() ? shareRow(trait) : slopeRow(trait, here, shares);
+            double[] row =
+                    shareRows[k] == null ? slopeRow(trait, here, shares) : shareRows[k].clone();
             double value = trait.of(here);
             double reached = 0;
             for (int i = 0; i < row.length; i++) {

@@ -48,9 +48,8 @@ record Suspect(
     Cause cause(Mix mix) {
         Wish wish = Wish.within("within the usual", trait, usual.least(), usual.most());
         List<Mend> mends =
-                SmallestChange.ranked(mix, wish, atHand).stream()
+                SmallestChange.smallest(MENDS_SHOWN, mix, wish, atHand).stream()
                         .filter(mend -> !mend.changes().isEmpty())
-                        .limit(MENDS_SHOWN)
                         .toList();
         String mend = mends.isEmpty() ? advice : mends.get(0) + "; or " + advice;
         return new Cause(what, why(mix), steps(mix), 100, mend, mends);

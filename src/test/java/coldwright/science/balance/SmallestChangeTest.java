@@ -13,13 +13,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import java.util.List;
 
 class SmallestChangeTest {
+    /** What the solver may be off, g. */
+    private static final double SAME_G = 1e-3;
+
+    private static final List<Ingredient> AT_HAND = List.of(GLUCOSE, WATER, SUCROSE);
+
     private static final Mix BRICK = Mix.of(grams(600, ORANGE_JUICE), grams(40, SUCROSE));
 
     @Test
@@ -78,5 +86,33 @@ class SmallestChangeTest {
     void saysNothingWhereNothingAtHandHelps() {
         Mix water = Mix.of(grams(100, WATER));
         assertEquals(List.of(), SmallestChange.ranked(water, Wish.scoopableAt(-12), List.of()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 10})
+    void theFewSmallestAreTheFirstOfAll(int count) {
+        Mix rich =
+                Mix.of(
+                        grams(400, WHOLE_MILK),
+                        grams(300, CREAM_35),
+                        grams(60, SUCROSE),
+                        grams(80, RUM_40));
+        List<Wish> wishes =
+                List.of(
+                        Wish.scoopableAt(-12),
+                        Wish.within("leaner", Trait.FAT, 4, 8),
+                        Wish.within("sweeter", Trait.SWEETNESS, 16, 20),
+                        Wish.noAlcohol(rich, -18));
+        for (Mix mix : List.of(BRICK, rich)) {
+            for (Wish wish : wishes) {
+                List<Mend> all = SmallestChange.ranked(mix, wish, AT_HAND);
+                List<Mend> few = SmallestChange.smallest(count, mix, wish, AT_HAND);
+                assertEquals(Math.min(count, all.size()), few.size(), wish.words());
+                for (int i = 0; i < few.size(); i++) {
+                    assertEquals(all.get(i).movedG(), few.get(i).movedG(), SAME_G, wish.words());
+                    assertTrue(wish.grantedBy(few.get(i).after()));
+                }
+            }
+        }
     }
 }
