@@ -48,14 +48,19 @@ class FigureCodecLawsTest {
                 (com.sun.management.ThreadMXBean)
                         java.lang.management.ManagementFactory.getThreadMXBean();
         long id = Thread.currentThread().getId();
+        readOrRefuse(bytes); // what the classes themselves take when first used is not the reader's
         long before = threads.getThreadAllocatedBytes(id);
+        readOrRefuse(bytes);
+        assertTrue(threads.getThreadAllocatedBytes(id) - before < MOST_BYTES_TAKEN);
+    }
+
+    private static void readOrRefuse(byte[] bytes) {
         try {
             FigureCodecTest.read(bytes, Integer.MAX_VALUE);
         } catch (IOException e) {
             assertFalse(e.getMessage().isBlank());
             assertFalse(e.getMessage().contains("\n"));
         }
-        assertTrue(threads.getThreadAllocatedBytes(id) - before < MOST_BYTES_TAKEN);
     }
 
     @Provide
