@@ -30,9 +30,10 @@ import java.util.List;
  * <p>Band: rate halved and doubled (T. van Westen and R. D. Groot 2018 met measured rates in
  * sucrose within a factor of 2), with breakage a third and three times. A stabiliser slows the rate
  * by 1.2 (J. Mo et al., "Ice crystal coarsening in ice cream during cooling", Crystals 9 (2019)
- * 321, abstract). Sizes drawn and hardened come out below the ranges recalled from memory (20–35
- * and 45–55 µm) by a factor of about 1.5: crystals that stick together are left out, and so are the
- * needles of still freezing and the difference between the outside of a tub and its core.
+ * 321, abstract). As drawn from a machine the sizes meet the range recalled from memory (20–35 µm);
+ * hardened they come out some 20 % below it (45–55 µm): crystals that stick together are left out,
+ * and so are the needles of still freezing and the difference between the outside of a tub and its
+ * core.
  */
 public final class CrystalStory {
     private static final double FRIDGE_C = 5;
