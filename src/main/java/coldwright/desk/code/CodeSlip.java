@@ -3,12 +3,17 @@ package coldwright.desk.code;
 import coldwright.bench.Problem;
 
 import javafx.beans.property.StringProperty;
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
+import javafx.scene.control.IndexRange;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 
 import org.fxmisc.richtext.CodeArea;
 import org.fxmisc.richtext.model.StyleSpans;
@@ -31,7 +36,14 @@ public final class CodeSlip extends CodeArea {
     private static final String WRONG_LINE = "wrong-line";
     private static final int MOST_COLOURED = 200_000;
 
+    /** Room for rounding, so that a line that just fits does not wrap where it is shown. */
+    private static final double SLACK_PX = 2;
+
     private final StringProperty text;
+
+    /** Never shown: tells how high the text is when it is wrapped. */
+    private final Text measure = new Text();
+
     private List<Problem> problems = List.of();
 
     /**
@@ -42,7 +54,11 @@ public final class CodeSlip extends CodeArea {
     public CodeSlip(StringProperty text) {
         this.text = text;
         getStyleClass().add("code-slip");
-        setAutoHeight(true);
+        measure.getStyleClass().add("text");
+        TextFlow flow = new TextFlow(measure);
+        flow.setManaged(false);
+        flow.setVisible(false);
+        getChildren().add(flow);
         setWrapText(true);
         setAccessibleRole(AccessibleRole.TEXT_AREA);
         replaceText(text.get());
@@ -55,6 +71,7 @@ public final class CodeSlip extends CodeArea {
                             text.set(is);
                             problems = List.of();
                             colour();
+                            requestLayout();
                         });
         text.addListener((value, was, is) -> takeOver(is));
         Nodes.addInputMap(this, InputMap.ignore(EventPattern.keyPressed(KeyCode.TAB)));
@@ -63,6 +80,35 @@ public final class CodeSlip extends CodeArea {
                 InputMap.ignore(EventPattern.keyPressed(KeyCode.TAB, KeyCombination.SHIFT_DOWN)));
         addEventFilter(KeyEvent.KEY_PRESSED, this::keyPressed);
         addEventFilter(ScrollEvent.ANY, this::passOn);
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        Insets room = getInsets();
+        double inner = (width < 0 ? getWidth() : width) - room.getLeft() - room.getRight();
+        double one = highWhenWrapped("x", inner);
+        double high = 0;
+        for (String line : getText().split("\n", -1)) {
+            // the area sets the lines of a wrapped one a pixel apart
+            double wrapped = highWhenWrapped(line, inner);
+            high += wrapped + Math.round(wrapped / one) - 1;
+        }
+        return Math.ceil(high + room.getTop() + room.getBottom());
+    }
+
+    private double highWhenWrapped(String line, double width) {
+        measure.setText(line);
+        return Math.ceil(measure.getParent().prefHeight(Math.max(1, width - SLACK_PX)));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
     }
 
     private void takeOver(String is) {
@@ -121,20 +167,35 @@ public final class CodeSlip extends CodeArea {
         colours.add(List.of(), java.length() - at);
         StyleSpans<Collection<String>> all = colours.create();
         for (Problem problem : problems) {
-            int start = Math.max(0, Math.min(problem.start(), java.length()));
-            int end = Math.max(start, Math.min(problem.end(), java.length()));
-            if (end > start) {
-                all = all.overlay(marked(start, end, java.length()), CodeSlip::both);
+            IndexRange place = placeOf(problem, java);
+            if (place.getEnd() > place.getStart()) {
+                all = all.overlay(marked(place, java.length()), CodeSlip::both);
             }
         }
         return all;
     }
 
-    private static StyleSpans<Collection<String>> marked(int start, int end, int length) {
+    /** The place to underline; nothing if it is the whole line, which is tinted anyway. */
+    private static IndexRange placeOf(Problem problem, String java) {
+        int start = Math.max(0, Math.min(problem.start(), java.length()));
+        int end = Math.max(start, Math.min(problem.end(), java.length()));
+        while (start < end && Character.isWhitespace(java.charAt(start))) {
+            start++;
+        }
+        while (end > start && Character.isWhitespace(java.charAt(end - 1))) {
+            end--;
+        }
+        boolean fromLineStart = java.substring(0, start).lastIndexOf('\n') + 1 >= start;
+        boolean toLineEnd = end == java.length() || java.charAt(end) == '\n';
+        boolean whole = fromLineStart && toLineEnd || java.substring(start, end).contains("\n");
+        return new IndexRange(start, whole ? start : end);
+    }
+
+    private static StyleSpans<Collection<String>> marked(IndexRange place, int length) {
         StyleSpansBuilder<Collection<String>> mark = new StyleSpansBuilder<>();
-        mark.add(List.of(), start);
-        mark.add(List.of(WRONG), end - start);
-        mark.add(List.of(), length - end);
+        mark.add(List.of(), place.getStart());
+        mark.add(List.of(WRONG), place.getEnd() - place.getStart());
+        mark.add(List.of(), length - place.getEnd());
         return mark.create();
     }
 

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.CheckModel;
 import coldwright.desk.model.Expected;
 import coldwright.desk.model.Expected.State;
+import coldwright.lesson.Expectation;
 
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -49,12 +50,21 @@ final class CheckView extends VBox {
     private static Node line(Expected line) {
         Label mark = new Label(mark(line.state()));
         mark.getStyleClass().addAll("check-mark", line.state() == State.HELD ? "held" : "missed");
-        VBox words = new VBox(Words.label(line.expectation().expression(), "check-expression"));
-        HBox.setHgrow(words, Priority.ALWAYS);
-        words.getChildren().add(Words.label(verdict(line), "check-verdict"));
-        if (!line.expectation().source().isEmpty()) {
-            words.getChildren().add(Words.label(line.expectation().source(), "check-source"));
+        Label expression = Words.label(line.expectation().expression(), "check-expression");
+        String source = line.expectation().source();
+        VBox words = new VBox();
+        if (line.expectation() instanceof Expectation.True && !source.isEmpty()) {
+            words.getChildren().addAll(new Sentence(source, "check-reason"), expression);
+        } else {
+            words.getChildren().add(expression);
         }
+        if (line.expectation() instanceof Expectation.Value || line.state() == State.FAILED) {
+            words.getChildren().add(new Sentence(verdict(line), "check-verdict"));
+        }
+        if (line.expectation() instanceof Expectation.Value && !source.isEmpty()) {
+            words.getChildren().add(Words.label(source, "check-source"));
+        }
+        HBox.setHgrow(words, Priority.ALWAYS);
         HBox row = new HBox(mark, words);
         row.getStyleClass().add("check-line");
         return row;

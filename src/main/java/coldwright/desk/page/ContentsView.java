@@ -24,6 +24,7 @@ final class ContentsView extends BorderPane {
     private final DeskModel desk;
     private final Consumer<StepModel> goTo;
     private final VBox list = new VBox();
+    private final ScrollPane scroll = new ScrollPane();
 
     ContentsView(DeskModel desk, Consumer<StepModel> goTo, Runnable openFile) {
         this.desk = desk;
@@ -32,7 +33,7 @@ final class ContentsView extends BorderPane {
         Label name = new Label("Coldwright");
         name.getStyleClass().add("name");
         list.getStyleClass().add("contents-list");
-        ScrollPane scroll = new ScrollPane(list);
+        scroll.setContent(list);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
@@ -106,7 +107,17 @@ final class ContentsView extends BorderPane {
         list.lookupAll(".entry").stream()
                 .filter(Node::isFocusTraversable)
                 .reduce((first, second) -> second)
-                .ifPresent(Node::requestFocus);
+                .ifPresent(this::focus);
+    }
+
+    private void focus(Node entry) {
+        entry.requestFocus();
+        applyCss();
+        layout();
+        double y = list.sceneToLocal(entry.localToScene(0, 0)).getY();
+        double room = list.getHeight() - scroll.getViewportBounds().getHeight();
+        scroll.setVvalue(
+                room <= 0 ? 0 : Math.min(1, Math.max(0, (y - list.getHeight() / 8) / room)));
     }
 
     /** Up and down go through the list; Tab leaves it. */
@@ -123,7 +134,7 @@ final class ContentsView extends BorderPane {
         if (by != 0 && at >= 0) {
             event.consume();
             if (to >= 0 && to < entries.size()) {
-                entries.get(to).requestFocus();
+                focus(entries.get(to));
             }
         }
     }

@@ -67,7 +67,13 @@ public final class DeskView extends StackPane {
     }
 
     private void listenToKeys(Runnable openFile) {
-        Keys keys = new Keys(desk.typeSize(), openFile, this::focusContents, this::turn);
+        Keys keys =
+                new Keys(
+                        desk.typeSize(),
+                        openFile,
+                        this::focusContents,
+                        this::closeContents,
+                        this::turn);
         sceneProperty()
                 .addListener(
                         (value, was, is) -> {
@@ -119,7 +125,7 @@ public final class DeskView extends StackPane {
 
     private void putContents(boolean beside) {
         if (beside) {
-            getChildren().remove(contents);
+            closeContents();
             frame.setLeft(contents);
             frame.setTop(null);
         } else if (frame.getTop() == null) {
@@ -129,13 +135,20 @@ public final class DeskView extends StackPane {
     }
 
     private void toggleContents() {
-        if (getChildren().contains(contents)) {
-            getChildren().remove(contents);
-        } else {
-            getChildren().add(contents);
+        if (!closeContents()) {
+            page.getChildren().add(contents);
             StackPane.setAlignment(contents, Pos.TOP_LEFT);
             contents.focusHere();
         }
+    }
+
+    /** Puts the contents away if they lie over the page; says whether they did. */
+    private boolean closeContents() {
+        boolean lay = page.getChildren().remove(contents);
+        if (lay && spread != null) {
+            spread.lesson().requestFocus();
+        }
+        return lay;
     }
 
     private void openChanged(LessonModel is) {
@@ -168,10 +181,11 @@ public final class DeskView extends StackPane {
     }
 
     private void focusContents() {
-        if (frame.getLeft() != contents && !getChildren().contains(contents)) {
+        if (frame.getLeft() == contents) {
+            contents.focusHere();
+        } else {
             toggleContents();
         }
-        contents.focusHere();
     }
 
     private void turn(int by) {
@@ -186,7 +200,7 @@ public final class DeskView extends StackPane {
     }
 
     private void goTo(StepModel step) {
-        getChildren().remove(contents);
+        closeContents();
         spread.lesson().goTo(step);
     }
 

@@ -8,27 +8,21 @@ import javafx.scene.input.KeyEvent;
 
 import java.util.function.IntConsumer;
 
-/** What the keyboard does anywhere in the window. */
-final class Keys {
-    private final TypeSize typeSize;
-    private final Runnable openFile;
-    private final Runnable contents;
-    private final IntConsumer turn;
-
-    /**
-     * Takes what the keys do.
-     *
-     * @param typeSize for Control and plus, minus, 0
-     * @param openFile for Control and O
-     * @param contents for F6
-     * @param turn for Alt and Page Down (1) or Page Up (−1)
-     */
-    Keys(TypeSize typeSize, Runnable openFile, Runnable contents, IntConsumer turn) {
-        this.typeSize = typeSize;
-        this.openFile = openFile;
-        this.contents = contents;
-        this.turn = turn;
-    }
+/**
+ * What the keyboard does anywhere in the window.
+ *
+ * @param typeSize for Control and plus, minus, 0
+ * @param openFile for Control and O
+ * @param contents for F6
+ * @param closeContents for Escape
+ * @param turn for Alt and Page Down (1) or Page Up (−1)
+ */
+record Keys(
+        TypeSize typeSize,
+        Runnable openFile,
+        Runnable contents,
+        Runnable closeContents,
+        IntConsumer turn) {
 
     /** Does what a key means, if it means anything. */
     void pressed(KeyEvent event) {
@@ -50,18 +44,13 @@ final class Keys {
     }
 
     private Runnable other(KeyEvent event) {
-        if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof ButtonBase word) {
-            return word::fire;
-        }
-        if (event.getCode() == KeyCode.F6) {
-            return contents;
-        }
-        if (event.isAltDown() && event.getCode() == KeyCode.PAGE_DOWN) {
-            return () -> turn.accept(1);
-        }
-        if (event.isAltDown() && event.getCode() == KeyCode.PAGE_UP) {
-            return () -> turn.accept(-1);
-        }
-        return null;
+        return switch (event.getCode()) {
+            case ENTER -> event.getTarget() instanceof ButtonBase word ? word::fire : null;
+            case F6 -> contents;
+            case ESCAPE -> closeContents;
+            case PAGE_DOWN -> event.isAltDown() ? () -> turn.accept(1) : null;
+            case PAGE_UP -> event.isAltDown() ? () -> turn.accept(-1) : null;
+            default -> null;
+        };
     }
 }

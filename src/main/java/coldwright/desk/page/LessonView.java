@@ -147,6 +147,19 @@ final class LessonView extends ScrollPane {
                                         }));
     }
 
+    /** Brings a node into sight, on whichever lesson's page it stands. */
+    static void reveal(Node node, Node within) {
+        Node parent = within;
+        while (parent != null && !(parent instanceof LessonView)) {
+            parent = parent.getParent();
+        }
+        if (parent instanceof LessonView lesson && node.isVisible()) {
+            lesson.applyCss();
+            lesson.layout();
+            lesson.reveal(node);
+        }
+    }
+
     /** Brings a node into sight, unless it is, and its step's figures with it. */
     void reveal(Node node) {
         for (Node parent = node; parent != this; parent = parent.getParent()) {

@@ -34,6 +34,7 @@ final class SnippetView extends VBox {
     private final Button run;
     private final Button stop;
     private final Button reset;
+    private final OutcomeView outcome;
     private final Label status = new Label();
     private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> tellTime()));
     private long begunNanos;
@@ -57,10 +58,8 @@ final class SnippetView extends VBox {
         clock.setCycleCount(Animation.INDEFINITE);
         VBox paper = new VBox(slip, foot());
         paper.getStyleClass().add("slip");
-        getChildren()
-                .addAll(
-                        model.snippet().given() ? folded(paper) : paper,
-                        new OutcomeView(model, slip::goToLine));
+        outcome = new OutcomeView(model, slip::goToLine);
+        getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
         model.phase().addListener((value, was, is) -> phaseChanged(is));
         model.progress().addListener(value -> tellTime());
         model.changedSinceRun().addListener(value -> tellTime());
@@ -77,6 +76,10 @@ final class SnippetView extends VBox {
     private static Folded folded(VBox paper) {
         return new Folded(
                 "Show the snippet that prepares this step", "Fold the snippet away", () -> paper);
+    }
+
+    OutcomeView outcome() {
+        return outcome;
     }
 
     private HBox foot() {

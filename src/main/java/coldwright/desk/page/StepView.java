@@ -8,6 +8,7 @@ import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.ProseView;
 
+import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -47,12 +48,16 @@ final class StepView extends VBox {
         if (part instanceof ProseModel prose) {
             put(new ProseView(prose.prose().nodes(), openLink));
         } else if (part instanceof SnippetModel snippet) {
-            put(new SnippetView(snippet));
-            put(new PlateStack(snippet.drawn(), state, state.figuresBeside().not()));
+            SnippetView view = new SnippetView(snippet);
+            PlateStack plates = new PlateStack(snippet.drawn(), state, state.figuresBeside().not());
+            put(view);
+            put(plates);
+            snippet.lastRun().addListener(run -> showWhatCame(view, plates));
             if (!snippet.snippet().given()) {
                 asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
                 asked.clear();
             }
+            putSolution(snippet);
         } else if (part instanceof ForecastModel forecast) {
             put(new ForecastView(forecast));
             asked.add(forecast);
@@ -60,6 +65,28 @@ final class StepView extends VBox {
             put(new CheckView(check));
         } else {
             throw new AssertionError(part);
+        }
+    }
+
+    /** One way to do an exercise, to be had once the learner has tried. */
+    private void putSolution(SnippetModel snippet) {
+        String solution = snippet.snippet().solution();
+        if (!solution.isEmpty()) {
+            Folded folded =
+                    new Folded(
+                            "Show one way to do it",
+                            "Fold it away",
+                            () -> Words.label(solution, "listing"));
+            folded.getStyleClass().add("solution");
+            put(Words.shown(folded, snippet.everFinished()));
+        }
+    }
+
+    /** Brings what came of a run into sight, if it is the learner who ran it. */
+    private void showWhatCame(SnippetView view, PlateStack plates) {
+        if (view.isFocusWithin()) {
+            Platform.runLater(
+                    () -> LessonView.reveal(plates.isManaged() ? plates : view.outcome(), this));
         }
     }
 

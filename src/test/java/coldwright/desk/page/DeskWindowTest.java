@@ -1,5 +1,16 @@
 package coldwright.desk.page;
 
+import static coldwright.desk.page.OnPage.endOfLine;
+import static coldwright.desk.page.OnPage.figureOnPage;
+import static coldwright.desk.page.OnPage.has;
+import static coldwright.desk.page.OnPage.inkOf;
+import static coldwright.desk.page.OnPage.isWithin;
+import static coldwright.desk.page.OnPage.labelIn;
+import static coldwright.desk.page.OnPage.plate;
+import static coldwright.desk.page.OnPage.reveal;
+import static coldwright.desk.page.OnPage.statusStarts;
+import static coldwright.desk.page.OnPage.waitFor;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -10,10 +21,8 @@ import coldwright.bench.Outcome;
 import coldwright.desk.BenchRunner;
 import coldwright.desk.code.CodeSlip;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.Drawn;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.SnippetModel.Phase;
-import coldwright.figure.Series;
 import coldwright.lesson.LessonReader;
 import coldwright.paint.ChartPainter;
 
@@ -25,7 +34,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
-import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 
@@ -42,17 +50,12 @@ import org.testfx.util.WaitForAsyncUtils;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 
 /** Presses real buttons and types real text in the window, on a real bench. */
 @ExtendWith(ApplicationExtension.class)
 class DeskWindowTest {
-    /** Long enough for a bench that starts on a busy machine; no test waits for its end. */
-    private static final int PATIENCE_S = 30;
-
     private static final String LESSON =
             """
             # A lesson to press on
@@ -331,84 +334,7 @@ class DeskWindowTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    private static void reveal(Node node) {
-        for (Node parent = node; parent != null; parent = parent.getParent()) {
-            if (parent instanceof LessonView lesson) {
-                lesson.applyCss();
-                lesson.layout();
-                lesson.reveal(node);
-                lesson.layout();
-            }
-        }
-    }
-
-    private static Node plate(FxRobot robot) {
-        return robot.lookup(".plate-face").queryAll().stream()
-                .filter(face -> face.isVisible() && face.getBoundsInLocal().getWidth() > 0)
-                .findFirst()
-                .orElse(null);
-    }
-
-    private static Image figureOnPage(FxRobot robot) {
-        Node face = plate(robot);
-        return face == null ? null : ((ImageView) face.lookup(".image-view")).getImage();
-    }
-
-    private static long inkOf(Image image) {
-        long ink = 17;
-        for (int y = 0; y < image.getHeight(); y++) {
-            for (int x = 0; x < image.getWidth(); x++) {
-                ink = ink * 31 + image.getPixelReader().getArgb(x, y);
-            }
-        }
-        return ink;
-    }
-
-    private static double endOfLine(Drawn drawn) {
-        Series.Curve line = (Series.Curve) drawn.figure().series().get(0);
-        return line.y().at(line.size() - 1);
-    }
-
-    private static boolean has(FxRobot robot, String words) {
-        return robot
-                .lookup(node -> node instanceof Labeled label && words.equals(label.getText()))
-                .queryAll()
-                .stream()
-                .anyMatch(Node::isVisible);
-    }
-
-    private static boolean statusStarts(FxRobot robot, String words) {
-        return robot.lookup(".status").queryAllAs(Labeled.class).stream()
-                .anyMatch(label -> label.getText().startsWith(words));
-    }
-
-    private static String labelIn(FxRobot robot, Node parent, String look) {
-        return robot.from(parent).lookup(look).queryAs(Labeled.class).getText();
-    }
-
-    private static boolean isWithin(Node node, Class<?> kind) {
-        for (Node parent = node; parent != null; parent = parent.getParent()) {
-            if (kind.isInstance(parent)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private Node focused() {
         return stage.getScene().getFocusOwner();
-    }
-
-    /** Asks on the window's thread again and again until there is an answer. */
-    private static <T> T waitFor(Callable<T> question, String what) throws Exception {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
-        while (System.nanoTime() < end) {
-            T answer = WaitForAsyncUtils.asyncFx(question).get(PATIENCE_S, TimeUnit.SECONDS);
-            if (answer != null) {
-                return answer;
-            }
-            Thread.sleep(20);
-        }
-        throw new AssertionError("waited %d s for %s".formatted(PATIENCE_S, what));
     }
 }
