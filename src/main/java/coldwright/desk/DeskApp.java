@@ -2,13 +2,13 @@ package coldwright.desk;
 
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.page.DeskView;
+import coldwright.desk.page.Frames;
 import coldwright.desk.page.Pens;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
 import coldwright.paint.ChartPainter;
 
-import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -31,6 +31,9 @@ public final class DeskApp extends Application {
 
     /** The first frame lays out, the second is on the screen. */
     private static final int FRAMES_TO_SHOW = 2;
+
+    /** By then the first steps of the lesson stand on the page. */
+    private static final int FRAMES_TO_READ = 6;
 
     private static final System.Logger LOG = System.getLogger("coldwright.desk");
 
@@ -74,31 +77,20 @@ public final class DeskApp extends Application {
         stage.setMinHeight(LEAST_HEIGHT_PX);
         stage.setTitle("Coldwright");
         stage.show();
-        afterFrames(this::fillAndWarm);
+        Frames.after(FRAMES_TO_SHOW, this::fillAndWarm);
     }
 
     /** First the window, then its page, then what the first run needs: each has the cores alone. */
     private void fillAndWarm() {
-        desk.fetch(DeskApp::lessons);
-        afterFrames(
-                () -> {
-                    bench.open();
-                    pen.execute(ChartPainter::warmUp);
-                });
-    }
-
-    private static void afterFrames(Runnable next) {
-        new AnimationTimer() {
-            private int frames;
-
-            @Override
-            public void handle(long now) {
-                if (++frames == FRAMES_TO_SHOW) {
-                    stop();
-                    next.run();
-                }
-            }
-        }.start();
+        desk.fetch(DeskApp::lessons)
+                .thenRun(
+                        () ->
+                                Frames.after(
+                                        FRAMES_TO_READ,
+                                        () -> {
+                                            bench.open();
+                                            pen.execute(ChartPainter::warmUp);
+                                        }));
     }
 
     private static List<Lesson> lessons() {

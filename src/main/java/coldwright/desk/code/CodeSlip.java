@@ -12,6 +12,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 
@@ -45,6 +46,11 @@ public final class CodeSlip extends CodeArea {
     private final Text measure = new Text();
 
     private List<Problem> problems = List.of();
+    private Measured measured;
+    private double measuredHigh;
+
+    /** What the height depends on. */
+    private record Measured(String text, double width, Font font) {}
 
     /**
      * Makes a slip that shows and changes a text.
@@ -91,14 +97,23 @@ public final class CodeSlip extends CodeArea {
     protected double computePrefHeight(double width) {
         Insets room = getInsets();
         double inner = (width < 0 ? getWidth() : width) - room.getLeft() - room.getRight();
-        double one = highWhenWrapped("x", inner);
+        Measured asked = new Measured(getText(), inner, measure.getFont());
+        if (!asked.equals(measured)) {
+            measured = asked;
+            measuredHigh = high(asked);
+        }
+        return Math.ceil(measuredHigh + room.getTop() + room.getBottom());
+    }
+
+    private double high(Measured asked) {
+        double one = highWhenWrapped("x", asked.width());
         double high = 0;
-        for (String line : getText().split("\n", -1)) {
+        for (String line : asked.text().split("\n", -1)) {
             // the area sets the lines of a wrapped one a pixel apart
-            double wrapped = highWhenWrapped(line, inner);
+            double wrapped = highWhenWrapped(line, asked.width());
             high += wrapped + Math.round(wrapped / one) - 1;
         }
-        return Math.ceil(high + room.getTop() + room.getBottom());
+        return high;
     }
 
     private double highWhenWrapped(String line, double width) {

@@ -79,6 +79,17 @@ public final class CheckModel implements PartModel {
         }
     }
 
+    /**
+     * Whether the learner changed what it is about. An exercise is there to be changed, so its
+     * changes don't count.
+     *
+     * @return true if a snippet above is no longer the author's
+     */
+    public boolean onChangedText() {
+        return above.get().stream()
+                .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
+    }
+
     /** One snippet that prints what each expression gives, a line each. */
     static String snippetFor(List<Expectation> expectations) {
         return expectations.stream()

@@ -41,7 +41,9 @@ public record Expected(Expectation expectation, State state, String got) {
                 double got = Double.parseDouble(printed);
                 boolean held = Math.abs(got - value.value()) <= value.tolerance();
                 return new Expected(
-                        expectation, held ? State.HELD : State.MISSED, PageNumber.of(got));
+                        expectation,
+                        held ? State.HELD : State.MISSED,
+                        PageNumber.toTolerance(got, value.tolerance()));
             } catch (NumberFormatException e) {
                 return new Expected(expectation, State.FAILED, printed);
             }

@@ -46,6 +46,21 @@ public final class PageNumber {
     }
 
     /**
+     * A number with no more digits than its tolerance makes worth reading.
+     *
+     * @param value any number
+     * @param tolerance how far off counts as right; 0 for all digits
+     * @return such as {@code −1.472} for a tolerance of 0.03
+     */
+    public static String toTolerance(double value, double tolerance) {
+        if (!Double.isFinite(value) || !(tolerance > 0)) {
+            return of(value);
+        }
+        int places = Math.max(0, 1 - (int) Math.floor(Math.log10(tolerance)));
+        return of(new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).doubleValue());
+    }
+
+    /**
      * Reads a number as people type it.
      *
      * @param text with a point or a comma, any kind of minus

@@ -33,12 +33,20 @@ final class CheckView extends VBox {
         long held = count(State.HELD);
         int all = model.lines().size();
         Words.show(this, all > 0 && open < all);
+        boolean changed = model.onChangedText();
         summary.setText(
                 held == all
                         ? (all == 1 ? "The check holds." : "All %d checks hold.".formatted(all))
-                        : "%d of %d checks hold.".formatted(held, all));
+                        : "%d of %d checks hold%s"
+                                .formatted(
+                                        held,
+                                        all,
+                                        changed
+                                                ? "; they are meant for the snippets before your"
+                                                        + " change."
+                                                : "."));
         lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
-        if (open == 0 && held < all) {
+        if (open == 0 && held < all && !changed) {
             folded.setOpen(true);
         }
     }

@@ -67,7 +67,7 @@ final class LessonView extends ScrollPane {
             StepView view = new StepView(model.steps().get(steps.size()), state, openLink);
             steps.add(view);
             column.getChildren().add(column.getChildren().size() - 1, view);
-            Platform.runLater(this::setNext);
+            Frames.after(1, this::setNext);
         }
     }
 

@@ -57,6 +57,7 @@ class CheckModelTest {
         bench.finish("-1.6\ntrue\n3.5\n");
         assertEquals(List.of(State.MISSED, State.HELD, State.HELD), states());
         assertEquals("−1.6", check.lines().get(0).got());
+        assertTrue(check.onChangedText());
         assertEquals("−1.47 within 0.05", check.lines().get(0).wanted());
     }
 

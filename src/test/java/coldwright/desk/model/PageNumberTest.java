@@ -23,6 +23,17 @@ class PageNumberTest {
         assertEquals(expected, PageNumber.of(value));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "79.2024,2,79.2",
+        "-1.4723,0.03,−1.472",
+        "0.12345678,0,0.123457",
+        "12345.6,500,12346"
+    })
+    void roundsToTheTolerance(double value, double tolerance, String expected) {
+        assertEquals(expected, PageNumber.toTolerance(value, tolerance));
+    }
+
     @Test
     void readsOnlyNumbers() {
         assertEquals(-1.5, PageNumber.read("−1,5").getAsDouble());

@@ -7,8 +7,11 @@ import static coldwright.desk.page.OnPage.inkOf;
 import static coldwright.desk.page.OnPage.isWithin;
 import static coldwright.desk.page.OnPage.labelIn;
 import static coldwright.desk.page.OnPage.plate;
+import static coldwright.desk.page.OnPage.press;
 import static coldwright.desk.page.OnPage.reveal;
+import static coldwright.desk.page.OnPage.slip;
 import static coldwright.desk.page.OnPage.statusStarts;
+import static coldwright.desk.page.OnPage.typeInto;
 import static coldwright.desk.page.OnPage.waitFor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -45,7 +48,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -152,7 +154,14 @@ class DeskWindowTest {
                         "the new figure");
         assertEquals(1400, endOfLine(snippet.drawn().get(0)));
         assertNotEquals(inkOf(first), inkOf(second));
-        waitFor(() -> has(robot, "1 of 2 checks hold.") ? true : null, "the checks");
+        waitFor(
+                () ->
+                        has(
+                                        robot,
+                                        "1 of 2 checks hold; they are meant for the snippets before your change.")
+                                ? true
+                                : null,
+                "the checks");
 
         press(robot, "Reset", 0);
         assertTrue(snippet.text().get().startsWith("double top = 40;"));
@@ -279,6 +288,32 @@ class DeskWindowTest {
         waitFor(() -> has(robot, "2") ? true : null, "the value");
     }
 
+    @Test
+    void anImpossibleNumberIsToldAtItsLine(FxRobot robot) throws Exception {
+        SnippetModel snippet = snippet(0);
+        robot.interact(() -> snippet.text().set("var pot = 1;\nMix.of(grams(-5, WATER));"));
+        press(robot, "Run", 0);
+        String negative = trouble(robot, "-5");
+        assertTrue(robot.lookup("Line 2").tryQuery().isPresent(), negative);
+        robot.interact(
+                () ->
+                        snippet.text()
+                                .set("Mix.of(grams(9, WATER)).freezingCurve().icePercentAt(-300)"));
+        press(robot, "Run", 0);
+        trouble(robot, "-300");
+    }
+
+    private static String trouble(FxRobot robot, String part) throws Exception {
+        return waitFor(
+                () ->
+                        robot.lookup(".trouble").queryAll().stream()
+                                .map(Node::getAccessibleText)
+                                .filter(words -> words.replace('−', '-').contains(part))
+                                .findFirst()
+                                .orElse(null),
+                "a sentence with " + part);
+    }
+
     private SnippetModel snippet(int index) throws Exception {
         return waitFor(
                 () -> {
@@ -292,46 +327,6 @@ class DeskWindowTest {
                             .orElse(null);
                 },
                 "the lesson");
-    }
-
-    private CodeSlip slip(FxRobot robot, int index) throws Exception {
-        return waitFor(
-                () ->
-                        robot.lookup(".code-slip").queryAllAs(CodeSlip.class).stream()
-                                .skip(index)
-                                .findFirst()
-                                .orElse(null),
-                "the snippet's text");
-    }
-
-    private void typeInto(FxRobot robot, int index, int at, String text) throws Exception {
-        CodeSlip slip = slip(robot, index);
-        robot.interact(
-                () -> {
-                    reveal(slip);
-                    slip.requestFocus();
-                    slip.moveTo(at);
-                });
-        if (!text.isEmpty()) {
-            robot.write(text);
-        }
-    }
-
-    private void press(FxRobot robot, String word, int index) throws Exception {
-        slip(robot, index);
-        Button button =
-                waitFor(
-                        () ->
-                                robot.lookup(".slip-foot .word").queryAllAs(Button.class).stream()
-                                        .filter(one -> one.getText().equals(word))
-                                        .skip(index)
-                                        .findFirst()
-                                        .filter(one -> !one.isDisabled())
-                                        .orElse(null),
-                        "the word " + word);
-        robot.interact(() -> reveal(button));
-        robot.clickOn(button);
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private Node focused() {

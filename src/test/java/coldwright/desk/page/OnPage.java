@@ -1,9 +1,11 @@
 package coldwright.desk.page;
 
+import coldwright.desk.code.CodeSlip;
 import coldwright.desk.model.Drawn;
 import coldwright.figure.Series;
 
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -20,6 +22,46 @@ final class OnPage {
     static final int PATIENCE_S = 30;
 
     private OnPage() {}
+
+    static CodeSlip slip(FxRobot robot, int index) throws Exception {
+        return waitFor(
+                () ->
+                        robot.lookup(".code-slip").queryAllAs(CodeSlip.class).stream()
+                                .skip(index)
+                                .findFirst()
+                                .orElse(null),
+                "the snippet's text");
+    }
+
+    static void typeInto(FxRobot robot, int index, int at, String text) throws Exception {
+        CodeSlip slip = slip(robot, index);
+        robot.interact(
+                () -> {
+                    reveal(slip);
+                    slip.requestFocus();
+                    slip.moveTo(at);
+                });
+        if (!text.isEmpty()) {
+            robot.write(text);
+        }
+    }
+
+    static void press(FxRobot robot, String word, int index) throws Exception {
+        slip(robot, index);
+        Button button =
+                waitFor(
+                        () ->
+                                robot.lookup(".slip-foot .word").queryAllAs(Button.class).stream()
+                                        .filter(one -> one.getText().equals(word))
+                                        .skip(index)
+                                        .findFirst()
+                                        .filter(one -> !one.isDisabled())
+                                        .orElse(null),
+                        "the word " + word);
+        robot.interact(() -> reveal(button));
+        robot.clickOn(button);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
 
     static void reveal(Node node) {
         for (Node parent = node; parent != null; parent = parent.getParent()) {
