@@ -1,7 +1,9 @@
 package coldwright.desk.page;
 
 import coldwright.desk.code.CodeSlip;
+import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.Drawn;
+import coldwright.desk.model.SnippetModel;
 import coldwright.figure.Series;
 
 import javafx.scene.Node;
@@ -22,6 +24,21 @@ final class OnPage {
     static final int PATIENCE_S = 30;
 
     private OnPage() {}
+
+    static SnippetModel snippet(DeskModel desk, int index) throws Exception {
+        return waitFor(
+                () -> {
+                    if (desk.open().get() == null) {
+                        return null;
+                    }
+                    return desk.open().get().steps().stream()
+                            .flatMap(step -> step.snippets().stream())
+                            .skip(index)
+                            .findFirst()
+                            .orElse(null);
+                },
+                "the lesson");
+    }
 
     static CodeSlip slip(FxRobot robot, int index) throws Exception {
         return waitFor(

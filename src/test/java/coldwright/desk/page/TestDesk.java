@@ -1,0 +1,73 @@
+package coldwright.desk.page;
+
+import coldwright.desk.BenchRunner;
+import coldwright.desk.model.DeskModel;
+import coldwright.lesson.LessonReader;
+import coldwright.paint.ChartPainter;
+
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+import java.util.List;
+import java.util.concurrent.Executor;
+
+/** A desk to try things on: the real page, the real bench, a small lesson. */
+final class TestDesk {
+    static final String LESSON =
+            """
+            # A lesson to press on
+
+            Read *this* first.
+
+            ## Draw a line
+
+            ```forecast
+            How high is it at its end?
+            - low
+            - * high
+
+            It is what you wrote.
+            ```
+
+            ```java
+            double top = 40;
+            System.out.println("top " + top);
+            show(Figure.of("A line").x("time", "s").y("height", "mm").line("line", 0, 10, x -> top * x));
+            ```
+
+            ```check
+            top is 40 within 0.5 -- the first line
+            top > 0 is true
+            ```
+
+            ## Run on
+
+            ```java
+            top * 2
+            ```
+
+            ## Read only
+
+            The end.
+            """;
+
+    private TestDesk() {}
+
+    static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
+        DeskModel desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater);
+        Pens pens =
+                new Pens(
+                        (drawn, sheet) ->
+                                ChartPainter.paint(drawn.figure(), drawn.earlier(), sheet)
+                                        .picture(),
+                        work,
+                        Platform::runLater);
+        stage.setScene(new Scene(new DeskView(desk, pens, () -> {}, address -> {}), 1200, 780));
+        stage.setX(0);
+        stage.setY(0);
+        stage.show();
+        desk.fetch(() -> List.of(LessonReader.read("press.md", LESSON)));
+        return desk;
+    }
+}
