@@ -69,27 +69,6 @@ public final class LessonModel {
     }
 
     /**
-     * Which step a snippet stands in.
-     *
-     * @param index which of the lesson's snippets, from 0
-     * @return its step
-     */
-    public StepModel stepOfSnippet(int index) {
-        int left = index - opening.snippets().size();
-        if (left < 0) {
-            return opening;
-        }
-        for (StepModel step : steps) {
-            if (left < step.snippets().size()) {
-                return step;
-            }
-            left -= step.snippets().size();
-        }
-        throw new IllegalArgumentException(
-                "index is " + index + "; the lesson has fewer snippets than that");
-    }
-
-    /**
      * As read.
      *
      * @return the lesson

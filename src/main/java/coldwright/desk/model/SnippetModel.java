@@ -20,7 +20,6 @@ import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 
@@ -37,6 +36,7 @@ public final class SnippetModel implements PartModel {
     }
 
     private final Part.Snippet snippet;
+    private final String stepTitle;
     private final RunQueue queue;
     private final Supplier<List<SnippetModel>> above;
     private final Executor window;
@@ -57,16 +57,19 @@ public final class SnippetModel implements PartModel {
      * Makes a snippet with its author's text.
      *
      * @param snippet as the lesson has it
+     * @param stepTitle the step it stands in
      * @param queue what runs it
      * @param above gives those that must run before it, in order
      * @param window the window's thread
      */
     SnippetModel(
             Part.Snippet snippet,
+            String stepTitle,
             RunQueue queue,
             Supplier<List<SnippetModel>> above,
             Executor window) {
         this.snippet = snippet;
+        this.stepTitle = stepTitle;
         this.queue = queue;
         this.above = above;
         this.window = window;
@@ -102,12 +105,23 @@ public final class SnippetModel implements PartModel {
         afterRun.add(action);
     }
 
-    List<SnippetModel> above() {
-        return above.get();
-    }
-
-    RunQueue queue() {
-        return queue;
+    /**
+     * How the last run ended, if not well.
+     *
+     * @return one sentence
+     */
+    public String ending() {
+        Outcome outcome = lastRun.get().outcome();
+        if (outcome instanceof Outcome.AboveFailed failed) {
+            SnippetModel first = above.get().get(failed.index());
+            return "The snippet %s above did not run to its end: %s"
+                    .formatted(
+                            first.stepTitle.equals(stepTitle)
+                                    ? "just"
+                                    : "of “" + first.stepTitle + "”",
+                            Endings.words(failed.how()));
+        }
+        return Endings.words(outcome);
     }
 
     private void rest() {
@@ -133,17 +147,7 @@ public final class SnippetModel implements PartModel {
         if (run.figures().isEmpty() && !run.outcome().finished()) {
             return;
         }
-        List<Drawn> former = List.copyOf(drawn);
-        List<Drawn> now = new ArrayList<>();
-        for (int i = 0; i < run.figures().size(); i++) {
-            now.add(
-                    new Drawn(
-                            run.figures().get(i),
-                            i < former.size()
-                                    ? Optional.of(former.get(i).figure())
-                                    : Optional.empty()));
-        }
-        drawn.setAll(now);
+        drawn.setAll(Drawn.over(drawn, run.figures()));
     }
 
     /**
@@ -278,17 +282,15 @@ public final class SnippetModel implements PartModel {
         @Override
         public RunWatcher watcher() {
             return new LiveWatcher(
-                    window,
-                    soFar -> {
-                        if (job == this) {
-                            printed.set(Printed.of(soFar, false));
-                        }
-                    },
-                    words -> {
-                        if (job == this) {
-                            progress.set(words);
-                        }
-                    });
+                    errand -> window.execute(() -> ifStillOn(errand)),
+                    soFar -> printed.set(Printed.of(soFar, false)),
+                    progress::set);
+        }
+
+        private void ifStillOn(Runnable errand) {
+            if (job == this) {
+                errand.run();
+            }
         }
 
         @Override

@@ -44,7 +44,7 @@ public final class StepModel {
             List<SnippetModel> above = new ArrayList<>(before);
             above.addAll(here);
             Function<Part.Snippet, SnippetModel> snippetModel =
-                    snippet -> new SnippetModel(snippet, queue, () -> above, window);
+                    snippet -> new SnippetModel(snippet, step.title(), queue, () -> above, window);
             PartModel model = modelOf(part, queue, above, snippetModel);
             made.add(model);
             if (model instanceof SnippetModel snippet) {
@@ -87,6 +87,9 @@ public final class StepModel {
         for (SnippetModel snippet : snippets) {
             snippet.drawn().addListener((ListChangeListener<Drawn>) change -> gatherDrawn());
             snippet.everFinished().addListener(value -> judge());
+            if (!snippet.snippet().given()) {
+                snippet.whenRun(this::runGiven);
+            }
         }
         read.addListener(value -> judge());
     }
@@ -117,10 +120,10 @@ public final class StepModel {
         done.set(own.isEmpty() ? read.get() : ran);
     }
 
-    /** Runs the snippets that are given, unless they ran before. */
+    /** Runs the snippets that are given, unless they ran to their end before. */
     void runGiven() {
         snippets.stream()
-                .filter(snippet -> snippet.snippet().given() && snippet.lastRun().get() == null)
+                .filter(snippet -> snippet.snippet().given() && !snippet.everFinished().get())
                 .forEach(SnippetModel::run);
     }
 

@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.ForecastModel;
 import coldwright.desk.prose.ProseView;
+import coldwright.desk.prose.Typography;
 
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
@@ -30,9 +31,13 @@ final class AnswerView extends VBox {
         beside.addRow(
                 0,
                 Words.label("You said", "beside-head"),
-                Words.label(model.said().orElse("nothing before the run"), "beside-said"));
+                Words.label(
+                        Typography.of(model.said().orElse("nothing before the run")),
+                        "beside-said"));
         beside.addRow(
-                1, Words.label("It is", "beside-head"), Words.label(model.right(), "beside-right"));
+                1,
+                Words.label("It is", "beside-head"),
+                Words.label(Typography.of(model.right()), "beside-right"));
         String verdict =
                 switch (model.verdict()) {
                     case RIGHT -> "As you said.";
@@ -41,7 +46,7 @@ final class AnswerView extends VBox {
                 };
         getChildren()
                 .setAll(
-                        Words.label(model.forecast().question(), "answer-question"),
+                        Words.label(Typography.of(model.forecast().question()), "answer-question"),
                         beside,
                         Words.label(verdict, "verdict"),
                         new ProseView(model.forecast().explanation(), openLink));

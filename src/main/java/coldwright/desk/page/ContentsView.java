@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.prose.Typography;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
@@ -60,7 +61,7 @@ final class ContentsView extends BorderPane {
         list.getChildren().clear();
         for (LessonModel lesson : desk.lessons()) {
             boolean open = lesson == desk.open().get();
-            Button title = entry(lesson.lesson().title(), () -> desk.open(lesson));
+            Button title = entry(Typography.of(lesson.lesson().title()), () -> desk.open(lesson));
             title.getStyleClass().add("contents-lesson");
             list.getChildren().add(title);
             if (open) {
@@ -72,7 +73,8 @@ final class ContentsView extends BorderPane {
     private Node stepRow(LessonModel lesson, StepModel step) {
         Label number = new Label(String.valueOf(step.number()));
         number.getStyleClass().add("contents-number");
-        Button title = entry(step.title(), () -> goTo.accept(step));
+        String name = Typography.of(step.title());
+        Button title = entry(name, () -> goTo.accept(step));
         HBox.setHgrow(title, Priority.ALWAYS);
         HBox row = new HBox(number, title);
         row.getStyleClass().add("contents-row");
@@ -83,7 +85,7 @@ final class ContentsView extends BorderPane {
                     row.pseudoClassStateChanged(Looks.HERE, here);
                     row.pseudoClassStateChanged(Looks.DONE, done);
                     title.setFocusTraversable(here);
-                    title.setText(done ? step.title() + " – done" : step.title());
+                    title.setText(name + (done ? " – done" : ""));
                     title.setAccessibleText("Step " + step.number() + ", " + title.getText());
                 };
         lesson.inSight().addListener(refresh);

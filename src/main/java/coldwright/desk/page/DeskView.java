@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.prose.Typography;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -177,7 +178,8 @@ public final class DeskView extends StackPane {
 
     private void stepInSight(StepModel step) {
         spread.figures().show(step);
-        here.setText(step.number() > 0 ? step.number() + "  " + step.title() : step.title());
+        String title = Typography.of(step.title());
+        here.setText(step.number() > 0 ? step.number() + "  " + title : title);
     }
 
     private void focusContents() {

@@ -1,6 +1,7 @@
 package coldwright.desk.page;
 
 import coldwright.desk.model.ForecastModel;
+import coldwright.desk.prose.Typography;
 import coldwright.lesson.Answer;
 
 import javafx.geometry.Pos;
@@ -22,7 +23,7 @@ final class ForecastView extends VBox {
         getChildren()
                 .addAll(
                         Words.label("What do you expect?", "kicker"),
-                        Words.label(model.forecast().question(), "question"),
+                        Words.label(Typography.of(model.forecast().question()), "question"),
                         asked());
     }
 
@@ -42,7 +43,7 @@ final class ForecastView extends VBox {
         ToggleGroup group = new ToggleGroup();
         for (int i = 0; i < choice.choices().size(); i++) {
             int index = i;
-            RadioButton button = new RadioButton(choice.choices().get(i));
+            RadioButton button = new RadioButton(Typography.of(choice.choices().get(i)));
             button.setWrapText(true);
             button.setToggleGroup(group);
             button.setSelected(model.chosen().get() == i);

@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.prose.Typography;
 import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 
@@ -90,7 +91,7 @@ final class LessonView extends ScrollPane {
         if (!lesson.track().isEmpty()) {
             front.getChildren().add(Words.label(lesson.track(), "kicker"));
         }
-        front.getChildren().add(Words.label(lesson.title(), "lesson-title"));
+        front.getChildren().add(Words.label(Typography.of(lesson.title()), "lesson-title"));
         String terms =
                 Stream.of(
                                 lesson.minutes().isEmpty() ? "" : lesson.minutes() + " minutes",
@@ -99,7 +100,7 @@ final class LessonView extends ScrollPane {
                         .reduce((one, other) -> one + " · " + other)
                         .orElse("");
         if (!terms.isEmpty()) {
-            front.getChildren().add(Words.label(terms, "terms"));
+            front.getChildren().add(Words.label(Typography.of(terms), "terms"));
         }
         if (!lesson.faults().isEmpty()) {
             front.getChildren().add(faults(lesson.faults()));
@@ -144,6 +145,7 @@ final class LessonView extends ScrollPane {
                                             scrollTo(topOf(view) - GAP_PX);
                                             heldAt = offset();
                                             model.arrive(step);
+                                            view.requestFocus();
                                         }));
     }
 

@@ -3,7 +3,6 @@ package coldwright.desk.page;
 import coldwright.bench.Outcome;
 import coldwright.bench.Problem;
 import coldwright.bench.Run;
-import coldwright.desk.model.Endings;
 import coldwright.desk.model.Printed;
 import coldwright.desk.model.SnippetModel;
 
@@ -97,8 +96,7 @@ final class OutcomeView extends VBox {
         }
         return List.of(
                 new Sentence(
-                        Endings.words(outcome),
-                        outcome instanceof Outcome.Stopped ? "note" : "trouble"));
+                        model.ending(), outcome instanceof Outcome.Stopped ? "note" : "trouble"));
     }
 
     private static List<Node> finished(Outcome.Finished finished, Run run) {

@@ -1,11 +1,18 @@
 package coldwright.desk.page;
 
+import coldwright.desk.prose.Typography;
+
 import javafx.scene.AccessibleRole;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** A sentence in which what stands between backticks is Java. */
 final class Sentence extends TextFlow {
+    private static final Pattern JAVA = Pattern.compile("(?<!`)`([^`]+)`(?!`)");
+
     /**
      * Sets it.
      *
@@ -14,23 +21,24 @@ final class Sentence extends TextFlow {
      */
     Sentence(String words, String look) {
         getStyleClass().addAll("sentence", look);
-        String[] pieces = words.split("`", -1);
-        for (int i = 0; i < pieces.length; i++) {
-            boolean closed = i < pieces.length - 1;
-            boolean java = i % 2 == 1 && closed;
-            String lone = i % 2 == 1 && !closed ? "`" : "";
-            Text text = new Text(java ? pieces[i] : lone + curled(pieces[i]));
-            text.getStyleClass().add("ink");
-            if (java) {
-                text.getStyleClass().add("code");
-            }
-            getChildren().add(text);
+        Matcher java = JAVA.matcher(words);
+        int at = 0;
+        while (java.find()) {
+            put(Typography.of(words.substring(at, java.start())), false);
+            put(java.group(1), true);
+            at = java.end();
         }
+        put(Typography.of(words.substring(at)), false);
         setAccessibleRole(AccessibleRole.TEXT);
         setAccessibleText(words);
     }
 
-    private static String curled(String words) {
-        return words.replaceAll("(?<=\\p{L})'(?=\\p{L})", "’");
+    private void put(String words, boolean java) {
+        Text text = new Text(words);
+        text.getStyleClass().add("ink");
+        if (java) {
+            text.getStyleClass().add("code");
+        }
+        getChildren().add(text);
     }
 }

@@ -7,6 +7,7 @@ import coldwright.desk.model.ProseModel;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.ProseView;
+import coldwright.desk.prose.Typography;
 
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
@@ -35,7 +36,7 @@ final class StepView extends VBox {
         if (model.number() > 0) {
             Label number = new Label("Step " + model.number());
             number.getStyleClass().add("kicker");
-            Label title = Words.label(model.title(), "step-title");
+            Label title = Words.label(Typography.of(model.title()), "step-title");
             title.setAccessibleRole(AccessibleRole.TEXT);
             VBox head = new VBox(number, title);
             head.getStyleClass().add("step-head");

@@ -6,13 +6,25 @@ import java.util.regex.Pattern;
  * Sets plain text as a book does: curled quotation marks, and numbers that stay on one line with
  * their units.
  */
-final class Typography {
+public final class Typography {
     private static final Pattern BEFORE_UNIT =
             Pattern.compile(
                     "(?<=\\d) (?=(?:%|°|g|kg|mg|ml|l|mm|cm|µm|J|kJ|W|s|min|h|MB|kPa|mPa)(?![\\p{L}\\d]))");
     private static final Pattern BEFORE_DEGREE = Pattern.compile("(?<=\\d) (?=°)");
     private static final char NO_BREAK_SPACE = '\u00A0';
     private char before = ' ';
+
+    Typography() {}
+
+    /**
+     * Sets a text that stands alone, such as a title.
+     *
+     * @param text plain text
+     * @return the same as a book sets it
+     */
+    public static String of(String text) {
+        return new Typography().set(text);
+    }
 
     /** Begins a paragraph: nothing stands before its first sign. */
     void begin() {

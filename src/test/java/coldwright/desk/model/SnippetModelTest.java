@@ -172,6 +172,18 @@ class SnippetModelTest {
     }
 
     @Test
+    void whatIsGivenAndFailedRunsAgainOnceItsStepRan() {
+        given.run();
+        bench.end(new Outcome.AboveFailed(0, rejected()), "");
+        assertEquals("The snippet of “One” above did not run to its end: no", given.ending());
+        second.run();
+        bench.finish("");
+        assertEquals("int b = 2;", bench.last().snippet());
+        bench.finish("");
+        assertTrue(given.everFinished().get());
+    }
+
+    @Test
     void aStepIsDoneWhenItsOwnSnippetsRan() {
         StepModel step = lesson.steps().get(1);
         given.run();
