@@ -232,11 +232,7 @@ public final class SnippetModel implements PartModel {
         return everFinished.getReadOnlyProperty();
     }
 
-    /**
-     * What it drew.
-     *
-     * @return what was drawn, in order
-     */
+    /** What it drew, in order. */
     public ObservableList<Drawn> drawn() {
         return drawn;
     }
