@@ -80,17 +80,14 @@ public final class DeskApp extends Application {
         Frames.after(FRAMES_TO_SHOW, this::fillAndWarm);
     }
 
-    /** First the window, then its page, then what the first run needs: each has the cores alone. */
+    /** First the window, then its page and the bench together, then what drawing needs. */
     private void fillAndWarm() {
+        bench.open();
         desk.fetch(DeskApp::lessons)
                 .thenRun(
                         () ->
                                 Frames.after(
-                                        FRAMES_TO_READ,
-                                        () -> {
-                                            bench.open();
-                                            pen.execute(ChartPainter::warmUp);
-                                        }));
+                                        FRAMES_TO_READ, () -> pen.execute(ChartPainter::warmUp)));
     }
 
     private static List<Lesson> lessons() {
