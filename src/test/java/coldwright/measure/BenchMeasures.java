@@ -70,7 +70,7 @@ final class BenchMeasures {
                             (System.nanoTime() - opened) / 1e6));
             samples.add(
                     Sample.of(
-                            "warm run of an edited step with a figure",
+                            "warm run of a step with a figure, another number typed",
                             10,
                             RUNS,
                             () -> run(bench, STEP.formatted(edit++))));
