@@ -67,10 +67,10 @@ class ArchitectureTest {
             delimiter = '|',
             value = {
                 "text     |                               | it is the floor: what people typed, whatever for",
-                "science  |                               | the calculator must run anywhere, without lessons or a window",
+                "science  | text                          | the calculator must run anywhere, without lessons or a window; words typed by people are mended in one place",
                 "figure   |                               | figures cross as data between processes, so they know only numbers",
                 "lesson   | text                          | a lesson is text; who runs it or shows it is not its business",
-                "bench    | figure                        | the bench puts the science on another class path and never calls it",
+                "bench    | text figure                   | the bench puts the science on another class path and never calls it",
                 "paint    | figure                        | a plate is drawn from data alone",
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "desk     | text science figure lesson bench paint batch | the window knows all but the commands",

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.text.Nearest;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.text.Nearest;
+
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;

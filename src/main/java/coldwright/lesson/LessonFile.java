@@ -1,5 +1,6 @@
 package coldwright.lesson;
 
+import coldwright.text.Nearest;
 import coldwright.text.TextFile;
 
 import java.io.IOException;

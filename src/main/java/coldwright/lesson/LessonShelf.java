@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.text.Nearest;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URISyntaxException;

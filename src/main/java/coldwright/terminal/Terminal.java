@@ -1,7 +1,7 @@
 package coldwright.terminal;
 
 import coldwright.lesson.LessonShelf;
-import coldwright.lesson.Nearest;
+import coldwright.text.Nearest;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;

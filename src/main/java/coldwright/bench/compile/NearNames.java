@@ -1,5 +1,7 @@
 package coldwright.bench.compile;
 
+import coldwright.text.Nearest;
+
 import jdk.jshell.JShell;
 import jdk.jshell.MethodSnippet;
 import jdk.jshell.SourceCodeAnalysis.Suggestion;
@@ -15,6 +17,9 @@ import java.util.Set;
 /** Finds the name that a learner probably meant. */
 final class NearNames {
     private static final int LETTERS_OF_A_MISS = 3;
+
+    /** What a letter in the wrong case counts, beside a wrong letter. */
+    private static final double CASE = 0.01;
 
     private final JShell shell;
 
@@ -62,26 +67,9 @@ final class NearNames {
         return Math.max(1, name.length() / (double) LETTERS_OF_A_MISS);
     }
 
-    /** Letters to change, to put in or to leave out; case alone counts little. */
+    /** Slips between two names; case alone counts little. */
     static double distance(String a, String b) {
-        double plain = edits(a.toLowerCase(Locale.ROOT), b.toLowerCase(Locale.ROOT));
-        return plain + (a.equals(b) ? 0 : Math.abs(edits(a, b) - plain) * 0.01);
-    }
-
-    private static int edits(String a, String b) {
-        int[] before = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            before[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] now = new int[b.length() + 1];
-            now[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                now[j] = Math.min(before[j - 1] + change, 1 + Math.min(before[j], now[j - 1]));
-            }
-            before = now;
-        }
-        return before[b.length()];
+        double plain = Nearest.slips(a.toLowerCase(Locale.ROOT), b.toLowerCase(Locale.ROOT));
+        return plain + Math.abs(Nearest.slips(a, b) - plain) * CASE;
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.science.mix;
 
+import coldwright.text.Nearest;
+
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -95,30 +97,14 @@ final class Names {
                 : word;
     }
 
-    /** Edits by letter over the longer length, less where whole words agree. */
+    /** Slips by letter over the longer length, less where whole words agree. */
     private static double distance(String a, String b) {
-        double letters = edits(a, b) / (double) Math.max(1, Math.max(a.length(), b.length()));
+        double letters =
+                Nearest.slips(a, b) / (double) Math.max(1, Math.max(a.length(), b.length()));
         Set<String> shared = new java.util.HashSet<>(List.of(a.split(" ")));
         Set<String> others = Set.copyOf(java.util.Arrays.asList(b.split(" ")));
         int all = Math.max(shared.size(), others.size());
         shared.retainAll(others);
         return letters * (1 - 0.4 * shared.size() / all);
-    }
-
-    private static int edits(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
-            }
-        }
-        return row[b.length()];
     }
 }

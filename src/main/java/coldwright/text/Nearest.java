@@ -1,4 +1,4 @@
-package coldwright.lesson;
+package coldwright.text;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -20,7 +20,7 @@ public final class Nearest {
     public static Optional<String> to(String typed, Collection<String> known) {
         String low = typed.toLowerCase(Locale.ROOT);
         return known.stream()
-                .filter(word -> slips(low, word.toLowerCase(Locale.ROOT)) <= allowed(low, word))
+                .filter(word -> isNear(low, word.toLowerCase(Locale.ROOT)))
                 .min(Comparator.comparingInt(word -> slips(low, word.toLowerCase(Locale.ROOT))));
     }
 
@@ -35,15 +35,23 @@ public final class Nearest {
         return to(typed, known).map(word -> ": did you mean \"" + word + "\"?").orElse("");
     }
 
+    private static boolean isNear(String typed, String word) {
+        int allowed = allowed(typed, word);
+        return Math.abs(typed.length() - word.length()) <= allowed && slips(typed, word) <= allowed;
+    }
+
     private static int allowed(String typed, String word) {
         return Math.max(1, Math.min(typed.length(), word.length()) / 3);
     }
 
-    private static int slips(String a, String b) {
-        int apart = Math.abs(a.length() - b.length());
-        if (apart > Math.max(a.length(), b.length()) / 2) {
-            return apart;
-        }
+    /**
+     * How many slips lie between two words, upper and lower case told apart.
+     *
+     * @param a one word
+     * @param b the other
+     * @return 0 if they are the same; at most the length of the longer
+     */
+    public static int slips(String a, String b) {
         int[][] table = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             for (int j = 0; j <= b.length(); j++) {

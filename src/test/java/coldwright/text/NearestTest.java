@@ -1,4 +1,4 @@
-package coldwright.lesson;
+package coldwright.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
