@@ -73,8 +73,9 @@ class ArchitectureTest {
                 "bench    | text figure                   | the bench puts the science on another class path and never calls it",
                 "paint    | figure                        | a plate is drawn from data alone",
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
-                "desk     | text science figure lesson bench paint batch | the window knows all but the commands",
-                "terminal | text science figure lesson bench paint batch | the commands work where no window can",
+                "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
+                "desk     | text science figure lesson bench paint batch workbook | the window knows all but the commands",
+                "terminal | text science figure lesson bench paint batch workbook | the commands work where no window can",
             })
     void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {
         String[] may =

@@ -1,0 +1,149 @@
+package coldwright.workbook;
+
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+
+/**
+ * Saves changes soon, on a thread of its own. Changes that follow each other quickly are written
+ * once.
+ *
+ * <p>What could not be written is tried again; the same message is told once in a row.
+ */
+public final class Saver implements AutoCloseable {
+    /** From a change to its write; with the write itself well within a second. */
+    private static final long WAIT_MS = 400;
+
+    /** From a write that failed to the next. */
+    private static final long RETRY_MS = 5_000;
+
+    private final Workbook workbook;
+    private final ScheduledExecutorService background;
+    private final Consumer<String> messages;
+    private final Object writing = new Object();
+    private final Map<LessonKey, LessonWork> pending = new LinkedHashMap<>();
+    private boolean scheduled;
+    private boolean closed;
+    private Optional<String> told = Optional.empty();
+
+    /**
+     * Sets a saver up.
+     *
+     * @param workbook where to save; closing it is its owner's business
+     * @param background where to write; one thread is enough, its end is its owner's business
+     * @param messages takes a sentence for the user when something is not kept, on a thread that
+     *     writes
+     */
+    public Saver(
+            Workbook workbook, ScheduledExecutorService background, Consumer<String> messages) {
+        this.workbook = workbook;
+        this.background = background;
+        this.messages = messages;
+    }
+
+    /**
+     * Takes a change and returns at once. It is on the disk within a second.
+     *
+     * @param work the whole work in a lesson; it is marked as changed now
+     */
+    public void changed(LessonWork work) {
+        boolean late;
+        synchronized (pending) {
+            pending.put(work.key(), work.changedAt(Instant.now()));
+            late = closed;
+        }
+        if (late) {
+            flush();
+        } else {
+            schedule(WAIT_MS);
+        }
+    }
+
+    /**
+     * Forgets a change that was not written yet. Call it before a lesson is loaded again.
+     *
+     * @param key the lesson
+     */
+    public void forget(LessonKey key) {
+        synchronized (writing) {
+            synchronized (pending) {
+                pending.remove(key);
+            }
+        }
+    }
+
+    private void schedule(long afterMs) {
+        synchronized (pending) {
+            if (scheduled || closed) {
+                return;
+            }
+            scheduled = true;
+        }
+        try {
+            background.schedule(this::writeInTurn, afterMs, TimeUnit.MILLISECONDS);
+        } catch (RejectedExecutionException e) {
+            flush();
+        }
+    }
+
+    private void writeInTurn() {
+        synchronized (pending) {
+            scheduled = false;
+        }
+        if (!flush()) {
+            schedule(RETRY_MS);
+        }
+    }
+
+    /**
+     * Writes what waits, on the calling thread.
+     *
+     * @return whether all of it is kept, or none ever will be
+     */
+    public boolean flush() {
+        synchronized (writing) {
+            List<LessonWork> now;
+            synchronized (pending) {
+                now = List.copyOf(pending.values());
+                pending.clear();
+            }
+            boolean kept = true;
+            for (LessonWork work : now) {
+                Optional<String> failure = workbook.save(work);
+                if (failure.isPresent() && workbook.takes(work.key())) {
+                    kept = false;
+                    synchronized (pending) {
+                        pending.putIfAbsent(work.key(), work);
+                    }
+                }
+                tell(failure);
+            }
+            return kept;
+        }
+    }
+
+    private void tell(Optional<String> failure) {
+        if (!failure.equals(told)) {
+            failure.ifPresent(messages);
+        }
+        told = failure;
+    }
+
+    /** Writes what waits and takes no more turns in the background. */
+    @Override
+    public void close() {
+        synchronized (pending) {
+            closed = true;
+        }
+        flush();
+    }
+}

@@ -1,0 +1,2 @@
+/** The text form of all files of the workbook: {@code key: value} lines and indented blocks. */
+package coldwright.workbook.entry;

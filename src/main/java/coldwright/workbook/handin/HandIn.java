@@ -1,0 +1,156 @@
+package coldwright.workbook.handin;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.Part;
+import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.Said;
+import coldwright.workbook.work.StepNames;
+import coldwright.workbook.work.StepWork;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a learner hands in of a lesson.
+ *
+ * @param learner the learner's name as typed
+ * @param lessonFile the lesson's file name, without folders
+ * @param title the lesson's title
+ * @param lessonHash the text of the lesson that was worked on
+ * @param when when it was written, to the second
+ * @param steps every step of the lesson with a snippet, a forecast or a mark; in order
+ */
+public record HandIn(
+        String learner,
+        String lessonFile,
+        String title,
+        ContentHash lessonHash,
+        Instant when,
+        List<HandedStep> steps) {
+    /** How its files end. */
+    public static final String ENDING = ".handin.txt";
+
+    public HandIn {
+        when = when.truncatedTo(ChronoUnit.SECONDS);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * Puts a hand-in together.
+     *
+     * @param work the learner's work, fitted to the lesson
+     * @param learner the learner's name
+     * @param lesson the lesson that was worked on
+     * @param when now
+     * @return every snippet as it stands, the forecasts beside the right answers, what is done
+     */
+    public static HandIn of(LessonWork work, String learner, Lesson lesson, Instant when) {
+        List<HandedStep> steps = new ArrayList<>();
+        for (Map.Entry<String, List<Part>> parts : StepNames.parts(lesson).entrySet()) {
+            HandedStep step = step(work.step(parts.getKey()), parts.getValue());
+            if (step.done() || !step.snippets().isEmpty() || !step.forecasts().isEmpty()) {
+                steps.add(step);
+            }
+        }
+        return new HandIn(
+                learner, work.lessonFile(), lesson.title(), work.lessonHash(), when, steps);
+    }
+
+    private static HandedStep step(StepWork work, List<Part> parts) {
+        List<HandedForecast> forecasts = new ArrayList<>();
+        List<HandedSnippet> snippets = new ArrayList<>();
+        for (Part part : parts) {
+            if (part instanceof Part.Snippet snippet) {
+                int index = snippets.size();
+                String text = work.textOf(index, snippet.code());
+                snippets.add(new HandedSnippet(index, !text.equals(snippet.code()), text));
+            } else if (part instanceof Part.Forecast forecast) {
+                int index = forecasts.size();
+                String said = work.said(index, forecast.question()).map(HandIn::words).orElse("");
+                forecasts.add(
+                        new HandedForecast(
+                                index,
+                                forecast.question(),
+                                said,
+                                CameTrue.words(forecast.answer()),
+                                CameTrue.of(forecast.answer(), said)));
+            }
+        }
+        return new HandedStep(work.title(), work.done(), forecasts, snippets);
+    }
+
+    private static String words(Said said) {
+        if (said instanceof Said.Choice choice) {
+            return choice.words();
+        }
+        if (said instanceof Said.Typed typed) {
+            return typed.text();
+        }
+        if (said instanceof Said.Curve curve) {
+            return "a curve through "
+                    + String.join(
+                            "; ",
+                            curve.points().stream().map(one -> one.x() + " " + one.y()).toList());
+        }
+        throw new AssertionError(said);
+    }
+
+    /**
+     * The work of one step.
+     *
+     * @param name the step's name
+     * @return its work; empty if the hand-in has no such step
+     */
+    public Optional<HandedStep> step(String name) {
+        return steps.stream().filter(step -> step.title().equals(name)).findFirst();
+    }
+
+    /**
+     * What to call its file.
+     *
+     * @return such as {@code Ada-Brunt-01-sugar-salt-and-rum.handin.txt}
+     */
+    public String fileName() {
+        return plain(learner, "nobody") + "-" + plain(lessonName(), "lesson") + ENDING;
+    }
+
+    /**
+     * The lesson's name as a shelf has it.
+     *
+     * @return its file name without its ending
+     */
+    public String lessonName() {
+        return lessonFile.replaceFirst("\\.md$", "");
+    }
+
+    private static String plain(String words, String otherwise) {
+        String name = words.strip().replaceAll("[^\\p{L}\\p{M}\\p{N}_]+", "-");
+        String tidy = name.replaceAll("^-+|-+$", "");
+        return tidy.isEmpty() ? otherwise : tidy.substring(0, Math.min(60, tidy.length()));
+    }
+
+    /**
+     * As readable text.
+     *
+     * @return a text that {@link #read} gives back as the same hand-in
+     */
+    public String text() {
+        return HandInText.write(this);
+    }
+
+    /**
+     * Reads a hand-in.
+     *
+     * @param text a file's text
+     * @return what is usable of it, empty if it is none; and its faults
+     */
+    public static Parsed<Optional<HandIn>> read(String text) {
+        return new HandInText().read(text);
+    }
+}

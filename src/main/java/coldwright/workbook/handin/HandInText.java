@@ -1,0 +1,200 @@
+package coldwright.workbook.handin;
+
+import coldwright.text.TextFault;
+import coldwright.workbook.entry.Entry;
+import coldwright.workbook.entry.EntryReader;
+import coldwright.workbook.entry.EntryWriter;
+import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.work.ContentHash;
+
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** A hand-in's text form; {@code docs/workbook.md} says how it looks. */
+final class HandInText {
+    private static final String HEADING = "Coldwright hand-in 1";
+
+    private final Map<String, Entry> head = new HashMap<>();
+    private final List<HandedStep> steps = new ArrayList<>();
+    private final List<TextFault> faults = new ArrayList<>();
+
+    static String write(HandIn handIn) {
+        EntryWriter out = new EntryWriter(HEADING);
+        List<HandedStep> done = handIn.steps().stream().filter(HandedStep::done).toList();
+        out.entry("learner", handIn.learner())
+                .entry("lesson", handIn.lessonFile())
+                .entry("title", handIn.title())
+                .entry("hash", handIn.lessonHash().hex())
+                .entry("date", handIn.when().toString())
+                .entry("steps done", String.valueOf(done.size()));
+        if (!done.isEmpty()) {
+            out.block(String.join("\n", done.stream().map(HandedStep::title).toList()));
+        }
+        handIn.steps().forEach(step -> write(step, out));
+        return out.text();
+    }
+
+    private static void write(HandedStep step, EntryWriter out) {
+        out.gap().entry("step", step.title()).entry("done", step.done() ? "yes" : "no");
+        for (HandedForecast one : step.forecasts()) {
+            out.entry("forecast " + (one.index() + 1), one.question())
+                    .entry("said", one.said())
+                    .entry("right", one.right())
+                    .entry("came true", one.cameTrue().word());
+        }
+        for (HandedSnippet one : step.snippets()) {
+            out.entry(
+                            "snippet " + (one.index() + 1),
+                            one.changed() ? "changed" : "as its author wrote it")
+                    .block(one.text());
+        }
+    }
+
+    Parsed<Optional<HandIn>> read(String text) {
+        Parsed<List<Entry>> entries = EntryReader.read(text, HEADING);
+        faults.addAll(entries.faults());
+        for (Entry entry : entries.value()) {
+            take(entry);
+        }
+        return new Parsed<>(handIn(entries), faults);
+    }
+
+    private Optional<HandIn> handIn(Parsed<List<Entry>> entries) {
+        if (entries.value().isEmpty()) {
+            if (entries.faults().isEmpty()) {
+                faults.add(new TextFault(1, "the file ends behind its first line"));
+            }
+            return Optional.empty();
+        }
+        if (!head.containsKey("lesson")) {
+            faults.add(new TextFault(1, "there is no line `lesson: ...` that names the lesson"));
+            return Optional.empty();
+        }
+        return Optional.of(
+                new HandIn(
+                        headOf("learner"),
+                        headOf("lesson"),
+                        headOf("title"),
+                        hash(),
+                        when(),
+                        steps));
+    }
+
+    private String headOf(String word) {
+        return head.containsKey(word) ? head.get(word).value() : "";
+    }
+
+    private ContentHash hash() {
+        try {
+            return new ContentHash(headOf("hash"));
+        } catch (IllegalArgumentException e) {
+            fault(head.get("hash"), e.getMessage());
+            return ContentHash.of("");
+        }
+    }
+
+    private Instant when() {
+        try {
+            return Instant.parse(headOf("date"));
+        } catch (DateTimeParseException e) {
+            fault(
+                    head.get("date"),
+                    "\"%s\" is no date; write one like 2026-11-25T16:40:27Z"
+                            .formatted(EntryReader.quoted(headOf("date"))));
+            return Instant.EPOCH;
+        }
+    }
+
+    private void fault(Entry entry, String words) {
+        faults.add(new TextFault(entry == null ? 1 : entry.line(), words));
+    }
+
+    private void take(Entry entry) {
+        switch (entry.word()) {
+            case "learner", "lesson", "title", "hash", "date", "steps done" ->
+                    head.putIfAbsent(entry.word(), entry);
+            case "step" -> steps.add(new HandedStep(entry.value(), false, List.of(), List.of()));
+            case "done", "forecast", "said", "right", "came true", "snippet" -> takeInStep(entry);
+            default ->
+                    fault(
+                            entry,
+                            "\"%s\" is no line of a hand-in; look at its spelling"
+                                    .formatted(EntryReader.quoted(entry.key())));
+        }
+    }
+
+    private void takeInStep(Entry entry) {
+        if (steps.isEmpty()) {
+            fault(
+                    entry,
+                    "\"%s\" stands before the first `step: ...`; move it behind one"
+                            .formatted(EntryReader.quoted(entry.key())));
+            return;
+        }
+        HandedStep step = steps.remove(steps.size() - 1);
+        boolean done = entry.key().equals("done") ? entry.value().equals("yes") : step.done();
+        List<HandedForecast> forecasts = new ArrayList<>(step.forecasts());
+        List<HandedSnippet> snippets = new ArrayList<>(step.snippets());
+        switch (entry.word()) {
+            case "forecast" ->
+                    forecasts.add(
+                            new HandedForecast(place(entry), entry.value(), "", "", CameTrue.OPEN));
+            case "said", "right", "came true" -> answer(forecasts, entry);
+            case "snippet" ->
+                    snippets.add(
+                            new HandedSnippet(
+                                    place(entry),
+                                    entry.value().equals("changed"),
+                                    entry.block().orElse("")));
+            default -> {}
+        }
+        steps.add(new HandedStep(step.title(), done, forecasts, snippets));
+    }
+
+    private int place(Entry entry) {
+        if (entry.number() < 1) {
+            fault(
+                    entry,
+                    "\"%s\" has no number; write one from 1, such as `%s 1`"
+                            .formatted(EntryReader.quoted(entry.key()), entry.word()));
+        }
+        return Math.max(0, entry.number() - 1);
+    }
+
+    private void answer(List<HandedForecast> forecasts, Entry entry) {
+        if (forecasts.isEmpty()) {
+            fault(
+                    entry,
+                    "\"%s\" has no `forecast 1: ...` above it; write the question there"
+                            .formatted(entry.key()));
+            return;
+        }
+        HandedForecast last = forecasts.remove(forecasts.size() - 1);
+        String word = entry.word();
+        forecasts.add(
+                new HandedForecast(
+                        last.index(),
+                        last.question(),
+                        word.equals("said") ? entry.value() : last.said(),
+                        word.equals("right") ? entry.value() : last.right(),
+                        word.equals("came true") ? cameTrue(entry) : last.cameTrue()));
+    }
+
+    private CameTrue cameTrue(Entry entry) {
+        try {
+            return CameTrue.valueOf(entry.value().toUpperCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            fault(
+                    entry,
+                    "came true is \"%s\"; it must be yes, no or open"
+                            .formatted(EntryReader.quoted(entry.value())));
+            return CameTrue.OPEN;
+        }
+    }
+}

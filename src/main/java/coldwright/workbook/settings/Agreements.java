@@ -1,0 +1,97 @@
+package coldwright.workbook.settings;
+
+import coldwright.text.TextFault;
+import coldwright.workbook.entry.EntryReader;
+import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.work.ContentHash;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The lessons whose snippets a user agreed to run. A lesson whose text changes by one letter is
+ * another lesson.
+ *
+ * @param names what each was called when the user agreed, by the hash of its text
+ */
+public record Agreements(Map<ContentHash, String> names) {
+    private static final String HEADING = "Coldwright agreements 1";
+
+    /** Keeps the order of agreement. */
+    public Agreements {
+        names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
+    }
+
+    /**
+     * Before the first agreement.
+     *
+     * @return none
+     */
+    public static Agreements none() {
+        return new Agreements(Map.of());
+    }
+
+    /**
+     * Whether the user agreed.
+     *
+     * @param hash the hash of a lesson's text
+     * @return true if so
+     */
+    public boolean agreed(ContentHash hash) {
+        return names.containsKey(hash);
+    }
+
+    /**
+     * With one more agreement.
+     *
+     * @param hash the hash of a lesson's text
+     * @param name what the lesson is called; its line ends become spaces
+     * @return new agreements
+     */
+    public Agreements agree(ContentHash hash, String name) {
+        Map<ContentHash, String> next = new LinkedHashMap<>(names);
+        next.put(hash, name.replaceAll("[\\p{Cntrl}\\u2028\\u2029\\s]+", " ").strip());
+        return new Agreements(next);
+    }
+
+    /**
+     * As a text: a hash and a name a line.
+     *
+     * @return a text that {@link #read} gives back as the same agreements
+     */
+    public String text() {
+        StringBuilder out = new StringBuilder(HEADING).append('\n');
+        names.forEach((hash, name) -> out.append((hash.hex() + " " + name).strip()).append('\n'));
+        return out.toString();
+    }
+
+    /**
+     * Reads agreements. What is no hash is no agreement.
+     *
+     * @param text a file's text
+     * @return the agreements, and a sentence for each line that is none
+     */
+    public static Parsed<Agreements> read(String text) {
+        Agreements agreements = none();
+        List<TextFault> faults = new ArrayList<>();
+        String[] lines = text.split("\\R", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i].strip();
+            String[] both = line.split("\\s+", 2);
+            if (both[0].matches("[0-9a-f]{64}")) {
+                agreements =
+                        agreements.agree(new ContentHash(both[0]), both.length > 1 ? both[1] : "");
+            } else if (!line.isEmpty() && !line.equals(HEADING)) {
+                faults.add(
+                        new TextFault(
+                                i + 1,
+                                "\"%s\" is no hash and name; you will be asked again before that lesson runs"
+                                        .formatted(EntryReader.quoted(line))));
+            }
+        }
+        return new Parsed<>(agreements, faults);
+    }
+}

@@ -1,0 +1,146 @@
+package coldwright.workbook.settings;
+
+import coldwright.text.TextFault;
+import coldwright.workbook.entry.EntryReader;
+import coldwright.workbook.entry.Parsed;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Settings as a readable text of {@code key: value} lines. */
+public final class PreferencesText {
+    private static final String HEADING = "Coldwright settings 1";
+    private static final String TYPE_SIZE = "typeSizePercent";
+
+    private final List<TextFault> faults = new ArrayList<>();
+    private final List<String> others = new ArrayList<>();
+    private final Set<String> seen = new HashSet<>();
+    private Preferences read = Preferences.usual();
+
+    private PreferencesText() {}
+
+    /**
+     * Writes settings.
+     *
+     * @param preferences the settings
+     * @return a text that {@link #read} gives back as the same settings
+     */
+    public static String write(Preferences preferences) {
+        List<String> lines = new ArrayList<>();
+        lines.add(HEADING);
+        lines.add(TYPE_SIZE + ": " + preferences.typeSizePercent());
+        lines.add("theme: " + word(preferences.theme()));
+        lines.add("temperature: " + preferences.temperatureUnit());
+        lines.add("mass: " + word(preferences.massUnit()));
+        lines.add("language: " + word(preferences.language()));
+        for (BenchLimit limit : BenchLimit.values()) {
+            lines.add(limit.key() + ": " + preferences.limit(limit));
+        }
+        lines.addAll(preferences.others());
+        return String.join("\n", lines) + "\n";
+    }
+
+    /**
+     * Reads settings. What is not usable has its usual value.
+     *
+     * @param text a file's text
+     * @return the settings, and a sentence for each value that was not taken
+     */
+    public static Parsed<Preferences> read(String text) {
+        PreferencesText reader = new PreferencesText();
+        String[] lines = text.split("\\R", -1);
+        for (int i = 0; i < lines.length; i++) {
+            if (!lines[i].isBlank() && !lines[i].strip().equals(HEADING)) {
+                reader.line(i + 1, lines[i]);
+            }
+        }
+        return new Parsed<>(reader.read.withOthers(reader.others), reader.faults);
+    }
+
+    private void line(int number, String line) {
+        int colon = line.indexOf(':');
+        String key = line.substring(0, Math.max(0, colon)).strip();
+        String value = line.substring(colon + 1).strip();
+        try {
+            Optional<Preferences> next = taken(key, value);
+            if (next.isEmpty()) {
+                others.add(line);
+            } else if (seen.add(key)) {
+                read = next.get();
+            } else {
+                throw new IllegalArgumentException(
+                        "\"%s\" stands here for a second time; the first is taken".formatted(key));
+            }
+        } catch (IllegalArgumentException e) {
+            faults.add(new TextFault(number, e.getMessage()));
+        }
+    }
+
+    private Optional<Preferences> taken(String key, String value) {
+        return switch (key) {
+            case TYPE_SIZE ->
+                    Optional.of(
+                            read.withTypeSizePercent(
+                                    number(
+                                            key,
+                                            value,
+                                            Preferences.LEAST_TYPE_SIZE_PERCENT,
+                                            Preferences.MOST_TYPE_SIZE_PERCENT)));
+            case "theme" -> Optional.of(read.with(one(Theme.class, key, value)));
+            case "temperature" -> Optional.of(read.with(one(TemperatureUnit.class, key, value)));
+            case "mass" -> Optional.of(read.with(one(MassUnit.class, key, value)));
+            case "language" -> Optional.of(read.with(one(Language.class, key, value)));
+            default ->
+                    Arrays.stream(BenchLimit.values())
+                            .filter(limit -> limit.key().equals(key))
+                            .findFirst()
+                            .map(
+                                    limit ->
+                                            read.with(
+                                                    limit,
+                                                    number(
+                                                            key,
+                                                            value,
+                                                            limit.least(),
+                                                            limit.most())));
+        };
+    }
+
+    private static int number(String key, String value, int least, int most) {
+        boolean whole = value.matches("-?\\d{1,9}");
+        if (!whole || Integer.parseInt(value) < least || Integer.parseInt(value) > most) {
+            throw new IllegalArgumentException(
+                    "%s is \"%s\"; it must be a whole number between %d and %d, and has its usual value until then"
+                            .formatted(key, EntryReader.quoted(value), least, most));
+        }
+        return Integer.parseInt(value);
+    }
+
+    private static <E extends Enum<E>> E one(Class<E> kind, String key, String value) {
+        return Arrays.stream(kind.getEnumConstants())
+                .filter(one -> one.name().equalsIgnoreCase(value))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "%s is \"%s\"; it must be %s, and has its usual value until then"
+                                                .formatted(
+                                                        key,
+                                                        EntryReader.quoted(value),
+                                                        Arrays.stream(kind.getEnumConstants())
+                                                                .map(PreferencesText::word)
+                                                                .collect(
+                                                                        Collectors.joining(
+                                                                                " or ")))));
+    }
+
+    private static String word(Enum<?> one) {
+        return one instanceof TemperatureUnit ? one.name() : one.name().toLowerCase(Locale.ROOT);
+    }
+}

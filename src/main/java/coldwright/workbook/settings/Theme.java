@@ -1,0 +1,8 @@
+package coldwright.workbook.settings;
+
+/** Colours of the window. */
+public enum Theme {
+    LIGHT,
+    DARK,
+    CONTRAST
+}

@@ -1,0 +1,93 @@
+package coldwright.workbook.work;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonShelf;
+import coldwright.text.TextFile;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * The SHA-256 of a text in UTF-8, its line ends taken as {@code \n}: the same file has the same
+ * hash on every system.
+ *
+ * @param hex 64 hexadecimal digits in small letters
+ */
+public record ContentHash(String hex) {
+    private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
+
+    /**
+     * Checks the form.
+     *
+     * @throws IllegalArgumentException if it is no such hash
+     */
+    public ContentHash {
+        if (!FORM.matcher(hex).matches()) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is no content hash; it must be 64 digits from 0 to f".formatted(hex));
+        }
+    }
+
+    /**
+     * The hash of a text.
+     *
+     * @param text any text
+     * @return its hash
+     */
+    public static ContentHash of(String text) {
+        try {
+            byte[] bytes = text.replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8);
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+            return new ContentHash(HexFormat.of().formatHex(digest));
+        } catch (NoSuchAlgorithmException e) {
+            throw new AssertionError("every Java has SHA-256", e);
+        }
+    }
+
+    /**
+     * The hash of a lesson's file.
+     *
+     * @param bytes the file's content, the same bytes that were given to the lesson's reader
+     * @return the hash of its text; of nothing if it is no text
+     */
+    public static ContentHash of(byte[] bytes) {
+        return of(TextFile.of(bytes).text().orElse(""));
+    }
+
+    /**
+     * The hash of a lesson that was read from a file or came with the program. Reads the file
+     * again: whoever asks for consent must hash the bytes that were parsed instead.
+     *
+     * @param lesson as read
+     * @return its hash; empty if its file is no longer there
+     */
+    public static Optional<ContentHash> of(Lesson lesson) {
+        try {
+            Path file = Path.of(lesson.file());
+            if (Files.isRegularFile(file)) {
+                return Optional.of(of(Files.readAllBytes(file)));
+            }
+        } catch (InvalidPathException | IOException e) {
+            return Optional.empty();
+        }
+        try (InputStream in = LessonShelf.class.getResourceAsStream("/" + lesson.file())) {
+            return in == null ? Optional.empty() : Optional.of(of(in.readAllBytes()));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public String toString() {
+        return hex;
+    }
+}

@@ -1,0 +1,64 @@
+package coldwright.workbook.work;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * What a lesson's work is filed under: a name that every file system takes.
+ *
+ * @param name letters a to z, digits, {@code -} and {@code _}; 1 to 80 of them
+ */
+public record LessonKey(String name) {
+    private static final Pattern FORM = Pattern.compile("[a-z0-9_-]{1,80}");
+    private static final Pattern RESERVED =
+            Pattern.compile("con|prn|aux|nul|com[0-9]|lpt[0-9]|settings|agreed|lock");
+    private static final int LONGEST_STEM = 60;
+    private static final int HASH_DIGITS = 12;
+
+    /**
+     * Checks the form.
+     *
+     * @throws IllegalArgumentException if the name has other characters
+     */
+    public LessonKey {
+        if (!FORM.matcher(name).matches()) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is no key of a lesson; it must be 1 to 80 of a to z, 0 to 9, - and _"
+                            .formatted(name));
+        }
+    }
+
+    /**
+     * The key of a lesson that comes with the program.
+     *
+     * @param name what the shelf calls it
+     * @return its key, the name itself where it can be
+     */
+    public static LessonKey ofShelf(String name) {
+        return FORM.matcher(name).matches() && !RESERVED.matcher(name).matches()
+                ? new LessonKey(name)
+                : hashed(name, name);
+    }
+
+    /**
+     * The key of a lesson in a file of the user's own. Files of one name in two folders have two
+     * keys.
+     *
+     * @param file the lesson's file
+     * @return its key
+     */
+    public static LessonKey ofFile(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        Path name = whole.getFileName();
+        return hashed(
+                name == null ? "lesson" : name.toString().replaceFirst("\\.md$", ""),
+                whole.toString());
+    }
+
+    private static LessonKey hashed(String name, String whole) {
+        String stem = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9_-]+", "-");
+        String cut = stem.substring(0, Math.min(LONGEST_STEM, stem.length()));
+        return new LessonKey(cut + "-" + ContentHash.of(whole).hex().substring(0, HASH_DIGITS));
+    }
+}

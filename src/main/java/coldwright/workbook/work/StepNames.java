@@ -1,0 +1,56 @@
+package coldwright.workbook.work;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.Part;
+import coldwright.lesson.Step;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the steps of a lesson are called in its work: their titles. */
+public final class StepNames {
+    /** What stands before the first step. */
+    public static final String OPENING = "";
+
+    private StepNames() {}
+
+    /**
+     * The names of a lesson's steps, without the opening.
+     *
+     * @param lesson the lesson
+     * @return one for each step, in order; a second step of the same title has {@code (2)} behind
+     *     it
+     */
+    public static List<String> of(Lesson lesson) {
+        Map<String, Integer> seen = new HashMap<>();
+        List<String> names = new ArrayList<>();
+        for (Step step : lesson.steps()) {
+            int times = seen.merge(step.title(), 1, Integer::sum);
+            String name = times == 1 ? step.title() : step.title() + " (" + times + ")";
+            while (names.contains(name) || name.equals(OPENING)) {
+                name += " (again)";
+            }
+            names.add(name);
+        }
+        return List.copyOf(names);
+    }
+
+    /**
+     * The parts of a lesson by step.
+     *
+     * @param lesson the lesson
+     * @return the opening's parts under {@link #OPENING}, then those of each step, in order
+     */
+    public static Map<String, List<Part>> parts(Lesson lesson) {
+        Map<String, List<Part>> parts = new LinkedHashMap<>();
+        parts.put(OPENING, lesson.opening());
+        List<String> names = of(lesson);
+        for (int i = 0; i < names.size(); i++) {
+            parts.put(names.get(i), lesson.steps().get(i).parts());
+        }
+        return parts;
+    }
+}

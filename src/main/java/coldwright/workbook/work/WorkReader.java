@@ -1,0 +1,245 @@
+package coldwright.workbook.work;
+
+import coldwright.text.TextFault;
+import coldwright.workbook.entry.Entry;
+import coldwright.workbook.entry.EntryReader;
+import coldwright.workbook.entry.Parsed;
+
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads one file of work; tells each fault and goes on behind it. */
+final class WorkReader {
+    private static final ContentHash UNKNOWN = ContentHash.of("");
+
+    private final LessonKey key;
+    private final Map<String, Entry> head = new HashMap<>();
+    private final List<StepWork> steps = new ArrayList<>();
+    private final List<TextFault> faults = new ArrayList<>();
+    private StepWork step;
+    private Entry question;
+
+    WorkReader(LessonKey key) {
+        this.key = key;
+    }
+
+    Parsed<Optional<LessonWork>> read(String text) {
+        Parsed<List<Entry>> entries = EntryReader.read(text, WorkText.HEADING);
+        faults.addAll(entries.faults());
+        if (!entries.value().isEmpty() || entries.faults().isEmpty()) {
+            for (Entry entry : entries.value()) {
+                try {
+                    take(entry);
+                } catch (IllegalArgumentException e) {
+                    faults.add(new TextFault(entry.line(), e.getMessage()));
+                }
+            }
+            endStep();
+        }
+        return new Parsed<>(work(entries), faults);
+    }
+
+    private Optional<LessonWork> work(Parsed<List<Entry>> entries) {
+        if (entries.value().isEmpty()) {
+            if (entries.faults().isEmpty()) {
+                faults.add(new TextFault(1, "the file ends behind its first line"));
+            }
+            return Optional.empty();
+        }
+        if (headOf("hash").isEmpty()) {
+            faults.add(
+                    new TextFault(
+                            1, "there is no line `hash: ...` that says which lesson text this is"));
+        }
+        return Optional.of(
+                new LessonWork(
+                        key,
+                        headOf("lesson").map(Entry::value).orElse(key.name() + ".md"),
+                        headOf("title").map(Entry::value).orElse(""),
+                        headOf("hash").map(this::hash).orElse(UNKNOWN),
+                        headOf("changed").flatMap(this::instant).orElse(Instant.EPOCH),
+                        headOf("in sight").map(Entry::value).orElse(StepNames.OPENING),
+                        steps));
+    }
+
+    private Optional<Entry> headOf(String word) {
+        return Optional.ofNullable(head.get(word));
+    }
+
+    /** A hash that can't be read is that of no text, so that what it belongs to is not lost. */
+    private ContentHash hash(Entry entry) {
+        try {
+            return new ContentHash(entry.value());
+        } catch (IllegalArgumentException e) {
+            faults.add(new TextFault(entry.line(), e.getMessage()));
+            return UNKNOWN;
+        }
+    }
+
+    private Optional<Instant> instant(Entry entry) {
+        try {
+            return Optional.of(Instant.parse(entry.value()));
+        } catch (DateTimeParseException e) {
+            faults.add(
+                    new TextFault(
+                            entry.line(),
+                            "\"%s\" is no time; write one like 2026-11-25T16:40:27Z"
+                                    .formatted(EntryReader.quoted(entry.value()))));
+            return Optional.empty();
+        }
+    }
+
+    private void take(Entry entry) {
+        switch (entry.word()) {
+            case "lesson", "title", "hash", "changed", "in sight" -> takeHead(entry);
+            case "step" -> takeStep(entry);
+            case "read" -> step = step(entry).withRead(yes(entry));
+            case "done" -> step = step(entry).withDone(yes(entry));
+            case "forecast" -> question = entry;
+            case "choice" -> answer(new Said.Choice(place(entry), entry.value()), entry);
+            case "typed" -> answer(new Said.Typed(entry.value()), entry);
+            case "curve" -> answer(new Said.Curve(points(entry)), entry);
+            case "snippet" -> takeSnippet(entry);
+            case "aside" -> takeAside(entry);
+            default ->
+                    throw new IllegalArgumentException(
+                            "\"%s\" is no line of a workbook; look at its spelling"
+                                    .formatted(EntryReader.quoted(entry.key())));
+        }
+    }
+
+    private void takeHead(Entry entry) {
+        if (head.putIfAbsent(entry.key(), entry) != null) {
+            throw twice(entry);
+        }
+    }
+
+    private void takeStep(Entry entry) {
+        endStep();
+        StepWork former =
+                steps.stream()
+                        .filter(one -> one.title().equals(entry.value()))
+                        .findFirst()
+                        .orElse(null);
+        if (former == null) {
+            step = StepWork.empty(entry.value());
+            return;
+        }
+        steps.remove(former);
+        step = former;
+        throw new IllegalArgumentException(
+                "the step \"%s\" stands here for a second time; put its lines together"
+                        .formatted(EntryReader.quoted(entry.value())));
+    }
+
+    private void endStep() {
+        if (step != null) {
+            steps.add(step);
+        }
+        question = null;
+    }
+
+    private StepWork step(Entry entry) {
+        if (step == null) {
+            throw new IllegalArgumentException(
+                    "\"%s\" stands before the first `step: ...`; move it behind one"
+                            .formatted(EntryReader.quoted(entry.key())));
+        }
+        return step;
+    }
+
+    private static boolean yes(Entry entry) {
+        if (!entry.value().equals("yes") && !entry.value().equals("no")) {
+            throw new IllegalArgumentException(
+                    "%s is \"%s\"; it must be yes or no"
+                            .formatted(entry.key(), EntryReader.quoted(entry.value())));
+        }
+        return entry.value().equals("yes");
+    }
+
+    private static int place(Entry entry) {
+        if (entry.number() < 1) {
+            throw new IllegalArgumentException(
+                    "\"%s\" has no number; write one from 1, such as `%s 1`"
+                            .formatted(EntryReader.quoted(entry.key()), entry.word()));
+        }
+        return entry.number() - 1;
+    }
+
+    private void answer(Said said, Entry entry) {
+        StepWork here = step(entry);
+        if (question == null) {
+            throw new IllegalArgumentException(
+                    "this answer has no `forecast 1: ...` above it; write the question there");
+        }
+        Entry asked = question;
+        question = null;
+        int index = place(asked);
+        if (here.forecasts().stream().anyMatch(one -> one.index() == index)) {
+            throw twice(asked);
+        }
+        step = here.withForecast(new Forecasted(index, asked.value(), said));
+    }
+
+    /** A text that can't be placed is kept aside: somebody wrote it. */
+    private void takeSnippet(Entry entry) {
+        StepWork here = step(entry);
+        if (entry.number() < 1) {
+            takeAside(entry);
+            place(entry);
+        }
+        int index = place(entry);
+        if (here.edit(index).isPresent()) {
+            takeAside(entry);
+            throw twice(entry);
+        }
+        List<SnippetEdit> edits = new ArrayList<>(here.edits());
+        edits.add(new SnippetEdit(index, entry.block().orElse(""), hash(entry)));
+        step = here.with(edits, here.aside());
+    }
+
+    private void takeAside(Entry entry) {
+        StepWork here = step(entry);
+        int index = Math.max(0, entry.number() - 1);
+        List<SnippetEdit> aside = new ArrayList<>(here.aside());
+        aside.add(new SnippetEdit(index, entry.block().orElse(""), hash(entry)));
+        step = here.with(here.edits(), aside);
+    }
+
+    private static List<Said.Point> points(Entry entry) {
+        List<Said.Point> points = new ArrayList<>();
+        for (String line : entry.block().orElse("").split("\n", -1)) {
+            String[] both = line.strip().split("\\s+", -1);
+            if (both.length == 2) {
+                points.add(new Said.Point(number(both[0]), number(both[1])));
+            } else if (!line.isBlank()) {
+                throw new IllegalArgumentException(
+                        "\"%s\" is no point of a curve; write two numbers such as `-5 20.1`"
+                                .formatted(EntryReader.quoted(line.strip())));
+            }
+        }
+        return points;
+    }
+
+    private static double number(String text) {
+        try {
+            return Double.parseDouble(text.replace('−', '-'));
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is no number; write one such as -5.2"
+                            .formatted(EntryReader.quoted(text)),
+                    e);
+        }
+    }
+
+    private static IllegalArgumentException twice(Entry entry) {
+        return new IllegalArgumentException(
+                "\"%s\" stands here for a second time; take one of them out"
+                        .formatted(EntryReader.quoted(entry.key())));
+    }
+}

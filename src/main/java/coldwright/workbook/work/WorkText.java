@@ -1,0 +1,82 @@
+package coldwright.workbook.work;
+
+import coldwright.workbook.entry.EntryWriter;
+import coldwright.workbook.entry.Parsed;
+
+import java.util.Optional;
+
+/** Work in a lesson as readable text; {@code docs/workbook.md} says how it looks. */
+public final class WorkText {
+    /** The first line of each file. */
+    public static final String HEADING = "Coldwright workbook 1";
+
+    private WorkText() {}
+
+    /**
+     * Writes work.
+     *
+     * @param work the work
+     * @return a text that {@link #read} gives back as the same work
+     */
+    public static String write(LessonWork work) {
+        EntryWriter out = new EntryWriter(HEADING);
+        out.entry("lesson", work.lessonFile())
+                .entry("title", work.title())
+                .entry("hash", work.lessonHash().hex())
+                .entry("changed", work.changed().toString())
+                .entry("in sight", work.inSight());
+        work.steps().forEach(step -> write(step, out));
+        return out.text();
+    }
+
+    private static void write(StepWork step, EntryWriter out) {
+        out.gap().entry("step", step.title());
+        if (step.read()) {
+            out.entry("read", "yes");
+        }
+        if (step.done()) {
+            out.entry("done", "yes");
+        }
+        for (Forecasted one : step.forecasts()) {
+            out.entry("forecast " + (one.index() + 1), one.question());
+            write(one.said(), out);
+        }
+        step.edits().forEach(edit -> write("snippet ", edit, out));
+        step.aside().forEach(edit -> write("aside ", edit, out));
+    }
+
+    private static void write(String word, SnippetEdit edit, EntryWriter out) {
+        out.entry(word + (edit.index() + 1), edit.from().hex()).block(edit.text());
+    }
+
+    private static void write(Said said, EntryWriter out) {
+        if (said instanceof Said.Choice choice) {
+            out.entry("choice " + (choice.index() + 1), choice.words());
+        } else if (said instanceof Said.Typed typed) {
+            out.entry("typed", typed.text());
+        } else if (said instanceof Said.Curve curve) {
+            out.entry("curve", curve.points().size() + " points");
+            if (!curve.points().isEmpty()) {
+                out.block(String.join("\n", curve.points().stream().map(WorkText::of).toList()));
+            }
+        } else {
+            throw new AssertionError(said);
+        }
+    }
+
+    private static String of(Said.Point point) {
+        return point.x() + " " + point.y();
+    }
+
+    /**
+     * Reads work.
+     *
+     * @param key what it is filed under
+     * @param text a file's text
+     * @return what is usable of it, empty if it is no such file or does not say which lesson it
+     *     belongs to; and its faults
+     */
+    public static Parsed<Optional<LessonWork>> read(LessonKey key, String text) {
+        return new WorkReader(key).read(text);
+    }
+}
