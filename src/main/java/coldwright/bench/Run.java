@@ -1,5 +1,6 @@
 package coldwright.bench;
 
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 
 import java.time.Duration;
@@ -11,16 +12,25 @@ import java.util.List;
  * @param outcome how it ended
  * @param printed what it printed, cut at the limit
  * @param printedCut whether more was printed than is kept
- * @param figures what it drew, in order, at most as many as the limit
+ * @param exhibits what it drew, figures and drawings, in order, at most as many as the limit
  * @param elapsed from the call to the end
  */
 public record Run(
         Outcome outcome,
         String printed,
         boolean printedCut,
-        List<Figure> figures,
+        List<Exhibit> exhibits,
         Duration elapsed) {
     public Run {
-        figures = List.copyOf(figures);
+        exhibits = List.copyOf(exhibits);
+    }
+
+    /**
+     * The charts among what it drew.
+     *
+     * @return the figures, in order
+     */
+    public List<Figure> figures() {
+        return exhibits.stream().filter(Figure.class::isInstance).map(Figure.class::cast).toList();
     }
 }

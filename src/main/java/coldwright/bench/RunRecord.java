@@ -1,8 +1,8 @@
 package coldwright.bench;
 
 import coldwright.bench.process.FrameListener;
-import coldwright.figure.Figure;
-import coldwright.figure.FigureCodec;
+import coldwright.figure.Exhibit;
+import coldwright.figure.ExhibitCodec;
 
 import java.io.ByteArrayInputStream;
 import java.io.DataInputStream;
@@ -22,7 +22,7 @@ final class RunRecord implements FrameListener {
     private final RunWatcher watcher;
     private final long startNanos;
     private final StringBuilder printed = new StringBuilder();
-    private final List<Figure> figures = new ArrayList<>();
+    private final List<Exhibit> exhibits = new ArrayList<>();
     private final CharsetDecoder decoder =
             StandardCharsets.UTF_8
                     .newDecoder()
@@ -68,17 +68,17 @@ final class RunRecord implements FrameListener {
 
     @Override
     public void drew(byte[] bytes) throws IOException {
-        Figure figure =
-                FigureCodec.read(
+        Exhibit exhibit =
+                ExhibitCodec.read(
                         new DataInputStream(new ByteArrayInputStream(bytes)),
                         settings.pointLimit());
         synchronized (this) {
-            if (figures.size() >= settings.figureLimit()) {
+            if (exhibits.size() >= settings.figureLimit()) {
                 throw new IOException("more figures than the bench lets through");
             }
-            figures.add(figure);
+            exhibits.add(exhibit);
         }
-        tell(() -> watcher.drew(figure));
+        tell(() -> watcher.drew(exhibit));
     }
 
     /** A watcher that fails must not harm the run. */
@@ -96,7 +96,7 @@ final class RunRecord implements FrameListener {
     }
 
     synchronized int figuresLeft() {
-        return settings.figureLimit() - figures.size();
+        return settings.figureLimit() - exhibits.size();
     }
 
     synchronized Run end(Outcome outcome) {
@@ -104,7 +104,7 @@ final class RunRecord implements FrameListener {
                 outcome,
                 printed.toString(),
                 cut,
-                figures,
+                exhibits,
                 Duration.ofNanos(System.nanoTime() - startNanos));
     }
 }

@@ -1,6 +1,6 @@
 package coldwright.bench;
 
-import coldwright.figure.Figure;
+import coldwright.figure.Exhibit;
 
 /** Hears of a run while it goes on; called on a thread of the bench, so return at once. */
 public interface RunWatcher {
@@ -15,11 +15,11 @@ public interface RunWatcher {
     default void printed(String text) {}
 
     /**
-     * The snippet drew a figure.
+     * The snippet drew a figure or a drawing.
      *
-     * @param figure what it drew
+     * @param exhibit what it drew
      */
-    default void drew(Figure figure) {}
+    default void drew(Exhibit exhibit) {}
 
     /**
      * Snippets above have to run first.

@@ -2,6 +2,7 @@ package coldwright.desk;
 
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.page.DeskView;
+import coldwright.desk.page.FigurePainter;
 import coldwright.desk.page.Frames;
 import coldwright.desk.page.Pens;
 import coldwright.lesson.Lesson;
@@ -54,13 +55,7 @@ public final class DeskApp extends Application {
         bench = new BenchRunner(work);
         desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater);
         Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
-        Pens pens =
-                new Pens(
-                        (drawn, sheet) ->
-                                ChartPainter.paint(drawn.figure(), drawn.earlier(), sheet)
-                                        .picture(),
-                        pen,
-                        Platform::runLater);
+        Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
         DeskView view =
                 new DeskView(
                         desk,

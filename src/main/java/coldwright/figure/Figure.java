@@ -35,7 +35,8 @@ public record Figure(
         List<Series> series,
         List<Mark> marks,
         String writtenText,
-        List<String> sources) {
+        List<String> sources)
+        implements Exhibit {
 
     /** How many points a line is drawn through when it is given as a function. */
     public static final int POINTS_OF_A_FUNCTION = 200;

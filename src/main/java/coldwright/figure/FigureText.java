@@ -19,6 +19,33 @@ public final class FigureText {
     private FigureText() {}
 
     /**
+     * Describes a figure or a drawing.
+     *
+     * @param exhibit what is shown
+     * @return the author's own text if it has one, else sentences computed from the data
+     */
+    public static String describe(Exhibit exhibit) {
+        if (exhibit instanceof Figure figure) {
+            return describe(figure);
+        }
+        if (exhibit instanceof Drawing drawing) {
+            return DrawingText.describe(drawing);
+        }
+        throw new AssertionError(exhibit.getClass());
+    }
+
+    /**
+     * The time of one moment of a drawing, such as {@code 7 d}.
+     *
+     * @param drawing the drawing
+     * @param moment which moment, from 0
+     * @return number and unit, as finely as the moments stand apart; empty where time has no unit
+     */
+    public static String time(Drawing drawing, int moment) {
+        return DrawingText.time(drawing, moment);
+    }
+
+    /**
      * Describes a figure.
      *
      * @param figure the figure

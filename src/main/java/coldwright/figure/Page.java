@@ -10,25 +10,25 @@ import java.util.function.Consumer;
  * somebody says where figures shall go.
  */
 public final class Page {
-    private static volatile Consumer<Figure> reader = figure -> {};
+    private static volatile Consumer<Exhibit> reader = exhibit -> {};
 
     private Page() {}
 
     /**
-     * Puts a figure on the page.
+     * Puts a figure or a drawing on the page.
      *
-     * @param figure what to show
+     * @param exhibit what to show
      */
-    public static void show(Figure figure) {
-        reader.accept(Objects.requireNonNull(figure, "figure"));
+    public static void show(Exhibit exhibit) {
+        reader.accept(Objects.requireNonNull(exhibit, "exhibit"));
     }
 
     /**
-     * Says where figures go from now on.
+     * Says where figures and drawings go from now on.
      *
-     * @param newReader takes each figure shown
+     * @param newReader takes each that is shown
      */
-    public static void readBy(Consumer<Figure> newReader) {
+    public static void readBy(Consumer<Exhibit> newReader) {
         reader = Objects.requireNonNull(newReader, "newReader");
     }
 }

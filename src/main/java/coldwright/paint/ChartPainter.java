@@ -90,7 +90,7 @@ public final class ChartPainter {
         Optional<Figure> was = earlier.filter(before -> comparable(figure, before));
         Layout layout = Layout.of(figure, was, sheet);
         Frame.paint(g, layout, layers(layout));
-        Drawing.prepare(g);
+        Fineness.prepare(g);
         layout.lines().forEach(line -> line.paint(g));
         for (Legend.Placed sample : layout.samples()) {
             layout.legend().paint(g, sample, layout.lineWidth());

@@ -1,5 +1,7 @@
 package coldwright.paint;
 
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 
 import java.io.ByteArrayOutputStream;
@@ -69,6 +71,42 @@ public final class FigureFiles {
     }
 
     /**
+     * Writes one moment of a drawing in the format that the file's ending names.
+     *
+     * @param drawing the drawing
+     * @param moment which moment, from 0
+     * @param file a file ending in {@code .svg} or {@code .png}; one that is there is replaced
+     * @throws IOException if it can't be written
+     * @throws IllegalArgumentException if the ending is another
+     */
+    public static void write(Drawing drawing, int moment, Path file) throws IOException {
+        String name = String.valueOf(file.getFileName());
+        Sheet sheet = DrawingPainter.SHEET;
+        String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        if (ending.equals("svg")) {
+            String svg = FigureSvg.of(drawing, moment, sheet);
+            writeWhole(svg.getBytes(StandardCharsets.UTF_8), file);
+        } else if (ending.equals("png")) {
+            writeWhole(png(DrawingPainter.paint(drawing, moment, sheet)), file);
+        } else {
+            throw new IllegalArgumentException(
+                    "%s is no drawing's file; it must end in .svg or .png".formatted(name));
+        }
+    }
+
+    /**
+     * One moment of a drawing as an SVG document, as {@link #svg(Figure, Sheet)}.
+     *
+     * @param drawing the drawing
+     * @param moment which moment, from 0
+     * @param sheet how large, in logical pixels
+     * @return one {@code svg} element
+     */
+    public static String svg(Drawing drawing, int moment, Sheet sheet) {
+        return FigureSvg.of(drawing, moment, sheet);
+    }
+
+    /**
      * The figure as an SVG document, its letters as text, its description within.
      *
      * @param figure the figure
@@ -97,9 +135,13 @@ public final class FigureFiles {
      * @return the file's bytes
      */
     public static byte[] png(Figure figure, Sheet sheet) {
+        return png(ChartPainter.paint(figure, sheet).picture());
+    }
+
+    private static byte[] png(Picture picture) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
-            ImageIO.write(ChartPainter.paint(figure, sheet).picture().image(), "png", out);
+            ImageIO.write(picture.image(), "png", out);
         } catch (IOException e) {
             throw new AssertionError("a write into memory failed", e);
         }
@@ -109,11 +151,11 @@ public final class FigureFiles {
     /**
      * A name for the figure's file, made from its title.
      *
-     * @param figure the figure
+     * @param figure the figure or drawing
      * @param ending such as {@code svg}
      * @return a name that every file system takes: letters, digits and hyphens, not too long
      */
-    public static String nameFor(Figure figure, String ending) {
+    public static String nameFor(Exhibit figure, String ending) {
         String plain =
                 Normalizer.normalize(figure.title(), Normalizer.Form.NFKD)
                         .replaceAll("\\p{M}", "")

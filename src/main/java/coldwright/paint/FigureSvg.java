@@ -1,18 +1,22 @@
 package coldwright.paint;
 
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
+import coldwright.figure.ExhibitCodec;
 import coldwright.figure.Figure;
-import coldwright.figure.FigureCodec;
 import coldwright.figure.FigureText;
 
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.ViewBox;
 
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
@@ -25,6 +29,14 @@ final class FigureSvg {
     private FigureSvg() {}
 
     static String of(Figure figure, Sheet sheet) {
+        return of(figure, sheet, g -> ChartPainter.draw(figure, Optional.empty(), sheet, g));
+    }
+
+    static String of(Drawing drawing, int moment, Sheet sheet) {
+        return of(drawing, sheet, g -> DrawingPainter.draw(drawing, moment, sheet, g));
+    }
+
+    private static String of(Exhibit figure, Sheet sheet, Consumer<Graphics2D> drawing) {
         SVGGraphics2D g = new SVGGraphics2D(sheet.width(), sheet.height());
         String id = "figure-" + fingerprint(figure);
         g.setDefsKeyPrefix(id + "-");
@@ -32,7 +44,7 @@ final class FigureSvg {
         g.setGeomDoubleConverter(FigureSvg::hundredths);
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, sheet.width(), sheet.height());
-        ChartPainter.draw(figure, Optional.empty(), sheet, g);
+        drawing.accept(g);
         String svg =
                 g.getSVGElement(
                         id, true, new ViewBox(0, 0, sheet.width(), sheet.height()), null, null);
@@ -92,10 +104,10 @@ final class FigureSvg {
     }
 
     /** The same for the same figure, another for another, so that two can stand on one page. */
-    private static String fingerprint(Figure figure) {
+    private static String fingerprint(Exhibit figure) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            FigureCodec.write(figure, new DataOutputStream(bytes));
+            ExhibitCodec.write(figure, new DataOutputStream(bytes));
         } catch (IOException e) {
             // larger than may be sent, but it can be drawn: the part written will do
             bytes.write(0);

@@ -102,7 +102,7 @@ final class Frame {
         public void paint(Graphics2D g) {
             Graphics2D onSheet = (Graphics2D) g.create();
             onSheet.translate(-area.left(), -area.top());
-            Drawing.prepare(onSheet);
+            Fineness.prepare(onSheet);
             layer.paint(onSheet);
             onSheet.dispose();
         }

@@ -1,6 +1,9 @@
 package coldwright.terminal;
 
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
+import coldwright.figure.FigureText;
 import coldwright.paint.FigureFiles;
 
 import java.io.IOException;
@@ -9,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The folder that a walk writes its figures to; a temporary one is made with the first figure. */
 final class FigureFolder {
@@ -53,13 +57,14 @@ final class FigureFolder {
     }
 
     /**
-     * Writes a figure, numbered in the order of the walk.
+     * Writes a figure, or of a drawing the first, middle and last moment, numbered in the order of
+     * the walk.
      *
-     * @param figure the figure
+     * @param exhibit the figure or drawing
      * @return the files
      * @throws IOException if they can't be written
      */
-    List<Path> write(Figure figure) throws IOException {
+    List<Path> write(Exhibit exhibit) throws IOException {
         if (folder.isEmpty()) {
             String tidy = lessonName.replaceAll("[^A-Za-z0-9-]+", "-");
             folder = Optional.of(Files.createTempDirectory("coldwright-" + tidy + "-"));
@@ -67,11 +72,44 @@ final class FigureFolder {
         count++;
         List<Path> files = new ArrayList<>();
         for (String format : FORMATS) {
-            String name = "%02d-%s".formatted(count, FigureFiles.nameFor(figure, format));
-            Path file = folder.get().resolve(name);
-            FigureFiles.write(figure, file);
-            files.add(file);
+            if (exhibit instanceof Figure figure) {
+                Path file = fileFor(figure, "", format);
+                FigureFiles.write(figure, file);
+                files.add(file);
+            } else if (exhibit instanceof Drawing drawing) {
+                for (int moment : firstMiddleLast(drawing)) {
+                    Path file = fileFor(drawing, momentName(drawing, moment), format);
+                    FigureFiles.write(drawing, moment, file);
+                    files.add(file);
+                }
+            } else {
+                throw new AssertionError(exhibit.getClass());
+            }
         }
         return files;
+    }
+
+    private Path fileFor(Exhibit exhibit, String moment, String format) {
+        String name = FigureFiles.nameFor(exhibit, format);
+        int end = name.length() - format.length() - 1;
+        String full = name.substring(0, end) + moment + name.substring(end);
+        return folder.orElseThrow().resolve("%02d-%s".formatted(count, full));
+    }
+
+    private static List<Integer> firstMiddleLast(Drawing drawing) {
+        int last = drawing.moments().size() - 1;
+        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
+    }
+
+    /** Such as {@code -3-at-12-min}; empty for a drawing that does not change. */
+    private static String momentName(Drawing drawing, int moment) {
+        if (drawing.moments().size() < 2) {
+            return "";
+        }
+        String time =
+                FigureText.time(drawing, moment)
+                        .replaceAll("[^A-Za-z0-9.]+", "-")
+                        .replaceAll("^-|-$", "");
+        return "-" + (moment + 1) + (time.isEmpty() ? "" : "-at-" + time);
     }
 }

@@ -80,7 +80,7 @@ final class Runs implements AutoCloseable {
                 new Outcome.Died(why),
                 stopped.printed(),
                 stopped.printedCut(),
-                stopped.figures(),
+                stopped.exhibits(),
                 stopped.elapsed());
     }
 

@@ -1,8 +1,7 @@
 package coldwright.bench.remote;
 
-import coldwright.figure.Figure;
-import coldwright.figure.FigureCodec;
-import coldwright.figure.Series;
+import coldwright.figure.Exhibit;
+import coldwright.figure.ExhibitCodec;
 
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
@@ -11,11 +10,13 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where figures that a snippet shows go: frames, as many and as large as are wanted. */
+/**
+ * Where figures and drawings that a snippet shows go: frames, as many and as large as are wanted.
+ */
 final class DrawnFigures {
     private final FrameWriter frames;
     private final int pointLimit;
-    private final List<Figure> shown = new ArrayList<>();
+    private final List<Exhibit> shown = new ArrayList<>();
     private int limit;
 
     DrawnFigures(FrameWriter frames, int pointLimit) {
@@ -30,7 +31,7 @@ final class DrawnFigures {
     }
 
     /** Takes one for the page, or throws a sentence into the snippet that drew it. */
-    synchronized void show(Figure figure) {
+    synchronized void show(Exhibit exhibit) {
         if (limit == 0) {
             return;
         }
@@ -39,27 +40,27 @@ final class DrawnFigures {
                     "this snippet has drawn %d figures; the page takes no more: draw fewer"
                             .formatted(limit));
         }
-        long points = figure.series().stream().mapToLong(Series::size).sum();
+        long points = ExhibitCodec.points(exhibit);
         if (points > pointLimit) {
             throw new IllegalArgumentException(
                     "the figure \"%s\" has %d points; the page takes up to %d: draw fewer"
-                            .formatted(figure.title(), points, pointLimit));
+                            .formatted(exhibit.title(), points, pointLimit));
         }
-        send(figure);
-        shown.add(figure);
+        send(exhibit);
+        shown.add(exhibit);
     }
 
     /** Takes one unless the snippet showed it itself. */
-    synchronized void showUnlessShown(Figure figure) {
-        if (!shown.contains(figure)) {
-            show(figure);
+    synchronized void showUnlessShown(Exhibit exhibit) {
+        if (!shown.contains(exhibit)) {
+            show(exhibit);
         }
     }
 
-    private void send(Figure figure) {
+    private void send(Exhibit exhibit) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            FigureCodec.write(figure, new DataOutputStream(bytes));
+            ExhibitCodec.write(exhibit, new DataOutputStream(bytes));
         } catch (IOException e) {
             throw new IllegalArgumentException(e.getMessage(), e);
         }

@@ -1,6 +1,6 @@
 package coldwright.bench.remote;
 
-import coldwright.figure.Figure;
+import coldwright.figure.Exhibit;
 
 import java.io.IOException;
 import java.lang.reflect.Field;
@@ -62,8 +62,8 @@ final class Obedience {
         } else if (order instanceof Order.Invoke invoke) {
             Object value = invoke(invoke.className());
             if (invoke.tell()) {
-                if (value instanceof Figure figure) {
-                    figures.showUnlessShown(figure);
+                if (value instanceof Exhibit exhibit) {
+                    figures.showUnlessShown(exhibit);
                 }
                 return Optional.of(Shown.of(value));
             }

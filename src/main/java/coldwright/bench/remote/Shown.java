@@ -1,5 +1,6 @@
 package coldwright.bench.remote;
 
+import coldwright.figure.Drawing;
 import coldwright.figure.Figure;
 
 import java.lang.reflect.Array;
@@ -42,6 +43,9 @@ public record Shown(String text, String exact, String type) {
         }
         if (value instanceof Figure figure) {
             return "the figure “" + figure.title() + "”";
+        }
+        if (value instanceof Drawing drawing) {
+            return "the drawing “" + drawing.title() + "”";
         }
         if (value != null && depth < MOST_DEPTH) {
             if (value.getClass().isArray()) {

@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 
 import java.util.ArrayList;
@@ -7,24 +8,34 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A figure as it stands on the page.
+ * A figure or drawing as it stands on the page.
  *
- * @param figure what the last run drew
- * @param earlier what the run before drew in its place, to be set pale behind it
+ * @param exhibit what the last run drew
+ * @param earlier the figure that the run before drew in its place, to be set pale behind it; none
+ *     for a drawing
  */
-public record Drawn(Figure figure, Optional<Figure> earlier) {
+public record Drawn(Exhibit exhibit, Optional<Figure> earlier) {
     /** Figures in place of former ones, each with the one it replaces behind it. */
-    static List<Drawn> over(List<Drawn> former, List<Figure> figures) {
+    static List<Drawn> over(List<Drawn> former, List<Exhibit> exhibits) {
         List<Drawn> now = new ArrayList<>();
-        for (Figure figure : figures) {
+        for (Exhibit exhibit : exhibits) {
             int place = now.size();
             now.add(
                     new Drawn(
-                            figure,
-                            place < former.size()
-                                    ? Optional.of(former.get(place).figure())
+                            exhibit,
+                            exhibit instanceof Figure && place < former.size()
+                                    ? former.get(place).figure()
                                     : Optional.empty()));
         }
         return now;
+    }
+
+    /**
+     * What the last run drew, if it is a chart.
+     *
+     * @return the figure
+     */
+    public Optional<Figure> figure() {
+        return exhibit instanceof Figure figure ? Optional.of(figure) : Optional.empty();
     }
 }

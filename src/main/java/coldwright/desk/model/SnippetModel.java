@@ -144,10 +144,10 @@ public final class SnippetModel implements PartModel {
 
     /** A run that drew nothing because it failed leaves the former figures where they are. */
     private void keepFigures(Run run) {
-        if (run.figures().isEmpty() && !run.outcome().finished()) {
+        if (run.exhibits().isEmpty() && !run.outcome().finished()) {
             return;
         }
-        drawn.setAll(Drawn.over(drawn, run.figures()));
+        drawn.setAll(Drawn.over(drawn, run.exhibits()));
     }
 
     /**

@@ -103,7 +103,7 @@ final class OutcomeView extends VBox {
         if (!finished.value().isEmpty() && !finished.type().endsWith("PrintStream")) {
             return List.of(Words.label(finished.value(), "value"));
         }
-        boolean silent = run.printed().isEmpty() && run.figures().isEmpty();
+        boolean silent = run.printed().isEmpty() && run.exhibits().isEmpty();
         return silent
                 ? List.of(Words.label("It ran to its end; there is nothing to show.", "note"))
                 : List.of();

@@ -49,12 +49,12 @@ final class PlateView extends VBox {
         drawn = is;
         asked = null;
         getChildren().setAll(face);
-        if (!is.figure().sources().isEmpty()) {
-            String sources = String.join("; ", is.figure().sources());
+        if (!is.exhibit().sources().isEmpty()) {
+            String sources = String.join("; ", is.exhibit().sources());
             getChildren().add(Words.label(sources, "plate-source"));
         }
         face.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        face.setAccessibleText(FigureText.describe(is.figure()));
+        face.setAccessibleText(FigureText.describe(is.exhibit()));
         paint();
     }
 

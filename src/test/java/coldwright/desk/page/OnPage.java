@@ -114,7 +114,7 @@ final class OnPage {
     }
 
     static double endOfLine(Drawn drawn) {
-        Series.Curve line = (Series.Curve) drawn.figure().series().get(0);
+        Series.Curve line = (Series.Curve) drawn.figure().orElseThrow().series().get(0);
         return line.y().at(line.size() - 1);
     }
 

@@ -3,7 +3,6 @@ package coldwright.desk.page;
 import coldwright.desk.BenchRunner;
 import coldwright.desk.model.DeskModel;
 import coldwright.lesson.LessonReader;
-import coldwright.paint.ChartPainter;
 
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -56,13 +55,7 @@ final class TestDesk {
 
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
         DeskModel desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater);
-        Pens pens =
-                new Pens(
-                        (drawn, sheet) ->
-                                ChartPainter.paint(drawn.figure(), drawn.earlier(), sheet)
-                                        .picture(),
-                        work,
-                        Platform::runLater);
+        Pens pens = new Pens(FigurePainter.STILL, work, Platform::runLater);
         stage.setScene(new Scene(new DeskView(desk, pens, () -> {}, address -> {}), 1200, 780));
         stage.setX(0);
         stage.setY(0);

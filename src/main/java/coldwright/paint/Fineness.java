@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** How finely things are drawn. */
-final class Drawing {
+final class Fineness {
     private static final Map<RenderingHints.Key, Object> FINE = new HashMap<>();
 
     static {
@@ -16,7 +16,7 @@ final class Drawing {
         FINE.put(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     }
 
-    private Drawing() {}
+    private Fineness() {}
 
     static void prepare(Graphics2D g) {
         g.addRenderingHints(FINE);

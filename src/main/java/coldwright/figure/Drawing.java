@@ -1,0 +1,273 @@
+package coldwright.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A drawing to scale that may change with time, as plain data.
+ *
+ * <pre>{@code
+ * Drawing.of("A globule", new Drawing.Field(20, 14, "µm"), new Drawing.Bar(5, "5 µm"))
+ *        .on(Tint.Role.SERUM)
+ *        .at(new Drawing.Moment(0, "min", "as milked", List.of(new Piece.Disc(10, 7, 2, Tint.of(Tint.Role.FAT)))))
+ * }</pre>
+ *
+ * Each call gives a new drawing; none changes an old one.
+ *
+ * @param title what it shows
+ * @param field how much is seen
+ * @param bar the scale bar
+ * @param ground what lies behind all pieces
+ * @param warmth the temperatures that the colours run over; empty where none is coloured by warmth
+ * @param moments what is seen, in the order of time; one or more once it is shown
+ * @param writtenText alternative text by the author; empty to have it computed from the data
+ * @param sources where model and data come from
+ */
+public record Drawing(
+        String title,
+        Field field,
+        Bar bar,
+        Tint.Role ground,
+        Optional<Warmth> warmth,
+        List<Moment> moments,
+        String writtenText,
+        List<String> sources)
+        implements Exhibit {
+
+    /** Copies the lists and checks that colours and times fit. */
+    public Drawing {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(writtenText, "writtenText");
+        moments = List.copyOf(moments);
+        sources = List.copyOf(sources);
+        if (bar.length() > field.width()) {
+            throw new IllegalArgumentException(
+                    "the scale bar is %s %s long, longer than the field, %s %s: choose a shorter one"
+                            .formatted(bar.length(), field.unit(), field.width(), field.unit()));
+        }
+        if (ground == Tint.Role.WARMTH) {
+            throw new IllegalArgumentException(
+                    "the ground is coloured by warmth; it has no temperature of its own: choose another");
+        }
+        for (int i = 1; i < moments.size(); i++) {
+            if (!(moments.get(i).time() >= moments.get(i - 1).time())) {
+                throw new IllegalArgumentException(
+                        "moment %d is at %s %s, before the one before it; times must not fall"
+                                .formatted(i + 1, moments.get(i).time(), moments.get(i).unit()));
+            }
+        }
+    }
+
+    /**
+     * How much is seen.
+     *
+     * @param width from left to right, more than zero
+     * @param height from top to bottom, more than zero
+     * @param unit the unit of all lengths, such as {@code µm}
+     */
+    public record Field(double width, double height, String unit) {
+        /** Checks the lengths. */
+        public Field {
+            Objects.requireNonNull(unit, "unit");
+            positive("width", width);
+            positive("height", height);
+        }
+    }
+
+    /**
+     * The scale bar.
+     *
+     * @param length how long it is, in the field's unit, more than zero
+     * @param label what stands beside it, such as {@code 50 µm}
+     */
+    public record Bar(double length, String label) {
+        /** Checks the length. */
+        public Bar {
+            Objects.requireNonNull(label, "label");
+            positive("length", length);
+        }
+    }
+
+    /**
+     * The temperatures that the colours run over.
+     *
+     * @param coldestC the coldest colour, °C
+     * @param warmestC the warmest colour, °C, above the coldest
+     */
+    public record Warmth(double coldestC, double warmestC) {
+        /** Checks that one lies above the other. */
+        public Warmth {
+            if (!(coldestC < warmestC && Double.isFinite(warmestC - coldestC))) {
+                throw new IllegalArgumentException(
+                        "the colours run from %s to %s °C; the first must be the colder"
+                                .formatted(coldestC, warmestC));
+            }
+        }
+    }
+
+    /**
+     * What is seen at one time.
+     *
+     * @param time when, in its unit
+     * @param unit the unit of time, such as {@code min}; empty where time does not count
+     * @param label what is to be said of it in a few words, such as {@code 12 % of the fat clumped}
+     * @param pieces the shapes, drawn in this order
+     */
+    public record Moment(double time, String unit, String label, List<Piece> pieces) {
+        /** Copies the pieces. */
+        public Moment {
+            Objects.requireNonNull(unit, "unit");
+            Objects.requireNonNull(label, "label");
+            pieces = List.copyOf(pieces);
+            if (!Double.isFinite(time)) {
+                throw new IllegalArgumentException(
+                        "time is %s; a moment needs a plain number".formatted(time));
+            }
+        }
+
+        /**
+         * How many points its pieces count for.
+         *
+         * @return the sum
+         */
+        public int size() {
+            return pieces.stream().mapToInt(Piece::size).sum();
+        }
+    }
+
+    /**
+     * A drawing without moments yet, on a ground of serum.
+     *
+     * @param title what it shows
+     * @param field how much is seen
+     * @param bar the scale bar
+     * @return the drawing to add to
+     */
+    public static Drawing of(String title, Field field, Bar bar) {
+        return new Drawing(
+                title, field, bar, Tint.Role.SERUM, Optional.empty(), List.of(), "", List.of());
+    }
+
+    /**
+     * The same on another ground.
+     *
+     * @param newGround what lies behind all pieces
+     * @return the new drawing
+     */
+    public Drawing on(Tint.Role newGround) {
+        return new Drawing(title, field, bar, newGround, warmth, moments, writtenText, sources);
+    }
+
+    /**
+     * The same with a scale of temperatures.
+     *
+     * @param coldestC the coldest colour, °C
+     * @param warmestC the warmest colour, °C
+     * @return the new drawing
+     */
+    public Drawing warmth(double coldestC, double warmestC) {
+        Optional<Warmth> scale = Optional.of(new Warmth(coldestC, warmestC));
+        return new Drawing(title, field, bar, ground, scale, moments, writtenText, sources);
+    }
+
+    /**
+     * Adds a moment.
+     *
+     * @param moment what is seen, not before the moments that are there
+     * @return the new drawing
+     */
+    public Drawing at(Moment moment) {
+        List<Moment> all = new ArrayList<>(moments);
+        all.add(moment);
+        return new Drawing(title, field, bar, ground, warmth, all, writtenText, sources);
+    }
+
+    /**
+     * Adds moments.
+     *
+     * @param more what is seen, in the order of time
+     * @return the new drawing
+     */
+    public Drawing at(List<Moment> more) {
+        List<Moment> all = new ArrayList<>(moments);
+        all.addAll(more);
+        return new Drawing(title, field, bar, ground, warmth, all, writtenText, sources);
+    }
+
+    /**
+     * Adds a source.
+     *
+     * @param source author, year, title
+     * @return the new drawing
+     */
+    public Drawing source(String source) {
+        List<String> all = new ArrayList<>(sources);
+        all.add(source);
+        return new Drawing(title, field, bar, ground, warmth, moments, writtenText, all);
+    }
+
+    /**
+     * The same under another title.
+     *
+     * @param newTitle what it shows
+     * @return the new drawing
+     */
+    public Drawing titled(String newTitle) {
+        return new Drawing(newTitle, field, bar, ground, warmth, moments, writtenText, sources);
+    }
+
+    /**
+     * Sets the text that stands for the drawing where it can't be seen.
+     *
+     * @param text the author's own words, in place of those computed from the data
+     * @return the new drawing
+     */
+    public Drawing text(String text) {
+        return new Drawing(title, field, bar, ground, warmth, moments, text, sources);
+    }
+
+    /**
+     * The moment that is seen at a share of the whole time: the last one not after it.
+     *
+     * @param share from 0 at the first moment to 1 at the last
+     * @return its index, from 0
+     * @throws IllegalArgumentException if the share is no number from 0 to 1
+     * @throws IllegalStateException if there is no moment
+     */
+    public int momentAt(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException(
+                    "share is %s; it must be between 0 and 1".formatted(share));
+        }
+        if (moments.isEmpty()) {
+            throw new IllegalStateException(
+                    "the drawing \"%s\" has no moment; add one with at".formatted(title));
+        }
+        double first = moments.get(0).time();
+        double last = moments.get(moments.size() - 1).time();
+        double time = share == 1 ? last : first + share * (last - first);
+        int index = 0;
+        while (index + 1 < moments.size() && moments.get(index + 1).time() <= time) {
+            index++;
+        }
+        return index;
+    }
+
+    /**
+     * How many points all its moments count for.
+     *
+     * @return the sum
+     */
+    public long size() {
+        return moments.stream().mapToLong(Moment::size).sum();
+    }
+
+    private static void positive(String name, double value) {
+        if (!(value > 0 && Double.isFinite(value))) {
+            throw new IllegalArgumentException(
+                    "%s is %s; it must be more than zero".formatted(name, value));
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package coldwright.figure;
+
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.EOFException;
+import java.io.IOException;
+
+/**
+ * The wire form of whatever a snippet shows: a byte that says what it is, then a figure as {@link
+ * FigureCodec} writes it, or a drawing.
+ */
+public final class ExhibitCodec {
+    private static final int FIGURE = 0;
+    private static final int DRAWING = 1;
+
+    private ExhibitCodec() {}
+
+    /**
+     * Writes a figure or a drawing.
+     *
+     * @param exhibit what to write
+     * @param out where to
+     * @throws IOException if the stream fails, or there is more of something than may be sent; then
+     *     nothing says that no part of it was written
+     */
+    public static void write(Exhibit exhibit, DataOutput out) throws IOException {
+        if (exhibit instanceof Figure figure) {
+            out.writeByte(FIGURE);
+            FigureCodec.write(figure, out);
+        } else if (exhibit instanceof Drawing drawing) {
+            out.writeByte(DRAWING);
+            DrawingCodec.write(drawing, out);
+        } else {
+            throw new AssertionError(exhibit.getClass());
+        }
+    }
+
+    /**
+     * Reads a figure or a drawing from a stream that may hold anything.
+     *
+     * @param in where from
+     * @param pointLimit the most points, over all series or over all pieces of all moments, that
+     *     are taken
+     * @return the figure or drawing
+     * @throws IOException in one sentence, if the stream fails or ends early, is neither, or holds
+     *     more than the limits allow
+     */
+    public static Exhibit read(DataInput in, int pointLimit) throws IOException {
+        try {
+            int kind = in.readUnsignedByte();
+            if (kind == FIGURE) {
+                return FigureCodec.read(in, pointLimit);
+            }
+            if (kind == DRAWING) {
+                return DrawingCodec.read(in, pointLimit);
+            }
+            throw new IOException("this is neither figure nor drawing, but of kind " + kind);
+        } catch (EOFException e) {
+            throw new IOException("the figure breaks off before its end", e);
+        } catch (IllegalArgumentException e) {
+            throw new IOException(e.getMessage(), e);
+        }
+    }
+
+    /**
+     * How many points it has, where what is shown is held within bounds.
+     *
+     * @param exhibit a figure or a drawing
+     * @return points over all series, or over all pieces of all moments
+     */
+    public static long points(Exhibit exhibit) {
+        if (exhibit instanceof Figure figure) {
+            return figure.series().stream().mapToLong(Series::size).sum();
+        }
+        if (exhibit instanceof Drawing drawing) {
+            return drawing.size();
+        }
+        throw new AssertionError(exhibit.getClass());
+    }
+}

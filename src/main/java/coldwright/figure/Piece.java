@@ -1,0 +1,125 @@
+package coldwright.figure;
+
+import java.util.Objects;
+
+/**
+ * One simple shape of a drawing, in the unit of its field; x runs to the right, y downwards, from
+ * the upper left corner. What lies outside the field is not seen.
+ */
+public sealed interface Piece {
+    /**
+     * How many points it counts for, where drawings are held within bounds.
+     *
+     * @return 1 or more
+     */
+    int size();
+
+    /**
+     * A disc.
+     *
+     * @param x its middle, from the left
+     * @param y its middle, from the top
+     * @param radius its radius, more than zero
+     * @param tint its colour
+     */
+    record Disc(double x, double y, double radius, Tint tint) implements Piece {
+        public Disc {
+            Objects.requireNonNull(tint, "tint");
+            finite("x", x);
+            finite("y", y);
+            if (!(finite("radius", radius) > 0)) {
+                throw new IllegalArgumentException(
+                        "radius is %s; it must be more than zero".formatted(radius));
+            }
+        }
+
+        @Override
+        public int size() {
+            return 1;
+        }
+    }
+
+    /**
+     * An area within a closed line.
+     *
+     * @param x where each corner stands, from the left; three corners or more
+     * @param y where each corner stands, from the top
+     * @param tint its colour
+     */
+    record Outline(Numbers x, Numbers y, Tint tint) implements Piece {
+        public Outline {
+            Objects.requireNonNull(tint, "tint");
+            if (x.size() != y.size() || x.size() < 3) {
+                throw new IllegalArgumentException(
+                        "an outline has %d x values and %d y values; they must be as many, and three or more"
+                                .formatted(x.size(), y.size()));
+            }
+            for (int i = 0; i < x.size(); i++) {
+                finite("x", x.at(i));
+                finite("y", y.at(i));
+            }
+        }
+
+        @Override
+        public int size() {
+            return x.size();
+        }
+    }
+
+    /**
+     * A level band across the whole field, coloured evenly or from one warmth to another.
+     *
+     * @param from its upper edge, from the top
+     * @param to its lower edge, from the top; not above the upper one
+     * @param upper its colour at the upper edge
+     * @param lower its colour at the lower edge: the same, or another warmth
+     */
+    record Band(double from, double to, Tint upper, Tint lower) implements Piece {
+        public Band {
+            boolean alike = upper.role() == lower.role();
+            if (!alike) {
+                throw new IllegalArgumentException(
+                        "a band goes from %s to %s; it can only go from one warmth to another"
+                                .formatted(upper.role(), lower.role()));
+            }
+            if (!(finite("from", from) <= finite("to", to))) {
+                throw new IllegalArgumentException(
+                        "a band goes from %s to %s; its upper edge must come first"
+                                .formatted(from, to));
+            }
+        }
+
+        @Override
+        public int size() {
+            return 1;
+        }
+    }
+
+    /**
+     * A short label, set at the left edge of the field or beside a place in it.
+     *
+     * @param x where it begins, from the left
+     * @param y the middle of its height, from the top
+     * @param text a few words
+     */
+    record Label(double x, double y, String text) implements Piece {
+        public Label {
+            Objects.requireNonNull(text, "text");
+            finite("x", x);
+            finite("y", y);
+        }
+
+        @Override
+        public int size() {
+            return 1;
+        }
+    }
+
+    private static double finite(String name, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(
+                    "%s is %s; a drawing needs a plain number".formatted(name, value));
+        }
+        return value;
+    }
+}

@@ -1,0 +1,83 @@
+package coldwright.paint;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.FigureText;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where everything of a drawing stands: the title above, the field as large as fits, the scale bar
+ * and the time below it, the legend of warmth at its right.
+ *
+ * @param field where the field lies, in logical pixels
+ * @param pxPerUnit logical pixels for one unit of the field
+ * @param em size of the plain type
+ * @param barY where the scale bar lies, from the top
+ * @param lines all texts, but those of the field
+ */
+record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<Line> lines) {
+    private static final double PAD_EMS = 0.9;
+    private static final double LEGEND_EMS = 5.2;
+    private static final double FOOT_EMS = 2.3;
+    private static final double ROW_EMS = 1.45;
+
+    /**
+     * An upright rectangle.
+     *
+     * @param x its left edge
+     * @param y its upper edge
+     * @param width from left to right
+     * @param height from top to bottom
+     */
+    record Box(double x, double y, double width, double height) {}
+
+    static DrawingLayout of(Drawing drawing, int moment, Sheet sheet) {
+        double em = sheet.em();
+        double pad = em * PAD_EMS;
+        List<Line> lines = new ArrayList<>();
+        double top = title(drawing, sheet, lines);
+        double inner = sheet.width() - 2 * pad;
+        double legend = drawing.warmth().isPresent() ? em * LEGEND_EMS : 0;
+        Type type = Type.of(em);
+        String when = drawing.moments().isEmpty() ? "" : FigureText.time(drawing, moment);
+        String said = drawing.moments().isEmpty() ? "" : drawing.moments().get(moment).label();
+        String foot = when.isEmpty() || said.isEmpty() ? when + said : when + "  ·  " + said;
+        double barRoom = inner * 0.42;
+        List<String> one = foot.isEmpty() ? List.of() : type.wrapped(foot, inner - barRoom, 1);
+        boolean beside = foot.isEmpty() || one.get(0).equals(foot);
+        List<String> words = beside ? one : type.wrapped(foot, inner, 2);
+        double under = em * (FOOT_EMS + (beside ? 0 : ROW_EMS * words.size()));
+        double roomW = inner - legend;
+        double roomH = Math.max(8, sheet.height() - top - under);
+        Drawing.Field field = drawing.field();
+        double px = Math.min(roomW / field.width(), roomH / field.height());
+        double width = field.width() * px;
+        double height = field.height() * px;
+        Box box = new Box(Math.rint(pad + (roomW - width) / 2), Math.rint(top), width, height);
+        double barY = box.y() + height + em * 1.1;
+        for (int i = 0; i < words.size(); i++) {
+            String text = words.get(i);
+            double x = beside ? box.x() + width - type.width(text) : box.x();
+            double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
+            lines.add(new Line(text, type, Ink.TEXT, Math.max(pad, x), y));
+        }
+        return new DrawingLayout(box, px, em, barY, List.copyOf(lines));
+    }
+
+    private static double title(Drawing drawing, Sheet sheet, List<Line> lines) {
+        double em = sheet.em();
+        double pad = em * PAD_EMS;
+        double y = em * 0.6;
+        if (drawing.title().isBlank()) {
+            return y;
+        }
+        Type type = Type.ofTitles(Math.rint(em * 1.5));
+        for (String line : type.wrapped(drawing.title(), sheet.width() - 2 * pad, 2)) {
+            y += type.size() * 0.9;
+            lines.add(new Line(line, type, Ink.TEXT, pad, y));
+            y += type.size() * 0.25;
+        }
+        return y + em * 0.5;
+    }
+}

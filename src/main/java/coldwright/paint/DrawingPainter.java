@@ -1,0 +1,72 @@
+package coldwright.paint;
+
+import coldwright.figure.Drawing;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+
+/**
+ * Draws one moment of a drawing as a plate of a book: white ground, the field in quiet colours, the
+ * scale bar, the time, and where pieces are coloured by warmth a legend in °C.
+ *
+ * <pre>{@code
+ * Picture picture = DrawingPainter.paint(drawing, 0.5, Sheet.of(800, 560).withScale(2));
+ * }</pre>
+ *
+ * Needs no display and may be called on any thread.
+ */
+public final class DrawingPainter {
+    /** What a drawing is drawn on in a file. */
+    public static final Sheet SHEET = Sheet.of(800, 620);
+
+    private DrawingPainter() {}
+
+    /**
+     * Draws the moment at a share of the whole time.
+     *
+     * @param drawing what to draw
+     * @param share from 0 at the first moment to 1 at the last
+     * @param sheet how large and how fine
+     * @return its pixels
+     */
+    public static Picture paint(Drawing drawing, double share, Sheet sheet) {
+        return paint(drawing, drawing.momentAt(share), sheet);
+    }
+
+    /**
+     * Draws one moment.
+     *
+     * @param drawing what to draw; one without moments gives an empty field
+     * @param moment which moment, from 0
+     * @param sheet how large and how fine
+     * @return its pixels
+     * @throws IllegalArgumentException if there is no such moment
+     */
+    public static Picture paint(Drawing drawing, int moment, Sheet sheet) {
+        BufferedImage image =
+                new BufferedImage(
+                        sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g = image.createGraphics();
+        g.setColor(Ink.GROUND);
+        g.fillRect(0, 0, sheet.widthPx(), sheet.heightPx());
+        g.scale(sheet.look().screenScale(), sheet.look().screenScale());
+        draw(drawing, moment, sheet, g);
+        g.dispose();
+        return new Picture(image);
+    }
+
+    /** Draws on a ground that is already white. */
+    static void draw(Drawing drawing, int moment, Sheet sheet, Graphics2D g) {
+        int count = drawing.moments().size();
+        if (moment < 0 || moment >= Math.max(1, count)) {
+            throw new IllegalArgumentException(
+                    "moment is %d; the drawing \"%s\" has moments 0 to %d"
+                            .formatted(moment, drawing.title(), count - 1));
+        }
+        Fineness.prepare(g);
+        DrawingLayout layout = DrawingLayout.of(drawing, moment, sheet);
+        new PieceLayer(drawing, moment, layout).paint(g);
+        new BarLegend(drawing, layout).paint(g);
+        layout.lines().forEach(line -> line.paint(g));
+    }
+}

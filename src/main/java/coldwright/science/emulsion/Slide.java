@@ -1,0 +1,37 @@
+package coldwright.science.emulsion;
+
+import coldwright.science.Require;
+
+/**
+ * What a microscope sees of a liquid: a field of view, in focus to a certain depth.
+ *
+ * @param widthUm width of the field, µm, 1 to 2000
+ * @param heightUm height of the field, µm, 1 to 2000
+ * @param depthUm depth in focus, µm, 0.1 to 500; a globule is seen if its middle lies in it
+ */
+public record Slide(double widthUm, double heightUm, double depthUm) {
+    /** Whole milk or mix under a strong lens: 100 × 70 µm, 2 µm deep (judgement). */
+    public static final Slide USUAL = new Slide(100, 70, 2);
+
+    /** Checks the lengths. */
+    public Slide {
+        Require.within("widthUm", widthUm, new Require.Range(1, 2000, "µm"));
+        Require.within("heightUm", heightUm, new Require.Range(1, 2000, "µm"));
+        Require.within("depthUm", depthUm, new Require.Range(0.1, 500, "µm"));
+    }
+
+    /** What is in focus. @return µm³ */
+    public double volumeUm3() {
+        return widthUm * heightUm * depthUm;
+    }
+
+    /**
+     * The same, wider and higher or less so, to the same depth.
+     *
+     * @param times how many times as wide and high
+     * @return the new slide
+     */
+    public Slide times(double times) {
+        return new Slide(widthUm * times, heightUm * times, depthUm);
+    }
+}

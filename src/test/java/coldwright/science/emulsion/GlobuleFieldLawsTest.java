@@ -1,0 +1,132 @@
+package coldwright.science.emulsion;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+
+import org.junit.jupiter.api.Test;
+
+class GlobuleFieldLawsTest {
+    /** What is lost within the parts that the sizes are cut into, from a hundred globules on. */
+    private static final double SAMPLING_SHARE = 0.04;
+
+    private static final double ROUNDING = 1e-6;
+
+    private static final GlobuleSizes RAW = GlobuleSizes.rawMilk();
+
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    void theFatInViewIsTheMixsToHalfAGlobule(
+            @ForAll @DoubleRange(min = 0, max = 60) double fatVolumePercent,
+            @ForAll @DoubleRange(min = 0.6, max = 8) double sauterUm,
+            @ForAll @DoubleRange(min = 0.1, max = 0.7) double spread,
+            @ForAll long seed) {
+        GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
+        Slide slide = new Slide(12 * sauterUm, 8 * sauterUm, 2);
+        GlobuleField field = GlobuleField.of(sizes, fatVolumePercent, slide, seed);
+        double mean =
+                Math.PI / 6 * Math.pow(sizes.numberMedianUm(), 3) * Math.exp(4.5 * spread * spread);
+        double halfGlobule = 100 * 0.5 * mean / slide.volumeUm3();
+        assertEquals(fatVolumePercent, field.fatVolumePercent(), halfGlobule + ROUNDING);
+    }
+
+    @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
+    void theMeanSizesDrawnAreTheModels(
+            @ForAll @DoubleRange(min = 8, max = 40) double fatVolumePercent,
+            @ForAll @DoubleRange(min = 0.6, max = 4) double sauterUm,
+            @ForAll @DoubleRange(min = 0.1, max = 0.5) double spread,
+            @ForAll long seed) {
+        GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
+        Slide slide = new Slide(30 * sauterUm, 20 * sauterUm, 2 * sauterUm);
+        GlobuleField field = GlobuleField.of(sizes, fatVolumePercent, slide, seed);
+        assertTrue(field.globules().size() > 100);
+        assertEquals(1, field.numberMeanUm() / sizes.numberMeanUm(), SAMPLING_SHARE);
+        assertEquals(1, field.sauterDiameterUm() / sauterUm, SAMPLING_SHARE);
+    }
+
+    @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
+    void everyMiddleLiesInTheFieldAndASeedGivesTheSameField(@ForAll long seed) {
+        GlobuleField field = GlobuleField.of(RAW, 10, Slide.USUAL, seed);
+        assertEquals(field, GlobuleField.of(RAW, 10, Slide.USUAL, seed));
+        assertNotEquals(field, GlobuleField.of(RAW, 10, Slide.USUAL, seed + 1));
+        for (Globule globule : field.globules()) {
+            assertTrue(globule.xUm() >= 0 && globule.xUm() <= Slide.USUAL.widthUm());
+            assertTrue(globule.yUm() >= 0 && globule.yUm() <= Slide.USUAL.heightUm());
+        }
+    }
+
+    @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
+    void wholeMilkIsThinEnoughThatNoGlobulesOverlap(@ForAll long seed) {
+        var globules = GlobuleField.of(RAW, 4, Slide.USUAL, seed).globules();
+        for (int i = 0; i < globules.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                Globule a = globules.get(i);
+                Globule b = globules.get(k);
+                assertTrue(
+                        Math.hypot(a.xUm() - b.xUm(), a.yUm() - b.yUm())
+                                >= a.radiusUm() + b.radiusUm());
+            }
+        }
+    }
+
+    @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+    void theClumpedFatInViewIsTheModelsToOneGlobule(
+            @ForAll @DoubleRange(min = 0, max = 100) double clumpedPercent, @ForAll long seed) {
+        GlobuleField fresh = GlobuleField.of(RAW, 12, Slide.USUAL, seed);
+        GlobuleField after = Clumping.of(fresh, seed).at(clumpedPercent);
+        double largest = fresh.globules().get(0).volumeUm3();
+        double all = fresh.globules().stream().mapToDouble(Globule::volumeUm3).sum();
+        assertEquals(clumpedPercent, after.clumpedPercent(), 100 * largest / all / 2 + ROUNDING);
+        assertEquals(fresh.fatVolumePercent(), after.fatVolumePercent(), ROUNDING);
+    }
+
+    @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
+    void whatHasStuckStaysStuckAndInItsPlace(@ForAll long seed) {
+        Clumping clumping = Clumping.of(GlobuleField.of(RAW, 12, Slide.USUAL, seed), seed);
+        var before = clumping.at(30).globules();
+        var after = clumping.at(60).globules();
+        for (int i = 0; i < before.size(); i++) {
+            if (before.get(i).clumped()) {
+                assertEquals(before.get(i), after.get(i));
+            }
+        }
+    }
+
+    @Test
+    void theFatByVolumeIsThatOfTheMix() {
+        Mix milk = Mix.of(Amount.grams(1000, Shelf.WHOLE_MILK));
+        assertEquals(
+                Churning.of(milk, 5).fatVolumePercent(),
+                GlobuleField.fatVolumePercent(milk),
+                ROUNDING);
+        GlobuleField none =
+                GlobuleField.of(Mix.of(Amount.grams(100, Shelf.WATER)), RAW, Slide.USUAL, 1);
+        assertEquals(0, none.globules().size());
+        assertEquals(0, none.clumpedPercent());
+        assertEquals(0, Clumping.of(none, 1).at(50).globules().size());
+    }
+
+    @Test
+    void refusesAFieldTooFull() {
+        assertEquals(
+                "the field would hold 538685 globules; at most 20000 are drawn: take a smaller field",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () ->
+                                        GlobuleField.of(
+                                                GlobuleSizes.homogenised(),
+                                                10,
+                                                new Slide(1000, 500, 2),
+                                                1))
+                        .getMessage());
+    }
+}
