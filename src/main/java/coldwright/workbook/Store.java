@@ -63,7 +63,7 @@ final class Store {
     }
 
     Content read(Path file) {
-        if (Files.notExists(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return new Content(true, Optional.empty(), List.of());
         }
         TextFile read = TextFile.read(file, MOST_BYTES);

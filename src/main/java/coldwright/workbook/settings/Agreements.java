@@ -53,7 +53,9 @@ public record Agreements(Map<ContentHash, String> names) {
      */
     public Agreements agree(ContentHash hash, String name) {
         Map<ContentHash, String> next = new LinkedHashMap<>(names);
-        next.put(hash, name.replaceAll("[\\p{Cntrl}\\u2028\\u2029\\s]+", " ").strip());
+        next.put(
+                hash,
+                name.replaceAll("[\\p{Cntrl}\\u0080-\\u009F\\u2028\\u2029\\s]+", " ").strip());
         return new Agreements(next);
     }
 

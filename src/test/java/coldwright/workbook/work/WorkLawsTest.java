@@ -22,14 +22,14 @@ class WorkLawsTest {
         return Works.under(KEY);
     }
 
-    @Property
+    @Property(tries = 300)
     void whatIsWrittenReadsBack(@ForAll("works") LessonWork work) {
         Parsed<Optional<LessonWork>> read = WorkText.read(KEY, WorkText.write(work));
         assertEquals(List.of(), read.faults());
         assertEquals(Optional.of(work), read.value());
     }
 
-    @Property
+    @Property(tries = 300)
     void aLineTakenOutIsToldOrHarmless(@ForAll("works") LessonWork work, @ForAll int which) {
         List<String> lines = new java.util.ArrayList<>(WorkText.write(work).lines().toList());
         lines.remove(Math.floorMod(which, lines.size()));
@@ -43,7 +43,7 @@ class WorkLawsTest {
                                         WorkText.read(KEY, WorkText.write(mended)).value()));
     }
 
-    @Property
+    @Property(tries = 300)
     void withoutUndoesWith(@ForAll("works") LessonWork work, @ForAll("works") LessonWork other) {
         for (StepWork step : other.steps()) {
             assertEquals(

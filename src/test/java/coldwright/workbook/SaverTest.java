@@ -1,0 +1,126 @@
+package coldwright.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.StepWork;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.stream.IntStream;
+
+/** Changes reach the disk within a second, however many there are. */
+class SaverTest {
+    /** The promise. */
+    private static final long SECOND_MS = 1_000;
+
+    @TempDir Path folder;
+    private final ScheduledExecutorService background =
+            Executors.newSingleThreadScheduledExecutor();
+    private final List<String> messages = new CopyOnWriteArrayList<>();
+    private Workbook workbook;
+
+    @BeforeEach
+    void open() {
+        workbook = Workbook.open(new DataFolder(folder));
+    }
+
+    @AfterEach
+    void close() {
+        background.shutdownNow();
+        workbook.close();
+    }
+
+    private Optional<StepWork> kept() {
+        return workbook.load(Samples.OATS).value().map(work -> work.step("Toast"));
+    }
+
+    @Test
+    void manyChangesAreWrittenOnceAndInTime() throws InterruptedException {
+        Saver saver = new Saver(workbook, background, messages::add);
+        List<LessonWork> states =
+                IntStream.range(0, 200).mapToObj(i -> Samples.state(i, 3)).toList();
+        long begun = System.nanoTime();
+        states.forEach(saver::changed);
+        long called = (System.nanoTime() - begun) / 1_000_000;
+        assertTrue(called < SECOND_MS / 2, "the window waited for " + called + " ms");
+        StepWork last = Samples.state(199, 3).step("Toast");
+        while (!kept().equals(Optional.of(last))) {
+            assertTrue((System.nanoTime() - begun) / 1_000_000 < SECOND_MS, "too late");
+            Thread.sleep(5);
+        }
+        assertEquals(List.of(), messages);
+    }
+
+    @Test
+    void closingWritesWhatWaitsAtOnce() {
+        try (Saver saver = new Saver(workbook, background, messages::add)) {
+            saver.changed(Samples.state(5, 1));
+        }
+        assertEquals(Optional.of(Samples.state(5, 1).step("Toast")), kept());
+    }
+
+    @Test
+    void aChangeAfterCloseOrAfterTheThreadsEndIsStillKept() {
+        Saver saver = new Saver(workbook, background, messages::add);
+        background.shutdown();
+        saver.changed(Samples.state(6, 1));
+        assertEquals(Optional.of(Samples.state(6, 1).step("Toast")), kept());
+        saver.close();
+        saver.changed(Samples.state(7, 1));
+        assertEquals(Optional.of(Samples.state(7, 1).step("Toast")), kept());
+    }
+
+    @Test
+    void whatFailsIsToldOnceAndTriedAgain() throws IOException {
+        Path inTheWay =
+                Files.createDirectories(folder.resolve("lessons/01-toasted-oats.txt/something"));
+        Saver saver = new Saver(workbook, background, messages::add);
+        saver.changed(Samples.state(8, 1));
+        saver.flush();
+        saver.flush();
+        assertEquals(1, messages.size(), messages::toString);
+        Files.delete(inTheWay);
+        Files.delete(inTheWay.getParent());
+        assertTrue(saver.flush());
+        assertEquals(Optional.of(Samples.state(8, 1).step("Toast")), kept());
+    }
+
+    @Test
+    void aWindowThatDoesNotKeepDropsItsChangesAndSaysSoOnce() {
+        try (Workbook second = Workbook.open(new DataFolder(folder))) {
+            Saver saver = new Saver(second, background, messages::add);
+            saver.changed(Samples.state(8, 1));
+            saver.flush();
+            saver.changed(Samples.state(9, 1));
+            saver.flush();
+            assertEquals(List.of(second.notice().orElseThrow()), messages);
+            workbook.close();
+            assertEquals(Optional.empty(), second.tryAgain());
+            saver.flush();
+            assertEquals(Optional.empty(), second.load(Samples.OATS).value());
+        }
+    }
+
+    @Test
+    void theTimeOfTheChangeIsKept() {
+        LessonWork old = Samples.state(1, 1);
+        try (Saver saver = new Saver(workbook, background, messages::add)) {
+            saver.changed(old);
+        }
+        assertTrue(
+                workbook.load(Samples.OATS).value().orElseThrow().changed().isAfter(old.changed()));
+    }
+}

@@ -1,0 +1,153 @@
+package coldwright.workbook.handin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonReader;
+import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.Forecasted;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.Said;
+import coldwright.workbook.work.SnippetEdit;
+import coldwright.workbook.work.Works;
+
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** What is handed in reads back as it was, whatever the learner typed. */
+class HandInLawsTest {
+    private static final String TEXT =
+            """
+            # Toasted oats
+
+            ```java given
+            double oats = 40;
+            ```
+
+            ## Toast
+
+            ```forecast
+            How hot?
+            - cold
+            - * hot
+            ```
+
+            ```java
+            double heat = 180;
+            ```
+
+            ```forecast
+            How long?
+            number: 12 min within 1
+            ```
+
+            ```java
+            double time = 12;
+            ```
+
+            ## Eat
+
+            Words.
+            """;
+    private static final Lesson LESSON = LessonReader.read("01-oats.md", TEXT);
+    private static final Instant WHEN = Instant.parse("2026-11-25T16:40:27Z");
+    private static final LessonWork EMPTY =
+            LessonWork.empty(
+                    LessonKey.ofShelf("01-oats"),
+                    "01-oats.md",
+                    "Toasted oats",
+                    ContentHash.of(TEXT));
+
+    private static final ContentHash HEAT = ContentHash.of("double heat = 180;");
+
+    @Provide
+    Arbitrary<String> texts() {
+        return Works.texts();
+    }
+
+    @Property(tries = 300)
+    void whatIsHandedInReadsBack(
+            @ForAll("texts") String learner,
+            @ForAll("texts") String code,
+            @ForAll("texts") String typed) {
+        LessonWork work =
+                EMPTY.withSnippet("Toast", new SnippetEdit(0, code, HEAT))
+                        .withForecast(
+                                "Toast", new Forecasted(1, "How long?", new Said.Typed(typed)))
+                        .withDone("Toast", true);
+        HandIn handIn = HandIn.of(work, learner, LESSON, WHEN);
+        Parsed<Optional<HandIn>> read = HandIn.read(handIn.text());
+        assertEquals(new Parsed<>(Optional.of(handIn), List.of()), read);
+        assertEquals(Optional.of(code), handIn.step("Toast").orElseThrow().text(0));
+        assertTrue(
+                handIn.fileName().matches("[\\p{L}\\p{M}\\p{N}_-]+-01-oats\\.handin\\.txt"),
+                handIn::fileName);
+    }
+
+    @Property(tries = 300)
+    void anyTextIsReadWithoutHarm(@ForAll("texts") String text) {
+        HandIn.read("Coldwright hand-in 1\n" + text)
+                .faults()
+                .forEach(fault -> assertTrue(fault.line() >= 1, fault::toString));
+    }
+
+    @Example
+    void aTeacherCanReadIt() {
+        LessonWork work =
+                EMPTY.withSnippet("Toast", new SnippetEdit(0, "double heat = 140;", HEAT))
+                        .withForecast(
+                                "Toast", new Forecasted(0, "How hot?", new Said.Choice(0, "cold")))
+                        .withForecast(
+                                "Toast", new Forecasted(1, "How long?", new Said.Typed("11,5 min")))
+                        .withDone("Toast", true)
+                        .withDone("Eat", true);
+        String expected =
+                """
+                Coldwright hand-in 1
+                learner: Ada Brunt
+                lesson: 01-oats.md
+                title: Toasted oats
+                hash: HASH
+                date: 2026-11-25T16:40:27Z
+                steps done: 2
+                    Toast
+                    Eat
+
+                step:
+                done: no
+                snippet 1: as its author wrote it
+                    double oats = 40;
+
+                step: Toast
+                done: yes
+                forecast 1: How hot?
+                said: cold
+                right: hot
+                came true: no
+                forecast 2: How long?
+                said: 11,5 min
+                right: 12 min within 1
+                came true: yes
+                snippet 1: changed
+                    double heat = 140;
+                snippet 2: as its author wrote it
+                    double time = 12;
+
+                step: Eat
+                done: yes
+                """;
+        HandIn handIn = HandIn.of(work, "Ada Brunt", LESSON, WHEN);
+        assertEquals(expected.replace("HASH", ContentHash.of(TEXT).hex()), handIn.text());
+        assertEquals("Ada-Brunt-01-oats.handin.txt", handIn.fileName());
+    }
+}

@@ -1,0 +1,99 @@
+package coldwright.workbook.settings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import coldwright.text.TextFault;
+import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.work.ContentHash;
+
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+import java.util.List;
+
+/** Settings read back; what is wrong in them is told and has its usual value. */
+class PreferencesLawsTest {
+    @Property
+    void whatIsWrittenReadsBack(
+            @ForAll @IntRange(min = 50, max = 300) int typeSizePercent,
+            @ForAll Theme theme,
+            @ForAll TemperatureUnit temperature,
+            @ForAll MassUnit mass,
+            @ForAll Language language,
+            @ForAll BenchLimit limit,
+            @ForAll int number) {
+        int value = limit.least() + Math.floorMod(number, limit.most() - limit.least() + 1);
+        Preferences chosen =
+                Preferences.usual()
+                        .withTypeSizePercent(typeSizePercent)
+                        .with(theme)
+                        .with(temperature)
+                        .with(mass)
+                        .with(language)
+                        .with(limit, value);
+        assertEquals(
+                new Parsed<>(chosen, List.of()),
+                PreferencesText.read(PreferencesText.write(chosen)));
+    }
+
+    @Property
+    void anyTextGivesSettings(@ForAll String text) {
+        Preferences read = PreferencesText.read(text).value();
+        assertEquals(read, PreferencesText.read(PreferencesText.write(read)).value());
+    }
+
+    @Example
+    void badValuesAreToldAndUnknownKeysKept() {
+        String text =
+                """
+                Coldwright settings 1
+                # mine
+                theme: beige
+                mass: oz
+                heapMb: 12
+                shelf: top
+                typeSizePercent: large
+                """;
+        Parsed<Preferences> read = PreferencesText.read(text);
+        assertEquals(
+                Preferences.usual().with(MassUnit.OZ).withOthers(List.of("# mine", "shelf: top")),
+                read.value());
+        assertEquals(
+                List.of(
+                        new TextFault(
+                                3,
+                                "theme is \"beige\"; it must be light or dark or contrast, and has its usual value until then"),
+                        new TextFault(
+                                5,
+                                "heapMb is \"12\"; it must be a whole number between 32 and 8192, and has its usual value until then"),
+                        new TextFault(
+                                7,
+                                "typeSizePercent is \"large\"; it must be a whole number between 50 and 300, and has its usual value until then")),
+                read.faults());
+        assertEquals(
+                "heapMb is 12; it must be between 32 and 8192",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> Preferences.usual().with(BenchLimit.HEAP_MB, 12))
+                        .getMessage());
+    }
+
+    @Property
+    void agreementsReadBack(@ForAll List<String> lessons) {
+        Agreements agreed = Agreements.none();
+        for (String lesson : lessons) {
+            agreed = agreed.agree(ContentHash.of(lesson), lesson);
+        }
+        assertEquals(new Parsed<>(agreed, List.of()), Agreements.read(agreed.text()));
+    }
+
+    @Example
+    void whatIsNoHashIsNoAgreement() {
+        ContentHash hash = ContentHash.of("a");
+        Agreements read = Agreements.read(hash.hex().substring(1) + " a\n").value();
+        assertEquals(Agreements.none(), read);
+    }
+}

@@ -1,0 +1,57 @@
+package coldwright.workbook.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import coldwright.lesson.LessonShelf;
+
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Every lesson has a key of its own that every file system takes. */
+class LessonKeyTest {
+    @Property
+    void anyNameHasAKey(@ForAll String name) {
+        LessonKey key = LessonKey.ofShelf(name);
+        assertEquals(key, LessonKey.ofShelf(name));
+    }
+
+    @Example
+    void filesOfOneNameInTwoFoldersHaveTwoKeys() {
+        LessonKey mine = LessonKey.ofFile(Path.of("mine/Öats & rum.md"));
+        assertNotEquals(mine, LessonKey.ofFile(Path.of("yours/Öats & rum.md")));
+        assertEquals(mine, LessonKey.ofFile(Path.of("mine/./Öats & rum.md")));
+        assertEquals("01-oats", LessonKey.ofShelf("01-oats").name());
+        assertNotEquals(LessonKey.ofShelf("Oats"), LessonKey.ofShelf("oats"));
+        assertNotEquals("con", LessonKey.ofShelf("con").name());
+        assertThrows(IllegalArgumentException.class, () -> new LessonKey("../oats"));
+    }
+
+    /** The value for "abc" is from FIPS 180-2, appendix B.1, from memory. */
+    @Example
+    void theHashIsSha256WhateverTheLineEnds() {
+        assertEquals(
+                "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+                ContentHash.of("abc").hex());
+        assertEquals(ContentHash.of("a\nb"), ContentHash.of("a\r\nb"));
+        assertNotEquals(ContentHash.of("a\nb"), ContentHash.of("a\n\nb"));
+        byte[] marked = "\uFEFFabc".getBytes(StandardCharsets.UTF_8);
+        assertEquals(ContentHash.of("abc"), ContentHash.of(marked));
+    }
+
+    @Example
+    void theHashOfALessonIsThatOfItsFile() throws java.io.IOException {
+        Path folder = Path.of("src/test/resources/lessons-to-run");
+        String name = "01-warm-oats";
+        byte[] bytes = java.nio.file.Files.readAllBytes(folder.resolve(name + ".md"));
+        assertEquals(
+                Optional.of(ContentHash.of(bytes)),
+                ContentHash.of(LessonShelf.in(folder).read(name)));
+    }
+}
