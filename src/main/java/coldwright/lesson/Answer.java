@@ -24,4 +24,22 @@ public sealed interface Answer {
      * @param within how far off still counts as right, same unit
      */
     record Amount(double value, String unit, double within) implements Answer {}
+
+    /**
+     * A curve drawn by hand; what is right is the first curve that the run draws.
+     *
+     * @param level the level axis
+     * @param upright the upright axis
+     */
+    record Curve(Scale level, Scale upright) implements Answer {}
+
+    /**
+     * An axis to draw along.
+     *
+     * @param label what it shows
+     * @param from its lower end
+     * @param to its upper end, more than the lower
+     * @param unit the unit of both; may be empty
+     */
+    record Scale(String label, double from, double to, String unit) {}
 }

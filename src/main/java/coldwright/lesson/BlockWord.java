@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.text.Nearest;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,8 @@ enum BlockWord {
     JAVA_SOLUTION("java solution"),
     FORECAST("forecast"),
     CHECK("check"),
+    /** For the teacher alone. */
+    TEACHER("teacher"),
     /** Shown as it stands. */
     PLAIN("text");
 
@@ -38,11 +42,20 @@ enum BlockWord {
                 : Arrays.stream(values()).filter(word -> word.words.equals(tidy)).findFirst();
     }
 
-    static String tidy(String info) {
-        return info.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    /** What to say of words that have no meaning. */
+    static String unknown(String info) {
+        String tidy = tidy(info);
+        List<String> known = Arrays.stream(values()).map(BlockWord::words).toList();
+        return "\"%s\" is no kind of block%s"
+                .formatted(
+                        tidy,
+                        Nearest.to(tidy, known)
+                                .map(": did you mean `%s`?"::formatted)
+                                .orElse(
+                                        "; write `java`, `java given`, `java solution`, `forecast`, `check` or `teacher`, or nothing for plain text"));
     }
 
-    static List<String> allWords() {
-        return Arrays.stream(values()).map(BlockWord::words).toList();
+    private static String tidy(String info) {
+        return info.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }
 }

@@ -16,10 +16,9 @@ final class CheckReader {
     private static final String NUMBER = "(" + NumberText.PATTERN + ")";
     private static final Pattern VALUE = Pattern.compile(NUMBER + "\\s+within\\s+" + NUMBER);
     private static final Pattern NUMBER_ALONE = Pattern.compile(NUMBER + "(.*)");
+    private static final Pattern BAD_TOLERANCE = Pattern.compile(NUMBER + "\\s+within\\s+(.+)");
     private static final Pattern WITH_UNIT =
             Pattern.compile(NUMBER + "(.*?)\\s+within\\s+" + NUMBER + "(.*)");
-    private static final Pattern A_NAME =
-            Pattern.compile("(?<![\\p{L}\\p{N}_$.])(?!(?:true|false|null)\\b)[\\p{L}_$]");
 
     private final FaultList faults;
 
@@ -74,7 +73,14 @@ final class CheckReader {
         int last = places.get(places.size() - 1);
         String expression = (" " + claim).substring(0, last).strip();
         String wanted = (" " + claim).substring(last + IS.length()).strip();
-        if (!A_NAME.matcher(JavaText.withoutLiterals(expression)).find()) {
+        if (!JavaText.isBalanced(expression)) {
+            faults.add(
+                    line,
+                    "the brackets of `%s` don't pair; close each one that is opened"
+                            .formatted(expression));
+            return Optional.empty();
+        }
+        if (!JavaText.namesSomething(expression)) {
             faults.add(
                     line,
                     "the check line names nothing that a snippet made; put an expression before \"is\", as in "
@@ -108,12 +114,17 @@ final class CheckReader {
             return "a check line can't end in \"is false\"; write `!(%s) is true`"
                     .formatted(expression);
         }
-        if (wanted.matches("[+−-]?\\d+,\\d.*")) {
+        if (NumberText.hasComma(wanted)) {
             return "\"%s\" has a decimal comma; write numbers with a point".formatted(wanted);
         }
         if (unit.matches()) {
             return "\"%s\" is more than two numbers; write `%s within %s` without a unit"
                     .formatted(wanted, unit.group(1), unit.group(3));
+        }
+        Matcher tolerance = BAD_TOLERANCE.matcher(wanted);
+        if (tolerance.matches()) {
+            return "the tolerance \"%s\" is no number; write it like `is %s within 0.01`"
+                    .formatted(tolerance.group(2), tolerance.group(1));
         }
         Matcher alone = NUMBER_ALONE.matcher(wanted);
         if (alone.matches()) {

@@ -87,7 +87,8 @@ final class DialReader {
             }
             return Optional.empty();
         }
-        Optional<String> fault = faultOf(declaration, range, comment.depth());
+        Optional<String> fault =
+                faultOf(declaration, range, comment.depth(), NumberText.hasComma(said.group(2)));
         fault.ifPresent(words -> faults.add(here, words));
         return fault.isPresent()
                 ? Optional.empty()
@@ -102,7 +103,8 @@ final class DialReader {
         return lineInFile.applyAsInt(line);
     }
 
-    private static Optional<String> faultOf(Matcher declaration, Matcher range, int depth) {
+    private static Optional<String> faultOf(
+            Matcher declaration, Matcher range, int depth, boolean commas) {
         String type = declaration.group("type");
         String name = declaration.group("name");
         String literal = declaration.group("value");
@@ -125,6 +127,11 @@ final class DialReader {
             return Optional.of(
                     "the dial of `%s` starts from `%s`; give it one plain number, such as 120"
                             .formatted(name, literal));
+        }
+        if (!range.matches() && commas) {
+            return Optional.of(
+                    "the dial of `%s` has a decimal comma; write numbers with a point"
+                            .formatted(name));
         }
         if (!range.matches()) {
             return Optional.of(

@@ -24,6 +24,17 @@ public sealed interface Expectation {
     String source();
 
     /**
+     * Whether its source is one that others can look up. It is if it names a year from 1500 to
+     * 2099, a Handbook, the Codex, the USDA or the CFR, and says neither "from memory" nor "no
+     * source".
+     *
+     * @return false for a reason alone, or for nothing
+     */
+    default boolean namesPublishedSource() {
+        return Published.isNamedIn(source());
+    }
+
+    /**
      * The expression must give a number.
      *
      * @param line where it stands

@@ -1,19 +1,17 @@
 package coldwright.lesson;
 
-import org.commonmark.node.Node;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a forecast block: the question, then choices or a number, then the explanation. */
+/** Reads a forecast block: the question, then what may be answered, then the explanation. */
 final class ForecastReader {
     private static final int LONGEST_NUMBER = 200;
+    private static final String CURVE = "curve:";
     private static final String RIGHT = "- * ";
     private static final Pattern NUMBER =
             Pattern.compile(
@@ -26,6 +24,7 @@ final class ForecastReader {
     private final List<String> choices = new ArrayList<>();
     private final List<Integer> right = new ArrayList<>();
     private final List<String> numbers = new ArrayList<>();
+    private final List<String> curves = new ArrayList<>();
     private int numberLine;
 
     private ForecastReader(IntUnaryOperator lineInFile, FaultList faults) {
@@ -39,32 +38,32 @@ final class ForecastReader {
      * @param text what stands between its fences
      * @param lineInFile gives the line in the file of a line of the text, from 0; of −1 the fence
      * @param faults takes what is wrong
-     * @param prose parses the explanation, given its text and its own lines in the file
      * @return the forecast, if it can be asked
      */
     static Optional<Part.Forecast> read(
-            String text,
-            IntUnaryOperator lineInFile,
-            FaultList faults,
-            BiFunction<String, IntUnaryOperator, List<Node>> prose) {
+            String text, IntUnaryOperator lineInFile, FaultList faults) {
         String[] lines = text.split("\n", -1);
         ForecastReader reader = new ForecastReader(lineInFile, faults);
         int end = reader.readUntilExplanation(lines);
         String explanation = String.join("\n", List.of(lines).subList(end, lines.length));
         Optional<Answer> answer = reader.answer();
-        return answer.map(
-                a ->
-                        new Part.Forecast(
-                                lineInFile.applyAsInt(-1),
-                                String.join(" ", reader.question),
-                                a,
-                                prose.apply(explanation, i -> lineInFile.applyAsInt(end + i))));
+        if (answer.isEmpty()) {
+            return Optional.empty();
+        }
+        Explained after = Explained.of(explanation, i -> lineInFile.applyAsInt(end + i), faults);
+        return Optional.of(
+                new Part.Forecast(
+                        lineInFile.applyAsInt(-1),
+                        String.join(" ", reader.question),
+                        answer.get(),
+                        after.nodes(),
+                        after.held()));
     }
 
     private int readUntilExplanation(String[] lines) {
         for (int i = 0; i < lines.length; i++) {
-            String line = lines[i].strip();
-            boolean answered = !choices.isEmpty() || !numbers.isEmpty();
+            String line = withoutHeld(lines[i].strip(), lineInFile.applyAsInt(i));
+            boolean answered = !choices.isEmpty() || !numbers.isEmpty() || !curves.isEmpty();
             if (line.isEmpty()) {
                 if (answered) {
                     return i;
@@ -74,6 +73,9 @@ final class ForecastReader {
             } else if (line.startsWith("number:")) {
                 numbers.add(line);
                 numberLine = lineInFile.applyAsInt(i);
+            } else if (line.startsWith(CURVE)) {
+                curves.add(line.substring(CURVE.length()));
+                numberLine = lineInFile.applyAsInt(i);
             } else if (!answered) {
                 question.add(line);
             } else if (!choices.isEmpty() && Character.isWhitespace(lines[i].charAt(0))) {
@@ -82,11 +84,22 @@ final class ForecastReader {
             } else {
                 faults.add(
                         lineInFile.applyAsInt(i),
-                        "this line of the forecast is neither a choice nor parted from them by an empty line; begin it with \"- \" or put an empty line above it");
+                        "this line of the forecast is neither an answer nor parted from them by an empty line; begin it with \"- \" or put an empty line above it");
                 return i;
             }
         }
         return lines.length;
+    }
+
+    /** Questions and choices are no CommonMark, so that a comment in them would be seen. */
+    private String withoutHeld(String line, int place) {
+        String without = HeldReader.without(line);
+        if (!without.equals(line)) {
+            faults.add(
+                    place,
+                    "a question or a choice can't hold its number; take the comment out and hold the number in the explanation");
+        }
+        return without;
     }
 
     private static boolean isChoice(String line) {
@@ -107,6 +120,9 @@ final class ForecastReader {
             faults.add(lineInFile.applyAsInt(-1), fault.get());
             return Optional.empty();
         }
+        if (!curves.isEmpty()) {
+            return CurveReader.read(curves.get(0), numberLine, faults);
+        }
         return numbers.isEmpty()
                 ? Optional.of(new Answer.Choice(choices, right.get(0)))
                 : number(numbers.get(0));
@@ -116,15 +132,16 @@ final class ForecastReader {
         if (question.isEmpty()) {
             return Optional.of("the forecast asks nothing; write the question on its first line");
         }
-        if (choices.isEmpty() && numbers.isEmpty()) {
+        int lines = numbers.size() + curves.size();
+        if (choices.isEmpty() && lines == 0) {
             return Optional.of(
                     "the forecast has no answer to choose; write choices that begin with \"- \" or a line such as `number: 12.5 °C within 1`");
         }
-        if (!numbers.isEmpty()) {
-            return numbers.size() == 1 && choices.isEmpty()
+        if (lines > 0) {
+            return lines == 1 && choices.isEmpty()
                     ? Optional.empty()
                     : Optional.of(
-                            "the forecast has more than one kind of answer; keep either its choices or one `number:` line");
+                            "the forecast can be answered in more than one way; keep its choices or one line that begins `number:` or `curve:`");
         }
         if (choices.contains("")) {
             return Optional.of("a choice of the forecast is empty; write its words or take it out");
@@ -148,9 +165,20 @@ final class ForecastReader {
 
     private Optional<Answer> number(String line) {
         Matcher said = NUMBER.matcher(line);
-        if (line.length() > LONGEST_NUMBER
-                || !said.matches()
-                || NumberText.parse(said.group(3)) < 0) {
+        if (NumberText.hasComma(line) && !said.matches()) {
+            faults.add(
+                    numberLine,
+                    "\"%s\" has a decimal comma; write numbers with a point".formatted(line));
+            return Optional.empty();
+        }
+        if (said.matches() && NumberText.parse(said.group(3)) < 0) {
+            faults.add(
+                    numberLine,
+                    "the tolerance of \"%s\" is less than zero; leave out its sign"
+                            .formatted(line));
+            return Optional.empty();
+        }
+        if (line.length() > LONGEST_NUMBER || !said.matches()) {
             faults.add(
                     numberLine,
                     "\"%s\" is no number with a tolerance; write it like `number: 12.5 °C within 1`"

@@ -1,7 +1,10 @@
 package coldwright.lesson;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Finds its way through Java text: what is a comment, what is a literal, how deep in brackets. */
 final class JavaText {
@@ -13,6 +16,9 @@ final class JavaText {
      * @param depth how many brackets are open there
      */
     record Comment(int start, int end, int depth) {}
+
+    private static final Pattern A_NAME =
+            Pattern.compile("(?<![\\p{L}\\p{N}_$.])(?!(?:true|false|null)\\b)[\\p{L}_$]");
 
     private JavaText() {}
 
@@ -71,6 +77,26 @@ final class JavaText {
             }
         }
         return rest.toString();
+    }
+
+    /** Whether an expression names anything; one of numbers alone says nothing of a snippet. */
+    static boolean namesSomething(String expression) {
+        return A_NAME.matcher(withoutLiterals(expression)).find();
+    }
+
+    /** Whether each bracket that is opened is closed by its own kind. */
+    static boolean isBalanced(String expression) {
+        Deque<Integer> open = new ArrayDeque<>();
+        for (char here : withoutLiterals(expression).toCharArray()) {
+            int kind = "([{".indexOf(here);
+            int closes = ")]}".indexOf(here);
+            if (kind >= 0) {
+                open.push(kind);
+            } else if (closes >= 0 && (open.isEmpty() || open.pop() != closes)) {
+                return false;
+            }
+        }
+        return open.isEmpty();
     }
 
     /** The place behind a literal that begins at a quotation mark, or the end of its line. */

@@ -1,7 +1,5 @@
 package coldwright.lesson;
 
-import coldwright.text.Nearest;
-
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
@@ -72,8 +70,15 @@ final class LessonBuilder {
     }
 
     private void addHeading(Heading heading, int line) {
-        mender.mend(heading);
-        String words = ProseMender.wordsOf(heading);
+        ProseMender own = new ProseMender(faults, source::lineInFile);
+        own.mend(heading);
+        for (Held held : own.takeHeld()) {
+            faults.add(
+                    held.line(),
+                    "a heading can't hold the number %s; hold it in the text below"
+                            .formatted(held.written()));
+        }
+        String words = ProseMender.wordsOf(heading).strip();
         if (heading.getLevel() == 1) {
             if (title.isEmpty() && !words.isEmpty() && stepLine == 0) {
                 title = words;
@@ -107,6 +112,10 @@ final class LessonBuilder {
     }
 
     private void addComment(HtmlBlock comment, boolean directlyUnderTitle) {
+        if (HeldReader.isMeant(comment.getLiteral().strip())) {
+            mender.mend(comment);
+            return;
+        }
         boolean isHeader =
                 stepLine == 0
                         && header.equals(Header.NONE)
@@ -122,7 +131,7 @@ final class LessonBuilder {
                 BlockWord.of(info)
                         .orElseGet(
                                 () -> {
-                                    faults.add(line, unknown(BlockWord.tidy(info)));
+                                    faults.add(line, BlockWord.unknown(info));
                                     return BlockWord.PLAIN;
                                 });
         if (word == BlockWord.PLAIN) {
@@ -132,14 +141,16 @@ final class LessonBuilder {
         String text = block.getLiteral();
         IntUnaryOperator within = linesFrom(block, 1);
         endProse();
-        if (stepLine == 0) {
+        if (stepLine == 0 && word != BlockWord.TEACHER) {
             faults.add(
                     line,
                     "this `%s` block stands before the first step; put a heading such as %s above it"
                             .formatted(word.words(), STEP_EXAMPLE));
         }
         if (word == BlockWord.FORECAST) {
-            ForecastReader.read(text, within, faults, this::proseOf).ifPresent(parts::add);
+            ForecastReader.read(text, within, faults).ifPresent(parts::add);
+        } else if (word == BlockWord.TEACHER) {
+            addTeacher(text, line, within);
         } else if (word == BlockWord.CHECK) {
             if (!anySnippet) {
                 faults.add(
@@ -164,8 +175,37 @@ final class LessonBuilder {
         parts.add(new Part.Snippet(line, code, given, DialReader.read(code, within, faults)));
     }
 
+    private void addTeacher(String text, int line, IntUnaryOperator within) {
+        Explained notes = Explained.of(text, within, faults);
+        if (notes.nodes().isEmpty()) {
+            faults.add(
+                    line,
+                    "this teacher's note is empty; write what the teacher should know or take it out");
+            return;
+        }
+        parts.add(new Part.Teacher(line, notes.nodes(), belowSnippet(notes.held())));
+    }
+
+    /** Numbers that a snippet above can bear out; none, with a fault for each, if there is none. */
+    private List<Held> belowSnippet(List<Held> numbers) {
+        if (anySnippet) {
+            return numbers;
+        }
+        for (Held one : numbers) {
+            faults.add(
+                    one.line(),
+                    "no snippet stands above the held number %s; move it below one or take its comment out"
+                            .formatted(one.written()));
+        }
+        return List.of();
+    }
+
     /** A solution belongs to the last snippet above it in its step. */
     private void addSolution(String text, int line) {
+        if (text.isBlank()) {
+            faults.add(line, "this solution is empty; write Java into it or take it out");
+            return;
+        }
         for (int i = parts.size() - 1; i >= 0; i--) {
             if (parts.get(i) instanceof Part.Snippet snippet && !snippet.given()) {
                 if (!snippet.solution().isEmpty()) {
@@ -180,16 +220,6 @@ final class LessonBuilder {
                 "no unsolved snippet of this step stands above this solution; put it below the `java` block that it solves");
     }
 
-    private static String unknown(String info) {
-        return "\"%s\" is no kind of block%s"
-                .formatted(
-                        info,
-                        Nearest.to(info, BlockWord.allWords())
-                                .map(": did you mean `%s`?"::formatted)
-                                .orElse(
-                                        "; write `java`, `java given`, `java solution`, `forecast` or `check`, or nothing for plain text"));
-    }
-
     private void addProse(Node block) {
         if (block instanceof FencedCodeBlock) {
             prose.add(block);
@@ -202,26 +232,10 @@ final class LessonBuilder {
         }
     }
 
-    /** The blocks of a text within the lesson, such as a forecast's explanation. */
-    private List<Node> proseOf(String text, IntUnaryOperator lineInFile) {
-        Node document = LessonReader.parser().parse(text);
-        ProseMender explained = new ProseMender(faults, lineInFile);
-        List<Node> nodes = new ArrayList<>();
-        Node next;
-        for (Node block = document.getFirstChild(); block != null; block = next) {
-            next = block.getNext();
-            explained.mend(block);
-            if (block.getParent() != null && !(block instanceof LinkReferenceDefinition)) {
-                nodes.add(block);
-            }
-        }
-        return nodes;
-    }
-
     private void endProse() {
         if (!prose.isEmpty()) {
             int line = ProseMender.lineOf(prose.get(0), source::lineInFile);
-            parts.add(new Part.Prose(line, prose));
+            parts.add(new Part.Prose(line, prose, belowSnippet(mender.takeHeld())));
             prose.clear();
         }
     }

@@ -18,10 +18,27 @@ public sealed interface Part {
      *
      * @param line where it begins
      * @param nodes the parsed blocks, in order; read them, never change them
+     * @param held the numbers in it that the calculator must bear out
      */
-    record Prose(int line, List<Node> nodes) implements Part {
+    record Prose(int line, List<Node> nodes, List<Held> held) implements Part {
         public Prose {
             nodes = List.copyOf(nodes);
+            held = List.copyOf(held);
+        }
+    }
+
+    /**
+     * What the teacher alone should know: misconceptions, timing, questions to ask. No page of the
+     * learner's shows it.
+     *
+     * @param line where its fence stands
+     * @param nodes the parsed blocks, in order; read them, never change them
+     * @param held the numbers in it that the calculator must bear out
+     */
+    record Teacher(int line, List<Node> nodes, List<Held> held) implements Part {
+        public Teacher {
+            nodes = List.copyOf(nodes);
+            held = List.copyOf(held);
         }
     }
 
@@ -71,11 +88,26 @@ public sealed interface Part {
      * @param question the question, one line
      * @param answer what is right
      * @param explanation CommonMark blocks to show after the run; may be empty
+     * @param held the numbers of the explanation that the calculator must bear out after that run
      */
-    record Forecast(int line, String question, Answer answer, List<Node> explanation)
+    record Forecast(
+            int line, String question, Answer answer, List<Node> explanation, List<Held> held)
             implements Part {
         public Forecast {
             explanation = List.copyOf(explanation);
+            held = List.copyOf(held);
+        }
+
+        /**
+         * A forecast whose explanation holds no numbers.
+         *
+         * @param line where its fence stands
+         * @param question the question, one line
+         * @param answer what is right
+         * @param explanation CommonMark blocks to show after the run; may be empty
+         */
+        public Forecast(int line, String question, Answer answer, List<Node> explanation) {
+            this(line, question, answer, explanation, List.of());
         }
     }
 

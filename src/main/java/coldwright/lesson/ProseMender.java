@@ -1,6 +1,7 @@
 package coldwright.lesson;
 
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Block;
 import org.commonmark.node.Code;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HtmlBlock;
@@ -12,6 +13,8 @@ import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.SourceSpan;
 import org.commonmark.node.Text;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 
@@ -24,6 +27,7 @@ final class ProseMender extends AbstractVisitor {
 
     private final FaultList faults;
     private final IntUnaryOperator lineInFile;
+    private final List<Held> held = new ArrayList<>();
     private int line;
 
     /**
@@ -35,6 +39,13 @@ final class ProseMender extends AbstractVisitor {
     ProseMender(FaultList faults, IntUnaryOperator lineInFile) {
         this.faults = faults;
         this.lineInFile = lineInFile;
+    }
+
+    /** The numbers held in what was mended since this was last asked. */
+    List<Held> takeHeld() {
+        List<Held> taken = List.copyOf(held);
+        held.clear();
+        return taken;
     }
 
     /** The line in the file on which a node begins. */
@@ -51,7 +62,7 @@ final class ProseMender extends AbstractVisitor {
         return node instanceof HtmlBlock html && html.getLiteral().strip().startsWith(COMMENT);
     }
 
-    /** The words of a heading, without their markup. */
+    /** The words of a heading or of a part of it, without their markup. */
     static String wordsOf(Node node) {
         StringBuilder words = new StringBuilder();
         node.accept(
@@ -71,7 +82,7 @@ final class ProseMender extends AbstractVisitor {
                         words.append(' ');
                     }
                 });
-        return words.toString().strip();
+        return words.toString();
     }
 
     /** Mends a top-level block and all within it. */
@@ -89,7 +100,9 @@ final class ProseMender extends AbstractVisitor {
 
     @Override
     public void visit(HtmlBlock html) {
-        if (!isComment(html)) {
+        if (HeldReader.isMeant(html.getLiteral().strip())) {
+            hold(html, html.getLiteral().strip());
+        } else if (!isComment(html)) {
             fault(html, "raw HTML is not shown; write it in CommonMark");
         }
         html.unlink();
@@ -97,11 +110,41 @@ final class ProseMender extends AbstractVisitor {
 
     @Override
     public void visit(HtmlInline html) {
-        if (!html.getLiteral().startsWith(COMMENT)) {
+        if (HeldReader.isMeant(html.getLiteral())) {
+            hold(html, html.getLiteral());
+        } else if (!html.getLiteral().startsWith(COMMENT)) {
             tellUnlessClosing(html);
             html.insertBefore(new Text(html.getLiteral()));
         }
+        closeGap(html);
         html.unlink();
+    }
+
+    private void hold(Node comment, String literal) {
+        HeldReader.read(wordsBefore(comment), literal, lineHere(comment), faults)
+                .ifPresent(held::add);
+    }
+
+    /** What stands before a node in its line. */
+    private static String wordsBefore(Node node) {
+        StringBuilder words = new StringBuilder();
+        for (Node one = node.getPrevious(); one != null; one = one.getPrevious()) {
+            if (!(one instanceof Text || one instanceof Code || one.getFirstChild() != null)
+                    || one instanceof Block) {
+                break;
+            }
+            words.insert(0, wordsOf(one));
+        }
+        return words.toString();
+    }
+
+    /** Joins the texts around a comment, so that a number and its unit are one text again. */
+    private static void closeGap(HtmlInline comment) {
+        if (comment.getPrevious() instanceof Text before
+                && comment.getNext() instanceof Text after) {
+            after.setLiteral(before.getLiteral() + after.getLiteral());
+            before.unlink();
+        }
     }
 
     private void tellUnlessClosing(HtmlInline html) {
@@ -134,7 +177,7 @@ final class ProseMender extends AbstractVisitor {
                         word ->
                                 fault(
                                         code,
-                                        "the `%s` block stands inside a list or a quotation; move it to the left margin"
+                                        "the `%s` block stands inside a list, a quotation or another block; move it to the left margin"
                                                 .formatted(word.words())));
     }
 
@@ -154,7 +197,11 @@ final class ProseMender extends AbstractVisitor {
     }
 
     private void fault(Node node, String words) {
+        faults.add(lineHere(node), words);
+    }
+
+    private int lineHere(Node node) {
         int own = lineOf(node, lineInFile);
-        faults.add(own > 0 ? own : line, words);
+        return own > 0 ? own : line;
     }
 }

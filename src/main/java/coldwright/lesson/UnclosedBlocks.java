@@ -102,6 +102,12 @@ final class UnclosedBlocks {
         if (closed && !swallows) {
             return Optional.empty();
         }
+        if (closed && another >= end && BlockWord.of(info).equals(Optional.of(BlockWord.TEACHER))) {
+            faults.add(
+                    origins.get(heading),
+                    "the heading stands inside a `teacher` block and begins no step; write it with three # or more, or close the block above it");
+            return Optional.empty();
+        }
         faults.add(
                 origins.get(start),
                 "the %s opened here is never closed; put %s on a line of its own behind its last line"

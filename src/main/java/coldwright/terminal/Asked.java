@@ -1,5 +1,7 @@
 package coldwright.terminal;
 
+import coldwright.figure.Figure;
+import coldwright.figure.Series;
 import coldwright.lesson.Answer;
 import coldwright.lesson.Part;
 import coldwright.science.Require;
@@ -17,6 +19,7 @@ final class Asked {
     private final Part.Forecast forecast;
     private Optional<String> reply = Optional.empty();
     private boolean right;
+    private Optional<DrawnPoints> points = Optional.empty();
 
     private Asked(Part.Forecast forecast) {
         this.forecast = forecast;
@@ -65,6 +68,9 @@ final class Asked {
         if (forecast.answer() instanceof Answer.Choice choice) {
             return "a letter from a to " + letter(choice.choices().size() - 1);
         }
+        if (forecast.answer() instanceof Answer.Curve curve) {
+            return DrawnPoints.form(curve);
+        }
         Answer.Amount amount = (Answer.Amount) forecast.answer();
         return "a number" + (amount.unit().isEmpty() ? "" : " in " + amount.unit());
     }
@@ -78,6 +84,11 @@ final class Asked {
             reply = Optional.of(choice.choices().get(index));
             right = index == choice.right();
             return true;
+        }
+        if (forecast.answer() instanceof Answer.Curve curve) {
+            points = DrawnPoints.read(curve, line);
+            reply = points.map(DrawnPoints::words);
+            return points.isPresent();
         }
         Answer.Amount amount = (Answer.Amount) forecast.answer();
         OptionalDouble number = number(line, amount.unit());
@@ -102,9 +113,14 @@ final class Asked {
         return Require.spoken(value) + (unit.isEmpty() ? "" : " " + unit);
     }
 
-    /** After the run: what was said, what is right, and why. */
-    void reveal(Screen screen) {
-        String answer = "The answer: " + rightAnswer() + ".";
+    /**
+     * After the run: what was said, what is right, and why.
+     *
+     * @param figures what the run drew
+     * @param screen takes it
+     */
+    void reveal(List<Figure> figures, Screen screen) {
+        String answer = "The answer: " + rightAnswer(figures) + ".";
         String said =
                 reply.map(words -> "You said: " + words + (right ? ". That is right. " : ". "))
                         .orElse("");
@@ -120,7 +136,7 @@ final class Asked {
         }
     }
 
-    private String rightAnswer() {
+    private String rightAnswer(List<Figure> figures) {
         if (forecast.answer() instanceof Answer.Choice choice) {
             return choice.choices().get(choice.right());
         }
@@ -128,6 +144,16 @@ final class Asked {
             return "%s; within %s counts as right"
                     .formatted(
                             spoken(amount.value(), amount.unit()), Require.spoken(amount.within()));
+        }
+        if (forecast.answer() instanceof Answer.Curve) {
+            String beside =
+                    figures.stream()
+                            .flatMap(figure -> figure.series().stream())
+                            .filter(Series.Curve.class::isInstance)
+                            .findFirst()
+                            .flatMap(first -> points.map(one -> one.beside((Series.Curve) first)))
+                            .orElse("");
+            return beside.isEmpty() ? "the first curve of the result" : beside;
         }
         throw new AssertionError(forecast.answer());
     }

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 @Command(
         name = "check",
         description = {
-            "Runs every snippet of the lessons and every line of their checks. For each failure it"
+            "Runs every snippet of the lessons, every line of their checks and every number that their text holds to the calculator. For each failure it"
                     + " prints a line: file:line: what, expected, got."
         },
         exitCodeListHeading = "%nIt ends with%n",

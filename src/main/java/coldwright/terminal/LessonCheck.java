@@ -1,7 +1,6 @@
 package coldwright.terminal;
 
 import coldwright.bench.Outcome;
-import coldwright.lesson.Expectation;
 import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.Part;
@@ -10,14 +9,19 @@ import coldwright.lesson.Step;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Runs every snippet of a lesson and every line of its checks. */
+/** Runs every snippet of a lesson and tries all that it says of what they give. */
 final class LessonCheck {
     private final Lesson lesson;
     private final Runs runs;
     private final List<String> failures = new ArrayList<>();
     private final List<String> above = new ArrayList<>();
     private int snippets;
+    private final List<Claim> pending = new ArrayList<>();
+    private final List<Claim> afterRun = new ArrayList<>();
     private int lines;
+    private int numbers;
+    private int held;
+    private int sourced;
 
     /**
      * What came of it.
@@ -25,9 +29,19 @@ final class LessonCheck {
      * @param lesson the lesson
      * @param snippets how many snippets were run
      * @param lines how many check lines were tried
+     * @param numbers how many numbers of the text were tried
+     * @param held how many of the check lines held
+     * @param sourced how many of those name a published source
      * @param failures a line for each failure, {@code file:line: what, expected, got}
      */
-    record Report(Lesson lesson, int snippets, int lines, List<String> failures) {}
+    record Report(
+            Lesson lesson,
+            int snippets,
+            int lines,
+            int numbers,
+            int held,
+            int sourced,
+            List<String> failures) {}
 
     private LessonCheck(Lesson lesson, Runs runs) {
         this.lesson = lesson;
@@ -39,22 +53,49 @@ final class LessonCheck {
         lesson.faults().stream().map(Fault::toString).forEach(check.failures::add);
         check.step(lesson.opening());
         lesson.steps().stream().map(Step::parts).forEach(check::step);
-        return new Report(lesson, check.snippets, check.lines, check.failures);
+        return new Report(
+                lesson,
+                check.snippets,
+                check.lines,
+                check.numbers,
+                check.held,
+                check.sourced,
+                check.failures);
     }
 
     /** Runs a step; an exercise's solution stands in for it from there to the step's end. */
     private void step(List<Part> parts) {
         List<String> asWritten = new ArrayList<>(above);
         for (Part part : parts) {
-            if (part instanceof Part.Snippet snippet) {
-                snippet(snippet, asWritten);
-            } else if (part instanceof Part.Check check) {
-                check.expectations().forEach(this::expectation);
-            }
+            part(part, asWritten);
         }
+        pending.addAll(afterRun);
+        afterRun.clear();
+        tryPending();
         if (parts.stream().anyMatch(p -> p instanceof Part.Snippet s && !s.solution().isEmpty())) {
             above.clear();
             above.addAll(asWritten);
+        }
+    }
+
+    private void part(Part part, List<String> asWritten) {
+        if (part instanceof Part.Snippet snippet) {
+            tryPending();
+            snippet(snippet, asWritten);
+            if (!snippet.given()) {
+                pending.addAll(afterRun);
+                afterRun.clear();
+            }
+        } else if (part instanceof Part.Check check) {
+            check.expectations().forEach(line -> pending.add(Claim.of(line)));
+        } else if (part instanceof Part.Prose prose) {
+            prose.held().forEach(number -> pending.add(Claim.of(number)));
+        } else if (part instanceof Part.Teacher note) {
+            note.held().forEach(number -> pending.add(Claim.of(number)));
+        } else if (part instanceof Part.Forecast forecast) {
+            forecast.held().forEach(number -> afterRun.add(Claim.of(number)));
+        } else {
+            throw new AssertionError(part);
         }
     }
 
@@ -83,15 +124,22 @@ final class LessonCheck {
         return outcome.finished();
     }
 
-    private void expectation(Expectation expectation) {
-        lines++;
-        Outcome outcome = runs.run(above, expectation.expression()).outcome();
-        if (outcome.finished()) {
-            above.add(expectation.expression());
+    /** Tries what was said since the last snippet, all in one go. */
+    private void tryPending() {
+        List<Verdict> verdicts = Trial.of(pending, above, runs);
+        for (int i = 0; i < verdicts.size(); i++) {
+            count(pending.get(i), verdicts.get(i));
         }
-        Verdict verdict = Verdict.of(expectation, outcome);
+        pending.clear();
+    }
+
+    private void count(Claim claim, Verdict verdict) {
+        numbers += claim.number() ? 1 : 0;
+        lines += claim.number() ? 0 : 1;
+        held += verdict.held() && !claim.number() ? 1 : 0;
+        sourced += verdict.held() && claim.sourced() ? 1 : 0;
         if (!verdict.held()) {
-            fail(expectation.line(), verdict.sentence());
+            fail(claim.line(), verdict.sentence());
         }
     }
 

@@ -80,14 +80,23 @@ final class LessonChecks {
     private int summary(List<LessonCheck.Report> reports) {
         int snippets = reports.stream().mapToInt(LessonCheck.Report::snippets).sum();
         int lines = reports.stream().mapToInt(LessonCheck.Report::lines).sum();
+        int numbers = reports.stream().mapToInt(LessonCheck.Report::numbers).sum();
+        int held = reports.stream().mapToInt(LessonCheck.Report::held).sum();
+        int sourced = reports.stream().mapToInt(LessonCheck.Report::sourced).sum();
         int failures = reports.stream().mapToInt(report -> report.failures().size()).sum();
         screen.say(
-                "%s, %s, %s: %s"
+                "%s, %s, %s%s: %s"
                         .formatted(
                                 counted(reports.size(), "lesson"),
                                 counted(snippets, "snippet"),
                                 counted(lines, "check line"),
+                                numbers == 0 ? "" : ", " + counted(numbers, "held number"),
                                 failures == 0 ? "everything holds" : counted(failures, "failure")));
+        if (lines > 0) {
+            screen.say(
+                    "%d of %s held, %d of those with a published source"
+                            .formatted(held, counted(lines, "check line"), sourced));
+        }
         return failures == 0 ? Exit.DONE : Exit.FAILED;
     }
 

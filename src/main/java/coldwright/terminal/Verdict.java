@@ -4,64 +4,68 @@ import coldwright.bench.Outcome;
 import coldwright.lesson.Expectation;
 import coldwright.science.Require;
 
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * What came of one line of a check.
+ * What came of one thing that a lesson says.
  *
- * @param expectation the line
- * @param held whether it came out as expected
- * @param got what came out, in words
+ * @param held whether it came out as said
+ * @param sentence on what, expected and got
  */
-record Verdict(Expectation expectation, boolean held, String got) {
+record Verdict(boolean held, String sentence) {
     private static final Set<String> TRUTHS = Set.of("boolean", "Boolean");
     private static final Set<String> WORDS = Set.of("String", "char", "Character");
 
-    static Verdict of(Expectation expectation, Outcome outcome) {
+    static Verdict of(Expectation line, Outcome outcome) {
         if (!(outcome instanceof Outcome.Finished finished)) {
-            return new Verdict(expectation, false, Ending.troubles(outcome).get(0).words());
+            return of(line, false, Ending.troubles(outcome).get(0).words());
         }
-        if (expectation instanceof Expectation.True) {
+        if (line instanceof Expectation.True) {
             boolean fit = TRUTHS.contains(finished.type());
             boolean held = fit && finished.exact().equals("true");
-            return new Verdict(expectation, held, fit ? finished.exact() : unfit(finished));
+            return of(line, held, fit ? finished.exact() : unfit(finished));
         }
-        if (expectation instanceof Expectation.Value value) {
-            return compare(value, finished);
+        if (line instanceof Expectation.Value value) {
+            OptionalDouble got = number(finished);
+            return got.isEmpty()
+                    ? of(line, false, unfit(finished))
+                    : of(
+                            line,
+                            Math.abs(got.getAsDouble() - value.value()) <= value.tolerance(),
+                            Require.spoken(got.getAsDouble()));
         }
-        throw new AssertionError(expectation);
+        throw new AssertionError(line);
     }
 
-    private static Verdict compare(Expectation.Value value, Outcome.Finished finished) {
+    private static Verdict of(Expectation line, boolean held, String got) {
+        return new Verdict(
+                held, "%s, expected %s, got %s".formatted(line.expression(), wanted(line), got));
+    }
+
+    /** The number that a run gave, if it gave one; words that read like one are none. */
+    static OptionalDouble number(Outcome.Finished finished) {
         if (WORDS.contains(finished.type())) {
-            return new Verdict(value, false, unfit(finished));
+            return OptionalDouble.empty();
         }
         try {
-            double got = Double.parseDouble(finished.exact());
-            boolean held = Math.abs(got - value.value()) <= value.tolerance();
-            return new Verdict(value, held, Require.spoken(got));
+            return OptionalDouble.of(Double.parseDouble(finished.exact()));
         } catch (NumberFormatException e) {
-            return new Verdict(value, false, unfit(finished));
+            return OptionalDouble.empty();
         }
     }
 
-    private static String unfit(Outcome.Finished finished) {
+    static String unfit(Outcome.Finished finished) {
         return finished.value().isEmpty()
                 ? "nothing"
                 : "%s, of type %s".formatted(finished.value(), finished.type());
     }
 
-    /** What was expected, in words. */
-    String wanted() {
-        if (expectation instanceof Expectation.Value value) {
+    private static String wanted(Expectation line) {
+        if (line instanceof Expectation.Value value) {
             return "%s within %s"
                     .formatted(Require.spoken(value.value()), Require.spoken(value.tolerance()));
         }
         return "true";
-    }
-
-    /** The line as a sentence on what, expected and got. */
-    String sentence() {
-        return "%s, expected %s, got %s".formatted(expectation.expression(), wanted(), got);
     }
 }

@@ -2,6 +2,7 @@ package coldwright.terminal;
 
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 import coldwright.figure.FigureText;
 import coldwright.lesson.Fault;
@@ -19,6 +20,7 @@ import java.util.StringJoiner;
 /** Goes through a lesson: text, forecast, snippet, what it gave, and why. */
 final class Walk {
     private static final String INDENT = "    ";
+    private static final String ASIDE = "  | ";
 
     /** The type of a line that printed; what it gives is of no interest. */
     private static final String PRINTING = "PrintStream";
@@ -27,15 +29,17 @@ final class Walk {
     private final Runs runs;
     private final Screen screen;
     private final FigureFolder figures;
+    private final boolean forTeacher;
     private final List<String> above = new ArrayList<>();
     private final List<Asked> open = new ArrayList<>();
     private int failed;
 
-    Walk(Lesson lesson, Runs runs, Screen screen, FigureFolder figures) {
+    Walk(Lesson lesson, Runs runs, Screen screen, FigureFolder figures, boolean forTeacher) {
         this.lesson = lesson;
         this.runs = runs;
         this.screen = screen;
         this.figures = figures;
+        this.forTeacher = forTeacher;
     }
 
     /**
@@ -108,7 +112,7 @@ final class Walk {
         for (Part part : parts) {
             part(part);
         }
-        reveal();
+        reveal(List.of());
     }
 
     private void part(Part part) {
@@ -121,9 +125,20 @@ final class Walk {
             snippet(snippet);
         } else if (part instanceof Part.Check check) {
             check(check);
+        } else if (part instanceof Part.Teacher note) {
+            if (forTeacher) {
+                teacher(note);
+            }
         } else {
             throw new AssertionError(part);
         }
+    }
+
+    private void teacher(Part.Teacher note) {
+        screen.say("For the teacher:");
+        ProseText.set(note.nodes(), screen.width() - ASIDE.length())
+                .forEach(line -> screen.say((ASIDE + line).stripTrailing()));
+        screen.say("");
     }
 
     private void snippet(Part.Snippet snippet) {
@@ -145,7 +160,7 @@ final class Walk {
         }
         show(run);
         if (!snippet.given()) {
-            reveal();
+            reveal(run.figures());
         }
     }
 
@@ -167,35 +182,27 @@ final class Walk {
         if (!lines.isEmpty()) {
             screen.say("");
         }
-        run.figures().forEach(this::figure);
+        run.exhibits().forEach(this::exhibit);
     }
 
-    private void figure(Figure figure) {
-        ProseText.wrap("Figure. " + FigureText.describe(figure), screen.width())
+    private void exhibit(Exhibit exhibit) {
+        ProseText.wrap("Figure. " + FigureText.describe(exhibit), screen.width())
                 .forEach(screen::say);
         try {
-            for (Path file : figures.write(figure)) {
+            for (Path file : figures.write(exhibit)) {
                 screen.say(INDENT + file);
             }
         } catch (IOException e) {
             screen.complain(
                     "The figure \"%s\" can't be written; look whether the disk is full or the folder is locked."
-                            .formatted(figure.title()));
+                            .formatted(exhibit.title()));
         }
         screen.say("");
     }
 
     private void check(Part.Check check) {
-        List<Verdict> verdicts = new ArrayList<>();
-        check.expectations()
-                .forEach(
-                        line -> {
-                            Outcome outcome = runs.run(above, line.expression()).outcome();
-                            if (outcome.finished()) {
-                                above.add(line.expression());
-                            }
-                            verdicts.add(Verdict.of(line, outcome));
-                        });
+        List<Claim> claims = check.expectations().stream().map(Claim::of).toList();
+        List<Verdict> verdicts = Trial.of(claims, above, runs);
         List<Verdict> missed = verdicts.stream().filter(verdict -> !verdict.held()).toList();
         int all = verdicts.size();
         if (missed.isEmpty()) {
@@ -208,8 +215,8 @@ final class Walk {
         screen.say("");
     }
 
-    private void reveal() {
-        open.forEach(asked -> asked.reveal(screen));
+    private void reveal(List<Figure> drawn) {
+        open.forEach(asked -> asked.reveal(drawn, screen));
         open.clear();
     }
 }

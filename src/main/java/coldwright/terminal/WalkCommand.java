@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
-/** {@code walk LESSON [--all] [-o FOLDER]}. */
+/** {@code walk LESSON [--all] [--teacher] [-o FOLDER]}. */
 @Command(
         name = "walk",
         description = {
@@ -36,6 +36,11 @@ final class WalkCommand implements Callable<Integer> {
     private boolean all;
 
     @Option(
+            names = "--teacher",
+            description = "Show the notes for the teacher too; learners don't see them.")
+    private boolean teacher;
+
+    @Option(
             names = {"-o", "--figures"},
             paramLabel = "FOLDER",
             description = "Where the figures go; else a new folder among the temporary files.")
@@ -57,7 +62,7 @@ final class WalkCommand implements Callable<Integer> {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
-        return walk(lesson, figures, all ? screen.withoutAsker() : screen);
+        return walk(lesson, figures, all ? screen.withoutAsker() : screen, teacher);
     }
 
     private FigureFolder figuresOf(Lesson lesson) {
@@ -65,13 +70,14 @@ final class WalkCommand implements Callable<Integer> {
         return folder == null ? FigureFolder.temporary(name) : FigureFolder.at(folder);
     }
 
-    static int walk(Lesson lesson, FigureFolder figures, Screen screen) {
+    static int walk(Lesson lesson, FigureFolder figures, Screen screen, boolean forTeacher) {
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             lesson.faults().forEach(fault -> screen.complain(fault.toString()));
             return Exit.FAILED;
         }
         try (Runs runs = new Runs(Runs.PATIENCE)) {
-            int failed = new Walk(lesson, runs, screen, figures).go(screen.asker().isPresent());
+            Walk walk = new Walk(lesson, runs, screen, figures, forTeacher);
+            int failed = walk.go(screen.asker().isPresent());
             return failed == 0 ? Exit.DONE : Exit.FAILED;
         }
     }

@@ -37,6 +37,10 @@ class LessonReaderLawsTest {
                     "- no",
                     "-",
                     "number: 3 g within 1",
+                    "curve: a 0 to 4; b 1 to 3 g",
+                    "```teacher",
+                    "At 3<!-- = a --> and <!-- = b",
+                    "<!-- = a -->",
                     "double a = 3; // dial 0 to 9 step 1 g",
                     "String b = \"// dial 0 to 9",
                     "a is 3 within 0 -- said",
@@ -85,6 +89,8 @@ class LessonReaderLawsTest {
             assertEquals("```forecast", line);
         } else if (part instanceof Part.Check) {
             assertEquals("```check", line);
+        } else if (part instanceof Part.Teacher) {
+            assertEquals("```teacher", line);
         }
     }
 

@@ -169,6 +169,34 @@ class LessonReaderTest {
         assertEquals(new Answer.Amount(70, "%", 5), numberIn("number:70% within 5 %"));
     }
 
+    @Test
+    void aForecastMayAskForACurve() {
+        assertEquals(
+                new Answer.Curve(
+                        new Answer.Scale("sucrose", 0, 40, "%"),
+                        new Answer.Scale("freezing point", -12, 0, "°C")),
+                numberIn("curve: sucrose 0 to 40 %; freezing point −12 to 0 °C"));
+        assertEquals(
+                new Answer.Curve(
+                        new Answer.Scale("cup 3", 0.5, 2, ""),
+                        new Answer.Scale("what is left to melt", 0, 100, "% of 5 g")),
+                numberIn("curve:cup 3 0.5 to 2;what is left to melt 0 to 100 % of 5 g"));
+    }
+
+    @Test
+    void notesForTheTeacherStandAnywhere() {
+        Lesson noted =
+                LessonReader.read(
+                        "a.md",
+                        "# t\n```teacher\nBring *oats*.\n```\n## s\nWords.\n```Teacher\nAsk.\n\n- Wait.\n```\n");
+        assertEquals(List.of(), noted.faults());
+        Part.Teacher first = (Part.Teacher) noted.opening().get(0);
+        assertEquals(2, first.line());
+        assertInstanceOf(Paragraph.class, first.nodes().get(0));
+        Part.Teacher second = (Part.Teacher) noted.steps().get(0).parts().get(1);
+        assertEquals(2, second.nodes().size());
+    }
+
     private static Answer numberIn(String line) {
         Lesson asked =
                 LessonReader.read(

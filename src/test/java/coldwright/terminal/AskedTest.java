@@ -2,6 +2,7 @@ package coldwright.terminal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.figure.Figure;
 import coldwright.lesson.Answer;
 import coldwright.lesson.Part;
 
@@ -18,7 +19,7 @@ class AskedTest {
     private static String revealed(Part.Forecast forecast, Typed typed) {
         Asked asked = Asked.ask(forecast, typed.screen());
         int before = typed.out().length();
-        asked.reveal(typed.screen());
+        asked.reveal(List.of(), typed.screen());
         return typed.out().substring(before).strip();
     }
 
@@ -64,5 +65,51 @@ class AskedTest {
         assertEquals(
                 "The answer: −1.5 °C; within 0.5 counts as right.",
                 revealed(NUMBER, Typed.somebody("1e9", "NaN", "0x1")));
+    }
+
+    private static final Part.Forecast CURVE =
+            new Part.Forecast(
+                    1,
+                    "How does it fall?",
+                    new Answer.Curve(
+                            new Answer.Scale("sugar", 0, 40, "%"),
+                            new Answer.Scale("freezing point", -12, 0, "°C")),
+                    List.of());
+    private static final Figure FALLING =
+            Figure.of("Falling")
+                    .line("computed", new double[] {0, 20, 30}, new double[] {0, -2, -4});
+
+    private static String besideCurve(List<Figure> figures, String... typed) {
+        Typed somebody = Typed.somebody(typed);
+        Asked asked = Asked.ask(CURVE, somebody.screen());
+        int before = somebody.out().length();
+        asked.reveal(figures, somebody.screen());
+        return somebody.out().substring(before).strip().replace('\n', ' ');
+    }
+
+    @Test
+    void putsTypedPointsBesideTheFirstCurve() {
+        assertEquals(
+                "You said: at 10 % −3 °C, at 25 % −6.5 °C, at 40 % −9 °C. The answer: at 10 % −1 °C, at 25 % −3 °C.",
+                besideCurve(List.of(FALLING), "10 -3; 25 −6,5; 40 –9"));
+        assertEquals(
+                "You said: at 10 % −3 °C. The answer: the first curve of the result.",
+                besideCurve(List.of(), "10 -3"));
+    }
+
+    @Test
+    void aCurveMayBeLeftOut() {
+        String plain = "The answer: the first curve of the result.";
+        assertEquals(plain, besideCurve(List.of(FALLING), ""));
+        assertEquals(plain, besideCurve(List.of(FALLING), "10", "41 -3", "10 -3; 20 5"));
+    }
+
+    @Test
+    void saysWhatPointsToType() {
+        Typed typed = Typed.somebody("x", "");
+        Asked.ask(CURVE, typed.screen());
+        assertEquals(
+                "\"x\" is not points of the curve: sugar in %, then freezing point in °C, such as 10 −9; 20 −6; 30 −3.",
+                typed.out().lines().filter(line -> line.startsWith("\"")).findFirst().orElse(""));
     }
 }

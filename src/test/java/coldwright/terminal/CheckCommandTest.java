@@ -20,7 +20,10 @@ class CheckCommandTest {
     void aSoundLessonHolds() {
         Typed typed = Typed.nobody();
         assertEquals(Exit.DONE, typed.obey("check", "1"));
-        assertEquals("1 lesson, 3 snippets, 3 check lines: everything holds\n", typed.out());
+        assertEquals(
+                "1 lesson, 3 snippets, 3 check lines: everything holds\n"
+                        + "3 of 3 check lines held, 0 of those with a published source\n",
+                typed.out());
         assertEquals("", typed.err());
     }
 
@@ -39,6 +42,7 @@ class CheckCommandTest {
                 F:23: heat, expected true, got 200, of type int
                 F:24: List.of(1).get(7), expected 1 within 1, got this failed with IndexOutOfBoundsException: Index: 7 Size: 1
                 1 lesson, 3 snippets, 7 check lines: 8 failures
+                1 of 7 check lines held, 0 of those with a published source
                 """;
         assertEquals(expected, typed.out().replace(BURNT, "F"));
     }
@@ -52,6 +56,7 @@ class CheckCommandTest {
                 """
                 F:5: snippet, expected to run to its end, got: it did not end within 2 seconds and was stopped; look for a loop without an end
                 1 lesson, 2 snippets, 1 check line: 1 failure
+                1 of 1 check line held, 0 of those with a published source
                 """,
                 typed.out().replace(file, "F"));
     }
@@ -75,6 +80,7 @@ class CheckCommandTest {
                 F:4: the dial of `a` starts at 1, outside its range 5 to 9; change the number or the range
                 F:7: a, expected 2 within 0, got 1
                 1 lesson, 1 snippet, 1 check line: 2 failures
+                0 of 1 check line held, 0 of those with a published source
                 """,
                 typed.out().replace(file.toString(), "F"));
     }
@@ -94,6 +100,7 @@ class CheckCommandTest {
                 F/b.md:7: a, expected 2 within 0, got 1
                 F/c.md:7: a, expected 2 within 0, got 1
                 3 lessons, 3 snippets, 3 check lines: 3 failures
+                0 of 3 check lines held, 0 of those with a published source
                 """,
                 typed.out().replace(folder.toString(), "F"));
     }
@@ -116,7 +123,50 @@ class CheckCommandTest {
         Files.writeString(example, document.substring(start, document.indexOf(fence, start)));
         Typed typed = Typed.nobody();
         assertEquals(Exit.DONE, typed.obey("check", example.toString()), typed.out());
-        assertEquals("1 lesson, 1 snippet, 1 check line: everything holds\n", typed.out());
+        assertEquals(
+                "1 lesson, 1 snippet, 1 check line, 1 held number: everything holds\n"
+                        + "1 of 1 check line held, 1 of those with a published source\n",
+                typed.out());
+    }
+
+    @Test
+    void numbersInTheTextAreHeldToTheCalculator() throws IOException {
+        Path file = folder.resolve("held.md");
+        Files.writeString(
+                file,
+                """
+                # t
+                ## s
+                ```forecast
+                How much?
+                - a little
+                - * much
+
+                Just 12.5<!-- = sum / 2 --> g.
+                ```
+                ```java
+                double sum = 25.04;
+                ```
+                In all 25<!-- = sum --> g, or 25.1<!-- = sum --> g, or about 20<!-- = sum within 6 --> g.
+                And −3<!-- = missing --> g.
+                ```check
+                sum is 25 within 0.1 -- A. Baker, Oats, 1931
+                ```
+                ```teacher
+                Some say 30<!-- = sum --> g.
+                ```
+                """);
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("check", file.toString()));
+        assertEquals(
+                """
+                F:13: the text says 25.1, the calculator gives 25.04
+                F:14: the text says −3, but `missing` gives nothing: `missing` is not known here; is it spelled right, and declared above?
+                F:19: the text says 30, the calculator gives 25.0
+                1 lesson, 1 snippet, 1 check line, 6 held numbers: 3 failures
+                1 of 1 check line held, 1 of those with a published source
+                """,
+                typed.out().replace(file.toString(), "F"));
     }
 
     @Test

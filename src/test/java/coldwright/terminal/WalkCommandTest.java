@@ -177,4 +177,21 @@ class WalkCommandTest {
                         .endsWith("/figures is a file; give a folder for the figures, or none\n"),
                 typed.err());
     }
+
+    @Test
+    void notesForTheTeacherAreShownToTheTeacherAlone() throws IOException {
+        Path file = folder.resolve("notes.md");
+        Files.writeString(
+                file, "# t\n## s\nWords.\n```teacher\nTen *minutes*.\n\n- Ask.\n```\nMore.\n");
+        Typed pupil = Typed.nobody();
+        assertEquals(Exit.DONE, pupil.obey("walk", file.toString()));
+        assertTrue(pupil.out().endsWith("Words.\n\nMore.\n\n"), pupil.out());
+        Typed teacher = Typed.nobody();
+        assertEquals(Exit.DONE, teacher.obey("walk", "--teacher", file.toString()));
+        assertTrue(
+                teacher.out()
+                        .endsWith(
+                                "Words.\n\nFor the teacher:\n  | Ten minutes.\n  |\n  |   • Ask.\n\nMore.\n\n"),
+                teacher.out());
+    }
 }

@@ -60,6 +60,9 @@ public final class ForecastModel implements PartModel {
                             ? Verdict.RIGHT
                             : Verdict.OTHERWISE;
         }
+        if (forecast.answer() instanceof Answer.Curve) {
+            return Verdict.NOT_SAID;
+        }
         throw new AssertionError(forecast.answer());
     }
 
@@ -80,6 +83,9 @@ public final class ForecastModel implements PartModel {
                     ? Optional.empty()
                     : Optional.of(PageNumber.of(said.getAsDouble(), amount.unit()));
         }
+        if (forecast.answer() instanceof Answer.Curve) {
+            return Optional.empty();
+        }
         throw new AssertionError(forecast.answer());
     }
 
@@ -94,6 +100,9 @@ public final class ForecastModel implements PartModel {
         }
         if (forecast.answer() instanceof Answer.Amount amount) {
             return PageNumber.of(amount.value(), amount.unit());
+        }
+        if (forecast.answer() instanceof Answer.Curve) {
+            return "the first curve of the result";
         }
         throw new AssertionError(forecast.answer());
     }

@@ -41,6 +41,9 @@ public final class StepModel {
         List<PartModel> made = new ArrayList<>();
         List<SnippetModel> here = new ArrayList<>();
         for (Part part : step.parts()) {
+            if (part instanceof Part.Teacher) {
+                continue;
+            }
             List<SnippetModel> above = new ArrayList<>(before);
             above.addAll(here);
             Function<Part.Snippet, SnippetModel> snippetModel =

@@ -34,6 +34,9 @@ final class ForecastView extends VBox {
         if (model.forecast().answer() instanceof Answer.Amount amount) {
             return number(amount);
         }
+        if (model.forecast().answer() instanceof Answer.Curve) {
+            return Words.label("Picture the curve to yourself, then run.", "curve-asked");
+        }
         throw new AssertionError(model.forecast().answer());
     }
 

@@ -1,0 +1,116 @@
+package coldwright.terminal;
+
+import coldwright.figure.Numbers;
+import coldwright.figure.Series;
+import coldwright.lesson.Answer;
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * A curve as somebody types it: a few of its points.
+ *
+ * @param axes what it is drawn along
+ * @param points along the level axis and up
+ */
+record DrawnPoints(Answer.Curve axes, List<Point> points) {
+    private static final int MOST_POINTS = 20;
+    private static final String NUMBER = "([+−–-]?\\d{1,9}(?:[.,]\\d{1,9})?)";
+    private static final Pattern POINT = Pattern.compile(NUMBER + "\\s+" + NUMBER);
+
+    /** One point. */
+    record Point(double level, double upright) {}
+
+    /** What to type, such as {@code points such as 10 −9; 20 −6; 30 −3}. */
+    static String form(Answer.Curve axes) {
+        List<Point> rising = new ArrayList<>();
+        for (double share : new double[] {0.25, 0.5, 0.75}) {
+            rising.add(new Point(at(axes.level(), share), at(axes.upright(), share)));
+        }
+        String example =
+                rising.stream()
+                        .map(p -> Require.spoken(p.level()) + " " + Require.spoken(p.upright()))
+                        .collect(Collectors.joining("; "));
+        return "points of the curve: %s, then %s, such as %s"
+                .formatted(named(axes.level()), named(axes.upright()), example);
+    }
+
+    private static double at(Answer.Scale scale, double share) {
+        return scale.from() + share * (scale.to() - scale.from());
+    }
+
+    private static String named(Answer.Scale scale) {
+        return scale.label() + (scale.unit().isEmpty() ? "" : " in " + scale.unit());
+    }
+
+    /** Reads points; none if a pair is no pair or lies off the axes. */
+    static Optional<DrawnPoints> read(Answer.Curve axes, String line) {
+        String[] pairs = line.split(";");
+        List<Point> points = new ArrayList<>();
+        for (String pair : pairs) {
+            Matcher said = POINT.matcher(pair.strip());
+            if (!said.matches() || points.size() == MOST_POINTS) {
+                return Optional.empty();
+            }
+            Point point = new Point(number(said.group(1)), number(said.group(2)));
+            if (!isOn(axes.level(), point.level()) || !isOn(axes.upright(), point.upright())) {
+                return Optional.empty();
+            }
+            points.add(point);
+        }
+        return points.isEmpty() ? Optional.empty() : Optional.of(new DrawnPoints(axes, points));
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replace(',', '.').replaceAll("[−–]", "-"));
+    }
+
+    private static boolean isOn(Answer.Scale scale, double value) {
+        return scale.from() <= value && value <= scale.to();
+    }
+
+    /** The points in words. */
+    String words() {
+        return points.stream()
+                .map(point -> words(point.level(), point.upright()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What a computed curve has where the points stand; nothing if it ends before all of them. */
+    String beside(Series.Curve curve) {
+        return points.stream()
+                .map(Point::level)
+                .filter(level -> height(curve, level).isPresent())
+                .map(level -> words(level, height(curve, level).getAsDouble()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String words(double level, double upright) {
+        return "at %s %s".formatted(spoken(level, axes.level()), spoken(upright, axes.upright()));
+    }
+
+    private static String spoken(double value, Answer.Scale scale) {
+        double thousandth = (scale.to() - scale.from()) / 1000;
+        double unit = Math.pow(10, Math.floor(Math.log10(thousandth)));
+        String number = Require.spoken(Math.rint(value / unit) * unit);
+        return scale.unit().isEmpty() ? number : number + " " + scale.unit();
+    }
+
+    private static OptionalDouble height(Series.Curve curve, double level) {
+        Numbers x = curve.x();
+        Numbers y = curve.y();
+        for (int i = 1; i < x.size(); i++) {
+            double share = (level - x.at(i - 1)) / (x.at(i) - x.at(i - 1));
+            if (share >= 0 && share <= 1) {
+                return OptionalDouble.of(y.at(i - 1) + share * (y.at(i) - y.at(i - 1)));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}
