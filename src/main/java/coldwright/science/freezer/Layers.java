@@ -203,6 +203,11 @@ public final class Layers {
         return table.temperatureC(enthalpy[last]);
     }
 
+    /** Temperatures from the middle to the surface. @return °C, one more than there are layers */
+    double[] profileC() {
+        return Arrays.stream(enthalpy).map(table::temperatureC).toArray();
+    }
+
     /**
      * Ice at a depth.
      *

@@ -4,6 +4,7 @@ import coldwright.science.thermal.EnthalpyTable;
 import coldwright.science.thermal.ThermalCurve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -164,7 +165,7 @@ final class March {
             seconds += step;
             passed(step, body.meanIcePercent(), body.middleC());
             double areaM2 = freeze.holder().cooledM2(volumeL);
-            note(cold, perGram * freeze.massG() / areaM2, body.middleC(), body.surfaceC());
+            note(cold, perGram * freeze.massG() / areaM2, body.profileC());
             if (seconds >= nextStir - 1e-6) {
                 if (reachedS.containsKey(Stage.SOFT_SERVE)) {
                     nextStir = limit; // too stiff to stir
@@ -201,11 +202,12 @@ final class March {
         icePercent = nowPercent;
     }
 
-    private void note(Cold.Run cold, double flux, double middleC, double wallC) {
+    private void note(Cold.Run cold, double flux, double... insideC) {
         if (Double.isNaN(bathSpentS) && cold.iceG() <= 0) {
             bathSpentS = seconds;
         }
-        double[] temperatures = {middleC, wallC, cold.temperatureC()};
+        double[] temperatures = Arrays.copyOf(insideC, insideC.length + 1);
+        temperatures[insideC.length] = cold.temperatureC();
         course.add(new Moment(seconds / 60, icePercent, temperatures, flux, cold.iceG()));
     }
 

@@ -1,5 +1,7 @@
 package coldwright.science.freezer;
 
+import java.util.Arrays;
+
 /** How a batch stands at one time of its freezing. */
 public final class Moment {
     private final double minute;
@@ -38,12 +40,20 @@ public final class Moment {
 
     /** Temperature of the content at the wall. @return °C */
     public double wallC() {
-        return temperaturesC[1];
+        return temperaturesC[temperaturesC.length - 2];
+    }
+
+    /**
+     * Temperatures of the content, evenly spaced from the middle to the wall while it lies still;
+     * of the whole and at the wall while it is moved. @return °C, two or more
+     */
+    double[] insideC() {
+        return Arrays.copyOf(temperaturesC, temperaturesC.length - 1);
     }
 
     /** Temperature of bath or freezer. @return °C */
     public double coldC() {
-        return temperaturesC[2];
+        return temperaturesC[temperaturesC.length - 1];
     }
 
     /** Heat through the wall. @return W/m² */
