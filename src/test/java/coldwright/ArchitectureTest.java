@@ -22,6 +22,7 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -71,6 +72,7 @@ class ArchitectureTest {
                 "figure   |                               | figures cross as data between processes, so they know only numbers",
                 "lesson   | text                          | a lesson is text; who runs it or shows it is not its business",
                 "bench    | text figure                   | the bench puts the science on another class path and never calls it",
+                "sight    | science figure                | a record becomes a drawing here, and nothing else does",
                 "paint    | figure                        | a plate is drawn from data alone",
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
@@ -100,6 +102,7 @@ class ArchitectureTest {
                 "javafx.. org.fxmisc.. | desk | a command must start without a graphics toolkit",
                 "jdk.jshell.. com.sun.jdi.. | bench | how snippets run can change without anybody noticing",
                 "org.knowm.xchart.. java.awt.. javax.swing.. javax.imageio.. org.jfree.. | paint | how figures are drawn can change without anybody noticing",
+                "org.objectweb.asm.. | bench | what a class file says matters only to who runs it",
                 "picocli.. | terminal | how words become commands is the terminal's business",
                 "org.hipparchus.. org.ojalgo.. | science | numerics belong to the calculator",
                 "com.fasterxml.. | terminal | how results are written out is the terminal's business",
@@ -180,6 +183,31 @@ class ArchitectureTest {
                                                         Thread.class)))
                         .because(
                                 "it is called from snippets, windows and commands alike: it reads its own tables from the class path and reckons"));
+    }
+
+    @Test
+    void whatASnippetMakesOfTheScienceCannotChange() {
+        List<String> known =
+                List.of(
+                        "coldwright.figure.Page", // says where figures go; nobody holds one
+                        "coldwright.science.bath.BathRun", // runs, and the bench knows it does
+                        "coldwright.science.freezer.Freeze", // set before anybody sees it
+                        "coldwright.science.freezer.FreezingFormula", // likewise
+                        "coldwright.science.freezing.Solute"); // keeps a table once it is made
+        holds(
+                classes()
+                        .that()
+                        .resideInAnyPackage("coldwright.science..", "coldwright.figure..")
+                        .and()
+                        .arePublic()
+                        .and(
+                                DescribedPredicate.describe(
+                                        "are not known to change",
+                                        type -> !known.contains(type.getName())))
+                        .should()
+                        .haveOnlyFinalFields()
+                        .because(
+                                "the bench runs a snippet's statements again where they stand if what they read of the steps above can't change"));
     }
 
     @Test

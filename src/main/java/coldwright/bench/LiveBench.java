@@ -10,7 +10,6 @@ import coldwright.bench.remote.Shown;
 import coldwright.bench.remote.Thrown;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -27,7 +26,8 @@ import java.util.function.BiFunction;
  * the step itself.
  *
  * <ul>
- *   <li>If exactly those above have run, nothing is to do first.
+ *   <li>If exactly those above have run, or others that changed nothing but their own variables,
+ *       nothing is to do first.
  *   <li>If others have, and none of them can have left traces, the process forgets the snippets'
  *       classes and runs the compiled steps above again.
  *   <li>Otherwise the spare takes its place and runs the compiled steps above.
@@ -40,12 +40,11 @@ final class LiveBench implements AutoCloseable {
     private final BenchSettings settings;
     private final Spares spares;
     private final BiFunction<List<StackTraceElement>, Integer, List<Integer>> lines;
-    private final List<StepRun> done = new ArrayList<>();
+    private final Standing standing = new Standing();
     private final Set<CompiledStep> tried = new HashSet<>();
     private final Set<CompiledStep> quick = Collections.newSetFromMap(new WeakHashMap<>());
     private CompletableFuture<BenchProcess> coming;
     private BenchProcess process;
-    private boolean between;
     private boolean tainted;
     private volatile BenchProcess obeying;
 
@@ -64,19 +63,20 @@ final class LiveBench implements AutoCloseable {
     }
 
     Outcome run(Job job, List<StepRun> runs) {
-        int above = runs.size() - 1;
-        boolean fresh = between || !done.equals(runs.subList(0, Math.min(done.size(), above)));
-        if (process != null && (!process.alive() || fresh && !canForget())) {
+        int reach = standing.reach(runs);
+        if (process != null && (!process.alive() || reach < 0 && !canForget())) {
             discard();
         }
+        boolean fresh = false;
         if (process == null) {
             if (!takeSpare(job)) {
                 return new Outcome.Stopped();
             }
-            fresh = false;
-        }
-        if (fresh) {
-            done.clear();
+        } else if (reach < 0) {
+            fresh = true;
+            standing.forget();
+        } else {
+            standing.rewindTo(reach);
         }
         return runFrom(job, runs, fresh);
     }
@@ -85,7 +85,7 @@ final class LiveBench implements AutoCloseable {
         int above = runs.size() - 1;
         boolean begin = fresh;
         while (true) {
-            int from = done.size();
+            int from = standing.count();
             int upTo = from + 1;
             while (upTo < runs.size() && quick.contains(runs.get(upTo - 1).step())) {
                 upTo++;
@@ -95,7 +95,7 @@ final class LiveBench implements AutoCloseable {
             }
             Outcome outcome = obey(job, begin, runs, from, upTo);
             begin = false;
-            if (!outcome.finished() || done.size() == runs.size()) {
+            if (!outcome.finished() || standing.count() == runs.size()) {
                 return outcome;
             }
         }
@@ -124,9 +124,8 @@ final class LiveBench implements AutoCloseable {
                 coming = null;
             }
         }
-        done.clear();
+        standing.forget();
         tried.clear();
-        between = false;
         tainted = false;
         return true;
     }
@@ -139,9 +138,12 @@ final class LiveBench implements AutoCloseable {
         }
         for (int i = from; i < upTo; i++) {
             tried.add(runs.get(i).step());
-            script.add(i, runs.get(i), i == runs.size() - 1);
+            StepRun run = runs.get(i);
+            boolean loud = i == runs.size() - 1;
+            script.add(
+                    i, standing.knows(run.step()) ? run.ordersAgain(loud) : run.orders(loud), loud);
         }
-        between = true;
+        standing.begins(runs.subList(from, upTo));
         long start = System.nanoTime();
         Answer answer;
         try {
@@ -161,8 +163,7 @@ final class LiveBench implements AutoCloseable {
         if (answer instanceof Answer.Failed failed) {
             return job.stopped() ? new Outcome.Stopped() : failed(failed, script, runs);
         }
-        between = false;
-        done.addAll(runs.subList(from, upTo));
+        standing.ran(runs.subList(from, upTo));
         if (upTo == from + 1 && System.nanoTime() - start < QUICK_NANOS) {
             quick.add(runs.get(from).step());
         }
@@ -214,7 +215,7 @@ final class LiveBench implements AutoCloseable {
             spares.retire(process);
             process = null;
         }
-        done.clear();
+        standing.forget();
     }
 
     /** The process that obeys just now; null if none does. Asked from other threads. */

@@ -1,6 +1,5 @@
 package coldwright.bench;
 
-import coldwright.bench.compile.StepRun;
 import coldwright.bench.process.BenchProcess;
 import coldwright.bench.remote.Answer;
 import coldwright.bench.remote.Order;
@@ -29,12 +28,12 @@ final class Script {
         steps.add(0);
     }
 
-    /** Adds a step; a loud one is listened to and tells its value. Nothing quiet may follow it. */
-    void add(int step, StepRun run, boolean loud) {
+    /** Adds a step's orders; a loud one is listened to. Nothing quiet may follow it. */
+    void add(int step, List<Order> its, boolean loud) {
         if (loud) {
             loudFrom = orders.size();
         }
-        for (Order order : run.orders(loud)) {
+        for (Order order : its) {
             orders.add(order);
             steps.add(step);
         }

@@ -103,6 +103,57 @@ final class BenchLawsTest {
         }
     }
 
+    /** Steps that mostly stand by themselves, so that they are run again where they stand. */
+    private static final List<List<String>> QUIET =
+            List.of(
+                    List.of(
+                            "double sugar = 12; // dial 0 to 300 step 1\nint made;",
+                            "int made = 2;\ndouble sugar = 7;"),
+                    List.of(
+                            "double salt = 3;\ndouble both = sugar + salt;\nboth",
+                            "double salt = 4;\nint both = made;\nboth += 1;\nboth",
+                            "made += 10;\ndouble salt = 1;\nvar both = made;",
+                            "double salt = 2;\nvar both = new double[] {sugar};\nboth[0] += 1;"),
+                    List.of(
+                            "double twice(double x) { return 2 * x + salt; }\ntwice(sugar)",
+                            "double twice(double x) { salt += 1; return 2 * x + salt; }\ntwice(1)",
+                            "record Pair(double x) { static int n = 0; int no() { return ++n; } }\n"
+                                    + "double twice(double x) { return new Pair(x).no(); }",
+                            "java.util.function.Function<Double, Double> keep = x -> x + ++made;\n"
+                                    + "double twice(double x) { return keep.apply(x); }"),
+                    List.of(
+                            "double step = 5;\nIntStream.range(0, 3).mapToDouble(i -> i * step).sum() + twice(step)",
+                            "double step = 6;\nvar all = new ArrayList<Double>();\nall.add(step);\nall + \" \" + made",
+                            "double step = 7;\nString.valueOf(both) .length() > 99 ? 0 : twice(step) + made",
+                            "double step = twice(2);\ndouble sugar = step;\nsugar + made"));
+
+    @Property(tries = 4, shrinking = ShrinkingMode.OFF)
+    void runningAgainWhereItStandsGivesWhatANewBenchGives(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<String> lesson = new ArrayList<>();
+        QUIET.forEach(choices -> lesson.add(any(choices, random)));
+        for (int i = 0; i < 3 * EDITS; i++) {
+            int place = random.nextInt(lesson.size());
+            String edited =
+                    random.nextInt(3) == 0 ? any(QUIET.get(place), random) : lesson.get(place);
+            lesson.set(
+                    place,
+                    edited.replaceFirst(
+                            "double (sugar|salt|step) = [0-9]+;",
+                            "double $1 = " + random.nextInt(100) + ";"));
+            List<String> all =
+                    new ArrayList<>(lesson.subList(0, random.nextInt(1, lesson.size() + 1)));
+            if (all.size() < QUIET.size() || random.nextBoolean()) {
+                all.add("sugar + \" \" + made");
+            }
+            String expected = reference(all).replaceFirst("\\[D@.*|.*Lambda.*", "some object");
+            String got = given(all).replaceFirst("^\\[[0-9., ]*\\]$|.*Lambda.*", "some object");
+            if (!expected.equals("some object") && !got.equals("some object")) {
+                assertEquals(expected, got, "seed " + seed + ", run " + i + ": " + all);
+            }
+        }
+    }
+
     private static String any(List<String> choices, Random random) {
         return choices.get(random.nextInt(choices.size()));
     }
@@ -119,6 +170,9 @@ final class BenchLawsTest {
         if (outcome instanceof Outcome.AboveFailed failed) {
             return failed.how().getClass().getSimpleName() + " at " + failed.index();
         }
+        if (outcome instanceof Outcome.Rejected || outcome instanceof Outcome.Threw) {
+            return outcome.getClass().getSimpleName();
+        }
         return outcome.toString();
     }
 
@@ -134,10 +188,10 @@ final class BenchLawsTest {
                     CompletionInfo info = shell.sourceCodeAnalysis().analyzeCompletion(rest);
                     for (SnippetEvent event : shell.eval(info.source())) {
                         if (event.status() == Snippet.Status.REJECTED) {
-                            return "Rejected at " + step;
+                            return ended("Rejected", step, all);
                         }
                         if (event.exception() != null) {
-                            return "Threw at " + step;
+                            return ended("Threw", step, all);
                         }
                         value = event.value() == null ? value : event.value();
                     }
@@ -146,5 +200,9 @@ final class BenchLawsTest {
             }
             return value.replace("\"", "");
         }
+    }
+
+    private static String ended(String how, int step, List<String> all) {
+        return step == all.size() - 1 ? how : how + " at " + step;
     }
 }

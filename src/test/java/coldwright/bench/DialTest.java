@@ -95,6 +95,19 @@ final class DialTest {
     }
 
     @Test
+    void aThingAboveThatChangesAsItIsUsedIsMadeAnew() {
+        List<String> above =
+                List.of(
+                        "import coldwright.science.bath.*;",
+                        "var bath = IceAndSalt.of(1000, 300).start();");
+        String stirred = "double heat = 1000;\nbath.pass(60, heat);\nbath.fromBatchJ()";
+        for (double heat : new double[] {1000, 2000, 3000, 4000}) {
+            Run turned = wait(bench.turn(above, stirred, Map.of("heat", heat), RunWatcher.NONE));
+            assertEquals(Double.toString(heat), exact(turned));
+        }
+    }
+
+    @Test
     void refusesADialOnWhatIsNoPlainNumber() {
         String computed = "double sugar = milk / 4;";
         IllegalArgumentException refused =

@@ -2,18 +2,21 @@ package coldwright.bench.compile;
 
 import coldwright.bench.remote.ClassCode;
 
-import java.io.ByteArrayInputStream;
-import java.io.DataInputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassVisitor;
+import org.objectweb.asm.FieldVisitor;
+import org.objectweb.asm.MethodVisitor;
+import org.objectweb.asm.Opcodes;
+import org.objectweb.asm.commons.ClassRemapper;
+import org.objectweb.asm.commons.Remapper;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What a class file says of itself, as far as the bench asks (Java Virtual Machine Specification,
- * chapter 4).
+ * What a class file says of itself, as far as the bench asks.
  *
  * @param name its own name, with slashes
  * @param head access, superclass and interfaces
@@ -21,7 +24,9 @@ import java.util.TreeSet;
  * @param methods each as access, name, descriptor
  * @param calls every method that its code names: owner with slashes, a dot, name
  * @param reads every field that its code names: owner with slashes, a dot, name
+ * @param touches every place where its code reads or writes a static field
  * @param caught every class that its code catches, with slashes, and {@link #CAUGHT_ANYTHING}
+ * @param keepsStatics whether it declares a static field
  * @param snippetClasses every class of snippets that it names in any way, with dots
  */
 record ClassFile(
@@ -31,18 +36,41 @@ record ClassFile(
         Set<String> methods,
         Set<String> calls,
         Set<String> reads,
+        List<Touch> touches,
         Set<String> caught,
+        boolean keepsStatics,
         Set<String> snippetClasses) {
     /** Stands for {@code finally} and {@code synchronized}, which catch whatever comes. */
     static final String CAUGHT_ANYTHING = "*";
 
+    /**
+     * Code that reads or writes a static field.
+     *
+     * @param method the method whose code it is
+     * @param owner the field's class, with slashes
+     * @param field the field's name
+     * @param descriptor the field's type, as a class file writes it
+     * @param write whether it is written
+     */
+    record Touch(String method, String owner, String field, String descriptor, boolean write) {}
+
     /** Reads one. */
     static ClassFile of(ClassCode code) {
-        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(code.bytes()))) {
-            return read(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the class file of " + code.name() + " is broken", e);
-        }
+        Reading reading = new Reading();
+        SnippetNames names = new SnippetNames();
+        new ClassReader(code.bytes())
+                .accept(new ClassRemapper(reading, names), ClassReader.SKIP_FRAMES);
+        return new ClassFile(
+                reading.name,
+                String.join(" ", reading.head),
+                reading.fields,
+                reading.methods,
+                reading.calls,
+                reading.reads,
+                reading.touches,
+                reading.caught,
+                reading.keepsStatics,
+                names.found);
     }
 
     /**
@@ -58,64 +86,69 @@ record ClassFile(
                 && methods.equals(other.methods);
     }
 
-    private static ClassFile read(DataInputStream in) throws IOException {
-        in.skipNBytes(8);
-        ConstantPool pool = ConstantPool.read(in);
-        String access = Integer.toHexString(in.readUnsignedShort());
-        String name = pool.className(in.readUnsignedShort());
-        List<String> head = new ArrayList<>();
-        head.add(access);
-        int above = in.readUnsignedShort();
-        head.add(above == 0 ? "" : pool.className(above));
-        int interfaces = in.readUnsignedShort();
-        for (int i = 0; i < interfaces; i++) {
-            head.add(pool.className(in.readUnsignedShort()));
-        }
-        Set<String> caught = new TreeSet<>();
-        Set<String> fields = readMembers(in, pool, caught);
-        Set<String> methods = readMembers(in, pool, caught);
-        return new ClassFile(
-                name,
-                String.join(" ", head),
-                fields,
-                methods,
-                pool.methods(),
-                pool.fields(),
-                caught,
-                pool.snippetClasses());
-    }
+    /** Sees every name of a class that a class file holds, and changes none. */
+    private static final class SnippetNames extends Remapper {
+        private final Set<String> found = new TreeSet<>();
 
-    private static Set<String> readMembers(
-            DataInputStream in, ConstantPool pool, Set<String> caught) throws IOException {
-        Set<String> members = new TreeSet<>();
-        int count = in.readUnsignedShort();
-        for (int i = 0; i < count; i++) {
-            String access = Integer.toHexString(in.readUnsignedShort());
-            String name = pool.text(in.readUnsignedShort());
-            String descriptor = pool.text(in.readUnsignedShort());
-            members.add(access + " " + name + " " + descriptor);
-            int attributes = in.readUnsignedShort();
-            for (int k = 0; k < attributes; k++) {
-                boolean code = pool.text(in.readUnsignedShort()).equals("Code");
-                byte[] attribute = in.readNBytes(in.readInt());
-                if (code) {
-                    readCatches(attribute, pool, caught);
-                }
+        SnippetNames() {
+            super(Opcodes.ASM9);
+        }
+
+        @Override
+        public String map(String internalName) {
+            if (OrderBook.isSnippet(internalName.replace('/', '.'))) {
+                found.add(internalName.replace('/', '.'));
             }
+            return internalName;
         }
-        return members;
     }
 
-    private static void readCatches(byte[] code, ConstantPool pool, Set<String> caught)
-            throws IOException {
-        DataInputStream in = new DataInputStream(new ByteArrayInputStream(code));
-        in.skipNBytes(4);
-        in.skipNBytes(in.readInt());
-        int catches = in.readUnsignedShort();
-        for (int i = 0; i < catches; i++) {
-            in.skipNBytes(6);
-            int type = in.readUnsignedShort();
-            caught.add(type == 0 ? CAUGHT_ANYTHING : pool.className(type));
+    private static final class Reading extends ClassVisitor {
+        private final List<String> head = new ArrayList<>();
+        private final Set<String> fields = new TreeSet<>();
+        private final Set<String> methods = new TreeSet<>();
+        private final Set<String> calls = new TreeSet<>();
+        private final Set<String> reads = new TreeSet<>();
+        private final List<Touch> touches = new ArrayList<>();
+        private final Set<String> caught = new TreeSet<>();
+        private String name;
+        private boolean keepsStatics;
+
+        Reading() {
+            super(Opcodes.ASM9);
+        }
+
+        @Override
+        public void visit(
+                int version,
+                int access,
+                String itsName,
+                String signature,
+                String above,
+                String[] interfaces) {
+            name = itsName;
+            head.add(Integer.toHexString(access));
+            head.add(above == null ? "" : above);
+            head.addAll(List.of(interfaces));
+        }
+
+        @Override
+        public FieldVisitor visitField(
+                int access, String field, String descriptor, String signature, Object value) {
+            fields.add(member(access, field, descriptor));
+            keepsStatics |= (access & Opcodes.ACC_STATIC) != 0;
+            return null;
+        }
+
+        @Override
+        public MethodVisitor visitMethod(
+                int access, String method, String descriptor, String signature, String[] thrown) {
+            methods.add(member(access, method, descriptor));
+            return new MethodReading(method, calls, reads, touches, caught);
+        }
+
+        private static String member(int access, String name, String descriptor) {
+            return Integer.toHexString(access) + " " + name + " " + descriptor;
         }
     }
 }

@@ -14,6 +14,7 @@ public final class CompiledStep {
     private final List<Statement> statements;
     private Literals literals;
     private Boolean traceless;
+    private Boolean repeatable;
 
     CompiledStep(String text, List<Statement> statements) {
         this.text = text;
@@ -71,6 +72,40 @@ public final class CompiledStep {
             traceless = Traces.none(classes());
         }
         return traceless;
+    }
+
+    /**
+     * Whether its statements may be run again where they stand, as if for the first time.
+     *
+     * @param above the steps it was compiled after
+     * @return false if they might change anything but their own variables
+     */
+    public boolean repeatable(List<CompiledStep> above) {
+        if (repeatable == null) {
+            List<ClassCode> before = new ArrayList<>();
+            above.forEach(step -> before.addAll(step.classes()));
+            repeatable =
+                    leavesNoTraces()
+                            && redefinesNothing()
+                            && above.stream().allMatch(CompiledStep::redefinesNothing)
+                            && Repeatable.judge(classes(), before);
+        }
+        return repeatable;
+    }
+
+    private boolean redefinesNothing() {
+        return statements.stream()
+                .flatMap(statement -> statement.orders().stream())
+                .noneMatch(Order.Redefine.class::isInstance);
+    }
+
+    /**
+     * The names of the classes it brings.
+     *
+     * @return class names with dots
+     */
+    public List<String> classNames() {
+        return classes().stream().map(ClassCode::name).toList();
     }
 
     List<Order> orders(boolean tell, Map<Integer, Order.Assign> numbers) {

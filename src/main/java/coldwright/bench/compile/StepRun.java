@@ -26,6 +26,16 @@ public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers) {
         return step.orders(tell, numbers);
     }
 
+    /**
+     * What runs it again where its classes are known already.
+     *
+     * @param tell whether the value of its last expression is wanted
+     * @return the orders
+     */
+    public List<Order> ordersAgain(boolean tell) {
+        return orders(tell).stream().filter(order -> !(order instanceof Order.Define)).toList();
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof StepRun that && step == that.step && numbers.equals(that.numbers);

@@ -20,6 +20,7 @@ final class Traces {
                     "REPL/",
                     "coldwright/science/",
                     "coldwright/figure/",
+                    "coldwright/sight/",
                     "org/hipparchus/",
                     "java/util/function/",
                     "java/util/stream/",
