@@ -21,6 +21,8 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
     private static final double LEGEND_EMS = 5.2;
     private static final double FOOT_EMS = 2.3;
     private static final double ROW_EMS = 1.45;
+    private static final double BAR_SHARE = 0.3;
+    private static final int MOST_ROWS = 2;
 
     /**
      * An upright rectangle.
@@ -40,30 +42,52 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
         double inner = sheet.width() - 2 * pad;
         double legend = drawing.warmth().isPresent() ? em * LEGEND_EMS : 0;
         Type type = Type.of(em);
-        String when = drawing.moments().isEmpty() ? "" : FigureText.time(drawing, moment);
-        String said = drawing.moments().isEmpty() ? "" : drawing.moments().get(moment).label();
-        String foot = when.isEmpty() || said.isEmpty() ? when + said : when + "  ·  " + said;
-        double barRoom = inner * 0.42;
-        List<String> one = foot.isEmpty() ? List.of() : type.wrapped(foot, inner - barRoom, 1);
-        boolean beside = foot.isEmpty() || one.get(0).equals(foot);
-        List<String> words = beside ? one : type.wrapped(foot, inner, 2);
-        double under = em * (FOOT_EMS + (beside ? 0 : ROW_EMS * words.size()));
+        Foot foot = foot(drawing, moment, type, inner);
+        double under = em * (FOOT_EMS + ROW_EMS * foot.rows);
         double roomW = inner - legend;
         double roomH = Math.max(8, sheet.height() - top - under);
         Drawing.Field field = drawing.field();
         double px = Math.min(roomW / field.width(), roomH / field.height());
         double width = field.width() * px;
         double height = field.height() * px;
-        Box box = new Box(Math.rint(pad + (roomW - width) / 2), Math.rint(top), width, height);
+        Box box = new Box(Math.rint(pad), Math.rint(top), width, height);
         double barY = box.y() + height + em * 1.1;
-        for (int i = 0; i < words.size(); i++) {
-            String text = words.get(i);
+        for (int i = 0; i < foot.words.size(); i++) {
+            String text = foot.words.get(i);
+            boolean beside = foot.rows == 0;
             double x = beside ? box.x() + width - type.width(text) : box.x();
             double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
-            lines.add(new Line(text, type, Ink.TEXT, Math.max(pad, x), y));
+            lines.add(new Line(text, type, Ink.TEXT, x, y));
         }
         return new DrawingLayout(box, px, em, barY, List.copyOf(lines));
     }
+
+    /** Time and label: beside the scale bar if those of every moment fit there, else below it. */
+    private static Foot foot(Drawing drawing, int moment, Type type, double inner) {
+        if (drawing.moments().isEmpty()) {
+            return new Foot(0, List.of());
+        }
+        double bar = type.width(drawing.bar().label()) + inner * BAR_SHARE;
+        boolean beside = true;
+        int rows = 1;
+        for (int i = 0; i < drawing.moments().size(); i++) {
+            String said = said(drawing, i);
+            double width = type.width(said);
+            beside &= width <= inner - bar;
+            rows = width <= inner ? rows : MOST_ROWS;
+        }
+        String said = said(drawing, moment);
+        return new Foot(beside ? 0 : rows, type.wrapped(said, inner, beside ? 1 : rows));
+    }
+
+    private static String said(Drawing drawing, int moment) {
+        String when = FigureText.time(drawing, moment);
+        String said = drawing.moments().get(moment).label();
+        return when.isEmpty() || said.isEmpty() ? when + said : when + " · " + said;
+    }
+
+    /** Rows below the scale bar, the same at every moment, and what stands there at this one. */
+    private record Foot(int rows, List<String> words) {}
 
     private static double title(Drawing drawing, Sheet sheet, List<Line> lines) {
         double em = sheet.em();

@@ -40,8 +40,8 @@ record Palette(Optional<Drawing.Warmth> warmth) {
 
     static {
         put(Tint.Role.SERUM, 0xE6ECEA, 0xC9D3D0, 0xF3F6F5);
-        put(Tint.Role.FAT, 0xEBCF86, 0xA87F2C, 0xF8EBC4);
-        put(Tint.Role.CLUMPED_FAT, 0xD9A04A, 0x85571A, 0xEFCB8C);
+        put(Tint.Role.FAT, 0xEACF8C, 0xB08D45, 0xF2E0B0);
+        put(Tint.Role.CLUMPED_FAT, 0xD6A258, 0x8A5F22, 0xE2B877);
         put(Tint.Role.ICE, 0xE4EFF5, 0x6F93A8, 0xF7FBFD);
         put(Tint.Role.SYRUP, 0x4A6478, 0x35495A, 0x6A8294);
         put(Tint.Role.WALL, 0x4B5054, 0x2E3235, 0x6F7579);

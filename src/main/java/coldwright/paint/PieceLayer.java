@@ -11,6 +11,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The field with its pieces.
@@ -21,10 +24,13 @@ import java.awt.geom.Rectangle2D;
  */
 record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements Layer {
     /** A disc smaller than this is one spot of colour, px. */
-    private static final double SPOT_PX = 3;
+    private static final double SPOT_PX = 5;
 
-    private static final double LIGHT_SHARE = 0.52;
-    private static final double LIGHT_ASIDE = 0.22;
+    /** A disc smaller than this has no lighter part, px. */
+    private static final double PLAIN_PX = 9;
+
+    private static final double LIGHT_SHARE = 0.6;
+    private static final double LIGHT_ASIDE = 0.13;
     private static final double EDGE_EMS = 0.075;
     private static final Color HALO = new Color(255, 255, 255, 205);
 
@@ -38,8 +44,9 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
         in.setColor(palette.ground(drawing.ground()));
         in.fill(field);
         if (!drawing.moments().isEmpty()) {
+            List<Rectangle2D> labels = new ArrayList<>();
             for (Piece piece : drawing.moments().get(moment).pieces()) {
-                paint(in, piece, palette);
+                paint(in, piece, palette, labels);
             }
         }
         in.dispose();
@@ -48,7 +55,7 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
         g.draw(field);
     }
 
-    private void paint(Graphics2D g, Piece piece, Palette palette) {
+    private void paint(Graphics2D g, Piece piece, Palette palette, List<Rectangle2D> labels) {
         if (piece instanceof Piece.Disc disc) {
             paintDisc(g, disc, palette.of(disc.tint()));
         } else if (piece instanceof Piece.Outline outline) {
@@ -56,7 +63,7 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
         } else if (piece instanceof Piece.Band band) {
             paintBand(g, band, palette);
         } else if (piece instanceof Piece.Label label) {
-            paintLabel(g, label);
+            paintLabel(g, label, labels);
         } else {
             throw new AssertionError(piece.getClass());
         }
@@ -72,7 +79,7 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
         if (2 * r < SPOT_PX) {
             return;
         }
-        if (disc.tint().role() != Tint.Role.WARMTH) {
+        if (disc.tint().role() != Tint.Role.WARMTH && 2 * r >= PLAIN_PX) {
             double light = r * LIGHT_SHARE;
             double aside = r * LIGHT_ASIDE;
             g.setColor(colours.light());
@@ -109,30 +116,39 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
     }
 
     private void paintBand(Graphics2D g, Piece.Band band, Palette palette) {
-        double top = yPx(band.from());
-        double bottom = yPx(band.to());
+        // on whole pixels, so that no ground shows between a band and the next
+        double top = Math.rint(yPx(band.from()));
+        double bottom =
+                Math.max(Math.rint(yPx(band.to())), band.from() < band.to() ? top + 1 : top);
         Color upper = palette.of(band.upper()).fill();
         Color lower = palette.of(band.lower()).fill();
-        if (upper.equals(lower) || bottom - top < 0.5) {
+        if (upper.equals(lower) || bottom - top < 2) {
             g.setColor(upper);
         } else {
             g.setPaint(new GradientPaint(0, (float) top, upper, 0, (float) bottom, lower));
         }
         DrawingLayout.Box box = layout.field();
-        double thin = Math.max(bottom - top, band.from() < band.to() ? 0.8 : 0);
-        g.fill(new Rectangle2D.Double(box.x(), top, box.width(), thin));
+        g.fill(new Rectangle2D.Double(box.x(), top, box.width(), bottom - top));
     }
 
-    private void paintLabel(Graphics2D g, Piece.Label label) {
+    /** A label is moved into the field, and left out where it would cover another. */
+    private void paintLabel(Graphics2D g, Piece.Label label, List<Rectangle2D> labels) {
         Type type = Type.of(Math.rint(layout.em() * 0.94));
-        double x = xPx(label.x());
-        double y = yPx(label.y());
+        DrawingLayout.Box box = layout.field();
         double h = type.size();
         double width = type.width(label.text());
+        double x = Math.min(xPx(label.x()), box.x() + box.width() - width - h * 0.6);
+        double y = yPx(label.y());
+        RoundRectangle2D plate =
+                new RoundRectangle2D.Double(
+                        x - h * 0.35, y - h * 0.72, width + h * 0.7, h * 1.44, h * 0.5, h * 0.5);
+        boolean fits = x >= box.x() && plate.getMinY() >= box.y();
+        if (!fits || labels.stream().anyMatch(plate::intersects)) {
+            return;
+        }
+        labels.add(plate.getBounds2D());
         g.setColor(HALO);
-        g.fill(
-                new java.awt.geom.RoundRectangle2D.Double(
-                        x - h * 0.35, y - h * 0.72, width + h * 0.7, h * 1.44, h * 0.5, h * 0.5));
+        g.fill(plate);
         g.setColor(Ink.TEXT);
         type.set(g, label.text(), x, y + h * 0.35);
     }

@@ -14,13 +14,16 @@ final class GrainPacking {
     private static final int LATER_ROUNDS = 200;
 
     /** Discs push as if so much larger, where there is room for it, so that gaps come out even. */
-    private static final double APART = 1.16;
+    private static final double APART = 1.5;
 
     /** Closer than this discs of mixed sizes can't be packed in a plane, share of the area. */
     private static final double CLOSEST = 0.8;
 
     /** How far from a corner its two blunted corners lie, share of the side. */
     private static final double[] BLUNTING = {0.25, 0.12, 0};
+
+    /** Overlaps of less than half a percent are let be. */
+    private static final double TOUCHING = 0.99;
 
     private static final double[] SIDES = {-1, 0, 1};
 
@@ -67,7 +70,7 @@ final class GrainPacking {
                 double dy = near(y[i] - y[k], height);
                 double wanted = apart * (r[i] + r[k]);
                 double square = dx * dx + dy * dy;
-                if (square < wanted * wanted * 0.9999) {
+                if (square < wanted * wanted * TOUCHING) {
                     double distance = Math.max(1e-9, Math.sqrt(square));
                     double move = (wanted - distance) / distance / 2;
                     x[i] = within(x[i] + dx * move, width);
@@ -120,6 +123,7 @@ final class GrainPacking {
         cell.add(new Grain.Corner(x[i] + w, y[i] - h));
         cell.add(new Grain.Corner(x[i] + w, y[i] + h));
         cell.add(new Grain.Corner(x[i] - w, y[i] + h));
+        double farthest = farthestSquare(cell, i);
         for (int k = 0; k < r.length; k++) {
             double baseX = near(x[k] - x[i], width);
             double baseY = near(y[k] - y[i], height);
@@ -129,13 +133,27 @@ final class GrainPacking {
                     double dy = baseY + sideY * height;
                     double square = dx * dx + dy * dy;
                     if (square > 0) {
+                        // beyond the farthest corner nothing is cut
                         double share = 0.5 + (r[i] * r[i] - r[k] * r[k]) / (2 * square);
-                        cell = cut(cell, i, dx, dy, share * square);
+                        if (share <= 0 || share * share * square < farthest) {
+                            cell = cut(cell, i, dx, dy, share * square);
+                            farthest = farthestSquare(cell, i);
+                        }
                     }
                 }
             }
         }
         return cell;
+    }
+
+    private double farthestSquare(List<Grain.Corner> cell, int i) {
+        double farthest = 0;
+        for (Grain.Corner p : cell) {
+            double dx = p.xUm() - x[i];
+            double dy = p.yUm() - y[i];
+            farthest = Math.max(farthest, dx * dx + dy * dy);
+        }
+        return farthest;
     }
 
     /** Keeps what lies on this disc's side of a line: (p − middle)·d at most as much as given. */

@@ -78,6 +78,11 @@ public final class Storage {
         return new Storage(story, temperatureC, new Swing(swingC, periodHours), hours);
     }
 
+    /** The batch as it is put in. @return the story so far */
+    public CrystalStory before() {
+        return story;
+    }
+
     /**
      * Kept so long, once hard.
      *

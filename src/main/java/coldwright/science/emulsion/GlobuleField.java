@@ -63,7 +63,7 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     public static GlobuleField of(
             GlobuleSizes sizes, double fatVolumePercent, Slide slide, long seed) {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
-        double count = fatVolumePercent / 100 * slide.volumeUm3() / meanVolumeUm3(sizes);
+        double count = expected(sizes, fatVolumePercent, slide);
         if (count > MOST) {
             throw new IllegalArgumentException(
                     "the field would hold %d globules; at most %d are drawn: take a smaller field"
@@ -71,6 +71,18 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
         }
         double[] diameters = diametersUm(sizes, (int) Math.round(count));
         return new GlobuleField(slide, place(diameters, slide, new Random(seed)));
+    }
+
+    /**
+     * How many globules a field holds on average.
+     *
+     * @param sizes their sizes
+     * @param fatVolumePercent fat by volume, %
+     * @param slide what is seen of it
+     * @return their number
+     */
+    public static double expected(GlobuleSizes sizes, double fatVolumePercent, Slide slide) {
+        return fatVolumePercent / 100 * slide.volumeUm3() / meanVolumeUm3(sizes);
     }
 
     /**

@@ -87,7 +87,7 @@ class GrainFieldLawsTest {
         GrainField field = GrainField.of(FRESH.storedAt(-12).forDays(3), 700, 11);
         for (Grain grain : field.grains()) {
             for (Grain other : field.grains()) {
-                if (grain != other) {
+                if (!grain.equals(other)) {
                     assertTrue(
                             grain.corners().stream().noneMatch(corner -> within(corner, other)),
                             grain + " reaches into " + other);

@@ -1,0 +1,135 @@
+package coldwright.sight;
+
+import coldwright.figure.Digits;
+import coldwright.figure.Drawing;
+import coldwright.figure.Numbers;
+import coldwright.figure.Piece;
+import coldwright.figure.Tint;
+import coldwright.science.Require;
+import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Grain;
+import coldwright.science.crystal.GrainField;
+import coldwright.science.crystal.Storage;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Ice crystals of a batch packed side by side, from its {@link CrystalStory}. */
+final class Crystals {
+    private static final long SEED = 7;
+    private static final int COUNT = 110;
+    private static final int MOMENTS = 13;
+    private static final double BAR_UM = 50;
+
+    /** Days are closer together at the beginning, where more happens. */
+    private static final double CLOSER = 1.5;
+
+    private static final String SOURCE =
+            "Crystals: population balance with coarsening by Gibbs–Thomson and diffusion (Lifshitz, Slyozov and Wagner), within a factor of 2 in rate; ice by the freezing curve; outlines drawn, not reckoned";
+
+    private Crystals() {}
+
+    static Drawing of(CrystalStory story) {
+        return course(List.of(story), "");
+    }
+
+    static Drawing kept(Storage store, double days) {
+        Require.within("days", days, new Require.Range(0.1, 1000, "d"));
+        List<CrystalStory> stories = new ArrayList<>();
+        stories.add(store.before());
+        for (int i = 1; i < MOMENTS; i++) {
+            stories.add(store.forDays(days * Math.pow(i / (MOMENTS - 1.0), CLOSER)));
+        }
+        return course(stories, "d");
+    }
+
+    static Drawing course(List<CrystalStory> stories, String unit) {
+        double widthUm = GrainField.widthUmFor(firstWithIce(stories), COUNT);
+        List<GrainField> fields = GrainField.course(stories, widthUm, SEED);
+        double firstHours = hours(stories.get(0));
+        List<Drawing.Moment> moments = new ArrayList<>();
+        for (int i = 0; i < stories.size(); i++) {
+            CrystalStory story = stories.get(i);
+            double mean = story.meanUm().middle();
+            String label =
+                    "%s °C, mean %s µm, ice %s %% by volume"
+                            .formatted(
+                                    Digits.of(story.temperatureC(), 1),
+                                    Digits.of(mean, 1),
+                                    Digits.of(GrainField.iceVolumePercent(story), 1));
+            double days = (hours(story) - firstHours) / 24;
+            moments.add(new Drawing.Moment(days, unit, label, pieces(fields.get(i))));
+        }
+        double height = widthUm * GrainField.HEIGHT_OF_WIDTH;
+        Drawing.Field field = new Drawing.Field(widthUm, height, "µm");
+        String title = moments.size() > 1 ? "Ice crystals in the store" : "Ice crystals";
+        return Drawing.of(title, field, bar(widthUm))
+                .on(Tint.Role.SYRUP)
+                .at(moments)
+                .source(SOURCE);
+    }
+
+    /** The bar is 50 µm, or what can be seen where the field is much larger or smaller. */
+    private static Drawing.Bar bar(double widthUm) {
+        double length = BAR_UM;
+        while (length < widthUm / 30) {
+            length *= 10;
+        }
+        if (length > widthUm / 2) {
+            length /= 5;
+        }
+        return new Drawing.Bar(length, Digits.spoken(length, length) + " µm");
+    }
+
+    private static CrystalStory firstWithIce(List<CrystalStory> stories) {
+        return stories.stream()
+                .filter(story -> GrainField.iceVolumePercent(story) > 0)
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "there is no ice to be seen; freeze it first with frozenBy(Method.BAG) or another"));
+    }
+
+    private static double hours(CrystalStory story) {
+        var timeline = story.timeline();
+        return timeline.isEmpty() ? 0 : timeline.get(timeline.size() - 1).hours();
+    }
+
+    /** The crystals, and those parts again that come in at the other side of the field. */
+    private static List<Piece> pieces(GrainField field) {
+        List<Piece> pieces = new ArrayList<>();
+        for (Grain grain : field.grains()) {
+            for (int right = -1; right <= 1; right++) {
+                for (int down = -1; down <= 1; down++) {
+                    double dx = right * field.widthUm();
+                    double dy = down * field.heightUm();
+                    if (isSeen(grain, dx, dy, field)) {
+                        pieces.add(outline(grain, dx, dy));
+                    }
+                }
+            }
+        }
+        return pieces;
+    }
+
+    private static boolean isSeen(Grain grain, double dx, double dy, GrainField field) {
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Grain.Corner corner : grain.corners()) {
+            left = Math.min(left, corner.xUm() + dx);
+            right = Math.max(right, corner.xUm() + dx);
+            top = Math.min(top, corner.yUm() + dy);
+            bottom = Math.max(bottom, corner.yUm() + dy);
+        }
+        return right > 0 && left < field.widthUm() && bottom > 0 && top < field.heightUm();
+    }
+
+    private static Piece outline(Grain grain, double dx, double dy) {
+        double[] xs = grain.corners().stream().mapToDouble(c -> c.xUm() + dx).toArray();
+        double[] ys = grain.corners().stream().mapToDouble(c -> c.yUm() + dy).toArray();
+        return new Piece.Outline(Numbers.of(xs), Numbers.of(ys), Tint.of(Tint.Role.ICE));
+    }
+}

@@ -1,0 +1,217 @@
+package coldwright.sight;
+
+import coldwright.figure.Digits;
+import coldwright.figure.Drawing;
+import coldwright.figure.Piece;
+import coldwright.figure.Tint;
+import coldwright.science.Require;
+import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Storage;
+import coldwright.science.emulsion.Churning;
+import coldwright.science.emulsion.Clumping;
+import coldwright.science.emulsion.Globule;
+import coldwright.science.emulsion.GlobuleField;
+import coldwright.science.emulsion.GlobuleSizes;
+import coldwright.science.emulsion.Slide;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a microscope shows of a milk or mix, to scale.
+ *
+ * <pre>{@code
+ * show(Microscope.globules(milk));
+ * show(Microscope.globules(milk, GlobuleSizes.homogenised()));
+ * show(Microscope.homogenising(milk));
+ * show(Microscope.whipping(mix, 4, Churning.Motion.WHISK));
+ * show(Microscope.crystals(fresh.storedAt(-12), 28));
+ * show(BagAcross.of(plan));
+ * }</pre>
+ *
+ * The same call always gives the same drawing: chance is seeded.
+ */
+public final class Microscope {
+    private static final long SEED = 20;
+    private static final int WHIPPING_MOMENTS = 13;
+    private static final double LONGEST_WHIPPING_MIN = 120;
+
+    /** More discs than this in all moments together make a page slow. */
+    private static final int MOST_DISCS = 24_000;
+
+    private static final String SIZES =
+            "Globule sizes: P. F. Fox and P. L. H. McSweeney, Dairy Chemistry and Biochemistry; a log-normal, places by chance";
+    private static final String CLUMPING =
+            "Clumping: M. von Smoluchowski's meeting by shear, a trend; the shape of the clusters is drawn, not reckoned";
+
+    private Microscope() {}
+
+    /**
+     * The fat globules of a milk or mix that was not homogenised.
+     *
+     * @param mix milk, cream or mix
+     * @return 100 × 70 µm of it, 2 µm deep
+     */
+    public static Drawing globules(Mix mix) {
+        return globules(mix, GlobuleSizes.rawMilk());
+    }
+
+    /**
+     * The fat globules of a milk or mix.
+     *
+     * @param mix milk, cream or mix
+     * @param sizes its globules, such as {@link GlobuleSizes#homogenised}
+     * @return 100 × 70 µm of it, 2 µm deep
+     */
+    public static Drawing globules(Mix mix, GlobuleSizes sizes) {
+        GlobuleField field = fieldOf(mix, sizes, 1);
+        return empty("Fat globules under a microscope", field.slide())
+                .at(new Drawing.Moment(0, "", told(sizes, field), pieces(field)))
+                .source(SIZES);
+    }
+
+    /**
+     * The same milk or mix before and after it is homogenised.
+     *
+     * @param mix milk, cream or mix
+     * @return two moments: raw, and homogenised
+     */
+    public static Drawing homogenising(Mix mix) {
+        Drawing drawing = null;
+        int passes = 0;
+        for (GlobuleSizes sizes : List.of(GlobuleSizes.rawMilk(), GlobuleSizes.homogenised())) {
+            GlobuleField field = fieldOf(mix, sizes, 1);
+            String label = (passes == 0 ? "raw: " : "homogenised: ") + told(sizes, field);
+            if (drawing == null) {
+                drawing = empty("Fat globules before and after homogenising", field.slide());
+            }
+            drawing = drawing.at(new Drawing.Moment(passes++, "", label, pieces(field)));
+        }
+        return drawing.source(SIZES);
+    }
+
+    /**
+     * The globules of a mix that was not homogenised, sticking together while it is whipped.
+     *
+     * @param mix milk, cream or mix
+     * @param temperatureC temperature while it is moved, °C, −20 to 40
+     * @param motion how
+     * @return from the first stroke to butter, or two hours of it
+     */
+    public static Drawing whipping(Mix mix, double temperatureC, Churning.Motion motion) {
+        return whipping(mix, Churning.of(mix, temperatureC), motion);
+    }
+
+    /**
+     * The globules of a mix, sticking together while it is whipped.
+     *
+     * @param mix milk, cream or mix
+     * @param churning its churning, such as {@code Churning.of(mix, 4).withFineGlobules()}
+     * @param motion how it is moved
+     * @return from the first stroke to butter, or two hours of it
+     */
+    public static Drawing whipping(Mix mix, Churning churning, Churning.Motion motion) {
+        GlobuleSizes sizes =
+                churning.homogenised() ? GlobuleSizes.homogenised() : GlobuleSizes.rawMilk();
+        GlobuleField fresh = fieldOf(mix, sizes, WHIPPING_MOMENTS);
+        Clumping clumping = Clumping.of(fresh, SEED);
+        double butter = churning.minutesToButter(motion).middle();
+        double end = Math.min(butter, LONGEST_WHIPPING_MIN);
+        List<Drawing.Moment> moments = new ArrayList<>();
+        for (int i = 0; i < WHIPPING_MOMENTS; i++) {
+            double minutes = end * i / (WHIPPING_MOMENTS - 1);
+            double clumped = churning.clumpedPercent(minutes, motion).middle();
+            moments.add(
+                    new Drawing.Moment(
+                            minutes,
+                            "min",
+                            "%s %% of the fat clumped".formatted(Digits.of(clumped, 1)),
+                            pieces(clumping.at(clumped))));
+        }
+        return empty("Fat globules clumping", fresh.slide())
+                .at(moments)
+                .source(SIZES)
+                .source(CLUMPING);
+    }
+
+    /**
+     * The ice crystals of a batch now.
+     *
+     * @param story a batch with ice
+     * @return some 110 of them, with a bar of 50 µm
+     * @throws IllegalArgumentException if there is no ice
+     */
+    public static Drawing crystals(CrystalStory story) {
+        return Crystals.of(story);
+    }
+
+    /**
+     * The ice crystals of a batch while it is kept: they grow fewer and larger.
+     *
+     * @param store the store, such as {@code fresh.storedAt(-12)}
+     * @param days how long, d, 0.1 to 1000
+     * @return the same place in the batch from time to time, with a bar of 50 µm
+     * @throws IllegalArgumentException if there is no ice
+     */
+    public static Drawing crystals(Storage store, double days) {
+        return Crystals.kept(store, days);
+    }
+
+    /**
+     * The ice crystals of a batch at different points of its story: fresh, hardened, after a warm
+     * spell.
+     *
+     * @param stories the same batch, later and later
+     * @return the same place in the batch each time, with a bar of 50 µm
+     * @throws IllegalArgumentException if none has ice
+     */
+    public static Drawing crystals(List<CrystalStory> stories) {
+        return Crystals.course(stories, "d");
+    }
+
+    /** The usual field, or a smaller one if that would hold too many globules. */
+    private static GlobuleField fieldOf(Mix mix, GlobuleSizes sizes, int moments) {
+        double fatVolumePercent = GlobuleField.fatVolumePercent(mix);
+        Require.within("fatPercent", mix.fatPercent(), new Require.Range(0, 55, "%"));
+        for (double times : new double[] {1, 0.5, 0.2, 0.1}) {
+            Slide slide = Slide.USUAL.times(times);
+            if (GlobuleField.expected(sizes, fatVolumePercent, slide) * moments < MOST_DISCS) {
+                return GlobuleField.of(sizes, fatVolumePercent, slide, SEED);
+            }
+        }
+        return GlobuleField.of(sizes, fatVolumePercent, Slide.USUAL.times(0.05), SEED);
+    }
+
+    private static Drawing empty(String title, Slide slide) {
+        double bar = slide.widthUm() / 10;
+        return Drawing.of(
+                title,
+                new Drawing.Field(slide.widthUm(), slide.heightUm(), "µm"),
+                new Drawing.Bar(bar, Digits.spoken(bar, bar) + " µm"));
+    }
+
+    private static String told(GlobuleSizes sizes, GlobuleField field) {
+        double d = sizes.sauterDiameterUm();
+        return "%d globules, Sauter diameter %s µm, fat %s %% by volume"
+                .formatted(
+                        field.globules().size(),
+                        Digits.spoken(d, d),
+                        Digits.of(field.fatVolumePercent(), 0.1));
+    }
+
+    private static List<Piece> pieces(GlobuleField field) {
+        List<Piece> pieces = new ArrayList<>();
+        Tint single = Tint.of(Tint.Role.FAT);
+        Tint clumped = Tint.of(Tint.Role.CLUMPED_FAT);
+        for (Globule globule : field.globules()) {
+            pieces.add(
+                    new Piece.Disc(
+                            globule.xUm(),
+                            globule.yUm(),
+                            globule.radiusUm(),
+                            globule.clumped() ? clumped : single));
+        }
+        return pieces;
+    }
+}
