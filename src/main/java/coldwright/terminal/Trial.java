@@ -71,27 +71,26 @@ final class Trial {
                 : new Outcome.Finished(value, line.substring(MARK.length(), part));
     }
 
-    /** Java that prints, a line for each expression, the type and value of what it gives. */
+    /**
+     * Java that prints, a line for each expression, the type and value of what it gives. It uses
+     * nothing that might leave traces in the bench's process, which would cost a new one.
+     */
     private static String snippetFor(List<String> expressions) {
-        return expressions.stream()
-                .map(one -> "() -> (" + one + "\n)")
-                .collect(
-                        Collectors.joining(
-                                ",\n",
-                                "for (var one : java.util.List"
-                                        + ".<java.util.concurrent.Callable<Object>>of(\n",
-                                """
-                                )) {
-                                    String told = "";
-                                    try {
-                                        Object got = one.call();
-                                        told = (got == null ? "" : got.getClass().getSimpleName())
-                                                + "\\u0002" + got;
-                                    } catch (Throwable e) {
-                                        told = "";
-                                    }
-                                    System.out.println("\\n\\u0001" + told.replace('\\n', ' '));
-                                }
-                                """));
+        return expressions.stream().map(Trial::told).collect(Collectors.joining("", "{\n", "}"));
+    }
+
+    private static String told(String expression) {
+        return """
+                try {
+                    Object given_ = (%s
+                    );
+                    System.out.println("\\n\\u0001"
+                            + (given_ == null ? "" : given_.getClass().getSimpleName())
+                            + "\\u0002" + String.valueOf(given_).replace('\\n', ' '));
+                } catch (Exception failed_) {
+                    System.out.println("\\n\\u0001");
+                }
+                """
+                .replace("%s", expression);
     }
 }
