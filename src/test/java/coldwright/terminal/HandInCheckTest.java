@@ -1,0 +1,157 @@
+package coldwright.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonReader;
+import coldwright.lesson.LessonShelf;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.Forecasted;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.Said;
+import coldwright.workbook.work.SnippetEdit;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+/** A teacher checks a folder of hand-ins; the bench here is real. */
+class HandInCheckTest {
+    private static final String HEAT = "double heat = 180;";
+    private static final String TEXT =
+            """
+            # Toasted oats
+
+            ## Toast
+
+            ```forecast
+            How hot?
+            - 180
+            - * 140
+            ```
+
+            ```java
+            double heat = 180;
+            ```
+
+            ```java
+            double bakeMinutes = 2400 / heat;
+            ```
+
+            ```check
+            heat is 140 within 5
+            bakeMinutes > 10 is true
+            ```
+
+            ## Eat
+
+            ```java
+            double ready = heat;
+            ```
+
+            ```check
+            ready is 180 within 0
+            ```
+            """;
+
+    @TempDir Path folder;
+
+    private LessonWork work() {
+        return LessonWork.empty(
+                LessonKey.ofShelf("01-oats"), "01-oats.md", "Toasted oats", ContentHash.of(TEXT));
+    }
+
+    private void handIn(LessonWork work, String learner) throws IOException {
+        Lesson lesson = LessonReader.read("01-oats.md", TEXT);
+        HandIn handIn = HandIn.of(work, learner, lesson, Instant.EPOCH);
+        Files.writeString(folder.resolve(handIn.fileName()), handIn.text());
+    }
+
+    private LessonWork heated(String code) {
+        return work().withSnippet("Toast", new SnippetEdit(0, code, ContentHash.of(HEAT)));
+    }
+
+    private String said(int exit, LessonShelf shelf) {
+        Typed typed = Typed.nobody();
+        HandInChecks checks = new HandInChecks(typed.screen(), shelf, Duration.ofSeconds(20));
+        assertEquals(exit, checks.check(List.of(folder.toString())), typed::out);
+        return typed.out().replace(folder.toString().replace('\\', '/') + "/", "");
+    }
+
+    @Test
+    void eachStepsSnippetsChecksAndForecastsAreJudged() throws IOException {
+        Path lessons = Files.createDirectory(folder.resolve("lessons"));
+        Files.writeString(lessons.resolve("01-oats.md"), TEXT);
+        handIn(
+                heated("double heat = 140;")
+                        .withForecast(
+                                "Toast", new Forecasted(0, "How hot?", new Said.Choice(1, "140")))
+                        .withDone("Toast", true),
+                "Ada");
+        handIn(heated("double heat = 150;\nint none = 1 / 0;"), "Ben");
+        Files.writeString(folder.resolve("Cy-01-oats.handin.txt"), "my oats");
+        handIn(heated("double heat = 142;"), "Dee");
+        assertEquals(
+                """
+                Ada-01-oats.handin.txt: Ada, Toasted oats
+                  Toast: 2 of 2 snippets run, 2 of 2 check lines hold; done
+                    forecast: How hot? said 140; right is 140 (came true)
+                  Eat: 1 of 1 snippet runs, 0 of 1 check line holds
+                    ready, expected 180 within 0, got 140; nothing was changed in this step, only above it
+                Ben-01-oats.handin.txt: Ben, Toasted oats
+                  Toast: 0 of 2 snippets run, 0 of 2 check lines hold
+                    forecast: How hot? nothing said; right is 140
+                    snippet 1, line 2: a whole number was divided by zero; check the divisor first
+                    snippet 2, line 1: `heat` is not known here; is it spelled right, and declared above?
+                    heat, expected 140 within 5, got `heat` is not known here; is it spelled right, and declared above?
+                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here; is it spelled right, and declared above?
+                  Eat: 0 of 1 snippet runs, 0 of 1 check line holds
+                    snippet 1, line 1: `heat` is not known here; is it spelled right, and declared above?
+                    ready, expected 180 within 0, got `ready` is not known here; is it spelled right, and declared above?; nothing was changed in this step, only above it
+                Cy-01-oats.handin.txt:1: the first line is "my oats"; it must be "Coldwright hand-in 1"
+                Dee-01-oats.handin.txt: Dee, Toasted oats
+                  Toast: 2 of 2 snippets run, 2 of 2 check lines hold
+                    forecast: How hot? nothing said; right is 140
+                  Eat: 1 of 1 snippet runs, 0 of 1 check line holds
+                    ready, expected 180 within 0, got 142; nothing was changed in this step, only above it
+                4 hand-ins: not everything holds in 4
+                """,
+                said(Exit.FAILED, LessonShelf.in(lessons)));
+    }
+
+    @Test
+    void anotherTextOfTheLessonIsSaidAndAMissingLessonToo() throws IOException {
+        handIn(work(), "Ada");
+        LessonShelf none = LessonShelf.in(folder.resolve("none"));
+        assertTrue(
+                said(Exit.FAILED, none)
+                        .startsWith(
+                                "Ada-01-oats.handin.txt: there is no lesson 01-oats.md on the shelf nor beside the hand-in; put its file there\n"));
+        Files.writeString(folder.resolve("01-oats.md"), TEXT + "\nMore.\n");
+        assertTrue(
+                said(Exit.FAILED, none)
+                        .contains(
+                                "  01-oats.md here has another text than the lesson that was worked on;"));
+    }
+
+    @Test
+    void whatIsNoHandInIsNotUnderstood() {
+        assertFalse(HandInChecks.isMeant(folder.toString()));
+        assertFalse(HandInChecks.isMeant("01-oats"));
+        assertTrue(HandInChecks.isMeant("ada-01-oats.handin.txt"));
+        Typed typed = Typed.nobody();
+        HandInChecks checks =
+                new HandInChecks(typed.screen(), LessonShelf.in(folder), Duration.ofSeconds(20));
+        assertEquals(Exit.NOT_UNDERSTOOD, checks.check(List.of("a.handin.txt", "01-oats")));
+    }
+}
