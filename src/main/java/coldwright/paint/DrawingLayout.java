@@ -21,7 +21,7 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
     private static final double LEGEND_EMS = 5.2;
     private static final double FOOT_EMS = 2.3;
     private static final double ROW_EMS = 1.45;
-    private static final double BAR_SHARE = 0.3;
+    private static final double BAR_EMS = 1.8;
     private static final int MOST_ROWS = 2;
 
     /**
@@ -52,10 +52,15 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
         double height = field.height() * px;
         Box box = new Box(Math.rint(pad), Math.rint(top), width, height);
         double barY = box.y() + height + em * 1.1;
+        double afterBar =
+                box.x()
+                        + drawing.bar().length() * px
+                        + type.width(drawing.bar().label())
+                        + em * BAR_EMS;
         for (int i = 0; i < foot.words.size(); i++) {
             String text = foot.words.get(i);
             boolean beside = foot.rows == 0;
-            double x = beside ? box.x() + width - type.width(text) : box.x();
+            double x = beside ? Math.max(afterBar, box.x() + width - type.width(text)) : box.x();
             double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
             lines.add(new Line(text, type, Ink.TEXT, x, y));
         }
@@ -67,7 +72,8 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
         if (drawing.moments().isEmpty()) {
             return new Foot(0, List.of());
         }
-        double bar = type.width(drawing.bar().label()) + inner * BAR_SHARE;
+        double longest = drawing.bar().length() / drawing.field().width() * inner;
+        double bar = longest + type.width(drawing.bar().label()) + type.size() * BAR_EMS;
         boolean beside = true;
         int rows = 1;
         for (int i = 0; i < drawing.moments().size(); i++) {

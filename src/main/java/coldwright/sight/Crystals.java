@@ -30,7 +30,7 @@ final class Crystals {
     private Crystals() {}
 
     static Drawing of(CrystalStory story) {
-        return course(List.of(story), "");
+        return course("Ice crystals", List.of(story), "");
     }
 
     static Drawing kept(Storage store, double days) {
@@ -40,10 +40,10 @@ final class Crystals {
         for (int i = 1; i < MOMENTS; i++) {
             stories.add(store.forDays(days * Math.pow(i / (MOMENTS - 1.0), CLOSER)));
         }
-        return course(stories, "d");
+        return course("Ice crystals in the store", stories, "d");
     }
 
-    static Drawing course(List<CrystalStory> stories, String unit) {
+    static Drawing course(String title, List<CrystalStory> stories, String unit) {
         double widthUm = GrainField.widthUmFor(firstWithIce(stories), COUNT);
         List<GrainField> fields = GrainField.course(stories, widthUm, SEED);
         double firstHours = hours(stories.get(0));
@@ -62,7 +62,6 @@ final class Crystals {
         }
         double height = widthUm * GrainField.HEIGHT_OF_WIDTH;
         Drawing.Field field = new Drawing.Field(widthUm, height, "µm");
-        String title = moments.size() > 1 ? "Ice crystals in the store" : "Ice crystals";
         return Drawing.of(title, field, bar(widthUm))
                 .on(Tint.Role.SYRUP)
                 .at(moments)

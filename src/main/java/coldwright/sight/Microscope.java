@@ -34,7 +34,7 @@ import java.util.List;
  */
 public final class Microscope {
     private static final long SEED = 20;
-    private static final int WHIPPING_MOMENTS = 13;
+    private static final int WHIPPING_MOMENTS = 25;
     private static final double LONGEST_WHIPPING_MIN = 120;
 
     /** More discs than this in all moments together make a page slow. */
@@ -167,7 +167,7 @@ public final class Microscope {
      * @throws IllegalArgumentException if none has ice
      */
     public static Drawing crystals(List<CrystalStory> stories) {
-        return Crystals.course(stories, "d");
+        return Crystals.course("Ice crystals of a batch", stories, "d");
     }
 
     /** The usual field, or a smaller one if that would hold too many globules. */
@@ -200,18 +200,22 @@ public final class Microscope {
                         Digits.of(field.fatVolumePercent(), 0.1));
     }
 
+    /** The clumped ones last, so that clusters hide and are not hidden. */
     private static List<Piece> pieces(GlobuleField field) {
         List<Piece> pieces = new ArrayList<>();
+        List<Piece> clusters = new ArrayList<>();
         Tint single = Tint.of(Tint.Role.FAT);
         Tint clumped = Tint.of(Tint.Role.CLUMPED_FAT);
         for (Globule globule : field.globules()) {
-            pieces.add(
+            List<Piece> kin = globule.clumped() ? clusters : pieces;
+            kin.add(
                     new Piece.Disc(
                             globule.xUm(),
                             globule.yUm(),
                             globule.radiusUm(),
                             globule.clumped() ? clumped : single));
         }
+        pieces.addAll(clusters);
         return pieces;
     }
 }
