@@ -60,6 +60,9 @@ final class CheckCommand implements Callable<Integer> {
         List<Lesson> lessons = new ArrayList<>();
         try {
             requireSeconds();
+            if (words.stream().anyMatch(HandInChecks::isMeant)) {
+                return new HandInChecks(screen, shelf, Duration.ofSeconds(seconds)).check(words);
+            }
             words.forEach(word -> lessons.addAll(lessonsOf(word)));
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
