@@ -50,13 +50,15 @@ final class Crystals {
         List<Drawing.Moment> moments = new ArrayList<>();
         for (int i = 0; i < stories.size(); i++) {
             CrystalStory story = stories.get(i);
-            double mean = story.meanUm().middle();
             String label =
                     "%s °C, mean %s µm, ice %s %% by volume"
                             .formatted(
                                     Digits.of(story.temperatureC(), 1),
-                                    Digits.of(mean, 1),
+                                    Digits.of(story.meanUm().middle(), 1),
                                     Digits.of(GrainField.iceVolumePercent(story), 1));
+            if (fields.get(i).grains().isEmpty()) {
+                label = "%s °C, no ice".formatted(Digits.of(story.temperatureC(), 1));
+            }
             double days = (hours(story) - firstHours) / 24;
             moments.add(new Drawing.Moment(days, unit, label, pieces(fields.get(i))));
         }

@@ -15,8 +15,11 @@ import java.util.List;
  * Each is shown cut through its middle, as in a thin preparation where whole crystals lie side by
  * side. Number: as many as give the area of ice the share that ice has of the volume, air left out
  * (the area of a section is the volume's share: A. Delesse 1847, from memory), to within half a
- * crystal of mean area. Shapes: the cells of a power diagram about the packed crystals, cut back to
- * the area of each and blunted (judgement: the model knows no shapes).
+ * crystal of mean area; ice beyond 95 % leaves some crystals less than theirs (at 99 % the field
+ * shows 97). While ice is added the number in view may rise, for larger crystals reach a plane
+ * oftener; once it stays, it falls as the mean grows. Shapes: the cells of a power diagram about
+ * the packed crystals, cut back to the area of each and blunted (judgement: the model knows no
+ * shapes).
  *
  * <p>In a course the largest crystals stay where they are and the smallest vanish, as in
  * coarsening. The field is one piece of a pattern that repeats: what leaves at the right comes in
