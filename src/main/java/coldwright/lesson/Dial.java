@@ -1,5 +1,9 @@
 package coldwright.lesson;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
 /**
  * A number in a snippet that the page also offers as a slider: {@code double sugar = 120; // dial 0
  * to 300 step 5 g}.
@@ -21,4 +25,47 @@ public record Dial(
         double least,
         double most,
         double step,
-        String unit) {}
+        String unit) {
+    private static final int MOST_PLACES = 6;
+
+    /**
+     * The dials of a snippet as it stands. A comment that is no good dial gives none.
+     *
+     * @param code the Java text
+     * @return its dials, in order
+     */
+    public static List<Dial> in(String code) {
+        return DialReader.read(code, line -> line, new FaultList(""));
+    }
+
+    /**
+     * The position nearest to a value: a whole number of notches from the lower end, or an end.
+     *
+     * @param wanted any value
+     * @return a value within the range
+     */
+    public double nearest(double wanted) {
+        double notches = Math.rint((wanted - least) / step);
+        double exact = Math.max(least, Math.min(most, least + notches * step));
+        return BigDecimal.valueOf(exact)
+                .setScale(MOST_PLACES, RoundingMode.HALF_EVEN)
+                .doubleValue();
+    }
+
+    /**
+     * A snippet with this dial's number written anew.
+     *
+     * @param code the snippet that the dial was read from
+     * @param newValue the number to write
+     * @return the snippet with it
+     */
+    public String written(String code, double newValue) {
+        return code.substring(0, start) + plain(newValue) + code.substring(end);
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < Integer.MAX_VALUE
+                ? Long.toString((long) value)
+                : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

@@ -79,6 +79,28 @@ final class JavaText {
         return rest.toString();
     }
 
+    /** The code alone: comments are left out, and each literal stands as an empty one. */
+    static String plain(String code) {
+        StringBuilder rest = new StringBuilder();
+        int at = 0;
+        while (at < code.length()) {
+            char here = code.charAt(at);
+            if (code.startsWith("//", at)) {
+                at = endOf("\n", code, at);
+            } else if (code.startsWith("/*", at)) {
+                at = Math.min(code.length(), endOf("*/", code, at + 2) + 2);
+                rest.append(' ');
+            } else if (here == '"' || here == '\'') {
+                at = afterLiteral(code, at);
+                rest.append("\"\"");
+            } else {
+                rest.append(here);
+                at++;
+            }
+        }
+        return rest.toString();
+    }
+
     /** Whether an expression names anything; one of numbers alone says nothing of a snippet. */
     static boolean namesSomething(String expression) {
         return A_NAME.matcher(withoutLiterals(expression)).find();

@@ -126,9 +126,21 @@ public final class CodeSlip extends CodeArea {
         return computePrefHeight(width);
     }
 
+    /** Only what differs is replaced, so that the caret stays and undo takes back just that. */
     private void takeOver(String is) {
-        if (!is.equals(getText())) {
-            replaceText(is);
+        String had = getText();
+        if (!is.equals(had)) {
+            int same = 0;
+            int shorter = Math.min(had.length(), is.length());
+            while (same < shorter && had.charAt(same) == is.charAt(same)) {
+                same++;
+            }
+            int tail = 0;
+            while (tail < shorter - same
+                    && had.charAt(had.length() - 1 - tail) == is.charAt(is.length() - 1 - tail)) {
+                tail++;
+            }
+            replaceText(same, had.length() - tail, is.substring(same, is.length() - tail));
         }
     }
 

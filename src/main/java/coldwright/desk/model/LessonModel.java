@@ -15,6 +15,9 @@ public final class LessonModel {
     private final Lesson lesson;
     private final StepModel opening;
     private final List<StepModel> steps;
+    private final List<SnippetModel> snippets;
+    private final RunChain chain = new RunChain();
+    private final Dependence dependence = new Dependence();
     private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
 
     /**
@@ -39,6 +42,59 @@ public final class LessonModel {
         }
         this.steps = List.copyOf(made);
         this.inSight.set(steps.isEmpty() ? opening : steps.get(0));
+        this.snippets = List.copyOf(before);
+        chain.watch(snippets);
+        snippets.forEach(this::listen);
+    }
+
+    private void listen(SnippetModel snippet) {
+        snippet.text().addListener((value, was, is) -> judge());
+        snippet.came().lastRun().addListener((value, was, is) -> snippet.judge(dependence));
+        snippet.whenTurned(
+                () -> below(snippet).stream().skip(1).forEach(one -> one.follow(dependence)));
+        snippet.whenRested(() -> runDependents(snippet));
+    }
+
+    private void judge() {
+        snippets.forEach(snippet -> snippet.judge(dependence));
+    }
+
+    /** A dial has come to rest: what ran before and hangs on it runs again. */
+    private void runDependents(SnippetModel turned) {
+        judge();
+        List<SnippetModel> dependents =
+                below(turned).stream()
+                        .filter(one -> one == turned || one.came().everFinished().get())
+                        .filter(one -> one == turned || one.came().outOfDate().get())
+                        .toList();
+        chain.run(dependents);
+    }
+
+    private List<SnippetModel> below(SnippetModel from) {
+        return snippets.subList(snippets.indexOf(from), snippets.size());
+    }
+
+    /** Runs every snippet of the lesson, from the top, until one fails. */
+    public void runAll() {
+        chain.run(snippets);
+    }
+
+    /**
+     * Runs a snippet and all below it, until one fails.
+     *
+     * @param from one of this lesson's
+     */
+    public void runFrom(SnippetModel from) {
+        chain.run(below(from));
+    }
+
+    /**
+     * What runs several snippets in turn.
+     *
+     * @return how far it is, and a way to stop it
+     */
+    public RunChain chain() {
+        return chain;
     }
 
     /**
@@ -53,8 +109,8 @@ public final class LessonModel {
 
     /** Takes over the edits of an earlier reading of the same file, where its text is the same. */
     void takeEditsOf(LessonModel former) {
-        List<SnippetModel> old = former.snippets();
-        List<SnippetModel> now = snippets();
+        List<SnippetModel> old = former.snippets;
+        List<SnippetModel> now = snippets;
         for (int i = 0; i < Math.min(old.size(), now.size()); i++) {
             if (old.get(i).snippet().code().equals(now.get(i).snippet().code())) {
                 now.get(i).text().set(old.get(i).text().get());
@@ -62,10 +118,13 @@ public final class LessonModel {
         }
     }
 
-    private List<SnippetModel> snippets() {
-        List<SnippetModel> all = new ArrayList<>(opening.snippets());
-        steps.forEach(step -> all.addAll(step.snippets()));
-        return all;
+    /**
+     * All snippets of the lesson.
+     *
+     * @return also those given, from the top
+     */
+    public List<SnippetModel> snippets() {
+        return snippets;
     }
 
     /**

@@ -1,26 +1,26 @@
 package coldwright.desk.model;
 
 import coldwright.bench.Outcome;
-import coldwright.bench.Problem;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
 import coldwright.lesson.Part;
 
 import javafx.beans.binding.BooleanExpression;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** A snippet: its text as the learner has it, and what came of running it. */
@@ -35,6 +35,12 @@ public final class SnippetModel implements PartModel {
         RUNNING
     }
 
+    /** A turn that takes longer is shown as a run, so that it can be stopped. */
+    private static final long SLOW_TURN_MS = 300;
+
+    /** What takes longer does not run along with a dial above. */
+    private static final Duration QUICK = Duration.ofMillis(30);
+
     private final Part.Snippet snippet;
     private final String stepTitle;
     private final RunQueue queue;
@@ -44,14 +50,14 @@ public final class SnippetModel implements PartModel {
     private final BooleanExpression edited;
     private final ReadOnlyObjectWrapper<Phase> phase = new ReadOnlyObjectWrapper<>(Phase.RESTING);
     private final ReadOnlyStringWrapper progress = new ReadOnlyStringWrapper("");
-    private final ReadOnlyObjectWrapper<Printed> printed =
-            new ReadOnlyObjectWrapper<>(Printed.NOTHING);
-    private final ReadOnlyObjectWrapper<Run> lastRun = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyBooleanWrapper changedSinceRun = new ReadOnlyBooleanWrapper(false);
-    private final ReadOnlyBooleanWrapper everFinished = new ReadOnlyBooleanWrapper(false);
-    private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
     private final List<Runnable> afterRun = new ArrayList<>();
-    private RunQueue.Job job;
+    private final List<Runnable> afterTurn = new ArrayList<>();
+    private final List<Runnable> afterRest = new ArrayList<>();
+    private final List<Consumer<Boolean>> afterEnd = new ArrayList<>();
+    private final Dials dials = new Dials(this);
+    private final Came came = new Came();
+    private SnippetRun job;
+    private boolean turnedMeanwhile;
 
     /**
      * Makes a snippet with its author's text.
@@ -75,24 +81,50 @@ public final class SnippetModel implements PartModel {
         this.window = window;
         this.text = new SimpleStringProperty(snippet.code());
         this.edited = BooleanExpression.booleanExpression(text.isNotEqualTo(snippet.code()));
-        text.addListener((value, was, is) -> changedSinceRun.set(lastRun.get() != null));
+        dials.read(text.get());
+        text.addListener((value, was, is) -> dials.read(is));
     }
 
     /** Runs it; those above run first if they must. Nothing happens if it waits or runs already. */
     public void run() {
-        if (phase.get() != Phase.RESTING) {
-            return;
+        if (phase.get() == Phase.RESTING && (job == null || job.turn())) {
+            rested();
+            progress.set("waits for the snippet that runs now");
+            phase.set(Phase.WAITING);
+            begin(new SnippetRun(this, false));
         }
-        progress.set("waits for the snippet that runs now");
-        phase.set(Phase.WAITING);
-        job = new SnippetRun();
-        queue.add(job);
+    }
+
+    /** A dial has moved: it runs with the position that the dial has when its turn comes. */
+    void turned() {
+        if (job == null) {
+            begin(new SnippetRun(this, true));
+        } else if (job.begins()) {
+            turnedMeanwhile = true;
+        }
+    }
+
+    /** The dials rest: their positions are written into the text. */
+    void rested() {
+        String written = presentText();
+        if (!written.equals(text.get())) {
+            text.set(written);
+            afterRest.forEach(Runnable::run);
+        }
+    }
+
+    private void begin(SnippetRun next) {
+        turnedMeanwhile = false;
+        job = next;
+        queue.add(next);
     }
 
     /** Stops it, or takes back a run that has not begun. */
     public void stop() {
+        turnedMeanwhile = false;
         if (job != null && !queue.stop(job)) {
             rest();
+            afterEnd.forEach(one -> one.accept(false));
         }
     }
 
@@ -101,8 +133,53 @@ public final class SnippetModel implements PartModel {
         text.set(snippet.code());
     }
 
+    /** Does something after each run that was asked for and came to its end. */
     void whenRun(Runnable action) {
         afterRun.add(action);
+    }
+
+    /** Does something after each run that a dial asked for. */
+    void whenTurned(Runnable action) {
+        afterTurn.add(action);
+    }
+
+    /** Does something once a dial has come to rest. */
+    void whenRested(Runnable action) {
+        afterRest.add(action);
+    }
+
+    /** A dial above turns: it runs along if it hangs on that, ran before, and is quick. */
+    void follow(Dependence dependence) {
+        boolean quick =
+                came.everFinished().get() && came.lastRun().get().elapsed().compareTo(QUICK) < 0;
+        if (quick && came.wouldDiffer(presentTexts(), dependence)) {
+            turned();
+        }
+    }
+
+    /** Hears after each run that was asked for whether it came to its end. */
+    void whenEnded(Consumer<Boolean> action) {
+        afterEnd.add(action);
+    }
+
+    /** The text with the dials where they stand. */
+    String presentText() {
+        return dials.written(text.get());
+    }
+
+    /** The texts from the top, its own last, with all dials where they stand. */
+    List<String> presentTexts() {
+        List<String> texts = new ArrayList<>();
+        above.get().forEach(one -> texts.add(one.presentText()));
+        texts.add(presentText());
+        return texts;
+    }
+
+    /** Judges whether what it gave still stands. While a dial turns, what comes is what stands. */
+    void judge(Dependence dependence) {
+        if (job == null || !job.turn()) {
+            came.judge(presentTexts(), dependence);
+        }
     }
 
     /**
@@ -111,7 +188,7 @@ public final class SnippetModel implements PartModel {
      * @return one sentence
      */
     public String ending() {
-        Outcome outcome = lastRun.get().outcome();
+        Outcome outcome = came.lastRun().get().outcome();
         if (outcome instanceof Outcome.AboveFailed failed) {
             SnippetModel first = above.get().get(failed.index());
             return "The snippet %s above did not run to its end: %s"
@@ -130,24 +207,55 @@ public final class SnippetModel implements PartModel {
         phase.set(Phase.RESTING);
     }
 
-    private void took(Run run, String ranText) {
-        rest();
-        printed.set(Printed.of(run.printed(), run.printedCut()));
-        keepFigures(run);
-        changedSinceRun.set(!text.get().equals(ranText));
-        lastRun.set(run);
-        if (run.outcome().finished()) {
-            everFinished.set(true);
-            afterRun.forEach(Runnable::run);
+    /** A run's turn has come. */
+    void begun(SnippetRun run) {
+        if (run.turn()) {
+            CompletableFuture.delayedExecutor(SLOW_TURN_MS, TimeUnit.MILLISECONDS, window)
+                    .execute(
+                            () -> {
+                                if (job == run) {
+                                    phase.set(Phase.RUNNING);
+                                }
+                            });
+        } else {
+            came.begins();
+            progress.set("");
+            phase.set(Phase.RUNNING);
         }
     }
 
-    /** A run that drew nothing because it failed leaves the former figures where they are. */
-    private void keepFigures(Run run) {
-        if (run.exhibits().isEmpty() && !run.outcome().finished()) {
-            return;
+    /** What hears of a run while it goes on. */
+    RunWatcher watcher(SnippetRun run) {
+        return new LiveWatcher(
+                errand ->
+                        window.execute(
+                                () -> {
+                                    if (job == run && phase.get() == Phase.RUNNING) {
+                                        errand.run();
+                                    }
+                                }),
+                came::prints,
+                progress::set);
+    }
+
+    /** A run has ended. */
+    void ended(SnippetRun run, Run how) {
+        if (job == run) {
+            rest();
         }
-        drawn.setAll(Drawn.over(drawn, run.exhibits()));
+        came.take(how, run.texts(), run.turn());
+        boolean finished = how.outcome().finished();
+        if (turnedMeanwhile && job == null) {
+            begin(new SnippetRun(this, true));
+        }
+        if (run.turn()) {
+            afterTurn.forEach(Runnable::run);
+        } else {
+            if (finished) {
+                afterRun.forEach(Runnable::run);
+            }
+            afterEnd.forEach(one -> one.accept(finished));
+        }
     }
 
     /**
@@ -196,102 +304,20 @@ public final class SnippetModel implements PartModel {
     }
 
     /**
-     * What it printed, also while it still runs.
+     * The numbers that can be turned.
      *
-     * @return the printed text
+     * @return its dials, in the order of the text
      */
-    public ReadOnlyObjectProperty<Printed> printed() {
-        return printed.getReadOnlyProperty();
+    public ObservableList<DialModel> dials() {
+        return dials.all();
     }
 
     /**
-     * The last run that ended.
+     * What came of running it.
      *
-     * @return the run; null before the first
+     * @return the last run and what it printed and drew
      */
-    public ReadOnlyObjectProperty<Run> lastRun() {
-        return lastRun.getReadOnlyProperty();
-    }
-
-    /**
-     * Whether the text was changed after the last run, so that what is shown no longer belongs to
-     * it.
-     *
-     * @return true if so
-     */
-    public ReadOnlyBooleanProperty changedSinceRun() {
-        return changedSinceRun.getReadOnlyProperty();
-    }
-
-    /**
-     * Whether it ever ran to its end.
-     *
-     * @return true once it has
-     */
-    public ReadOnlyBooleanProperty everFinished() {
-        return everFinished.getReadOnlyProperty();
-    }
-
-    /** What it drew, in order. */
-    public ObservableList<Drawn> drawn() {
-        return drawn;
-    }
-
-    /**
-     * What is wrong in the text as it stands.
-     *
-     * @return the problems of the last run; none if the text was changed since
-     */
-    public List<Problem> problems() {
-        Run run = lastRun.get();
-        if (run == null || changedSinceRun.get()) {
-            return List.of();
-        }
-        if (run.outcome() instanceof Outcome.Rejected rejected) {
-            return rejected.problems();
-        }
-        return run.outcome() instanceof Outcome.Threw threw ? List.of(threw.problem()) : List.of();
-    }
-
-    private final class SnippetRun implements RunQueue.Job {
-        private final List<SnippetModel> first = above.get();
-        private String ranText;
-
-        @Override
-        public List<String> above() {
-            return first.stream().map(model -> model.text.get()).toList();
-        }
-
-        @Override
-        public String snippet() {
-            return ranText;
-        }
-
-        @Override
-        public void begun() {
-            ranText = text.get();
-            printed.set(Printed.NOTHING);
-            progress.set("");
-            phase.set(Phase.RUNNING);
-        }
-
-        @Override
-        public RunWatcher watcher() {
-            return new LiveWatcher(
-                    errand -> window.execute(() -> ifStillOn(errand)),
-                    soFar -> printed.set(Printed.of(soFar, false)),
-                    progress::set);
-        }
-
-        private void ifStillOn(Runnable errand) {
-            if (job == this) {
-                errand.run();
-            }
-        }
-
-        @Override
-        public void ended(Run run) {
-            took(run, ranText);
-        }
+    public Came came() {
+        return came;
     }
 }

@@ -88,8 +88,8 @@ public final class StepModel {
             }
         }
         for (SnippetModel snippet : snippets) {
-            snippet.drawn().addListener((ListChangeListener<Drawn>) change -> gatherDrawn());
-            snippet.everFinished().addListener(value -> judge());
+            snippet.came().drawn().addListener((ListChangeListener<Drawn>) change -> gatherDrawn());
+            snippet.came().everFinished().addListener(value -> judge());
             if (!snippet.snippet().given()) {
                 snippet.whenRun(this::runGiven);
             }
@@ -113,20 +113,24 @@ public final class StepModel {
     }
 
     private void gatherDrawn() {
-        drawn.setAll(snippets.stream().flatMap(one -> one.drawn().stream()).toList());
+        drawn.setAll(snippets.stream().flatMap(one -> one.came().drawn().stream()).toList());
     }
 
     private void judge() {
         List<SnippetModel> own =
                 snippets.stream().filter(snippet -> !snippet.snippet().given()).toList();
-        boolean ran = own.stream().allMatch(snippet -> snippet.everFinished().get());
+        boolean ran = own.stream().allMatch(snippet -> snippet.came().everFinished().get());
         done.set(own.isEmpty() ? read.get() : ran);
     }
 
     /** Runs the snippets that are given, unless they ran to their end before. */
     void runGiven() {
         snippets.stream()
-                .filter(snippet -> snippet.snippet().given() && !snippet.everFinished().get())
+                .filter(snippet -> snippet.snippet().given())
+                .filter(
+                        snippet ->
+                                !snippet.came().everFinished().get()
+                                        || snippet.came().outOfDate().get())
                 .forEach(SnippetModel::run);
     }
 

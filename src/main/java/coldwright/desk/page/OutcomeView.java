@@ -32,15 +32,15 @@ final class OutcomeView extends VBox {
         printed.getStyleClass().add("printed");
         ending.getStyleClass().add("ending");
         getChildren().addAll(printed, ending);
-        model.printed().addListener((value, was, is) -> showPrinted());
-        model.lastRun().addListener((value, was, is) -> showEnding());
+        model.came().printed().addListener((value, was, is) -> showPrinted());
+        model.came().lastRun().addListener((value, was, is) -> showEnding());
         model.phase().addListener((value, was, is) -> showEnding());
         showPrinted();
         showEnding();
     }
 
     private void showPrinted() {
-        Printed text = model.printed().get();
+        Printed text = model.came().printed().get();
         printed.getChildren().clear();
         if (!text.head().isEmpty()) {
             Label head = Words.label(text.head(), "printed-text");
@@ -71,7 +71,7 @@ final class OutcomeView extends VBox {
     }
 
     private void showEnding() {
-        Run run = model.lastRun().get();
+        Run run = model.came().lastRun().get();
         boolean resting = model.phase().get() == SnippetModel.Phase.RESTING;
         ending.getChildren().setAll(run == null || !resting ? List.of() : ending(run));
         showThis();

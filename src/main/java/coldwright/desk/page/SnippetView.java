@@ -2,12 +2,14 @@ package coldwright.desk.page;
 
 import coldwright.bench.Run;
 import coldwright.desk.code.CodeSlip;
+import coldwright.desk.model.DialModel;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.SnippetModel.Phase;
 
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -56,21 +58,37 @@ final class SnippetView extends VBox {
                     }
                 });
         clock.setCycleCount(Animation.INDEFINITE);
-        VBox paper = new VBox(slip, foot());
+        VBox paper = new VBox(slip, dials(), foot());
         paper.getStyleClass().add("slip");
         outcome = new OutcomeView(model, slip::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
         model.phase().addListener((value, was, is) -> phaseChanged(is));
         model.progress().addListener(value -> tellTime());
-        model.changedSinceRun().addListener(value -> tellTime());
-        model.lastRun()
+        model.came().changedSinceRun().addListener(value -> tellTime());
+        model.came().outOfDate().addListener(value -> tellTime());
+        model.came()
+                .lastRun()
                 .addListener(
                         (value, was, is) -> {
-                            slip.mark(model.problems());
+                            slip.mark(model.came().problems());
                             tellTime();
                         });
         phaseChanged(model.phase().get());
-        slip.mark(model.problems());
+        slip.mark(model.came().problems());
+    }
+
+    /** The numbers to turn, in the order of the lines that declare them. */
+    private VBox dials() {
+        VBox box = new VBox();
+        box.getStyleClass().add("dials");
+        ListChangeListener<DialModel> refill =
+                change -> {
+                    box.getChildren().setAll(model.dials().stream().map(DialView::new).toList());
+                    Words.show(box, !model.dials().isEmpty());
+                };
+        model.dials().addListener(refill);
+        refill.onChanged(null);
+        return box;
     }
 
     private static Folded folded(VBox paper) {
@@ -142,12 +160,15 @@ final class SnippetView extends VBox {
     }
 
     private String rested() {
-        Run run = model.lastRun().get();
+        Run run = model.came().lastRun().get();
         if (run == null) {
             return "";
         }
-        if (model.changedSinceRun().get()) {
+        if (model.came().changedSinceRun().get()) {
             return "changed since its last run";
+        }
+        if (model.came().outOfDate().get()) {
+            return "out of date: something above was changed";
         }
         return run.outcome().finished()
                 ? "ran in " + seconds(run.elapsed().toNanos() / 1e9, 2)

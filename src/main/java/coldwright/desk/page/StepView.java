@@ -50,10 +50,11 @@ final class StepView extends VBox {
             put(new ProseView(prose.prose().nodes(), openLink));
         } else if (part instanceof SnippetModel snippet) {
             SnippetView view = new SnippetView(snippet);
-            PlateStack plates = new PlateStack(snippet.drawn(), state, state.figuresBeside().not());
+            PlateStack plates =
+                    new PlateStack(snippet.came().drawn(), state, state.figuresBeside().not());
             put(view);
             put(plates);
-            snippet.lastRun().addListener(run -> showWhatCame(view, plates));
+            snippet.came().lastRun().addListener(run -> showWhatCame(view, plates));
             if (!snippet.snippet().given()) {
                 asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
                 asked.clear();
@@ -79,7 +80,7 @@ final class StepView extends VBox {
                             "Fold it away",
                             () -> Words.label(solution, "listing"));
             folded.getStyleClass().add("solution");
-            put(Words.shown(folded, snippet.everFinished()));
+            put(Words.shown(folded, snippet.came().everFinished()));
         }
     }
 

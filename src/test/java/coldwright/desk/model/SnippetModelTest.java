@@ -56,8 +56,8 @@ class SnippetModelTest {
         assertEquals(Phase.RUNNING, second.phase().get());
         bench.finish("7\n");
         assertEquals(Phase.RESTING, second.phase().get());
-        assertEquals("7", second.printed().get().head());
-        assertTrue(second.everFinished().get());
+        assertEquals("7", second.came().printed().get().head());
+        assertTrue(second.came().everFinished().get());
     }
 
     @Test
@@ -91,8 +91,8 @@ class SnippetModelTest {
         assertEquals(1, bench.stops);
         bench.end(new Outcome.Stopped(), "so far");
         assertEquals(Phase.RESTING, first.phase().get());
-        assertEquals("so far", first.printed().get().head());
-        assertFalse(first.everFinished().get());
+        assertEquals("so far", first.came().printed().get().head());
+        assertFalse(first.came().everFinished().get());
     }
 
     @Test
@@ -101,11 +101,11 @@ class SnippetModelTest {
         Figure two = Figure.of("two");
         first.run();
         bench.finish("", one);
-        assertEquals(List.of(new Drawn(one, Optional.empty())), first.drawn());
+        assertEquals(List.of(new Drawn(one, Optional.empty())), first.came().drawn());
         first.run();
         bench.finish("", two);
-        assertEquals(List.of(new Drawn(two, Optional.of(one))), first.drawn());
-        assertEquals(first.drawn(), lesson.steps().get(0).drawn());
+        assertEquals(List.of(new Drawn(two, Optional.of(one))), first.came().drawn());
+        assertEquals(first.came().drawn(), lesson.steps().get(0).drawn());
     }
 
     @Test
@@ -114,19 +114,19 @@ class SnippetModelTest {
         bench.finish("", Figure.of("one"));
         first.run();
         bench.end(rejected(), "");
-        assertEquals(1, first.drawn().size());
-        assertEquals(1, first.problems().size());
-        assertTrue(first.everFinished().get());
+        assertEquals(1, first.came().drawn().size());
+        assertEquals(1, first.came().problems().size());
+        assertTrue(first.came().everFinished().get());
     }
 
     @Test
     void aChangeMakesWhatIsShownOld() {
         first.run();
         bench.end(rejected(), "");
-        assertFalse(first.changedSinceRun().get());
+        assertFalse(first.came().changedSinceRun().get());
         first.text().set("int a = 2;");
-        assertTrue(first.changedSinceRun().get());
-        assertEquals(List.of(), first.problems());
+        assertTrue(first.came().changedSinceRun().get());
+        assertEquals(List.of(), first.came().problems());
         assertTrue(first.edited().getValue());
         first.reset();
         assertEquals("int a = 1;", first.text().get());
@@ -138,7 +138,7 @@ class SnippetModelTest {
         first.run();
         first.text().set("int a = 9;");
         bench.end(rejected(), "");
-        assertTrue(first.changedSinceRun().get());
+        assertTrue(first.came().changedSinceRun().get());
     }
 
     @Test
@@ -146,7 +146,7 @@ class SnippetModelTest {
         first.run();
         bench.last().watcher().printed("one\n");
         bench.last().watcher().printed("two\n");
-        assertEquals("one\ntwo", first.printed().get().head());
+        assertEquals("one\ntwo", first.came().printed().get().head());
         bench.last().watcher().above(1, 3);
         assertEquals("runs those above first: 2 of 3", first.progress().get());
     }
@@ -157,13 +157,13 @@ class SnippetModelTest {
         bench.last().answer().completeExceptionally(new IllegalStateException("no Java found"));
         assertEquals(
                 new Outcome.Died("the bench can't run snippets at present: no Java found"),
-                first.lastRun().get().outcome());
+                first.came().lastRun().get().outcome());
         assertEquals(Phase.RESTING, first.phase().get());
     }
 
     @Test
     void whatIsGivenRunsWhenItsStepComesInSightAndOnlyOnce() {
-        assertNull(given.lastRun().get());
+        assertNull(given.came().lastRun().get());
         lesson.arrive(lesson.steps().get(1));
         assertEquals("int b = 2;", bench.last().snippet());
         bench.finish("");
@@ -180,7 +180,7 @@ class SnippetModelTest {
         bench.finish("");
         assertEquals("int b = 2;", bench.last().snippet());
         bench.finish("");
-        assertTrue(given.everFinished().get());
+        assertTrue(given.came().everFinished().get());
     }
 
     @Test

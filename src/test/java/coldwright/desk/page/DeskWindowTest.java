@@ -69,8 +69,8 @@ class DeskWindowTest {
         SnippetModel snippet = snippet(desk, 0);
         press(robot, "Run", 0);
         Image first = waitFor(() -> figureOnPage(robot), "a figure");
-        assertEquals(400, endOfLine(snippet.drawn().get(0)));
-        assertEquals("top 40.0", snippet.printed().get().head());
+        assertEquals(400, endOfLine(snippet.came().drawn().get(0)));
+        assertEquals("top 40.0", snippet.came().printed().get().head());
 
         typeInto(robot, 0, "double top = ".length(), "1");
         assertTrue(snippet.text().get().startsWith("double top = 140;"));
@@ -79,12 +79,12 @@ class DeskWindowTest {
                 waitFor(
                         () -> {
                             Image now = figureOnPage(robot);
-                            return snippet.drawn().get(0).earlier().isPresent() && now != first
+                            return snippet.came().drawn().get(0).earlier().isPresent() && now != first
                                     ? now
                                     : null;
                         },
                         "the new figure");
-        assertEquals(1400, endOfLine(snippet.drawn().get(0)));
+        assertEquals(1400, endOfLine(snippet.came().drawn().get(0)));
         assertNotEquals(inkOf(first), inkOf(second));
         waitFor(
                 () ->
@@ -125,7 +125,7 @@ class DeskWindowTest {
         waitFor(() -> statusStarts(robot, "runs, ") ? true : null, "the time it runs");
         press(robot, "Stop", 0);
         waitFor(() -> snippet.phase().get() == Phase.RESTING ? true : null, "the stop");
-        assertEquals(new Outcome.Stopped(), snippet.lastRun().get().outcome());
+        assertEquals(new Outcome.Stopped(), snippet.came().lastRun().get().outcome());
         press(robot, "Reset", 0);
         press(robot, "Run", 0);
         waitFor(() -> figureOnPage(robot), "a figure after the stop");

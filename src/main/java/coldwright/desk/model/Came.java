@@ -1,0 +1,155 @@
+package coldwright.desk.model;
+
+import coldwright.bench.Outcome;
+import coldwright.bench.Problem;
+import coldwright.bench.Run;
+
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.List;
+
+/** What came of running a snippet, and whether it still stands. */
+public final class Came {
+    private final ReadOnlyObjectWrapper<Printed> printed =
+            new ReadOnlyObjectWrapper<>(Printed.NOTHING);
+    private final ReadOnlyObjectWrapper<Run> lastRun = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper changedSinceRun = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper outOfDate = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper everFinished = new ReadOnlyBooleanWrapper(false);
+    private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
+    private List<String> ranWith = List.of();
+
+    /** What stood there when a dial began to move; null while none does. */
+    private List<Drawn> beforeTurning;
+
+    /** A run begins: what the last one printed goes. */
+    void begins() {
+        printed.set(Printed.NOTHING);
+    }
+
+    /** A run has printed something and goes on. */
+    void prints(String soFar) {
+        printed.set(Printed.of(soFar, false));
+    }
+
+    /**
+     * A run has ended.
+     *
+     * @param run how
+     * @param texts what it ran with, from the top, its own last
+     * @param turn whether a dial asked for it: the earlier trace stays where the dial began
+     */
+    void take(Run run, List<String> texts, boolean turn) {
+        printed.set(Printed.of(run.printed(), run.printedCut()));
+        if (!run.exhibits().isEmpty() || run.outcome().finished()) {
+            drawn.setAll(over(run, turn));
+        }
+        ranWith = texts;
+        changedSinceRun.set(false);
+        outOfDate.set(false);
+        lastRun.set(run);
+        if (run.outcome().finished()) {
+            everFinished.set(true);
+        }
+    }
+
+    private List<Drawn> over(Run run, boolean turn) {
+        if (turn && beforeTurning == null) {
+            beforeTurning = List.copyOf(drawn);
+        } else if (!turn) {
+            beforeTurning = null;
+        }
+        if (run.exhibits().equals(drawn.stream().map(Drawn::exhibit).toList())) {
+            return List.copyOf(drawn);
+        }
+        return Drawn.over(turn ? beforeTurning : drawn, run.exhibits());
+    }
+
+    /** Whether another run with these texts might give something else; false before the first. */
+    boolean wouldDiffer(List<String> texts, Dependence dependence) {
+        return lastRun.get() != null && dependence.outOfDate(ranWith, texts);
+    }
+
+    /** The texts are now these; what came may no longer be what would come. */
+    void judge(List<String> texts, Dependence dependence) {
+        if (lastRun.get() != null) {
+            changedSinceRun.set(!own(texts).equals(own(ranWith)));
+            outOfDate.set(dependence.outOfDate(ranWith, texts));
+        }
+    }
+
+    private static String own(List<String> texts) {
+        return texts.get(texts.size() - 1);
+    }
+
+    /**
+     * What it printed, also while it still runs.
+     *
+     * @return the printed text
+     */
+    public ReadOnlyObjectProperty<Printed> printed() {
+        return printed.getReadOnlyProperty();
+    }
+
+    /**
+     * The last run that ended.
+     *
+     * @return the run; null before the first
+     */
+    public ReadOnlyObjectProperty<Run> lastRun() {
+        return lastRun.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether the snippet's own text was changed after the last run.
+     *
+     * @return true if so; false before the first run
+     */
+    public ReadOnlyBooleanProperty changedSinceRun() {
+        return changedSinceRun.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether another run might give something else, since the snippet or one above it was changed.
+     *
+     * @return true if so; false before the first run
+     */
+    public ReadOnlyBooleanProperty outOfDate() {
+        return outOfDate.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether it ever ran to its end.
+     *
+     * @return true once it has
+     */
+    public ReadOnlyBooleanProperty everFinished() {
+        return everFinished.getReadOnlyProperty();
+    }
+
+    /** What it drew, in order. A run that failed leaves the former figures where they are. */
+    public ObservableList<Drawn> drawn() {
+        return drawn;
+    }
+
+    /**
+     * What is wrong in the text as it stands.
+     *
+     * @return the problems of the last run; none if the text was changed since
+     */
+    public List<Problem> problems() {
+        Run run = lastRun.get();
+        if (run == null || changedSinceRun.get()) {
+            return List.of();
+        }
+        if (run.outcome() instanceof Outcome.Rejected rejected) {
+            return rejected.problems();
+        }
+        return run.outcome() instanceof Outcome.Threw threw ? List.of(threw.problem()) : List.of();
+    }
+}

@@ -1,0 +1,64 @@
+package coldwright.desk.model;
+
+import coldwright.bench.Run;
+import coldwright.bench.RunWatcher;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One run of a snippet, from its asking to its end. */
+final class SnippetRun implements RunQueue.Job {
+    private final SnippetModel snippet;
+    private final boolean turn;
+    private List<String> texts = List.of();
+
+    /**
+     * A run that was not asked for yet.
+     *
+     * @param turn whether a dial asks for it, so that nothing is said while it is quick
+     */
+    SnippetRun(SnippetModel snippet, boolean turn) {
+        this.snippet = snippet;
+        this.turn = turn;
+    }
+
+    boolean turn() {
+        return turn;
+    }
+
+    /** The texts it ran with, from the top, its own last. */
+    List<String> texts() {
+        return texts;
+    }
+
+    /** Whether it has begun. */
+    boolean begins() {
+        return !texts.isEmpty();
+    }
+
+    @Override
+    public List<String> above() {
+        return texts.subList(0, texts.size() - 1);
+    }
+
+    @Override
+    public String snippet() {
+        return texts.get(texts.size() - 1);
+    }
+
+    @Override
+    public void begun() {
+        texts = new ArrayList<>(snippet.presentTexts());
+        snippet.begun(this);
+    }
+
+    @Override
+    public RunWatcher watcher() {
+        return snippet.watcher(this);
+    }
+
+    @Override
+    public void ended(Run run) {
+        snippet.ended(this, run);
+    }
+}

@@ -1,0 +1,145 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.DialModel;
+import coldwright.desk.model.PageNumber;
+import coldwright.desk.prose.Typography;
+import coldwright.lesson.Dial;
+
+import javafx.animation.PauseTransition;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+import java.util.OptionalDouble;
+
+/** A dial: a slider, the number it stands at, to be typed over, and its unit. */
+final class DialView extends VBox {
+    /** A dial that has not moved for so long has come to rest. */
+    private static final Duration REST = Duration.millis(450);
+
+    private static final int PAGE_NOTCHES = 10;
+
+    private final DialModel model;
+    private final Slider slider = new Slider();
+    private final TextField number = new TextField();
+    private final Label mend = Words.label("", "mend");
+    private final PauseTransition rest = new PauseTransition(REST);
+    private boolean following;
+
+    DialView(DialModel model) {
+        this.model = model;
+        Dial dial = model.dial();
+        getStyleClass().add("dial");
+        Label name = new Label(dial.variable());
+        name.getStyleClass().add("dial-name");
+        Label unit = new Label(Typography.of(dial.unit()));
+        unit.getStyleClass().add("dial-unit");
+        HBox.setHgrow(slider, Priority.ALWAYS);
+        slider.setMaxWidth(Double.MAX_VALUE);
+        slider.setMin(dial.least());
+        slider.setMax(dial.most());
+        slider.setBlockIncrement(dial.step());
+        slider.setAccessibleText(spoken(dial));
+        number.setAccessibleText(dial.variable() + ", typed");
+        number.getStyleClass().addAll("number-field", "dial-number");
+        number.setPrefColumnCount(5);
+        HBox row = new HBox(name, slider, number, unit);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("dial-row");
+        Words.show(mend, false);
+        getChildren().addAll(row, mend);
+        listen();
+        follow();
+    }
+
+    private static String spoken(Dial dial) {
+        return "%s, %s to %s %s; arrow keys turn it"
+                .formatted(
+                        dial.variable(),
+                        PageNumber.of(dial.least()),
+                        PageNumber.of(dial.most()),
+                        dial.unit());
+    }
+
+    private void listen() {
+        slider.valueProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!following) {
+                                model.turn(is.doubleValue());
+                                follow();
+                                rest.playFromStart();
+                            }
+                        });
+        slider.setOnKeyPressed(
+                event -> {
+                    switch (event.getCode()) {
+                        case PAGE_UP -> model.turnBy(PAGE_NOTCHES);
+                        case PAGE_DOWN -> model.turnBy(-PAGE_NOTCHES);
+                        default -> {
+                            return;
+                        }
+                    }
+                    event.consume();
+                    rest.playFromStart();
+                });
+        slider.valueChangingProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!is) {
+                                rest.stop();
+                                model.rest();
+                            }
+                        });
+        rest.setOnFinished(
+                event -> {
+                    if (!slider.isValueChanging()) {
+                        model.rest();
+                    }
+                });
+        model.value().addListener((value, was, is) -> follow());
+        number.setOnAction(event -> typed());
+        number.focusedProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!is) {
+                                typed();
+                            }
+                        });
+    }
+
+    /** Slider and number stand where the dial stands. */
+    private void follow() {
+        following = true;
+        slider.setValue(model.value().get());
+        following = false;
+        if (!number.isFocused()) {
+            number.setText(PageNumber.of(model.value().get()));
+        }
+    }
+
+    private void typed() {
+        OptionalDouble read = PageNumber.read(number.getText());
+        Dial dial = model.dial();
+        boolean within =
+                read.isPresent()
+                        && read.getAsDouble() >= dial.least()
+                        && read.getAsDouble() <= dial.most();
+        Words.show(mend, !within);
+        if (within) {
+            model.type(read.getAsDouble());
+        } else {
+            mend.setText(
+                    "“%s” is no number from %s to %s."
+                            .formatted(
+                                    number.getText().strip(),
+                                    PageNumber.of(dial.least()),
+                                    PageNumber.of(dial.most())));
+        }
+    }
+}

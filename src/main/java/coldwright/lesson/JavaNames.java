@@ -1,0 +1,176 @@
+package coldwright.lesson;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The names in a snippet, as far as one must know them to tell which snippets hang together. Read
+ * from the text alone, so that it also works while a snippet can't be compiled.
+ *
+ * @param declared names that the snippet declares for those below it
+ * @param mentioned every name in it that does not follow a point
+ * @param assigned names that it gives a new value
+ * @param firm those of the declared names whose value can't be changed from below but by giving
+ *     them a new one: numbers, words, and what the calculator makes
+ */
+public record JavaNames(
+        Set<String> declared, Set<String> mentioned, Set<String> assigned, Set<String> firm) {
+    private static final String NAME = "[\\p{L}_$][\\p{L}\\p{N}_$]*";
+    private static final Pattern TOKEN =
+            Pattern.compile(
+                    "(\\.\\s*)?("
+                            + NAME
+                            + ")|[0-9][\\p{L}\\p{N}_.]*|\\+\\+|--|[-+*/%&|^]?=(?!=)|[=!<>]=|\\S");
+    private static final Set<String> PLAIN_TYPES =
+            Set.of(
+                    "double", "int", "long", "float", "short", "byte", "boolean", "char", "String",
+                    "Double", "Integer", "Long", "Boolean");
+    private static final Set<String> KEYWORDS =
+            Set.of(
+                    "return",
+                    "throw",
+                    "new",
+                    "else",
+                    "case",
+                    "assert",
+                    "instanceof",
+                    "import",
+                    "package",
+                    "goto",
+                    "break",
+                    "continue",
+                    "yield",
+                    "do",
+                    "extends",
+                    "implements",
+                    "throws");
+    private static final Set<String> TYPE_WORDS = Set.of("class", "record", "interface", "enum");
+
+    /** Types of Java whose makings may change later. */
+    private static final Set<String> LOOSE_MAKERS =
+            Set.of("Arrays", "Collections", "Stream", "IntStream", "DoubleStream", "Optional");
+
+    public JavaNames {
+        declared = Set.copyOf(declared);
+        mentioned = Set.copyOf(mentioned);
+        assigned = Set.copyOf(assigned);
+        firm = Set.copyOf(firm);
+    }
+
+    /**
+     * Reads them.
+     *
+     * @param code a snippet, perhaps half typed
+     * @return its names
+     */
+    public static JavaNames of(String code) {
+        return new Reading(JavaText.plain(code)).names();
+    }
+
+    private static final class Reading {
+        private final List<String> tokens = new ArrayList<>();
+        private final List<Boolean> afterPoint = new ArrayList<>();
+        private final Set<String> declared = new HashSet<>();
+        private final Set<String> mentioned = new HashSet<>();
+        private final Set<String> assigned = new HashSet<>();
+        private final Set<String> firm = new HashSet<>();
+
+        Reading(String plain) {
+            Matcher matcher = TOKEN.matcher(plain);
+            while (matcher.find()) {
+                boolean name = matcher.group(2) != null;
+                tokens.add(name ? matcher.group(2) : matcher.group());
+                afterPoint.add(name && matcher.group(1) != null);
+            }
+        }
+
+        JavaNames names() {
+            int depth = 0;
+            for (int i = 0; i < tokens.size(); i++) {
+                String token = tokens.get(i);
+                if ("{([".contains(token)) {
+                    depth++;
+                } else if ("})]".contains(token)) {
+                    depth--;
+                } else if (isName(i)) {
+                    name(i, depth);
+                }
+            }
+            return new JavaNames(declared, mentioned, assigned, firm);
+        }
+
+        private void name(int at, int depth) {
+            String name = tokens.get(at);
+            if (afterPoint.get(at)) {
+                return;
+            }
+            mentioned.add(name);
+            if (isAssignment(text(at + 1)) || isStep(text(at + 1)) || isStep(text(at - 1))) {
+                assigned.add(name);
+            }
+            if (depth == 0 && declares(at)) {
+                declared.add(name);
+                if (isFirm(at)) {
+                    firm.add(name);
+                }
+            }
+        }
+
+        /** Two names in a row, or a type's closing bracket and a name, begin a declaration. */
+        private boolean declares(int at) {
+            String before = text(at - 1);
+            if (TYPE_WORDS.contains(before)) {
+                return true;
+            }
+            boolean afterType =
+                    isName(at - 1) && !KEYWORDS.contains(before)
+                            || before.equals("]")
+                            || before.equals(">");
+            boolean further = before.equals(",") && isAssignment(text(at + 1));
+            String after = text(at + 1);
+            return further
+                    || afterType
+                            && (after.equals("=")
+                                    || after.equals(";")
+                                    || after.equals(",")
+                                    || after.equals("(")
+                                    || after.equals("[")
+                                    || after.isEmpty());
+        }
+
+        private boolean isFirm(int at) {
+            if (PLAIN_TYPES.contains(text(at - 1))) {
+                return !text(at + 1).equals("(");
+            }
+            String maker = text(at + 2);
+            boolean number = !maker.isEmpty() && Character.isDigit(maker.charAt(0));
+            boolean made =
+                    isName(at + 2)
+                            && Character.isUpperCase(maker.charAt(0))
+                            && !LOOSE_MAKERS.contains(maker)
+                            && at + 3 < tokens.size()
+                            && afterPoint.get(at + 3);
+            return text(at + 1).equals("=") && (number || made);
+        }
+
+        private boolean isName(int at) {
+            return !text(at).isEmpty() && Character.isJavaIdentifierStart(text(at).charAt(0));
+        }
+
+        private static boolean isAssignment(String token) {
+            return token.endsWith("=") && !token.matches("[=!<>]=");
+        }
+
+        private static boolean isStep(String token) {
+            return token.equals("++") || token.equals("--");
+        }
+
+        private String text(int at) {
+            return at >= 0 && at < tokens.size() ? tokens.get(at) : "";
+        }
+    }
+}
