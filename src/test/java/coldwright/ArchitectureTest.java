@@ -76,8 +76,9 @@ class ArchitectureTest {
                 "paint    | figure                        | a plate is drawn from data alone",
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
-                "desk     | text science figure lesson bench paint batch workbook | the window knows all but the commands",
-                "terminal | text science figure lesson bench paint batch workbook | the commands work where no window can",
+                "help     | text                          | help is words on names; who shows them or knows Java is not its business",
+                "desk     | text science figure lesson bench paint batch workbook help | the window knows all but the commands",
+                "terminal | text science figure lesson bench paint batch workbook help | the commands work where no window can",
             })
     void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {
         String[] may =

@@ -1,0 +1,53 @@
+package coldwright.help;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Reads the rows that the build writes, one entry a row, columns parted by tabs. */
+final class EntryRows {
+    private static final int COLUMNS = 9;
+
+    private EntryRows() {}
+
+    /**
+     * A row.
+     *
+     * @param entry what it says
+     * @param bare whether a snippet may use the name without its owner
+     */
+    record Row(Entry entry, boolean bare) {}
+
+    /**
+     * Reads rows.
+     *
+     * @param text lines; empty ones and those that begin with {@code # } are passed over
+     * @return the rows, in their order
+     * @throws IllegalArgumentException if a line has another number of columns
+     */
+    static List<Row> read(String text) {
+        return text.lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("# "))
+                .map(EntryRows::row)
+                .toList();
+    }
+
+    private static Row row(String line) {
+        String[] columns = line.split("\t", -1);
+        if (columns.length != COLUMNS) {
+            throw new IllegalArgumentException(
+                    "the help row \"%s\" has %d columns; it must have %d: build the index anew"
+                            .formatted(line, columns.length, COLUMNS));
+        }
+        Entry entry =
+                new Entry(
+                        columns[0],
+                        columns[1],
+                        Entry.Kind.valueOf(columns[2].toUpperCase(Locale.ROOT)),
+                        columns[3],
+                        columns[4],
+                        columns[5],
+                        columns[6].isEmpty() ? List.of() : List.of(columns[6].split("\\\\n")),
+                        columns[7]);
+        return new Row(entry, columns[8].equals("bare"));
+    }
+}
