@@ -7,52 +7,102 @@ import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
 import coldwright.desk.model.Runner;
 import coldwright.lesson.Prelude;
+import coldwright.workbook.settings.BenchLimit;
+import coldwright.workbook.settings.Preferences;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 
 /** The bench as the desk uses it; it opens in the background, and runs wait for it. */
 public final class BenchRunner implements Runner, AutoCloseable {
-    private final CompletableFuture<Void> wanted = new CompletableFuture<>();
-    private final CompletableFuture<Bench> bench;
+    private static final Duration STOP_PATIENCE = Duration.ofMillis(400);
+
+    private final Executor work;
+    private final Supplier<Preferences> preferences;
+    private CompletableFuture<Bench> bench;
+    private boolean closed;
 
     /**
      * A bench that is not open yet.
      *
      * @param work a thread to open it on
+     * @param preferences gives the limits, whenever a bench is opened
      */
-    public BenchRunner(Executor work) {
-        bench = wanted.thenApplyAsync(nothing -> newBench(), work);
+    public BenchRunner(Executor work, Supplier<Preferences> preferences) {
+        this.work = work;
+        this.preferences = preferences;
     }
 
     /** Begins to open the bench; the first run does so too. */
-    public void open() {
-        wanted.complete(null);
+    public synchronized void open() {
+        if (bench == null && !closed) {
+            Preferences limits = preferences.get();
+            bench = CompletableFuture.supplyAsync(() -> newBench(limits), work);
+        }
     }
 
-    private static Bench newBench() {
-        return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
+    private static Bench newBench(Preferences limits) {
+        return Bench.open(
+                new BenchSettings(
+                        BenchClassPath.ofThisProgram(),
+                        Prelude.imports(),
+                        limits.limit(BenchLimit.HEAP_MB),
+                        limits.limit(BenchLimit.PRINTED_LIMIT),
+                        limits.limit(BenchLimit.FIGURE_LIMIT),
+                        limits.limit(BenchLimit.POINT_LIMIT),
+                        STOP_PATIENCE));
+    }
+
+    private synchronized CompletableFuture<Bench> opened() {
+        open();
+        return bench == null
+                ? CompletableFuture.failedFuture(new IllegalStateException("the window is closed"))
+                : bench;
+    }
+
+    /** The limits have changed: the next run goes to a new bench, and what runs is stopped. */
+    public void renew() {
+        CompletableFuture<Bench> old;
+        synchronized (this) {
+            old = bench;
+            bench = null;
+        }
+        if (old != null) {
+            old.thenAcceptAsync(Bench::close, work);
+            open();
+        }
     }
 
     @Override
     public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
-        open();
-        return bench.thenCompose(opened -> opened.run(above, snippet, watcher));
+        return opened().thenCompose(bench -> bench.run(above, snippet, watcher));
     }
 
     @Override
     public void stop() {
-        if (wanted.isDone()) {
-            bench.thenAccept(Bench::stop);
+        CompletableFuture<Bench> now;
+        synchronized (this) {
+            now = bench;
+        }
+        if (now != null) {
+            now.thenAccept(Bench::stop);
         }
     }
 
     /** Ends the bench and its processes. */
     @Override
     public void close() {
-        if (wanted.isDone()) {
-            bench.thenAccept(Bench::close).join();
+        CompletableFuture<Bench> last;
+        synchronized (this) {
+            closed = true;
+            last = bench;
+            bench = null;
+        }
+        if (last != null) {
+            last.thenAccept(Bench::close).join();
         }
     }
 }

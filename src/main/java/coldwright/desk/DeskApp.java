@@ -1,14 +1,22 @@
 package coldwright.desk;
 
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.Settings;
+import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
 import coldwright.desk.page.FigurePainter;
 import coldwright.desk.page.Frames;
 import coldwright.desk.page.Pens;
+import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
 import coldwright.paint.ChartPainter;
+import coldwright.workbook.DataFolder;
+import coldwright.workbook.Loaded;
+import coldwright.workbook.Workbook;
+import coldwright.workbook.settings.Language;
+import coldwright.workbook.settings.Preferences;
 
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -20,8 +28,10 @@ import javafx.stage.Stage;
 
 import java.io.File;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 
 /** The program behind the window: puts the desk together and takes it apart again. */
 public final class DeskApp extends Application {
@@ -41,6 +51,11 @@ public final class DeskApp extends Application {
     private final ExecutorService work = Executors.newCachedThreadPool(run -> daemon(run, "work"));
     private final ExecutorService pen =
             Executors.newSingleThreadExecutor(run -> daemon(run, "pen"));
+    private final ScheduledExecutorService keeping =
+            Executors.newSingleThreadScheduledExecutor(run -> daemon(run, "keeping"));
+    private Workbook workbook;
+    private Settings settings;
+    private Keeper keeper;
     private BenchRunner bench;
     private DeskModel desk;
 
@@ -52,27 +67,65 @@ public final class DeskApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        bench = new BenchRunner(work);
-        desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater);
         Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
-        Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
-        DeskView view =
-                new DeskView(
-                        desk,
-                        pens,
-                        () -> openFile(stage),
-                        address -> getHostServices().showDocument(address));
+        workbook = Workbook.open(DataFolder.usual());
+        Loaded<Preferences> kept = workbook.preferences();
+        settings = new Settings(kept.value());
+        bench = new BenchRunner(work, () -> settings.preferences().get());
+        keeper = new Keeper(workbook, keeping, Platform::runLater, words -> desk.tell(words));
+        desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, keeper);
+        kept.messages().forEach(desk::tell);
+        desk.typeSize().set(kept.value().typeSizePercent());
+        desk.typeSize()
+                .percent()
+                .addListener(
+                        (value, was, is) ->
+                                settings.change(all -> all.withTypeSizePercent(is.intValue())));
+        settings.preferences().addListener((value, was, is) -> set(was, is, stage));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setScene(
                 new Scene(
-                        view,
+                        view(stage),
                         Math.min(WIDTH_PX, screen.getWidth()),
                         Math.min(HEIGHT_PX, screen.getHeight())));
         stage.setMinWidth(LEAST_WIDTH_PX);
         stage.setMinHeight(LEAST_HEIGHT_PX);
         stage.setTitle("Coldwright");
+        stage.focusedProperty().addListener(value -> keeper.tryAgain());
         stage.show();
         Frames.after(FRAMES_TO_SHOW, this::fillAndWarm);
+    }
+
+    private DeskView view(Stage stage) {
+        Say.in(language(settings.preferences().get().language()));
+        Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
+        return new DeskView(
+                desk,
+                settings,
+                pens,
+                new Deeds(
+                        () -> openFile(stage),
+                        address -> getHostServices().showDocument(address),
+                        keeper::putAway));
+    }
+
+    private static Locale language(Language language) {
+        return switch (language) {
+            case SYSTEM -> Locale.getDefault();
+            case EN -> Locale.ENGLISH;
+            case DE -> Locale.GERMAN;
+        };
+    }
+
+    /** Settings have changed: what hangs on them follows. */
+    private void set(Preferences was, Preferences is, Stage stage) {
+        keeper.keep(is);
+        if (!was.limits().equals(is.limits())) {
+            bench.renew();
+        }
+        if (was.language() != is.language()) {
+            stage.getScene().setRoot(view(stage));
+        }
     }
 
     /** First the window, then its page and the bench together, then what drawing needs. */
@@ -111,7 +164,9 @@ public final class DeskApp extends Application {
 
     @Override
     public void stop() {
+        keeper.close();
         bench.close();
+        keeping.shutdownNow();
         work.shutdownNow();
         pen.shutdownNow();
     }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param opening what stands before the first step
  * @param steps its steps, in order
  * @param faults what is wrong in its text; the rest is usable all the same
+ * @param text the whole text it was read from; empty if it could not be read
  */
 public record Lesson(
         String file,
@@ -22,7 +23,8 @@ public record Lesson(
         String needs,
         List<Part> opening,
         List<Step> steps,
-        List<Fault> faults) {
+        List<Fault> faults,
+        String text) {
     public Lesson {
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);

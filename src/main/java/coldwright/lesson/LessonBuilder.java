@@ -45,7 +45,7 @@ final class LessonBuilder {
     /** A lesson of which nothing can be shown but its faults. */
     static Lesson unreadable(String fileName, FaultList faults) {
         return new Lesson(
-                fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder());
+                fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder(), "");
     }
 
     void add(Node block) {
@@ -261,7 +261,7 @@ final class LessonBuilder {
         }
     }
 
-    Lesson build() {
+    Lesson build(String text) {
         endStep();
         if (title.isEmpty() && !emptyTitle) {
             faults.add(1, "the lesson has no title; begin it with a line such as " + TITLE_EXAMPLE);
@@ -277,7 +277,8 @@ final class LessonBuilder {
                 header.needs(),
                 opening,
                 steps,
-                faults.inOrder());
+                faults.inOrder(),
+                text);
     }
 
     private static String nameOf(String fileName) {

@@ -69,7 +69,7 @@ public final class LessonReader {
             next = block.getNext();
             lesson.add(block);
         }
-        return lesson.build();
+        return lesson.build(text);
     }
 
     static Parser parser() {

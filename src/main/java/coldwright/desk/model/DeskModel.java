@@ -1,6 +1,8 @@
 package coldwright.desk.model;
 
 import coldwright.lesson.Lesson;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonKey;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -10,7 +12,10 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
@@ -18,13 +23,26 @@ import java.util.function.Supplier;
 
 /** The whole desk: the lessons at hand, the open one, and what there is to tell the learner. */
 public final class DeskModel {
+    /** What the page shows. */
+    public enum Place {
+        /** What this is, and where to begin. */
+        HOME,
+        /** The open lesson. */
+        LESSON,
+        /** Type, colours, units, limits. */
+        SETTINGS
+    }
+
     private final Function<Path, Lesson> reader;
     private final RunQueue queue;
+    private final Keeping keeping;
+    private final Set<ContentHash> ownTexts = new HashSet<>();
     private final Executor work;
     private final Executor window;
     private final TypeSize typeSize = new TypeSize();
     private final ObservableList<LessonModel> lessons = FXCollections.observableArrayList();
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Place> place = new ReadOnlyObjectWrapper<>(Place.HOME);
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
 
     /**
@@ -34,8 +52,15 @@ public final class DeskModel {
      * @param runner runs snippets
      * @param work a thread for reading files
      * @param window the window's thread
+     * @param keeping what keeps the learner's work
      */
-    public DeskModel(Function<Path, Lesson> reader, Runner runner, Executor work, Executor window) {
+    public DeskModel(
+            Function<Path, Lesson> reader,
+            Runner runner,
+            Executor work,
+            Executor window,
+            Keeping keeping) {
+        this.keeping = keeping;
         this.reader = reader;
         this.queue = new RunQueue(runner, window);
         this.work = work;
@@ -43,7 +68,7 @@ public final class DeskModel {
     }
 
     /**
-     * Fetches the lessons that come with the program and opens the first.
+     * Fetches the lessons that come with the program.
      *
      * @param shelf gives them, on the working thread
      * @return completes when they stand on the desk
@@ -63,9 +88,11 @@ public final class DeskModel {
     }
 
     private void put(List<Lesson> found) {
-        found.forEach(lesson -> lessons.add(new LessonModel(lesson, queue, window)));
-        if (open.get() == null && !lessons.isEmpty()) {
-            open(lessons.get(0));
+        for (Lesson lesson : found) {
+            ownTexts.add(ContentHash.of(lesson.text()));
+            LessonModel model = new LessonModel(lesson, queue, window);
+            lessons.add(model);
+            keeping.opened(model);
         }
         if (lessons.isEmpty()) {
             notice.set("No lesson came with the program; open a lesson file of your own.");
@@ -101,17 +128,68 @@ public final class DeskModel {
                             : lesson.faults().get(0).toString());
             return;
         }
-        LessonModel model = new LessonModel(lesson, queue, window);
+        ContentHash hash = ContentHash.of(lesson.text());
+        boolean known = ownTexts.contains(hash) || keeping.agreed(hash);
+        LessonModel model =
+                new LessonModel(
+                        lesson,
+                        LessonKey.ofFile(Path.of(lesson.file())),
+                        new Running(queue, window, known ? Gate.wide() : Gate.shut()));
         for (int i = 0; i < lessons.size(); i++) {
             if (lessons.get(i).lesson().file().equals(lesson.file())) {
                 model.takeEditsOf(lessons.get(i));
                 lessons.set(i, model);
+                keeping.opened(model);
                 open(model);
                 return;
             }
         }
         lessons.add(model);
+        keeping.opened(model);
         open(model);
+    }
+
+    /**
+     * The learner agrees that a lesson's snippets run; kept for as long as its text stays the same.
+     *
+     * @param lesson one that did not come with the program
+     */
+    public void agree(LessonModel lesson) {
+        keeping.agree(ContentHash.of(lesson.lesson().text()), lesson.lesson().title());
+        lesson.gate().unlock();
+        lesson.arrive(lesson.inSight().get());
+    }
+
+    /** Shows the home page. */
+    public void goHome() {
+        notice.set("");
+        place.set(Place.HOME);
+    }
+
+    /** Shows the settings. */
+    public void openSettings() {
+        notice.set("");
+        place.set(Place.SETTINGS);
+    }
+
+    /**
+     * The lesson to go on with: the one that was left in the middle.
+     *
+     * @return the last one with something done and something left; empty if there is none
+     */
+    public Optional<LessonModel> begunLesson() {
+        return lessons.stream()
+                .filter(one -> one.stepsDone() > 0 && one.stepsDone() < one.steps().size())
+                .reduce((first, second) -> second);
+    }
+
+    /**
+     * What the page shows.
+     *
+     * @return home, the open lesson or the settings
+     */
+    public ReadOnlyObjectProperty<Place> place() {
+        return place.getReadOnlyProperty();
     }
 
     /**
@@ -122,6 +200,7 @@ public final class DeskModel {
     public void open(LessonModel lesson) {
         notice.set("");
         open.set(lesson);
+        place.set(Place.LESSON);
     }
 
     /**
@@ -150,7 +229,7 @@ public final class DeskModel {
     /**
      * The open lesson.
      *
-     * @return null before the first is read
+     * @return null before the first was opened
      */
     public ReadOnlyObjectProperty<LessonModel> open() {
         return open.getReadOnlyProperty();

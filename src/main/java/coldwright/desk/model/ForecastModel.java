@@ -41,6 +41,19 @@ public final class ForecastModel implements PartModel {
         revealed.set(true);
     }
 
+    /** As if it had never been asked. */
+    void reset() {
+        revealed.set(false);
+        chosen.set(NONE);
+        typed.set("");
+    }
+
+    /** Does something whenever the learner says something else. */
+    void whenChanged(Runnable action) {
+        chosen.addListener((value, was, is) -> action.run());
+        typed.addListener((value, was, is) -> action.run());
+    }
+
     /**
      * How what was said stands beside what is right.
      *

@@ -2,6 +2,7 @@ package coldwright.desk.model;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.Step;
+import coldwright.workbook.work.LessonKey;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -13,6 +14,8 @@ import java.util.concurrent.Executor;
 /** A lesson as the learner has it: edits, runs and progress stay while the program runs. */
 public final class LessonModel {
     private final Lesson lesson;
+    private final LessonKey key;
+    private final Gate gate;
     private final StepModel opening;
     private final List<StepModel> steps;
     private final List<SnippetModel> snippets;
@@ -28,15 +31,20 @@ public final class LessonModel {
      * @param window the window's thread
      */
     public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
+        this(lesson, keyOnShelf(lesson), new Running(queue, window, Gate.wide()));
+    }
+
+    LessonModel(Lesson lesson, LessonKey key, Running running) {
         this.lesson = lesson;
+        this.key = key;
+        this.gate = running.gate();
         List<SnippetModel> before = new ArrayList<>();
         Step front = new Step(lesson.title(), 1, lesson.opening());
-        this.opening = new StepModel(front, 0, queue, window, List.of());
+        this.opening = new StepModel(front, 0, running, List.of());
         before.addAll(opening.snippets());
         List<StepModel> made = new ArrayList<>();
         for (Step step : lesson.steps()) {
-            StepModel model =
-                    new StepModel(step, made.size() + 1, queue, window, List.copyOf(before));
+            StepModel model = new StepModel(step, made.size() + 1, running, List.copyOf(before));
             made.add(model);
             before.addAll(model.snippets());
         }
@@ -45,6 +53,12 @@ public final class LessonModel {
         this.snippets = List.copyOf(before);
         chain.watch(snippets);
         snippets.forEach(this::listen);
+    }
+
+    /** What a lesson of the program is called where work is kept. */
+    static LessonKey keyOnShelf(Lesson lesson) {
+        return LessonKey.ofShelf(
+                lesson.file().replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.md$", ""));
     }
 
     private void listen(SnippetModel snippet) {
@@ -104,7 +118,46 @@ public final class LessonModel {
      */
     public void arrive(StepModel step) {
         inSight.set(step);
-        step.runGiven();
+        if (gate.open().get()) {
+            step.runGiven();
+        }
+    }
+
+    /** The learner was at a step when the lesson was left. */
+    void wasAt(StepModel step) {
+        inSight.set(step);
+    }
+
+    /** Everything as the author left it. */
+    public void reset() {
+        chain.stop();
+        opening.reset();
+        steps.forEach(StepModel::reset);
+    }
+
+    /** Does something whenever what is worth keeping has changed. */
+    public void whenChanged(Runnable action) {
+        opening.whenChanged(action);
+        steps.forEach(step -> step.whenChanged(action));
+        inSight.addListener((value, was, is) -> action.run());
+    }
+
+    /**
+     * Whether its snippets may run.
+     *
+     * @return what its runs pass through
+     */
+    public Gate gate() {
+        return gate;
+    }
+
+    /**
+     * How far the learner has come.
+     *
+     * @return how many of its steps are done
+     */
+    public int stepsDone() {
+        return (int) steps.stream().filter(step -> step.done().get()).count();
     }
 
     /** Takes over the edits of an earlier reading of the same file, where its text is the same. */
@@ -125,6 +178,15 @@ public final class LessonModel {
      */
     public List<SnippetModel> snippets() {
         return snippets;
+    }
+
+    /**
+     * What it is called where work is kept.
+     *
+     * @return its key
+     */
+    public LessonKey key() {
+        return key;
     }
 
     /**

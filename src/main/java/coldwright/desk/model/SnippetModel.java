@@ -44,6 +44,7 @@ public final class SnippetModel implements PartModel {
     private final Part.Snippet snippet;
     private final String stepTitle;
     private final RunQueue queue;
+    private final Gate gate;
     private final Supplier<List<SnippetModel>> above;
     private final Executor window;
     private final StringProperty text;
@@ -64,21 +65,20 @@ public final class SnippetModel implements PartModel {
      *
      * @param snippet as the lesson has it
      * @param stepTitle the step it stands in
-     * @param queue what runs it
+     * @param running what it runs with
      * @param above gives those that must run before it, in order
-     * @param window the window's thread
      */
     SnippetModel(
             Part.Snippet snippet,
             String stepTitle,
-            RunQueue queue,
-            Supplier<List<SnippetModel>> above,
-            Executor window) {
+            Running running,
+            Supplier<List<SnippetModel>> above) {
         this.snippet = snippet;
         this.stepTitle = stepTitle;
-        this.queue = queue;
+        this.queue = running.queue();
+        this.gate = running.gate();
         this.above = above;
-        this.window = window;
+        this.window = running.window();
         this.text = new SimpleStringProperty(snippet.code());
         this.edited = BooleanExpression.booleanExpression(text.isNotEqualTo(snippet.code()));
         dials.read(text.get());
@@ -87,7 +87,7 @@ public final class SnippetModel implements PartModel {
 
     /** Runs it; those above run first if they must. Nothing happens if it waits or runs already. */
     public void run() {
-        if (phase.get() == Phase.RESTING && (job == null || job.turn())) {
+        if (phase.get() == Phase.RESTING && (job == null || job.turn()) && gate.passes()) {
             rested();
             progress.set("waits for the snippet that runs now");
             phase.set(Phase.WAITING);
@@ -97,9 +97,9 @@ public final class SnippetModel implements PartModel {
 
     /** A dial has moved: it runs with the position that the dial has when its turn comes. */
     void turned() {
-        if (job == null) {
+        if (job == null && gate.passes()) {
             begin(new SnippetRun(this, true));
-        } else if (job.begins()) {
+        } else if (job != null && job.begins()) {
             turnedMeanwhile = true;
         }
     }

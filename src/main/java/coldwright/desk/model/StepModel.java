@@ -13,7 +13,6 @@ import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Executor;
 import java.util.function.Function;
 
 /** A step of a lesson: its parts, its figures, and whether it is done. */
@@ -25,17 +24,17 @@ public final class StepModel {
     private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
     private final BooleanProperty read = new SimpleBooleanProperty(false);
     private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper(false);
+    private boolean doneBefore;
 
     /**
      * Makes a step's model.
      *
      * @param step as the lesson has it
      * @param number its place in the lesson, from 1; 0 for what stands before the first
-     * @param queue what runs snippets
-     * @param window the window's thread
+     * @param running what snippets run with
      * @param before all snippets of the lesson that stand before this step
      */
-    StepModel(Step step, int number, RunQueue queue, Executor window, List<SnippetModel> before) {
+    StepModel(Step step, int number, Running running, List<SnippetModel> before) {
         this.step = step;
         this.number = number;
         List<PartModel> made = new ArrayList<>();
@@ -47,8 +46,8 @@ public final class StepModel {
             List<SnippetModel> above = new ArrayList<>(before);
             above.addAll(here);
             Function<Part.Snippet, SnippetModel> snippetModel =
-                    snippet -> new SnippetModel(snippet, step.title(), queue, () -> above, window);
-            PartModel model = modelOf(part, queue, above, snippetModel);
+                    snippet -> new SnippetModel(snippet, step.title(), running, () -> above);
+            PartModel model = modelOf(part, running.queue(), above, snippetModel);
             made.add(model);
             if (model instanceof SnippetModel snippet) {
                 here.add(snippet);
@@ -120,7 +119,7 @@ public final class StepModel {
         List<SnippetModel> own =
                 snippets.stream().filter(snippet -> !snippet.snippet().given()).toList();
         boolean ran = own.stream().allMatch(snippet -> snippet.came().everFinished().get());
-        done.set(own.isEmpty() ? read.get() : ran);
+        done.set(doneBefore || (own.isEmpty() ? read.get() : ran));
     }
 
     /** Runs the snippets that are given, unless they ran to their end before. */
@@ -132,6 +131,43 @@ public final class StepModel {
                                 !snippet.came().everFinished().get()
                                         || snippet.came().outOfDate().get())
                 .forEach(SnippetModel::run);
+    }
+
+    /** It was read or done at another time. */
+    void restore(boolean wasRead, boolean wasDone) {
+        read.set(wasRead);
+        doneBefore |= wasDone;
+        judge();
+    }
+
+    /** Everything as the author left it, and nothing done. */
+    void reset() {
+        snippets.forEach(SnippetModel::reset);
+        forecasts().forEach(ForecastModel::reset);
+        doneBefore = false;
+        read.set(false);
+        judge();
+    }
+
+    /** Its questions, in order. */
+    List<ForecastModel> forecasts() {
+        return parts.stream()
+                .filter(ForecastModel.class::isInstance)
+                .map(ForecastModel.class::cast)
+                .toList();
+    }
+
+    /** Whether the learner came to the end of its text. */
+    boolean read() {
+        return read.get();
+    }
+
+    /** Does something whenever what is worth keeping has changed. */
+    void whenChanged(Runnable action) {
+        snippets.forEach(one -> one.text().addListener((value, was, is) -> action.run()));
+        forecasts().forEach(one -> one.whenChanged(action));
+        read.addListener((value, was, is) -> action.run());
+        done.addListener((value, was, is) -> action.run());
     }
 
     /** The learner came to the end of its text. */

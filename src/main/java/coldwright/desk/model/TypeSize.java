@@ -15,6 +15,15 @@ public final class TypeSize {
 
     private final ReadOnlyIntegerWrapper percent = new ReadOnlyIntegerWrapper(USUAL_PERCENT);
 
+    /**
+     * Sets it.
+     *
+     * @param wanted per cent; brought to the nearest end if outside of 100 to 200
+     */
+    public void set(int wanted) {
+        percent.set(Math.max(USUAL_PERCENT, Math.min(MOST_PERCENT, wanted)));
+    }
+
     /** One notch larger, up to 200 %. */
     public void larger() {
         percent.set(Math.min(MOST_PERCENT, percent.get() + NOTCH_PERCENT));

@@ -4,6 +4,7 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
@@ -31,7 +32,8 @@ final class ContentsView extends BorderPane {
         this.desk = desk;
         this.goTo = goTo;
         getStyleClass().add("contents");
-        Label name = new Label("Coldwright");
+        Button name = entry("Coldwright", desk::goHome);
+        name.setAccessibleText("Coldwright, " + Say.of("home"));
         name.getStyleClass().add("name");
         list.getStyleClass().add("contents-list");
         scroll.setContent(list);
@@ -43,15 +45,17 @@ final class ContentsView extends BorderPane {
         setBottom(foot(openFile));
         desk.lessons().addListener((InvalidationListener) value -> fill());
         desk.open().addListener(value -> fill());
+        desk.place().addListener(value -> fill());
         list.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
         fill();
     }
 
     private Node foot(Runnable openFile) {
-        Button open = Words.button("Open a lesson file", openFile);
-        Button smaller = Words.button("Smaller type", desk.typeSize()::smaller);
-        Button larger = Words.button("Larger type", desk.typeSize()::larger);
-        VBox foot = new VBox(open, smaller, larger);
+        Button settings = Words.button(Say.of("settings"), desk::openSettings);
+        Button open = Words.button(Say.of("open-file"), openFile);
+        Button smaller = Words.button(Say.of("type.smaller"), desk.typeSize()::smaller);
+        Button larger = Words.button(Say.of("type.larger"), desk.typeSize()::larger);
+        VBox foot = new VBox(settings, open, smaller, larger);
         foot.getChildren().forEach(word -> word.getStyleClass().add("quiet-word"));
         foot.getStyleClass().add("contents-foot");
         return foot;
@@ -59,8 +63,14 @@ final class ContentsView extends BorderPane {
 
     private void fill() {
         list.getChildren().clear();
+        String track = "";
         for (LessonModel lesson : desk.lessons()) {
-            boolean open = lesson == desk.open().get();
+            if (!lesson.lesson().track().equals(track)) {
+                track = lesson.lesson().track();
+                list.getChildren().add(Words.label(Typography.of(track), "contents-track"));
+            }
+            boolean open =
+                    lesson == desk.open().get() && desk.place().get() == DeskModel.Place.LESSON;
             Button title = entry(Typography.of(lesson.lesson().title()), () -> desk.open(lesson));
             title.getStyleClass().add("contents-lesson");
             list.getChildren().add(title);
@@ -85,7 +95,7 @@ final class ContentsView extends BorderPane {
                     row.pseudoClassStateChanged(Looks.HERE, here);
                     row.pseudoClassStateChanged(Looks.DONE, done);
                     title.setFocusTraversable(here);
-                    title.setText(name + (done ? " – done" : ""));
+                    title.setText(name + (done ? " – " + Say.of("step.done") : ""));
                     title.setAccessibleText("Step " + step.number() + ", " + title.getText());
                 };
         lesson.inSight().addListener(refresh);

@@ -2,28 +2,32 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.Settings;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
+import coldwright.workbook.settings.Theme;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
-import java.util.function.Consumer;
 
 /** The whole window: contents, the open lesson, and the figures of the step in sight. */
 public final class DeskView extends StackPane {
     private final DeskModel desk;
     private final PageState state;
-    private final Consumer<String> openLink;
+    private final Deeds deeds;
     private final BorderPane frame = new BorderPane();
     private final StackPane page = new StackPane();
     private final ContentsView contents;
@@ -34,6 +38,9 @@ public final class DeskView extends StackPane {
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
     private Spread spread;
 
+    /** Whether the mouse's button is down: what it presses must not move away under it. */
+    private boolean pressed;
+
     /** A lesson's two columns. */
     private record Spread(LessonView lesson, FigureColumn figures, HBox both) {}
 
@@ -41,30 +48,33 @@ public final class DeskView extends StackPane {
      * Lays the desk.
      *
      * @param desk what it shows
+     * @param settings what the learner has set
      * @param pens what figures are drawn with
-     * @param openFile asks the learner for a lesson file
-     * @param openLink follows a link
+     * @param deeds what the program does outside of its window
      */
-    public DeskView(DeskModel desk, Pens pens, Runnable openFile, Consumer<String> openLink) {
+    public DeskView(DeskModel desk, Settings settings, Pens pens, Deeds deeds) {
         this.desk = desk;
-        this.openLink = openLink;
-        this.state = new PageState(pens);
+        this.deeds = deeds;
+        this.state = new PageState(pens, settings);
         Looks.loadFonts();
         getStylesheets().add(Looks.sheet());
         getStyleClass().add("desk");
-        contents = new ContentsView(desk, this::goTo, openFile);
+        contents = new ContentsView(desk, this::goTo, deeds.openFile());
         strip = strip();
         notice = notice();
         page.getStyleClass().add("page");
         frame.setCenter(page);
         frame.setBottom(notice);
         getChildren().add(frame);
-        desk.open().addListener((value, was, is) -> openChanged(is));
+        desk.place().addListener(value -> turnPage());
+        desk.open().addListener(value -> turnPage());
+        dress(settings.preferences().get().theme());
+        settings.preferences().addListener((value, was, is) -> dress(is.theme()));
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
         arrange();
-        openChanged(desk.open().get());
-        listenToKeys(openFile);
+        turnPage();
+        listenToKeys(deeds.openFile());
     }
 
     private void listenToKeys(Runnable openFile) {
@@ -79,6 +89,8 @@ public final class DeskView extends StackPane {
                 .addListener(
                         (value, was, is) -> {
                             is.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
+                            is.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> pressed = true);
+                            is.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
                             is.focusOwnerProperty()
                                     .addListener((owner, before, now) -> reveal(now));
                         });
@@ -91,7 +103,7 @@ public final class DeskView extends StackPane {
                 .addListener(
                         (value, was, is) ->
                                 words.getChildren().setAll(new Sentence(is, "notice-words")));
-        HBox box = new HBox(words, Words.button("Put away", desk::dismissNotice));
+        HBox box = new HBox(words, Words.button(Say.of("put-away"), desk::dismissNotice));
         box.setAlignment(Pos.BASELINE_LEFT);
         box.getStyleClass().add("notice");
         return Words.shown(box, desk.notice().isNotEmpty());
@@ -100,7 +112,7 @@ public final class DeskView extends StackPane {
     private HBox strip() {
         here.getStyleClass().add("strip-here");
         HBox.setHgrow(here, Priority.ALWAYS);
-        HBox box = new HBox(Words.button("Contents", this::toggleContents), here);
+        HBox box = new HBox(Words.button(Say.of("contents"), this::toggleContents), here);
         box.setAlignment(Pos.BASELINE_LEFT);
         box.getStyleClass().add("strip");
         return box;
@@ -152,14 +164,28 @@ public final class DeskView extends StackPane {
         return lay;
     }
 
-    private void openChanged(LessonModel is) {
+    private void turnPage() {
         if (spread != null) {
             spread.lesson().model().inSight().removeListener(sight);
+            spread = null;
         }
-        if (is == null) {
-            page.getChildren().setAll(Words.label("Fetching the lessons…", "no-plate"));
-            return;
+        LessonModel is = desk.open().get();
+        if (desk.place().get() == DeskModel.Place.SETTINGS) {
+            show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
+        } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {
+            show(new HomeView(desk, deeds.openFile()), Say.of("home"));
+        } else {
+            openChanged(is);
         }
+    }
+
+    private void show(Node one, String title) {
+        page.getChildren().setAll(one);
+        here.setText(title);
+        one.requestFocus();
+    }
+
+    private void openChanged(LessonModel is) {
         spreads.keySet().retainAll(desk.lessons());
         spread = spreads.computeIfAbsent(is, this::spreadOf);
         page.getChildren().setAll(spread.both());
@@ -169,8 +195,18 @@ public final class DeskView extends StackPane {
         spread.lesson().requestFocus();
     }
 
+    private void dress(Theme theme) {
+        for (Theme one : Theme.values()) {
+            String look = one.name().toLowerCase(Locale.ROOT);
+            getStyleClass().remove(look);
+            if (one == theme) {
+                getStyleClass().add(look);
+            }
+        }
+    }
+
     private Spread spreadOf(LessonModel model) {
-        LessonView lesson = new LessonView(model, state, openLink);
+        LessonView lesson = new LessonView(model, state, deeds.openLink(), () -> desk.agree(model));
         FigureColumn figures = new FigureColumn(model.inSight().get(), state);
         HBox.setHgrow(figures, Priority.ALWAYS);
         return new Spread(lesson, figures, new HBox(lesson, figures));
@@ -209,7 +245,10 @@ public final class DeskView extends StackPane {
     private void reveal(Node focused) {
         for (Node node = focused; node != null && spread != null; node = node.getParent()) {
             if (node == spread.lesson()) {
-                spread.lesson().reveal(focused);
+                spread.lesson().arriveAt(focused);
+                if (!pressed) {
+                    spread.lesson().reveal(focused);
+                }
                 return;
             }
         }

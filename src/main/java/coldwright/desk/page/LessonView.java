@@ -3,14 +3,19 @@ package coldwright.desk.page;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
 import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ScrollPane.ScrollBarPolicy;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -34,6 +39,7 @@ final class LessonView extends ScrollPane {
     private final LessonModel model;
     private final PageState state;
     private final Consumer<String> openLink;
+    private final Runnable agree;
     private final VBox column = new VBox();
     private final Region endPaper = new Region();
     private final List<StepView> steps = new ArrayList<>();
@@ -41,8 +47,9 @@ final class LessonView extends ScrollPane {
     private boolean lookDue;
     private double heldAt = Double.NaN;
 
-    LessonView(LessonModel model, PageState state, Consumer<String> openLink) {
+    LessonView(LessonModel model, PageState state, Consumer<String> openLink, Runnable agree) {
         this.model = model;
+        this.agree = agree;
         this.state = state;
         this.openLink = openLink;
         getStyleClass().add("reading");
@@ -65,7 +72,8 @@ final class LessonView extends ScrollPane {
     /** Sets the steps one by one, so that the first can be read before the last is set. */
     private void setNext() {
         if (steps.size() < model.steps().size()) {
-            StepView view = new StepView(model.steps().get(steps.size()), state, openLink);
+            StepView view =
+                    new StepView(model.steps().get(steps.size()), state, openLink, model::runFrom);
             steps.add(view);
             column.getChildren().add(column.getChildren().size() - 1, view);
             Frames.after(1, this::setNext);
@@ -105,8 +113,32 @@ final class LessonView extends ScrollPane {
         if (!lesson.faults().isEmpty()) {
             front.getChildren().add(faults(lesson.faults()));
         }
-        front.getChildren().add(new StepView(model.opening(), state, openLink));
+        front.getChildren().add(new AgreementView(model.gate(), agree));
+        front.getChildren().add(deeds());
+        front.getChildren().add(new StepView(model.opening(), state, openLink, model::runFrom));
         return front;
+    }
+
+    /** What can be done with the lesson as a whole. */
+    private Node deeds() {
+        Button all = Words.button(Say.of("lesson.run-all"), model::runAll);
+        Button stop = Words.button(Say.of("lesson.stop-all"), model.chain()::stop);
+        all.disableProperty().bind(model.chain().going());
+        stop.disableProperty().bind(model.chain().going().not());
+        Label progress = new Label();
+        progress.getStyleClass().add("status");
+        progress.textProperty().bind(model.chain().progress());
+        Folded anew =
+                new Folded(
+                        Say.of("lesson.anew"),
+                        Say.of("lesson.anew"),
+                        () -> Words.button(Say.of("lesson.anew.sure"), model::reset));
+        HBox row = new HBox(all, stop, progress);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("deeds-row");
+        VBox deeds = new VBox(row, anew);
+        deeds.getStyleClass().add("deeds");
+        return deeds;
     }
 
     private static Node faults(List<Fault> faults) {
@@ -162,13 +194,17 @@ final class LessonView extends ScrollPane {
         }
     }
 
-    /** Brings a node into sight, unless it is, and its step's figures with it. */
-    void reveal(Node node) {
+    /** The step that a node stands in is the one in sight. */
+    void arriveAt(Node node) {
         for (Node parent = node; parent != this; parent = parent.getParent()) {
             if (parent instanceof StepView view && view.model().number() > 0) {
                 model.arrive(view.model());
             }
         }
+    }
+
+    /** Brings a node into sight, unless it is. */
+    void reveal(Node node) {
         Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
         double top = offset();
         double seen = getViewportBounds().getHeight();

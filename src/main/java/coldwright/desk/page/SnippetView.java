@@ -3,8 +3,11 @@ package coldwright.desk.page;
 import coldwright.bench.Run;
 import coldwright.desk.code.CodeSlip;
 import coldwright.desk.model.DialModel;
+import coldwright.desk.model.Settings;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.SnippetModel.Phase;
+import coldwright.desk.say.Say;
+import coldwright.workbook.settings.BenchLimit;
 
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -36,17 +39,30 @@ final class SnippetView extends VBox {
     private final Button run;
     private final Button stop;
     private final Button reset;
+    private final Button fromHere;
+    private final Settings settings;
     private final OutcomeView outcome;
+    private final HBox asks = asks();
+    private double askAtS;
     private final Label status = new Label();
     private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> tellTime()));
     private long begunNanos;
 
-    SnippetView(SnippetModel model) {
+    /**
+     * Shows a snippet.
+     *
+     * @param model the snippet
+     * @param settings says after how long the page asks
+     * @param fromHere runs it and all below it
+     */
+    SnippetView(SnippetModel model, Settings settings, Runnable fromHere) {
         this.model = model;
+        this.settings = settings;
+        this.fromHere = Words.button(Say.of("snippet.from-here"), fromHere);
         this.slip = new CodeSlip(model.text());
-        this.run = Words.button("Run", model::run);
-        this.stop = Words.button("Stop", model::stop);
-        this.reset = Words.button("Reset", model::reset);
+        this.run = Words.button(Say.of("snippet.run"), model::run);
+        this.stop = Words.button(Say.of("snippet.stop"), model::stop);
+        this.reset = Words.button(Say.of("snippet.reset"), model::reset);
         getStyleClass().add("snippet");
         slip.setAccessibleText("Java snippet; Control and Enter runs it");
         slip.addEventFilter(
@@ -58,7 +74,7 @@ final class SnippetView extends VBox {
                     }
                 });
         clock.setCycleCount(Animation.INDEFINITE);
-        VBox paper = new VBox(slip, dials(), foot());
+        VBox paper = new VBox(slip, dials(), foot(), asks);
         paper.getStyleClass().add("slip");
         outcome = new OutcomeView(model, slip::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
@@ -75,6 +91,37 @@ final class SnippetView extends VBox {
                         });
         phaseChanged(model.phase().get());
         slip.mark(model.came().problems());
+    }
+
+    /** After a while the page asks whether a run shall go on. */
+    private HBox asks() {
+        Label words = Words.label("", "asks-words");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button on = Words.button(Say.of("snippet.let-it-run"), this::letItRun);
+        HBox box = new HBox(words, on);
+        box.setAlignment(Pos.BASELINE_LEFT);
+        box.getStyleClass().add("asks");
+        Words.show(box, false);
+        return box;
+    }
+
+    private void letItRun() {
+        askAtS = 2 * seconds();
+        stop.requestFocus();
+        Words.show(asks, false);
+    }
+
+    private double seconds() {
+        return (System.nanoTime() - begunNanos) / 1e9;
+    }
+
+    private void askIfLong() {
+        boolean asking = model.phase().get() == Phase.RUNNING && seconds() >= askAtS;
+        if (asking && !asks.isVisible()) {
+            String soFar = String.valueOf(Math.round(seconds()));
+            ((Label) asks.getChildren().get(0)).setText(Say.of("snippet.asks", soFar));
+        }
+        Words.show(asks, asking);
     }
 
     /** The numbers to turn, in the order of the lines that declare them. */
@@ -107,15 +154,17 @@ final class SnippetView extends VBox {
         status.getStyleClass().add("status");
         Region room = new Region();
         HBox.setHgrow(room, Priority.ALWAYS);
-        HBox foot = new HBox(run, stop, reset, room, status);
+        HBox foot = new HBox(run, stop, reset, fromHere, room, status);
         foot.setAlignment(Pos.BASELINE_LEFT);
         foot.getStyleClass().add("slip-foot");
+        fromHere.getStyleClass().add("quiet-word");
         return foot;
     }
 
     private void phaseChanged(Phase phase) {
         if (phase == Phase.RUNNING) {
             begunNanos = System.nanoTime();
+            askAtS = settings.limit(BenchLimit.ASK_AFTER_SECONDS);
         }
         if (phase == Phase.RESTING) {
             clock.stop();
@@ -145,6 +194,7 @@ final class SnippetView extends VBox {
     }
 
     private void tellTime() {
+        askIfLong();
         status.setText(
                 switch (model.phase().get()) {
                     case WAITING -> model.progress().get();
@@ -154,7 +204,7 @@ final class SnippetView extends VBox {
     }
 
     private String running() {
-        String time = seconds((System.nanoTime() - begunNanos) / 1e9, 1);
+        String time = seconds(seconds(), 1);
         String first = model.progress().get();
         return first.isEmpty() ? "runs, " + time : first + ", " + time;
     }

@@ -24,11 +24,17 @@ final class StepView extends VBox {
     private final StepModel model;
     private final Consumer<String> openLink;
     private final PageState state;
+    private final Consumer<SnippetModel> fromHere;
 
     /** Questions whose answer comes with the next run. */
     private final List<ForecastModel> asked = new ArrayList<>();
 
-    StepView(StepModel model, PageState state, Consumer<String> openLink) {
+    StepView(
+            StepModel model,
+            PageState state,
+            Consumer<String> openLink,
+            Consumer<SnippetModel> fromHere) {
+        this.fromHere = fromHere;
         this.model = model;
         this.state = state;
         this.openLink = openLink;
@@ -49,7 +55,8 @@ final class StepView extends VBox {
         if (part instanceof ProseModel prose) {
             put(new ProseView(prose.prose().nodes(), openLink));
         } else if (part instanceof SnippetModel snippet) {
-            SnippetView view = new SnippetView(snippet);
+            SnippetView view =
+                    new SnippetView(snippet, state.settings(), () -> fromHere.accept(snippet));
             PlateStack plates =
                     new PlateStack(snippet.came().drawn(), state, state.figuresBeside().not());
             put(view);

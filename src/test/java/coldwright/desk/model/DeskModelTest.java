@@ -28,7 +28,12 @@ class DeskModelTest {
     @TempDir private Path folder;
 
     private final DeskModel desk =
-            new DeskModel(LessonReader::read, new ByHandRunner(), Runnable::run, Runnable::run);
+            new DeskModel(
+                    LessonReader::read,
+                    new ByHandRunner(),
+                    Runnable::run,
+                    Runnable::run,
+                    Keeping.NONE);
 
     @Test
     void opensTheFirstLessonOfTheShelf() {

@@ -5,68 +5,72 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import javafx.scene.paint.Color;
 
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The inks of the style sheet against what they stand on, as WCAG 2.1 reckons it. */
 class ContrastTest {
     /** WCAG 2.1, success criterion 1.4.3, level AA, for text of usual size. */
     private static final double LEAST_RATIO = 4.5;
 
-    @ParameterizedTest
-    @CsvSource({
-        "ink, paper",
-        "ink, paper-edge",
-        "ink, slip",
-        "ink, warm-tint",
-        "ink, cold-tint",
-        "quiet-ink, paper",
-        "quiet-ink, paper-edge",
-        "quiet-ink, slip",
-        "quiet-ink, cold-tint",
-        "cold, paper",
-        "cold, paper-edge",
-        "cold, slip",
-        "cold, cold-tint",
-        "warm, paper",
-        "warm, warm-tint",
-        "java-keyword, slip",
-        "java-type, slip",
-        "java-constant, slip",
-        "java-number, slip",
-        "java-string, slip",
-        "java-comment, slip",
-        "java-dial, slip",
-        "java-keyword, warm-tint",
-        "java-constant, warm-tint",
-        "java-number, warm-tint",
-        "java-string, warm-tint",
-        "java-comment, warm-tint"
-    })
-    void isEnoughToRead(String ink, String ground) throws IOException {
-        double ratio = ratio(color(ink), color(ground));
-        assertTrue(
-                ratio >= LEAST_RATIO,
-                "%s on %s has a contrast of %.2f; it must have %s"
-                        .formatted(ink, ground, ratio, LEAST_RATIO));
+    private static final List<String> PAIRS =
+            List.of(
+                    "ink paper paper-edge slip warm-tint cold-tint picked",
+                    "quiet-ink paper paper-edge slip cold-tint warm-tint",
+                    "faint-ink slip",
+                    "cold paper paper-edge slip cold-tint",
+                    "warm paper slip warm-tint",
+                    "java-keyword-ink slip warm-tint",
+                    "java-constant-ink slip warm-tint",
+                    "java-string-ink slip warm-tint",
+                    "java-comment-ink slip warm-tint");
+
+    static Stream<Arguments> inksOnGrounds() {
+        return Stream.of("", ".dark", ".contrast")
+                .flatMap(
+                        theme ->
+                                PAIRS.stream()
+                                        .map(pair -> pair.split(" "))
+                                        .flatMap(
+                                                names ->
+                                                        Stream.of(names)
+                                                                .skip(1)
+                                                                .map(
+                                                                        ground ->
+                                                                                Arguments.of(
+                                                                                        theme,
+                                                                                        names[0],
+                                                                                        ground))));
     }
 
-    private static Color color(String name) throws IOException {
+    @ParameterizedTest
+    @MethodSource("inksOnGrounds")
+    void isEnoughToRead(String theme, String ink, String ground) throws IOException {
+        double ratio = ratio(color(theme, ink), color(theme, ground));
+        assertTrue(
+                ratio >= LEAST_RATIO,
+                "%s on %s has a contrast of %.2f in %s; it must have %s"
+                        .formatted(ink, ground, ratio, theme, LEAST_RATIO));
+    }
+
+    private static Color color(String theme, String name) throws IOException {
         String sheet;
         try (InputStream in = ContrastTest.class.getResourceAsStream("/coldwright/desk/page.css")) {
             sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
-        Pattern place =
-                name.startsWith("java-")
-                        ? Pattern.compile("\\." + name + " \\{ -fx-fill: (#[0-9a-f]{6})")
-                        : Pattern.compile("\\n    " + name + ": (#[0-9a-f]{6});");
-        Matcher found = place.matcher(sheet);
-        assertTrue(found.find(), name + " is no colour of the style sheet");
+        String rules = sheet.substring(sheet.indexOf("\n.desk" + theme + " {"));
+        Matcher found =
+                Pattern.compile("\n    " + name + ": (#[0-9a-f]{6});")
+                        .matcher(rules.substring(0, rules.indexOf('}')));
+        assertTrue(found.find(), name + " is no colour of the theme " + theme);
         return Color.web(found.group(1));
     }
 

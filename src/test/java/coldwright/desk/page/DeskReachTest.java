@@ -19,6 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.desk.BenchRunner;
 import coldwright.desk.code.CodeSlip;
 import coldwright.desk.model.DeskModel;
+import coldwright.workbook.settings.Preferences;
 
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
@@ -54,7 +55,7 @@ class DeskReachTest {
 
     @BeforeAll
     static void openBench() {
-        bench = new BenchRunner(WORK);
+        bench = new BenchRunner(WORK, Preferences::usual);
     }
 
     @AfterAll
@@ -136,6 +137,9 @@ class DeskReachTest {
                 Files.writeString(folder.resolve("open.md"), "# T\n\n## S\n\n```java\n1 + 1\n");
         robot.interact(() -> desk.openFile(unclosed));
         waitFor(() -> robot.lookup(".fault").tryQuery().orElse(null), "the fault");
+        press(robot, "Run", 0);
+        assertTrue(desk.open().get().gate().triedInVain().get(), "a stranger's lesson must wait");
+        robot.clickOn("Let its snippets run");
         press(robot, "Run", 0);
         waitFor(() -> has(robot, "2") ? true : null, "the value");
     }

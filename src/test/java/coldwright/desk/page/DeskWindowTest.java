@@ -23,6 +23,7 @@ import coldwright.desk.BenchRunner;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.SnippetModel.Phase;
+import coldwright.workbook.settings.Preferences;
 
 import javafx.scene.Node;
 import javafx.scene.image.Image;
@@ -50,7 +51,7 @@ class DeskWindowTest {
 
     @BeforeAll
     static void openBench() {
-        bench = new BenchRunner(WORK);
+        bench = new BenchRunner(WORK, Preferences::usual);
     }
 
     @AfterAll
@@ -79,7 +80,8 @@ class DeskWindowTest {
                 waitFor(
                         () -> {
                             Image now = figureOnPage(robot);
-                            return snippet.came().drawn().get(0).earlier().isPresent() && now != first
+                            return snippet.came().drawn().get(0).earlier().isPresent()
+                                            && now != first
                                     ? now
                                     : null;
                         },

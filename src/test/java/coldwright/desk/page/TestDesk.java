@@ -2,7 +2,10 @@ package coldwright.desk.page;
 
 import coldwright.desk.BenchRunner;
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.Keeping;
+import coldwright.desk.model.Settings;
 import coldwright.lesson.LessonReader;
+import coldwright.workbook.settings.Preferences;
 
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -54,13 +57,23 @@ final class TestDesk {
     private TestDesk() {}
 
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
-        DeskModel desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater);
+        DeskModel desk =
+                new DeskModel(LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
         Pens pens = new Pens(FigurePainter.STILL, work, Platform::runLater);
-        stage.setScene(new Scene(new DeskView(desk, pens, () -> {}, address -> {}), 1200, 780));
+        stage.setScene(
+                new Scene(
+                        new DeskView(
+                                desk,
+                                new Settings(Preferences.usual()),
+                                pens,
+                                new Deeds(() -> {}, address -> {}, () -> {})),
+                        1200,
+                        780));
         stage.setX(0);
         stage.setY(0);
         stage.show();
-        desk.fetch(() -> List.of(LessonReader.read("press.md", LESSON)));
+        desk.fetch(() -> List.of(LessonReader.read("press.md", LESSON)))
+                .thenRun(() -> desk.open(desk.lessons().get(0)));
         return desk;
     }
 }

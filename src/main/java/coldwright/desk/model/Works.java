@@ -1,0 +1,117 @@
+package coldwright.desk.model;
+
+import coldwright.lesson.Answer;
+import coldwright.workbook.work.Forecasted;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.Said;
+import coldwright.workbook.work.StepNames;
+import coldwright.workbook.work.StepWork;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Between a lesson on the desk and what is kept of the work on it. */
+public final class Works {
+    private Works() {}
+
+    /**
+     * The work on a lesson as it stands.
+     *
+     * @param lesson the lesson on the desk
+     * @param before what was kept of it before
+     * @return all that is worth keeping
+     */
+    public static LessonWork of(LessonModel lesson, LessonWork before) {
+        LessonWork work = before;
+        List<String> names = names(lesson);
+        List<StepModel> steps = steps(lesson);
+        for (int i = 0; i < steps.size(); i++) {
+            work = work.withStep(of(steps.get(i), work.step(names.get(i))));
+        }
+        return work.withInSight(names.get(steps.indexOf(lesson.inSight().get())));
+    }
+
+    private static StepWork of(StepModel step, StepWork before) {
+        StepWork work = before.withRead(step.read()).withDone(step.done().get());
+        for (int i = 0; i < step.snippets().size(); i++) {
+            SnippetModel snippet = step.snippets().get(i);
+            work = work.withSnippet(i, snippet.text().get(), snippet.snippet().code());
+        }
+        List<ForecastModel> forecasts = step.forecasts();
+        for (int i = 0; i < forecasts.size(); i++) {
+            ForecastModel forecast = forecasts.get(i);
+            Optional<Said> said = said(forecast);
+            String question = forecast.forecast().question();
+            work =
+                    said.isPresent()
+                            ? work.withForecast(new Forecasted(i, question, said.get()))
+                            : work.withoutForecast(i);
+        }
+        return work;
+    }
+
+    private static Optional<Said> said(ForecastModel forecast) {
+        if (forecast.forecast().answer() instanceof Answer.Choice choice) {
+            int chosen = forecast.chosen().get();
+            return chosen == ForecastModel.NONE
+                    ? Optional.empty()
+                    : Optional.of(new Said.Choice(chosen, choice.choices().get(chosen)));
+        }
+        String typed = forecast.typed().get();
+        return typed.isBlank() ? Optional.empty() : Optional.of(new Said.Typed(typed));
+    }
+
+    /**
+     * Brings kept work back to the desk.
+     *
+     * @param work what was kept, fitted to the lesson's text as it is
+     * @param lesson the lesson on the desk
+     */
+    public static void restore(LessonWork work, LessonModel lesson) {
+        List<String> names = names(lesson);
+        List<StepModel> steps = steps(lesson);
+        for (int i = 0; i < steps.size(); i++) {
+            restore(work.step(names.get(i)), steps.get(i));
+            if (names.get(i).equals(work.inSight())) {
+                lesson.wasAt(steps.get(i));
+            }
+        }
+    }
+
+    private static void restore(StepWork work, StepModel step) {
+        for (int i = 0; i < step.snippets().size(); i++) {
+            SnippetModel snippet = step.snippets().get(i);
+            snippet.text().set(work.textOf(i, snippet.snippet().code()));
+        }
+        List<ForecastModel> forecasts = step.forecasts();
+        for (int i = 0; i < forecasts.size(); i++) {
+            ForecastModel forecast = forecasts.get(i);
+            work.said(i, forecast.forecast().question()).ifPresent(said -> restore(said, forecast));
+        }
+        step.restore(work.read(), work.done());
+    }
+
+    private static void restore(Said said, ForecastModel forecast) {
+        if (said instanceof Said.Choice choice
+                && forecast.forecast().answer() instanceof Answer.Choice asked) {
+            choice.among(asked.choices()).ifPresent(forecast.chosen()::set);
+        } else if (said instanceof Said.Typed typed) {
+            forecast.typed().set(typed.text());
+        }
+    }
+
+    private static List<StepModel> steps(LessonModel lesson) {
+        List<StepModel> all = new ArrayList<>();
+        all.add(lesson.opening());
+        all.addAll(lesson.steps());
+        return all;
+    }
+
+    private static List<String> names(LessonModel lesson) {
+        List<String> all = new ArrayList<>();
+        all.add(StepNames.OPENING);
+        all.addAll(StepNames.of(lesson.lesson()));
+        return all;
+    }
+}

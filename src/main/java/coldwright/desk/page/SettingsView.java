@@ -1,0 +1,149 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.PageNumber;
+import coldwright.desk.model.Settings;
+import coldwright.desk.say.Say;
+import coldwright.workbook.settings.BenchLimit;
+import coldwright.workbook.settings.Language;
+import coldwright.workbook.settings.MassUnit;
+import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.TemperatureUnit;
+import coldwright.workbook.settings.Theme;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/** The settings: type, colours, units, language, and where the bench stops. */
+final class SettingsView extends ScrollPane {
+    private final Settings settings;
+    private final VBox column = new VBox();
+
+    /**
+     * Shows them.
+     *
+     * @param desk for the type's size
+     * @param settings what is set
+     * @param putAway moves all that was kept out of the way
+     */
+    SettingsView(DeskModel desk, Settings settings, Runnable putAway) {
+        this.settings = settings;
+        getStyleClass().addAll("reading", "settings");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        column.getStyleClass().addAll("column", "settings-column");
+        put(Words.label(Say.of("settings"), "lesson-title"));
+        part("settings.type");
+        HBox type =
+                new HBox(
+                        Words.button(Say.of("type.smaller"), desk.typeSize()::smaller),
+                        Words.button(Say.of("type.larger"), desk.typeSize()::larger),
+                        Words.button(Say.of("type.usual"), desk.typeSize()::usual));
+        type.getStyleClass().add("settings-row");
+        put(type);
+        choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
+        choice(
+                "settings.temperature",
+                TemperatureUnit.values(),
+                Preferences::temperatureUnit,
+                Preferences::with);
+        choice("settings.mass", MassUnit.values(), Preferences::massUnit, Preferences::with);
+        choice("settings.language", Language.values(), Preferences::language, Preferences::with);
+        part("settings.limits");
+        put(Words.label(Say.of("settings.limits.why"), "note"));
+        for (BenchLimit limit : BenchLimit.values()) {
+            limit(limit);
+        }
+        part("settings.kept");
+        put(Words.label(Say.of("settings.kept.what"), "note"));
+        put(new HBox(Words.button(Say.of("settings.put-away"), putAway)));
+        StackPane sheet = new StackPane(column);
+        sheet.getStyleClass().add("sheet");
+        setContent(sheet);
+    }
+
+    private void put(Node node) {
+        column.getChildren().add(node);
+    }
+
+    private void part(String key) {
+        put(Words.label(Say.of(key), "settings-part"));
+    }
+
+    private <E extends Enum<E>> void choice(
+            String key,
+            E[] values,
+            Function<Preferences, E> of,
+            BiFunction<Preferences, E, Preferences> with) {
+        part(key);
+        FlowPane row = new FlowPane();
+        row.getStyleClass().add("settings-row");
+        ToggleGroup group = new ToggleGroup();
+        for (E value : values) {
+            String word = Say.of(key + "." + value.name().toLowerCase(Locale.ROOT));
+            RadioButton button = new RadioButton(word);
+            button.setAccessibleText(Say.of(key) + ": " + word);
+            button.setToggleGroup(group);
+            button.setSelected(of.apply(settings.preferences().get()) == value);
+            button.selectedProperty()
+                    .addListener(
+                            (selected, was, is) -> {
+                                if (is) {
+                                    settings.change(all -> with.apply(all, value));
+                                }
+                            });
+            row.getChildren().add(button);
+        }
+        put(row);
+    }
+
+    private void limit(BenchLimit limit) {
+        String words = Say.of("limit." + limit.key());
+        Label name = Words.label(words, "limit-name");
+        TextField field = new TextField(PageNumber.of(settings.limit(limit)));
+        field.getStyleClass().add("number-field");
+        field.setPrefColumnCount(8);
+        field.setAccessibleText(words);
+        Label range =
+                Words.label(
+                        Say.of(
+                                "limit.range",
+                                PageNumber.of(limit.least()),
+                                PageNumber.of(limit.most())),
+                        "note");
+        Runnable typed =
+                () -> {
+                    OptionalDouble read = PageNumber.read(field.getText());
+                    read.ifPresent(value -> settings.limit(limit, (int) Math.rint(value)));
+                    field.setText(PageNumber.of(settings.limit(limit)));
+                };
+        field.setOnAction(event -> typed.run());
+        field.focusedProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!is) {
+                                typed.run();
+                            }
+                        });
+        HBox row = new HBox(field, name);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("settings-row");
+        VBox both = new VBox(row, range);
+        both.getStyleClass().add("limit");
+        put(both);
+    }
+}
