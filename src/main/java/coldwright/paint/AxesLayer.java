@@ -23,7 +23,7 @@ record AxesLayer(Layout layout) implements Layer {
                         (float) layout.axisWidth(),
                         BasicStroke.CAP_SQUARE,
                         BasicStroke.JOIN_MITER));
-        g.setColor(Ink.AXIS);
+        g.setColor(layout.ground().axis());
         line(g, left, area.top(), left, bottom);
         line(g, left, bottom, area.right(), bottom);
         for (int i = 0; i < layout.yTicks().count() && layout.yLabelled(); i++) {

@@ -54,7 +54,7 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
             g.setColor(ink.color());
             g.fill(bar);
             if (!ink.pale()) {
-                hatch(g, bar, ink.hatch(), layout.em());
+                hatch(g, bar, ink, layout.em());
             }
             if (valued) {
                 setValue(g, value, bar);
@@ -63,13 +63,14 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
     }
 
     /** The second series has stripes rising to the right, the third falling, and so on. */
-    static void hatch(Graphics2D g, Rectangle2D bar, int hatch, double em) {
+    static void hatch(Graphics2D g, Rectangle2D bar, Ink ink, double em) {
+        int hatch = ink.hatch();
         if (hatch == 0) {
             return;
         }
         Graphics2D in = (Graphics2D) g.create();
         in.clip(bar);
-        in.setColor(Ink.GROUND);
+        in.setColor(ink.ground().paper());
         in.setStroke(new BasicStroke((float) (em * 0.07)));
         Rectangle2D box = bar;
         double step = em * HATCH_EMS * (hatch > 2 ? 0.6 : 1);
@@ -86,7 +87,7 @@ record BarLayer(Series.Bars some, Layout layout, Ink ink, int number) implements
         String text = text(value);
         double end = value < 0 ? bar.getMaxY() : bar.getMinY();
         if (layout.plot().area().holds(bar.getCenterX(), end)) {
-            g.setColor(Ink.TEXT);
+            g.setColor(layout.ground().text());
             double y = value < 0 ? end + type.size() * 1.05 : end - type.size() * 0.35;
             type.set(g, text, bar.getCenterX() - type.width(text) / 2, y);
         }

@@ -32,7 +32,7 @@ record BarLegend(Drawing drawing, DrawingLayout layout) implements Layer {
         double right = left + drawing.bar().length() * layout.pxPerUnit();
         double y = layout.barY();
         double end = em * 0.28;
-        g.setColor(Ink.TEXT);
+        g.setColor(layout.ground().text());
         g.setStroke(
                 new BasicStroke((float) (em * 0.14), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
         g.draw(new Line2D.Double(left, y, right, y));
@@ -61,18 +61,18 @@ record BarLegend(Drawing drawing, DrawingLayout layout) implements Layer {
         g.setPaint(new LinearGradientPaint(0, (float) top, 0, (float) bottom, shares, colours));
         g.fill(strip);
         g.setStroke(new BasicStroke((float) Math.max(0.7, em * 0.07)));
-        g.setColor(Ink.AXIS);
+        g.setColor(layout.ground().axis());
         g.draw(strip);
-        g.setColor(Ink.TEXT);
+        g.setColor(layout.ground().text());
         type.set(g, "°C", x, field.y() + em * 0.8);
         int most = (int) Math.max(2, Math.min(9, (bottom - top) / (em * BETWEEN_TICKS_EMS)));
         Ticks ticks = Ticks.on(new Span(scale.coldestC(), scale.warmestC()), most);
         for (int i = 0; i < ticks.count(); i++) {
             double y = bottom - (ticks.value(i) - scale.coldestC()) / wide * (bottom - top);
             double right = x + em * WIDTH_EMS;
-            g.setColor(Ink.AXIS);
+            g.setColor(layout.ground().axis());
             g.draw(new Line2D.Double(right, y, right + em * 0.3, y));
-            g.setColor(Ink.TEXT);
+            g.setColor(layout.ground().text());
             type.set(g, ticks.labels().get(i), right + em * 0.5, y + em * 0.33);
         }
     }

@@ -1,11 +1,9 @@
 package coldwright.paint;
 
 import coldwright.figure.Figure;
-import coldwright.figure.Series;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,16 +45,29 @@ public final class ChartPainter {
      * @return the drawing
      */
     public static Plate paint(Figure figure, Optional<Figure> earlier, Sheet sheet) {
-        BufferedImage image =
-                new BufferedImage(
-                        sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
+        return paint(figure, earlier, sheet, Optional.empty());
+    }
+
+    /**
+     * Draws a figure anew, and holds the axes still where that can be: while the data fit the
+     * former axes and fill enough of them, these stay.
+     *
+     * @param figure what to draw
+     * @param earlier the figure as it was at the last run
+     * @param sheet how large and how fine
+     * @param former where the data stood when it was last drawn
+     * @return the drawing
+     */
+    public static Plate paint(
+            Figure figure, Optional<Figure> earlier, Sheet sheet, Optional<Plot> former) {
+        Layout layout = layout(figure, earlier, sheet, former);
+        BufferedImage image = Backdrop.image(layout);
         Graphics2D g = image.createGraphics();
-        g.setColor(Ink.GROUND);
-        g.fillRect(0, 0, sheet.widthPx(), sheet.heightPx());
         g.scale(sheet.look().screenScale(), sheet.look().screenScale());
-        Plot plot = draw(figure, earlier, sheet, g);
+        Fineness.prepare(g);
+        DataLayers.of(layout).forEach(layer -> layer.paint(g));
         g.dispose();
-        return new Plate(new Picture(image), plot);
+        return new Plate(new Picture(image), layout.plot());
     }
 
     /**
@@ -86,16 +97,16 @@ public final class ChartPainter {
     }
 
     /** Draws on a ground that is already white. */
-    static Plot draw(Figure figure, Optional<Figure> earlier, Sheet sheet, Graphics2D g) {
+    static void draw(Figure figure, Sheet sheet, Graphics2D g) {
+        Layout layout = layout(figure, Optional.empty(), sheet, Optional.empty());
+        Backdrop.paint(layout, g);
+        DataLayers.of(layout).forEach(layer -> layer.paint(g));
+    }
+
+    private static Layout layout(
+            Figure figure, Optional<Figure> earlier, Sheet sheet, Optional<Plot> former) {
         Optional<Figure> was = earlier.filter(before -> comparable(figure, before));
-        Layout layout = Layout.of(figure, was, sheet);
-        Frame.paint(g, layout, layers(layout));
-        Fineness.prepare(g);
-        layout.lines().forEach(line -> line.paint(g));
-        for (Legend.Placed sample : layout.samples()) {
-            layout.legend().paint(g, sample, layout.lineWidth());
-        }
-        return layout.plot();
+        return Layout.of(figure, was, sheet, former);
     }
 
     private static boolean comparable(Figure figure, Figure before) {
@@ -104,87 +115,5 @@ public final class ChartPainter {
                 && Bars.of(before).drawn() == Bars.of(figure).drawn()
                 && before.x().caption().equals(figure.x().caption())
                 && before.y().caption().equals(figure.y().caption());
-    }
-
-    private static List<Layer> layers(Layout layout) {
-        List<Layer> layers = new ArrayList<>();
-        List<Layer> data = new ArrayList<>();
-        List<Series> series = layout.figure().series();
-        List<Ink> inks = Ink.of(series);
-        for (int i = 0; i < series.size(); i++) {
-            if (series.get(i) instanceof Series.Band band) {
-                data.add(new BandLayer(band, layout, inks.get(i)));
-            }
-        }
-        layout.earlier().ifPresent(was -> addEarlier(data, was, layout));
-        addSeries(data, layout);
-        layers.add(AxesLayer.zero(layout, Ink.ZERO));
-        layers.add(g -> paintWithin(layout, data, g));
-        if (layout.bars().drawn()) {
-            layers.add(AxesLayer.zero(layout, Ink.AXIS));
-        }
-        layers.add(new AxesLayer(layout));
-        layers.add(new MarkLayer(layout.figure().marks(), layout));
-        return layers;
-    }
-
-    /** Data may reach beyond the axes by a line's width, no farther. */
-    private static void paintWithin(Layout layout, List<Layer> data, Graphics2D g) {
-        Plot.Area area = layout.plot().area();
-        int more = (int) Math.ceil(layout.lineWidth());
-        Graphics2D within = (Graphics2D) g.create();
-        // the value over a bar may stand above the plot
-        int above = layout.bars().drawn() ? (int) Math.ceil(layout.em() * 1.3) : more;
-        within.clipRect(
-                area.left() - more,
-                area.top() - above,
-                area.width() + 2 * more,
-                area.height() + above + above);
-        data.forEach(layer -> layer.paint(within));
-        within.dispose();
-    }
-
-    private static void addEarlier(List<Layer> data, Figure was, Layout layout) {
-        List<String> names = layout.figure().series().stream().map(Series::name).toList();
-        List<Ink> inks = Ink.of(layout.figure().series());
-        List<Ink> ownInks = Ink.of(was.series());
-        for (int i = 0; i < was.series().size(); i++) {
-            Series one = was.series().get(i);
-            int same = names.indexOf(one.name());
-            Ink ink = (same < 0 ? ownInks.get(i) : inks.get(same)).earlier();
-            if (one instanceof Series.Curve curve) {
-                data.add(new CurveLayer(curve, layout, ink, CurveLayer.Points.NONE));
-            } else if (one instanceof Series.Dots dots) {
-                data.add(new DotLayer(dots, layout, ink));
-            } else if (one instanceof Series.Bars bars) {
-                data.add(new BarLayer(bars, layout, ink, same < 0 ? i : same));
-            }
-        }
-    }
-
-    private static void addSeries(List<Layer> data, Layout layout) {
-        List<Series> series = layout.figure().series();
-        int curves = (int) series.stream().filter(Series.Curve.class::isInstance).count();
-        int curvesSoFar = 0;
-        List<Ink> inks = Ink.of(series);
-        for (int i = 0; i < series.size(); i++) {
-            Series one = series.get(i);
-            if (one instanceof Series.Curve curve) {
-                CurveLayer.Points points = new CurveLayer.Points(curves, curvesSoFar++);
-                data.add(
-                        new CurveLayer(
-                                curve,
-                                layout,
-                                inks.get(i),
-                                curves > 1 ? points : CurveLayer.Points.NONE));
-            }
-        }
-        for (int i = 0; i < series.size(); i++) {
-            if (series.get(i) instanceof Series.Dots dots) {
-                data.add(new DotLayer(dots, layout, inks.get(i)));
-            } else if (series.get(i) instanceof Series.Bars bars) {
-                data.add(new BarLayer(bars, layout, inks.get(i), i));
-            }
-        }
     }
 }

@@ -69,7 +69,7 @@ record CurveLayer(Series.Curve curve, Layout layout, Ink ink, Points points) imp
     }
 
     static void paintPoint(Graphics2D g, Ink ink, double x, double y, double em) {
-        g.setColor(Ink.GROUND);
+        g.setColor(ink.ground().paper());
         ink.shape().fill(g, x, y, em * (POINT_EMS + 0.2));
         g.setColor(ink.color());
         ink.shape().fill(g, x, y, em * POINT_EMS);

@@ -15,8 +15,10 @@ import java.util.List;
  * @param em size of the plain type
  * @param barY where the scale bar lies, from the top
  * @param lines all texts, but those of the field
+ * @param ground what all is drawn on
  */
-record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<Line> lines) {
+record DrawingLayout(
+        Box field, double pxPerUnit, double em, double barY, List<Line> lines, Ground ground) {
     private static final double PAD_EMS = 0.9;
     private static final double LEGEND_EMS = 5.2;
     private static final double FOOT_EMS = 2.3;
@@ -62,9 +64,9 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
             boolean beside = foot.rows == 0;
             double x = beside ? Math.max(afterBar, box.x() + width - type.width(text)) : box.x();
             double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
-            lines.add(new Line(text, type, Ink.TEXT, x, y));
+            lines.add(new Line(text, type, sheet.look().ground().text(), x, y));
         }
-        return new DrawingLayout(box, px, em, barY, List.copyOf(lines));
+        return new DrawingLayout(box, px, em, barY, List.copyOf(lines), sheet.look().ground());
     }
 
     /** Time and label: beside the scale bar if those of every moment fit there, else below it. */
@@ -105,7 +107,7 @@ record DrawingLayout(Box field, double pxPerUnit, double em, double barY, List<L
         Type type = Type.ofTitles(Math.rint(em * 1.5));
         for (String line : type.wrapped(drawing.title(), sheet.width() - 2 * pad, 2)) {
             y += type.size() * 0.9;
-            lines.add(new Line(line, type, Ink.TEXT, pad, y));
+            lines.add(new Line(line, type, sheet.look().ground().text(), pad, y));
             y += type.size() * 0.25;
         }
         return y + em * 0.5;

@@ -47,7 +47,7 @@ public final class DrawingPainter {
                 new BufferedImage(
                         sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = image.createGraphics();
-        g.setColor(Ink.GROUND);
+        g.setColor(sheet.look().ground().paper());
         g.fillRect(0, 0, sheet.widthPx(), sheet.heightPx());
         g.scale(sheet.look().screenScale(), sheet.look().screenScale());
         draw(drawing, moment, sheet, g);

@@ -20,8 +20,8 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 /**
  * Figures as files: SVG and PNG to look at, CSV to reckon with.
  *
- * <p>A file is either written whole or not at all: what stood there before stays until the new one
- * is complete.
+ * <p>Files are always light, whatever page the figure stands on. A file is either written whole or
+ * not at all: what stood there before stays until the new one is complete.
  */
 public final class FigureFiles {
     /** What a figure is drawn on in a file, unless another sheet is asked for. */
@@ -135,7 +135,7 @@ public final class FigureFiles {
      * @return the file's bytes
      */
     public static byte[] png(Figure figure, Sheet sheet) {
-        return png(ChartPainter.paint(figure, sheet).picture());
+        return png(ChartPainter.paint(figure, sheet.withGround(Ground.LIGHT)).picture());
     }
 
     private static byte[] png(Picture picture) {

@@ -15,7 +15,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,11 +28,13 @@ final class FigureSvg {
     private FigureSvg() {}
 
     static String of(Figure figure, Sheet sheet) {
-        return of(figure, sheet, g -> ChartPainter.draw(figure, Optional.empty(), sheet, g));
+        Sheet light = sheet.withGround(Ground.LIGHT);
+        return of(figure, light, g -> ChartPainter.draw(figure, light, g));
     }
 
     static String of(Drawing drawing, int moment, Sheet sheet) {
-        return of(drawing, sheet, g -> DrawingPainter.draw(drawing, moment, sheet, g));
+        Sheet light = sheet.withGround(Ground.LIGHT);
+        return of(drawing, light, g -> DrawingPainter.draw(drawing, moment, light, g));
     }
 
     private static String of(Exhibit figure, Sheet sheet, Consumer<Graphics2D> drawing) {

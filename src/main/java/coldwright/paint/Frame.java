@@ -2,16 +2,14 @@ package coldwright.paint;
 
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.internal.chartpart.Annotation;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.util.List;
 
 /**
- * The chart itself: ground, grid and scales by XChart, which then paints the layers over them.
+ * The chart itself: ground, grid and scales by XChart; all else is drawn over them.
  *
  * <p>Where XChart's own grid lines stand can't be set, only asked for by a distance in pixels; so
  * its grid is off, and one series, with gaps in it, draws the lines at our ticks.
@@ -22,27 +20,25 @@ final class Frame {
 
     private Frame() {}
 
-    static void paint(Graphics2D g, Layout layout, List<Layer> layers) {
+    static void paint(Graphics2D g, Layout layout) {
         Plot.Area area = layout.plot().area();
         XYChart chart = new XYChart(area.width(), area.height());
-        style(chart.getStyler(), layout.plot());
+        style(chart.getStyler(), layout);
         addGrid(chart, layout);
-        for (Layer layer : layers) {
-            chart.addAnnotation(new Over(layer, area));
-        }
         Graphics2D inPlot = (Graphics2D) g.create();
         inPlot.translate(area.left(), area.top());
         chart.paint(inPlot, area.width(), area.height());
         inPlot.dispose();
     }
 
-    private static void style(XYStyler style, Plot plot) {
+    private static void style(XYStyler style, Layout layout) {
+        Plot plot = layout.plot();
         style.setAntiAlias(false) // the grid stands on whole pixels; layers set their own hints
                 .setChartTitleVisible(false)
                 .setLegendVisible(false)
                 .setChartPadding(0)
-                .setChartBackgroundColor(Ink.GROUND)
-                .setPlotBackgroundColor(Ink.GROUND)
+                .setChartBackgroundColor(layout.ground().paper())
+                .setPlotBackgroundColor(layout.ground().paper())
                 .setPlotBorderVisible(false)
                 .setPlotContentSize(1);
         style.setPlotMargin(0)
@@ -82,29 +78,8 @@ final class Frame {
         if (xs.length > 0) {
             XYSeries grid = chart.addSeries("grid", xs, ys);
             grid.setMarker(SeriesMarkers.NONE);
-            grid.setLineColor(Ink.GRID);
+            grid.setLineColor(layout.ground().grid());
             grid.setLineStyle(new BasicStroke((float) layout.hairline()));
-        }
-    }
-
-    /** A layer of ours where XChart paints its annotations: over the grid, in the order added. */
-    private static final class Over extends Annotation {
-        private final Layer layer;
-        private final Plot.Area area;
-
-        Over(Layer layer, Plot.Area area) {
-            super(false);
-            this.layer = layer;
-            this.area = area;
-        }
-
-        @Override
-        public void paint(Graphics2D g) {
-            Graphics2D onSheet = (Graphics2D) g.create();
-            onSheet.translate(-area.left(), -area.top());
-            Fineness.prepare(onSheet);
-            layer.paint(onSheet);
-            onSheet.dispose();
         }
     }
 }

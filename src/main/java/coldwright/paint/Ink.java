@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * How the series of a figure are told apart: by colour, by dashes and by the shape of their points,
@@ -18,37 +19,37 @@ import java.util.Map;
  * to make figures and presentations that are friendly to Colorblind people", 2002, modified 2008
  * (jfly.uni-koeln.de/color); green, wine and indigo from the set "muted" of P. Tol, "Colour
  * Schemes", SRON Technical Note SRON/EPS/TN/09-002, 2012 (values as packages of colour schemes
- * quote them; the note itself was not opened). Only colours with a contrast of at least 3 to 1
- * against white were taken.
+ * quote them; the note itself was not opened). On a dark page they are sky blue of the former and
+ * lighter colours of Tol's sets "bright", "light" and "muted"; for high contrast darker ones of our
+ * own. Only colours with a contrast of at least 3 to 1 against their ground were taken, 4 to 1 on a
+ * dark page and 5 to 1 for high contrast.
  *
  * @param color the colour
  * @param dash lengths of strokes and gaps in widths of the line; empty for an unbroken line
  * @param shape the shape of a point
  * @param pale whether it draws an earlier trace
+ * @param ground what it is drawn on
  */
-record Ink(Color color, List<Float> dash, PointShape shape, boolean pale) {
-    static final Color GROUND = Color.WHITE;
-    static final Color TEXT = new Color(0x26292B);
-    static final Color QUIET_TEXT = new Color(0x53585C);
-    static final Color AXIS = new Color(0x6F7579);
-    static final Color ZERO = new Color(0xB4B9BB);
-    static final Color GRID = new Color(0xE5E8E8);
-    static final Color MARK = new Color(0x53585C);
-
-    /** How much of the colour is left in an earlier trace; the rest is white. */
+record Ink(Color color, List<Float> dash, PointShape shape, boolean pale, Ground ground) {
+    /** How much of the colour is left in an earlier trace; the rest is paper. */
     static final double EARLIER_SHARE = 0.45;
 
     /** How much of the colour is left in the ground of a band. */
     private static final double BAND_SHARE = 0.2;
 
-    private static final Color[] COLORS = {
-        new Color(0x0072B2), // blue
-        new Color(0xD55E00), // vermilion
-        new Color(0x117733), // green
-        new Color(0x882255), // wine
-        new Color(0xCC79A7), // reddish purple
-        new Color(0x332288), // indigo
-    };
+    private static final Map<Ground, List<Color>> COLORS =
+            Map.of(
+                    Ground.LIGHT,
+                    // blue, vermilion, green, wine, reddish purple, indigo
+                    colors(0x0072B2, 0xD55E00, 0x117733, 0x882255, 0xCC79A7, 0x332288),
+                    Ground.DARK,
+                    // sky blue, red, pear, pink, sand, olive
+                    colors(0x56B4E9, 0xEE6677, 0xBBCC33, 0xFFAABB, 0xEEDD88, 0x999933),
+                    Ground.CONTRAST,
+                    // blue, brown, ochre, black, night blue, grey
+                    colors(0x0072B2, 0x5B2C00, 0x8A6B00, 0x000000, 0x222255, 0x555555));
+
+    private static final int COUNT = 6;
 
     private static final List<List<Float>> DASHES =
             List.of(
@@ -64,23 +65,26 @@ record Ink(Color color, List<Float> dash, PointShape shape, boolean pale) {
      *
      * @param number which series of the figure it is, for the colour
      * @param place which of its own kind it is, for dashes and shape: a line alone is unbroken
+     * @param ground what it is drawn on
      */
-    static Ink of(int number, int place) {
-        int round = place / COLORS.length;
+    static Ink of(int number, int place, Ground ground) {
+        int round = place / COUNT;
         PointShape[] shapes = PointShape.values();
         return new Ink(
-                COLORS[number % COLORS.length],
+                COLORS.get(ground).get(number % COUNT),
                 DASHES.get((place + round) % DASHES.size()),
                 shapes[(place + round) % shapes.length],
-                false);
+                false,
+                ground);
     }
 
     /** The inks of all series of a figure, in their order. */
-    static List<Ink> of(List<Series> series) {
+    static List<Ink> of(List<Series> series, Ground ground) {
         List<Ink> inks = new ArrayList<>();
         Map<Class<?>, Integer> places = new HashMap<>();
         for (Series one : series) {
-            inks.add(of(inks.size(), places.merge(one.getClass(), 1, Integer::sum) - 1));
+            int place = places.merge(one.getClass(), 1, Integer::sum) - 1;
+            inks.add(of(inks.size(), place, ground));
         }
         return inks;
     }
@@ -98,7 +102,7 @@ record Ink(Color color, List<Float> dash, PointShape shape, boolean pale) {
 
     /** The same ink as it was: pale. */
     Ink earlier() {
-        return new Ink(paler(EARLIER_SHARE), dash, shape, true);
+        return new Ink(ground.paler(color, EARLIER_SHARE), dash, shape, true, ground);
     }
 
     /** How bars are hatched: not at all, rising, falling, then again but closer. */
@@ -107,17 +111,10 @@ record Ink(Color color, List<Float> dash, PointShape shape, boolean pale) {
     }
 
     Color band() {
-        return paler(BAND_SHARE);
+        return ground.paler(color, BAND_SHARE);
     }
 
-    private Color paler(double share) {
-        return new Color(
-                mixed(color.getRed(), share),
-                mixed(color.getGreen(), share),
-                mixed(color.getBlue(), share));
-    }
-
-    private static int mixed(int channel, double share) {
-        return (int) Math.round(255 - (255 - channel) * share);
+    private static List<Color> colors(int... rgb) {
+        return IntStream.of(rgb).mapToObj(Color::new).toList();
     }
 }

@@ -21,6 +21,7 @@ final class Layout {
     private final Figure figure;
     private final Optional<Figure> earlier;
     private final Sheet sheet;
+    private final Optional<Plot> former;
     private final double em;
     private final Type plain;
     private final Type small;
@@ -32,7 +33,8 @@ final class Layout {
     private Ticks yTicks;
     private Plot plot;
 
-    private Layout(Figure figure, Optional<Figure> earlier, Sheet sheet) {
+    private Layout(Figure figure, Optional<Figure> earlier, Sheet sheet, Optional<Plot> former) {
+        this.former = former;
         this.figure = figure;
         this.earlier = earlier;
         this.sheet = sheet;
@@ -40,11 +42,11 @@ final class Layout {
         plain = Type.of(em);
         small = Type.of(Math.rint(em * 0.94));
         bars = Bars.of(figure);
-        legend = Legend.of(figure, earlier, plain);
+        legend = Legend.of(figure, earlier, plain, sheet.look().ground());
     }
 
-    static Layout of(Figure figure, Optional<Figure> earlier, Sheet sheet) {
-        Layout layout = new Layout(figure, earlier, sheet);
+    static Layout of(Figure figure, Optional<Figure> earlier, Sheet sheet, Optional<Plot> former) {
+        Layout layout = new Layout(figure, earlier, sheet, former);
         layout.make();
         return layout;
     }
@@ -52,9 +54,7 @@ final class Layout {
     private void make() {
         double pad = em * 0.9;
         double inner = sheet.width() - 2 * pad;
-        double top = setTitle(pad, inner);
-        top = setHead(pad, inner, top) + em * 0.6;
-
+        double top = setHead(pad, inner, setTitle(pad, inner)) + em * 0.6;
         double bottom = sheet.height() - em * 0.55;
         String xCaption = plain.cut(figure.x().caption(), inner);
         double captionBase = bottom - em * 0.2;
@@ -63,13 +63,18 @@ final class Layout {
 
         List<Figure> both = new ArrayList<>(List.of(figure));
         earlier.ifPresent(both::add);
-        Span x = Reach.x(both);
-        Span y = Reach.y(both, x);
+        Span wholeX = Reach.x(both);
+        Span x = Reach.held(wholeX, figure.x(), former.map(Plot::x)).orElse(wholeX);
+        Span wholeY = Reach.y(both, x);
+        Optional<Span> heldY = Reach.held(wholeY, figure.y(), former.map(Plot::y));
         List<String> ends = bars.drawn() ? List.of() : Ticks.on(x, MOST_TICKS).labels();
         double last = ends.isEmpty() ? 0 : plain.width(ends.get(ends.size() - 1));
         double rightPad = Math.max(em * 1.3, last / 2 + em * 0.3);
         double plotBottom = bottom - oneLine - tickLength() - em * 0.25;
-        yTicks = ticks(figure.y(), y, (plotBottom - top) / (em * BETWEEN_Y_TICKS_EMS));
+        double rows = (plotBottom - top) / (em * BETWEEN_Y_TICKS_EMS);
+        yTicks =
+                heldY.map(span -> Ticks.on(span, count(rows)))
+                        .orElseGet(() -> ticks(figure.y(), wholeY, count(rows)));
         double left = pad + labelsWidth();
         double width = sheet.width() - left - rightPad;
         List<List<String>> words = words(width);
@@ -87,7 +92,7 @@ final class Layout {
         setLabels(words);
         if (!xCaption.isBlank()) {
             double at = Math.max(pad, area.right() - plain.width(xCaption));
-            lines.add(new Line(xCaption, plain, Ink.TEXT, at, captionBase));
+            lines.add(new Line(xCaption, plain, sheet.look().ground().text(), at, captionBase));
         }
     }
 
@@ -100,7 +105,7 @@ final class Layout {
         int most = sheet.height() < em * 20 ? 2 : 3;
         for (String line : type.wrapped(figure.title(), inner, most)) {
             y += type.size() * 0.9;
-            lines.add(new Line(line, type, Ink.TEXT, pad, y));
+            lines.add(new Line(line, type, sheet.look().ground().text(), pad, y));
             y += type.size() * 0.25;
         }
         return y + em * 0.4;
@@ -128,14 +133,17 @@ final class Layout {
             y = samples.isEmpty() ? y : samples.get(samples.size() - 1).y() - em + row;
         }
         if (captioned) {
-            lines.add(new Line(caption, plain, Ink.TEXT, pad, y + em));
+            lines.add(new Line(caption, plain, sheet.look().ground().text(), pad, y + em));
             y += em * ROW_EMS;
         }
         return y;
     }
 
-    private static Ticks ticks(Axis axis, Span span, double most) {
-        int count = (int) Math.max(2, Math.min(MOST_TICKS, Math.round(most)));
+    private static int count(double most) {
+        return (int) Math.max(2, Math.min(MOST_TICKS, Math.round(most)));
+    }
+
+    private static Ticks ticks(Axis axis, Span span, int count) {
         Ticks out = Ticks.letOut(span, count);
         double from = axis.from().isPresent() ? span.from() : out.span().from();
         double to = axis.to().isPresent() ? span.to() : out.span().to();
@@ -178,7 +186,7 @@ final class Layout {
             for (int i = 0; i < labels.size(); i++) {
                 double x = plot.area().left() - gap - plain.width(labels.get(i));
                 double y = plot.yPx(yTicks.value(i)) + em * 0.36;
-                lines.add(new Line(labels.get(i), plain, Ink.QUIET_TEXT, x, y));
+                lines.add(new Line(labels.get(i), plain, sheet.look().ground().quietText(), x, y));
             }
         }
         double y = plot.area().bottom() + tickLength() + em * 1.1;
@@ -197,11 +205,15 @@ final class Layout {
 
     private void setCentred(String text, double middle, double y) {
         double x = middle - plain.width(text) / 2;
-        lines.add(new Line(text, plain, Ink.QUIET_TEXT, x, y));
+        lines.add(new Line(text, plain, sheet.look().ground().quietText(), x, y));
     }
 
     Figure figure() {
         return figure;
+    }
+
+    Sheet sheet() {
+        return sheet;
     }
 
     Optional<Figure> earlier() {
@@ -251,6 +263,10 @@ final class Layout {
 
     boolean xLabelled() {
         return !bars.drawn() && (!figure.series().isEmpty() || figure.x().from().isPresent());
+    }
+
+    Ground ground() {
+        return sheet.look().ground();
     }
 
     double tickLength() {

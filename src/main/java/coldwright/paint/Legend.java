@@ -17,8 +17,9 @@ import java.util.Optional;
  *
  * @param entries samples and names in the order of the series; the earlier trace, once, last
  * @param type what the names are set in
+ * @param ground what they are drawn on
  */
-record Legend(List<Entry> entries, Type type) {
+record Legend(List<Entry> entries, Type type, Ground ground) {
     /** The word that names the earlier trace. */
     static final String EARLIER = "earlier";
 
@@ -45,10 +46,10 @@ record Legend(List<Entry> entries, Type type) {
     /** An entry in its place; y is the base line of its name. */
     record Placed(Entry entry, double x, double y) {}
 
-    static Legend of(Figure figure, Optional<Figure> earlier, Type type) {
+    static Legend of(Figure figure, Optional<Figure> earlier, Type type, Ground ground) {
         List<Entry> entries = new ArrayList<>();
         List<Series> all = figure.series();
-        List<Ink> inks = Ink.of(all);
+        List<Ink> inks = Ink.of(all, ground);
         for (int i = 0; i < all.size(); i++) {
             if (!all.get(i).name().isBlank()) {
                 entries.add(new Entry(all.get(i).name().strip(), kind(all.get(i)), inks.get(i)));
@@ -63,8 +64,8 @@ record Legend(List<Entry> entries, Type type) {
                                 new Entry(
                                         EARLIER,
                                         kind(was.series().get(0)),
-                                        Ink.of(0, 0).earlier())));
-        return new Legend(entries, type);
+                                        Ink.of(0, 0, ground).earlier())));
+        return new Legend(entries, type, ground);
     }
 
     private static boolean saysNothingNew(Figure figure, Entry only) {
@@ -167,12 +168,12 @@ record Legend(List<Entry> entries, Type type) {
                     BarLayer.hatch(
                             g,
                             new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1),
-                            entry.ink().hatch(),
+                            entry.ink(),
                             type.size());
                 }
             }
         }
-        g.setColor(Ink.TEXT);
+        g.setColor(ground.text());
         type.set(g, entry.name(), x + wide + type.size() * AFTER_SAMPLE_EMS, placed.y());
     }
 

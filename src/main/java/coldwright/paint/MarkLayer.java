@@ -3,7 +3,6 @@ package coldwright.paint;
 import coldwright.figure.Mark;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -17,7 +16,6 @@ import java.util.List;
  * @param layout where they are drawn
  */
 record MarkLayer(List<Mark> marks, Layout layout) implements Layer {
-    private static final Color HALO = new Color(255, 255, 255, 215);
     private static final int MOST_ROWS = 8;
 
     @Override
@@ -45,7 +43,7 @@ record MarkLayer(List<Mark> marks, Layout layout) implements Layer {
         Plot.Area area = layout.plot().area();
         float width = (float) layout.axisWidth();
         float dash = (float) (layout.em() * 0.28);
-        g.setColor(Ink.MARK);
+        g.setColor(layout.ground().mark());
         g.setStroke(
                 new BasicStroke(
                         width,
@@ -80,9 +78,9 @@ record MarkLayer(List<Mark> marks, Layout layout) implements Layer {
             }
         }
         taken.add(box);
-        g.setColor(HALO);
+        g.setColor(layout.ground().halo());
         g.fill(box);
-        g.setColor(Ink.MARK);
+        g.setColor(layout.ground().mark());
         type.set(g, text, box.getX() + gap / 2, box.getMaxY() - type.size() * 0.33);
     }
 

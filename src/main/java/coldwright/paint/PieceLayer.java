@@ -50,7 +50,7 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
             }
         }
         in.dispose();
-        g.setColor(Ink.AXIS);
+        g.setColor(layout.ground().axis());
         g.setStroke(new BasicStroke((float) Math.max(0.7, layout.em() * 0.07)));
         g.draw(field);
     }
@@ -149,7 +149,7 @@ record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements 
         labels.add(plate.getBounds2D());
         g.setColor(HALO);
         g.fill(plate);
-        g.setColor(Ink.TEXT);
+        g.setColor(Ground.LIGHT.text());
         type.set(g, label.text(), x, y + h * 0.35);
     }
 

@@ -7,6 +7,7 @@ import coldwright.figure.Numbers;
 import coldwright.figure.Series;
 
 import java.util.List;
+import java.util.Optional;
 
 /** From where to where the axes of a figure must run to show its data, and an earlier trace's. */
 final class Reach {
@@ -15,6 +16,9 @@ final class Reach {
 
     /** Room above bars for their values, as a share of the span. */
     private static final double ABOVE_BARS = 0.07;
+
+    /** How much of the former axes data must fill so that these stay. */
+    private static final double HELD_SHARE = 0.6;
 
     private double least = Double.POSITIVE_INFINITY;
     private double most = Double.NEGATIVE_INFINITY;
@@ -61,6 +65,17 @@ final class Reach {
             return reach.on(figure.y(), 0, ABOVE_BARS);
         }
         return reach.on(figure.y(), 0, 0);
+    }
+
+    /** The former span, if the data fit it and fill enough of it. */
+    static Optional<Span> held(Span whole, Axis axis, Optional<Span> former) {
+        boolean fixed = axis.from().isPresent() || axis.to().isPresent();
+        return former.filter(
+                span ->
+                        !fixed
+                                && span.holds(whole.from())
+                                && span.holds(whole.to())
+                                && whole.width() >= HELD_SHARE * span.width());
     }
 
     static Numbers xOf(Series series) {

@@ -30,10 +30,11 @@ public record Sheet(int width, int height, Look look) {
      *
      * @param screenScale pixels of the screen to a logical pixel, 0.5 to 4
      * @param typePx size of the plain type in logical pixels, 6 to 72
+     * @param ground what it is drawn on
      */
-    public record Look(double screenScale, double typePx) {
+    public record Look(double screenScale, double typePx, Ground ground) {
         /** One pixel to a pixel, in a type that reads well on a screen. */
-        public static final Look PLAIN = new Look(1, 13);
+        public static final Look PLAIN = new Look(1, 13, Ground.LIGHT);
 
         public Look {
             if (!(screenScale >= 0.5 && screenScale <= 4)) {
@@ -65,7 +66,7 @@ public record Sheet(int width, int height, Look look) {
      * @return the sheet
      */
     public Sheet withScale(double screenScale) {
-        return new Sheet(width, height, new Look(screenScale, look.typePx()));
+        return new Sheet(width, height, new Look(screenScale, look.typePx(), look.ground()));
     }
 
     /**
@@ -75,7 +76,17 @@ public record Sheet(int width, int height, Look look) {
      * @return the sheet
      */
     public Sheet withType(double typePx) {
-        return new Sheet(width, height, new Look(look.screenScale(), typePx));
+        return new Sheet(width, height, new Look(look.screenScale(), typePx, look.ground()));
+    }
+
+    /**
+     * The same sheet on another ground.
+     *
+     * @param ground what it is drawn on
+     * @return the sheet
+     */
+    public Sheet withGround(Ground ground) {
+        return new Sheet(width, height, new Look(look.screenScale(), look.typePx(), ground));
     }
 
     /** The type's size, less on a sheet too small for it. */

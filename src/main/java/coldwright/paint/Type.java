@@ -10,6 +10,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -27,6 +29,14 @@ record Type(Font font) {
     private static final Pattern NOT_SHOWN = Pattern.compile("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF]");
     private static final Pattern SPACE = Pattern.compile("\\s+");
     private static final String CUT = "…";
+
+    /** Widths once measured: the same words come again with every turn of a dial. */
+    private static final Map<Measured, Double> WIDTHS = new ConcurrentHashMap<>();
+
+    private static final int MOST_WIDTHS = 4_000;
+
+    /** A text in a type. */
+    private record Measured(String font, float size, String text) {}
 
     static Type of(double px) {
         return new Type(LATO.deriveFont((float) px));
@@ -59,6 +69,19 @@ record Type(Font font) {
     }
 
     double width(String text) {
+        Measured key = new Measured(font.getFontName(), font.getSize2D(), text);
+        Double known = WIDTHS.get(key);
+        if (known == null) {
+            if (WIDTHS.size() >= MOST_WIDTHS) {
+                WIDTHS.clear();
+            }
+            known = measured(text);
+            WIDTHS.put(key, known);
+        }
+        return known;
+    }
+
+    private double measured(String text) {
         String shown = shown(text);
         return shown.isEmpty() ? 0 : fontFor(shown).getStringBounds(shown, EXACT).getWidth();
     }

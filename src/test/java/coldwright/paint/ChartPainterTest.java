@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import java.awt.GraphicsEnvironment;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -200,8 +201,8 @@ class ChartPainterTest {
         int half = 0;
         for (int x = left - 3; x <= left + 3; x++) {
             int grey = Pixels.grey(plate.picture().rgbAt(x, row));
-            full += grey == Pixels.grey(Ink.AXIS.getRGB()) ? 1 : 0;
-            half += grey > Pixels.grey(Ink.AXIS.getRGB()) + 2 && grey < 220 ? 1 : 0;
+            full += grey == Pixels.grey(Ground.LIGHT.axis().getRGB()) ? 1 : 0;
+            half += grey > Pixels.grey(Ground.LIGHT.axis().getRGB()) + 2 && grey < 220 ? 1 : 0;
         }
         assertTrue(full >= 1, "no crisp axis");
         assertEquals(0, half, "the axis is blurred");
@@ -288,5 +289,48 @@ class ChartPainterTest {
             sum += (255 - Pixels.grey(picture.rgbAt(x, y))) / 255.0;
         }
         return sum;
+    }
+
+    @Test
+    void axesStayWhileDataFitThem() {
+        Figure four = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.44 * x);
+        Figure three = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.32 * x);
+        Figure little = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.1 * x);
+        Figure much = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.6 * x);
+        Sheet sheet = Sheet.of(400, 300);
+        Plot first = ChartPainter.paint(four, sheet).plot();
+        assertEquals(first, again(three, first, sheet), "it fills more than 60 % of 0 to 5");
+        assertTrue(again(little, first, sheet).y().to() < 2, "it fills too little");
+        assertTrue(again(much, first, sheet).y().to() >= 6, "it does not fit");
+    }
+
+    private static Plot again(Figure figure, Plot former, Sheet sheet) {
+        return ChartPainter.paint(figure, Optional.empty(), sheet, Optional.of(former)).plot();
+    }
+
+    @Test
+    void aChartOverAKeptBackdropIsTheSameChart() {
+        Figure figure = Figure.of("kept").x("x", "s").y("y", "°C").line("one", 0, 3, x -> x * x);
+        Sheet sheet = Sheet.of(333, 247);
+        int[] first = ChartPainter.paint(figure, sheet).picture().argbPremultiplied();
+        int[] second = ChartPainter.paint(figure, sheet).picture().argbPremultiplied();
+        assertArrayEquals(first, second);
+        int[] other =
+                ChartPainter.paint(
+                                Figure.of("kept")
+                                        .x("x", "s")
+                                        .y("y", "°C")
+                                        .line("one", 0, 3, x -> 9 - x * x),
+                                sheet)
+                        .picture()
+                        .argbPremultiplied();
+        assertFalse(Arrays.equals(first, other));
+    }
+
+    @Test
+    void aDarkPlateIsDark() {
+        Sheet dark = Sheet.of(300, 200).withGround(Ground.DARK);
+        Figure figure = Figure.of("night").line("one", 0, 1, x -> x);
+        assertEquals(0x202B32, ChartPainter.paint(figure, dark).picture().rgbAt(1, 1));
     }
 }

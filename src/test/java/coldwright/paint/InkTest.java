@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 import java.awt.Color;
 import java.util.ArrayList;
@@ -36,26 +38,28 @@ class InkTest {
         {{0.29275, 0.70725, 0}, {0.29275, 0.70725, 0}, {-0.02234, 0.02234, 1}},
     };
 
-    @Test
-    void eachColourStandsOutFromWhite() {
+    @ParameterizedTest
+    @EnumSource
+    void eachColourStandsOutFromItsGround(Ground ground) {
         for (int i = 0; i < COLORS; i++) {
-            double contrast = contrast(Ink.of(i, 0).color());
+            double contrast = contrast(Ink.of(i, 0, ground).color(), ground);
             assertTrue(contrast >= LEAST_CONTRAST, i + " has a contrast of " + contrast);
         }
-        for (Color text : List.of(Ink.TEXT, Ink.QUIET_TEXT, Ink.MARK)) {
-            assertTrue(contrast(text) >= LEAST_CONTRAST_OF_TEXT);
+        for (Color text : List.of(ground.text(), ground.quietText(), ground.mark())) {
+            assertTrue(contrast(text, ground) >= LEAST_CONTRAST_OF_TEXT);
         }
     }
 
-    @Test
-    void coloursStayApartForAllKindsOfSight() {
+    @ParameterizedTest
+    @EnumSource
+    void coloursStayApartForAllKindsOfSight(Ground ground) {
         for (double[][] sight : SIGHTS) {
             for (int i = 0; i < COLORS; i++) {
                 for (int k = i + 1; k < COLORS; k++) {
                     double apart =
                             distance(
-                                    lab(Ink.of(i, 0).color(), sight),
-                                    lab(Ink.of(k, 0).color(), sight));
+                                    lab(Ink.of(i, 0, ground).color(), sight),
+                                    lab(Ink.of(k, 0, ground).color(), sight));
                     assertTrue(apart >= LEAST_DISTANCE, i + " and " + k + ": " + apart);
                 }
             }
@@ -68,7 +72,7 @@ class InkTest {
         Set<PointShape> shapes = new HashSet<>();
         Set<String> all = new HashSet<>();
         for (int i = 0; i < COLORS * COLORS; i++) {
-            Ink ink = Ink.of(i, i);
+            Ink ink = Ink.of(i, i, Ground.LIGHT);
             if (i < COLORS) {
                 dashes.add(ink.dash().toString());
                 shapes.add(ink.shape());
@@ -80,17 +84,20 @@ class InkTest {
         assertEquals(COLORS * COLORS, all.size());
     }
 
-    @Test
-    void anEarlierInkIsPalerButSeen() {
+    @ParameterizedTest
+    @EnumSource
+    void anEarlierInkIsPalerButSeen(Ground ground) {
         for (int i = 0; i < COLORS; i++) {
-            double now = contrast(Ink.of(i, i).color());
-            double then = contrast(Ink.of(i, i).earlier().color());
+            double now = contrast(Ink.of(i, i, ground).color(), ground);
+            double then = contrast(Ink.of(i, i, ground).earlier().color(), ground);
             assertTrue(then < now * 0.65 && then > 1.2, now + " then " + then);
         }
     }
 
-    private static double contrast(Color color) {
-        return 1.05 / (Pixels.luminance(color.getRGB() & 0xFFFFFF) + 0.05);
+    private static double contrast(Color color, Ground ground) {
+        double one = Pixels.luminance(color.getRGB() & 0xFFFFFF) + 0.05;
+        double other = Pixels.luminance(ground.paper().getRGB() & 0xFFFFFF) + 0.05;
+        return Math.max(one, other) / Math.min(one, other);
     }
 
     private static double distance(List<Double> a, List<Double> b) {

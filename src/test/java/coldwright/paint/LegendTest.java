@@ -41,7 +41,8 @@ class LegendTest {
             many = many.line("series number " + i, 0, 1, x -> at);
         }
         for (int width = 100; width <= 1600; width += 300) {
-            Layout layout = Layout.of(many, Optional.empty(), Sheet.of(width, 400));
+            Layout layout =
+                    Layout.of(many, Optional.empty(), Sheet.of(width, 400), Optional.empty());
             for (Legend.Placed sample : layout.samples()) {
                 assertTrue(sample.y() < layout.plot().area().top(), "at width " + width);
             }
@@ -51,7 +52,8 @@ class LegendTest {
     @Test
     void linesOfTextDoNotOverlapNorLeaveTheSheet() {
         for (Sheet sheet : List.of(Sheet.of(400, 300), Sheet.of(800, 500), Sheet.of(1600, 1000))) {
-            Layout layout = Layout.of(TWO.x("sugar", "%"), Optional.empty(), sheet);
+            Layout layout =
+                    Layout.of(TWO.x("sugar", "%"), Optional.empty(), sheet, Optional.empty());
             for (Line line : layout.lines()) {
                 double right = line.x() + line.type().width(line.text());
                 assertTrue(line.x() >= 0 && right <= sheet.width(), line.text());
@@ -69,7 +71,7 @@ class LegendTest {
     }
 
     private static List<String> names(Figure figure, Optional<Figure> earlier) {
-        return Legend.of(figure, earlier, Type.of(13)).entries().stream()
+        return Legend.of(figure, earlier, Type.of(13), Ground.LIGHT).entries().stream()
                 .map(Legend.Entry::name)
                 .toList();
     }
