@@ -1,6 +1,7 @@
 package coldwright.bench;
 
 import coldwright.bench.compile.CompiledStep;
+import coldwright.bench.compile.Proposal;
 import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.Launch;
 import coldwright.bench.process.Spares;
@@ -40,6 +41,7 @@ public final class Bench implements AutoCloseable {
     private final Deque<Job> waiting = new ArrayDeque<>();
     private final Thread worker = new Thread(this::work, "bench");
     private Job current;
+    private Question question;
     private boolean closed;
 
     private Bench(BenchSettings settings) {
@@ -92,6 +94,33 @@ public final class Bench implements AutoCloseable {
             List<String> above, String snippet, Map<String, Double> dials, RunWatcher watcher) {
         String turned = CompiledStep.withNumbers(snippet, dials);
         return add(new Job(above, turned, record(watcher), true));
+    }
+
+    /**
+     * Finds the names that may stand at a caret. Runs nothing and starts no process. It is looked
+     * at between runs, and any run that is asked for goes first; a question that has no answer yet
+     * gives way to the next one.
+     *
+     * @param above the snippets above, in order
+     * @param text the snippet
+     * @param caret where the caret stands in it, 0 to its length; what follows is not looked at
+     * @return the names, in no order of use; none if a snippet above does not compile, or the caret
+     *     stands in a remark or a text; cancelled if something else was asked, or the bench is
+     *     closed
+     * @throws IllegalArgumentException if the caret stands outside the text
+     */
+    public CompletableFuture<List<Proposal>> complete(List<String> above, String text, int caret) {
+        Question asked = new Question(above, text, caret);
+        Question dropped;
+        synchronized (this) {
+            dropped = closed ? asked : question;
+            question = closed ? null : asked;
+            notifyAll();
+        }
+        if (dropped != null) {
+            dropped.answer().cancel(false);
+        }
+        return asked.answer();
     }
 
     private RunRecord record(RunWatcher watcher) {
@@ -157,7 +186,12 @@ public final class Bench implements AutoCloseable {
 
     private void work() {
         compilation.warmUp();
-        for (Job job = next(); job != null; job = next()) {
+        while (awaitWork()) {
+            Job job = next();
+            if (job == null) {
+                answer();
+                continue;
+            }
             Run run = job.record().end(outcome(job));
             synchronized (this) {
                 current = null;
@@ -168,16 +202,53 @@ public final class Bench implements AutoCloseable {
         compilation.close();
     }
 
-    private synchronized Job next() {
+    private synchronized boolean awaitWork() {
         try {
-            while (waiting.isEmpty() && !closed) {
+            while (waiting.isEmpty() && question == null && !closed) {
                 wait();
             }
         } catch (InterruptedException e) {
             closed = true;
         }
+        return !closed;
+    }
+
+    private synchronized Job next() {
         current = closed ? null : waiting.poll();
         return current;
+    }
+
+    /** Answers the question; leaves it for later if a run is asked for meanwhile. */
+    private void answer() {
+        Question asked;
+        synchronized (this) {
+            asked = question;
+        }
+        if (asked == null) {
+            return;
+        }
+        try {
+            List<Proposal> names = compilation.complete(asked, () -> interrupted(asked));
+            answered(asked);
+            asked.answer().complete(names);
+        } catch (CancellationException e) {
+            // a run goes first, or nobody wants to know any more
+        } catch (RuntimeException | StackOverflowError e) {
+            System.getLogger("coldwright.bench")
+                    .log(System.Logger.Level.WARNING, "no names were found", e);
+            answered(asked);
+            asked.answer().complete(List.of());
+        }
+    }
+
+    private synchronized boolean interrupted(Question asked) {
+        return closed || question != asked || !waiting.isEmpty();
+    }
+
+    private synchronized void answered(Question asked) {
+        if (question == asked) {
+            question = null;
+        }
     }
 
     private Outcome outcome(Job job) {
@@ -201,14 +272,20 @@ public final class Bench implements AutoCloseable {
     @Override
     public void close() {
         List<Job> dropped = new ArrayList<>();
+        Question unanswered;
         synchronized (this) {
             closed = true;
+            unanswered = question;
+            question = null;
             dropped.addAll(waiting);
             waiting.clear();
             notifyAll();
         }
         stop();
         dropped.forEach(job -> job.result().cancel(false));
+        if (unanswered != null) {
+            unanswered.answer().cancel(false);
+        }
         spares.close();
     }
 }

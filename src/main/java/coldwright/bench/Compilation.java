@@ -1,7 +1,9 @@
 package coldwright.bench;
 
 import coldwright.bench.compile.CompiledStep;
+import coldwright.bench.compile.Completer;
 import coldwright.bench.compile.Lines;
+import coldwright.bench.compile.Proposal;
 import coldwright.bench.compile.RefusedException;
 import coldwright.bench.compile.StepCompiler;
 import coldwright.bench.compile.StepRun;
@@ -14,6 +16,7 @@ import java.util.function.BooleanSupplier;
 /** The first half of a run: compiles what is not compiled yet, keeps what is. */
 final class Compilation implements AutoCloseable {
     private final BenchSettings settings;
+    private final Completer completer = new Completer(this::newCompiler);
     private StepCompiler compiler;
 
     Compilation(BenchSettings settings) {
@@ -94,9 +97,25 @@ final class Compilation implements AutoCloseable {
             compiler = null;
         }
         if (compiler == null) {
-            compiler = new StepCompiler(settings.classPath(), settings.imports());
+            compiler = newCompiler();
         }
         return compiler;
+    }
+
+    private StepCompiler newCompiler() {
+        return new StepCompiler(settings.classPath(), settings.imports());
+    }
+
+    /**
+     * Finds the names that may stand at a caret.
+     *
+     * @param question where
+     * @param stopped asked now and then whether to give up
+     * @return the names
+     * @throws java.util.concurrent.CancellationException if it was given up
+     */
+    List<Proposal> complete(Question question, BooleanSupplier stopped) {
+        return completer.complete(question.above(), question.text(), question.caret(), stopped);
     }
 
     /**
@@ -116,6 +135,7 @@ final class Compilation implements AutoCloseable {
 
     @Override
     public void close() {
+        completer.close();
         if (compiler != null) {
             compiler.close();
         }

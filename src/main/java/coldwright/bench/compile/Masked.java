@@ -13,12 +13,18 @@ final class Masked {
     private Masked() {}
 
     static String of(String text) {
+        return of(text, ' ');
+    }
+
+    /** The same, with a letter in place of each character of a text. */
+    static String of(String text, char letter) {
         StringBuilder masked = new StringBuilder(text);
         Matcher matcher = QUIET.matcher(text);
         while (matcher.find()) {
+            char instead = matcher.group().startsWith("/") ? ' ' : letter;
             for (int i = matcher.start(); i < matcher.end(); i++) {
                 if (text.charAt(i) != '\n') {
-                    masked.setCharAt(i, ' ');
+                    masked.setCharAt(i, instead);
                 }
             }
         }

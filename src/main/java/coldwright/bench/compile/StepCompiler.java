@@ -3,9 +3,12 @@ package coldwright.bench.compile;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
+import jdk.jshell.MethodSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.TypeDeclSnippet;
+import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl.UserException;
 
 import java.io.File;
@@ -207,6 +210,22 @@ public final class StepCompiler implements AutoCloseable {
     private boolean sound(Snippet part) {
         Snippet.Status status = shell.status(part);
         return status == Snippet.Status.VALID || status == Snippet.Status.OVERWRITTEN;
+    }
+
+    /** Knows what stands here. */
+    SourceCodeAnalysis analysis() {
+        return shell.sourceCodeAnalysis();
+    }
+
+    /** The variables, methods and types that the steps declare. */
+    Set<String> declaredNames() {
+        Stream<String> values =
+                Stream.concat(
+                        shell.variables().map(VarSnippet::name),
+                        shell.methods().map(MethodSnippet::name));
+        return Stream.concat(values, shell.types().map(TypeDeclSnippet::name))
+                .filter(name -> !name.startsWith("$"))
+                .collect(Collectors.toSet());
     }
 
     /**

@@ -1,0 +1,102 @@
+package coldwright.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.bench.compile.Proposal;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** The bench is asked for names between runs. */
+final class BenchNamesTest {
+    private Bench bench;
+
+    @BeforeEach
+    void open() {
+        bench = Bench.open(Benches.settings());
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+    }
+
+    private static List<Proposal> wait(CompletableFuture<List<Proposal>> names) throws Exception {
+        return names.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
+    }
+
+    @Test
+    void namesAreFoundAndRunsStayAsTheyWere() throws Exception {
+        List<String> above = List.of("String flavour = \"malt\";");
+        String snippet = "flavour.length();";
+        assertEquals(
+                new Outcome.Finished("4", "int"), Benches.run(bench, above, snippet).outcome());
+        List<Proposal> names = wait(bench.complete(above, "flavour.len", 11));
+        assertEquals(List.of(new Proposal("length", "length()", 8, "String", true, false)), names);
+        assertEquals(
+                new Outcome.Finished("4", "int"), Benches.run(bench, above, snippet).outcome());
+    }
+
+    @Test
+    void nothingIsRun() throws Exception {
+        String endless = "int turns = 0;\nwhile (true) { turns++; }\n";
+        List<Proposal> names =
+                wait(bench.complete(List.of(), endless + "tur", endless.length() + 3));
+        assertTrue(names.stream().anyMatch(one -> one.name().equals("turns")), names.toString());
+    }
+
+    @Test
+    void anOlderQuestionGivesWay() throws Exception {
+        CompletableFuture<List<Proposal>> first = bench.complete(List.of(), "int a = 1; a", 12);
+        CompletableFuture<List<Proposal>> second = bench.complete(List.of(), "int b1 = 1; b1", 14);
+        assertEquals("b1", wait(second).get(0).name());
+        assertTrue(first.isCancelled());
+    }
+
+    @Test
+    void aRunThatIsAskedForGoesFirst() throws Exception {
+        List<String> order = Collections.synchronizedList(new ArrayList<>());
+        CountDownLatch done = new CountDownLatch(3);
+        bench.run(List.of(), "Thread.sleep(500);", RunWatcher.NONE)
+                .thenRun(() -> note("first run", order, done));
+        bench.complete(List.of(), "int a1 = 1; a1", 14).thenRun(() -> note("names", order, done));
+        bench.run(List.of(), "1 + 1", RunWatcher.NONE)
+                .thenRun(() -> note("second run", order, done));
+        assertTrue(done.await(Benches.HUNG_SECONDS, TimeUnit.SECONDS));
+        assertEquals(List.of("first run", "second run", "names"), order);
+    }
+
+    private static void note(String what, List<String> order, CountDownLatch done) {
+        order.add(what);
+        done.countDown();
+    }
+
+    @Test
+    void aClosedBenchCancelsTheQuestion() {
+        CompletableFuture<List<Proposal>> before = bench.complete(List.of(), "a", 1);
+        bench.close();
+        CompletableFuture<List<Proposal>> after = bench.complete(List.of(), "a", 1);
+        assertTrue(after.isCancelled());
+        assertTrue(before.isCancelled() || before.isDone());
+    }
+
+    @Test
+    void aCaretOutsideTheSnippetIsRefused() {
+        IllegalArgumentException refused =
+                assertThrows(
+                        IllegalArgumentException.class, () -> bench.complete(List.of(), "ab", 3));
+        assertEquals(
+                "caret is 3; it must be between 0 and 2, the length of the snippet",
+                refused.getMessage());
+    }
+}
