@@ -77,6 +77,17 @@ public final class FigureText {
         return text.toString();
     }
 
+    /**
+     * The course of one line.
+     *
+     * @param curve the line
+     * @param figure whose axes it is read on
+     * @return such as {@code falls from 0 to −3.4 °C as sucrose rises from 0 to 40 %}
+     */
+    public static String course(Series.Curve curve, Figure figure) {
+        return Course.of(curve.x(), curve.y()).told(figure);
+    }
+
     private static String ended(String sentence) {
         return sentence.matches("(?s).*[.!?…]") ? sentence : sentence + ".";
     }

@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.Outcome;
 import coldwright.bench.Problem;
 import coldwright.bench.Run;
+import coldwright.figure.Series;
 
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -11,7 +12,10 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What came of running a snippet, and whether it still stands. */
 public final class Came {
@@ -22,10 +26,26 @@ public final class Came {
     private final ReadOnlyBooleanWrapper outOfDate = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper everFinished = new ReadOnlyBooleanWrapper(false);
     private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
+    private Supplier<Optional<Series.Curve>> foretold = Optional::empty;
     private List<String> ranWith = List.of();
 
     /** What stood there when a dial began to move; null while none does. */
     private List<Drawn> beforeTurning;
+
+    /** Says which line, if any, was drawn before the run; it stands in the first figure. */
+    void foretold(Supplier<Optional<Series.Curve>> line) {
+        foretold = line;
+    }
+
+    /** The first curve of what it drew. */
+    Optional<Series.Curve> firstCurve() {
+        return drawn.stream()
+                .flatMap(one -> one.figure().stream())
+                .flatMap(figure -> figure.series().stream())
+                .filter(Series.Curve.class::isInstance)
+                .map(Series.Curve.class::cast)
+                .findFirst();
+    }
 
     /** A run begins: what the last one printed goes. */
     void begins() {
@@ -67,7 +87,11 @@ public final class Came {
         if (run.exhibits().equals(drawn.stream().map(Drawn::exhibit).toList())) {
             return List.copyOf(drawn);
         }
-        return Drawn.over(turn ? beforeTurning : drawn, run.exhibits());
+        List<Drawn> now = new ArrayList<>(Drawn.over(turn ? beforeTurning : drawn, run.exhibits()));
+        if (!now.isEmpty()) {
+            now.set(0, now.get(0).beside(foretold.get()));
+        }
+        return now;
     }
 
     /** Whether another run with these texts might give something else; false before the first. */

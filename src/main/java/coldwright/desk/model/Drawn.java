@@ -2,6 +2,7 @@ package coldwright.desk.model;
 
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
+import coldwright.figure.Series;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +14,52 @@ import java.util.Optional;
  * @param exhibit what the last run drew
  * @param earlier the figure that the run before drew in its place, to be set pale behind it; none
  *     for a drawing
+ * @param forecast the line that the learner drew before the run, to stand beside the result
  */
-public record Drawn(Exhibit exhibit, Optional<Figure> earlier) {
+public record Drawn(Exhibit exhibit, Optional<Figure> earlier, Optional<Series.Curve> forecast) {
+    /**
+     * A figure without a forecast.
+     *
+     * @param exhibit what the run drew
+     * @param earlier the figure before it
+     */
+    public Drawn(Exhibit exhibit, Optional<Figure> earlier) {
+        this(exhibit, earlier, Optional.empty());
+    }
+
+    /** The same with a line that was drawn before the run, if it can stand there. */
+    Drawn beside(Optional<Series.Curve> line) {
+        return exhibit instanceof Figure ? new Drawn(exhibit, earlier, line) : this;
+    }
+
+    /** The same without its earlier trace. */
+    Drawn still() {
+        return new Drawn(exhibit, Optional.empty(), forecast);
+    }
+
+    /**
+     * What is to be seen: the exhibit, and in a figure the line drawn before the run.
+     *
+     * @return the exhibit itself if no line was drawn
+     */
+    public Exhibit shown() {
+        return exhibit instanceof Figure figure && forecast.isPresent()
+                ? with(figure, forecast.get())
+                : exhibit;
+    }
+
+    /**
+     * A figure with a forecast in it, last of its series.
+     *
+     * @param figure what the run drew
+     * @param line what was drawn before; left out where the figure has a series of its name
+     * @return the figure with both
+     */
+    public static Figure with(Figure figure, Series.Curve line) {
+        boolean taken = figure.series().stream().anyMatch(one -> one.name().equals(line.name()));
+        return taken ? figure : figure.plus(line);
+    }
+
     /** Figures in place of former ones, each with the one it replaces behind it. */
     static List<Drawn> over(List<Drawn> former, List<Exhibit> exhibits) {
         List<Drawn> now = new ArrayList<>();

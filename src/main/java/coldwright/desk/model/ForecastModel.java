@@ -1,7 +1,9 @@
 package coldwright.desk.model;
 
+import coldwright.figure.Series;
 import coldwright.lesson.Answer;
 import coldwright.lesson.Part;
+import coldwright.workbook.work.Said;
 
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -9,9 +11,13 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /** A question before the run, what the learner said, and, after the run, what is right. */
 public final class ForecastModel implements PartModel {
@@ -31,10 +37,43 @@ public final class ForecastModel implements PartModel {
     private final Part.Forecast forecast;
     private final IntegerProperty chosen = new SimpleIntegerProperty(NONE);
     private final StringProperty typed = new SimpleStringProperty("");
+    private final Optional<Sketch> sketch;
+    private Supplier<Optional<Series.Curve>> result = Optional::empty;
+    private final ObservableList<Integer> hands = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper revealed = new ReadOnlyBooleanWrapper(false);
 
     ForecastModel(Part.Forecast forecast) {
         this.forecast = forecast;
+        if (forecast.answer() instanceof Answer.Choice choice) {
+            choice.choices().forEach(one -> hands.add(0));
+        }
+        this.sketch =
+                forecast.answer() instanceof Answer.Curve axes
+                        ? Optional.of(new Sketch(axes))
+                        : Optional.empty();
+    }
+
+    /** Where the curve of the result is found once there is one. */
+    void against(Supplier<Optional<Series.Curve>> curve) {
+        result = curve;
+    }
+
+    /**
+     * The curve to be drawn, if that is what is asked for.
+     *
+     * @return the learner's curve; none for other questions
+     */
+    public Optional<Sketch> sketch() {
+        return sketch;
+    }
+
+    /**
+     * How far the drawn curve is from the result's first.
+     *
+     * @return one sentence, after the run; none if nothing was drawn
+     */
+    public Optional<String> distance() {
+        return sketch.flatMap(drawn -> result.get().flatMap(drawn::distance));
     }
 
     void reveal() {
@@ -43,15 +82,21 @@ public final class ForecastModel implements PartModel {
 
     /** As if it had never been asked. */
     void reset() {
+        hands.replaceAll(count -> 0);
         revealed.set(false);
         chosen.set(NONE);
         typed.set("");
+        sketch.ifPresent(Sketch::clear);
     }
 
     /** Does something whenever the learner says something else. */
     void whenChanged(Runnable action) {
         chosen.addListener((value, was, is) -> action.run());
         typed.addListener((value, was, is) -> action.run());
+        sketch.ifPresent(
+                drawn ->
+                        drawn.points()
+                                .addListener((ListChangeListener<Said.Point>) is -> action.run()));
     }
 
     /**
@@ -97,7 +142,7 @@ public final class ForecastModel implements PartModel {
                     : Optional.of(PageNumber.of(said.getAsDouble(), amount.unit()));
         }
         if (forecast.answer() instanceof Answer.Curve) {
-            return Optional.empty();
+            return sketch.flatMap(Sketch::said);
         }
         throw new AssertionError(forecast.answer());
     }
@@ -140,6 +185,25 @@ public final class ForecastModel implements PartModel {
             text = text.substring(0, text.length() - unit.length()).strip();
         }
         return PageNumber.read(text);
+    }
+
+    /**
+     * Counts hands for a choice.
+     *
+     * @param choice which, from 0
+     * @param more how many more; fewer if negative
+     */
+    public void count(int choice, int more) {
+        hands.set(choice, Math.max(0, hands.get(choice) + more));
+    }
+
+    /**
+     * How many hands went up for each choice.
+     *
+     * @return the counts, in the order of the choices
+     */
+    public ObservableList<Integer> hands() {
+        return hands;
     }
 
     /**

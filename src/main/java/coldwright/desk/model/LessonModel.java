@@ -15,6 +15,7 @@ import java.util.concurrent.Executor;
 public final class LessonModel {
     private final Lesson lesson;
     private final LessonKey key;
+    private final Pins pins = new Pins();
     private final Gate gate;
     private final StepModel opening;
     private final List<StepModel> steps;
@@ -140,6 +141,15 @@ public final class LessonModel {
         opening.whenChanged(action);
         steps.forEach(step -> step.whenChanged(action));
         inSight.addListener((value, was, is) -> action.run());
+    }
+
+    /**
+     * The figures that the learner keeps to compare with.
+     *
+     * @return its pins
+     */
+    public Pins pins() {
+        return pins;
     }
 
     /**

@@ -81,7 +81,7 @@ public final class StepModel {
     private void connect() {
         for (int i = 0; i < parts.size(); i++) {
             if (parts.get(i) instanceof ForecastModel forecast) {
-                nextEditable(i).ifPresent(snippet -> snippet.whenRun(forecast::reveal));
+                nextEditable(i).ifPresent(snippet -> ask(forecast, snippet));
             } else if (parts.get(i) instanceof CheckModel check) {
                 lastBefore(i).ifPresent(snippet -> snippet.whenRun(check::evaluate));
             }
@@ -94,6 +94,17 @@ public final class StepModel {
             }
         }
         read.addListener(value -> judge());
+    }
+
+    /** A question is answered by the first run of a snippet; a drawn line stands in its figure. */
+    private static void ask(ForecastModel forecast, SnippetModel snippet) {
+        snippet.whenRun(forecast::reveal);
+        forecast.sketch()
+                .ifPresent(
+                        sketch -> {
+                            snippet.came().foretold(sketch::curve);
+                            forecast.against(snippet.came()::firstCurve);
+                        });
     }
 
     private java.util.Optional<SnippetModel> nextEditable(int from) {
@@ -147,6 +158,18 @@ public final class StepModel {
         doneBefore = false;
         read.set(false);
         judge();
+    }
+
+    /**
+     * What its author tells the teacher alone.
+     *
+     * @return the notes, in order
+     */
+    public List<Part.Teacher> notes() {
+        return step.parts().stream()
+                .filter(Part.Teacher.class::isInstance)
+                .map(Part.Teacher.class::cast)
+                .toList();
     }
 
     /** Its questions, in order. */

@@ -58,6 +58,11 @@ public final class Works {
                     ? Optional.empty()
                     : Optional.of(new Said.Choice(chosen, choice.choices().get(chosen)));
         }
+        if (forecast.sketch().isPresent()) {
+            return forecast.sketch()
+                    .filter(drawn -> !drawn.points().isEmpty())
+                    .map(drawn -> new Said.Curve(drawn.points()));
+        }
         String typed = forecast.typed().get();
         return typed.isBlank() ? Optional.empty() : Optional.of(new Said.Typed(typed));
     }
@@ -98,6 +103,8 @@ public final class Works {
             choice.among(asked.choices()).ifPresent(forecast.chosen()::set);
         } else if (said instanceof Said.Typed typed) {
             forecast.typed().set(typed.text());
+        } else if (said instanceof Said.Curve drawn) {
+            forecast.sketch().ifPresent(sketch -> sketch.restore(drawn.points()));
         }
     }
 

@@ -1,0 +1,110 @@
+package coldwright.desk.model;
+
+import coldwright.figure.Axis;
+import coldwright.figure.Digits;
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
+import coldwright.figure.Figure;
+import coldwright.figure.FigureText;
+import coldwright.figure.Numbers;
+import coldwright.figure.Series;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+
+/**
+ * The data of a figure as a table, of a drawing its moments.
+ *
+ * @param columns what stands over each column, with its unit
+ * @param rows the rows, each with a text for each column
+ */
+public record DataTable(List<String> columns, List<List<String>> rows) {
+    /** How much finer than the width of a column its numbers are set. */
+    private static final double FINENESS = 2000;
+
+    public DataTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Makes the table.
+     *
+     * @param exhibit a figure or drawing
+     * @return its table
+     */
+    public static DataTable of(Exhibit exhibit) {
+        if (exhibit instanceof Figure figure) {
+            return of(figure);
+        } else if (exhibit instanceof Drawing drawing) {
+            List<List<String>> rows = new ArrayList<>();
+            for (int i = 0; i < drawing.moments().size(); i++) {
+                String time = FigureText.time(drawing, i);
+                String number = String.valueOf(i + 1);
+                rows.add(List.of(time.isEmpty() ? number : time, drawing.moments().get(i).label()));
+            }
+            return new DataTable(List.of("time", "what is seen"), rows);
+        }
+        throw new AssertionError(exhibit.getClass());
+    }
+
+    private static DataTable of(Figure figure) {
+        List<String> headers = new ArrayList<>();
+        List<IntFunction<String>> columns = new ArrayList<>();
+        int size = 0;
+        for (Series series : figure.series()) {
+            String name = series.name().isBlank() ? "" : series.name().strip() + ": ";
+            headers.add(name + caption(figure.x(), "x"));
+            size = Math.max(size, series.size());
+            if (series instanceof Series.Band band) {
+                columns.add(numbers(band.x()));
+                headers.add(name + caption(figure.y(), "y") + ", low");
+                columns.add(numbers(band.low()));
+                headers.add(name + caption(figure.y(), "y") + ", high");
+                columns.add(numbers(band.high()));
+                continue;
+            }
+            headers.add(name + caption(figure.y(), "y"));
+            if (series instanceof Series.Curve curve) {
+                columns.add(numbers(curve.x()));
+                columns.add(numbers(curve.y()));
+            } else if (series instanceof Series.Dots dots) {
+                columns.add(numbers(dots.x()));
+                columns.add(numbers(dots.y()));
+            } else if (series instanceof Series.Bars bars) {
+                columns.add(row -> row < bars.size() ? bars.words().get(row) : "");
+                columns.add(numbers(bars.values()));
+            } else {
+                throw new AssertionError(series.getClass());
+            }
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (int row = 0; row < size; row++) {
+            int at = row;
+            rows.add(columns.stream().map(column -> column.apply(at)).toList());
+        }
+        return new DataTable(headers, rows);
+    }
+
+    private static String caption(Axis axis, String otherwise) {
+        return axis.caption().isBlank() ? otherwise : axis.caption();
+    }
+
+    private static IntFunction<String> numbers(Numbers numbers) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double value : numbers.toArray()) {
+            if (Double.isFinite(value)) {
+                low = Math.min(low, value);
+                high = Math.max(high, value);
+            }
+        }
+        double wide = high > low ? high - low : Math.max(1e-9, Math.abs(high));
+        double step = Double.isFinite(wide) ? wide / FINENESS : 1;
+        return row ->
+                row >= numbers.size() || Double.isNaN(numbers.at(row))
+                        ? ""
+                        : Digits.of(numbers.at(row), step);
+    }
+}
