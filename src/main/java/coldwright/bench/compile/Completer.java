@@ -35,7 +35,6 @@ public final class Completer implements AutoCloseable {
                     "notify",
                     "notifyAll",
                     "wait",
-                    "toString",
                     "clone",
                     "finalize",
                     "class",
@@ -215,7 +214,7 @@ public final class Completer implements AutoCloseable {
             int bracket = written.indexOf('(');
             String name = bracket < 0 ? written : written.substring(0, bracket);
             String insert = reference ? name : written;
-            if (HIDDEN.contains(name) || name.endsWith(".") || name.contains("$")) {
+            if (isHidden(name, written) || name.endsWith(".") || name.contains("$")) {
                 continue;
             }
             if (receiver == null) {
@@ -225,6 +224,11 @@ public final class Completer implements AutoCloseable {
             Proposal proposal = new Proposal(name, insert, from, receiver, one.matchesType(), own);
             proposals.merge(insert, proposal, (first, second) -> first.fits() ? first : second);
         }
+    }
+
+    /** What every object has; what a type makes of others, as {@code Arrays} does, is of use. */
+    private static boolean isHidden(String name, String written) {
+        return HIDDEN.contains(name) || written.equals("toString()");
     }
 
     /** Whether the statement itself declares the name: a parameter, or a variable of a method. */

@@ -30,4 +30,17 @@ final class Masked {
         }
         return masked.toString();
     }
+
+    /** Where a remark begins that is never closed; below zero if there is none. */
+    static int openRemark(String text) {
+        Matcher matcher = QUIET.matcher(text);
+        while (matcher.find()) {
+            String quiet = matcher.group();
+            boolean closed = quiet.length() >= "/**/".length() && quiet.endsWith("*/");
+            if (quiet.startsWith("/*") && !closed) {
+                return matcher.start();
+            }
+        }
+        return -1;
+    }
 }

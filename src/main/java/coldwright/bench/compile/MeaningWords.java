@@ -2,6 +2,7 @@ package coldwright.bench.compile;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -10,7 +11,6 @@ final class MeaningWords {
     private static final Pattern CONVERTED =
             Pattern.compile("(\\S+) cannot be converted to (\\S+)");
     private static final Pattern LOSSY = Pattern.compile("lossy conversion from (\\S+) to (\\S+)");
-    private static final Pattern REQUIRED = Pattern.compile("required:\\s*(.+)");
     private static final Pattern FOUND = Pattern.compile("found:\\s*(.+)");
     private static final Pattern FIRST_TYPE = Pattern.compile("first type:\\s*(\\S+)");
     private static final Pattern SECOND_TYPE = Pattern.compile("second type:\\s*(\\S+)");
@@ -29,9 +29,11 @@ final class MeaningWords {
                     Map.entry("int", "a whole number"),
                     Map.entry("long", "a whole number"),
                     Map.entry("Integer", "a whole number"),
+                    Map.entry("DoubleUnaryOperator", "a function like `x -> 2 * x`"),
                     Map.entry("boolean", "true or false"),
                     Map.entry("Boolean", "true or false"),
                     Map.entry("char", "one character"));
+    private static final Set<String> PRINTS = Set.of("print", "println", "printf");
     private static final Map<String, String> PLURALS =
             Map.of(
                     "a number", "numbers",
@@ -54,12 +56,6 @@ final class MeaningWords {
             case "prob.found.req":
             case "incompatible.types":
                 return Optional.of(wrongKind(said));
-            case "cant.apply.symbol":
-                return Optional.of(wrongArguments(said));
-            case "cant.apply.symbols":
-                return Optional.of(
-                        "`%s` can't be called with these values; check how many there are and of what kind"
-                                .formatted(said.lastName()));
             case "operator.cant.be.applied":
             case "operator.cant.be.applied.1":
             case "incomparable.types":
@@ -96,7 +92,9 @@ final class MeaningWords {
                                 .formatted(madeWithNew(said)));
             case "cant.assign.val.to.var":
             case "cant.assign.val.to.final.var":
-                return Optional.of("`%s` can't be changed".formatted(said.lastName()));
+                return Optional.of(
+                        "`%s` is fixed and can't be changed; take a name of your own"
+                                .formatted(said.lastName()));
             case "break.outside.switch.loop":
             case "cont.outside.loop":
                 return Optional.of("this works only within a loop");
@@ -120,6 +118,23 @@ final class MeaningWords {
     /** A name that nothing declares. */
     static String unknown(String name, String owner, boolean method, NearNames near) {
         String call = method ? "()" : "";
+        if (method && owner.isEmpty() && PRINTS.contains(name)) {
+            return "`%s()` is not known here; did you mean `System.out.%s()`?"
+                    .formatted(name, name);
+        }
+        if (method && near.isType(name, owner)) {
+            return "`%s` is a type and can't be called; look what stands after `%s.`, or write `new %s(…)`"
+                    .formatted(name, name, name);
+        }
+        Optional<String> brackets =
+                method || owner.isEmpty() ? Optional.empty() : near.brackets(name, owner);
+        if (brackets.isPresent()) {
+            String called = owner + "." + name + brackets.get();
+            return brackets.get().equals("()")
+                    ? "`%s` is called with brackets: `%s`".formatted(name, called)
+                    : "`%s` is called with brackets, `%s`; to hand it over, write `%s::%s`"
+                            .formatted(name, called, owner, name);
+        }
         Optional<String> nearest = near.nearestTo(name, owner);
         String what =
                 owner.isEmpty()
@@ -170,35 +185,15 @@ final class MeaningWords {
         return "%s is needed here, not %s".formatted(kind(to), what);
     }
 
-    private static String wrongArguments(Said said) {
-        String required = said.inMessage(REQUIRED, 1);
-        String found = said.inMessage(FOUND, 1);
-        return "`%s` takes %s, not %s"
-                .formatted(said.lastName(), arguments(required), arguments(found));
-    }
-
-    private static String arguments(String types) {
-        if (types.isEmpty() || types.equals("no arguments")) {
-            return "nothing between its brackets";
-        }
-        String[] each = types.split(",");
-        String[] simple = new String[each.length];
-        for (int i = 0; i < each.length; i++) {
-            simple[i] = simple(each[i].strip());
-        }
-        return "%d %s (%s)"
-                .formatted(
-                        each.length,
-                        each.length == 1 ? "value" : "values",
-                        String.join(", ", simple));
-    }
-
     private static String operator(Said said) {
         String sign = said.inMessage(OPERATOR, 1);
         String first = said.inMessage(FIRST_TYPE, 1);
         String second = said.inMessage(SECOND_TYPE, 1);
         if (second.isEmpty()) {
             return "these two can't be compared: they are of different kinds";
+        }
+        if (first.equals("boolean") && sign.matches("[<>]=?")) {
+            return "two comparisons are joined with `&&`: `a < b && b < c`";
         }
         return "`%s` does not work between %s and %s".formatted(sign, kind(first), kind(second));
     }
@@ -223,7 +218,7 @@ final class MeaningWords {
 
     private static String kind(String type) {
         String simple = simple(type);
-        return KINDS.getOrDefault(simple, "a " + simple);
+        return KINDS.getOrDefault(simple, (simple.matches("[AEIOaeio].*") ? "an " : "a ") + simple);
     }
 
     private static String plural(String type) {
@@ -231,7 +226,7 @@ final class MeaningWords {
         return PLURALS.getOrDefault(kind, kind);
     }
 
-    private static String simple(String type) {
+    static String simple(String type) {
         return type.replaceAll("[\\w.]+\\.(?=\\w)", "");
     }
 }

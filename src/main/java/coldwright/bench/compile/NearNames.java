@@ -10,9 +10,11 @@ import jdk.jshell.VarSnippet;
 
 import java.util.Comparator;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Finds the name that a learner probably meant. */
 final class NearNames {
@@ -51,20 +53,41 @@ final class NearNames {
                 .min(Comparator.comparingDouble(one -> distance(name, one)));
     }
 
+    /** Whether a type of the name is known. */
+    boolean isType(String name, String owner) {
+        return owner.isEmpty()
+                && Character.isUpperCase(name.charAt(0))
+                && suggestions(name).contains(name);
+    }
+
+    /** The brackets with which a method of a thing is called; empty if it has none of the name. */
+    Optional<String> brackets(String name, String owner) {
+        return continuations(owner + ".").stream()
+                .filter(one -> one.startsWith(name + "("))
+                .map(one -> one.endsWith(")") ? "()" : "(…)")
+                .findFirst();
+    }
+
     private Set<String> suggestions(String typed) {
-        Set<String> names = new LinkedHashSet<>();
-        int[] anchor = new int[1];
-        for (Suggestion one :
-                shell.sourceCodeAnalysis().completionSuggestions(typed, typed.length(), anchor)) {
-            String text = one.continuation();
-            int end = text.indexOf('(');
-            names.add(end < 0 ? text.strip() : text.substring(0, end).strip());
-        }
-        return names;
+        return continuations(typed).stream()
+                .map(one -> one.contains("(") ? one.substring(0, one.indexOf('(')) : one)
+                .map(String::strip)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private List<String> continuations(String typed) {
+        return shell
+                .sourceCodeAnalysis()
+                .completionSuggestions(typed, typed.length(), new int[1])
+                .stream()
+                .map(Suggestion::continuation)
+                .toList();
     }
 
     private static double allowed(String name) {
-        return Math.max(1, name.length() / (double) LETTERS_OF_A_MISS);
+        return name.length() == 1
+                ? 2 * CASE
+                : Math.max(1, name.length() / (double) LETTERS_OF_A_MISS);
     }
 
     /** Slips between two names; case alone counts little. */

@@ -10,12 +10,6 @@ import java.util.regex.Pattern;
 
 /** Sentences for text that is not Java yet. */
 final class SyntaxWords {
-    private static final Pattern DECIMAL_COMMA =
-            Pattern.compile("(?<![\\w(,.])(\\d+),(\\d+)(?![\\w.)])");
-    private static final Pattern NUMBER_WITH_UNIT =
-            Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?)\\s*([\\p{L}%°]+)");
-    private static final Pattern ODD_NAME =
-            Pattern.compile("\\b(?:double|int|var|String)\\s+(\\d\\w*|%)");
     private static final Pattern EXPECTED = Pattern.compile("^(.+) expected");
     private static final Map<String, String> ODD_SIGNS =
             Map.ofEntries(
@@ -32,13 +26,22 @@ final class SyntaxWords {
                     Map.entry("²", "multiply the value with itself"),
                     Map.entry("#", "begin a remark with `//`"));
     private static final Set<String> EXPECTED_TOO = Set.of("illegal.start.of.type", "dot.class");
+    private static final Set<String> SHOWN_IN_THE_TEXT =
+            Set.of("illegal.start.of.expr", "illegal.start.of.stmt", "not.stmt", "premature.eof");
     private static final Map<Character, Character> PAIRS = Map.of('(', ')', '[', ']', '{', '}');
 
     private SyntaxWords() {}
 
     static Optional<Complaint> of(Said said) {
-        return said.code().contains("expected") || EXPECTED_TOO.contains(said.code())
-                ? Optional.of(expected(said))
+        boolean expected = said.code().contains("expected") || EXPECTED_TOO.contains(said.code());
+        if (expected || SHOWN_IN_THE_TEXT.contains(said.code())) {
+            Optional<Complaint> slip = SlipWords.of(said);
+            if (slip.isPresent()) {
+                return slip;
+            }
+        }
+        return expected
+                ? Optional.of(said.complaint(missingSign(said)))
                 : words(said).map(said::complaint);
     }
 
@@ -64,9 +67,16 @@ final class SyntaxWords {
                         "%s is too large for a whole number; write it with a point: `%s.0`"
                                 .formatted(digitsAt(said), digitsAt(said)));
             case "not.stmt":
+                if (said.source().equals("then")) {
+                    return Optional.of(
+                            "there is no `then` in Java; what is to be done stands right after the condition");
+                }
                 return Optional.of(
                         "`%s` alone does nothing; give it a name, or call something with it"
                                 .formatted(said.source()));
+            case "variable.not.allowed":
+                return Optional.of(
+                        "a variable can't be declared here alone; put braces around it: `{ … }`");
             case "else.without.if":
                 return Optional.of("this `else` has no `if` before it");
             case "orphaned":
@@ -77,39 +87,14 @@ final class SyntaxWords {
         }
     }
 
-    private static Complaint expected(Said said) {
-        String statement = said.statement();
-        Matcher comma = DECIMAL_COMMA.matcher(statement);
-        if (comma.find()) {
-            return said.complaint(
-                    "a decimal number is written with a point: `%s.%s`, not `%s`"
-                            .formatted(comma.group(1), comma.group(2), comma.group()),
-                    comma.start(),
-                    comma.end());
-        }
-        Matcher odd = ODD_NAME.matcher(statement);
-        if (odd.find()) {
-            return said.complaint(
-                    "`%s` can't be a name; a name begins with a letter".formatted(odd.group(1)),
-                    odd.start(1),
-                    odd.end(1));
-        }
-        Matcher unit = NUMBER_WITH_UNIT.matcher(statement);
-        if (unit.find() && !unit.group(2).matches("[dDfFlLxXeE].*")) {
-            return said.complaint(
-                    "`%s` is not a number; leave the unit away, or put it into the name"
-                            .formatted(unit.group()),
-                    unit.start(),
-                    unit.end());
-        }
-        return said.complaint(missingSign(said));
-    }
-
     private static String missingSign(Said said) {
         String sign = said.inMessage(EXPECTED, 1);
         String after = said.wordBefore(said.at());
         if (sign.equals("';'")) {
             return "a semicolon is missing after `%s`".formatted(after);
+        }
+        if (sign.startsWith("')'") && said.text().startsWith(";", said.at())) {
+            return "a `)` is missing before `;`";
         }
         if (sign.equals("<identifier>")) {
             return "a name is missing after `%s`".formatted(after);

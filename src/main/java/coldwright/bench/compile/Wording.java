@@ -34,6 +34,10 @@ final class Wording {
                     "this snippet is %d characters long; the bench takes up to %d: make it shorter"
                             .formatted(text.length(), MOST_CHARACTERS));
         }
+        int remark = Masked.openRemark(text);
+        if (remark >= 0) {
+            throw refusal(remark, remark + 2, "this remark has no end; close it with `*/`");
+        }
         Matcher unnamed = UNNAMED_VALUE.matcher(text);
         if (unnamed.find()) {
             throw refusal(
@@ -62,6 +66,7 @@ final class Wording {
         Said said = Said.of(first.get(), text, piece);
         return List.of(
                 SyntaxWords.of(said)
+                        .or(() -> CallWords.of(said))
                         .or(() -> MeaningWords.of(said, near).map(said::complaint))
                         .orElseGet(
                                 () ->
