@@ -106,7 +106,8 @@ public final class DeskApp extends Application {
                 new Deeds(
                         () -> openFile(stage),
                         address -> getHostServices().showDocument(address),
-                        keeper::putAway));
+                        keeper::putAway,
+                        () -> stage.setFullScreen(!stage.isFullScreen())));
     }
 
     private static Locale language(Language language) {

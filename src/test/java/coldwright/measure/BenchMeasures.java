@@ -46,6 +46,11 @@ final class BenchMeasures {
                     .line("four", -25, 0, t -> curve.icePercentAt(t) / 4));
             """;
 
+    /** A lesson of that one step. */
+    static String lesson() {
+        return "# Dial\n\n## Turn it\n\n```java\n" + STEP.formatted(40) + "```\n";
+    }
+
     private final List<Sample> samples = new ArrayList<>();
     private int edit;
 

@@ -31,6 +31,7 @@ import java.util.stream.Stream;
 public final class WindowProbe {
     private static final int PATIENCE_S = 60;
     private static final int LOOK_AGAIN_MS = 5;
+    private static final String BEGIN = "Begin the course";
 
     private WindowProbe() {}
 
@@ -58,6 +59,9 @@ public final class WindowProbe {
         await(() -> Window.getWindows().stream().anyMatch(Window::isShowing));
         say("window", sinceStart());
         if (!empty) {
+            await(() -> buttons(BEGIN).findAny().isPresent());
+            say("home", sinceStart());
+            Platform.runLater(() -> buttons(BEGIN).findFirst().orElseThrow().fire());
             await(() -> buttons("Run").findAny().isPresent());
             say("page", sinceStart());
             Platform.runLater(() -> buttons("Run").findFirst().orElseThrow().fire());
@@ -78,7 +82,7 @@ public final class WindowProbe {
         System.exit(0);
     }
 
-    private static void say(String what, double value) {
+    static void say(String what, double value) {
         System.out.println(what + " " + value);
     }
 
@@ -86,7 +90,7 @@ public final class WindowProbe {
         return System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
     }
 
-    private static boolean isFigure(Node node) {
+    static boolean isFigure(Node node) {
         return node instanceof ImageView view
                 && view.getImage() != null
                 && view.getImage().getWidth() > 200;
@@ -97,7 +101,7 @@ public final class WindowProbe {
                 .map(Button.class::cast);
     }
 
-    private static Stream<Node> nodes(Predicate<Node> wanted) {
+    static Stream<Node> nodes(Predicate<Node> wanted) {
         return Window.getWindows().stream()
                 .filter(Window::isShowing)
                 .flatMap(window -> below(window.getScene().getRoot()))
@@ -113,7 +117,7 @@ public final class WindowProbe {
     }
 
     /** Waits until something holds on the window's thread and two frames more have been drawn. */
-    private static void await(BooleanSupplier condition) throws Exception {
+    static void await(BooleanSupplier condition) throws Exception {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
         while (System.nanoTime() < end) {
             CompletableFuture<Boolean> seen = new CompletableFuture<>();

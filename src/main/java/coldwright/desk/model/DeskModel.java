@@ -29,6 +29,8 @@ public final class DeskModel {
         HOME,
         /** The open lesson. */
         LESSON,
+        /** The open lesson laid out for a room. */
+        WORKSHOP,
         /** Type, colours, units, limits. */
         SETTINGS
     }
@@ -164,6 +166,14 @@ public final class DeskModel {
     public void goHome() {
         notice.set("");
         place.set(Place.HOME);
+    }
+
+    /** Lays the open lesson out for a room, or back on the page; nothing if none is open. */
+    public void turnWorkshop() {
+        if (open.get() != null) {
+            notice.set("");
+            place.set(place.get() == Place.WORKSHOP ? Place.LESSON : Place.WORKSHOP);
+        }
     }
 
     /** Shows the settings. */

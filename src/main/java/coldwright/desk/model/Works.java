@@ -78,7 +78,7 @@ public final class Works {
         List<StepModel> steps = steps(lesson);
         for (int i = 0; i < steps.size(); i++) {
             restore(work.step(names.get(i)), steps.get(i));
-            if (names.get(i).equals(work.inSight())) {
+            if (i > 0 && names.get(i).equals(work.inSight())) {
                 lesson.wasAt(steps.get(i));
             }
         }

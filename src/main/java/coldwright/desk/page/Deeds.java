@@ -8,5 +8,7 @@ import java.util.function.Consumer;
  * @param openFile asks the learner for a lesson file
  * @param openLink follows a link
  * @param putAway moves all that was kept out of the way
+ * @param fullScreen makes the window fill the screen, or no longer
  */
-public record Deeds(Runnable openFile, Consumer<String> openLink, Runnable putAway) {}
+public record Deeds(
+        Runnable openFile, Consumer<String> openLink, Runnable putAway, Runnable fullScreen) {}

@@ -37,6 +37,8 @@ public final class DeskView extends StackPane {
     private final Map<LessonModel, Spread> spreads = new HashMap<>();
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
     private Spread spread;
+    private WorkshopView workshop;
+    private NotesWindow notes;
 
     /** Whether the mouse's button is down: what it presses must not move away under it. */
     private boolean pressed;
@@ -72,6 +74,13 @@ public final class DeskView extends StackPane {
         settings.preferences().addListener((value, was, is) -> dress(is.theme()));
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
+        heightProperty()
+                .addListener(
+                        value -> {
+                            if (workshop != null) {
+                                arrange();
+                            }
+                        });
         arrange();
         turnPage();
         listenToKeys(deeds.openFile());
@@ -82,6 +91,8 @@ public final class DeskView extends StackPane {
                 new Keys(
                         desk.typeSize(),
                         openFile,
+                        desk::turnWorkshop,
+                        deeds.fullScreen(),
                         this::focusContents,
                         this::closeContents,
                         this::turn);
@@ -119,9 +130,18 @@ public final class DeskView extends StackPane {
     }
 
     private void arrange() {
-        double em = Looks.USUAL_EM_PX * desk.typeSize().percent().get() / 100;
+        double em =
+                workshop == null
+                        ? Looks.USUAL_EM_PX * desk.typeSize().percent().get() / 100
+                        : Looks.workshopEmPx(getWidth(), getHeight());
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
+        if (workshop != null) {
+            frame.setLeft(null);
+            frame.setTop(null);
+            workshop.arrange(getWidth(), em);
+            return;
+        }
         Arrangement now = Arrangement.of(Math.max(320, getWidth()), em);
         state.figuresBeside().set(now.figuresBeside());
         contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
@@ -169,8 +189,20 @@ public final class DeskView extends StackPane {
             spread.lesson().model().inSight().removeListener(sight);
             spread = null;
         }
+        if (workshop != null) {
+            workshop.leave();
+            workshop = null;
+        }
         LessonModel is = desk.open().get();
-        if (desk.place().get() == DeskModel.Place.SETTINGS) {
+        boolean forARoom = desk.place().get() == DeskModel.Place.WORKSHOP && is != null;
+        state.workshop().set(forARoom);
+        if (forARoom) {
+            workshop =
+                    new WorkshopView(
+                            is, state, deeds.openLink(), this::openNotes, desk::turnWorkshop);
+            page.getChildren().setAll(workshop);
+            arrange();
+        } else if (desk.place().get() == DeskModel.Place.SETTINGS) {
             show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
         } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {
             show(new HomeView(desk, deeds.openFile()), Say.of("home"));
@@ -179,7 +211,16 @@ public final class DeskView extends StackPane {
         }
     }
 
+    private void openNotes() {
+        if (notes != null) {
+            notes.close();
+        }
+        notes = new NotesWindow(desk.open().get(), deeds.openLink(), getScene().getWindow(), this);
+        notes.open();
+    }
+
     private void show(Node one, String title) {
+        arrange();
         page.getChildren().setAll(one);
         here.setText(title);
         one.requestFocus();
@@ -206,7 +247,13 @@ public final class DeskView extends StackPane {
     }
 
     private Spread spreadOf(LessonModel model) {
-        LessonView lesson = new LessonView(model, state, deeds.openLink(), () -> desk.agree(model));
+        LessonView lesson =
+                new LessonView(
+                        model,
+                        state,
+                        deeds.openLink(),
+                        () -> desk.agree(model),
+                        desk::turnWorkshop);
         FigureColumn figures = new FigureColumn(model.inSight().get(), state);
         HBox.setHgrow(figures, Priority.ALWAYS);
         return new Spread(lesson, figures, new HBox(lesson, figures));

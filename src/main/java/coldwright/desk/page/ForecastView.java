@@ -2,23 +2,30 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.ForecastModel;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
 import coldwright.lesson.Answer;
 
+import javafx.beans.InvalidationListener;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A question before the run. */
 final class ForecastView extends VBox {
     private final ForecastModel model;
+    private final ObservableValue<Boolean> workshop;
 
-    ForecastView(ForecastModel model) {
+    ForecastView(ForecastModel model, ObservableValue<Boolean> workshop) {
         this.model = model;
+        this.workshop = workshop;
         getStyleClass().add("forecast");
         getChildren()
                 .addAll(
@@ -58,9 +65,32 @@ final class ForecastView extends VBox {
                                 }
                             });
             button.disableProperty().bind(model.revealed());
-            box.getChildren().add(button);
+            HBox.setHgrow(button, Priority.ALWAYS);
+            button.setMaxWidth(Double.MAX_VALUE);
+            box.getChildren().add(new HBox(button, Words.shown(hands(index), workshop)));
         }
         return box;
+    }
+
+    /** Counts hands for a choice. */
+    private Node hands(int index) {
+        Label count = new Label();
+        count.getStyleClass().add("hands-count");
+        Button fewer = Words.button("−", () -> model.count(index, -1));
+        Button more = Words.button("+", () -> model.count(index, 1));
+        InvalidationListener tell =
+                value -> {
+                    String hands = String.valueOf(model.hands().get(index));
+                    count.setText(hands);
+                    more.setAccessibleText(Say.of("hands.more", hands));
+                    fewer.setAccessibleText(Say.of("hands.fewer", hands));
+                };
+        model.hands().addListener(tell);
+        tell.invalidated(null);
+        HBox row = new HBox(fewer, count, more);
+        row.setAlignment(Pos.BASELINE_RIGHT);
+        row.getStyleClass().add("hands");
+        return row;
     }
 
     private Node number(Answer.Amount amount) {

@@ -46,6 +46,11 @@ final class HomeView extends ScrollPane {
         fill();
     }
 
+    /** Puts the focus where most people begin. */
+    void focusFirst() {
+        lookupAll(".home-big").stream().findFirst().ifPresent(Node::requestFocus);
+    }
+
     /** Shows how things stand now. */
     void fill() {
         begin.getChildren().clear();
@@ -70,6 +75,7 @@ final class HomeView extends ScrollPane {
                     .add(row(lesson));
         }
         course.getChildren().addAll(tracks.values());
+        Frames.after(1, this::focusFirst);
     }
 
     private VBox track(String name) {

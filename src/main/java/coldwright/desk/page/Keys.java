@@ -13,6 +13,8 @@ import java.util.function.IntConsumer;
  *
  * @param typeSize for Control and plus, minus, 0
  * @param openFile for Control and O
+ * @param workshop for F5
+ * @param fullScreen for F11
  * @param contents for F6
  * @param closeContents for Escape
  * @param turn for Alt and Page Down (1) or Page Up (−1)
@@ -20,6 +22,8 @@ import java.util.function.IntConsumer;
 record Keys(
         TypeSize typeSize,
         Runnable openFile,
+        Runnable workshop,
+        Runnable fullScreen,
         Runnable contents,
         Runnable closeContents,
         IntConsumer turn) {
@@ -46,7 +50,9 @@ record Keys(
     private Runnable other(KeyEvent event) {
         return switch (event.getCode()) {
             case ENTER -> event.getTarget() instanceof ButtonBase word ? word::fire : null;
+            case F5 -> workshop;
             case F6 -> contents;
+            case F11 -> fullScreen;
             case ESCAPE -> closeContents;
             case PAGE_DOWN -> event.isAltDown() ? () -> turn.accept(1) : null;
             case PAGE_UP -> event.isAltDown() ? () -> turn.accept(-1) : null;

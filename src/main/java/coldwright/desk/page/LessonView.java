@@ -40,6 +40,7 @@ final class LessonView extends ScrollPane {
     private final PageState state;
     private final Consumer<String> openLink;
     private final Runnable agree;
+    private final Runnable workshop;
     private final VBox column = new VBox();
     private final Region endPaper = new Region();
     private final List<StepView> steps = new ArrayList<>();
@@ -47,7 +48,13 @@ final class LessonView extends ScrollPane {
     private boolean lookDue;
     private double heldAt = Double.NaN;
 
-    LessonView(LessonModel model, PageState state, Consumer<String> openLink, Runnable agree) {
+    LessonView(
+            LessonModel model,
+            PageState state,
+            Consumer<String> openLink,
+            Runnable agree,
+            Runnable workshop) {
+        this.workshop = workshop;
         this.model = model;
         this.agree = agree;
         this.state = state;
@@ -133,7 +140,8 @@ final class LessonView extends ScrollPane {
                         Say.of("lesson.anew"),
                         Say.of("lesson.anew"),
                         () -> Words.button(Say.of("lesson.anew.sure"), model::reset));
-        HBox row = new HBox(all, stop, progress);
+        Button room = Words.button(Say.of("lesson.workshop"), workshop);
+        HBox row = new HBox(all, stop, room, progress);
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("deeds-row");
         VBox deeds = new VBox(row, anew);

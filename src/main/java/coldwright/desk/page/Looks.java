@@ -33,6 +33,13 @@ final class Looks {
 
     private Looks() {}
 
+    /** The size of the type for a room: what fits some 28 lines into the window's height. */
+    static double workshopEmPx(double widthPx, double heightPx) {
+        double byHeight = heightPx / 36;
+        double byWidth = widthPx / 46;
+        return Math.max(USUAL_EM_PX, Math.min(byHeight, byWidth));
+    }
+
     /** Makes the fonts known; only the first call does anything. */
     static void loadFonts() {
         Fonts.load();

@@ -12,6 +12,7 @@ final class PageState {
     private final Pens pens;
     private final Settings settings;
     private final DoubleProperty emPx = new SimpleDoubleProperty();
+    private final BooleanProperty workshop = new SimpleBooleanProperty(false);
     private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
 
     PageState(Pens pens, Settings settings) {
@@ -31,6 +32,11 @@ final class PageState {
     /** The size of the type, pixels. */
     DoubleProperty emPx() {
         return emPx;
+    }
+
+    /** Whether the lesson is laid out for a room. */
+    BooleanProperty workshop() {
+        return workshop;
     }
 
     /** Whether figures stand in a column of their own beside the text. */

@@ -68,7 +68,7 @@ final class StepView extends VBox {
             }
             putSolution(snippet);
         } else if (part instanceof ForecastModel forecast) {
-            put(new ForecastView(forecast));
+            put(new ForecastView(forecast, state.workshop()));
             asked.add(forecast);
         } else if (part instanceof CheckModel check) {
             put(new CheckView(check));

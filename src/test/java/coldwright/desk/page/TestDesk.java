@@ -66,7 +66,7 @@ final class TestDesk {
                                 desk,
                                 new Settings(Preferences.usual()),
                                 pens,
-                                new Deeds(() -> {}, address -> {}, () -> {})),
+                                new Deeds(() -> {}, address -> {}, () -> {}, () -> {})),
                         1200,
                         780));
         stage.setX(0);

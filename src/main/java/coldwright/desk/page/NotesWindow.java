@@ -1,0 +1,67 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.StepModel;
+import coldwright.desk.prose.ProseView;
+import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
+import coldwright.lesson.Part;
+
+import javafx.beans.value.ChangeListener;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** The presenter's notes on the step in sight, in a window of their own that the room can't see. */
+final class NotesWindow {
+    private static final double WIDTH_PX = 560;
+    private static final double HEIGHT_PX = 520;
+
+    private final LessonModel lesson;
+    private final Consumer<String> openLink;
+    private final Stage stage = new Stage();
+    private final VBox column = new VBox();
+    private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
+
+    NotesWindow(LessonModel lesson, Consumer<String> openLink, Window owner, Parent likeThis) {
+        this.lesson = lesson;
+        this.openLink = openLink;
+        column.getStyleClass().addAll("column", "notes");
+        ScrollPane scroll = new ScrollPane(column);
+        scroll.setFitToWidth(true);
+        VBox root = new VBox(scroll);
+        VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
+        root.getStylesheets().setAll(likeThis.getStylesheets());
+        root.getStyleClass().setAll(likeThis.getStyleClass());
+        root.setStyle("-fx-font-size: " + Looks.USUAL_EM_PX + "px;");
+        stage.initOwner(owner);
+        stage.setTitle(Say.of("notes.title"));
+        stage.setScene(new Scene(root, WIDTH_PX, HEIGHT_PX));
+        stage.setOnHidden(event -> lesson.inSight().removeListener(sight));
+        lesson.inSight().addListener(sight);
+        show(lesson.inSight().get());
+    }
+
+    void open() {
+        stage.show();
+    }
+
+    void close() {
+        stage.close();
+    }
+
+    private void show(StepModel step) {
+        column.getChildren().setAll(Words.label(Typography.of(step.title()), "step-title"));
+        List<Part.Teacher> notes = step.notes();
+        if (notes.isEmpty()) {
+            column.getChildren().add(Words.label(Say.of("notes.none"), "note"));
+        }
+        notes.forEach(note -> column.getChildren().add(new ProseView(note.nodes(), openLink)));
+    }
+}
