@@ -1,6 +1,7 @@
 package coldwright.desk;
 
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Settings;
 import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
@@ -15,6 +16,7 @@ import coldwright.paint.ChartPainter;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Loaded;
 import coldwright.workbook.Workbook;
+import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.Preferences;
 
@@ -27,6 +29,9 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ExecutorService;
@@ -107,6 +112,7 @@ public final class DeskApp extends Application {
                         () -> openFile(stage),
                         address -> getHostServices().showDocument(address),
                         keeper::putAway,
+                        (lesson, name) -> handIn(lesson, name, stage),
                         () -> stage.setFullScreen(!stage.isFullScreen())));
     }
 
@@ -142,6 +148,23 @@ public final class DeskApp extends Application {
     private static List<Lesson> lessons() {
         LessonShelf shelf = LessonShelf.ofThisProgram();
         return shelf.names().stream().map(shelf::read).toList();
+    }
+
+    private void handIn(LessonModel lesson, String name, Stage stage) {
+        HandIn work =
+                HandIn.of(keeper.workOn(lesson), name, lesson.lesson(), java.time.Instant.now());
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Say.of("hand-in.save"));
+        chooser.setInitialFileName(work.fileName());
+        File file = chooser.showSaveDialog(stage);
+        if (file != null) {
+            try {
+                Files.writeString(file.toPath(), work.text(), StandardCharsets.UTF_8);
+                desk.tell(Say.of("hand-in.saved", file.getName()));
+            } catch (IOException e) {
+                desk.tell(Say.of("hand-in.failed", file, e.getMessage()));
+            }
+        }
     }
 
     private void openFile(Stage stage) {

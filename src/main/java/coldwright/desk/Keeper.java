@@ -102,8 +102,18 @@ final class Keeper implements Keeping, AutoCloseable {
     }
 
     /** The work on a lesson as it stands. */
-    Optional<LessonWork> workOn(LessonModel lesson) {
-        return Optional.ofNullable(works.get(lesson)).map(before -> Works.of(lesson, before));
+    LessonWork workOn(LessonModel lesson) {
+        Lesson read = lesson.lesson();
+        LessonKey key = lesson.key();
+        LessonWork before =
+                works.getOrDefault(
+                        lesson,
+                        LessonWork.empty(
+                                key,
+                                key.name() + ".md",
+                                read.title(),
+                                ContentHash.of(read.text())));
+        return Works.of(lesson, before);
     }
 
     /** Tries once more to keep things, if another window kept them until now. */

@@ -55,7 +55,8 @@ public final class DialProbe {
                     new DeskModel(
                             LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
             Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
-            Deeds deeds = new Deeds(() -> {}, address -> {}, () -> {}, () -> {});
+            Deeds deeds =
+                    new Deeds(() -> {}, address -> {}, () -> {}, (lesson, name) -> {}, () -> {});
             DeskView view = new DeskView(desk, new Settings(Preferences.usual()), pens, deeds);
             stage.setScene(new Scene(view, 1280, 800));
             stage.show();

@@ -253,7 +253,8 @@ public final class DeskView extends StackPane {
                         state,
                         deeds.openLink(),
                         () -> desk.agree(model),
-                        desk::turnWorkshop);
+                        desk::turnWorkshop,
+                        name -> deeds.handIn().accept(model, name));
         FigureColumn figures = new FigureColumn(model.inSight().get(), state);
         HBox.setHgrow(figures, Priority.ALWAYS);
         return new Spread(lesson, figures, new HBox(lesson, figures));

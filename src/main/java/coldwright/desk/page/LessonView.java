@@ -41,6 +41,7 @@ final class LessonView extends ScrollPane {
     private final Consumer<String> openLink;
     private final Runnable agree;
     private final Runnable workshop;
+    private final Consumer<String> handIn;
     private final VBox column = new VBox();
     private final Region endPaper = new Region();
     private final List<StepView> steps = new ArrayList<>();
@@ -53,7 +54,9 @@ final class LessonView extends ScrollPane {
             PageState state,
             Consumer<String> openLink,
             Runnable agree,
-            Runnable workshop) {
+            Runnable workshop,
+            Consumer<String> handIn) {
+        this.handIn = handIn;
         this.workshop = workshop;
         this.model = model;
         this.agree = agree;
@@ -64,6 +67,7 @@ final class LessonView extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         column.getStyleClass().add("column");
         column.getChildren().add(front());
+        column.getChildren().add(new HandInView(handIn));
         endPaper.getStyleClass().add("end-paper");
         endPaper.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
         column.getChildren().add(endPaper);
@@ -82,7 +86,7 @@ final class LessonView extends ScrollPane {
             StepView view =
                     new StepView(model.steps().get(steps.size()), state, openLink, model::runFrom);
             steps.add(view);
-            column.getChildren().add(column.getChildren().size() - 1, view);
+            column.getChildren().add(column.getChildren().size() - 2, view);
             Frames.after(1, this::setNext);
         }
     }

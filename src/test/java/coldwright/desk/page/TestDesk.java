@@ -66,7 +66,12 @@ final class TestDesk {
                                 desk,
                                 new Settings(Preferences.usual()),
                                 pens,
-                                new Deeds(() -> {}, address -> {}, () -> {}, () -> {})),
+                                new Deeds(
+                                        () -> {},
+                                        address -> {},
+                                        () -> {},
+                                        (lesson, name) -> {},
+                                        () -> {})),
                         1200,
                         780));
         stage.setX(0);
