@@ -2,10 +2,12 @@ package coldwright.help;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Reads the rows that the build writes, one entry a row, columns parted by tabs. */
 final class EntryRows {
     private static final int COLUMNS = 9;
+    private static final Pattern LINE_END = Pattern.compile("\\\\n");
 
     private EntryRows() {}
 
@@ -46,7 +48,7 @@ final class EntryRows {
                         columns[3],
                         columns[4],
                         columns[5],
-                        columns[6].isEmpty() ? List.of() : List.of(columns[6].split("\\\\n")),
+                        columns[6].isEmpty() ? List.of() : List.of(LINE_END.split(columns[6])),
                         columns[7]);
         return new Row(entry, columns[8].equals("bare"));
     }

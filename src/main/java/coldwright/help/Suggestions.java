@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What may stand at the caret, in the order in which a learner wants it, each with its help. */
@@ -14,6 +15,9 @@ public final class Suggestions {
     /** Parts of the program that snippets see but no lesson needs. */
     private static final Pattern BEHIND_THE_SCENES =
             Pattern.compile("\\w*Codec|Wire|Page|readBy|Require|MethodHandles?");
+
+    private static final Set<Entry.Kind> TYPES =
+            Set.of(Entry.Kind.TYPE, Entry.Kind.RECORD, Entry.Kind.INTERFACE, Entry.Kind.ENUM);
 
     private Suggestions() {}
 
@@ -93,7 +97,7 @@ public final class Suggestions {
                         ? "%s (%d ways to write it)".formatted(first.sentence(), entries.size())
                         : first.sentence();
         return new Suggestion(
-                first.kind() == Entry.Kind.ENUM ? first.name() : first.signature(),
+                TYPES.contains(first.kind()) ? first.name() : first.signature(),
                 offer.insert(),
                 offer.from(),
                 help.strip(),

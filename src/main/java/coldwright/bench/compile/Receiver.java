@@ -13,8 +13,7 @@ final class Receiver {
     private static final Pattern TYPE_NAME =
             Pattern.compile("(?:[\\w$]+\\.)*[A-Z][\\w$]*[a-z][\\w$]*");
     private static final Pattern NEW_AT_END = Pattern.compile("\\bnew\\s+$");
-    private static final Pattern OWNER_IN_SIGNATURE =
-            Pattern.compile("([\\w$.]+?)(?:<[^(]*>)?\\.[\\w$]+\\(");
+    private static final Pattern BEHIND_A_TYPE = Pattern.compile("<.*>|\\([^()]*\\)");
 
     private final SourceCodeAnalysis analysis;
 
@@ -122,15 +121,22 @@ final class Receiver {
         if (type != null && !type.isEmpty()) {
             return type;
         }
-        return insert.contains("(") ? documented(before + insert.replace(")", "")) : "";
+        int bracket = insert.indexOf('(');
+        return bracket < 0
+                ? ""
+                : documented(
+                        before + insert.substring(0, bracket + 1), insert.substring(0, bracket));
     }
 
     /** Within a lambda Java tells the type only by the way, in a method's signature. */
-    private String documented(String call) {
+    private String documented(String call, String name) {
         for (Documentation one : analysis.documentation(call, call.length(), false)) {
-            Matcher owner = OWNER_IN_SIGNATURE.matcher(one.signature());
-            if (owner.find()) {
-                return owner.group(1);
+            int point = one.signature().indexOf("." + name + "(");
+            if (point > 0) {
+                String owner = one.signature().substring(0, point);
+                // newer Java adds a record's components and a type's parameters
+                String bare = BEHIND_A_TYPE.matcher(owner).replaceAll("");
+                return bare.substring(bare.lastIndexOf(' ') + 1);
             }
         }
         return "";
