@@ -1,5 +1,6 @@
 package coldwright.help;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -27,10 +28,13 @@ final class EntryRows {
      * @throws IllegalArgumentException if a line has another number of columns
      */
     static List<Row> read(String text) {
-        return text.lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("# "))
-                .map(EntryRows::row)
-                .toList();
+        List<Row> rows = new ArrayList<>();
+        for (String line : text.split("\n")) {
+            if (!line.isBlank() && !line.startsWith("# ")) {
+                rows.add(row(line));
+            }
+        }
+        return rows;
     }
 
     private static Row row(String line) {
@@ -48,8 +52,15 @@ final class EntryRows {
                         columns[3],
                         columns[4],
                         columns[5],
-                        columns[6].isEmpty() ? List.of() : List.of(LINE_END.split(columns[6])),
+                        lines(columns[6]),
                         columns[7]);
         return new Row(entry, columns[8].equals("bare"));
+    }
+
+    private static List<String> lines(String column) {
+        if (column.isEmpty()) {
+            return List.of();
+        }
+        return column.contains("\\n") ? List.of(LINE_END.split(column)) : List.of(column);
     }
 }

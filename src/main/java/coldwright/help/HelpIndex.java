@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,16 +26,17 @@ public final class HelpIndex {
     private static final String JAVA = "java.tsv";
 
     private final Map<String, List<Entry>> byName = new HashMap<>();
-    private final Map<String, List<Entry>> byOwnerAndName = new HashMap<>();
+    private final Map<String, Map<String, List<Entry>>> byOwner = new HashMap<>();
     private final Map<String, List<Entry>> bareByName = new HashMap<>();
-    private final Set<String> owners = new HashSet<>();
 
     private HelpIndex(List<EntryRows.Row> rows) {
         for (EntryRows.Row row : rows) {
             Entry entry = row.entry();
             add(byName, entry.name(), entry);
-            add(byOwnerAndName, entry.owner() + "." + entry.name(), entry);
-            owners.add(entry.owner());
+            add(
+                    byOwner.computeIfAbsent(entry.owner(), any -> new HashMap<>()),
+                    entry.name(),
+                    entry);
             if (row.bare()) {
                 add(bareByName, entry.name(), entry);
             }
@@ -100,8 +100,8 @@ public final class HelpIndex {
      */
     public List<Entry> of(String owner, String name) {
         String type = simple(owner);
-        List<Entry> own = byOwnerAndName.getOrDefault(type + "." + name, List.of());
-        if (own.isEmpty() && owners.contains(type)) {
+        List<Entry> own = byOwner.getOrDefault(type, Map.of()).getOrDefault(name, List.of());
+        if (own.isEmpty() && byOwner.containsKey(type)) {
             own =
                     byName.getOrDefault(name, List.of()).stream()
                             .filter(entry -> isInterface(entry.owner()))
