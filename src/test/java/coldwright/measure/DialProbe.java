@@ -7,8 +7,8 @@ import coldwright.desk.model.Keeping;
 import coldwright.desk.model.Settings;
 import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
-import coldwright.desk.page.FigurePainter;
-import coldwright.desk.page.Pens;
+import coldwright.desk.plate.FigurePainter;
+import coldwright.desk.plate.Pens;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 

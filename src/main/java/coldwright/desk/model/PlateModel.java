@@ -41,9 +41,11 @@ public final class PlateModel {
      * Shows a figure or drawing; where it counts the same things the part that is seen stays.
      *
      * @param is what to show
+     * @return whether it counts other things than the one before
      */
-    public void show(Drawn is) {
-        if (drawn == null || !sameAxes(drawn.exhibit(), is.exhibit())) {
+    public boolean show(Drawn is) {
+        boolean other = drawn == null || !sameAxes(drawn.exhibit(), is.exhibit());
+        if (other) {
             whole();
             point = -1;
         }
@@ -53,6 +55,7 @@ public final class PlateModel {
         } else {
             play.take(1);
         }
+        return other;
     }
 
     private static boolean sameAxes(Exhibit one, Exhibit other) {

@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.Gate;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 
 import javafx.scene.layout.VBox;
 

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.ForecastModel;
 import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Words;
 
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
@@ -38,17 +39,20 @@ final class AnswerView extends VBox {
                 1,
                 Words.label("It is", "beside-head"),
                 Words.label(Typography.of(model.right()), "beside-right"));
-        String verdict =
-                switch (model.verdict()) {
-                    case RIGHT -> "As you said.";
-                    case OTHERWISE -> "Not as you said.";
-                    case NOT_SAID -> "Say first what you expect: the run then tells more.";
-                };
+        String verdict = model.distance().orElseGet(this::verdict);
         getChildren()
                 .setAll(
                         Words.label(Typography.of(model.forecast().question()), "answer-question"),
                         beside,
                         Words.label(verdict, "verdict"),
                         new ProseView(model.forecast().explanation(), openLink));
+    }
+
+    private String verdict() {
+        return switch (model.verdict()) {
+            case RIGHT -> "As you said.";
+            case OTHERWISE -> "Not as you said.";
+            case NOT_SAID -> "Say first what you expect: the run then tells more.";
+        };
     }
 }

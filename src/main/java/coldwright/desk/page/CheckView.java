@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.CheckModel;
 import coldwright.desk.model.Expected;
 import coldwright.desk.model.Expected.State;
+import coldwright.desk.say.Words;
 import coldwright.lesson.Expectation;
 
 import javafx.collections.ListChangeListener;

@@ -5,6 +5,7 @@ import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;

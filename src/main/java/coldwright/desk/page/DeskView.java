@@ -4,8 +4,12 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Settings;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.plate.FigureColumn;
+import coldwright.desk.plate.Pens;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
+import coldwright.paint.Ground;
 import coldwright.workbook.settings.Theme;
 
 import javafx.beans.value.ChangeListener;
@@ -59,7 +63,7 @@ public final class DeskView extends StackPane {
         this.deeds = deeds;
         this.state = new PageState(pens, settings);
         Looks.loadFonts();
-        getStylesheets().add(Looks.sheet());
+        getStylesheets().addAll(Looks.sheets());
         getStyleClass().add("desk");
         contents = new ContentsView(desk, this::goTo, deeds.openFile());
         strip = strip();
@@ -237,6 +241,7 @@ public final class DeskView extends StackPane {
     }
 
     private void dress(Theme theme) {
+        state.room().ground().set(ground(theme));
         for (Theme one : Theme.values()) {
             String look = one.name().toLowerCase(Locale.ROOT);
             getStyleClass().remove(look);
@@ -244,6 +249,14 @@ public final class DeskView extends StackPane {
                 getStyleClass().add(look);
             }
         }
+    }
+
+    private static Ground ground(Theme theme) {
+        return switch (theme) {
+            case LIGHT -> Ground.LIGHT;
+            case DARK -> Ground.DARK;
+            case CONTRAST -> Ground.CONTRAST;
+        };
     }
 
     private Spread spreadOf(LessonModel model) {
@@ -255,7 +268,7 @@ public final class DeskView extends StackPane {
                         () -> desk.agree(model),
                         desk::turnWorkshop,
                         name -> deeds.handIn().accept(model, name));
-        FigureColumn figures = new FigureColumn(model.inSight().get(), state);
+        FigureColumn figures = new FigureColumn(model.inSight().get(), state.room(), model.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         return new Spread(lesson, figures, new HBox(lesson, figures));
     }

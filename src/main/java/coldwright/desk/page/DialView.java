@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.DialModel;
 import coldwright.desk.model.PageNumber;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Words;
 import coldwright.lesson.Dial;
 
 import javafx.animation.PauseTransition;

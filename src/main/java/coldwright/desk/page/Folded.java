@@ -1,5 +1,7 @@
 package coldwright.desk.page;
 
+import coldwright.desk.say.Words;
+
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.VBox;

@@ -1,8 +1,11 @@
 package coldwright.desk.page;
 
 import coldwright.desk.model.ForecastModel;
+import coldwright.desk.plate.PlateRoom;
+import coldwright.desk.plate.SketchPad;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 import coldwright.lesson.Answer;
 
 import javafx.beans.InvalidationListener;
@@ -22,10 +25,12 @@ import javafx.scene.layout.VBox;
 final class ForecastView extends VBox {
     private final ForecastModel model;
     private final ObservableValue<Boolean> workshop;
+    private final PlateRoom room;
 
-    ForecastView(ForecastModel model, ObservableValue<Boolean> workshop) {
+    ForecastView(ForecastModel model, PageState state) {
         this.model = model;
-        this.workshop = workshop;
+        this.workshop = state.workshop();
+        this.room = state.room();
         getStyleClass().add("forecast");
         getChildren()
                 .addAll(
@@ -41,8 +46,8 @@ final class ForecastView extends VBox {
         if (model.forecast().answer() instanceof Answer.Amount amount) {
             return number(amount);
         }
-        if (model.forecast().answer() instanceof Answer.Curve) {
-            return Words.label("Picture the curve to yourself, then run.", "curve-asked");
+        if (model.forecast().answer() instanceof Answer.Curve axes) {
+            return new SketchPad(model, axes, room);
         }
         throw new AssertionError(model.forecast().answer());
     }

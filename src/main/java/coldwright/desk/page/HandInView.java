@@ -1,6 +1,7 @@
 package coldwright.desk.page;
 
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;

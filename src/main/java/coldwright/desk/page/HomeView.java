@@ -4,6 +4,7 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;

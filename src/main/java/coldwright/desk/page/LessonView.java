@@ -4,6 +4,7 @@ import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 
@@ -84,7 +85,12 @@ final class LessonView extends ScrollPane {
     private void setNext() {
         if (steps.size() < model.steps().size()) {
             StepView view =
-                    new StepView(model.steps().get(steps.size()), state, openLink, model::runFrom);
+                    new StepView(
+                            model.steps().get(steps.size()),
+                            state,
+                            model.pins(),
+                            openLink,
+                            model::runFrom);
             steps.add(view);
             column.getChildren().add(column.getChildren().size() - 2, view);
             Frames.after(1, this::setNext);
@@ -126,7 +132,8 @@ final class LessonView extends ScrollPane {
         }
         front.getChildren().add(new AgreementView(model.gate(), agree));
         front.getChildren().add(deeds());
-        front.getChildren().add(new StepView(model.opening(), state, openLink, model::runFrom));
+        front.getChildren()
+                .add(new StepView(model.opening(), state, model.pins(), openLink, model::runFrom));
         return front;
     }
 

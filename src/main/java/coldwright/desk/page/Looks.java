@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.net.URL;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** The page's looks: its style sheet, its fonts, and the states that a style sheet can't see. */
 final class Looks {
@@ -45,10 +46,14 @@ final class Looks {
         Fonts.load();
     }
 
-    /** Where the style sheet is. */
-    static String sheet() {
-        URL url = Looks.class.getResource("/coldwright/desk/page.css");
-        return Objects.requireNonNull(url, "page.css").toExternalForm();
+    /** Where the style sheets are: the page's own, and that of its plates. */
+    static List<String> sheets() {
+        return Stream.of("page.css", "plate.css").map(Looks::sheet).toList();
+    }
+
+    private static String sheet(String name) {
+        URL url = Looks.class.getResource("/coldwright/desk/" + name);
+        return Objects.requireNonNull(url, name).toExternalForm();
     }
 
     private static final class Fonts {

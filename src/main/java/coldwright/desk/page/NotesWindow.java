@@ -5,6 +5,7 @@ import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 import coldwright.lesson.Part;
 
 import javafx.beans.value.ChangeListener;

@@ -5,6 +5,7 @@ import coldwright.bench.Problem;
 import coldwright.bench.Run;
 import coldwright.desk.model.Printed;
 import coldwright.desk.model.SnippetModel;
+import coldwright.desk.say.Words;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;

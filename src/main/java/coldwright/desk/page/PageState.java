@@ -1,22 +1,22 @@
 package coldwright.desk.page;
 
 import coldwright.desk.model.Settings;
+import coldwright.desk.plate.FileAsk;
+import coldwright.desk.plate.Pens;
+import coldwright.desk.plate.PlateRoom;
 
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleDoubleProperty;
 
 /** What all views of a page share: the size of the type, where figures stand, what draws them. */
 final class PageState {
-    private final Pens pens;
+    private final PlateRoom room;
     private final Settings settings;
-    private final DoubleProperty emPx = new SimpleDoubleProperty();
     private final BooleanProperty workshop = new SimpleBooleanProperty(false);
-    private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
 
     PageState(Pens pens, Settings settings) {
-        this.pens = pens;
+        this.room = new PlateRoom(pens, FileAsk.BY_DIALOG);
         this.settings = settings;
     }
 
@@ -25,13 +25,14 @@ final class PageState {
         return settings;
     }
 
-    Pens pens() {
-        return pens;
+    /** What plates share. */
+    PlateRoom room() {
+        return room;
     }
 
     /** The size of the type, pixels. */
     DoubleProperty emPx() {
-        return emPx;
+        return room.emPx();
     }
 
     /** Whether the lesson is laid out for a room. */
@@ -41,6 +42,6 @@ final class PageState {
 
     /** Whether figures stand in a column of their own beside the text. */
     BooleanProperty figuresBeside() {
-        return figuresBeside;
+        return room.figuresBeside();
     }
 }

@@ -4,6 +4,7 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PageNumber;
 import coldwright.desk.model.Settings;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.MassUnit;

@@ -7,6 +7,7 @@ import coldwright.desk.model.Settings;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.SnippetModel.Phase;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 import coldwright.workbook.settings.BenchLimit;
 
 import javafx.animation.Animation;

@@ -3,11 +3,14 @@ package coldwright.desk.page;
 import coldwright.desk.model.CheckModel;
 import coldwright.desk.model.ForecastModel;
 import coldwright.desk.model.PartModel;
+import coldwright.desk.model.Pins;
 import coldwright.desk.model.ProseModel;
 import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.plate.PlateStack;
 import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Words;
 
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
@@ -24,6 +27,7 @@ final class StepView extends VBox {
     private final StepModel model;
     private final Consumer<String> openLink;
     private final PageState state;
+    private final Pins pins;
     private final Consumer<SnippetModel> fromHere;
 
     /** Questions whose answer comes with the next run. */
@@ -32,11 +36,13 @@ final class StepView extends VBox {
     StepView(
             StepModel model,
             PageState state,
+            Pins pins,
             Consumer<String> openLink,
             Consumer<SnippetModel> fromHere) {
         this.fromHere = fromHere;
         this.model = model;
         this.state = state;
+        this.pins = pins;
         this.openLink = openLink;
         getStyleClass().add("step");
         if (model.number() > 0) {
@@ -58,7 +64,11 @@ final class StepView extends VBox {
             SnippetView view =
                     new SnippetView(snippet, state.settings(), () -> fromHere.accept(snippet));
             PlateStack plates =
-                    new PlateStack(snippet.came().drawn(), state, state.figuresBeside().not());
+                    new PlateStack(
+                            snippet.came().drawn(),
+                            state.room(),
+                            pins,
+                            state.figuresBeside().not());
             put(view);
             put(plates);
             snippet.came().lastRun().addListener(run -> showWhatCame(view, plates));
@@ -68,7 +78,7 @@ final class StepView extends VBox {
             }
             putSolution(snippet);
         } else if (part instanceof ForecastModel forecast) {
-            put(new ForecastView(forecast, state.workshop()));
+            put(new ForecastView(forecast, state));
             asked.add(forecast);
         } else if (part instanceof CheckModel check) {
             put(new CheckView(check));

@@ -2,8 +2,10 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.plate.FigureColumn;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -54,7 +56,7 @@ final class WorkshopView extends BorderPane {
         page.getStyleClass().add("reading");
         page.setFitToWidth(true);
         page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        figures = new FigureColumn(lesson.inSight().get(), state);
+        figures = new FigureColumn(lesson.inSight().get(), state.room(), lesson.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         HBox both = new HBox(page, figures);
         setCenter(both);
@@ -118,7 +120,7 @@ final class WorkshopView extends BorderPane {
     }
 
     private void show(StepModel step) {
-        StepView view = new StepView(step, state, openLink, lesson::runFrom);
+        StepView view = new StepView(step, state, lesson.pins(), openLink, lesson::runFrom);
         VBox column = new VBox(view);
         column.getStyleClass().add("column");
         StackPane sheet = new StackPane(column);

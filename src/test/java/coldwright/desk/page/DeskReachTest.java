@@ -19,6 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.desk.BenchRunner;
 import coldwright.desk.code.CodeSlip;
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.plate.FigureColumn;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.geometry.VerticalDirection;

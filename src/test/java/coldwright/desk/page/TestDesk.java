@@ -4,6 +4,8 @@ import coldwright.desk.BenchRunner;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.Keeping;
 import coldwright.desk.model.Settings;
+import coldwright.desk.plate.FigurePainter;
+import coldwright.desk.plate.Pens;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 

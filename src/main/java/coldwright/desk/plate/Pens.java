@@ -1,4 +1,4 @@
-package coldwright.desk.page;
+package coldwright.desk.plate;
 
 import java.util.concurrent.Executor;
 

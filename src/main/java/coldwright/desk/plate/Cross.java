@@ -1,0 +1,87 @@
+package coldwright.desk.plate;
+
+import coldwright.desk.model.Reading;
+import coldwright.desk.model.Reading.Spot;
+import coldwright.paint.Plot;
+
+import javafx.geometry.Bounds;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
+
+/** What moves over a plate: the cross lines, what is read at them, and the part to be zoomed. */
+final class Cross {
+    private static final double ASIDE_PX = 9;
+
+    private final Line upright = new Line();
+    private final Line level = new Line();
+    private final Rectangle part = new Rectangle();
+    private final Label words = new Label();
+
+    /** Lays it on a pane whose pixels are the painting's. */
+    Cross(Pane glass) {
+        upright.getStyleClass().add("cross-line");
+        level.getStyleClass().add("cross-line");
+        part.getStyleClass().add("zoom-part");
+        words.getStyleClass().add("cross-words");
+        glass.getChildren().addAll(part, upright, level, words);
+        glass.getChildren().forEach(one -> one.setManaged(false));
+        hide();
+        hidePart();
+    }
+
+    /** Shows what is read. */
+    void show(Reading reading, Plot plot) {
+        double x = plot.xPx(reading.x());
+        double y = plot.yPx(reading.y());
+        Plot.Area area = plot.area();
+        boolean xSeen = x >= area.left() && x <= area.right();
+        boolean ySeen = y >= area.top() && y <= area.bottom();
+        put(upright, new Spot(x, area.top()), new Spot(x, area.bottom()), xSeen);
+        put(level, new Spot(area.left(), y), new Spot(area.right(), y), ySeen);
+        words.setText(reading.words());
+        words.autosize();
+        Bounds size = words.getLayoutBounds();
+        double atX =
+                x + ASIDE_PX + size.getWidth() <= area.right()
+                        ? x + ASIDE_PX
+                        : x - ASIDE_PX - size.getWidth();
+        double atY =
+                y - ASIDE_PX - size.getHeight() >= area.top()
+                        ? y - ASIDE_PX - size.getHeight()
+                        : y + ASIDE_PX;
+        double lowest = Math.max(0, area.bottom() - size.getHeight());
+        words.relocate(Math.max(2, atX), Math.max(0, Math.min(lowest, atY)));
+        words.setVisible(true);
+    }
+
+    private static void put(Line line, Spot from, Spot to, boolean seen) {
+        line.setStartX(Math.rint(from.x()) + 0.5);
+        line.setStartY(Math.rint(from.y()) + 0.5);
+        line.setEndX(Math.rint(to.x()) + 0.5);
+        line.setEndY(Math.rint(to.y()) + 0.5);
+        line.setVisible(seen);
+    }
+
+    /** Nothing is read. */
+    void hide() {
+        upright.setVisible(false);
+        level.setVisible(false);
+        words.setVisible(false);
+    }
+
+    /** Shows the part that will be seen. */
+    void showPart(Spot from, Spot to) {
+        part.setX(Math.min(from.x(), to.x()));
+        part.setY(Math.min(from.y(), to.y()));
+        part.setWidth(Math.abs(from.x() - to.x()));
+        part.setHeight(Math.abs(from.y() - to.y()));
+        part.setVisible(true);
+    }
+
+    /** No part is being drawn. */
+    void hidePart() {
+        part.setVisible(false);
+    }
+}

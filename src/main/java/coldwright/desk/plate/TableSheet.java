@@ -1,0 +1,49 @@
+package coldwright.desk.plate;
+
+import coldwright.desk.model.DataTable;
+import coldwright.desk.say.Words;
+
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+
+import java.util.List;
+
+/** The data of a figure as a table to read and to walk through with the keyboard. */
+final class TableSheet extends TableView<List<String>> {
+    private static final double LEAST_COLUMN_EMS = 6;
+
+    TableSheet(DataTable table, double emPx) {
+        getStyleClass().add("data-table");
+        for (int i = 0; i < table.columns().size(); i++) {
+            getColumns().add(column(table, i, emPx));
+        }
+        getItems().setAll(table.rows());
+        setPlaceholder(new Label("–"));
+        setPrefHeight(emPx * 15);
+        setMinHeight(emPx * 8);
+        getSelectionModel().setCellSelectionEnabled(false);
+    }
+
+    private static TableColumn<List<String>, String> column(
+            DataTable table, int index, double emPx) {
+        TableColumn<List<String>, String> column = new TableColumn<>();
+        Label head = Words.label(table.columns().get(index), "data-head");
+        column.setGraphic(head);
+        column.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().get(index)));
+        column.setSortable(false);
+        column.setReorderable(false);
+        double longest =
+                table.rows().stream().mapToInt(row -> row.get(index).length()).max().orElse(0);
+        double wide = Math.max(LEAST_COLUMN_EMS, Math.min(30, longest * 0.5 + 1.5)) * emPx * 0.9;
+        column.setPrefWidth(wide);
+        head.setPrefWidth(wide - emPx);
+        boolean numbers =
+                table.rows().stream()
+                        .map(row -> row.get(index))
+                        .allMatch(text -> text.matches("[−0-9.\u2009·⁰¹²³⁴⁵⁶⁷⁸⁹⁻∞–]*"));
+        column.getStyleClass().add(numbers ? "data-number" : "data-word");
+        return column;
+    }
+}
