@@ -5,7 +5,11 @@ import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.bench.compile.Proposal;
 import coldwright.desk.model.Runner;
+import coldwright.help.HelpIndex;
+import coldwright.help.Suggestion;
+import coldwright.help.Suggestions;
 import coldwright.lesson.Prelude;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Preferences;
@@ -79,6 +83,21 @@ public final class BenchRunner implements Runner, AutoCloseable {
     @Override
     public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
         return opened().thenCompose(bench -> bench.run(above, snippet, watcher));
+    }
+
+    @Override
+    public CompletableFuture<List<Suggestion>> suggest(List<String> above, String text, int caret) {
+        return opened().thenCompose(bench -> bench.complete(above, text, caret))
+                .thenApply(
+                        proposals ->
+                                Suggestions.of(
+                                        proposals.stream().map(BenchRunner::offer).toList(),
+                                        HelpIndex.ofThisProgram()));
+    }
+
+    private static Suggestions.Offer offer(Proposal one) {
+        return new Suggestions.Offer(
+                one.name(), one.insert(), one.from(), one.receiver(), one.fits(), one.own());
     }
 
     @Override

@@ -2,6 +2,8 @@ package coldwright.desk.code;
 
 import coldwright.bench.Problem;
 
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.beans.property.StringProperty;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
@@ -15,6 +17,7 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import javafx.util.Duration;
 
 import org.fxmisc.richtext.CodeArea;
 import org.fxmisc.richtext.model.StyleSpans;
@@ -26,6 +29,7 @@ import org.fxmisc.wellbehaved.event.Nodes;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -33,6 +37,8 @@ import java.util.Set;
  * stands. Tab leaves it, so that nobody is caught in it who has only a keyboard.
  */
 public final class CodeSlip extends CodeArea {
+    private static final String INDENT = "    ";
+    private static final String BRACKET = "bracket";
     private static final String WRONG = "wrong";
     private static final String WRONG_LINE = "wrong-line";
     private static final int MOST_COLOURED = 200_000;
@@ -40,7 +46,14 @@ public final class CodeSlip extends CodeArea {
     /** Room for rounding, so that a line that just fits does not wrap where it is shown. */
     private static final double SLACK_PX = 2;
 
+    /** Names are offered by themselves when a point has stood for so long. */
+    private static final Duration AFTER_POINT = Duration.millis(350);
+
     private final StringProperty text;
+    private final Asking asking;
+    private final PauseTransition afterPoint = new PauseTransition(AFTER_POINT);
+    private Optional<Brackets.Pair> brackets = Optional.empty();
+    private SuggestionList suggestions;
 
     /** Never shown: tells how high the text is when it is wrapped. */
     private final Text measure = new Text();
@@ -56,9 +69,11 @@ public final class CodeSlip extends CodeArea {
      * Makes a slip that shows and changes a text.
      *
      * @param text the Java text
+     * @param asking knows which names may stand in it
      */
-    public CodeSlip(StringProperty text) {
+    public CodeSlip(StringProperty text, Asking asking) {
         this.text = text;
+        this.asking = asking;
         getStyleClass().add("code-slip");
         measure.getStyleClass().add("text");
         TextFlow flow = new TextFlow(measure);
@@ -84,7 +99,11 @@ public final class CodeSlip extends CodeArea {
         Nodes.addInputMap(
                 this,
                 InputMap.ignore(EventPattern.keyPressed(KeyCode.TAB, KeyCombination.SHIFT_DOWN)));
+        suggestions = new SuggestionList(this);
         addEventFilter(KeyEvent.KEY_PRESSED, this::keyPressed);
+        addEventFilter(KeyEvent.KEY_TYPED, this::keyTyped);
+        afterPoint.setOnFinished(event -> suggest());
+        caretPositionProperty().addListener(value -> matchBrackets());
         addEventFilter(ScrollEvent.ANY, this::passOn);
     }
 
@@ -169,7 +188,11 @@ public final class CodeSlip extends CodeArea {
         if (java.isEmpty() || java.length() > MOST_COLOURED) {
             return;
         }
-        setStyleSpans(0, looks(java, JavaWords.in(java), problems));
+        StyleSpans<Collection<String>> looks = looks(java, JavaWords.in(java), problems);
+        if (brackets.isPresent() && brackets.get().close() < java.length()) {
+            looks = looks.overlay(bracketed(brackets.get(), java.length()), CodeSlip::both);
+        }
+        setStyleSpans(0, looks);
         for (int line = 0; line < getParagraphs().size(); line++) {
             Collection<String> look = isWrong(line) ? List.of(WRONG_LINE) : List.of();
             if (!look.equals(getParagraph(line).getParagraphStyle())) {
@@ -226,18 +249,80 @@ public final class CodeSlip extends CodeArea {
         return mark.create();
     }
 
+    private static StyleSpans<Collection<String>> bracketed(Brackets.Pair pair, int length) {
+        StyleSpansBuilder<Collection<String>> mark = new StyleSpansBuilder<>();
+        mark.add(List.of(), pair.open());
+        mark.add(List.of(BRACKET), 1);
+        mark.add(List.of(), pair.close() - pair.open() - 1);
+        mark.add(List.of(BRACKET), 1);
+        mark.add(List.of(), length - pair.close() - 1);
+        return mark.create();
+    }
+
     private static Collection<String> both(Collection<String> one, Collection<String> other) {
         Set<String> all = new HashSet<>(one);
         all.addAll(other);
         return all;
     }
 
+    /** Offers the names that may stand at the caret. */
+    public void suggest() {
+        String asked = getText();
+        int caret = getCaretPosition();
+        asking.suggest(asked, caret)
+                .thenAccept(
+                        found ->
+                                Platform.runLater(
+                                        () -> {
+                                            boolean still =
+                                                    getText().equals(asked)
+                                                            && getCaretPosition() == caret;
+                                            suggestions.show(still ? found : List.of());
+                                        }));
+    }
+
+    private void keyTyped(KeyEvent event) {
+        afterPoint.stop();
+        if (event.getCharacter().equals(".")) {
+            afterPoint.playFromStart();
+        } else if (suggestions.isShowing()) {
+            Platform.runLater(this::suggest);
+        }
+    }
+
+    private void matchBrackets() {
+        String java = getText();
+        if (java.length() <= MOST_COLOURED) {
+            Optional<Brackets.Pair> now = Brackets.at(java, JavaWords.in(java), getCaretPosition());
+            if (!now.equals(brackets)) {
+                brackets = now;
+                colour();
+            }
+        }
+    }
+
+    /** The size of its type, pixels. */
+    double emPx() {
+        return measure.getFont().getSize();
+    }
+
     private void keyPressed(KeyEvent event) {
-        if (event.getCode() == KeyCode.ENTER && !event.isShortcutDown() && !event.isAltDown()) {
+        if (event.getCode() == KeyCode.SPACE && event.isControlDown()) {
             event.consume();
-            replaceSelection("\n" + indentOfLine());
+            suggest();
+        } else if (event.getCode() == KeyCode.ENTER
+                && !event.isShortcutDown()
+                && !event.isAltDown()) {
+            event.consume();
+            replaceSelection("\n" + indentOfLine() + moreAfterOpening());
             requestFollowCaret();
         }
+    }
+
+    private String moreAfterOpening() {
+        String line = getParagraph(getCurrentParagraph()).getText();
+        String left = line.substring(0, Math.min(getCaretColumn(), line.length())).stripTrailing();
+        return left.endsWith("{") || left.endsWith("(") ? INDENT : "";
     }
 
     private String indentOfLine() {

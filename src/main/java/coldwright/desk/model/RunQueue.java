@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.help.Suggestion;
 
 import java.time.Duration;
 import java.util.ArrayDeque;
@@ -45,6 +46,11 @@ public final class RunQueue {
     public RunQueue(Runner runner, Executor window) {
         this.runner = runner;
         this.window = window;
+    }
+
+    /** Finds names; see {@link Runner#suggest}. */
+    CompletableFuture<List<Suggestion>> suggest(List<String> above, String text, int caret) {
+        return runner.suggest(above, text, caret);
     }
 
     void add(Job job) {

@@ -2,6 +2,7 @@ package coldwright.desk.model;
 
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.help.Suggestion;
 
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -17,6 +18,19 @@ public interface Runner {
      * @return the run as it ended; completed on any thread
      */
     CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher);
+
+    /**
+     * Finds the names that may stand at a place of a snippet, when no run is under way.
+     *
+     * @param above the snippets above, in order
+     * @param text the snippet
+     * @param caret a place in it
+     * @return the names, best first; completed on any thread
+     */
+    default CompletableFuture<List<Suggestion>> suggest(
+            List<String> above, String text, int caret) {
+        return CompletableFuture.completedFuture(List.of());
+    }
 
     /** Asks the run that goes on to end, and returns at once. */
     void stop();

@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.help.Suggestion;
 import coldwright.lesson.Part;
 
 import javafx.beans.binding.BooleanExpression;
@@ -126,6 +127,18 @@ public final class SnippetModel implements PartModel {
             rest();
             afterEnd.forEach(one -> one.accept(false));
         }
+    }
+
+    /**
+     * Finds the names that may stand at a place of its text.
+     *
+     * @param now its text as it is in the editor
+     * @param caret a place in it
+     * @return the names, best first; completed on any thread
+     */
+    public CompletableFuture<List<Suggestion>> suggest(String now, int caret) {
+        List<String> texts = presentTexts();
+        return queue.suggest(texts.subList(0, texts.size() - 1), now, caret);
     }
 
     /** Puts the author's text back. */

@@ -37,6 +37,7 @@ final class SnippetView extends VBox {
 
     private final SnippetModel model;
     private final CodeSlip slip;
+    private final HelpSlip help;
     private final Button run;
     private final Button stop;
     private final Button reset;
@@ -60,22 +61,26 @@ final class SnippetView extends VBox {
         this.model = model;
         this.settings = settings;
         this.fromHere = Words.button(Say.of("snippet.from-here"), fromHere);
-        this.slip = new CodeSlip(model.text());
+        this.slip = new CodeSlip(model.text(), model::suggest);
+        this.help = new HelpSlip(model, slip);
         this.run = Words.button(Say.of("snippet.run"), model::run);
         this.stop = Words.button(Say.of("snippet.stop"), model::stop);
         this.reset = Words.button(Say.of("snippet.reset"), model::reset);
         getStyleClass().add("snippet");
-        slip.setAccessibleText("Java snippet; Control and Enter runs it");
+        slip.setAccessibleText(Say.of("snippet.spoken"));
         slip.addEventFilter(
                 KeyEvent.KEY_PRESSED,
                 event -> {
                     if (RUN_KEYS.match(event)) {
                         event.consume();
                         model.run();
+                    } else if (event.getCode() == KeyCode.F1) {
+                        event.consume();
+                        help.turn();
                     }
                 });
         clock.setCycleCount(Animation.INDEFINITE);
-        VBox paper = new VBox(slip, dials(), foot(), asks);
+        VBox paper = new VBox(slip, help, dials(), foot(), asks);
         paper.getStyleClass().add("slip");
         outcome = new OutcomeView(model, slip::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
@@ -153,9 +158,11 @@ final class SnippetView extends VBox {
         model.edited().addListener((value, was, is) -> allowReset(is));
         allowReset(model.edited().get());
         status.getStyleClass().add("status");
+        Button what = Words.button(Say.of("snippet.help"), help::turn);
+        what.getStyleClass().add("quiet-word");
         Region room = new Region();
         HBox.setHgrow(room, Priority.ALWAYS);
-        HBox foot = new HBox(run, stop, reset, fromHere, room, status);
+        HBox foot = new HBox(run, stop, reset, fromHere, what, room, status);
         foot.setAlignment(Pos.BASELINE_LEFT);
         foot.getStyleClass().add("slip-foot");
         fromHere.getStyleClass().add("quiet-word");
