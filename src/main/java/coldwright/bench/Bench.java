@@ -1,6 +1,5 @@
 package coldwright.bench;
 
-import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.Proposal;
 import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.Launch;
@@ -10,7 +9,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -29,9 +27,9 @@ import java.util.concurrent.TimeoutException;
  * in order, then the snippet itself; whatever ran before leaves no mark. No method waits; futures
  * complete on a thread of the bench, so go on from there quickly.
  *
- * <p>One run goes on at a time. Others wait in the order in which they were asked for, except that
- * a turn of a dial that has not begun gives way to whatever is asked for after it: its future is
- * cancelled.
+ * <p>One run goes on at a time; others wait in the order in which they were asked for. A snippet
+ * that differs from one that ran before in the numbers of its declarations only, as a dial turns
+ * them, is not compiled: the variables are set and the compiled statements run again.
  */
 public final class Bench implements AutoCloseable {
     private final BenchSettings settings;
@@ -75,25 +73,7 @@ public final class Bench implements AutoCloseable {
      * @return how it ended; never fails but by cancelling when the bench is closed
      */
     public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
-        return add(new Job(above, snippet, record(watcher), false));
-    }
-
-    /**
-     * Runs a snippet with other numbers in its declarations, as a dial gives them. If the snippet
-     * has run before, nothing is compiled: the variables are set and the compiled statements run
-     * again. The result is that of a run with the numbers written into the text.
-     *
-     * @param above the snippets above, in order
-     * @param snippet the snippet
-     * @param dials value by variable; each must be declared with a plain number
-     * @param watcher hears of the run while it goes on
-     * @return how it ended; cancelled if something else was asked for before it began
-     * @throws IllegalArgumentException if a variable is not declared with a plain number
-     */
-    public CompletableFuture<Run> turn(
-            List<String> above, String snippet, Map<String, Double> dials, RunWatcher watcher) {
-        String turned = CompiledStep.withNumbers(snippet, dials);
-        return add(new Job(above, turned, record(watcher), true));
+        return add(new Job(above, snippet, record(watcher)));
     }
 
     /**
@@ -128,18 +108,17 @@ public final class Bench implements AutoCloseable {
     }
 
     private CompletableFuture<Run> add(Job job) {
-        List<Job> dropped = new ArrayList<>();
+        boolean late;
         synchronized (this) {
-            if (closed) {
-                dropped.add(job);
-            } else {
-                waiting.stream().filter(Job::turn).forEach(dropped::add);
-                waiting.removeAll(dropped);
+            late = closed;
+            if (!closed) {
                 waiting.add(job);
                 notifyAll();
             }
         }
-        dropped.forEach(one -> one.result().cancel(false));
+        if (late) {
+            job.result().cancel(false);
+        }
         return job.result();
     }
 

@@ -8,16 +8,14 @@ import java.util.concurrent.CompletableFuture;
 final class Job {
     private final List<String> texts;
     private final RunRecord record;
-    private final boolean turn;
     private final CompletableFuture<Run> result = new CompletableFuture<>();
     private final CompletableFuture<Void> stop = new CompletableFuture<>();
 
-    Job(List<String> above, String snippet, RunRecord record, boolean turn) {
+    Job(List<String> above, String snippet, RunRecord record) {
         List<String> all = new ArrayList<>(above);
         all.add(snippet);
         this.texts = List.copyOf(all);
         this.record = record;
-        this.turn = turn;
     }
 
     /** The snippets from the top, the one to run last. */
@@ -31,11 +29,6 @@ final class Job {
 
     RunRecord record() {
         return record;
-    }
-
-    /** Whether it stands for a dial's position, which the next one makes void. */
-    boolean turn() {
-        return turn;
     }
 
     CompletableFuture<Run> result() {

@@ -22,7 +22,6 @@ import jdk.jshell.SourceCodeAnalysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** The bench beside its yardsticks: JShell's own engines and a plain call of the same code. */
@@ -185,7 +184,10 @@ final class BenchMeasures {
 
     private static Run turn(Bench bench, String step, double sugar) throws Exception {
         return good(
-                bench.turn(List.of(), step, Map.of("sugar", sugar), RunWatcher.NONE)
+                bench.run(
+                                List.of(),
+                                step.replaceFirst("sugar = [0-9.]+", "sugar = " + sugar),
+                                RunWatcher.NONE)
                         .get(PATIENCE_S, TimeUnit.SECONDS));
     }
 

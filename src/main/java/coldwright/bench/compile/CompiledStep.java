@@ -51,18 +51,6 @@ public final class CompiledStep {
     }
 
     /**
-     * Writes other numbers into a snippet's declarations.
-     *
-     * @param snippet the snippet
-     * @param numbers value by variable
-     * @return the snippet with them
-     * @throws IllegalArgumentException if a variable is not declared with a plain number
-     */
-    public static String withNumbers(String snippet, Map<String, Double> numbers) {
-        return Literals.write(snippet, numbers);
-    }
-
-    /**
      * Whether forgetting its classes forgets all it did.
      *
      * @return false if it may leave traces in its process, such as threads or settings

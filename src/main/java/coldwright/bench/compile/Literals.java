@@ -110,44 +110,4 @@ final class Literals {
             return Optional.empty();
         }
     }
-
-    /**
-     * Writes other numbers into a snippet.
-     *
-     * @param text the snippet
-     * @param numbers value by variable
-     * @return the snippet with them
-     * @throws IllegalArgumentException if a variable is not declared with a plain number
-     */
-    static String write(String text, Map<String, Double> numbers) {
-        String written = text;
-        for (Map.Entry<String, Double> one : numbers.entrySet()) {
-            Matcher matcher =
-                    Pattern.compile(
-                                    "(?<![\\w$])"
-                                            + DECLARATION_TEXT.formatted(
-                                                    Pattern.quote(one.getKey())))
-                            .matcher(Masked.of(written));
-            if (!matcher.find()) {
-                throw new IllegalArgumentException(
-                        "`%s` is not declared with a plain number, so no dial can turn it"
-                                .formatted(one.getKey()));
-            }
-            boolean decimal =
-                    matcher.group(1).equals("var") && !WHOLE.matcher(matcher.group(3)).matches();
-            written =
-                    written.substring(0, matcher.start(3))
-                            + number(one.getValue(), decimal)
-                            + written.substring(matcher.end(3));
-        }
-        return written;
-    }
-
-    private static String number(double value, boolean decimal) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("a dial can't be turned to " + value);
-        }
-        boolean whole = value == Math.rint(value) && Math.abs(value) < Integer.MAX_VALUE;
-        return whole && !decimal ? Long.toString((long) value) : Double.toString(value);
-    }
 }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
 import coldwright.desk.code.CodeSlip;
-import coldwright.desk.model.DeskModel;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.scene.Node;
@@ -36,7 +35,6 @@ final class EditorWindowTest {
     private static final long PAST_MERGING_MS = 700;
 
     private static BenchRunner bench;
-    private DeskModel desk;
 
     @BeforeAll
     static void open() {
@@ -51,7 +49,7 @@ final class EditorWindowTest {
 
     @Start
     void start(Stage stage) {
-        desk = TestDesk.lay(stage, bench, WORK);
+        TestDesk.lay(stage, bench, WORK);
     }
 
     private CodeSlip slip(FxRobot robot) throws Exception {
