@@ -129,7 +129,7 @@ public final class LessonShelf {
      * Finds a lesson by what somebody calls it: its name, its number, the words of its name, or the
      * path of any lesson file.
      *
-     * @param words such as {@code 1}, {@code 01-sugar-salt-and-rum}, {@code sugar} or {@code
+     * @param words such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code
      *     mine/oats.md}
      * @return the lesson, with its faults
      * @throws IllegalArgumentException if there is none; its message is one sentence that names the

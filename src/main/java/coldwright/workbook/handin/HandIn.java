@@ -114,7 +114,7 @@ public record HandIn(
     /**
      * What to call its file.
      *
-     * @return such as {@code Ada-Brunt-01-sugar-salt-and-rum.handin.txt}
+     * @return such as {@code Ada-Brunt-05-sugar-against-ice.handin.txt}
      */
     public String fileName() {
         return plain(learner, "nobody") + "-" + plain(lessonName(), "lesson") + ENDING;
