@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.function.IntFunction;
 
 /**
- * The data of a figure as a table, of a drawing its moments.
+ * The data of a figure as a table, of a drawing its moments. Series that stand over the same x
+ * share its column.
  *
  * @param columns what stands over each column, with its unit
  * @param rows the rows, each with a text for each column
@@ -53,12 +54,21 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
         List<String> headers = new ArrayList<>();
         List<IntFunction<String>> columns = new ArrayList<>();
         int size = 0;
+        Numbers lastX = null;
+        boolean shared = figure.series().stream().map(DataTable::xOf).distinct().count() == 1;
         for (Series series : figure.series()) {
             String name = series.name().isBlank() ? "" : series.name().strip() + ": ";
-            headers.add(name + caption(figure.x(), "x"));
             size = Math.max(size, series.size());
+            boolean again = !(series instanceof Series.Bars) && xOf(series).equals(lastX);
+            lastX = xOf(series);
+            if (!again) {
+                headers.add((shared ? "" : name) + caption(figure.x(), "x"));
+                columns.add(
+                        series instanceof Series.Bars bars
+                                ? row -> row < bars.size() ? bars.words().get(row) : ""
+                                : numbers(lastX));
+            }
             if (series instanceof Series.Band band) {
-                columns.add(numbers(band.x()));
                 headers.add(name + caption(figure.y(), "y") + ", low");
                 columns.add(numbers(band.low()));
                 headers.add(name + caption(figure.y(), "y") + ", high");
@@ -67,13 +77,10 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
             }
             headers.add(name + caption(figure.y(), "y"));
             if (series instanceof Series.Curve curve) {
-                columns.add(numbers(curve.x()));
                 columns.add(numbers(curve.y()));
             } else if (series instanceof Series.Dots dots) {
-                columns.add(numbers(dots.x()));
                 columns.add(numbers(dots.y()));
             } else if (series instanceof Series.Bars bars) {
-                columns.add(row -> row < bars.size() ? bars.words().get(row) : "");
                 columns.add(numbers(bars.values()));
             } else {
                 throw new AssertionError(series.getClass());
@@ -85,6 +92,18 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
             rows.add(columns.stream().map(column -> column.apply(at)).toList());
         }
         return new DataTable(headers, rows);
+    }
+
+    /** Where the points of a series stand; of bars as if there were none. */
+    private static Numbers xOf(Series series) {
+        if (series instanceof Series.Curve curve) {
+            return curve.x();
+        } else if (series instanceof Series.Dots dots) {
+            return dots.x();
+        } else if (series instanceof Series.Band band) {
+            return band.x();
+        }
+        return Numbers.of();
     }
 
     private static String caption(Axis axis, String otherwise) {

@@ -2,6 +2,7 @@ package coldwright.desk.model;
 
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
+import coldwright.figure.InUnits;
 import coldwright.figure.Series;
 
 import java.util.ArrayList;
@@ -30,6 +31,34 @@ public record Drawn(Exhibit exhibit, Optional<Figure> earlier, Optional<Series.C
     /** The same with a line that was drawn before the run, if it can stand there. */
     Drawn beside(Optional<Series.Curve> line) {
         return exhibit instanceof Figure ? new Drawn(exhibit, earlier, line) : this;
+    }
+
+    /**
+     * The same in the units that the reader is used to.
+     *
+     * @param units which
+     * @return this itself if nothing is exchanged
+     */
+    public Drawn in(InUnits units) {
+        if (!(exhibit instanceof Figure figure) || units.of(figure) == figure) {
+            return this;
+        }
+        Optional<Series.Curve> line =
+                forecast.map(
+                        curve ->
+                                (Series.Curve)
+                                        units.of(
+                                                        new Figure(
+                                                                figure.title(),
+                                                                figure.x(),
+                                                                figure.y(),
+                                                                List.of(curve),
+                                                                List.of(),
+                                                                "",
+                                                                List.of()))
+                                                .series()
+                                                .get(0));
+        return new Drawn(units.of(figure), earlier.map(units::of), line);
     }
 
     /** The same without its earlier trace. */

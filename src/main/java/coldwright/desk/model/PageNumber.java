@@ -61,6 +61,18 @@ public final class PageNumber {
     }
 
     /**
+     * A number with three digits that count.
+     *
+     * @param value any number
+     * @return such as {@code 4.23}
+     */
+    public static String rounded(double value) {
+        return Double.isFinite(value) && value != 0
+                ? of(new BigDecimal(value, new MathContext(3)).doubleValue())
+                : of(value);
+    }
+
+    /**
      * Reads a number as people type it.
      *
      * @param text with a point or a comma, any kind of minus

@@ -9,7 +9,11 @@ import coldwright.desk.plate.Pens;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
+import coldwright.figure.InUnits;
 import coldwright.paint.Ground;
+import coldwright.workbook.settings.MassUnit;
+import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.TemperatureUnit;
 import coldwright.workbook.settings.Theme;
 
 import javafx.beans.value.ChangeListener;
@@ -74,8 +78,8 @@ public final class DeskView extends StackPane {
         getChildren().add(frame);
         desk.place().addListener(value -> turnPage());
         desk.open().addListener(value -> turnPage());
-        dress(settings.preferences().get().theme());
-        settings.preferences().addListener((value, was, is) -> dress(is.theme()));
+        dress(settings.preferences().get());
+        settings.preferences().addListener((value, was, is) -> dress(is));
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
         heightProperty()
@@ -240,8 +244,16 @@ public final class DeskView extends StackPane {
         spread.lesson().requestFocus();
     }
 
-    private void dress(Theme theme) {
+    /** The page looks and counts as the learner has set it. */
+    private void dress(Preferences set) {
+        Theme theme = set.theme();
         state.room().ground().set(ground(theme));
+        state.room()
+                .units()
+                .set(
+                        new InUnits(
+                                set.temperatureUnit() == TemperatureUnit.F,
+                                set.massUnit() == MassUnit.OZ));
         for (Theme one : Theme.values()) {
             String look = one.name().toLowerCase(Locale.ROOT);
             getStyleClass().remove(look);

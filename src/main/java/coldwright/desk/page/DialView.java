@@ -4,9 +4,11 @@ import coldwright.desk.model.DialModel;
 import coldwright.desk.model.PageNumber;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Words;
+import coldwright.figure.InUnits;
 import coldwright.lesson.Dial;
 
 import javafx.animation.PauseTransition;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -26,19 +28,21 @@ final class DialView extends VBox {
     private static final int PAGE_NOTCHES = 10;
 
     private final DialModel model;
+    private final ObservableValue<InUnits> units;
+    private final Label unit = new Label();
     private final Slider slider = new Slider();
     private final TextField number = new TextField();
     private final Label mend = Words.label("", "mend");
     private final PauseTransition rest = new PauseTransition(REST);
     private boolean following;
 
-    DialView(DialModel model) {
+    DialView(DialModel model, ObservableValue<InUnits> units) {
         this.model = model;
+        this.units = units;
         Dial dial = model.dial();
         getStyleClass().add("dial");
         Label name = new Label(dial.variable());
         name.getStyleClass().add("dial-name");
-        Label unit = new Label(Typography.of(dial.unit()));
         unit.getStyleClass().add("dial-unit");
         HBox.setHgrow(slider, Priority.ALWAYS);
         slider.setMaxWidth(Double.MAX_VALUE);
@@ -104,6 +108,7 @@ final class DialView extends VBox {
                     }
                 });
         model.value().addListener((value, was, is) -> follow());
+        units.addListener((value, was, is) -> follow());
         number.setOnAction(event -> typed());
         number.focusedProperty()
                 .addListener(
@@ -119,9 +124,21 @@ final class DialView extends VBox {
         following = true;
         slider.setValue(model.value().get());
         following = false;
+        unit.setText(Typography.of(inUnits()));
         if (!number.isFocused()) {
             number.setText(PageNumber.of(model.value().get()));
         }
+    }
+
+    /** The unit, and behind it the value in the unit that the reader is used to. */
+    private String inUnits() {
+        String own = model.dial().unit();
+        InUnits used = units.getValue();
+        if (used.unit(own).equals(own)) {
+            return own;
+        }
+        double value = used.value(model.value().get(), own);
+        return "%s = %s %s".formatted(own, PageNumber.rounded(value), used.unit(own));
     }
 
     private void typed() {

@@ -8,11 +8,13 @@ import coldwright.desk.model.SnippetModel;
 import coldwright.desk.model.SnippetModel.Phase;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
+import coldwright.figure.InUnits;
 import coldwright.workbook.settings.BenchLimit;
 
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -43,6 +45,7 @@ final class SnippetView extends VBox {
     private final Button reset;
     private final Button fromHere;
     private final Settings settings;
+    private final ObservableValue<InUnits> units;
     private final OutcomeView outcome;
     private final HBox asks = asks();
     private double askAtS;
@@ -55,9 +58,15 @@ final class SnippetView extends VBox {
      *
      * @param model the snippet
      * @param settings says after how long the page asks
+     * @param units in which dials tell their values too
      * @param fromHere runs it and all below it
      */
-    SnippetView(SnippetModel model, Settings settings, Runnable fromHere) {
+    SnippetView(
+            SnippetModel model,
+            Settings settings,
+            ObservableValue<InUnits> units,
+            Runnable fromHere) {
+        this.units = units;
         this.model = model;
         this.settings = settings;
         this.fromHere = Words.button(Say.of("snippet.from-here"), fromHere);
@@ -136,7 +145,11 @@ final class SnippetView extends VBox {
         box.getStyleClass().add("dials");
         ListChangeListener<DialModel> refill =
                 change -> {
-                    box.getChildren().setAll(model.dials().stream().map(DialView::new).toList());
+                    box.getChildren()
+                            .setAll(
+                                    model.dials().stream()
+                                            .map(dial -> new DialView(dial, units))
+                                            .toList());
                     Words.show(box, !model.dials().isEmpty());
                 };
         model.dials().addListener(refill);

@@ -62,7 +62,11 @@ final class StepView extends VBox {
             put(new ProseView(prose.prose().nodes(), openLink));
         } else if (part instanceof SnippetModel snippet) {
             SnippetView view =
-                    new SnippetView(snippet, state.settings(), () -> fromHere.accept(snippet));
+                    new SnippetView(
+                            snippet,
+                            state.settings(),
+                            state.room().units(),
+                            () -> fromHere.accept(snippet));
             PlateStack plates =
                     new PlateStack(
                             snippet.came().drawn(),

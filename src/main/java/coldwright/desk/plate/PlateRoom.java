@@ -1,5 +1,6 @@
 package coldwright.desk.plate;
 
+import coldwright.figure.InUnits;
 import coldwright.paint.Ground;
 
 import javafx.beans.property.BooleanProperty;
@@ -15,6 +16,7 @@ public final class PlateRoom {
     private final FileAsk fileAsk;
     private final DoubleProperty emPx = new SimpleDoubleProperty(18);
     private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
+    private final ObjectProperty<InUnits> units = new SimpleObjectProperty<>(InUnits.AS_IT_IS);
     private final ObjectProperty<Ground> ground = new SimpleObjectProperty<>(Ground.LIGHT);
 
     /**
@@ -52,6 +54,15 @@ public final class PlateRoom {
      */
     public BooleanProperty figuresBeside() {
         return figuresBeside;
+    }
+
+    /**
+     * The units in which figures are shown.
+     *
+     * @return as the figures have them at first
+     */
+    public ObjectProperty<InUnits> units() {
+        return units;
     }
 
     /**

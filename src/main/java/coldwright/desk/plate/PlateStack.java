@@ -57,6 +57,7 @@ public final class PlateStack extends VBox {
         kept.getStyleClass().add("plates-kept");
         getChildren().addAll(now, kept);
         wanted.addListener((value, was, is) -> refresh());
+        room.units().addListener((value, was, is) -> refresh());
         pins.all().addListener((ListChangeListener<Pins.Pin>) change -> refresh());
         show(drawn);
     }
@@ -85,7 +86,7 @@ public final class PlateStack extends VBox {
             now.getChildren().add(PlateView.on(room, pins, allPins ? pins : drawn));
         }
         for (int i = 0; i < count; i++) {
-            ((PlateView) now.getChildren().get(i)).show(drawn.get(i));
+            ((PlateView) now.getChildren().get(i)).show(drawn.get(i).in(room.units().get()));
         }
         refreshKept(some ? mine() : List.of());
         boolean shown = count + kept.getChildren().size() > 0;
