@@ -53,7 +53,7 @@ class CheckModelTest {
         bench.finish("");
         assertEquals(2, bench.asked.size());
         assertEquals(List.of("double a = -1.6;"), bench.last().above());
-        assertTrue(bench.last().snippet().contains("() -> (a < 0)"));
+        assertTrue(bench.last().snippet().contains("Object given_ = (a < 0"));
         bench.finish("-1.6\ntrue\n3.5\n");
         assertEquals(List.of(State.MISSED, State.HELD, State.HELD), states());
         assertEquals("−1.6", check.lines().get(0).got());
