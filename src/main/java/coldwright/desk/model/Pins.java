@@ -7,13 +7,37 @@ import javafx.collections.ObservableList;
 public final class Pins {
     private final ObservableList<Pin> all = FXCollections.observableArrayList();
 
-    /**
-     * A figure that was pinned.
-     *
-     * @param drawn as it stood when it was pinned
-     * @param place which figures it stands under: the list that it was pinned from
-     */
-    public record Pin(Drawn drawn, Object place) {}
+    /** Kept, since listeners hang on it and it hangs on the other only weakly. */
+    private final ObservableList<Pin> shown = FXCollections.unmodifiableObservableList(all);
+
+    /** A figure that was pinned; no two are the same. */
+    public static final class Pin {
+        private final Drawn drawn;
+        private final Object place;
+
+        private Pin(Drawn drawn, Object place) {
+            this.drawn = drawn;
+            this.place = place;
+        }
+
+        /**
+         * As it stood when it was pinned.
+         *
+         * @return the figure
+         */
+        public Drawn drawn() {
+            return drawn;
+        }
+
+        /**
+         * Which figures it stands under.
+         *
+         * @return the list that it was pinned from
+         */
+        public Object place() {
+            return place;
+        }
+    }
 
     /**
      * Keeps a figure; one that is kept already is not kept twice.
@@ -43,6 +67,6 @@ public final class Pins {
      * @return in the order in which they were pinned; not to be changed
      */
     public ObservableList<Pin> all() {
-        return FXCollections.unmodifiableObservableList(all);
+        return shown;
     }
 }

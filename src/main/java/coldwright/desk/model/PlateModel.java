@@ -175,7 +175,7 @@ public final class PlateModel {
         Series one = figure.series().get(series);
         int size = one.size();
         int stride = one instanceof Series.Curve ? Math.max(1, size / 50) : 1;
-        point = point < 0 ? size / 2 : point + steps * stride;
+        point = point < 0 && Math.abs(steps) <= 1 ? size / 2 : point + steps * stride;
         point = Math.max(0, Math.min(size - 1, point));
         return size == 0 ? Optional.empty() : Reading.at(figure, series, point, plot);
     }

@@ -39,6 +39,10 @@ public final class Sketch {
     private final TreeMap<Integer, Double> columns = new TreeMap<>();
     private final ObservableList<Said.Point> points = FXCollections.observableArrayList();
 
+    /** Kept, since listeners hang on it and it hangs on the other only weakly. */
+    private final ObservableList<Said.Point> shown =
+            FXCollections.unmodifiableObservableList(points);
+
     Sketch(Answer.Curve axes) {
         this.axes = axes;
     }
@@ -158,7 +162,7 @@ public final class Sketch {
      * @return points from left to right, in the units of the axes; not to be changed
      */
     public ObservableList<Said.Point> points() {
-        return FXCollections.unmodifiableObservableList(points);
+        return shown;
     }
 
     /**

@@ -157,6 +157,7 @@ final class Face extends Paper {
     }
 
     private void press(MouseEvent event) {
+        event.consume(); // or a pane that scrolls would take the focus
         requestFocus();
         Spot at = spot(event);
         boolean inside = plot().filter(plot -> plot.area().holds(at.x(), at.y())).isPresent();

@@ -10,14 +10,14 @@ import javafx.scene.layout.VBox;
 /** What is folded under a plate: the figure in words, or as a table, or a sentence to say. */
 final class Leaf extends VBox {
     private final PlateModel model;
-    private final PlateRoom room;
+    private final TableSheet table;
     private final Label words = Words.label("", "plate-described");
     private final Label said = Words.label("", "note");
     private boolean tabled;
 
     Leaf(PlateModel model, PlateRoom room) {
         this.model = model;
-        this.room = room;
+        this.table = new TableSheet(room.emPx());
         getStyleClass().add("plate-leaf");
         words.setFocusTraversable(true);
         Words.show(words, false);
@@ -40,8 +40,7 @@ final class Leaf extends VBox {
             words.setText(text);
         }
         if (tabled) {
-            getChildren().remove(2);
-            getChildren().add(table());
+            table.show(DataTable.of(model.drawn().shown()));
         }
     }
 
@@ -61,19 +60,16 @@ final class Leaf extends VBox {
     /** Shows the data as a table, or folds it away. */
     void turnTable() {
         if (tabled) {
-            getChildren().remove(2);
+            getChildren().remove(table);
         } else {
-            getChildren().add(table());
+            table.show(DataTable.of(model.drawn().shown()));
+            getChildren().add(table);
         }
         tabled = !tabled;
         refold();
         if (tabled) {
-            getChildren().get(2).requestFocus();
+            table.requestFocus();
         }
-    }
-
-    private TableSheet table() {
-        return new TableSheet(DataTable.of(model.drawn().shown()), room.emPx().get());
     }
 
     private void refold() {

@@ -54,7 +54,7 @@ public final class PlateView extends VBox {
         words.want(whole, false);
         Words.show(play, false);
         Words.show(sources, false);
-        getChildren().addAll(face, play, words, leaf, sources);
+        getChildren().addAll(face, play, sources, words, leaf);
         model.zoomed().addListener((value, was, is) -> showWhole(is));
         rest.setOnFinished(event -> describe());
     }
@@ -104,7 +104,7 @@ public final class PlateView extends VBox {
      */
     public void show(Drawn is) {
         Drawn was = model.drawn();
-        if (is == was) {
+        if (is.equals(was)) {
             return;
         }
         boolean otherAxes = model.show(is);
@@ -153,7 +153,7 @@ public final class PlateView extends VBox {
         CompletableFuture.supplyAsync(() -> FigureText.describe(drawn.shown()), room.pens().work())
                 .thenAcceptAsync(
                         text -> {
-                            if (drawn == model.drawn()) {
+                            if (drawn.equals(model.drawn())) {
                                 face.describe(text);
                                 leaf.described(text);
                             }

@@ -19,6 +19,8 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polyline;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -67,14 +69,16 @@ public final class SketchPad extends VBox {
     }
 
     private void show() {
-        line.getPoints().clear();
         here.setVisible(false);
         pad.plot()
                 .ifPresent(
                         plot -> {
+                            List<Double> ends = new ArrayList<>();
                             for (Said.Point point : sketch.points()) {
-                                line.getPoints().addAll(plot.xPx(point.x()), plot.yPx(point.y()));
+                                ends.add(plot.xPx(point.x()));
+                                ends.add(plot.yPx(point.y()));
                             }
+                            line.getPoints().setAll(ends);
                             placeDot(plot);
                         });
         pad.setAccessibleText(told());
@@ -102,7 +106,7 @@ public final class SketchPad extends VBox {
 
     private static String number(double value, Answer.Scale scale) {
         String unit = scale.unit().isBlank() ? "" : " " + scale.unit();
-        return scale.label() + " " + Digits.spoken(value, (scale.to() - scale.from()) / 2) + unit;
+        return scale.label() + " " + Digits.spoken(value, (scale.to() - scale.from()) / 10) + unit;
     }
 
     private void key(KeyEvent event) {
@@ -141,6 +145,7 @@ public final class SketchPad extends VBox {
     }
 
     private void press(MouseEvent event) {
+        event.consume(); // or a pane that scrolls would take the focus
         pad.requestFocus();
         at(event).ifPresent(point -> stroke(point, point));
     }

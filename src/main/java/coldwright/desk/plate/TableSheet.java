@@ -3,6 +3,7 @@ package coldwright.desk.plate;
 import coldwright.desk.model.DataTable;
 import coldwright.desk.say.Words;
 
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -14,16 +15,30 @@ import java.util.List;
 final class TableSheet extends TableView<List<String>> {
     private static final double LEAST_COLUMN_EMS = 6;
 
-    TableSheet(DataTable table, double emPx) {
+    private final ReadOnlyDoubleProperty emPx;
+    private List<String> heads = List.of();
+
+    TableSheet(ReadOnlyDoubleProperty emPx) {
+        this.emPx = emPx;
         getStyleClass().add("data-table");
-        for (int i = 0; i < table.columns().size(); i++) {
-            getColumns().add(column(table, i, emPx));
-        }
-        getItems().setAll(table.rows());
         setPlaceholder(new Label("–"));
-        setPrefHeight(emPx * 15);
-        setMinHeight(emPx * 8);
         getSelectionModel().setCellSelectionEnabled(false);
+    }
+
+    /** Shows a table; what is shown already stays as it is. */
+    void show(DataTable table) {
+        setPrefHeight(emPx.get() * 15);
+        setMinHeight(emPx.get() * 8);
+        if (!table.columns().equals(heads)) {
+            heads = table.columns();
+            getColumns().clear();
+            for (int i = 0; i < heads.size(); i++) {
+                getColumns().add(column(table, i, emPx.get()));
+            }
+        }
+        if (!table.rows().equals(getItems())) {
+            getItems().setAll(table.rows());
+        }
     }
 
     private static TableColumn<List<String>, String> column(
