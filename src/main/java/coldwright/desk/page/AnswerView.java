@@ -5,7 +5,9 @@ import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Words;
 
+import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 import java.util.function.Consumer;
@@ -31,14 +33,11 @@ final class AnswerView extends VBox {
         beside.getStyleClass().add("beside");
         beside.addRow(
                 0,
-                Words.label("You said", "beside-head"),
+                head("You said"),
                 Words.label(
                         Typography.of(model.said().orElse("nothing before the run")),
                         "beside-said"));
-        beside.addRow(
-                1,
-                Words.label("It is", "beside-head"),
-                Words.label(Typography.of(model.right()), "beside-right"));
+        beside.addRow(1, head("It is"), Words.label(Typography.of(model.right()), "beside-right"));
         String verdict = model.distance().orElseGet(this::verdict);
         getChildren()
                 .setAll(
@@ -54,5 +53,12 @@ final class AnswerView extends VBox {
             case OTHERWISE -> "Not as you said.";
             case NOT_SAID -> "Say first what you expect: the run then tells more.";
         };
+    }
+
+    /** A head that is never broken, however long what stands beside it. */
+    private static Label head(String words) {
+        Label head = Words.label(words, "beside-head");
+        head.setMinWidth(Region.USE_PREF_SIZE);
+        return head;
     }
 }

@@ -29,6 +29,7 @@ final class Looks {
                     "LinLibertine_RB.otf",
                     "LinLibertine_RBI.otf",
                     "LinLibertine_DR.otf",
+                    "Lato-Regular.ttf",
                     "mononoki-Regular.ttf",
                     "mononoki-Bold.ttf");
 

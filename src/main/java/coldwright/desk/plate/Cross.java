@@ -47,12 +47,14 @@ final class Cross {
                 x + ASIDE_PX + size.getWidth() <= area.right()
                         ? x + ASIDE_PX
                         : x - ASIDE_PX - size.getWidth();
+        // away from the line that is read, at the plot's other end
+        boolean inUpperHalf = y < area.top() + area.height() / 2.0;
         double atY =
-                y - ASIDE_PX - size.getHeight() >= area.top()
-                        ? y - ASIDE_PX - size.getHeight()
-                        : y + ASIDE_PX;
-        double lowest = Math.max(0, area.bottom() - size.getHeight());
-        words.relocate(Math.max(2, atX), Math.max(0, Math.min(lowest, atY)));
+                inUpperHalf
+                        ? area.bottom() - size.getHeight() - ASIDE_PX / 2
+                        : area.top() + ASIDE_PX / 2;
+        double rightmost = area.right() - size.getWidth();
+        words.relocate(Math.max(2, Math.min(rightmost, atX)), atY);
         words.setVisible(true);
     }
 
