@@ -1,5 +1,7 @@
 package coldwright.desk.model;
 
+import coldwright.desk.brew.model.BrewModel;
+import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
@@ -31,6 +33,8 @@ public final class DeskModel {
         LESSON,
         /** The open lesson laid out for a room. */
         WORKSHOP,
+        /** The cook's own batches. */
+        BATCH,
         /** Type, colours, units, limits. */
         SETTINGS
     }
@@ -41,6 +45,7 @@ public final class DeskModel {
     private final Set<ContentHash> ownTexts = new HashSet<>();
     private final Executor work;
     private final Executor window;
+    private final BrewModel brew;
     private final TypeSize typeSize = new TypeSize();
     private final ObservableList<LessonModel> lessons = FXCollections.observableArrayList();
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
@@ -67,6 +72,7 @@ public final class DeskModel {
         this.queue = new RunQueue(runner, window);
         this.work = work;
         this.window = window;
+        this.brew = new BrewModel(work, window);
     }
 
     /**
@@ -174,6 +180,24 @@ public final class DeskModel {
             notice.set("");
             place.set(place.get() == Place.WORKSHOP ? Place.LESSON : Place.WORKSHOP);
         }
+    }
+
+    /** Shows the cook's own batches; the first time with one to change. */
+    public void openBatches() {
+        notice.set("");
+        if (brew.batches().isEmpty()) {
+            brew.begin(Say.of("batch.first-name"));
+        }
+        place.set(Place.BATCH);
+    }
+
+    /**
+     * The cook's own batches.
+     *
+     * @return none at first
+     */
+    public BrewModel brew() {
+        return brew;
     }
 
     /** Shows the settings. */

@@ -52,11 +52,12 @@ final class ContentsView extends BorderPane {
     }
 
     private Node foot(Runnable openFile) {
+        Button batch = Words.button(Say.of("batch.page"), desk::openBatches);
         Button settings = Words.button(Say.of("settings"), desk::openSettings);
         Button open = Words.button(Say.of("open-file"), openFile);
         Button smaller = Words.button(Say.of("type.smaller"), desk.typeSize()::smaller);
         Button larger = Words.button(Say.of("type.larger"), desk.typeSize()::larger);
-        VBox foot = new VBox(settings, open, smaller, larger);
+        VBox foot = new VBox(batch, settings, open, smaller, larger);
         foot.getChildren().forEach(word -> word.getStyleClass().add("quiet-word"));
         foot.getStyleClass().add("contents-foot");
         return foot;

@@ -1,5 +1,6 @@
 package coldwright.desk.page;
 
+import coldwright.desk.brew.BrewView;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Settings;
@@ -46,6 +47,7 @@ public final class DeskView extends StackPane {
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
     private Spread spread;
     private WorkshopView workshop;
+    private BrewView brew;
     private NotesWindow notes;
 
     /** Whether the mouse's button is down: what it presses must not move away under it. */
@@ -212,6 +214,11 @@ public final class DeskView extends StackPane {
             arrange();
         } else if (desk.place().get() == DeskModel.Place.SETTINGS) {
             show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
+        } else if (desk.place().get() == DeskModel.Place.BATCH) {
+            if (brew == null) {
+                brew = new BrewView(desk.brew(), state.room());
+            }
+            show(brew, Say.of("batch.page"));
         } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {
             show(new HomeView(desk, deeds.openFile()), Say.of("home"));
         } else {

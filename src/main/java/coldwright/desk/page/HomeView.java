@@ -31,11 +31,13 @@ final class HomeView extends ScrollPane {
         begin.getStyleClass().add("home-begin");
         course.getStyleClass().add("home-course");
         Button file = Words.button(Say.of("home.own-lesson"), openFile);
+        Button batch = Words.button(Say.of("batch.home"), desk::openBatches);
         VBox column =
                 new VBox(
                         Words.label("Coldwright", "lesson-title"),
                         Words.label(Say.of("home.what"), "home-what"),
                         begin,
+                        batch,
                         course,
                         file,
                         new Sentence(Say.of("home.caution"), "home-caution"));

@@ -1,0 +1,170 @@
+package coldwright.desk.brew;
+
+import coldwright.batch.Reckoning;
+import coldwright.desk.brew.model.BatchModel;
+import coldwright.desk.brew.model.BrewModel;
+import coldwright.desk.brew.model.Differences;
+import coldwright.desk.brew.model.Glance;
+import coldwright.desk.brew.model.Pictures;
+import coldwright.desk.brew.model.Told;
+import coldwright.desk.model.Drawn;
+import coldwright.desk.model.Pins;
+import coldwright.desk.plate.PlateRoom;
+import coldwright.desk.plate.PlateStack;
+import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
+import coldwright.figure.Figure;
+import coldwright.science.diagnosis.Finding;
+
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What to expect of a batch: findings in plain words, then pictures. */
+final class FiguresView extends VBox {
+    private final BrewModel brew;
+    private final VBox differences = part("brew-differences");
+    private final VBox facts = part("brew-facts");
+    private final VBox findings = part("brew-findings");
+    private final VBox clock = part("brew-said");
+    private final VBox crystals = part("brew-said");
+    private final VBox cautions = part("brew-cautions");
+    private final ObservableList<Drawn> inside = FXCollections.observableArrayList();
+    private final ObservableList<Drawn> time = FXCollections.observableArrayList();
+    private final ObservableList<Drawn> days = FXCollections.observableArrayList();
+    private final InvalidationListener glanced = value -> glance();
+    private final InvalidationListener reckoned = value -> reckoning();
+    private BatchModel batch;
+
+    FiguresView(BrewModel brew, PlateRoom room) {
+        this.brew = brew;
+        getStyleClass().add("brew-figures");
+        SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);
+        Pins pins = new Pins();
+        getChildren()
+                .addAll(
+                        facts,
+                        Fields.heading("batch.expect"),
+                        findings,
+                        differences,
+                        new PlateStack(inside, room, pins, wanted),
+                        new PlateStack(time, room, pins, wanted),
+                        clock,
+                        new PlateStack(days, room, pins, wanted),
+                        crystals,
+                        Fields.heading("batch.mind"),
+                        cautions);
+        brew.against()
+                .addListener(
+                        value -> {
+                            glance();
+                            reckoning();
+                        });
+    }
+
+    private static VBox part(String look) {
+        VBox part = new VBox();
+        part.getStyleClass().add(look);
+        return part;
+    }
+
+    /** Shows another batch. */
+    void show(BatchModel is) {
+        if (batch != null) {
+            batch.glance().removeListener(glanced);
+            batch.figures().removeListener(reckoned);
+        }
+        batch = is;
+        batch.glance().addListener(glanced);
+        batch.figures().addListener(reckoned);
+        glance();
+        reckoning();
+    }
+
+    private void glance() {
+        if (batch == null || batch.glance().get().isEmpty()) {
+            return;
+        }
+        Glance now = batch.glance().get().get();
+        Optional<Glance> other = brew.against().get().flatMap(one -> one.glance().get());
+        say(facts, Told.facts(now), "brew-fact");
+        inside.setAll(
+                new Drawn(Pictures.inside(now), Optional.empty()),
+                new Drawn(Pictures.freezing(now), other.map(Pictures::freezing)));
+        brew.against()
+                .get()
+                .ifPresentOrElse(one -> compare(one, now), () -> differences.getChildren().clear());
+        Words.show(differences, !differences.getChildren().isEmpty());
+    }
+
+    private void compare(BatchModel other, Glance now) {
+        differences
+                .getChildren()
+                .setAll(
+                        Words.label(
+                                Say.of(
+                                        "batch.against",
+                                        String.valueOf(other.story().get().number())),
+                                "brew-heading"));
+        List<String> changed = Differences.between(other.recipe().get(), batch.recipe().get());
+        add(changed.isEmpty() ? List.of(Say.of("batch.alike")) : changed, "brew-fact");
+        other.glance().get().ifPresent(was -> add(Differences.between(was, now), "brew-fact"));
+    }
+
+    private void add(List<String> sentences, String look) {
+        if (!sentences.isEmpty()) {
+            differences.getChildren().add(Words.label(String.join("; ", sentences), look));
+        }
+    }
+
+    private void reckoning() {
+        if (batch == null || batch.figures().get().isEmpty()) {
+            return;
+        }
+        Reckoning all = batch.figures().get().get();
+        Optional<Reckoning> other = brew.against().get().flatMap(one -> one.figures().get());
+        findings.getChildren().clear();
+        if (all.findings().isEmpty()) {
+            findings.getChildren().add(Words.label(Say.of("batch.no-findings"), "brew-finding"));
+        }
+        for (Finding finding : all.findings()) {
+            List<String> told = Told.finding(finding);
+            findings.getChildren()
+                    .addAll(
+                            Words.label(told.get(0), "brew-finding"),
+                            Words.label(told.get(1), "brew-why"),
+                            Words.label(Say.of("batch.mend", told.get(2)), "brew-mend"));
+        }
+        draw(time, all, other, one -> Optional.of(Pictures.clock(one)));
+        draw(days, all, other, Pictures::crystals);
+        say(clock, Told.plan(all), "brew-why");
+        say(crystals, List.of(Told.crystals(all)), "brew-why");
+        say(cautions, Told.cautions(all), "brew-caution");
+    }
+
+    private static void draw(
+            ObservableList<Drawn> plates,
+            Reckoning now,
+            Optional<Reckoning> other,
+            Function<Reckoning, Optional<Figure>> picture) {
+        Optional<Figure> earlier =
+                other.flatMap(picture)
+                        .filter(
+                                was ->
+                                        picture.apply(now)
+                                                .filter(is -> is.x().equals(was.x()))
+                                                .isPresent());
+        plates.setAll(
+                picture.apply(now).map(is -> List.of(new Drawn(is, earlier))).orElse(List.of()));
+    }
+
+    private static void say(VBox part, List<String> sentences, String look) {
+        part.getChildren().setAll(sentences.stream().map(one -> Words.label(one, look)).toList());
+    }
+}

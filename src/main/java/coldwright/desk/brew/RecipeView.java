@@ -1,0 +1,199 @@
+package coldwright.desk.brew;
+
+import coldwright.desk.brew.model.BatchModel;
+import coldwright.desk.brew.model.Line;
+import coldwright.desk.brew.model.Recipe;
+import coldwright.desk.brew.model.Told;
+import coldwright.desk.brew.model.Typed;
+import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
+import coldwright.science.mix.Ingredient;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The recipe as a short list of lines, its total, and what it is frozen with. */
+final class RecipeView extends VBox implements LineView.Deeds {
+    /** A serving, g: common practice, no source. */
+    private static final double SERVING_G = 80;
+
+    private final TextField name = Fields.field("brew-title");
+    private final VBox lines = new VBox();
+    private final TextField total = Fields.live(this::scaleTo);
+    private final TextField servings = Fields.live(this::serve);
+    private final CheckBox together = new CheckBox(Say.of("batch.together"));
+    private final Label state = Words.label("", "brew-fault");
+    private final MeansView means = new MeansView(this::changed);
+    private final InvalidationListener listener = value -> refresh();
+    private BatchModel batch;
+    private boolean showing;
+
+    RecipeView() {
+        getStyleClass().add("brew-recipe");
+        lines.getStyleClass().add("brew-lines");
+        name.setAccessibleText(Say.of("batch.name"));
+        name.textProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!showing) {
+                                batch.change("name", batch.recipe().get().called(is));
+                            }
+                        });
+        FlowPane scale =
+                new FlowPane(
+                        Fields.named("batch.total", total, "g"),
+                        Fields.named("batch.servings", servings, Say.of("batch.serving")));
+        scale.getStyleClass().add("brew-choices");
+        FlowPane words =
+                new FlowPane(
+                        Words.button(Say.of("batch.add-line"), this::addLine),
+                        Words.button(Say.of("batch.undo"), () -> batch.undo()),
+                        Words.button(Say.of("batch.redo"), () -> batch.redo()));
+        words.getStyleClass().add("brew-choices");
+        Words.show(state, false);
+        getChildren()
+                .addAll(name, lines, words, scale, together, state, new OwnView(this::own), means);
+    }
+
+    /** Shows another batch. */
+    void show(BatchModel is) {
+        if (batch != null) {
+            batch.recipe().removeListener(listener);
+            batch.trouble().removeListener(listener);
+        }
+        batch = is;
+        batch.recipe().addListener(listener);
+        batch.trouble().addListener(listener);
+        refresh();
+    }
+
+    private void refresh() {
+        Recipe recipe = batch.recipe().get();
+        showing = true;
+        Fields.put(name, recipe.name());
+        Map<String, Ingredient> own = recipe.ownByName();
+        List<Line> all = recipe.lines();
+        while (lines.getChildren().size() > all.size()) {
+            lines.getChildren().remove(lines.getChildren().size() - 1);
+        }
+        while (lines.getChildren().size() < all.size()) {
+            lines.getChildren().add(new LineView(lines.getChildren().size(), this));
+        }
+        for (int i = 0; i < all.size(); i++) {
+            view(i).show(all.get(i), own);
+        }
+        double grams = recipe.totalG();
+        if (!total.isFocused()) {
+            Fields.put(total, Typed.number(grams));
+        }
+        if (!servings.isFocused()) {
+            Fields.put(servings, Typed.number(Math.round(10 * grams / SERVING_G) / 10.0));
+        }
+        means.show(recipe.means());
+        showing = false;
+        boolean wrong = all.stream().anyMatch(line -> line.fault(own).isPresent());
+        state.setText(wrong ? Say.of("batch.as-before") : Told.sentence(batch.trouble().get()));
+        Words.show(state, !state.getText().isEmpty());
+    }
+
+    private LineView view(int index) {
+        return (LineView) lines.getChildren().get(index);
+    }
+
+    private void changed(String place, coldwright.desk.brew.model.Means now) {
+        batch.change(place, batch.recipe().get().by(now));
+    }
+
+    private void own(String ownName, String parts) {
+        Recipe recipe = batch.recipe().get().owning(ownName, parts);
+        batch.change("", recipe.plus(new Line("", ownName.strip())));
+        view(lines.getChildren().size() - 1).focusAmount();
+    }
+
+    private void scaleTo(String typed) {
+        if (!showing) {
+            try {
+                double grams = Double.parseDouble(typed.strip());
+                batch.change("total", batch.recipe().get().weighing(grams));
+            } catch (IllegalArgumentException e) {
+                state.setText(Say.of("batch.no-total", typed.strip()));
+                Words.show(state, !typed.isBlank());
+            }
+        }
+    }
+
+    private void serve(String typed) {
+        if (!showing) {
+            try {
+                double count = Double.parseDouble(typed.strip());
+                batch.change("servings", batch.recipe().get().weighing(count * SERVING_G));
+            } catch (IllegalArgumentException e) {
+                state.setText(Say.of("batch.no-total", typed.strip()));
+                Words.show(state, !typed.isBlank());
+            }
+        }
+    }
+
+    @Override
+    public void typed(int index, Line line, boolean inAmount) {
+        Recipe recipe = batch.recipe().get();
+        String place = (inAmount ? "amount " : "name ") + index;
+        Recipe now = recipe.with(index, line);
+        if (inAmount && together.isSelected()) {
+            now = scaled(recipe, index, line, now);
+        }
+        batch.change(place, now);
+    }
+
+    /** All others follow the one line that was typed; while it can't be read they stay. */
+    private static Recipe scaled(Recipe was, int index, Line line, Recipe now) {
+        Map<String, Ingredient> own = was.ownByName();
+        Line before = was.lines().get(index);
+        if (before.fault(own).isPresent() || line.fault(own).isPresent()) {
+            return now;
+        }
+        double from = before.grams(own);
+        double to = line.grams(own);
+        return from > 0 && to > 0 ? was.times(to / from).with(index, line) : now;
+    }
+
+    @Override
+    public void away(int index) {
+        batch.change("", batch.recipe().get().without(index));
+        List<LineView> left = new ArrayList<>();
+        lines.getChildren().forEach(one -> left.add((LineView) one));
+        if (!left.isEmpty()) {
+            left.get(Math.min(index, left.size() - 1)).focusAmount();
+        }
+    }
+
+    @Override
+    public void next(int index) {
+        if (index + 1 < lines.getChildren().size()) {
+            view(index + 1).focusAmount();
+        } else {
+            addLine();
+        }
+    }
+
+    private void addLine() {
+        if (batch.recipe().get().lines().size() < Recipe.MOST_LINES) {
+            batch.change("", batch.recipe().get().plus(new Line("", "")));
+            view(lines.getChildren().size() - 1).focusAmount();
+        }
+    }
+
+    void focusFirst() {
+        if (!lines.getChildren().isEmpty()) {
+            view(0).focusAmount();
+        }
+    }
+}

@@ -1,0 +1,167 @@
+package coldwright.desk.brew.model;
+
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** A cook's batches side by side, one of them open, and perhaps another held against it. */
+public final class BrewModel {
+    private final Executor work;
+    private final Executor window;
+    private final ObservableList<BatchModel> batches = FXCollections.observableArrayList();
+    private final ReadOnlyObjectWrapper<BatchModel> open = new ReadOnlyObjectWrapper<>();
+    private final ObjectProperty<Optional<BatchModel>> against =
+            new SimpleObjectProperty<>(Optional.empty());
+
+    /**
+     * A model without batches.
+     *
+     * @param work threads to reckon on
+     * @param window the window's thread
+     */
+    public BrewModel(Executor work, Executor window) {
+        this.work = work;
+        this.window = window;
+    }
+
+    /**
+     * Adds a batch and opens it.
+     *
+     * @param recipe its recipe
+     * @param story where it stands; a number that is taken is replaced
+     * @return the batch
+     */
+    public BatchModel add(Recipe recipe, Story story) {
+        boolean taken =
+                story.number() < 1
+                        || batches.stream()
+                                .anyMatch(one -> one.story().get().number() == story.number());
+        BatchModel batch =
+                new BatchModel(recipe, taken ? story.numbered(free(), 0) : story, work, window);
+        batches.add(batch);
+        open(batch);
+        return batch;
+    }
+
+    private int free() {
+        return 1 + batches.stream().mapToInt(one -> one.story().get().number()).max().orElse(0);
+    }
+
+    /**
+     * Adds a batch to begin with.
+     *
+     * @param name what it is called
+     * @return the batch
+     */
+    public BatchModel begin(String name) {
+        return add(Recipe.toBegin(name), Story.first(free()));
+    }
+
+    /**
+     * Makes the next batch from one, and holds the former against it.
+     *
+     * @param from the batch before
+     * @param recipe the next one's recipe
+     * @param why what was wished or mended
+     * @return the next batch
+     */
+    public BatchModel next(BatchModel from, Recipe recipe, String why) {
+        Story story = new Story(free(), from.story().get().number(), List.of(), why);
+        BatchModel next = add(recipe, story);
+        against.set(Optional.of(from));
+        return next;
+    }
+
+    /**
+     * Opens a batch; the one that it was made from is held against it.
+     *
+     * @param batch one of {@link #batches()}
+     */
+    public void open(BatchModel batch) {
+        against.set(before(batch));
+        open.set(batch);
+    }
+
+    /**
+     * Takes a batch from the page; the last one stays.
+     *
+     * @param batch one of {@link #batches()}
+     */
+    public void close(BatchModel batch) {
+        if (batches.size() > 1 && batches.remove(batch)) {
+            if (against.get().filter(one -> one == batch).isPresent()) {
+                against.set(Optional.empty());
+            }
+            if (open.get() == batch) {
+                open(batches.get(batches.size() - 1));
+            }
+        }
+    }
+
+    /**
+     * Which batch one was made from.
+     *
+     * @param batch one of {@link #batches()}
+     * @return empty for the first of a row, or if it is not here
+     */
+    public Optional<BatchModel> before(BatchModel batch) {
+        int after = batch.story().get().after();
+        return batches.stream()
+                .filter(one -> one != batch && one.story().get().number() == after)
+                .findFirst();
+    }
+
+    /**
+     * Keeps what was found when a batch was tasted.
+     *
+     * @param batch one of {@link #batches()}
+     * @param found what was wrong, in plain words
+     */
+    public void tasted(BatchModel batch, List<String> found) {
+        batch.tell(batch.story().get().tasted(found));
+    }
+
+    /**
+     * All batches.
+     *
+     * @return in the order in which they were made; not to be changed
+     */
+    public ObservableList<BatchModel> batches() {
+        return FXCollections.unmodifiableObservableList(batches);
+    }
+
+    /**
+     * The open batch.
+     *
+     * @return null before the first
+     */
+    public ReadOnlyObjectProperty<BatchModel> open() {
+        return open.getReadOnlyProperty();
+    }
+
+    /**
+     * The batch held against the open one.
+     *
+     * @return empty for none; may be set
+     */
+    public ObjectProperty<Optional<BatchModel>> against() {
+        return against;
+    }
+
+    /** Threads to reckon on. */
+    Executor work() {
+        return work;
+    }
+
+    /** The window's thread. */
+    Executor window() {
+        return window;
+    }
+}

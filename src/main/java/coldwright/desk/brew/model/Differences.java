@@ -1,0 +1,118 @@
+package coldwright.desk.brew.model;
+
+import coldwright.desk.say.Say;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.mix.Ingredient;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** What two batches differ in, named. */
+public final class Differences {
+    private Differences() {}
+
+    /**
+     * Between two recipes.
+     *
+     * @param was the one before
+     * @param is the one now
+     * @return such as {@code sucrose 150 → 120 g}; empty if they are alike
+     */
+    public static List<String> between(Recipe was, Recipe is) {
+        Map<String, Double> before = grams(was);
+        Map<String, Double> now = grams(is);
+        Set<String> names = new LinkedHashSet<>(before.keySet());
+        names.addAll(now.keySet());
+        List<String> words = new ArrayList<>();
+        for (String name : names) {
+            double from = before.getOrDefault(name, 0.0);
+            double to = now.getOrDefault(name, 0.0);
+            if (Math.abs(from - to) >= 0.05) {
+                words.add(
+                        Say.of("batch.differs.grams", name, Typed.number(from), Typed.number(to)));
+            }
+        }
+        Means old = was.means();
+        Means means = is.means();
+        if (old.method() != means.method()) {
+            words.add(Say.of("batch.differs.method", method(old), method(means)));
+        }
+        add(words, "batch.differs.freezer", old.freezerC(), means.freezerC());
+        add(words, "batch.differs.air", old.airPercent(), means.airPercent());
+        add(words, "batch.differs.ice", old.iceG(), means.iceG());
+        add(words, "batch.differs.salt", old.saltG(), means.saltG());
+        return words;
+    }
+
+    private static String method(Means means) {
+        return Say.of("batch.method." + means.method().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static void add(List<String> words, String key, String from, String to) {
+        if (!from.equals(to)) {
+            String none = Say.of("batch.differs.unstated");
+            words.add(Say.of(key, from.isBlank() ? none : from, to.isBlank() ? none : to));
+        }
+    }
+
+    private static Map<String, Double> grams(Recipe recipe) {
+        Map<String, Ingredient> own = recipe.ownByName();
+        Map<String, Double> grams = new LinkedHashMap<>();
+        for (Line line : recipe.lines()) {
+            if (!line.unfinished() && line.fault(own).isEmpty()) {
+                grams.merge(line.ingredient(own).name(), line.grams(own), Double::sum);
+            }
+        }
+        return grams;
+    }
+
+    /**
+     * Between the figures of two batches.
+     *
+     * @param was the one before
+     * @param is the one now
+     * @return what changed in ice, sweetness, fat and the like; empty if nothing to speak of
+     */
+    public static List<String> between(Glance was, Glance is) {
+        List<String> words = new ArrayList<>();
+        figure(
+                words,
+                "batch.differs.starts",
+                1,
+                was.curve().initialFreezingPointC(),
+                is.curve().initialFreezingPointC());
+        figure(
+                words,
+                "batch.differs.iced",
+                0,
+                was.curve().icePercentAt(Situation.SERVING_C),
+                is.curve().icePercentAt(Situation.SERVING_C));
+        figure(
+                words,
+                "batch.differs.sweet",
+                0,
+                was.sweetness().percentOfSucroseSolution().middle(),
+                is.sweetness().percentOfSucroseSolution().middle());
+        figure(words, "batch.differs.fat", 1, was.mix().fatPercent(), is.mix().fatPercent());
+        figure(
+                words,
+                "batch.differs.solids",
+                0,
+                was.mix().totalSolidsPercent(),
+                is.mix().totalSolidsPercent());
+        return words;
+    }
+
+    private static void figure(List<String> words, String key, int places, double a, double b) {
+        String from = Told.decimals(places, a);
+        String to = Told.decimals(places, b);
+        if (!from.equals(to)) {
+            words.add(Say.of(key, from, to));
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package coldwright.desk.brew.model;
+
+import coldwright.batch.BatchFile.Method;
+
+import java.util.Locale;
+
+/**
+ * What a batch is frozen with, as typed.
+ *
+ * @param method how
+ * @param iceG ice of the bath, g, as typed; empty to have it taken by the batch's weight
+ * @param saltG salt of the bath, g, as typed
+ * @param freezerC the freezer's temperature, °C, as typed; empty for −18
+ * @param airPercent how much the volume grows by air, %, as typed; empty for none
+ */
+public record Means(Method method, String iceG, String saltG, String freezerC, String airPercent) {
+    /** A flat bag in ice and salt, a home freezer, no air. */
+    public static final Means USUAL = new Means(Method.BAG, "", "", "-18", "0");
+
+    /**
+     * Whether ice and salt freeze it.
+     *
+     * @return true for bag and churn
+     */
+    public boolean inBath() {
+        return method == Method.BAG || method == Method.CHURN;
+    }
+
+    /** The same by another method. */
+    public Means by(Method is) {
+        return new Means(is, iceG, saltG, freezerC, airPercent);
+    }
+
+    /** The same with another bath. */
+    public Means bath(String newIceG, String newSaltG) {
+        return new Means(method, newIceG, newSaltG, freezerC, airPercent);
+    }
+
+    /** The same with another freezer. */
+    public Means freezer(String newFreezerC) {
+        return new Means(method, iceG, saltG, newFreezerC, airPercent);
+    }
+
+    /** The same with other air. */
+    public Means air(String newAirPercent) {
+        return new Means(method, iceG, saltG, freezerC, newAirPercent);
+    }
+
+    /** Its lines in the head of a batch file. */
+    String head() {
+        StringBuilder head = new StringBuilder();
+        head.append("method: ").append(method.name().toLowerCase(Locale.ROOT)).append('\n');
+        if (!iceG.isBlank() && !saltG.isBlank()) {
+            head.append("bath: ice %s, salt %s%n".formatted(grams(iceG), grams(saltG)));
+        }
+        if (!freezerC.isBlank()) {
+            head.append("freezer: ").append(unit(freezerC, "°C")).append('\n');
+        }
+        if (!airPercent.isBlank()) {
+            head.append("air: ").append(unit(airPercent, "%")).append('\n');
+        }
+        return head.toString().replace("\r", "");
+    }
+
+    private static String grams(String typed) {
+        return unit(typed, "g");
+    }
+
+    private static String unit(String typed, String unit) {
+        String text = typed.strip();
+        return Character.isDigit(text.charAt(text.length() - 1)) ? text + " " + unit : text;
+    }
+}

@@ -1,0 +1,173 @@
+package coldwright.desk.brew.model;
+
+import coldwright.batch.Keeping;
+import coldwright.batch.Reckoning;
+import coldwright.desk.say.Say;
+import coldwright.science.Band;
+import coldwright.science.crystal.CrystalStory;
+import coldwright.science.diagnosis.Finding;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
+import coldwright.science.mix.Allergen;
+import coldwright.science.sensory.Firmness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A batch's figures in plain sentences. */
+public final class Told {
+    private Told() {}
+
+    /**
+     * The first things a cook asks.
+     *
+     * @param glance the batch
+     * @return short sentences, ranges where the sources differ
+     */
+    public static List<String> facts(Glance glance) {
+        List<String> facts = new ArrayList<>();
+        facts.add(Say.of("batch.fact.starts", decimals(1, glance.curve().initialFreezingPointC())));
+        for (double temperatureC : new double[] {Situation.SERVING_C, glance.batch().freezerC()}) {
+            facts.add(
+                    Say.of(
+                            "batch.fact.ice",
+                            decimals(0, temperatureC),
+                            decimals(0, glance.curve().icePercentAt(temperatureC)),
+                            Firmness.of(glance.mix(), temperatureC).words()));
+        }
+        Band sweet = glance.sweetness().percentOfSucroseSolution();
+        facts.add(
+                Say.of(
+                        "batch.fact.sweet",
+                        decimals(0, sweet.middle()),
+                        decimals(0, sweet.low()),
+                        decimals(0, sweet.high())));
+        return facts;
+    }
+
+    /**
+     * The freeze plan in words.
+     *
+     * @param all the reckoning
+     * @return one sentence for each stage, then what the plan remarks
+     */
+    public static List<String> plan(Reckoning all) {
+        FreezePlan plan = all.plan();
+        List<String> words = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            FreezePlan.Between range = plan.rangeMinutes(stage);
+            words.add(
+                    plan.reaches(stage)
+                            ? Say.of(
+                                    "batch.plan.stage",
+                                    stage.words(),
+                                    minutes(plan.minutesTo(stage)),
+                                    minutes(range.least()),
+                                    minutes(range.most()))
+                            : Say.of("batch.plan.never", stage.words()));
+        }
+        words.addAll(plan.remarks().stream().map(Told::sentence).toList());
+        return words;
+    }
+
+    /**
+     * The crystals in words.
+     *
+     * @param all the reckoning
+     * @return a sentence with ranges
+     */
+    public static String crystals(Reckoning all) {
+        if (all.keeping().isEmpty()) {
+            return Say.of("batch.crystals.none");
+        }
+        Keeping keeping = all.keeping().get();
+        return Say.of(
+                "batch.crystals",
+                size(keeping.drawn()),
+                size(keeping.night()),
+                size(keeping.fortnight()));
+    }
+
+    private static String size(CrystalStory story) {
+        Band mean = story.meanUm();
+        return Say.of(
+                "batch.crystals.size",
+                decimals(0, mean.middle()),
+                decimals(0, mean.low()),
+                decimals(0, mean.high()));
+    }
+
+    /**
+     * A finding as two sentences.
+     *
+     * @param finding what to expect
+     * @return what, why, and what mends it
+     */
+    public static List<String> finding(Finding finding) {
+        return List.of(sentence(finding.what()), sentence(finding.why()), sentence(finding.mend()));
+    }
+
+    /**
+     * What may hurt.
+     *
+     * @param all the reckoning
+     * @return sentences; always the one on allergens
+     */
+    public static List<String> cautions(Reckoning all) {
+        List<String> cautions = new ArrayList<>();
+        if (all.mix().allergens().contains(Allergen.EGG)) {
+            cautions.add(Say.of("batch.caution.egg"));
+        }
+        if (all.mix().alcoholPercent() > 0) {
+            cautions.add(Say.of("batch.caution.alcohol"));
+        }
+        switch (all.batch().method()) {
+            case BAG, CHURN -> cautions.add(Say.of("batch.caution.brine"));
+            case TUB, SHAKEN -> cautions.add(Say.of("batch.caution.tub"));
+        }
+        all.declarations().forEach(one -> cautions.add(sentence(one)));
+        return cautions;
+    }
+
+    /**
+     * Minutes or hours.
+     *
+     * @param minutes how many
+     * @return such as {@code 14 min}
+     */
+    public static String minutes(double minutes) {
+        if (!Double.isFinite(minutes)) {
+            return Say.of("batch.never");
+        }
+        return minutes < 120 ? decimals(0, minutes) + " min" : decimals(1, minutes / 60) + " h";
+    }
+
+    /**
+     * A number as the page sets it.
+     *
+     * @param places decimals
+     * @param value any number
+     * @return with a true minus
+     */
+    public static String decimals(int places, double value) {
+        String text = String.format(Locale.ROOT, "%." + places + "f", value);
+        String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return plain.replace('-', '−');
+    }
+
+    /**
+     * A remark as a sentence.
+     *
+     * @param words such as {@code cold enough}
+     * @return with a capital and a full stop
+     */
+    public static String sentence(String words) {
+        if (words.isEmpty()) {
+            return words;
+        }
+        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
+    }
+}
