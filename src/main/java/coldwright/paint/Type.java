@@ -36,7 +36,7 @@ record Type(Font font) {
     private static final int MOST_WIDTHS = 4_000;
 
     /** A text in a type. */
-    private record Measured(String font, float size, String text) {}
+    private record Measured(Font font, String text) {}
 
     static Type of(double px) {
         return new Type(LATO.deriveFont((float) px));
@@ -69,7 +69,7 @@ record Type(Font font) {
     }
 
     double width(String text) {
-        Measured key = new Measured(font.getFontName(), font.getSize2D(), text);
+        Measured key = new Measured(font, text);
         Double known = WIDTHS.get(key);
         if (known == null) {
             if (WIDTHS.size() >= MOST_WIDTHS) {
