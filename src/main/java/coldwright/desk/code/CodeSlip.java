@@ -169,8 +169,10 @@ public final class CodeSlip extends CodeArea {
      * @param problems places in the text as it stands
      */
     public void mark(List<Problem> problems) {
-        this.problems = List.copyOf(problems);
-        colour();
+        if (!problems.equals(this.problems)) {
+            this.problems = List.copyOf(problems);
+            colour();
+        }
     }
 
     /**

@@ -99,6 +99,15 @@ public final class Came {
         return lastRun.get() != null && dependence.outOfDate(ranWith, texts);
     }
 
+    /**
+     * Whether a dial is being turned, so that another run will follow at once.
+     *
+     * @return true from the first turn until the dial rests
+     */
+    public boolean turning() {
+        return beforeTurning != null;
+    }
+
     /** The texts are now these; what came may no longer be what would come. */
     void judge(List<String> texts, Dependence dependence) {
         if (lastRun.get() != null) {

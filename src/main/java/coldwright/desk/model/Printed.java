@@ -16,6 +16,15 @@ public record Printed(String head, long linesLeft, String all, boolean cut) {
     private static final int CHARACTERS_SHOWN = 4_000;
 
     /**
+     * Whether it is some lines and nothing more.
+     *
+     * @return true if all of it is shown at first
+     */
+    public boolean isHead() {
+        return !head.isEmpty() && linesLeft == 0 && !cut;
+    }
+
+    /**
      * Divides it.
      *
      * @param all what was printed

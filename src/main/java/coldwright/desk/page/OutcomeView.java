@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 
 /** What came of a run: what it printed, what it gave, what is wrong. */
@@ -25,6 +26,11 @@ final class OutcomeView extends VBox {
     private final IntConsumer goToLine;
     private final VBox printed = new VBox();
     private final VBox ending = new VBox();
+    private Printed shown = Printed.NOTHING;
+    private Optional<Ended> ended = Optional.empty();
+
+    /** An ending that is shown, so that the same one is not set anew while a dial turns. */
+    private record Ended(Outcome outcome, boolean silent) {}
 
     OutcomeView(SnippetModel model, IntConsumer goToLine) {
         this.model = model;
@@ -38,10 +44,20 @@ final class OutcomeView extends VBox {
         model.phase().addListener((value, was, is) -> showEnding());
         showPrinted();
         showEnding();
+        showThis();
     }
 
     private void showPrinted() {
         Printed text = model.came().printed().get();
+        if (text.equals(shown)) {
+            return;
+        }
+        boolean headOnly = shown.isHead() && text.isHead();
+        shown = text;
+        if (headOnly) {
+            ((Label) printed.getChildren().get(0)).setText(text.head());
+            return;
+        }
         printed.getChildren().clear();
         if (!text.head().isEmpty()) {
             Label head = Words.label(text.head(), "printed-text");
@@ -74,6 +90,14 @@ final class OutcomeView extends VBox {
     private void showEnding() {
         Run run = model.came().lastRun().get();
         boolean resting = model.phase().get() == SnippetModel.Phase.RESTING;
+        Optional<Ended> now =
+                run == null || !resting
+                        ? Optional.empty()
+                        : Optional.of(new Ended(run.outcome(), isSilent(run)));
+        if (now.equals(ended)) {
+            return;
+        }
+        ended = now;
         ending.getChildren().setAll(run == null || !resting ? List.of() : ending(run));
         showThis();
     }
@@ -100,12 +124,15 @@ final class OutcomeView extends VBox {
                         model.ending(), outcome instanceof Outcome.Stopped ? "note" : "trouble"));
     }
 
+    private static boolean isSilent(Run run) {
+        return run.printed().isEmpty() && run.exhibits().isEmpty();
+    }
+
     private static List<Node> finished(Outcome.Finished finished, Run run) {
         if (!finished.value().isEmpty() && !finished.type().endsWith("PrintStream")) {
             return List.of(Words.label(finished.value(), "value"));
         }
-        boolean silent = run.printed().isEmpty() && run.exhibits().isEmpty();
-        return silent
+        return isSilent(run)
                 ? List.of(Words.label("It ran to its end; there is nothing to show.", "note"))
                 : List.of();
     }

@@ -215,6 +215,9 @@ final class SnippetView extends VBox {
     }
 
     private void tellTime() {
+        if (model.came().turning() && model.phase().get() == Phase.RESTING) {
+            return;
+        }
         askIfLong();
         status.setText(
                 switch (model.phase().get()) {
