@@ -6,6 +6,7 @@ import coldwright.desk.plate.PlateRoom;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -27,7 +28,8 @@ public final class BrewView extends ScrollPane {
     private final PlateRoom room;
     private final RecipeView recipe = new RecipeView();
     private final FiguresView figures;
-    private final VBox left = new VBox(recipe);
+    private final WishView wishes;
+    private final VBox left = new VBox();
     private final VBox page = new VBox();
     private boolean beside;
 
@@ -41,6 +43,8 @@ public final class BrewView extends ScrollPane {
         this.brew = brew;
         this.room = room;
         figures = new FiguresView(brew, room);
+        wishes = new WishView(brew);
+        left.getChildren().addAll(recipe, wishes);
         getStylesheets()
                 .add(
                         Objects.requireNonNull(
@@ -63,6 +67,7 @@ public final class BrewView extends ScrollPane {
     private void show(BatchModel batch) {
         recipe.show(batch);
         figures.show(batch);
+        wishes.show(batch);
     }
 
     private void arrange() {
@@ -112,6 +117,6 @@ public final class BrewView extends ScrollPane {
     /** Puts the focus on the first amount. */
     @Override
     public void requestFocus() {
-        recipe.focusFirst();
+        Platform.runLater(recipe::focusFirst);
     }
 }

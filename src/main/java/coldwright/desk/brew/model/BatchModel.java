@@ -179,7 +179,7 @@ public final class BatchModel {
         return trouble.get().isEmpty()
                 && figures.get().isPresent()
                 && glance.get().isPresent()
-                && figures.get().get().batch() == glance.get().get().batch();
+                && figures.get().get().batch().equals(glance.get().get().batch());
     }
 
     /**

@@ -9,10 +9,15 @@ import javafx.collections.ObservableList;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** A cook's batches side by side, one of them open, and perhaps another held against it. */
 public final class BrewModel {
+    private static final System.Logger LOG = System.getLogger("coldwright.desk");
+
     private final Executor work;
     private final Executor window;
     private final ObservableList<BatchModel> batches = FXCollections.observableArrayList();
@@ -155,13 +160,20 @@ public final class BrewModel {
         return against;
     }
 
-    /** Threads to reckon on. */
-    Executor work() {
-        return work;
-    }
-
-    /** The window's thread. */
-    Executor window() {
-        return window;
+    /**
+     * Asks something that takes a moment, off the window's thread.
+     *
+     * @param <T> what the answer is
+     * @param question gives the answer
+     * @param then takes it, on the window's thread
+     */
+    public <T> void ask(Supplier<T> question, Consumer<T> then) {
+        CompletableFuture.supplyAsync(question, work)
+                .thenAcceptAsync(then, window)
+                .exceptionally(
+                        trouble -> {
+                            LOG.log(System.Logger.Level.ERROR, "a question broke", trouble);
+                            return null;
+                        });
     }
 }

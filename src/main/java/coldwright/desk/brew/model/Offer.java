@@ -1,0 +1,16 @@
+package coldwright.desk.brew.model;
+
+import java.util.List;
+
+/**
+ * A change that grants a wish or mends a fault.
+ *
+ * @param words what to do, and what it does to what was wished
+ * @param besides what else it changes
+ * @param recipe the recipe with the change
+ */
+public record Offer(String words, List<String> besides, Recipe recipe) {
+    public Offer {
+        besides = List.copyOf(besides);
+    }
+}

@@ -1,0 +1,87 @@
+package coldwright.desk.brew.model;
+
+import coldwright.desk.say.Say;
+import coldwright.science.balance.Balance;
+import coldwright.science.balance.Balanced;
+import coldwright.science.balance.Change;
+import coldwright.science.balance.Choice;
+import coldwright.science.balance.Trait;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Another sweetness with the same ice: sugars change places with each other, all else stays. */
+final class Sweeter {
+    private static final double MOSTLY_SUGAR_PERCENT = 50;
+    private static final double WORTH_MOVING_G = 0.5;
+
+    private Sweeter() {}
+
+    /**
+     * Less sweet.
+     *
+     * @param share what share of its sweetness is left
+     */
+    static Answer less(Recipe recipe, Glance glance, String wish, double share) {
+        Mix mix = glance.mix();
+        Set<Ingredient> moved = new LinkedHashSet<>();
+        Balance balance = Balance.of(mix.massG());
+        for (Amount amount : mix.amounts()) {
+            Ingredient one = amount.ingredient();
+            if (sugary(one) || one.equals(Shelf.WATER)) {
+                moved.add(one);
+                balance = balance.using(new Choice(one, 0, mix.massG()));
+            } else {
+                balance = balance.using(Choice.fixed(amount.massG(), one));
+            }
+        }
+        for (Ingredient one :
+                List.of(Shelf.GLUCOSE, Shelf.GLUCOSE_SYRUP_POWDER, Shelf.MALTODEXTRIN)) {
+            if (moved.add(one)) {
+                balance = balance.using(new Choice(one, 0, mix.massG()));
+            }
+        }
+        Balanced found =
+                balance.aiming(share * Trait.SWEETNESS.of(mix), Trait.SWEETNESS)
+                        .aiming(
+                                glance.curve().icePercentAt(Situation.SERVING_C),
+                                Trait.iceAt(Situation.SERVING_C))
+                        .solve();
+        if (!found.met()) {
+            return new Answer(
+                    wish,
+                    Say.of(
+                            "batch.wish.not-met",
+                            found.shortfalls().stream()
+                                    .map(Object::toString)
+                                    .collect(Collectors.joining("; "))),
+                    List.of());
+        }
+        List<Change> changes = new ArrayList<>();
+        for (Ingredient one : moved) {
+            double byG = found.mix().massG(one) - mix.massG(one);
+            if (Math.abs(byG) >= WORTH_MOVING_G) {
+                changes.add(new Change(byG, one));
+            }
+        }
+        String words = changes.stream().map(Change::toString).collect(Collectors.joining(", "));
+        return new Answer(
+                wish,
+                "",
+                List.of(Wishes.offer(recipe, Told.sentence(words), recipe.changed(changes))));
+    }
+
+    private static boolean sugary(Ingredient one) {
+        double sugars = one.composition().percent(Component.Kind.SUGAR);
+        return sugars > MOSTLY_SUGAR_PERCENT;
+    }
+}

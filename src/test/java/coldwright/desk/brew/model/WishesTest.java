@@ -1,0 +1,102 @@
+package coldwright.desk.brew.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.batch.BatchFault;
+import coldwright.batch.BatchReader;
+import coldwright.batch.Reckoning;
+import coldwright.science.balance.Trait;
+import coldwright.science.mix.Allergen;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+
+class WishesTest {
+    /** Amounts on the page are rounded to a tenth of a gram. */
+    private static final double ROUNDED = 0.1;
+
+    /** The smallest change ends just inside of what was wished, not far beyond. */
+    private static final double WITHIN = 0.5;
+
+    private static final Recipe SORBET = Recipe.toBegin("Blood-orange sorbet");
+
+    private static final Recipe CUSTARD =
+            new Recipe(
+                    "Salted caramel",
+                    Means.USUAL,
+                    List.of(),
+                    List.of(),
+                    List.of(
+                            new Line("500", "whole milk"),
+                            new Line("200", "heavy cream"),
+                            new Line("80", "egg yolk"),
+                            new Line("160", "sucrose"),
+                            new Line("3", "salt")));
+
+    private static Reckoning of(Recipe recipe) throws BatchFault {
+        return Reckoning.of(BatchReader.read("t", RecipeText.of(recipe)));
+    }
+
+    private static Recipe first(Answer answer) {
+        assertFalse(answer.offers().isEmpty(), answer.said());
+        return answer.offers().get(0).recipe();
+    }
+
+    @Test
+    void whatIsOfferedIsScoopableFromTheFreezer() throws BatchFault {
+        double ice = of(first(Wishes.SCOOPABLE.of(SORBET, 40))).curve().icePercentAt(-18);
+
+        assertTrue(of(SORBET).curve().icePercentAt(-18) > 76);
+        assertTrue(ice <= 75 + ROUNDED && ice >= 75 - WITHIN, "ice " + ice);
+    }
+
+    @Test
+    void whatIsOfferedIsReadyInTime() throws BatchFault {
+        double now = of(SORBET).plan().minutesToSoftServe();
+        double wanted = Math.floor(0.9 * now);
+        for (Offer offer : Wishes.READY.of(SORBET, wanted).offers()) {
+            assertTrue(of(offer.recipe()).plan().minutesToSoftServe() <= wanted, offer.words());
+        }
+        assertTrue(Wishes.READY.of(SORBET, Math.ceil(now)).offers().isEmpty());
+    }
+
+    @Test
+    void whatIsLessSweetKeepsItsIce() throws BatchFault {
+        Reckoning was = of(SORBET);
+        Reckoning is = of(first(Wishes.LESS_SWEET.of(SORBET, 40)));
+
+        assertEquals(0.85 * Trait.SWEETNESS.of(was.mix()), Trait.SWEETNESS.of(is.mix()), ROUNDED);
+        assertEquals(was.curve().icePercentAt(-12), is.curve().icePercentAt(-12), 3 * ROUNDED);
+    }
+
+    @Test
+    void withoutEggItIsAsFirm() throws BatchFault {
+        Reckoning is = of(first(Wishes.NO_EGG.of(CUSTARD, 40)));
+
+        assertFalse(is.mix().allergens().contains(Allergen.EGG));
+        assertEquals(
+                of(CUSTARD).curve().icePercentAt(-12), is.curve().icePercentAt(-12), 0.5 + ROUNDED);
+    }
+
+    @Test
+    void fifteenPerCentOfTheFatAreGone() throws BatchFault {
+        double wanted = 0.85 * of(CUSTARD).mix().fatPercent();
+        double is = of(first(Wishes.LESS_FAT.of(CUSTARD, 40))).mix().fatPercent();
+
+        assertTrue(is <= wanted + ROUNDED && is >= wanted - WITHIN, "fat " + is);
+    }
+
+    @Test
+    void whatCanNotBeSaysWhy() {
+        Recipe water = SORBET.of(List.of(new Line("500", "water"), new Line("1", "sucrose")));
+        Answer answer = Wishes.READY.of(SORBET, 1);
+
+        assertTrue(answer.offers().isEmpty());
+        assertTrue(answer.said().contains("It can’t be"), answer.said());
+        Answer sweet = Wishes.LESS_SWEET.of(water, 40);
+        assertFalse(sweet.offers().isEmpty() && sweet.said().isEmpty());
+    }
+}
