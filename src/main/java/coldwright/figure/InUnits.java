@@ -63,17 +63,29 @@ public record InUnits(boolean fahrenheit, boolean ounces) {
     }
 
     /**
+     * Whether a figure has a unit that is exchanged.
+     *
+     * @param figure the figure as its snippet made it
+     * @return false if {@link #of(Figure)} would change nothing
+     */
+    public boolean exchanges(Figure figure) {
+        String x = figure.x().unit();
+        String y = figure.y().unit();
+        return !unit(x).equals(x) || !unit(y).equals(y);
+    }
+
+    /**
      * A figure in these units.
      *
      * @param figure the figure as its snippet made it
      * @return the same figure if none of its units is exchanged
      */
     public Figure of(Figure figure) {
-        Exchange x = exchange(figure.x().unit());
-        Exchange y = exchange(figure.y().unit());
-        if (x.unit().equals(figure.x().unit()) && y.unit().equals(figure.y().unit())) {
+        if (!exchanges(figure)) {
             return figure;
         }
+        Exchange x = exchange(figure.x().unit());
+        Exchange y = exchange(figure.y().unit());
         List<Series> series = new ArrayList<>();
         figure.series().forEach(one -> series.add(of(one, x.of(), y.of())));
         List<Mark> marks = new ArrayList<>();

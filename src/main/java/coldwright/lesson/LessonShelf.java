@@ -111,6 +111,16 @@ public final class LessonShelf {
     }
 
     /**
+     * Whether one of this shelf's lessons has just this text.
+     *
+     * @param text a lesson's whole text
+     * @return true if it came with the program
+     */
+    public boolean holds(String text) {
+        return names().stream().anyMatch(name -> read(name).text().equals(text));
+    }
+
+    /**
      * Reads one of this shelf's lessons.
      *
      * @param name one of {@link #names()}

@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 
 /** {@code walk LESSON [--all] [--teacher] [-o FOLDER]}. */
@@ -24,6 +25,11 @@ import java.util.concurrent.Callable;
             "2:the command was not understood, or there is no such lesson"
         })
 final class WalkCommand implements Callable<Integer> {
+    private static final String TRUST =
+            "This lesson did not come with Coldwright. Its snippets are programs: they can read and"
+                    + " change your files, use the network and start other programs, as you can."
+                    + " Let them run only if you trust who wrote them.";
+
     private final Screen screen;
     private final LessonShelf shelf;
 
@@ -46,6 +52,13 @@ final class WalkCommand implements Callable<Integer> {
             description = "Where the figures go; else a new folder among the temporary files.")
     private Path folder;
 
+    @Option(
+            names = "--trust",
+            description =
+                    "Let the snippets of a lesson run that did not come with Coldwright, without"
+                            + " asking.")
+    private boolean trust;
+
     WalkCommand(Screen screen, LessonShelf shelf) {
         this.screen = screen;
         this.shelf = shelf;
@@ -62,7 +75,29 @@ final class WalkCommand implements Callable<Integer> {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
+        if (!lesson.text().isEmpty() && !mayRun(lesson)) {
+            return Exit.FAILED;
+        }
         return walk(lesson, figures, all ? screen.withoutAsker() : screen, teacher);
+    }
+
+    /** A stranger's snippets run only if somebody says so. */
+    private boolean mayRun(Lesson lesson) {
+        if (trust || shelf.holds(lesson.text())) {
+            return true;
+        }
+        ProseText.wrap(TRUST, screen.width()).forEach(screen::say);
+        boolean agreed =
+                screen.asker()
+                        .filter(asker -> !all)
+                        .flatMap(asker -> asker.ask("Let them run? (yes or no): "))
+                        .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
+                        .isPresent();
+        if (!agreed) {
+            screen.complain(
+                    lesson.file() + ": nothing of it was run; add --trust to let its snippets run");
+        }
+        return agreed;
     }
 
     private FigureFolder figuresOf(Lesson lesson) {

@@ -146,7 +146,7 @@ class WalkCommandTest {
         Path file = folder.resolve("faulty.md");
         Files.writeString(file, "## s\n\nWords.\n\n```jaav\nint a;\n```\n");
         Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("walk", file.toString()));
+        assertEquals(Exit.DONE, typed.obey("walk", "--trust", file.toString()));
         assertEquals(
                 """
                 The lesson has 2 faults:
@@ -184,14 +184,29 @@ class WalkCommandTest {
         Files.writeString(
                 file, "# t\n## s\nWords.\n```teacher\nTen *minutes*.\n\n- Ask.\n```\nMore.\n");
         Typed pupil = Typed.nobody();
-        assertEquals(Exit.DONE, pupil.obey("walk", file.toString()));
+        assertEquals(Exit.DONE, pupil.obey("walk", "--trust", file.toString()));
         assertTrue(pupil.out().endsWith("Words.\n\nMore.\n\n"), pupil.out());
         Typed teacher = Typed.nobody();
-        assertEquals(Exit.DONE, teacher.obey("walk", "--teacher", file.toString()));
+        assertEquals(Exit.DONE, teacher.obey("walk", "--teacher", "--trust", file.toString()));
         assertTrue(
                 teacher.out()
                         .endsWith(
                                 "Words.\n\nFor the teacher:\n  | Ten minutes.\n  |\n  |   • Ask.\n\nMore.\n\n"),
                 teacher.out());
+    }
+
+    @Test
+    void aStrangersLessonRunsNothingUnlessSomebodyAgrees() throws IOException {
+        Path file = folder.resolve("theirs.md");
+        Files.writeString(file, "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n");
+        Typed alone = Typed.somebody();
+        assertEquals(Exit.FAILED, alone.obey("walk", "--all", file.toString()));
+        assertFalse(alone.out().contains("42"), alone.out());
+        Typed unwilling = Typed.somebody("no");
+        assertEquals(Exit.FAILED, unwilling.obey("walk", file.toString()));
+        assertFalse(unwilling.out().contains("42"), unwilling.out());
+        Typed willing = Typed.somebody("yes", "", "", "");
+        assertEquals(Exit.DONE, willing.obey("walk", file.toString()));
+        assertTrue(willing.out().contains("42"), willing.out());
     }
 }

@@ -40,7 +40,7 @@ public record Drawn(Exhibit exhibit, Optional<Figure> earlier, Optional<Series.C
      * @return this itself if nothing is exchanged
      */
     public Drawn in(InUnits units) {
-        if (!(exhibit instanceof Figure figure) || units.of(figure) == figure) {
+        if (!(exhibit instanceof Figure figure) || !units.exchanges(figure)) {
             return this;
         }
         Optional<Series.Curve> line =

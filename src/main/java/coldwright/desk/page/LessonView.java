@@ -42,7 +42,6 @@ final class LessonView extends ScrollPane {
     private final Consumer<String> openLink;
     private final Runnable agree;
     private final Runnable workshop;
-    private final Consumer<String> handIn;
     private final VBox column = new VBox();
     private final Region endPaper = new Region();
     private final List<StepView> steps = new ArrayList<>();
@@ -57,7 +56,6 @@ final class LessonView extends ScrollPane {
             Runnable agree,
             Runnable workshop,
             Consumer<String> handIn) {
-        this.handIn = handIn;
         this.workshop = workshop;
         this.model = model;
         this.agree = agree;
@@ -119,8 +117,12 @@ final class LessonView extends ScrollPane {
         front.getChildren().add(Words.label(Typography.of(lesson.title()), "lesson-title"));
         String terms =
                 Stream.of(
-                                lesson.minutes().isEmpty() ? "" : lesson.minutes() + " minutes",
-                                lesson.needs().isEmpty() ? "" : "needs " + lesson.needs())
+                                lesson.minutes().isEmpty()
+                                        ? ""
+                                        : Say.of("lesson.minutes", lesson.minutes()),
+                                lesson.needs().isEmpty()
+                                        ? ""
+                                        : Say.of("lesson.needs", lesson.needs()))
                         .filter(words -> !words.isEmpty())
                         .reduce((one, other) -> one + " · " + other)
                         .orElse("");
@@ -165,9 +167,8 @@ final class LessonView extends ScrollPane {
         box.getStyleClass().add("faults");
         String head =
                 faults.size() == 1
-                        ? "Something in this lesson’s text needs mending; the rest works."
-                        : faults.size()
-                                + " things in this lesson’s text need mending; the rest works.";
+                        ? Say.of("lesson.fault")
+                        : Say.of("lesson.faults", String.valueOf(faults.size()));
         box.getChildren().add(Words.label(head, "faults-head"));
         faults.forEach(fault -> box.getChildren().add(new Sentence(told(fault), "fault")));
         return box;

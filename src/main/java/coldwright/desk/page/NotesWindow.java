@@ -24,14 +24,12 @@ final class NotesWindow {
     private static final double WIDTH_PX = 560;
     private static final double HEIGHT_PX = 520;
 
-    private final LessonModel lesson;
     private final Consumer<String> openLink;
     private final Stage stage = new Stage();
     private final VBox column = new VBox();
     private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
 
     NotesWindow(LessonModel lesson, Consumer<String> openLink, Window owner, Parent likeThis) {
-        this.lesson = lesson;
         this.openLink = openLink;
         column.getStyleClass().addAll("column", "notes");
         ScrollPane scroll = new ScrollPane(column);
