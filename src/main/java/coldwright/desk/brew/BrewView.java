@@ -29,6 +29,7 @@ public final class BrewView extends ScrollPane {
     private final RecipeView recipe = new RecipeView();
     private final FiguresView figures;
     private final WishView wishes;
+    private final TasteView taste;
     private final VBox left = new VBox();
     private final VBox page = new VBox();
     private boolean beside;
@@ -44,7 +45,8 @@ public final class BrewView extends ScrollPane {
         this.room = room;
         figures = new FiguresView(brew, room);
         wishes = new WishView(brew);
-        left.getChildren().addAll(recipe, wishes);
+        taste = new TasteView(brew);
+        left.getChildren().addAll(recipe, wishes, taste, new HistoryView(brew));
         getStylesheets()
                 .add(
                         Objects.requireNonNull(
@@ -68,6 +70,7 @@ public final class BrewView extends ScrollPane {
         recipe.show(batch);
         figures.show(batch);
         wishes.show(batch);
+        taste.show(batch);
     }
 
     private void arrange() {

@@ -63,8 +63,7 @@ final class Sooner {
 
     private static Recipe salted(Recipe recipe, double iceG, double saltG) {
         return recipe.by(
-                recipe.means()
-                        .bath(Typed.number(Math.round(iceG)), Typed.number(Math.round(saltG))));
+                recipe.means().bath(Typed.number(Math.rint(iceG)), Typed.number(Math.rint(saltG))));
     }
 
     /** The least way from one amount to another that is soon enough, if the whole way is. */
