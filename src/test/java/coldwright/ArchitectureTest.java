@@ -77,8 +77,9 @@ class ArchitectureTest {
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
                 "help     | text                          | help is words on names; who shows them or knows Java is not its business",
+                "print    | text figure lesson paint workbook | a handout is made of data; who runs a lesson is not its business",
                 "desk     | text science figure lesson bench paint batch workbook help | the window knows all but the commands",
-                "terminal | text science figure lesson bench paint batch workbook help | the commands work where no window can",
+                "terminal | text science figure lesson bench paint batch workbook help print | the commands work where no window can",
             })
     void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {
         String[] may =
@@ -103,6 +104,7 @@ class ArchitectureTest {
                 "javafx.. org.fxmisc.. | desk | a command must start without a graphics toolkit",
                 "jdk.jshell.. com.sun.jdi.. | bench | how snippets run can change without anybody noticing",
                 "org.knowm.xchart.. java.awt.. javax.swing.. javax.imageio.. org.jfree.. | paint | how figures are drawn can change without anybody noticing",
+                "com.openhtmltopdf.. org.apache.pdfbox.. org.apache.batik.. | print | how pages are set can change without anybody noticing",
                 "org.objectweb.asm.. | bench | what a class file says matters only to who runs it",
                 "picocli.. | terminal | how words become commands is the terminal's business",
                 "org.hipparchus.. org.ojalgo.. | science | numerics belong to the calculator",
@@ -120,12 +122,15 @@ class ArchitectureTest {
     }
 
     @Test
-    void proseIsParsedInOnePlaceAndReadInTwo() {
+    void proseIsParsedInOnePlaceAndReadInThree() {
         holds(
                 noClasses()
                         .that()
                         .resideOutsideOfPackages(
-                                "coldwright.lesson..", "coldwright.desk..", "coldwright.terminal..")
+                                "coldwright.lesson..",
+                                "coldwright.print..",
+                                "coldwright.desk..",
+                                "coldwright.terminal..")
                         .should()
                         .dependOnClassesThat()
                         .resideInAPackage("org.commonmark..")

@@ -1,22 +1,16 @@
 package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 
 /** {@code check LESSON...}. */
 @Command(
@@ -40,7 +34,8 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "LESSON",
             arity = "1..*",
-            description = "Numbers or names of lessons, lesson files, or folders of them.")
+            description =
+                    "Numbers or names of lessons, lesson files, or folders or zip files of them.")
     private List<String> words;
 
     @Option(
@@ -63,7 +58,7 @@ final class CheckCommand implements Callable<Integer> {
             if (words.stream().anyMatch(HandInChecks::isMeant)) {
                 return new HandInChecks(screen, shelf, Duration.ofSeconds(seconds)).check(words);
             }
-            words.forEach(word -> lessons.addAll(lessonsOf(word)));
+            words.forEach(word -> lessons.addAll(Packs.lessons(word, shelf)));
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
@@ -76,38 +71,6 @@ final class CheckCommand implements Callable<Integer> {
             throw new IllegalArgumentException(
                     "--seconds is %d; it must be between 1 and %d"
                             .formatted(seconds, MOST_SECONDS));
-        }
-    }
-
-    private List<Lesson> lessonsOf(String word) {
-        try {
-            Path path = Path.of(word);
-            boolean folder = !word.isBlank() && Files.isDirectory(path) && !isOnShelf(word);
-            return folder ? lessonsIn(path) : List.of(shelf.find(word));
-        } catch (InvalidPathException e) {
-            return List.of(shelf.find(word));
-        }
-    }
-
-    private boolean isOnShelf(String word) {
-        return shelf.names().contains(word);
-    }
-
-    private static List<Lesson> lessonsIn(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
-            List<Lesson> lessons =
-                    files.filter(file -> file.toString().endsWith(".md"))
-                            .sorted()
-                            .map(LessonReader::read)
-                            .toList();
-            if (lessons.isEmpty()) {
-                throw new IllegalArgumentException(
-                        folder + " holds no lessons; their names end in .md");
-            }
-            return lessons;
-        } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    folder + " can't be read; look whether you may open it", e);
         }
     }
 }

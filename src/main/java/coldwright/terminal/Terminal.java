@@ -80,6 +80,7 @@ public final class Terminal {
                 new CommandLine(new Root())
                         .addSubcommand(new WalkCommand(screen, shelf))
                         .addSubcommand(new CheckCommand(screen, shelf))
+                        .addSubcommand(new HandoutCommand(screen, shelf))
                         .addSubcommand(new BatchCommand(screen))
                         .addSubcommand(new BalanceCommand(screen))
                         .addSubcommand(new HelpCommand());

@@ -1,5 +1,7 @@
 package coldwright.desk.code;
 
+import coldwright.lesson.code.Word;
+
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;

@@ -1,6 +1,8 @@
 package coldwright.desk.code;
 
 import coldwright.bench.Problem;
+import coldwright.lesson.code.JavaWords;
+import coldwright.lesson.code.Word;
 
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;

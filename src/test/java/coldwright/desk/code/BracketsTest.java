@@ -2,6 +2,8 @@ package coldwright.desk.code;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.lesson.code.JavaWords;
+
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -1,4 +1,4 @@
-package coldwright.desk.code;
+package coldwright.lesson.code;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

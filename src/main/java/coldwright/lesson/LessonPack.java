@@ -1,0 +1,177 @@
+package coldwright.lesson;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipInputStream;
+
+/**
+ * Several lessons in one zip file. It is read in memory; nothing of it is ever unpacked to disk,
+ * and a pack that tries a trick with paths or sizes is refused whole.
+ */
+public final class LessonPack {
+    /** How a pack's name ends. */
+    public static final String ENDING = ".zip";
+
+    static final int MOST_ENTRIES = 1000;
+    static final long MOST_BYTES = 20_000_000;
+    private static final String LESSON = ".md";
+    private static final int BLOCK = 8192;
+
+    private final String name;
+    private final Map<String, byte[]> lessons = new TreeMap<>();
+    private final Set<String> seen = new HashSet<>();
+    private long bytesSoFar;
+
+    private LessonPack(String name) {
+        this.name = name;
+    }
+
+    /**
+     * Reads all lessons of a pack.
+     *
+     * @param file a zip file with lessons, also in folders; what does not end in {@code .md} is
+     *     passed over
+     * @return the lessons, in the order of their names, with their faults
+     * @throws IllegalArgumentException if it can't be read, holds no lesson, more than {@value
+     *     #MOST_ENTRIES} entries, more than {@value #MOST_BYTES} bytes unpacked, or a name or link
+     *     that leads out of it; one sentence
+     */
+    public static List<Lesson> read(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(file.toString(), in);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(
+                    file + " can't be read; look whether it is there and may be opened", e);
+        }
+    }
+
+    static List<Lesson> read(String name, InputStream in) {
+        LessonPack pack = new LessonPack(name);
+        try {
+            byte[] all = in.readNBytes((int) MOST_BYTES + 1);
+            if (all.length > MOST_BYTES) {
+                throw pack.tooLarge();
+            }
+            pack.refuseLinks(all);
+            pack.unpack(
+                    new ZipInputStream(
+                            new java.io.ByteArrayInputStream(all), StandardCharsets.UTF_8));
+        } catch (ZipException e) {
+            throw new IllegalArgumentException(name + " is a damaged zip file; pack it anew", e);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(name + " ends too early; copy it anew", e);
+        }
+        if (pack.lessons.isEmpty()) {
+            throw new IllegalArgumentException(
+                    name + " holds no lessons; it must be a zip file with names that end in .md");
+        }
+        return pack.lessons.entrySet().stream()
+                .map(one -> LessonReader.read(name + "/" + one.getKey(), one.getValue()))
+                .toList();
+    }
+
+    private void unpack(ZipInputStream zip) throws IOException {
+        ZipEntry entry;
+        int count = 0;
+        while ((entry = nextOf(zip)) != null) {
+            count++;
+            if (count > MOST_ENTRIES) {
+                throw new IllegalArgumentException(
+                        "%s has more than %d entries; a pack may have that many at most"
+                                .formatted(name, MOST_ENTRIES));
+            }
+            String path = entry.getName();
+            requireInside(path);
+            if (!seen.add(path.toLowerCase(Locale.ROOT))) {
+                throw new IllegalArgumentException(
+                        "%s has \"%s\" twice; pack it anew".formatted(name, path));
+            }
+            boolean lesson = !entry.isDirectory() && path.toLowerCase(Locale.ROOT).endsWith(LESSON);
+            byte[] bytes = bytes(zip, lesson ? LessonFile.MOST_BYTES : MOST_BYTES, path);
+            if (lesson) {
+                lessons.put(path, bytes);
+            }
+        }
+    }
+
+    /** A name in another encoding than UTF-8 is no fault of the zip that more can be said of. */
+    private static ZipEntry nextOf(ZipInputStream zip) throws IOException {
+        try {
+            return zip.getNextEntry();
+        } catch (IllegalArgumentException e) {
+            throw new ZipException("a name that is no UTF-8");
+        }
+    }
+
+    private void requireInside(String path) {
+        boolean plain =
+                !path.isEmpty()
+                        && !path.startsWith("/")
+                        && path.indexOf('\\') < 0
+                        && path.indexOf(':') < 0
+                        && path.chars().noneMatch(c -> c < ' ' || c == 0x7F)
+                        && List.of(path.split("/", -1)).stream()
+                                .noneMatch(part -> part.equals("..") || part.equals("."));
+        if (!plain) {
+            throw new IllegalArgumentException(
+                    "%s holds \"%s\", a path that leads out of the pack; it was not read"
+                            .formatted(name, path.replaceAll("\\p{Cntrl}", "?")));
+        }
+    }
+
+    private byte[] bytes(InputStream entry, long most, String path) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        byte[] block = new byte[BLOCK];
+        int read;
+        while ((read = entry.read(block)) >= 0) {
+            bytesSoFar += read;
+            if (bytesSoFar > MOST_BYTES) {
+                throw tooLarge();
+            }
+            if (bytes.size() + read > most) {
+                throw new IllegalArgumentException(
+                        "%s holds %s, which has more than %d bytes; a lesson may have that many at most"
+                                .formatted(name, path, most));
+            }
+            bytes.write(block, 0, read);
+        }
+        return bytes.toByteArray();
+    }
+
+    private IllegalArgumentException tooLarge() {
+        return new IllegalArgumentException(
+                "%s has more than %d bytes when unpacked; a pack may have that many at most"
+                        .formatted(name, MOST_BYTES));
+    }
+
+    /**
+     * Looks through the list at the file's end, where alone it stands whether an entry is a link.
+     *
+     * <p>PKWARE, .ZIP File Format Specification, 4.3.12: each entry of that list begins with the
+     * bytes 50 4B 01 02; its byte 5 is 3 for Unix, whose file mode stands in bytes 40 and 41. From
+     * memory.
+     */
+    private void refuseLinks(byte[] zip) {
+        for (int at = 0; at + 46 <= zip.length; at++) {
+            boolean entry =
+                    zip[at] == 0x50 && zip[at + 1] == 0x4B && zip[at + 2] == 1 && zip[at + 3] == 2;
+            int type = entry && zip[at + 5] == 3 ? (zip[at + 41] & 0xF0) : 0;
+            if (type == 0xA0) {
+                throw new IllegalArgumentException(
+                        name + " holds a link, which might lead out of the pack; it was not read");
+            }
+        }
+    }
+}

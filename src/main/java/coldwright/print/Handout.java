@@ -1,0 +1,179 @@
+package coldwright.print;
+
+import coldwright.lesson.Expectation;
+import coldwright.lesson.Lesson;
+import coldwright.lesson.Part;
+import coldwright.lesson.Step;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.handin.HandedStep;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A lesson as one HTML text, which is complete in itself and well-formed XML too. */
+public final class Handout {
+    private final Lesson lesson;
+    private final Map<Integer, Given> given;
+    private final Wish wish;
+    private final Notes notes = new Notes();
+    private final Exhibits exhibits;
+    private final StringBuilder html = new StringBuilder();
+    private Optional<HandedStep> handed = Optional.empty();
+    private int snippets;
+
+    private Handout(Lesson lesson, Map<Integer, Given> given, Wish wish) {
+        this.lesson = lesson;
+        this.given = given;
+        this.wish = wish;
+        this.exhibits = new Exhibits(notes, wish.data());
+    }
+
+    /**
+     * Sets a lesson.
+     *
+     * @param lesson the lesson
+     * @param given what its snippets gave, by the line where their fence stands; may lack any
+     * @param wish how it is wanted
+     * @return the whole text of an HTML file
+     */
+    public static String html(Lesson lesson, Map<Integer, Given> given, Wish wish) {
+        return new Handout(lesson, Map.copyOf(given), wish).whole();
+    }
+
+    private String whole() {
+        String title = Markup.escaped(lesson.title());
+        html.append("<header>\n");
+        if (!lesson.track().isBlank()) {
+            html.append("<p class=\"track\">%s</p>\n".formatted(Markup.line(lesson.track())));
+        }
+        html.append("<h1>%s</h1>\n".formatted(title));
+        about();
+        html.append("</header>\n");
+        step("", lesson.opening());
+        for (int i = 0; i < lesson.steps().size(); i++) {
+            Step step = lesson.steps().get(i);
+            html.append("<section>\n<h2><span class=\"number\">%d</span> ".formatted(i + 1));
+            html.append(Markup.line(step.title())).append("</h2>\n");
+            step(step.title(), step.parts());
+            html.append("</section>\n");
+        }
+        html.append(notes.html());
+        return Look.page(title, wish.paper(), html.toString());
+    }
+
+    private void about() {
+        StringBuilder about = new StringBuilder();
+        if (!lesson.minutes().isBlank()) {
+            about.append(Markup.line(lesson.minutes())).append("\u00A0minutes. ");
+        }
+        if (!lesson.needs().isBlank()) {
+            about.append("You need ").append(Markup.line(lesson.needs())).append('.');
+        }
+        if (about.length() > 0) {
+            html.append("<p class=\"about\">%s</p>\n".formatted(about));
+        }
+        String who = wish.work().map(HandIn::learner).map(Markup::escaped).orElse("");
+        if (!who.isEmpty()) {
+            html.append("<p class=\"who\">Work of <b>%s</b></p>\n".formatted(who));
+        } else if (wish.edition() == Edition.BLANK) {
+            html.append("<p class=\"who\">Name <span class=\"rule\"></span></p>\n");
+        } else if (wish.edition() == Edition.ANSWERS) {
+            html.append("<p class=\"who\">For the teacher</p>\n");
+        }
+    }
+
+    private void step(String name, List<Part> parts) {
+        handed = wish.work().flatMap(work -> work.step(name));
+        snippets = 0;
+        Optional<Part.Forecast> asked = Optional.empty();
+        for (Part part : parts) {
+            if (part instanceof Part.Prose prose) {
+                html.append(Markup.prose(prose.nodes()));
+            } else if (part instanceof Part.Forecast forecast) {
+                explain(asked);
+                html.append(Questions.html(forecast, wish.edition(), saidTo(forecast)));
+                asked = Optional.of(forecast);
+            } else if (part instanceof Part.Snippet snippet) {
+                snippet(snippet);
+                if (!snippet.given()) {
+                    explain(asked);
+                    asked = Optional.empty();
+                }
+            } else if (part instanceof Part.Check check) {
+                check(check);
+            } else if (part instanceof Part.Teacher note) {
+                if (wish.edition() == Edition.ANSWERS) {
+                    html.append("<aside class=\"teacher\">\n<h3>For the teacher</h3>\n");
+                    html.append(Markup.prose(note.nodes())).append("</aside>\n");
+                }
+            } else {
+                throw new AssertionError(part);
+            }
+        }
+        explain(asked);
+    }
+
+    private String saidTo(Part.Forecast forecast) {
+        return handed.map(step -> step.said(forecast.question())).orElse("");
+    }
+
+    private void explain(Optional<Part.Forecast> asked) {
+        if (wish.edition() != Edition.BLANK) {
+            asked.map(forecast -> Markup.prose(forecast.explanation())).ifPresent(html::append);
+        }
+    }
+
+    private void snippet(Part.Snippet snippet) {
+        int index = snippets++;
+        String own = handed.flatMap(step -> step.text(index)).orElse(snippet.code());
+        html.append(Markup.java(own));
+        if (wish.edition() == Edition.BLANK) {
+            if (!snippet.given()) {
+                html.append(Questions.room("What came out"));
+            }
+            return;
+        }
+        Given came = given.getOrDefault(snippet.line(), Given.NOTHING);
+        String lines = (came.printed().stripTrailing() + "\n" + came.value()).strip();
+        if (!lines.isEmpty()) {
+            html.append("<pre class=\"came\">%s</pre>\n".formatted(Markup.escaped(lines)));
+        }
+        if (!came.trouble().isEmpty()) {
+            html.append("<p class=\"trouble\">%s</p>\n".formatted(Markup.line(came.trouble())));
+        }
+        came.exhibits().forEach(one -> html.append(exhibits.html(one)));
+        if (wish.edition() == Edition.ANSWERS && !snippet.solution().isEmpty()) {
+            html.append("<p class=\"label\">One solution</p>\n")
+                    .append(Markup.java(snippet.solution()));
+        }
+    }
+
+    private void check(Part.Check check) {
+        if (wish.edition() != Edition.ANSWERS || check.expectations().isEmpty()) {
+            return;
+        }
+        html.append("<div class=\"check\">\n<p class=\"label\">What is checked</p>\n<ul>\n");
+        for (Expectation one : check.expectations()) {
+            html.append(
+                    "<li><code>%s</code> %s"
+                            .formatted(Markup.escaped(one.expression()), wanted(one)));
+            if (one.namesPublishedSource()) {
+                html.append(notes.mark(one.source()));
+            } else if (!one.source().isBlank()) {
+                html.append(" <i>%s</i>".formatted(Markup.line(one.source())));
+            }
+            html.append("</li>\n");
+        }
+        html.append("</ul>\n</div>\n");
+    }
+
+    private static String wanted(Expectation one) {
+        return one instanceof Expectation.Value value
+                ? "is %s within %s"
+                        .formatted(
+                                Questions.number(value.value()),
+                                Questions.number(value.tolerance()))
+                : "is true";
+    }
+}

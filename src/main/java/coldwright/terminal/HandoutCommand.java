@@ -1,0 +1,171 @@
+package coldwright.terminal;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonShelf;
+import coldwright.print.Edition;
+import coldwright.print.Given;
+import coldwright.print.Handout;
+import coldwright.print.Paper;
+import coldwright.print.Pdf;
+import coldwright.print.Wish;
+import coldwright.text.TextFile;
+import coldwright.workbook.handin.HandIn;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+/** {@code handout LESSON -o FILE}. */
+@Command(
+        name = "handout",
+        description = {
+            "Sets a lesson for paper, with the figures that its snippets draw: for reading, with"
+                    + " room to write, or for the teacher."
+        },
+        exitCodeListHeading = "%nIt ends with%n",
+        exitCodeList = {
+            "0:the file was written",
+            "1:a snippet of the lesson failed (the file says where), or the lesson has faults",
+            "2:the command was not understood, or there is no such lesson"
+        })
+final class HandoutCommand implements Callable<Integer> {
+    private static final int MOST_BYTES = 16_000_000;
+
+    private final Screen screen;
+    private final LessonShelf shelf;
+
+    @Parameters(
+            paramLabel = "LESSON",
+            description = "A lesson's number, its name, the path of a lesson file or of a pack.")
+    private String words;
+
+    @Option(
+            names = "-o",
+            required = true,
+            paramLabel = "FILE",
+            description = "Where it goes: a name that ends in .pdf or .html.")
+    private Path file;
+
+    @Option(names = "--blank", description = "Room for forecasts and answers, and no results.")
+    private boolean blank;
+
+    @Option(
+            names = "--answers",
+            description = "Right answers, solutions, checks and the teacher's notes too.")
+    private boolean answers;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            defaultValue = "a4",
+            description = "The sheet; a4 if left out.")
+    private String paper;
+
+    @Option(names = "--data", description = "The numbers of the figures as tables.")
+    private boolean data;
+
+    @Option(
+            names = "--work",
+            paramLabel = "HAND-IN",
+            description = "A learner's hand-in: its snippets and forecasts stand in the lesson.")
+    private Path work;
+
+    HandoutCommand(Screen screen, LessonShelf shelf) {
+        this.screen = screen;
+        this.shelf = shelf;
+    }
+
+    @Override
+    public Integer call() {
+        try {
+            boolean pdf = isPdf();
+            Wish wish = wish();
+            List<Lesson> lessons = Packs.lessons(words, shelf);
+            if (lessons.size() != 1) {
+                throw new IllegalArgumentException(
+                        "%s holds %d lessons; a handout is of one: name its file"
+                                .formatted(words, lessons.size()));
+            }
+            return write(lessons.get(0), wish, pdf);
+        } catch (IllegalArgumentException e) {
+            screen.complain(e.getMessage());
+            return Exit.NOT_UNDERSTOOD;
+        }
+    }
+
+    private boolean isPdf() {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".pdf") && !name.endsWith(".html")) {
+            throw new IllegalArgumentException(
+                    file + " is no handout's file; its name must end in .pdf or .html");
+        }
+        if (Files.isDirectory(file)) {
+            throw new IllegalArgumentException(file + " is a folder; name a file in it");
+        }
+        return name.endsWith(".pdf");
+    }
+
+    private Wish wish() {
+        if (blank && answers) {
+            throw new IllegalArgumentException(
+                    "--blank and --answers exclude each other; ask for two handouts");
+        }
+        Paper sheet =
+                switch (paper.toLowerCase(Locale.ROOT)) {
+                    case "a4" -> Paper.A4;
+                    case "letter" -> Paper.LETTER;
+                    default ->
+                            throw new IllegalArgumentException(
+                                    "--paper is %s; it must be a4 or letter".formatted(paper));
+                };
+        Edition edition = blank ? Edition.BLANK : answers ? Edition.ANSWERS : Edition.READER;
+        return new Wish(edition, sheet, data, Optional.ofNullable(work).map(this::handIn));
+    }
+
+    private HandIn handIn(Path path) {
+        TextFile read = TextFile.read(path, MOST_BYTES);
+        return read.text()
+                .flatMap(text -> HandIn.read(text).value())
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "%s is no hand-in that can be read; their names end in %s"
+                                                .formatted(path, HandIn.ENDING)));
+    }
+
+    private int write(Lesson lesson, Wish wish, boolean pdf) {
+        lesson.faults().forEach(fault -> screen.complain(fault.toString()));
+        if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
+            return Exit.FAILED;
+        }
+        Map<Integer, Given> given = wish.edition() == Edition.BLANK ? Map.of() : run(lesson, wish);
+        String html = Handout.html(lesson, given, wish);
+        try {
+            Files.write(file, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            screen.complain(
+                    file
+                            + " can't be written; look whether its folder is there and may be written to");
+            return Exit.NOT_UNDERSTOOD;
+        }
+        screen.say(file.toString());
+        boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
+        return failed || !lesson.faults().isEmpty() ? Exit.FAILED : Exit.DONE;
+    }
+
+    private static Map<Integer, Given> run(Lesson lesson, Wish wish) {
+        try (Runs runs = new Runs(Runs.PATIENCE)) {
+            return LessonRun.of(lesson, wish.work(), runs);
+        }
+    }
+}
