@@ -12,6 +12,8 @@ import org.apache.commons.csv.CSVRecord;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -24,6 +26,8 @@ final class Exhibits {
 
     /** A table on paper shows so many rows of a long curve at most. */
     private static final int MOST_ROWS = 24;
+
+    private static final int DIGITS = 4;
 
     private final Notes notes;
     private final boolean data;
@@ -111,10 +115,20 @@ final class Exhibits {
         html.append("</tr></thead>\n<tbody>\n");
         for (int i = 1; i < rows.size(); i += every) {
             html.append("<tr>");
-            rows.get(i).forEach(one -> html.append("<td>%s</td>".formatted(Markup.line(one))));
+            rows.get(i).forEach(one -> html.append("<td>%s</td>".formatted(shortened(one))));
             html.append("</tr>\n");
         }
         return html.append("</tbody>\n</table>\n").toString();
+    }
+
+    /** A number to four digits; anything else as it stands. */
+    private static String shortened(String text) {
+        if (!text.matches("-?\\d+\\.?\\d*([eE][-+]?\\d{1,3})?")) {
+            return Markup.line(text);
+        }
+        BigDecimal number = new BigDecimal(text).round(new MathContext(DIGITS));
+        boolean zero = number.signum() == 0;
+        return zero ? "0" : number.stripTrailingZeros().toPlainString().replace('-', '−');
     }
 
     private static List<CSVRecord> rows(String csv) {

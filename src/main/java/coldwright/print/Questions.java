@@ -19,7 +19,9 @@ final class Questions {
         } else if (forecast.answer() instanceof Answer.Amount amount) {
             html.append(amount(amount, told, said));
         } else if (forecast.answer() instanceof Answer.Curve curve) {
-            html.append(told || !said.isEmpty() ? said(said) : axes(curve));
+            html.append(said.isEmpty() ? axes(curve) : said(said));
+            html.append(
+                    told ? "<p class=\"right\">Right is the first curve of the figure.</p>\n" : "");
         } else {
             throw new AssertionError(forecast.answer());
         }

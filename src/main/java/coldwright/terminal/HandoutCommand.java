@@ -46,7 +46,8 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "LESSON",
-            description = "A lesson's number, its name, the path of a lesson file or of a pack.")
+            description =
+                    "A lesson's number, its name, or a lesson file, a folder or a zip file of lessons; of several each gets a file of its own.")
     private String words;
 
     @Option(
@@ -80,6 +81,13 @@ final class HandoutCommand implements Callable<Integer> {
             description = "A learner's hand-in: its snippets and forecasts stand in the lesson.")
     private Path work;
 
+    @Option(
+            names = "--trust",
+            description =
+                    "Let snippets run that did not come with Coldwright: of another lesson, or of a"
+                            + " hand-in.")
+    private boolean trust;
+
     HandoutCommand(Screen screen, LessonShelf shelf) {
         this.screen = screen;
         this.shelf = shelf;
@@ -91,16 +99,37 @@ final class HandoutCommand implements Callable<Integer> {
             boolean pdf = isPdf();
             Wish wish = wish();
             List<Lesson> lessons = Packs.lessons(words, shelf);
-            if (lessons.size() != 1) {
-                throw new IllegalArgumentException(
-                        "%s holds %d lessons; a handout is of one: name its file"
-                                .formatted(words, lessons.size()));
+            requireLeave(lessons, wish);
+            int worst = Exit.DONE;
+            for (Lesson lesson : lessons) {
+                Path to = lessons.size() == 1 ? file : beside(lesson);
+                worst = Math.max(worst, write(lesson, wish, to, pdf));
             }
-            return write(lessons.get(0), wish, pdf);
+            return worst;
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
+    }
+
+    /** A stranger's snippets, and a learner's, run only if somebody says so. */
+    private void requireLeave(List<Lesson> lessons, Wish wish) {
+        for (Lesson lesson : lessons) {
+            boolean known = shelf.holds(lesson.text()) && wish.work().isEmpty();
+            if (!trust && !known && wish.edition() != Edition.BLANK) {
+                throw new IllegalArgumentException(
+                        "%s: nothing of it was run, for its snippets did not come with Coldwright; add --trust to let them run"
+                                .formatted(lesson.file()));
+            }
+        }
+    }
+
+    /** A file of its own for one of several lessons, such as {@code out-02-salt.pdf}. */
+    private Path beside(Lesson lesson) {
+        String own = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
+        String name = file.getFileName().toString();
+        int end = name.lastIndexOf('.');
+        return file.resolveSibling(name.substring(0, end) + "-" + own + name.substring(end));
     }
 
     private boolean isPdf() {
@@ -143,7 +172,7 @@ final class HandoutCommand implements Callable<Integer> {
                                                 .formatted(path, HandIn.ENDING)));
     }
 
-    private int write(Lesson lesson, Wish wish, boolean pdf) {
+    private int write(Lesson lesson, Wish wish, Path to, boolean pdf) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return Exit.FAILED;
@@ -151,14 +180,14 @@ final class HandoutCommand implements Callable<Integer> {
         Map<Integer, Given> given = wish.edition() == Edition.BLANK ? Map.of() : run(lesson, wish);
         String html = Handout.html(lesson, given, wish);
         try {
-            Files.write(file, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
+            Files.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             screen.complain(
-                    file
+                    to
                             + " can't be written; look whether its folder is there and may be written to");
             return Exit.NOT_UNDERSTOOD;
         }
-        screen.say(file.toString());
+        screen.say(to.toString());
         boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
         return failed || !lesson.faults().isEmpty() ? Exit.FAILED : Exit.DONE;
     }

@@ -81,6 +81,7 @@ public final class Terminal {
                         .addSubcommand(new WalkCommand(screen, shelf))
                         .addSubcommand(new CheckCommand(screen, shelf))
                         .addSubcommand(new HandoutCommand(screen, shelf))
+                        .addSubcommand(new NewCommand(screen))
                         .addSubcommand(new BatchCommand(screen))
                         .addSubcommand(new BalanceCommand(screen))
                         .addSubcommand(new HelpCommand());

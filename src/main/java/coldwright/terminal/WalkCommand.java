@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 
@@ -35,7 +36,8 @@ final class WalkCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "LESSON",
-            description = "A lesson's number, its name, or the path of a lesson file.")
+            description =
+                    "A lesson's number, its name, or a lesson file, a folder or a zip file of lessons.")
     private String words;
 
     @Option(names = "--all", description = "Don't wait between the steps, and ask nothing.")
@@ -66,15 +68,20 @@ final class WalkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Lesson lesson;
-        FigureFolder figures;
         try {
-            lesson = shelf.find(words);
-            figures = figuresOf(lesson);
+            List<Lesson> lessons = Packs.lessons(words, shelf);
+            int worst = Exit.DONE;
+            for (Lesson lesson : lessons) {
+                worst = Math.max(worst, walk(lesson, figuresOf(lesson, lessons.size() > 1)));
+            }
+            return worst;
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
+    }
+
+    private int walk(Lesson lesson, FigureFolder figures) {
         if (!lesson.text().isEmpty() && !mayRun(lesson)) {
             return Exit.FAILED;
         }
@@ -100,9 +107,12 @@ final class WalkCommand implements Callable<Integer> {
         return agreed;
     }
 
-    private FigureFolder figuresOf(Lesson lesson) {
+    private FigureFolder figuresOf(Lesson lesson, boolean ofSeveral) {
         String name = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
-        return folder == null ? FigureFolder.temporary(name) : FigureFolder.at(folder);
+        if (folder == null) {
+            return FigureFolder.temporary(name);
+        }
+        return FigureFolder.at(ofSeveral ? folder.resolve(name) : folder);
     }
 
     static int walk(Lesson lesson, FigureFolder figures, Screen screen, boolean forTeacher) {

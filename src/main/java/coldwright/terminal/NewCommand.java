@@ -1,0 +1,55 @@
+package coldwright.terminal;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.Callable;
+
+/** {@code new FILE}. */
+@Command(
+        name = "new",
+        description = {
+            "Writes a small lesson that holds one of everything, to change into your own;"
+                    + " docs/writing-lessons.md goes on from there."
+        },
+        exitCodeListHeading = "%nIt ends with%n",
+        exitCodeList = {"0:the lesson was written", "2:it was not; a sentence says why"})
+final class NewCommand implements Callable<Integer> {
+    private static final String TEMPLATE = "/coldwright/lesson/template.md";
+
+    private final Screen screen;
+
+    @Parameters(paramLabel = "FILE", description = "A name that ends in .md and isn't taken.")
+    private Path file;
+
+    NewCommand(Screen screen) {
+        this.screen = screen;
+    }
+
+    @Override
+    public Integer call() {
+        if (!file.toString().endsWith(".md")) {
+            screen.complain(file + " is no lesson's name; it must end in .md");
+            return Exit.NOT_UNDERSTOOD;
+        }
+        try (InputStream template = NewCommand.class.getResourceAsStream(TEMPLATE)) {
+            Files.write(file, template.readAllBytes(), StandardOpenOption.CREATE_NEW);
+        } catch (FileAlreadyExistsException e) {
+            screen.complain(file + " is there already and was left as it is; take another name");
+            return Exit.NOT_UNDERSTOOD;
+        } catch (IOException e) {
+            screen.complain(
+                    file
+                            + " can't be written; look whether its folder is there and may be written to");
+            return Exit.NOT_UNDERSTOOD;
+        }
+        screen.say("%s is written; try it with: check %s".formatted(file, file));
+        return Exit.DONE;
+    }
+}
