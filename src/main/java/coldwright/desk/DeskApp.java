@@ -1,12 +1,13 @@
 package coldwright.desk;
 
+import coldwright.desk.brew.model.BatchShelf;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Settings;
 import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
-import coldwright.desk.plate.FigurePainter;
 import coldwright.desk.page.Frames;
+import coldwright.desk.plate.FigurePainter;
 import coldwright.desk.plate.Pens;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
@@ -62,6 +63,7 @@ public final class DeskApp extends Application {
     private Settings settings;
     private Keeper keeper;
     private BenchRunner bench;
+    private BatchShelf batches;
     private DeskModel desk;
 
     private static Thread daemon(Runnable run, String name) {
@@ -79,6 +81,14 @@ public final class DeskApp extends Application {
         bench = new BenchRunner(work, () -> settings.preferences().get());
         keeper = new Keeper(workbook, keeping, Platform::runLater, words -> desk.tell(words));
         desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, keeper);
+        batches =
+                new BatchShelf(
+                        DataFolder.usual().path().resolve("batches"),
+                        keeping,
+                        Platform::runLater,
+                        desk::tell,
+                        workbook::keeps);
+        desk.brew().keepOn(batches);
         kept.messages().forEach(desk::tell);
         desk.typeSize().set(kept.value().typeSizePercent());
         desk.typeSize()
@@ -169,11 +179,11 @@ public final class DeskApp extends Application {
 
     private void openFile(Stage stage) {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle("Open a lesson file");
+        chooser.setTitle(Say.of("open-file"));
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter("Lessons", "*.md"),
-                        new FileChooser.ExtensionFilter("All files", "*"));
+                        new FileChooser.ExtensionFilter(Say.of("open-file.lessons"), "*.md"),
+                        new FileChooser.ExtensionFilter(Say.of("open-file.all"), "*"));
         File file = chooser.showOpenDialog(stage);
         if (file != null) {
             desk.openFile(file.toPath());
@@ -183,11 +193,12 @@ public final class DeskApp extends Application {
     /** The window lives on, whatever broke in it. */
     private void broke(Throwable trouble) {
         LOG.log(System.Logger.Level.ERROR, "the window broke", trouble);
-        desk.tell("Something in the window broke; your texts are kept. (" + trouble + ")");
+        desk.tell(Say.of("desk.broke", trouble));
     }
 
     @Override
     public void stop() {
+        batches.close();
         keeper.close();
         bench.close();
         keeping.shutdownNow();

@@ -3,6 +3,7 @@ package coldwright.desk;
 import coldwright.desk.model.Keeping;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Works;
+import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
 import coldwright.workbook.Loaded;
 import coldwright.workbook.Saver;
@@ -74,8 +75,7 @@ final class Keeper implements Keeping, AutoCloseable {
                 .thenAcceptAsync(loaded -> took(lesson, loaded, key, hash), window)
                 .exceptionally(
                         trouble -> {
-                            window.execute(
-                                    () -> say("your work can't be read: " + trouble.getMessage()));
+                            window.execute(() -> say(Say.of("keep.unread", trouble.getMessage())));
                             return null;
                         });
     }
@@ -136,7 +136,7 @@ final class Keeper implements Keeping, AutoCloseable {
                 (lesson, work) ->
                         CompletableFuture.runAsync(() -> workbook.load(work.key()), background)
                                 .thenRunAsync(() -> changed(lesson), window));
-        say("the other window is closed; this one keeps your workbook now");
+        say(Say.of("keep.taken-over"));
     }
 
     /** Keeps the preferences. */
@@ -166,13 +166,7 @@ final class Keeper implements Keeping, AutoCloseable {
                 .thenAcceptAsync(
                         put -> {
                             put.message().ifPresent(this::say);
-                            put.folder()
-                                    .ifPresent(
-                                            folder ->
-                                                    say(
-                                                            "what was kept lies in "
-                                                                    + folder
-                                                                    + " now"));
+                            put.folder().ifPresent(folder -> say(Say.of("keep.put-away", folder)));
                         },
                         window);
     }

@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
 import coldwright.figure.Axis;
 import coldwright.figure.Digits;
 import coldwright.figure.Drawing;
@@ -45,7 +46,7 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
                 String number = String.valueOf(i + 1);
                 rows.add(List.of(time.isEmpty() ? number : time, drawing.moments().get(i).label()));
             }
-            return new DataTable(List.of("time", "what is seen"), rows);
+            return new DataTable(List.of(Say.of("table.time"), Say.of("table.seen")), rows);
         }
         throw new AssertionError(exhibit.getClass());
     }
@@ -69,9 +70,9 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
                                 : numbers(lastX));
             }
             if (series instanceof Series.Band band) {
-                headers.add(name + caption(figure.y(), "y") + ", low");
+                headers.add(name + Say.of("table.low", caption(figure.y(), "y")));
                 columns.add(numbers(band.low()));
-                headers.add(name + caption(figure.y(), "y") + ", high");
+                headers.add(name + Say.of("table.high", caption(figure.y(), "y")));
                 columns.add(numbers(band.high()));
                 continue;
             }

@@ -86,7 +86,7 @@ public final class DeskModel {
                 .handleAsync(
                         (found, trouble) -> {
                             if (trouble != null) {
-                                notice.set("The lessons can't be read: " + Trouble.said(trouble));
+                                notice.set(Say.of("desk.unread", Trouble.said(trouble)));
                             } else {
                                 put(found);
                             }
@@ -103,7 +103,7 @@ public final class DeskModel {
             keeping.opened(model);
         }
         if (lessons.isEmpty()) {
-            notice.set("No lesson came with the program; open a lesson file of your own.");
+            notice.set(Say.of("desk.no-lesson"));
         }
     }
 
@@ -119,7 +119,7 @@ public final class DeskModel {
                 .handleAsync(
                         (lesson, trouble) -> {
                             if (trouble != null) {
-                                notice.set("%s can't be read as a lesson.".formatted(file));
+                                notice.set(Say.of("desk.no-such-lesson", file));
                             } else {
                                 took(lesson);
                             }
@@ -132,7 +132,7 @@ public final class DeskModel {
         if (lesson.steps().isEmpty()) {
             notice.set(
                     lesson.faults().isEmpty()
-                            ? lesson.file() + " holds no lesson."
+                            ? Say.of("desk.empty-lesson", lesson.file())
                             : lesson.faults().get(0).toString());
             return;
         }

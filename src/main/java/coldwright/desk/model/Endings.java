@@ -1,6 +1,7 @@
 package coldwright.desk.model;
 
 import coldwright.bench.Outcome;
+import coldwright.desk.say.Say;
 
 /** How a run ended, in a sentence. */
 public final class Endings {
@@ -14,24 +15,24 @@ public final class Endings {
      */
     public static String words(Outcome outcome) {
         if (outcome instanceof Outcome.Finished) {
-            return "It ran to its end.";
+            return Say.of("ending.finished");
         }
         if (outcome instanceof Outcome.Rejected rejected) {
             return rejected.problems().isEmpty()
-                    ? "The Java text can't be read."
+                    ? Say.of("ending.rejected")
                     : rejected.problems().get(0).words();
         }
         if (outcome instanceof Outcome.Threw threw) {
             return threw.problem().words();
         }
         if (outcome instanceof Outcome.Stopped) {
-            return "You stopped it. Nothing is lost: change the text or run it again.";
+            return Say.of("ending.stopped");
         }
         if (outcome instanceof Outcome.Died died) {
             return died.why();
         }
         if (outcome instanceof Outcome.AboveFailed above) {
-            return "A snippet above did not run to its end: " + words(above.how());
+            return Say.of("ending.above", words(above.how()));
         }
         throw new AssertionError(outcome);
     }

@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
 import coldwright.lesson.Expectation;
 
 /**
@@ -34,7 +35,7 @@ public record Expected(Expectation expectation, State state, String got) {
             return new Expected(
                     expectation,
                     held ? State.HELD : usable ? State.MISSED : State.FAILED,
-                    usable ? (held ? "true" : "not true") : printed);
+                    usable ? Say.of(held ? "check.true" : "check.not-true") : printed);
         }
         if (expectation instanceof Expectation.Value value) {
             try {
@@ -58,10 +59,11 @@ public record Expected(Expectation expectation, State state, String got) {
      */
     public String wanted() {
         if (expectation instanceof Expectation.Value value) {
-            return PageNumber.of(value.value()) + " within " + PageNumber.of(value.tolerance());
+            return Say.of(
+                    "check.within", PageNumber.of(value.value()), PageNumber.of(value.tolerance()));
         }
         if (expectation instanceof Expectation.True) {
-            return "true";
+            return Say.of("check.true");
         }
         throw new AssertionError(expectation);
     }

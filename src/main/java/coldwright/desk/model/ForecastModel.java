@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
 import coldwright.figure.Series;
 import coldwright.lesson.Answer;
 import coldwright.lesson.Part;
@@ -160,7 +161,7 @@ public final class ForecastModel implements PartModel {
             return PageNumber.of(amount.value(), amount.unit());
         }
         if (forecast.answer() instanceof Answer.Curve) {
-            return "the first curve of the result";
+            return Say.of("forecast.curve");
         }
         throw new AssertionError(forecast.answer());
     }
@@ -173,8 +174,7 @@ public final class ForecastModel implements PartModel {
     public Optional<String> mend() {
         return typed.get().isBlank() || number().isPresent()
                 ? Optional.empty()
-                : Optional.of(
-                        "“%s” is no number; write one like −1.5".formatted(typed.get().strip()));
+                : Optional.of(Say.of("forecast.mend", typed.get().strip()));
     }
 
     private OptionalDouble number() {

@@ -1,6 +1,7 @@
 package coldwright.desk.model;
 
 import coldwright.bench.RunWatcher;
+import coldwright.desk.say.Say;
 
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -58,8 +59,11 @@ final class LiveWatcher implements RunWatcher {
     public void above(int index, int count) {
         String words =
                 count == 1
-                        ? "runs the snippet above first"
-                        : "runs those above first: %d of %d".formatted(index + 1, count);
+                        ? Say.of("snippet.above-first")
+                        : Say.of(
+                                "snippet.all-above-first",
+                                String.valueOf(index + 1),
+                                String.valueOf(count));
         window.execute(() -> progress.accept(words));
     }
 }

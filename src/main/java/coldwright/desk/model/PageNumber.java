@@ -1,5 +1,7 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -23,7 +25,7 @@ public final class PageNumber {
      */
     public static String of(double value) {
         if (!Double.isFinite(value)) {
-            return Double.isNaN(value) ? "no number" : value > 0 ? "∞" : MINUS + "∞";
+            return Double.isNaN(value) ? Say.of("number.none") : value > 0 ? "∞" : MINUS + "∞";
         }
         if (value == 0) {
             return "0";

@@ -1,5 +1,7 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
+
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -36,7 +38,12 @@ public final class RunChain {
         current = waiting.poll();
         going.set(current != null);
         progress.set(
-                current == null ? "" : "runs %d of %d".formatted(count - waiting.size(), count));
+                current == null
+                        ? ""
+                        : Say.of(
+                                "lesson.runs",
+                                String.valueOf(count - waiting.size()),
+                                String.valueOf(count)));
         if (current != null) {
             SnippetModel one = current;
             one.run();

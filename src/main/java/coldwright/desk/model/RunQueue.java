@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.desk.say.Say;
 import coldwright.help.Suggestion;
 
 import java.time.Duration;
@@ -96,8 +97,7 @@ public final class RunQueue {
 
     private static Run lost(Throwable trouble) {
         return new Run(
-                new Outcome.Died(
-                        "the bench can't run snippets at present: " + Trouble.said(trouble)),
+                new Outcome.Died(Say.of("ending.no-bench", Trouble.said(trouble))),
                 "",
                 false,
                 List.of(),

@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
 import coldwright.figure.Digits;
 import coldwright.figure.Figure;
 import coldwright.figure.FigureText;
@@ -18,9 +19,6 @@ import java.util.TreeMap;
 
 /** A curve that the learner draws by hand: one value for each place along the level axis. */
 public final class Sketch {
-    /** What the drawn line is called where it stands beside the result. */
-    public static final String NAME = "your forecast";
-
     /** Places along the level axis that the keyboard goes to, less one. */
     public static final int PLACES = 20;
 
@@ -189,7 +187,16 @@ public final class Sketch {
         }
         double[] xs = points.stream().mapToDouble(Said.Point::x).toArray();
         double[] ys = points.stream().mapToDouble(Said.Point::y).toArray();
-        return Optional.of((Series.Curve) paper().line(NAME, xs, ys).series().get(0));
+        return Optional.of((Series.Curve) paper().line(name(), xs, ys).series().get(0));
+    }
+
+    /**
+     * What the drawn line is called where it stands beside the result.
+     *
+     * @return its name in a figure
+     */
+    public static String name() {
+        return Say.of("forecast.yours");
     }
 
     /**
@@ -226,6 +233,6 @@ public final class Sketch {
         double wide = axes.upright().to() - axes.upright().from();
         String mean = Digits.spoken(sum / count, Math.min(wide, 4 * sum / count));
         String unit = axes.upright().unit().isBlank() ? "" : " " + axes.upright().unit();
-        return Optional.of("On average your curve is %s%s from the result.".formatted(mean, unit));
+        return Optional.of(Say.of("forecast.distance", mean + unit));
     }
 }

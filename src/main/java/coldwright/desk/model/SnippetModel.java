@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.desk.say.Say;
 import coldwright.help.Suggestion;
 import coldwright.lesson.Part;
 
@@ -90,7 +91,7 @@ public final class SnippetModel implements PartModel {
     public void run() {
         if (phase.get() == Phase.RESTING && (job == null || job.turn()) && gate.passes()) {
             rested();
-            progress.set("waits for the snippet that runs now");
+            progress.set(Say.of("snippet.waits"));
             phase.set(Phase.WAITING);
             begin(new SnippetRun(this, false));
         }
@@ -204,12 +205,10 @@ public final class SnippetModel implements PartModel {
         Outcome outcome = came.lastRun().get().outcome();
         if (outcome instanceof Outcome.AboveFailed failed) {
             SnippetModel first = above.get().get(failed.index());
-            return "The snippet %s above did not run to its end: %s"
-                    .formatted(
-                            first.stepTitle.equals(stepTitle)
-                                    ? "just"
-                                    : "of “" + first.stepTitle + "”",
-                            Endings.words(failed.how()));
+            String how = Endings.words(failed.how());
+            return first.stepTitle.equals(stepTitle)
+                    ? Say.of("ending.just-above", how)
+                    : Say.of("ending.above-of", first.stepTitle, how);
         }
         return Endings.words(outcome);
     }

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.ForecastModel;
 import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
 import javafx.scene.control.Label;
@@ -33,11 +34,14 @@ final class AnswerView extends VBox {
         beside.getStyleClass().add("beside");
         beside.addRow(
                 0,
-                head("You said"),
+                head(Say.of("answer.said")),
                 Words.label(
-                        Typography.of(model.said().orElse("nothing before the run")),
+                        Typography.of(model.said().orElse(Say.of("answer.nothing"))),
                         "beside-said"));
-        beside.addRow(1, head("It is"), Words.label(Typography.of(model.right()), "beside-right"));
+        beside.addRow(
+                1,
+                head(Say.of("answer.is")),
+                Words.label(Typography.of(model.right()), "beside-right"));
         String verdict = model.distance().orElseGet(this::verdict);
         getChildren()
                 .setAll(
@@ -49,9 +53,9 @@ final class AnswerView extends VBox {
 
     private String verdict() {
         return switch (model.verdict()) {
-            case RIGHT -> "As you said.";
-            case OTHERWISE -> "Not as you said.";
-            case NOT_SAID -> "Say first what you expect: the run then tells more.";
+            case RIGHT -> Say.of("answer.right");
+            case OTHERWISE -> Say.of("answer.otherwise");
+            case NOT_SAID -> Say.of("answer.not-said");
         };
     }
 

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.CheckModel;
 import coldwright.desk.model.Expected;
 import coldwright.desk.model.Expected.State;
+import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.lesson.Expectation;
 
@@ -18,7 +19,8 @@ final class CheckView extends VBox {
     private final CheckModel model;
     private final Label summary = Words.label("", "check-summary");
     private final VBox lines = new VBox();
-    private final Folded folded = new Folded("Show each line", "Fold the lines away", () -> lines);
+    private final Folded folded =
+            new Folded(Say.of("check.show"), Say.of("check.fold"), () -> lines);
 
     CheckView(CheckModel model) {
         this.model = model;
@@ -37,19 +39,19 @@ final class CheckView extends VBox {
         boolean changed = model.onChangedText();
         summary.setText(
                 held == all
-                        ? (all == 1 ? "The check holds." : "All %d checks hold.".formatted(all))
-                        : "%d of %d checks hold%s"
-                                .formatted(
-                                        held,
-                                        all,
-                                        changed
-                                                ? "; they are meant for the snippets before your"
-                                                        + " change."
-                                                : "."));
+                        ? (all == 1 ? Say.of("check.holds") : Say.of("check.all-hold", number(all)))
+                        : Say.of(
+                                changed ? "check.some-hold.changed" : "check.some-hold",
+                                number(held),
+                                number(all)));
         lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
         if (open == 0 && held < all && !changed) {
             folded.setOpen(true);
         }
+    }
+
+    private static String number(long count) {
+        return String.valueOf(count);
     }
 
     private long count(State state) {
@@ -81,18 +83,18 @@ final class CheckView extends VBox {
 
     private static String mark(State state) {
         return switch (state) {
-            case OPEN -> "not yet";
-            case HELD -> "holds";
-            case MISSED -> "not so";
-            case FAILED -> "no value";
+            case OPEN -> Say.of("check.open");
+            case HELD -> Say.of("check.held");
+            case MISSED -> Say.of("check.missed");
+            case FAILED -> Say.of("check.failed");
         };
     }
 
     private static String verdict(Expected line) {
         return switch (line.state()) {
-            case OPEN -> "expected " + line.wanted();
-            case HELD, MISSED -> "expected %s, got %s".formatted(line.wanted(), line.got());
-            case FAILED -> "expected %s; %s".formatted(line.wanted(), line.got());
+            case OPEN -> Say.of("check.expected", line.wanted());
+            case HELD, MISSED -> Say.of("check.got", line.wanted(), line.got());
+            case FAILED -> Say.of("check.why", line.wanted(), line.got());
         };
     }
 }

@@ -98,7 +98,10 @@ final class ContentsView extends BorderPane {
                     row.pseudoClassStateChanged(Looks.DONE, done);
                     title.setFocusTraversable(here);
                     title.setText(name + (done ? " – " + Say.of("step.done") : ""));
-                    title.setAccessibleText("Step " + step.number() + ", " + title.getText());
+                    title.setAccessibleText(
+                            Say.of("step.number", String.valueOf(step.number()))
+                                    + ", "
+                                    + title.getText());
                 };
         lesson.inSight().addListener(refresh);
         step.done().addListener(refresh);

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.model.DialModel;
 import coldwright.desk.model.PageNumber;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.figure.InUnits;
 import coldwright.lesson.Dial;
@@ -50,7 +51,7 @@ final class DialView extends VBox {
         slider.setMax(dial.most());
         slider.setBlockIncrement(dial.step());
         slider.setAccessibleText(spoken(dial));
-        number.setAccessibleText(dial.variable() + ", typed");
+        number.setAccessibleText(Say.of("dial.typed", dial.variable()));
         number.getStyleClass().addAll("number-field", "dial-number");
         number.setPrefColumnCount(5);
         HBox row = new HBox(name, slider, number, unit);
@@ -63,12 +64,12 @@ final class DialView extends VBox {
     }
 
     private static String spoken(Dial dial) {
-        return "%s, %s to %s %s; arrow keys turn it"
-                .formatted(
-                        dial.variable(),
-                        PageNumber.of(dial.least()),
-                        PageNumber.of(dial.most()),
-                        dial.unit());
+        return Say.of(
+                "dial.spoken",
+                dial.variable(),
+                PageNumber.of(dial.least()),
+                PageNumber.of(dial.most()),
+                dial.unit());
     }
 
     private void listen() {
@@ -153,11 +154,11 @@ final class DialView extends VBox {
             model.type(read.getAsDouble());
         } else {
             mend.setText(
-                    "“%s” is no number from %s to %s."
-                            .formatted(
-                                    number.getText().strip(),
-                                    PageNumber.of(dial.least()),
-                                    PageNumber.of(dial.most())));
+                    Say.of(
+                            "dial.mend",
+                            number.getText().strip(),
+                            PageNumber.of(dial.least()),
+                            PageNumber.of(dial.most())));
         }
     }
 }

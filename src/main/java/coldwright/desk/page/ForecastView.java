@@ -34,7 +34,7 @@ final class ForecastView extends VBox {
         getStyleClass().add("forecast");
         getChildren()
                 .addAll(
-                        Words.label("What do you expect?", "kicker"),
+                        Words.label(Say.of("forecast.asks"), "kicker"),
                         Words.label(Typography.of(model.forecast().question()), "question"),
                         asked());
     }

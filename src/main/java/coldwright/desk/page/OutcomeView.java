@@ -5,6 +5,7 @@ import coldwright.bench.Problem;
 import coldwright.bench.Run;
 import coldwright.desk.model.Printed;
 import coldwright.desk.model.SnippetModel;
+import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
 import javafx.scene.AccessibleRole;
@@ -66,15 +67,13 @@ final class OutcomeView extends VBox {
         }
         if (text.linesLeft() > 0) {
             String more =
-                    text.linesLeft() == 1 ? "one line more" : text.linesLeft() + " lines more";
-            printed.getChildren()
-                    .add(new Folded("Show " + more, "Fold them away", () -> whole(text)));
+                    text.linesLeft() == 1
+                            ? Say.of("outcome.show-one")
+                            : Say.of("outcome.show-more", String.valueOf(text.linesLeft()));
+            printed.getChildren().add(new Folded(more, Say.of("outcome.fold"), () -> whole(text)));
         }
         if (text.cut()) {
-            printed.getChildren()
-                    .add(
-                            Words.label(
-                                    "It printed more than is kept; the rest is left out.", "note"));
+            printed.getChildren().add(Words.label(Say.of("outcome.cut"), "note"));
         }
         showThis();
     }
@@ -132,9 +131,7 @@ final class OutcomeView extends VBox {
         if (!finished.value().isEmpty() && !finished.type().endsWith("PrintStream")) {
             return List.of(Words.label(finished.value(), "value"));
         }
-        return isSilent(run)
-                ? List.of(Words.label("It ran to its end; there is nothing to show.", "note"))
-                : List.of();
+        return isSilent(run) ? List.of(Words.label(Say.of("outcome.nothing"), "note")) : List.of();
     }
 
     private Node problem(Problem problem) {
@@ -146,7 +143,9 @@ final class OutcomeView extends VBox {
         row.getStyleClass().add("problem-row");
         if (problem.line() > 0) {
             Button line =
-                    Words.button("Line " + problem.line(), () -> goToLine.accept(problem.line()));
+                    Words.button(
+                            Say.of("outcome.line", String.valueOf(problem.line())),
+                            () -> goToLine.accept(problem.line()));
             line.getStyleClass().add("problem-line");
             row.getChildren().add(0, line);
         }
@@ -155,8 +154,8 @@ final class OutcomeView extends VBox {
             box.getChildren()
                     .add(
                             new Folded(
-                                    "Java’s own words",
-                                    "Fold Java’s words away",
+                                    Say.of("outcome.java"),
+                                    Say.of("outcome.java.fold"),
                                     () -> Words.label(problem.compilerWords(), "compiler-words")));
         }
         return box;

@@ -158,8 +158,7 @@ final class SnippetView extends VBox {
     }
 
     private static Folded folded(VBox paper) {
-        return new Folded(
-                "Show the snippet that prepares this step", "Fold the snippet away", () -> paper);
+        return new Folded(Say.of("snippet.given.show"), Say.of("snippet.given.fold"), () -> paper);
     }
 
     OutcomeView outcome() {
@@ -230,7 +229,7 @@ final class SnippetView extends VBox {
     private String running() {
         String time = seconds(seconds(), 1);
         String first = model.progress().get();
-        return first.isEmpty() ? "runs, " + time : first + ", " + time;
+        return first.isEmpty() ? Say.of("snippet.runs", time) : first + ", " + time;
     }
 
     private String rested() {
@@ -239,14 +238,14 @@ final class SnippetView extends VBox {
             return "";
         }
         if (model.came().changedSinceRun().get()) {
-            return "changed since its last run";
+            return Say.of("snippet.changed");
         }
         if (model.came().outOfDate().get()) {
-            return "out of date: something above was changed";
+            return Say.of("snippet.out-of-date");
         }
         return run.outcome().finished()
-                ? "ran in " + seconds(run.elapsed().toNanos() / 1e9, 2)
-                : "did not run to its end";
+                ? Say.of("snippet.ran", seconds(run.elapsed().toNanos() / 1e9, 2))
+                : Say.of("snippet.not-to-end");
     }
 
     private static String seconds(double seconds, int places) {

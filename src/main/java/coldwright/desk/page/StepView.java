@@ -10,6 +10,7 @@ import coldwright.desk.model.StepModel;
 import coldwright.desk.plate.PlateStack;
 import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
+import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
 import javafx.application.Platform;
@@ -46,7 +47,7 @@ final class StepView extends VBox {
         this.openLink = openLink;
         getStyleClass().add("step");
         if (model.number() > 0) {
-            Label number = new Label("Step " + model.number());
+            Label number = new Label(Say.of("step.number", String.valueOf(model.number())));
             number.getStyleClass().add("kicker");
             Label title = Words.label(Typography.of(model.title()), "step-title");
             title.setAccessibleRole(AccessibleRole.TEXT);
@@ -97,8 +98,8 @@ final class StepView extends VBox {
         if (!solution.isEmpty()) {
             Folded folded =
                     new Folded(
-                            "Show one way to do it",
-                            "Fold it away",
+                            Say.of("solution.show"),
+                            Say.of("solution.fold"),
                             () -> Words.label(solution, "listing"));
             folded.getStyleClass().add("solution");
             put(Words.shown(folded, snippet.came().everFinished()));

@@ -1,5 +1,6 @@
 package coldwright.desk.plate;
 
+import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.paint.Picture;
 import coldwright.paint.Plot;
@@ -125,8 +126,8 @@ abstract class Paper extends Region {
     private void broke(Throwable trouble) {
         LOG.log(System.Logger.Level.ERROR, "a figure can't be drawn", trouble);
         image.setImage(null);
-        setAccessibleText("This figure can’t be drawn.");
-        glass.getChildren().setAll(Words.label("This figure can’t be drawn.", "note"));
+        setAccessibleText(Say.of("plate.cannot"));
+        glass.getChildren().setAll(Words.label(Say.of("plate.cannot"), "note"));
         glass.getChildren().get(0).autosize();
     }
 

@@ -1,6 +1,7 @@
 package coldwright.desk.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import coldwright.lesson.LessonReader;
@@ -36,20 +37,21 @@ class DeskModelTest {
                     Keeping.NONE);
 
     @Test
-    void opensTheFirstLessonOfTheShelf() {
+    void theShelfIsFilledAndNothingOpenedUnasked() {
         desk.fetch(
                 () ->
                         List.of(
                                 LessonReader.read("a.md", LESSON.formatted("A")),
                                 LessonReader.read("b.md", LESSON.formatted("B"))));
         assertEquals(2, desk.lessons().size());
-        assertSame(desk.lessons().get(0), desk.open().get());
+        assertNull(desk.open().get());
     }
 
     @Test
     void keepsEditsWhenOneGoesToAnotherLessonAndBack() throws IOException {
         desk.fetch(() -> List.of(LessonReader.read("a.md", LESSON.formatted("A"))));
-        LessonModel first = desk.open().get();
+        LessonModel first = desk.lessons().get(0);
+        desk.open(first);
         textOf(first).set("int a = 7;");
         desk.openFile(write("b.md", LESSON.formatted("B")));
         assertEquals("B", desk.open().get().lesson().title());

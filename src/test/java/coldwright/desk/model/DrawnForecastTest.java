@@ -51,7 +51,7 @@ class DrawnForecastTest {
         assertTrue(forecast.revealed().get());
         Figure shown = (Figure) snippet.came().drawn().get(0).shown();
         assertEquals(
-                List.of("computed", Sketch.NAME),
+                List.of("computed", Sketch.name()),
                 shown.series().stream().map(Series::name).toList());
         assertEquals(
                 Optional.of("On average your curve is 2 °C from the result."), forecast.distance());

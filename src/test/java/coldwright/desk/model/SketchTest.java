@@ -86,7 +86,7 @@ class SketchTest {
         Drawn drawn = new Drawn(figure, Optional.empty()).beside(sketch.curve());
         Figure shown = (Figure) drawn.shown();
         assertEquals(
-                List.of("one", Sketch.NAME), shown.series().stream().map(Series::name).toList());
+                List.of("one", Sketch.name()), shown.series().stream().map(Series::name).toList());
         assertEquals(shown, Drawn.with(shown, sketch.curve().orElseThrow()));
     }
 
