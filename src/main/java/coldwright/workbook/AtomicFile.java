@@ -19,7 +19,7 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /** Files that are written whole or not at all, and set aside rather than overwritten. */
-final class AtomicFile {
+public final class AtomicFile {
     /** The ending of a file that is being written. */
     static final String PART = ".part";
 
@@ -36,9 +36,11 @@ final class AtomicFile {
     /**
      * Writes a file. Until the last moment its former content stands; then the new one does.
      *
+     * @param file which; its folder must be there
+     * @param text what it shall hold
      * @throws IOException if it can't; then the former content stands
      */
-    static void write(Path file, String text) throws IOException {
+    public static void write(Path file, String text) throws IOException {
         Path part = Files.createTempFile(file.getParent(), file.getFileName() + "-", PART);
         try {
             try (FileChannel out = FileChannel.open(part, StandardOpenOption.WRITE)) {
@@ -86,9 +88,12 @@ final class AtomicFile {
     /**
      * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it; never over another.
      *
+     * @param file which
+     * @param when the date and time for its name
      * @return where it is now
+     * @throws IOException if it can't be moved
      */
-    static Path setAside(Path file, LocalDateTime when) throws IOException {
+    public static Path setAside(Path file, LocalDateTime when) throws IOException {
         Path to = free(file.resolveSibling(file.getFileName() + ".damaged-" + STAMP.format(when)));
         return Files.move(file, to);
     }

@@ -7,22 +7,29 @@ import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
 import javafx.application.Platform;
-import javafx.scene.Node;
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
+import javafx.geometry.VPos;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import java.nio.file.Path;
 import java.util.Objects;
+import java.util.function.Consumer;
 
 /** The page of a cook's own batches. It fills the room that it is given and scrolls by itself. */
 public final class BrewView extends ScrollPane {
     /** From this width on, in ems, the figures stand beside the recipe. */
     private static final double BESIDE_EM = 48;
+
+    private static final double LEFT_EM = 24;
 
     private final BrewModel brew;
     private final PlateRoom room;
@@ -32,6 +39,7 @@ public final class BrewView extends ScrollPane {
     private final TasteView taste;
     private final VBox left = new VBox();
     private final VBox page = new VBox();
+    private final GridPane both = new GridPane();
     private boolean beside;
 
     /**
@@ -39,8 +47,9 @@ public final class BrewView extends ScrollPane {
      *
      * @param brew the batches; one of them is open
      * @param room what draws plates, and how large the type is
+     * @param openLesson opens the lesson that shows a batch's code
      */
-    public BrewView(BrewModel brew, PlateRoom room) {
+    public BrewView(BrewModel brew, PlateRoom room, Consumer<Path> openLesson) {
         this.brew = brew;
         this.room = room;
         figures = new FiguresView(brew, room);
@@ -57,7 +66,21 @@ public final class BrewView extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         left.getStyleClass().add("brew-left");
         page.getStyleClass().add("brew-page");
+        both.getStyleClass().add("brew-both");
+        both.getColumnConstraints().addAll(new ColumnConstraints(), new ColumnConstraints());
+        both.add(left, 0, 0);
+        both.add(figures, 0, 1);
+        GridPane.setValignment(left, VPos.TOP);
+        GridPane.setValignment(figures, VPos.TOP);
+        page.getChildren()
+                .addAll(
+                        Words.label(Say.of("batch.page"), "lesson-title"),
+                        Words.label(Say.of("batch.what"), "brew-what"),
+                        new FilesView(brew, openLesson),
+                        both);
         setContent(page);
+        setOnDragOver(this::draggedOver);
+        setOnDragDropped(this::dropped);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         widthProperty().addListener(value -> arrange());
         room.emPx().addListener(value -> arrange());
@@ -74,32 +97,37 @@ public final class BrewView extends ScrollPane {
     }
 
     private void arrange() {
-        boolean now = getWidth() > BESIDE_EM * room.emPx().get();
-        if (now != beside) {
-            beside = now;
-            lay();
-        }
+        beside = getWidth() > BESIDE_EM * room.emPx().get();
+        lay();
     }
 
+    /** Moves nothing to another parent: what moves in the midst of a layout shows unstyled. */
     private void lay() {
-        Node title = Words.label(Say.of("batch.page"), "lesson-title");
-        Node what = Words.label(Say.of("batch.what"), "brew-what");
-        HBox.setHgrow(figures, Priority.ALWAYS);
-        Pane both = beside ? new HBox(left, figures) : new VBox(left, figures);
-        both.getStyleClass().add("brew-both");
         double em = room.emPx().get();
-        left.setPrefWidth(beside ? 24 * em : USE_COMPUTED_SIZE);
-        left.setMinWidth(beside ? 24 * em : 0);
-        page.getChildren().setAll(title, what, files(), both);
+        both.getColumnConstraints().get(0).setMinWidth(beside ? LEFT_EM * em : 0);
+        both.getColumnConstraints().get(0).setPrefWidth(beside ? LEFT_EM * em : -1);
+        both.getColumnConstraints().get(0).setHgrow(beside ? Priority.NEVER : Priority.ALWAYS);
+        both.getColumnConstraints().get(1).setHgrow(beside ? Priority.ALWAYS : Priority.NEVER);
+        GridPane.setConstraints(figures, beside ? 1 : 0, beside ? 0 : 1);
     }
 
-    private Node files() {
-        FlowPane words =
-                new FlowPane(
-                        Words.button(
-                                Say.of("batch.new"), () -> brew.begin(Say.of("batch.new-name"))));
-        words.getStyleClass().add("brew-choices");
-        return words;
+    private void draggedOver(DragEvent event) {
+        if (event.getDragboard().hasFiles() && brew.shelf().get().isPresent()) {
+            event.acceptTransferModes(TransferMode.COPY);
+        }
+        event.consume();
+    }
+
+    private void dropped(DragEvent event) {
+        brew.shelf()
+                .get()
+                .ifPresent(
+                        shelf ->
+                                event.getDragboard()
+                                        .getFiles()
+                                        .forEach(file -> shelf.open(file.toPath(), brew)));
+        event.setDropCompleted(true);
+        event.consume();
     }
 
     private void pressed(KeyEvent event) {
@@ -120,6 +148,18 @@ public final class BrewView extends ScrollPane {
     /** Puts the focus on the first amount. */
     @Override
     public void requestFocus() {
-        Platform.runLater(recipe::focusFirst);
+        if (recipe.getScene() != null) {
+            recipe.focusFirst();
+        } else {
+            recipe.sceneProperty()
+                    .addListener(
+                            new InvalidationListener() {
+                                @Override
+                                public void invalidated(Observable scene) {
+                                    recipe.sceneProperty().removeListener(this);
+                                    Platform.runLater(recipe::focusFirst);
+                                }
+                            });
+        }
     }
 }

@@ -216,7 +216,7 @@ public final class DeskView extends StackPane {
             show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
         } else if (desk.place().get() == DeskModel.Place.BATCH) {
             if (brew == null) {
-                brew = new BrewView(desk.brew(), state.room());
+                brew = new BrewView(desk.brew(), state.room(), desk::openFile);
             }
             show(brew, Say.of("batch.page"));
         } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {

@@ -21,7 +21,11 @@ public final class BrewModel {
     private final Executor work;
     private final Executor window;
     private final ObservableList<BatchModel> batches = FXCollections.observableArrayList();
+    private final ObservableList<BatchModel> shown =
+            FXCollections.unmodifiableObservableList(batches);
     private final ReadOnlyObjectWrapper<BatchModel> open = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Optional<BatchShelf>> shelf =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Optional<BatchModel>> against =
             new SimpleObjectProperty<>(Optional.empty());
 
@@ -139,7 +143,7 @@ public final class BrewModel {
      * @return in the order in which they were made; not to be changed
      */
     public ObservableList<BatchModel> batches() {
-        return FXCollections.unmodifiableObservableList(batches);
+        return shown;
     }
 
     /**
@@ -158,6 +162,26 @@ public final class BrewModel {
      */
     public ObjectProperty<Optional<BatchModel>> against() {
         return against;
+    }
+
+    /**
+     * Keeps the batches from now on, and offers their files.
+     *
+     * @param is where
+     * @return completes when what was kept stands here
+     */
+    public CompletableFuture<Void> keepOn(BatchShelf is) {
+        shelf.set(Optional.of(is));
+        return is.keep(this);
+    }
+
+    /**
+     * Where the batches are kept.
+     *
+     * @return empty if nowhere
+     */
+    public ReadOnlyObjectProperty<Optional<BatchShelf>> shelf() {
+        return shelf.getReadOnlyProperty();
     }
 
     /**
