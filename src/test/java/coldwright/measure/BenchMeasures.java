@@ -78,6 +78,12 @@ final class BenchMeasures {
                             10,
                             RUNS,
                             () -> run(bench, STEP.formatted(edit++))));
+            samples.add(
+                    Sample.of(
+                            "warm run of the same step, a name changed: the compiler is needed",
+                            10,
+                            RUNS,
+                            () -> run(bench, STEP.formatted(40).replace("sorbet", "s" + edit++))));
             String step = STEP.formatted(40);
             samples.add(
                     Sample.of(

@@ -33,8 +33,14 @@ public final class MeasuredRun {
         Map<String, List<Double>> empty = windows("empty");
         samples.add(sample("from command to window", desk, "window"));
         samples.add(sample("yardstick: from command to an empty JavaFX window", empty, "window"));
-        samples.add(sample("from command to the page with its lesson", desk, "page"));
+        samples.add(sample("from command to the home page", desk, "home"));
+        samples.add(sample("from command to a lesson's page, opened at once", desk, "page"));
         samples.add(sample("from command to the first figure", desk, "figure"));
+        samples.add(
+                sample(
+                        "dial turned in the window: event to the frame drawn, 4 × 200 points",
+                        said(probe(DialProbe.class)),
+                        "dial"));
         samples.addAll(BenchMeasures.all());
         samples.add(lessonsChecked());
         List<String> memory = new ArrayList<>();
@@ -60,13 +66,11 @@ public final class MeasuredRun {
     private static Map<String, List<Double>> windows(String... words) throws Exception {
         Map<String, List<Double>> said = new LinkedHashMap<>();
         for (int i = 0; i < WINDOWS; i++) {
-            for (String line : probe(words).lines().toList()) {
-                String[] parts = line.split(" ", 2);
-                if (parts.length == 2 && parts[1].matches("[0-9.]+")) {
-                    said.computeIfAbsent(parts[0], key -> new ArrayList<>())
-                            .add(Double.parseDouble(parts[1]));
-                }
-            }
+            said(probe(WindowProbe.class, words))
+                    .forEach(
+                            (key, values) ->
+                                    said.computeIfAbsent(key, any -> new ArrayList<>())
+                                            .addAll(values));
         }
         if (!said.containsKey("window")) {
             throw new IllegalStateException("no window came; is there a display?");
@@ -74,9 +78,22 @@ public final class MeasuredRun {
         return said;
     }
 
-    private static String probe(String... words) throws Exception {
+    private static Map<String, List<Double>> said(String words) {
+        Map<String, List<Double>> said = new LinkedHashMap<>();
+        for (String line : words.lines().toList()) {
+            String[] parts = line.split(" ", 2);
+            if (parts.length == 2 && parts[1].matches("[0-9.]+")) {
+                said.computeIfAbsent(parts[0], key -> new ArrayList<>())
+                        .add(Double.parseDouble(parts[1]));
+            }
+        }
+        return said;
+    }
+
+    private static String probe(Class<?> which, String... words) throws Exception {
         List<String> command = java();
-        command.add(WindowProbe.class.getName());
+        command.add("-Dcoldwright.data=" + Files.createTempDirectory("coldwright-measured"));
+        command.add(which.getName());
         command.addAll(List.of(words));
         Process process =
                 new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
@@ -106,6 +123,7 @@ public final class MeasuredRun {
                 3,
                 () -> {
                     List<String> command = java();
+                    command.addAll(1, List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
                     command.addAll(List.of("coldwright.Main", "check", "lessons"));
                     Process process =
                             new ProcessBuilder(command)

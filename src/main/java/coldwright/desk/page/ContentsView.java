@@ -34,7 +34,7 @@ final class ContentsView extends BorderPane {
         this.goTo = goTo;
         getStyleClass().add("contents");
         Button name = entry("Coldwright", desk::goHome);
-        name.setAccessibleText("Coldwright, " + Say.of("home"));
+        name.setAccessibleText(String.join(", ", "Coldwright", Say.of("home")));
         name.getStyleClass().add("name");
         list.getStyleClass().add("contents-list");
         scroll.setContent(list);
@@ -77,6 +77,7 @@ final class ContentsView extends BorderPane {
             title.getStyleClass().add("contents-lesson");
             list.getChildren().add(title);
             if (open) {
+                Frames.after(1, () -> bringUp(title));
                 lesson.steps().forEach(step -> list.getChildren().add(stepRow(lesson, step)));
             }
         }
@@ -129,12 +130,17 @@ final class ContentsView extends BorderPane {
 
     private void focus(Node entry) {
         entry.requestFocus();
+        bringUp(entry);
+    }
+
+    /** Scrolls so that an entry stands near the top. */
+    private void bringUp(Node entry) {
         applyCss();
         layout();
         double y = list.sceneToLocal(entry.localToScene(0, 0)).getY();
         double room = list.getHeight() - scroll.getViewportBounds().getHeight();
         scroll.setVvalue(
-                room <= 0 ? 0 : Math.min(1, Math.max(0, (y - list.getHeight() / 8) / room)));
+                room <= 0 ? 0 : Math.min(1, Math.max(0, (y - scroll.getViewportBounds().getHeight() / 8) / room)));
     }
 
     /** Up and down go through the list; Tab leaves it. */
