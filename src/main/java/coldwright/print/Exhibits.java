@@ -24,6 +24,9 @@ final class Exhibits {
     private static final Sheet FIGURE = Sheet.of(680, 400);
     private static final Sheet DRAWING = Sheet.of(680, 520);
 
+    /** Three of these stand side by side, with letters that can still be read. */
+    private static final Sheet MOMENT = Sheet.of(320, 272);
+
     /** A table on paper shows so many rows of a long curve at most. */
     private static final int MOST_ROWS = 24;
 
@@ -48,12 +51,13 @@ final class Exhibits {
         }
         if (exhibit instanceof Drawing drawing) {
             List<Integer> moments = firstMiddleLast(drawing);
+            Sheet sheet = moments.size() > 1 ? MOMENT : DRAWING;
             String panels =
                     moments.stream()
-                            .map(i -> svg(FigureFiles.svg(drawing, i, DRAWING)))
+                            .map(i -> svg(FigureFiles.svg(drawing, i, sheet)))
                             .map("<div class=\"moment\">%s</div>"::formatted)
-                            .collect(Collectors.joining("\n"));
-            String name = moments.size() > 1 ? "figure moments" : "figure";
+                            .collect(Collectors.joining());
+            String name = moments.size() > 1 ? "moments" : "drawing";
             return framed(name, panels, caption(drawing, moments), marks);
         }
         throw new AssertionError(exhibit.getClass());

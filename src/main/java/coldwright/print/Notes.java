@@ -15,7 +15,7 @@ final class Notes {
             sources.add(tidy);
             at = sources.size() - 1;
         }
-        return "<sup><a href=\"#source-%d\">%d</a></sup>".formatted(at + 1, at + 1);
+        return "\u00A0<sup><a href=\"#source-%d\">%d</a></sup>".formatted(at + 1, at + 1);
     }
 
     String html() {

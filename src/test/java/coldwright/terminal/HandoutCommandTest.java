@@ -1,0 +1,92 @@
+package coldwright.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/** The commands of a teacher's desk; one bench here is real. */
+class HandoutCommandTest {
+    @TempDir Path folder;
+
+    private String path(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    @Test
+    void setsALessonWithWhatItsRunsGave() throws IOException {
+        Typed typed = Typed.nobody();
+        String file = path("oats.html");
+        assertEquals(
+                Exit.DONE, typed.obey("handout", "warm", "--answers", "-o", file), typed.err());
+        String html = Files.readString(Path.of(file));
+        assertTrue(html.contains("toasting 300 g"));
+        assertTrue(html.contains("<b>Figure 1.</b> Oats on trays."));
+        assertTrue(html.contains("<b>ten minutes</b>"));
+    }
+
+    @Test
+    void theBlankOfAStrangersLessonRunsNothingAndNeedsNoLeave() throws IOException {
+        Path lesson = Files.writeString(folder.resolve("own.md"), "# Own\n\n## A\n\nText.\n");
+        String pdf = path("own.pdf");
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("handout", lesson.toString(), "--blank", "-o", pdf));
+        assertTrue(Files.readString(Path.of(pdf), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
+        assertEquals(
+                Exit.NOT_UNDERSTOOD, typed.obey("handout", lesson.toString(), "-o", path("x.pdf")));
+        assertTrue(typed.err().contains("add --trust"), typed.err());
+        assertFalse(Files.exists(folder.resolve("x.pdf")));
+    }
+
+    @Test
+    void ofAPackEachLessonGetsAFile() throws IOException {
+        Path pack = folder.resolve("pack.zip");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(pack))) {
+            for (String name : new String[] {"a.md", "in/b.md"}) {
+                zip.putNextEntry(new ZipEntry(name));
+                zip.write("# Own\n\n## A\n\nText.\n".getBytes(StandardCharsets.UTF_8));
+            }
+        }
+        Typed typed = Typed.nobody();
+        assertEquals(
+                Exit.DONE,
+                typed.obey("handout", pack.toString(), "--blank", "-o", path("out.html")),
+                typed.err());
+        assertTrue(Files.exists(folder.resolve("out-a.html")));
+        assertTrue(Files.exists(folder.resolve("out-b.html")));
+    }
+
+    @Test
+    void refusesWhatItDoesNotUnderstand() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("handout", "warm", "-o", path("x.doc")));
+        assertEquals(
+                Exit.NOT_UNDERSTOOD,
+                typed.obey("handout", "warm", "--paper", "a3", "-o", path("x.pdf")));
+        assertEquals(
+                Exit.NOT_UNDERSTOOD,
+                typed.obey("handout", "warm", "--blank", "--answers", "-o", path("x.pdf")));
+        assertTrue(typed.err().contains("--paper is a3; it must be a4 or letter"), typed.err());
+    }
+
+    @Test
+    void aNewLessonNeverTakesThePlaceOfAnother() throws IOException {
+        Typed typed = Typed.nobody();
+        String file = path("mine.md");
+        assertEquals(Exit.DONE, typed.obey("new", file));
+        Files.writeString(Path.of(file), "precious");
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("new", file));
+        assertEquals("precious", Files.readString(Path.of(file)));
+        assertTrue(typed.err().contains("is there already and was left as it is"));
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("new", path("mine.txt")));
+    }
+}
