@@ -79,11 +79,7 @@ public final class BatchLesson {
                 Sweetness.of(mix).percentOfSucroseSolution()
                 ```
 
-                ## What to expect
-
-                ```java
-                Diagnosis.foresee(Situation.of(mix))
-                ```
+                %s
                 """
                 .formatted(
                         plain(recipe.name()),
@@ -92,7 +88,58 @@ public final class BatchLesson {
                         caution(all.batch().method()),
                         number(Math.max(LEAST_G, all.mix().massG() / all.parts())),
                         freeze(all),
-                        number(freezerC));
+                        number(freezerC),
+                        expected(all));
+    }
+
+    /** Crystals and findings, in the situation that the page reckons them in. */
+    private static String expected(Reckoning all) {
+        String situation =
+                "Situation.of(mix).frozenAt(%s).withAir(%s)"
+                        .formatted(number(all.coldC()), number(all.batch().airPercent()));
+        if (all.keeping().isEmpty()) {
+            return "## What to expect\n\n```java\nDiagnosis.foresee(%s)\n```".formatted(situation);
+        }
+        boolean still = all.batch().method() == BatchFile.Method.TUB;
+        double minutes = still ? all.plan().minutesToHard() : all.plan().minutesToSoftServe();
+        boolean timed = minutes >= 1 && minutes <= 4000;
+        String freezerC = number(all.batch().freezerC());
+        return """
+                ## How large its crystals grow
+
+                ```java
+                var drawn = CrystalStory.of(mix).frozenBy(%s%s);
+                var night = drawn.storedAt(%s).forHours(10);
+                night.meanUm()
+                ```
+
+                ```java
+                drawn.storedAt(%s).swinging(1).forDays(14).meanUm()
+                ```
+
+                ## What to expect
+
+                ```java
+                Diagnosis.foresee(%s
+                        .withCrystals(night.meanUm().middle()))
+                ```"""
+                .formatted(
+                        crystalMethod(all.batch().method()),
+                        timed
+                                ? still ? ", plan.minutesToHard()" : ", plan.minutesToSoftServe()"
+                                : "",
+                        freezerC,
+                        freezerC,
+                        situation);
+    }
+
+    private static String crystalMethod(BatchFile.Method method) {
+        return switch (method) {
+            case BAG -> "Method.BAG";
+            case CHURN -> "Method.MACHINE";
+            case TUB -> "Method.STILL_TUB";
+            case SHAKEN -> "Method.SHAKEN_TUB";
+        };
     }
 
     private static String amount(Recipe recipe, Amount amount) {

@@ -38,12 +38,12 @@ public final class Told {
                             Firmness.of(glance.mix(), temperatureC).words()));
         }
         Band sweet = glance.sweetness().percentOfSucroseSolution();
+        String low = decimals(0, sweet.low());
+        String high = decimals(0, sweet.high());
         facts.add(
-                Say.of(
-                        "batch.fact.sweet",
-                        decimals(0, sweet.middle()),
-                        decimals(0, sweet.low()),
-                        decimals(0, sweet.high())));
+                low.equals(high)
+                        ? Say.of("batch.fact.sweet-alike", low)
+                        : Say.of("batch.fact.sweet", decimals(0, sweet.middle()), low, high));
         return facts;
     }
 

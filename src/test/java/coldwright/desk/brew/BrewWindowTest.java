@@ -1,0 +1,175 @@
+package coldwright.desk.brew;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.desk.brew.model.BatchModel;
+import coldwright.desk.brew.model.BrewModel;
+import coldwright.desk.plate.FigurePainter;
+import coldwright.desk.plate.FileAsk;
+import coldwright.desk.plate.Pens;
+import coldwright.desk.plate.PlateRoom;
+import coldwright.desk.say.Say;
+import coldwright.science.mix.Shelf;
+
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+
+/** Types and presses on the page of a cook's own batches. */
+@ExtendWith(ApplicationExtension.class)
+class BrewWindowTest {
+    private static final int PATIENCE_S = 30;
+    private static final ExecutorService WORK = Executors.newCachedThreadPool();
+
+    private BrewModel brew;
+
+    @AfterAll
+    static void stop() {
+        WORK.shutdownNow();
+    }
+
+    @Start
+    void start(Stage stage) {
+        brew = new BrewModel(WORK, Platform::runLater);
+        brew.begin("Blood-orange sorbet");
+        Pens pens = new Pens(FigurePainter.STILL, WORK, Platform::runLater);
+        BrewView view = new BrewView(brew, new PlateRoom(pens, FileAsk.BY_DIALOG), file -> {});
+        view.getStyleClass().add("desk");
+        for (String sheet : List.of("page.css", "plate.css")) {
+            view.getStylesheets()
+                    .add(0, getClass().getResource("/coldwright/desk/" + sheet).toExternalForm());
+        }
+        stage.setScene(new Scene(view, 1200, 780));
+        stage.show();
+    }
+
+    private static void await(BooleanSupplier what, String words) throws Exception {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+        while (System.nanoTime() < end) {
+            if (WaitForAsyncUtils.asyncFx(what::getAsBoolean).get(PATIENCE_S, TimeUnit.SECONDS)) {
+                return;
+            }
+            Thread.sleep(10);
+        }
+        throw new AssertionError("waited for " + words);
+    }
+
+    private void settle() throws Exception {
+        await(() -> brew.open().get().figuresAreOfNow(), "the figures");
+    }
+
+    private static TextField amount(FxRobot robot, int line) {
+        return List.copyOf(robot.lookup(".brew-amount").queryAllAs(TextField.class)).get(line);
+    }
+
+    private static void press(FxRobot robot, String word) {
+        ButtonBase button =
+                robot.lookup(node -> node instanceof ButtonBase one && word.equals(one.getText()))
+                        .queryAs(ButtonBase.class);
+        robot.interact(
+                () -> {
+                    button.requestFocus();
+                    button.fire();
+                });
+    }
+
+    @Test
+    void keysChangeTheFiguresAndControlZTakesThemBack(FxRobot robot) throws Exception {
+        settle();
+        BatchModel batch = brew.open().get();
+        double before = batch.glance().get().orElseThrow().curve().initialFreezingPointC();
+        robot.interact(
+                () -> {
+                    amount(robot, 1).requestFocus();
+                    amount(robot, 1).selectAll();
+                });
+        robot.write("220");
+        settle();
+
+        double now = batch.glance().get().orElseThrow().curve().initialFreezingPointC();
+        assertTrue(now < before, "more sugar freezes lower");
+        assertEquals(220, batch.figures().get().orElseThrow().mix().massG(Shelf.SUCROSE));
+
+        robot.press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+        settle();
+
+        assertEquals("150 g", amount(robot, 1).getText());
+    }
+
+    @Test
+    void aLineIsAddedByTheKeyboardAlone(FxRobot robot) throws Exception {
+        settle();
+        robot.interact(
+                () ->
+                        List.copyOf(
+                                        robot.lookup(".brew-line .brew-name")
+                                                .queryAllAs(TextField.class))
+                                .get(2)
+                                .requestFocus());
+        robot.push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.write("30");
+        robot.push(KeyCode.ENTER);
+        robot.write("dextrose");
+        settle();
+
+        await(
+                () ->
+                        brew.open().get().figures().get().orElseThrow().mix().massG(Shelf.GLUCOSE)
+                                == 30,
+                "the dextrose");
+    }
+
+    @Test
+    void aWishIsTakenAndATastingMakesTheNextBatch(FxRobot robot) throws Exception {
+        settle();
+        String was = brew.open().get().recipe().get().toString();
+        press(robot, Say.of("batch.wish.scoopable", "−18"));
+        await(() -> !robot.lookup(".brew-offer .word").queryAll().isEmpty(), "an offer");
+        press(robot, Say.of("batch.take"));
+        settle();
+        assertNotEquals(was, brew.open().get().recipe().get().toString());
+        press(robot, Say.of("batch.symptom.icy"));
+        await(
+                () ->
+                        robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
+                                .anyMatch(one -> one.getText().equals(Say.of("batch.take-next"))),
+                "a mend");
+        press(robot, Say.of("batch.take-next"));
+
+        assertEquals(2, brew.batches().size());
+        assertEquals(List.of("icy"), brew.batches().get(0).story().get().found());
+        assertEquals(1, brew.open().get().story().get().after());
+    }
+
+    @Test
+    void whatIsTypedIntoIsCalledByAName(FxRobot robot) throws Exception {
+        settle();
+        for (Node node : robot.lookup(".text-field").queryAll()) {
+            assertTrue(
+                    node.getAccessibleText() != null && !node.getAccessibleText().isBlank(),
+                    () -> "a field without a name: " + node);
+        }
+    }
+}
