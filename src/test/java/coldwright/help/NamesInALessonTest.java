@@ -40,7 +40,10 @@ class NamesInALessonTest {
                         () -> new StepCompiler(BenchClassPath.ofThisProgram(), Prelude.imports()));
         Matcher blocks =
                 Pattern.compile("```java\n(.*?)```", Pattern.DOTALL)
-                        .matcher(Files.readString(Path.of("src/test/resources/lessons/sugar-salt-and-rum.md")));
+                        .matcher(
+                                Files.readString(
+                                        Path.of(
+                                                "src/test/resources/lessons/sugar-salt-and-rum.md")));
         snippets = blocks.results().map(block -> block.group(1)).toList();
     }
 

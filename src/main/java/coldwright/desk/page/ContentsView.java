@@ -140,7 +140,13 @@ final class ContentsView extends BorderPane {
         double y = list.sceneToLocal(entry.localToScene(0, 0)).getY();
         double room = list.getHeight() - scroll.getViewportBounds().getHeight();
         scroll.setVvalue(
-                room <= 0 ? 0 : Math.min(1, Math.max(0, (y - scroll.getViewportBounds().getHeight() / 8) / room)));
+                room <= 0
+                        ? 0
+                        : Math.min(
+                                1,
+                                Math.max(
+                                        0,
+                                        (y - scroll.getViewportBounds().getHeight() / 8) / room)));
     }
 
     /** Up and down go through the list; Tab leaves it. */
