@@ -23,9 +23,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -165,17 +165,14 @@ final class SnippetView extends VBox {
         return outcome;
     }
 
-    private HBox foot() {
+    private FlowPane foot() {
         run.getStyleClass().add("run-word");
         model.edited().addListener((value, was, is) -> allowReset(is));
         allowReset(model.edited().get());
         status.getStyleClass().add("status");
         Button what = Words.button(Say.of("snippet.help"), help::turn);
         what.getStyleClass().add("quiet-word");
-        Region room = new Region();
-        HBox.setHgrow(room, Priority.ALWAYS);
-        HBox foot = new HBox(run, stop, reset, fromHere, what, room, status);
-        foot.setAlignment(Pos.BASELINE_LEFT);
+        FlowPane foot = new FlowPane(run, stop, reset, fromHere, what, status);
         foot.getStyleClass().add("slip-foot");
         fromHere.getStyleClass().add("quiet-word");
         return foot;
