@@ -53,7 +53,7 @@ class MainTest {
 
     @Test
     void writesUtf8WhateverTheLocale() throws IOException, InterruptedException {
-        Ended ended = start(List.of(), "walk", LESSON, "-o", folder.toString());
+        Ended ended = start(List.of(), "walk", "--trust", LESSON, "-o", folder.toString());
         assertEquals(0, ended.exit(), ended.err());
         assertTrue(ended.out().contains("Oats are toasted at 180 °C."), ended.out());
         assertEquals("", ended.err());
