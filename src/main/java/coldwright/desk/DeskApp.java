@@ -25,6 +25,8 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.layout.StackPane;
+import javafx.scene.paint.Color;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -49,6 +51,9 @@ public final class DeskApp extends Application {
     /** The first frame lays out, the second is on the screen. */
     private static final int FRAMES_TO_SHOW = 2;
 
+    /** What is seen for a moment before the page is there, on a light desk or a dark one. */
+    private static final Color BARE = Color.web("#8a979d");
+
     /** By then the first steps of the lesson stand on the page. */
     private static final int FRAMES_TO_READ = 6;
 
@@ -72,9 +77,25 @@ public final class DeskApp extends Application {
         return thread;
     }
 
+    /** The window stands at once; what fills it is made while it is being drawn. */
     @Override
     public void start(Stage stage) {
         Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setScene(
+                new Scene(
+                        new StackPane(),
+                        Math.min(WIDTH_PX, screen.getWidth()),
+                        Math.min(HEIGHT_PX, screen.getHeight()),
+                        BARE));
+        stage.setMinWidth(LEAST_WIDTH_PX);
+        stage.setMinHeight(LEAST_HEIGHT_PX);
+        stage.setTitle("Coldwright");
+        stage.show();
+        Frames.after(FRAMES_TO_SHOW, () -> layTheDesk(stage));
+    }
+
+    private void layTheDesk(Stage stage) {
         workbook = Workbook.open(DataFolder.usual());
         Loaded<Preferences> kept = workbook.preferences();
         settings = new Settings(kept.value());
@@ -97,17 +118,8 @@ public final class DeskApp extends Application {
                         (value, was, is) ->
                                 settings.change(all -> all.withTypeSizePercent(is.intValue())));
         settings.preferences().addListener((value, was, is) -> set(was, is, stage));
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        stage.setScene(
-                new Scene(
-                        view(stage),
-                        Math.min(WIDTH_PX, screen.getWidth()),
-                        Math.min(HEIGHT_PX, screen.getHeight())));
-        stage.setMinWidth(LEAST_WIDTH_PX);
-        stage.setMinHeight(LEAST_HEIGHT_PX);
-        stage.setTitle("Coldwright");
+        stage.getScene().setRoot(view(stage));
         stage.focusedProperty().addListener(value -> keeper.tryAgain());
-        stage.show();
         Frames.after(FRAMES_TO_SHOW, this::fillAndWarm);
     }
 
@@ -145,10 +157,10 @@ public final class DeskApp extends Application {
         }
     }
 
-    /** First the window, then its page and the bench together, then what drawing needs. */
+    /** First the window, then its page, then the bench, then what drawing needs. */
     private void fillAndWarm() {
-        bench.open();
         desk.fetch(DeskApp::lessons)
+                .thenRun(() -> Frames.after(FRAMES_TO_SHOW, bench::open))
                 .thenRun(
                         () ->
                                 Frames.after(
@@ -198,9 +210,11 @@ public final class DeskApp extends Application {
 
     @Override
     public void stop() {
-        batches.close();
-        keeper.close();
-        bench.close();
+        if (batches != null) {
+            batches.close();
+            keeper.close();
+            bench.close();
+        }
         keeping.shutdownNow();
         work.shutdownNow();
         pen.shutdownNow();

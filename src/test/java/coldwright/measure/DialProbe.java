@@ -40,6 +40,12 @@ public final class DialProbe {
     private static final int TURNS = 200;
     private static final int PATIENCE_S = 60;
 
+    /** When, in one turn, the result was there, the figure painted, and the frame laid out. */
+    private static volatile long resultAt;
+
+    private static volatile long paintedAt;
+    private static volatile long laidOutAt;
+
     private DialProbe() {}
 
     /** The desk with one lesson. */
@@ -88,11 +94,16 @@ public final class DialProbe {
         ImageView plate =
                 (ImageView) WindowProbe.nodes(WindowProbe::isFigure).findFirst().orElseThrow();
         DialModel dial = snippet.dials().get(0);
+        Platform.runLater(
+                () -> snippet.came().lastRun().addListener(value -> resultAt = System.nanoTime()));
         Random random = new Random(7);
         for (int i = -WARM_UP; i < TURNS; i++) {
             double ms = turn(dial, 41 + (i + WARM_UP) % 200, plate);
             if (i >= 0) {
                 WindowProbe.say("dial", ms);
+                WindowProbe.say("dial_painted", (paintedAt - resultAt) / 1e6);
+                WindowProbe.say("dial_frame", (laidOutAt - paintedAt) / 1e6);
+                WindowProbe.say("dial_drawn", (System.nanoTime() - laidOutAt) / 1e6);
             }
             Thread.sleep(20 + random.nextInt(40));
         }
@@ -115,6 +126,7 @@ public final class DialProbe {
                                                 Image was,
                                                 Image is) {
                                             plate.imageProperty().removeListener(this);
+                                            paintedAt = System.nanoTime();
                                             onceDrawn(plate, event, presented);
                                         }
                                     });
@@ -131,6 +143,7 @@ public final class DialProbe {
                     @Override
                     public void run() {
                         plate.getScene().removePostLayoutPulseListener(this);
+                        laidOutAt = System.nanoTime();
                         Platform.runLater(
                                 () ->
                                         Toolkit.getToolkit()

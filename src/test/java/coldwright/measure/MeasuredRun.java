@@ -36,11 +36,21 @@ public final class MeasuredRun {
         samples.add(sample("from command to the home page", desk, "home"));
         samples.add(sample("from command to a lesson's page, opened at once", desk, "page"));
         samples.add(sample("from command to the first figure", desk, "figure"));
+        Map<String, List<Double>> dial = said(probe(DialProbe.class));
         samples.add(
                 sample(
                         "dial turned in the window: event to the frame drawn, 4 × 200 points",
-                        said(probe(DialProbe.class)),
+                        dial,
                         "dial"));
+        samples.add(
+                sample("of these: from the result to the painted figure", dial, "dial_painted"));
+        samples.add(
+                sample("of these: waiting for the next frame, and its layout", dial, "dial_frame"));
+        samples.add(
+                sample(
+                        "of these: JavaFX draws the frame (in software without a graphics card)",
+                        dial,
+                        "dial_drawn"));
         samples.addAll(BenchMeasures.all());
         samples.add(lessonsChecked());
         List<String> memory = new ArrayList<>();
@@ -111,7 +121,7 @@ public final class MeasuredRun {
                 command.add("-D" + name + "=" + System.getProperty(name));
             }
         }
-        command.add("-cp");
+        command.addAll(List.of("-XX:+UseSerialGC", "-Xmx384m", "-cp"));
         command.add(System.getProperty("java.class.path"));
         return command;
     }
@@ -123,7 +133,7 @@ public final class MeasuredRun {
                 3,
                 () -> {
                     List<String> command = java();
-                    command.addAll(1, List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+                    command.add(1, "-XX:TieredStopAtLevel=1");
                     command.addAll(List.of("coldwright.Main", "check", "lessons"));
                     Process process =
                             new ProcessBuilder(command)
