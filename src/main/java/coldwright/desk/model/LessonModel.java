@@ -76,13 +76,14 @@ public final class LessonModel {
 
     /** A dial has come to rest: what ran before and hangs on it runs again. */
     private void runDependents(SnippetModel turned) {
-        judge();
-        List<SnippetModel> dependents =
+        chain.run(
                 below(turned).stream()
-                        .filter(one -> one == turned || one.came().everFinished().get())
-                        .filter(one -> one == turned || one.came().outOfDate().get())
-                        .toList();
-        chain.run(dependents);
+                        .filter(one -> one == turned || hangsOnAChange(one.came()))
+                        .toList());
+    }
+
+    private static boolean hangsOnAChange(Came came) {
+        return came.everFinished().get() && came.outOfDate().get();
     }
 
     private List<SnippetModel> below(SnippetModel from) {
