@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
+import coldwright.bench.Together;
 import coldwright.lesson.Expectation;
 import coldwright.lesson.Part;
 
@@ -12,7 +13,6 @@ import javafx.collections.ObservableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /**
  * What the snippets above must give, tried after each run of the snippet it stands under.
@@ -21,8 +21,6 @@ import java.util.stream.Collectors;
  * that one bad line does not hide the others.
  */
 public final class CheckModel implements PartModel {
-    private static final String FAILED_MARK = "\u0001";
-
     private final Part.Check check;
     private final RunQueue queue;
     private final Supplier<List<SnippetModel>> above;
@@ -62,20 +60,15 @@ public final class CheckModel implements PartModel {
             which.forEach(index -> evaluate(List.of(index), thisRound));
             return;
         }
-        List<String> printed = run.printed().lines().toList();
+        List<Together.Given> given = Together.read(run.printed());
         for (int i = 0; i < which.size(); i++) {
             int index = which.get(i);
             Expectation expectation = check.expectations().get(index);
             lines.set(
                     index,
-                    i < printed.size() && !printed.get(i).startsWith(FAILED_MARK)
-                            ? Expected.judged(expectation, printed.get(i))
-                            : new Expected(
-                                    expectation,
-                                    Expected.State.FAILED,
-                                    i < printed.size()
-                                            ? printed.get(i).substring(1)
-                                            : Endings.words(run.outcome())));
+                    i < given.size()
+                            ? Expected.of(expectation, given.get(i))
+                            : Expected.failed(expectation, Endings.words(run.outcome())));
         }
     }
 
@@ -88,30 +81,6 @@ public final class CheckModel implements PartModel {
     public boolean onChangedText() {
         return above.get().stream()
                 .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
-    }
-
-    /**
-     * One snippet that prints what each expression gives, a line each. It uses nothing that might
-     * leave traces in the bench's process, so that dials go on turning where they stand.
-     */
-    static String snippetFor(List<Expectation> expectations) {
-        return expectations.stream()
-                .map(one -> told(one.expression()))
-                .collect(Collectors.joining("", "{\n", "}"));
-    }
-
-    private static String told(String expression) {
-        return """
-                try {
-                    Object given_ = (%s
-                    );
-                    System.out.println(String.valueOf(given_).replace('\\n', ' '));
-                } catch (Exception failed_) {
-                    System.out.println("\\u0001"
-                            + String.valueOf(((Throwable) failed_).getMessage()).replace('\\n', ' '));
-                }
-                """
-                .replace("%s", expression);
     }
 
     /**
@@ -148,7 +117,7 @@ public final class CheckModel implements PartModel {
 
         @Override
         public String snippet() {
-            return snippetFor(expectations);
+            return Together.snippet(expectations.stream().map(Expectation::expression).toList());
         }
 
         @Override

@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.bench.Together;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Expectation;
 
@@ -27,8 +28,18 @@ public record Expected(Expectation expectation, State state, String got) {
         return new Expected(expectation, State.OPEN, "");
     }
 
-    /** Compares what a run printed for it. */
-    static Expected judged(Expectation expectation, String printed) {
+    static Expected failed(Expectation expectation, String why) {
+        return new Expected(expectation, State.FAILED, why);
+    }
+
+    /** Compares what a run gave for it. */
+    static Expected of(Expectation expectation, Together.Given given) {
+        return given.threw()
+                ? failed(expectation, given.text())
+                : judged(expectation, given.text());
+    }
+
+    private static Expected judged(Expectation expectation, String printed) {
         if (expectation instanceof Expectation.True) {
             boolean held = printed.equals("true");
             boolean usable = held || printed.equals("false");

@@ -54,7 +54,7 @@ class CheckModelTest {
         assertEquals(2, bench.asked.size());
         assertEquals(List.of("double a = -1.6;"), bench.last().above());
         assertTrue(bench.last().snippet().contains("Object given_ = (a < 0"));
-        bench.finish("-1.6\ntrue\n3.5\n");
+        bench.finish(told("-1.6") + told("true") + told("3.5"));
         assertEquals(List.of(State.MISSED, State.HELD, State.HELD), states());
         assertEquals("−1.6", check.lines().get(0).got());
         assertTrue(check.onChangedText());
@@ -66,8 +66,8 @@ class CheckModelTest {
         snippet.run();
         bench.finish("");
         bench.end(rejected(), "");
-        bench.finish("-1.47");
-        bench.finish("false");
+        bench.finish(told("-1.47"));
+        bench.finish(told("false"));
         bench.end(rejected(), "");
         assertEquals(List.of(State.HELD, State.MISSED, State.FAILED), states());
         assertEquals("`b` is not known here.", check.lines().get(2).got());
@@ -77,9 +77,16 @@ class CheckModelTest {
     void aLineThatThrowsSaysWhy() {
         snippet.run();
         bench.finish("");
-        bench.finish("-1.47\ntrue\n\u0001massG is -5; it must be more than 0\n");
+        bench.finish(
+                told("-1.47")
+                        + told("true")
+                        + "\n\u0001\u0003\u0002massG is -5; it must be more than 0\n");
         assertEquals(State.FAILED, check.lines().get(2).state());
         assertEquals("massG is -5; it must be more than 0", check.lines().get(2).got());
+    }
+
+    private static String told(String value) {
+        return "\n\u0001Object\u0002" + value + "\n";
     }
 
     private List<State> states() {
