@@ -17,7 +17,6 @@ import coldwright.science.standards.ProductNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Everything that can be said of a batch before it is made.
@@ -106,9 +105,9 @@ public record Reckoning(
                         freezing.coldC(),
                         Situation.SERVING_C,
                         batch.airPercent(),
-                        OptionalDouble.empty());
+                        Optional.empty());
         if (keeping.isPresent()) {
-            situation = situation.withCrystals(keeping.get().night().meanUm().middle());
+            situation = situation.withCrystals(keeping.get().night().meanUm());
         }
         List<String> declarations = new ArrayList<>();
         declarations.add(Declarations.allergenSentence(mix));

@@ -4,6 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.sensory.Firmness;
 
 import java.util.Objects;
 import java.util.function.Predicate;
@@ -19,14 +20,11 @@ import java.util.function.Predicate;
  */
 public record Wish(
         String words, Trait trait, double least, double most, Predicate<Ingredient> unwanted) {
-    /**
-     * Ice at which a spoon goes in, % of the water: 65 to 75 % is what textbooks of the trade give
-     * for serving (from memory; there is no sharp line).
-     */
-    public static final double SCOOPABLE_MOST_ICE_PERCENT = 75;
+    /** Most ice at which a spoon goes in, % of the water. */
+    public static final double SCOOPABLE_MOST_ICE_PERCENT = Firmness.SCOOPABLE_MOST_ICE_PERCENT;
 
-    /** Less ice than this slumps, % of the water (from memory, as above). */
-    public static final double SCOOPABLE_LEAST_ICE_PERCENT = 65;
+    /** Least ice that does not slump, % of the water. */
+    public static final double SCOOPABLE_LEAST_ICE_PERCENT = Firmness.SCOOPABLE_LEAST_ICE_PERCENT;
 
     /** How close a kept trait must stay, in its own unit. */
     private static final double KEPT = 0.5;

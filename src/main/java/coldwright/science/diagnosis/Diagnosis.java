@@ -2,7 +2,11 @@ package coldwright.science.diagnosis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * Causes of a symptom, ranked.
@@ -48,44 +52,38 @@ public final class Diagnosis {
 
     /**
      * What to expect before anybody has tasted: the first cause of each symptom that the figures
-     * give reason for.
+     * give reason for; of hard and too soft only the one that the figures give more reason for.
      *
      * @param situation the batch and what it meets
      * @return the findings, the most certain first; empty for a batch without fault
      */
     public static List<Finding> foresee(Situation situation) {
-        record Weighed(double steps, Finding finding) {}
-        List<Weighed> found = new ArrayList<>();
-        List<String> told = new ArrayList<>();
+        Map<Symptom, List<Cause>> all = new EnumMap<>(Symptom.class);
         for (Symptom symptom : Symptom.values()) {
             List<Cause> causes = of(situation, symptom);
             if (!causes.isEmpty() && causes.get(0).steps() >= WORTH_TELLING_STEPS) {
-                Cause first = causes.get(0);
-                if (!told.contains(first.what())) {
-                    told.add(first.what());
-                    found.add(
-                            new Weighed(
-                                    first.steps(),
-                                    new Finding(
-                                            "expect it " + expected(symptom) + ": " + first.what(),
-                                            first.why(),
-                                            first.advice())));
-                }
+                all.put(symptom, causes);
             }
         }
-        return found.stream()
-                .sorted(Comparator.comparingDouble(Weighed::steps).reversed())
-                .map(Weighed::finding)
+        if (all.containsKey(Symptom.HARD) && all.containsKey(Symptom.TOO_SOFT)) {
+            boolean hard = steps(all.get(Symptom.HARD)) >= steps(all.get(Symptom.TOO_SOFT));
+            all.remove(hard ? Symptom.TOO_SOFT : Symptom.HARD);
+        }
+        Set<String> told = new HashSet<>();
+        return all.keySet().stream()
+                .filter(symptom -> told.add(all.get(symptom).get(0).what()))
+                .sorted(Comparator.comparingDouble(symptom -> -steps(all.get(symptom))))
+                .map(symptom -> finding(situation, symptom, all.get(symptom)))
                 .toList();
     }
 
-    private static String expected(Symptom symptom) {
-        return switch (symptom) {
-            case ICY, HARD, TOO_SOFT, BUTTERY, SANDY, WEAK, GUMMY, TOO_SWEET ->
-                    "to be " + symptom.words();
-            case WILL_NOT_FREEZE -> "not to freeze well";
-            case MELTS_FAST -> "to melt fast";
-            case SHRINKS -> "to shrink";
-        };
+    private static double steps(List<Cause> causes) {
+        return causes.get(0).steps();
+    }
+
+    private static Finding finding(Situation situation, Symptom symptom, List<Cause> causes) {
+        Cause first = causes.get(0);
+        String what = Expected.words(situation, symptom, causes);
+        return new Finding(symptom, what, first.why(), first.advice(), first.mends());
     }
 }

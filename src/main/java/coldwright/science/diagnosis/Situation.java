@@ -1,11 +1,12 @@
 package coldwright.science.diagnosis;
 
+import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.mix.Mix;
 
 import java.util.Objects;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * A batch and what it meets on its way to the spoon.
@@ -14,10 +15,10 @@ import java.util.OptionalDouble;
  * @param coldC temperature of the bath, wall or freezer that freezes it, °C
  * @param servingC temperature at which it is served, °C
  * @param overrunPercent how much its volume grew by air, %
- * @param crystalUm mean size of its ice crystals by now, µm, if it was reckoned
+ * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was reckoned
  */
 public record Situation(
-        Mix mix, double coldC, double servingC, double overrunPercent, OptionalDouble crystalUm) {
+        Mix mix, double coldC, double servingC, double overrunPercent, Optional<Band> crystalUm) {
     /** A home freezer, °C (0 °F, the usual advice for food storage). */
     public static final double FREEZER_C = -18;
 
@@ -38,7 +39,7 @@ public record Situation(
      * @return the situation
      */
     public static Situation of(Mix mix) {
-        return new Situation(mix, FREEZER_C, SERVING_C, 0, OptionalDouble.empty());
+        return new Situation(mix, FREEZER_C, SERVING_C, 0, Optional.empty());
     }
 
     /**
@@ -79,6 +80,17 @@ public record Situation(
      */
     public Situation withCrystals(double meanUm) {
         Require.positive("meanUm", meanUm, "µm");
-        return new Situation(mix, coldC, servingC, overrunPercent, OptionalDouble.of(meanUm));
+        return withCrystals(new Band(meanUm, meanUm, meanUm));
+    }
+
+    /**
+     * The same with its ice crystals reckoned, and how far they may be off.
+     *
+     * @param meanUm mean size with its band, µm, above zero
+     * @return the new situation
+     */
+    public Situation withCrystals(Band meanUm) {
+        Require.positive("meanUm", meanUm.low(), "µm");
+        return new Situation(mix, coldC, servingC, overrunPercent, Optional.of(meanUm));
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.science.diagnosis;
 
+import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.Suspect.Side;
@@ -49,7 +50,7 @@ final class Suspects {
     }
 
     private Suspect crystals() {
-        double um = situation.crystalUm().orElse(0);
+        double um = situation.crystalUm().map(Band::middle).orElse(0.0);
         return new Suspect(
                 "coarse crystals",
                 Trait.of("mean crystal size", "µm", mix -> um),

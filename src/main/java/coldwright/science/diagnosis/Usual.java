@@ -1,5 +1,7 @@
 package coldwright.science.diagnosis;
 
+import coldwright.science.sensory.Firmness;
+
 /**
  * What is usual for a measure, and who says so.
  *
@@ -12,7 +14,12 @@ record Usual(double least, double most, double slack, String source) {
     private static final String MEMORY = "textbooks of the trade, from memory";
     private static final String PRACTICE = "common practice, no source";
 
-    static final Usual ICE_AT_SERVING = new Usual(65, 75, 5, MEMORY);
+    static final Usual ICE_AT_SERVING =
+            new Usual(
+                    Firmness.SCOOPABLE_LEAST_ICE_PERCENT,
+                    Firmness.SCOOPABLE_MOST_ICE_PERCENT,
+                    5,
+                    MEMORY);
     static final Usual ICE_WHEN_CHURNED =
             new Usual(
                     50, Double.POSITIVE_INFINITY, 15, "half the water is ice when churning stops");

@@ -6,33 +6,44 @@ import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 
 /**
- * How firm a frozen mix is, by the ice in the whole of it.
+ * How firm a frozen mix is, by its ice.
  *
- * <p>Bands: when churning stops about half the water is ice (seen), at serving 65 to 75 % of it
- * (from memory); both turned into ice in the whole mix with the 62 % water of an ordinary ice
- * cream. The other limits are common practice, no source. They are limits of ice; fat, gums and
- * above all air make the same ice softer, so a mix beaten with no air sits at the hard end of its
- * class.
+ * <p>Bands: 65 to 75 % of the water is ice where a spoon goes in (textbooks of the trade, from
+ * memory; there is no sharp line); wishes, findings and this class all take these two limits from
+ * here. The other limits are common practice, no source. The textbooks speak of ordinary ice cream,
+ * with some 62 % water: in a drier mix the same share of the water is less ice for the spoon to
+ * meet. So a class is told by the ice in the water and by the ice in the whole mix (that of 62 %
+ * water), and the softer of the two holds (by judgement). Fat, gums and above all air make the same
+ * ice softer, so a mix beaten with no air sits at the hard end of its class.
  *
  * <p>Below −20 °C the syrup itself turns stiff: the class goes up by one (by judgement).
  */
 public enum Firmness {
-    LIQUID("liquid", 5),
-    SLUSHY("slushy", 24),
-    SOFT("soft-serve", 38),
-    SCOOPABLE("scoopable", 46.5),
-    FIRM("firm: wait before scooping", 52),
+    LIQUID("liquid", 8),
+    SLUSHY("slushy", 39),
+    SOFT("soft-serve", Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
+    SCOOPABLE("scoopable", Firmness.SCOOPABLE_MOST_ICE_PERCENT),
+    FIRM("firm: wait before scooping", 84),
     HARD("hard: needs a knife or time", 100);
+
+    /** Less ice than this slumps, % of the water (from memory, as above). */
+    public static final double SCOOPABLE_LEAST_ICE_PERCENT = 65;
+
+    /** More ice than this holds up a spoon, % of the water (from memory, as above). */
+    public static final double SCOOPABLE_MOST_ICE_PERCENT = 75;
+
+    /** Water of an ordinary ice cream, % by mass (common practice, no source). */
+    private static final double ORDINARY_WATER_PERCENT = 62;
 
     /** Below this temperature the syrup adds a class, °C; by judgement. */
     public static final double STIFF_SYRUP_C = -20;
 
     private final String words;
-    private final double upToIcePercent;
+    private final double upToPercentOfWater;
 
-    Firmness(String words, double upToIcePercent) {
+    Firmness(String words, double upToPercentOfWater) {
         this.words = words;
-        this.upToIcePercent = upToIcePercent;
+        this.upToPercentOfWater = upToPercentOfWater;
     }
 
     /**
@@ -43,22 +54,27 @@ public enum Firmness {
      * @return the class
      */
     public static Firmness of(Mix mix, double temperatureC) {
-        double ice = mix.freezingCurve().icePercentAt(temperatureC) * mix.waterPercent() / 100;
-        Firmness by = ofIce(ice);
+        double ofWater = mix.freezingCurve().icePercentAt(temperatureC);
+        double part = Math.min(1, mix.waterPercent() / ORDINARY_WATER_PERCENT);
+        Firmness by = upTo(ofWater * part);
         boolean stiff = temperatureC < STIFF_SYRUP_C && by != LIQUID && by != HARD;
         return stiff ? values()[by.ordinal() + 1] : by;
     }
 
     /**
-     * Firmness by ice alone.
+     * Firmness by ice alone, of a mix with the water of an ordinary ice cream.
      *
      * @param icePercentOfMix ice, % of the whole mix by mass, 0 to 100
      * @return the class
      */
     public static Firmness ofIce(double icePercentOfMix) {
         Require.within("icePercentOfMix", icePercentOfMix, new Require.Range(0, 100, "%"));
+        return upTo(icePercentOfMix * 100 / ORDINARY_WATER_PERCENT);
+    }
+
+    private static Firmness upTo(double percentOfWater) {
         for (Firmness firmness : values()) {
-            if (icePercentOfMix <= firmness.upToIcePercent) {
+            if (percentOfWater <= firmness.upToPercentOfWater) {
                 return firmness;
             }
         }
@@ -75,8 +91,9 @@ public enum Firmness {
     public static Band scoopableC(Mix mix) {
         double water = mix.waterPercent();
         FreezingCurve curve = mix.freezingCurve();
-        double softEnd = 100 * SOFT.upToIcePercent / water;
-        double firmEnd = 100 * SCOOPABLE.upToIcePercent / water;
+        double drier = Math.max(1, ORDINARY_WATER_PERCENT / water);
+        double softEnd = drier * SCOOPABLE_LEAST_ICE_PERCENT;
+        double firmEnd = drier * SCOOPABLE_MOST_ICE_PERCENT;
         if (firmEnd > 99) {
             throw new IllegalArgumentException(
                     "waterPercent is %s; it must be above 47 %% for ice enough to scoop: this mix stays soft at any cold"
@@ -92,8 +109,8 @@ public enum Firmness {
         return words;
     }
 
-    /** Most ice of this class. @return % of the whole mix by mass */
+    /** Most ice of this class, at the water of an ordinary ice cream. @return % of the whole mix */
     public double upToIcePercent() {
-        return upToIcePercent;
+        return Math.min(100, upToPercentOfWater * ORDINARY_WATER_PERCENT / 100);
     }
 }

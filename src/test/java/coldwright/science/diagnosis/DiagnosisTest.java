@@ -14,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.Band;
 import coldwright.science.balance.Mend;
 import coldwright.science.mix.Mix;
 
@@ -85,8 +86,30 @@ class DiagnosisTest {
     @Test
     void foreseesABrickAndLittleOfAClassic() {
         List<Finding> brick = Diagnosis.foresee(Situation.of(BRICK));
-        assertTrue(brick.get(0).what().startsWith("expect it to be "), brick::toString);
+        assertTrue(brick.get(0).what().contains(": expect "), brick::toString);
         List<Finding> classic = Diagnosis.foresee(Situation.of(CLASSIC).withAir(30));
         assertTrue(classic.size() < brick.size(), classic::toString);
+    }
+
+    @Test
+    void neverForeseesHardAndTooSoftAtOnce() {
+        List<Symptom> symptoms =
+                Diagnosis.foresee(Situation.of(BRICK)).stream().map(Finding::symptom).toList();
+        assertTrue(symptoms.contains(Symptom.HARD), symptoms::toString);
+        assertFalse(symptoms.contains(Symptom.TOO_SOFT), symptoms::toString);
+    }
+
+    @Test
+    void saysHowLargeTheCrystalsAre() {
+        Situation coarse = Situation.of(BRICK).withCrystals(new Band(50, 75, 120));
+        Finding icy =
+                Diagnosis.foresee(coarse).stream()
+                        .filter(one -> one.symptom() == Symptom.ICY)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(
+                icy.what()
+                        .endsWith(": expect ice you can feel, crystals of about 75 µm (50 to 120)"),
+                icy.what());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.balance.Wish;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
@@ -49,6 +50,21 @@ class SensoryTest {
         assertEquals(
                 "waterPercent is 30; it must be above 47 % for ice enough to scoop: this mix stays soft at any cold",
                 e.getMessage());
+    }
+
+    @Test
+    void whatAWishCallsScoopableIsNeverCalledFirm() {
+        Mix wet = Mix.of(Amount.grams(78, Shelf.WATER), Amount.grams(22, Shelf.SUCROSE));
+        for (double gram = 0; gram < 60; gram += 2) {
+            Mix mix = wet.with(Amount.grams(gram, Shelf.SUCROSE));
+            double ice = mix.freezingCurve().icePercentAt(-12);
+            Firmness firmness = Firmness.of(mix, -12);
+            if (Wish.scoopableAt(-12).grantedBy(mix)) {
+                assertTrue(firmness.compareTo(Firmness.SCOOPABLE) <= 0, ice + " % " + firmness);
+            } else if (ice > Firmness.SCOOPABLE_MOST_ICE_PERCENT && mix.waterPercent() > 62) {
+                assertTrue(firmness.compareTo(Firmness.FIRM) >= 0, ice + " % " + firmness);
+            }
+        }
     }
 
     @Test

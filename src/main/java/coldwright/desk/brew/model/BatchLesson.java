@@ -121,7 +121,7 @@ public final class BatchLesson {
 
                 ```java
                 Diagnosis.foresee(%s
-                        .withCrystals(night.meanUm().middle()))
+                        .withCrystals(night.meanUm()))
                 ```"""
                 .formatted(
                         crystalMethod(all.batch().method()),

@@ -10,7 +10,7 @@ import coldwright.science.diagnosis.Symptom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * What may be behind a fault that was tasted.
@@ -52,9 +52,9 @@ public record Tasting(Symptom symptom, List<Suspected> suspects) {
                         all.coldC(),
                         Situation.SERVING_C,
                         all.batch().airPercent(),
-                        OptionalDouble.empty());
+                        Optional.empty());
         if (all.keeping().isPresent()) {
-            situation = situation.withCrystals(all.keeping().get().night().meanUm().middle());
+            situation = situation.withCrystals(all.keeping().get().night().meanUm());
         }
         List<Suspected> suspects = new ArrayList<>();
         for (Cause cause : Diagnosis.of(situation, symptom)) {
