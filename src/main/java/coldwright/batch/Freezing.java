@@ -86,6 +86,13 @@ record Freezing(FreezePlan plan, int vessels, Method crystals, double coldC, Lis
         };
     }
 
+    /** When the batch leaves bath or motion: soft-serve if it is moved, hard if it stands still. */
+    double frozenMinutes(BatchFile batch) {
+        return batch.method() == BatchFile.Method.TUB
+                ? plan.minutesToHard()
+                : plan.minutesToSoftServe();
+    }
+
     /** One of the equal parts that a batch is frozen in. */
     private record Load(BatchFile batch, Mix part, int count, List<String> words) {
         static Load of(BatchFile batch, Mix mix, double mostL) {

@@ -98,7 +98,8 @@ public record Reckoning(
         Freezing freezing = Freezing.of(batch, mix);
         FreezePlan plan = freezing.plan();
         Optional<Keeping> keeping =
-                Keeping.of(mix, freezing.crystals(), frozenMinutes(batch, plan), batch.freezerC());
+                Keeping.of(
+                        mix, freezing.crystals(), freezing.frozenMinutes(batch), batch.freezerC());
         Situation situation =
                 new Situation(
                         mix,
@@ -130,12 +131,5 @@ public record Reckoning(
                 ProductNames.of(mix, batch.airPercent()),
                 declarations,
                 notes.stream().distinct().toList());
-    }
-
-    /** When the batch leaves bath or motion: soft-serve if it is moved, hard if it stands still. */
-    private static double frozenMinutes(BatchFile batch, FreezePlan plan) {
-        return batch.method() == BatchFile.Method.TUB
-                ? plan.minutesToHard()
-                : plan.minutesToSoftServe();
     }
 }

@@ -77,7 +77,8 @@ public final class BrewView extends ScrollPane {
                         Words.label(Say.of("batch.page"), "lesson-title"),
                         Words.label(Say.of("batch.what"), "brew-what"),
                         new FilesView(brew, openLesson),
-                        both);
+                        both,
+                        new BesideView(brew, room.emPx()));
         setContent(page);
         setOnDragOver(this::draggedOver);
         setOnDragDropped(this::dropped);

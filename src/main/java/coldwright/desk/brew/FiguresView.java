@@ -14,7 +14,6 @@ import coldwright.desk.plate.PlateStack;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.figure.Figure;
-import coldwright.science.diagnosis.Finding;
 
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -31,7 +30,8 @@ final class FiguresView extends VBox {
     private final BrewModel brew;
     private final VBox differences = part("brew-differences");
     private final VBox facts = part("brew-facts");
-    private final VBox findings = part("brew-findings");
+    private final FindingsView findings;
+    private final ClockView face;
     private final VBox clock = part("brew-said");
     private final VBox crystals = part("brew-said");
     private final VBox cautions = part("brew-cautions");
@@ -44,6 +44,8 @@ final class FiguresView extends VBox {
 
     FiguresView(BrewModel brew, PlateRoom room) {
         this.brew = brew;
+        findings = new FindingsView(brew);
+        face = new ClockView(room.emPx());
         getStyleClass().add("brew-figures");
         SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);
         Pins pins = new Pins();
@@ -54,6 +56,8 @@ final class FiguresView extends VBox {
                         findings,
                         differences,
                         new PlateStack(inside, room, pins, wanted),
+                        Fields.heading("batch.clock"),
+                        face,
                         new PlateStack(time, room, pins, wanted),
                         clock,
                         new PlateStack(days, room, pins, wanted),
@@ -115,6 +119,10 @@ final class FiguresView extends VBox {
         List<String> changed = Differences.between(other.recipe().get(), batch.recipe().get());
         add(changed.isEmpty() ? List.of(Say.of("batch.alike")) : changed, "brew-fact");
         other.glance().get().ifPresent(was -> add(Differences.between(was, now), "brew-fact"));
+        if (batch.figuresAreOfNow()) {
+            Reckoning all = batch.figures().get().orElseThrow();
+            other.figures().get().ifPresent(was -> add(Differences.between(was, all), "brew-fact"));
+        }
     }
 
     private void add(List<String> sentences, String look) {
@@ -129,18 +137,12 @@ final class FiguresView extends VBox {
         }
         Reckoning all = batch.figures().get().get();
         Optional<Reckoning> other = brew.against().get().flatMap(one -> one.figures().get());
-        findings.getChildren().clear();
-        if (all.findings().isEmpty()) {
-            findings.getChildren().add(Words.label(Say.of("batch.no-findings"), "brew-finding"));
+        if (batch.glance().get().isPresent()) {
+            Glance now = batch.glance().get().get();
+            brew.against().get().ifPresent(one -> compare(one, now));
         }
-        for (Finding finding : all.findings()) {
-            List<String> told = Told.finding(finding);
-            findings.getChildren()
-                    .addAll(
-                            Words.label(told.get(0), "brew-finding"),
-                            Words.label(told.get(1), "brew-why"),
-                            Words.label(Say.of("batch.mend", told.get(2)), "brew-mend"));
-        }
+        findings.show(batch, all);
+        face.show(all);
         draw(time, all, other, one -> Optional.of(Pictures.clock(one)));
         draw(days, all, other, Pictures::crystals);
         say(clock, Told.plan(all), "brew-why");

@@ -6,6 +6,7 @@ import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
 import javafx.beans.InvalidationListener;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.stage.FileChooser;
 
@@ -19,6 +20,7 @@ final class FilesView extends FlowPane {
     private final BrewModel brew;
     private final Consumer<Path> openLesson;
     private final InvalidationListener listener = value -> fill();
+    private final Label told = Words.label("", "note");
     private Optional<BatchShelf> shelf = Optional.empty();
 
     FilesView(BrewModel brew, Consumer<Path> openLesson) {
@@ -49,9 +51,11 @@ final class FilesView extends FlowPane {
                 .addAll(
                         Words.button(Say.of("batch.file.open"), () -> open(is)),
                         Words.button(Say.of("batch.file.save"), () -> save(is)),
+                        Words.button(Say.of("batch.file.sheet"), () -> SheetFile.ask(brew, told)),
                         Words.button(
                                 Say.of("batch.file.code"),
                                 () -> is.showCode(brew.open().get(), openLesson)));
+        getChildren().add(Words.shown(told, told.textProperty().isNotEmpty()));
         for (Path file : is.recent()) {
             String name = String.valueOf(file.getFileName());
             getChildren()

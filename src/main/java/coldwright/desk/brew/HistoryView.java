@@ -76,6 +76,10 @@ final class HistoryView extends VBox {
                             quiet(Say.of("batch.history.away"), () -> brew.close(batch)));
         }
         brew.before(batch).ifPresent(from -> row.getChildren().add(made(from, batch)));
+        if (!story.taken().isEmpty()) {
+            String taken = String.join(" ", story.taken());
+            row.getChildren().add(Words.label(Say.of("batch.history.taken", taken), "brew-why"));
+        }
         if (!story.found().isEmpty()) {
             row.getChildren()
                     .add(Words.label(Say.of("batch.history.found", found(story)), "brew-why"));

@@ -125,7 +125,7 @@ final class WishView extends VBox {
                         Say.of("batch.take"),
                         () -> {
                             if (batch.recipe().get().equals(was)) {
-                                batch.change("", offer.recipe());
+                                batch.take(offer.recipe(), offer.words());
                                 answers.getChildren()
                                         .setAll(
                                                 Words.label(

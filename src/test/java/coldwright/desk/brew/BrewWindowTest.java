@@ -18,6 +18,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -161,6 +162,52 @@ class BrewWindowTest {
         assertEquals(2, brew.batches().size());
         assertEquals(List.of("icy"), brew.batches().get(0).story().get().found());
         assertEquals(1, brew.open().get().story().get().after());
+    }
+
+    @Test
+    void aFindingIsTakenNamedAndUndone(FxRobot robot) throws Exception {
+        settle();
+        BatchModel batch = brew.open().get();
+        String before = batch.recipe().get().toString();
+        await(
+                () -> !robot.lookup(".brew-findings .brew-offer .word").queryAll().isEmpty(),
+                "a mend of a finding");
+        Button take =
+                robot.lookup(".brew-findings .brew-offer .word").queryAllAs(Button.class).stream()
+                        .findFirst()
+                        .orElseThrow();
+        robot.interact(take::fire);
+        settle();
+
+        assertNotEquals(before, batch.recipe().get().toString());
+        String taken = batch.story().get().taken().get(0);
+        await(
+                () -> robot.lookup(Say.of("batch.history.taken", taken)).tryQuery().isPresent(),
+                "the history naming what was taken");
+
+        robot.interact(() -> press(robot, Say.of("batch.undo")));
+        assertEquals(before, batch.recipe().get().toString());
+        assertEquals(List.of(), batch.story().get().taken());
+    }
+
+    @Test
+    void batchesStandSideBySideAndTheClockBeginsWhenAsked(FxRobot robot) throws Exception {
+        settle();
+        assertTrue(robot.lookup(".brew-card").queryAll().isEmpty());
+        BatchModel first = brew.open().get();
+        robot.interact(() -> brew.next(first, first.recipe().get().weighing(400), "less"));
+        settle();
+        await(() -> robot.lookup(".brew-card").queryAll().size() == 2, "two cards");
+        await(
+                () ->
+                        robot.lookup(".brew-card .brew-mend").queryAllAs(Label.class).stream()
+                                .anyMatch(one -> one.getText().contains("600")),
+                "the amounts that differ");
+
+        press(robot, Say.of("batch.clock.from"));
+        assertTrue(
+                robot.lookup(".brew-clock-words .label").queryAllAs(Label.class).stream()
+                        .anyMatch(one -> one.getText().startsWith("Knead")));
     }
 
     @Test

@@ -23,6 +23,9 @@ public final class BatchModel {
     private static final int MOST_UNDONE = 500;
     private static final String FILE = "batch";
 
+    /** A recipe to go back or on to, and what was taken between; empty if it was typed. */
+    private record Step(Recipe recipe, String words) {}
+
     private final Executor window;
     private final Newest glancing;
     private final Newest reckoning;
@@ -33,8 +36,8 @@ public final class BatchModel {
     private final ReadOnlyObjectWrapper<Optional<Reckoning>> figures =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
-    private final Deque<Recipe> before = new ArrayDeque<>();
-    private final Deque<Recipe> after = new ArrayDeque<>();
+    private final Deque<Step> before = new ArrayDeque<>();
+    private final Deque<Step> after = new ArrayDeque<>();
     private String lastPlace = "";
     private int asked;
 
@@ -62,12 +65,29 @@ public final class BatchModel {
      * @param is the recipe from now on
      */
     public void change(String place, Recipe is) {
+        change(place, is, "");
+    }
+
+    /**
+     * Takes a mend or what grants a wish; the story names it until it is undone.
+     *
+     * @param is the recipe from now on
+     * @param words what was taken, in plain words
+     */
+    public void take(Recipe is, String words) {
+        if (!is.equals(recipe.get())) {
+            change("", is, words);
+            story.set(story.get().took(words));
+        }
+    }
+
+    private void change(String place, Recipe is, String words) {
         Recipe was = recipe.get();
         if (is.equals(was)) {
             return;
         }
         if (place.isEmpty() || !place.equals(lastPlace)) {
-            before.push(was);
+            before.push(new Step(was, words));
             while (before.size() > MOST_UNDONE) {
                 before.removeLast();
             }
@@ -80,21 +100,30 @@ public final class BatchModel {
 
     /** Takes the last change back; nothing if there is none. */
     public void undo() {
-        turn(before, after);
+        String words = turn(before, after);
+        if (!words.isEmpty()) {
+            story.set(story.get().putBack());
+        }
     }
 
     /** Makes a change again that was taken back; nothing if there is none. */
     public void redo() {
-        turn(after, before);
+        String words = turn(after, before);
+        if (!words.isEmpty()) {
+            story.set(story.get().took(words));
+        }
     }
 
-    private void turn(Deque<Recipe> from, Deque<Recipe> to) {
-        if (!from.isEmpty()) {
-            to.push(recipe.get());
-            lastPlace = "";
-            recipe.set(from.pop());
-            reckon();
+    private String turn(Deque<Step> from, Deque<Step> to) {
+        if (from.isEmpty()) {
+            return "";
         }
+        Step step = from.pop();
+        to.push(new Step(recipe.get(), step.words()));
+        lastPlace = "";
+        recipe.set(step.recipe());
+        reckon();
+        return step.words();
     }
 
     /**

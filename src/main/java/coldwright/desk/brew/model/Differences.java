@@ -1,5 +1,6 @@
 package coldwright.desk.brew.model;
 
+import coldwright.batch.Reckoning;
 import coldwright.desk.say.Say;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Ingredient;
@@ -105,6 +106,31 @@ public final class Differences {
                 0,
                 was.mix().totalSolidsPercent(),
                 is.mix().totalSolidsPercent());
+        return words;
+    }
+
+    /**
+     * Between all figures of two batches.
+     *
+     * @param was the one before
+     * @param is the one now
+     * @return what changed in minutes and crystals; empty if nothing to speak of
+     */
+    public static List<String> between(Reckoning was, Reckoning is) {
+        List<String> words = new ArrayList<>();
+        String from = Told.minutes(was.plan().minutesToSoftServe());
+        String to = Told.minutes(is.plan().minutesToSoftServe());
+        if (!from.equals(to)) {
+            words.add(Say.of("batch.differs.minutes", from, to));
+        }
+        if (was.keeping().isPresent() && is.keeping().isPresent()) {
+            figure(
+                    words,
+                    "batch.differs.crystals",
+                    0,
+                    was.keeping().get().night().meanUm().middle(),
+                    is.keeping().get().night().meanUm().middle());
+        }
         return words;
     }
 

@@ -19,6 +19,7 @@ public final class RecipeText {
     private static final String TYPED = "# typed: ";
     private static final String PLACE = "# batch: ";
     private static final String FOUND = "# found: ";
+    private static final String TAKEN = "# taken: ";
     private static final String WHY = "# made for: ";
 
     private RecipeText() {}
@@ -56,6 +57,7 @@ public final class RecipeText {
         if (!story.why().isEmpty()) {
             remarks.append(WHY).append(plain(story.why())).append('\n');
         }
+        story.taken().forEach(one -> remarks.append(TAKEN).append(plain(one)).append('\n'));
         Map<String, Ingredient> own = recipe.ownByName();
         for (Line line : recipe.lines()) {
             if (left(line, own) && !(line.amount() + line.name()).isBlank()) {
@@ -129,6 +131,7 @@ public final class RecipeText {
         List<String> own = new ArrayList<>();
         List<String> others = new ArrayList<>();
         List<String> found = new ArrayList<>();
+        List<String> taken = new ArrayList<>();
         int[] place = {0, 0};
         String why = "";
         for (String raw : text.split("\\R", -1)) {
@@ -140,6 +143,8 @@ public final class RecipeText {
                 others.add(line);
             } else if (line.startsWith(FOUND)) {
                 found.add(line.substring(FOUND.length()));
+            } else if (line.startsWith(TAKEN)) {
+                taken.add(line.substring(TAKEN.length()));
             } else if (line.startsWith(WHY)) {
                 why = line.substring(WHY.length());
             } else if (line.startsWith(TYPED.strip()) && line.indexOf('|') > 0) {
@@ -154,7 +159,7 @@ public final class RecipeText {
             }
         }
         Recipe recipe = recipe(file, text, waiting, own, others);
-        return new Read(recipe, new Story(place[0], place[1], found, why));
+        return new Read(recipe, new Story(place[0], place[1], found, why, taken));
     }
 
     private static Recipe recipe(

@@ -1,5 +1,6 @@
 package coldwright.desk.brew.model;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,10 +10,24 @@ import java.util.List;
  * @param after the batch that it was made from; 0 for none
  * @param found what was wrong with it when it was tasted, in plain words
  * @param why what was wished or mended when it was made from the one before; empty if nothing
+ * @param taken mends and wishes that were taken in it, in plain words, the first first
  */
-public record Story(int number, int after, List<String> found, String why) {
+public record Story(int number, int after, List<String> found, String why, List<String> taken) {
     public Story {
         found = List.copyOf(found);
+        taken = List.copyOf(taken);
+    }
+
+    /**
+     * Where a batch stands in which nothing was taken yet.
+     *
+     * @param number which batch it is, from 1
+     * @param after the batch that it was made from; 0 for none
+     * @param found what was wrong with it, in plain words
+     * @param why what was wished or mended; empty if nothing
+     */
+    public Story(int number, int after, List<String> found, String why) {
+        this(number, after, found, why, List.of());
     }
 
     /** The first of a row. */
@@ -22,11 +37,25 @@ public record Story(int number, int after, List<String> found, String why) {
 
     /** The same, tasted. */
     Story tasted(List<String> newFound) {
-        return new Story(number, after, newFound, why);
+        return new Story(number, after, newFound, why, taken);
     }
 
     /** The same under another number. */
     Story numbered(int newNumber, int newAfter) {
-        return new Story(newNumber, newAfter, found, why);
+        return new Story(newNumber, newAfter, found, why, taken);
+    }
+
+    /** The same with a mend taken. */
+    Story took(String mend) {
+        List<String> more = new ArrayList<>(taken);
+        more.add(mend);
+        return new Story(number, after, found, why, more);
+    }
+
+    /** The same with the mend that was taken last put back. */
+    Story putBack() {
+        return taken.isEmpty()
+                ? this
+                : new Story(number, after, found, why, taken.subList(0, taken.size() - 1));
     }
 }

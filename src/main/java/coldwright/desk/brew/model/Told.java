@@ -100,6 +100,45 @@ public final class Told {
     }
 
     /**
+     * A batch among others, at a glance.
+     *
+     * @param glance the batch
+     * @return a sentence each on where it freezes, its ice when served, its sweetness
+     */
+    public static List<String> beside(Glance glance) {
+        double ice = glance.curve().icePercentAt(Situation.SERVING_C);
+        double sweet = glance.sweetness().percentOfSucroseSolution().middle();
+        return List.of(
+                Say.of("batch.beside.starts", decimals(1, glance.curve().initialFreezingPointC())),
+                Say.of(
+                        "batch.beside.serving",
+                        decimals(0, ice),
+                        Firmness.of(glance.mix(), Situation.SERVING_C).words()),
+                Say.of("batch.beside.sweet", decimals(0, sweet)));
+    }
+
+    /**
+     * A batch among others, in full.
+     *
+     * @param all its reckoning
+     * @return a sentence each on its minutes and its crystals
+     */
+    public static List<String> beside(Reckoning all) {
+        FreezePlan.Between range = all.plan().rangeMinutes(Stage.SOFT_SERVE);
+        String minutes =
+                Say.of(
+                        "batch.beside.minutes",
+                        minutes(all.plan().minutesToSoftServe()),
+                        minutes(range.least()),
+                        minutes(range.most()));
+        return List.of(
+                all.plan().reaches(Stage.SOFT_SERVE) ? minutes : Say.of("batch.clock.never"),
+                all.keeping()
+                        .map(one -> Say.of("batch.beside.crystals", size(one.night())))
+                        .orElse(Say.of("batch.crystals.none")));
+    }
+
+    /**
      * A finding as two sentences.
      *
      * @param finding what to expect

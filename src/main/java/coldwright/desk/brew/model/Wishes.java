@@ -25,6 +25,8 @@ public enum Wishes {
     SCOOPABLE,
     /** Soft-serve within some minutes. */
     READY,
+    /** Crystals too small to be felt after one night. */
+    SMOOTH,
     /** Less sweet, the ice as before. */
     LESS_SWEET,
     /** No egg, as firm as before. */
@@ -58,7 +60,7 @@ public enum Wishes {
     public boolean fits(Glance glance) {
         Mix mix = glance.mix();
         return switch (this) {
-            case SCOOPABLE, READY -> true;
+            case SCOOPABLE, READY, SMOOTH -> true;
             case LESS_SWEET -> mix.sugarsPercent() > 0;
             case NO_EGG -> mix.allergens().contains(Allergen.EGG);
             case NO_ALCOHOL -> mix.alcoholPercent() > 0;
@@ -96,6 +98,7 @@ public enum Wishes {
             String wish = words(batch.freezerC(), minutes);
             return switch (this) {
                 case READY -> Sooner.of(recipe, Reckoning.of(batch), wish, minutes);
+                case SMOOTH -> Smoother.of(recipe, Reckoning.of(batch), wish);
                 case LESS_SWEET -> Sweeter.less(recipe, glance, wish, LESS);
                 default -> offered(recipe, glance, wish);
             };
@@ -119,7 +122,7 @@ public enum Wishes {
                     case NO_ALCOHOL -> Wish.noAlcohol(mix, Situation.SERVING_C);
                     case LESS_FAT ->
                             Wish.within(words, Trait.TOTAL_FAT, 0, LESS * mix.fatPercent());
-                    case READY, LESS_SWEET -> throw new AssertionError(this);
+                    case READY, SMOOTH, LESS_SWEET -> throw new AssertionError(this);
                 };
         List<Mend> mends = SmallestChange.smallest(OFFERS, mix, wish, atHand(mix));
         if (mends.isEmpty()) {

@@ -14,7 +14,10 @@ import coldwright.science.mix.Shelf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Map;
@@ -57,11 +60,48 @@ class BatchModelTest {
         assertTrue(page.figuresAreOfNow());
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "lean-sorbet-in-a-bag",
+                "rich-custard-in-a-tub",
+                "liqueur-that-will-not-set",
+                "after-heat-shock",
+                "class-of-thirty"
+            })
+    void eachFigureOfAWholeJobIsTheTerminals(String job) throws Exception {
+        Path file = Path.of("src/test/resources/jobs", job + ".batch");
+        String text = Files.readString(file);
+        Map<String, Object> terminal = ReckoningTree.of(Reckoning.of(BatchReader.read(job, text)));
+
+        BatchModel page = model(RecipeText.read(job, text).recipe());
+
+        assertEquals(terminal, ReckoningTree.of(page.figures().get().orElseThrow()));
+    }
+
+    @Test
+    void whatIsTakenIsNamedUntilItIsUndone() {
+        BatchModel batch = model(Recipe.toBegin("x"));
+        batch.take(batch.recipe().get().weighing(400), "half of it");
+        assertEquals(List.of("half of it"), batch.story().get().taken());
+
+        batch.undo();
+        assertEquals(List.of(), batch.story().get().taken());
+        batch.redo();
+        assertEquals(List.of("half of it"), batch.story().get().taken());
+    }
+
     @Test
     void whatIsKeptIsReadBackWithItsTargetsBoundsAndStory() throws BatchFault {
         Recipe recipe = RecipeText.read("f", FILE.formatted("churn")).recipe();
         Recipe typed = recipe.plus(new Line("2 tbps", "rum 40 %")).plus(new Line("", "sucr"));
-        Story story = new Story(3, 2, List.of("icy", "hard"), "scoopable at −18 °C");
+        Story story =
+                new Story(
+                        3,
+                        2,
+                        List.of("icy", "hard"),
+                        "scoopable at −18 °C",
+                        List.of("Add 39 g glucose."));
 
         RecipeText.Read back = RecipeText.read("f", RecipeText.of(typed, story));
 

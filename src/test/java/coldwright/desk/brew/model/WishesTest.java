@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchFault;
+import coldwright.batch.BatchFile;
 import coldwright.batch.BatchReader;
+import coldwright.batch.Keeping;
 import coldwright.batch.Reckoning;
 import coldwright.science.balance.Trait;
+import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 
 import org.junit.jupiter.api.Test;
@@ -87,6 +90,45 @@ class WishesTest {
         double is = of(first(Wishes.LESS_FAT.of(CUSTARD, 40))).mix().fatPercent();
 
         assertTrue(is <= wanted + ROUNDED && is >= wanted - WITHIN, "fat " + is);
+    }
+
+    @Test
+    void whatIsOfferedIsSmoothAfterANight() throws BatchFault {
+        Recipe tub = SORBET.by(SORBET.means().by(BatchFile.Method.SHAKEN));
+        assertTrue(nightUm(tub) > 50);
+        Answer answer = Wishes.SMOOTH.of(tub, 40);
+
+        assertFalse(answer.offers().isEmpty(), answer.said());
+        for (Offer offer : answer.offers()) {
+            assertTrue(nightUm(offer.recipe()) <= 50, offer.words());
+        }
+        Recipe smooth = answer.offers().get(0).recipe();
+        assertTrue(Wishes.SMOOTH.of(smooth, 40).offers().isEmpty());
+    }
+
+    private static double nightUm(Recipe recipe) throws BatchFault {
+        double um = of(recipe).keeping().orElseThrow().night().meanUm().middle();
+        BatchFile file = BatchReader.read("t", RecipeText.of(recipe));
+        assertEquals(um, Keeping.nightUm(file).orElseThrow().middle(), "both ways are the same");
+        return um;
+    }
+
+    @Test
+    void eachFindingSaysWhatCanBeTakenAgainstIt() throws BatchFault {
+        Reckoning all = of(CUSTARD.by(CUSTARD.means().by(BatchFile.Method.TUB)));
+        Recipe tub = CUSTARD.by(CUSTARD.means().by(BatchFile.Method.TUB));
+        List<Foreseen> found = Foreseen.of(tub, all);
+
+        assertEquals(all.findings(), found.stream().map(Foreseen::finding).toList());
+        Foreseen icy =
+                found.stream()
+                        .filter(one -> one.finding().symptom() == Symptom.ICY)
+                        .findFirst()
+                        .orElseThrow();
+        Recipe mended = icy.offers().get(0).recipe();
+        assertTrue(nightUm(mended) < nightUm(tub));
+        String um = Told.decimals(0, nightUm(mended)) + " µm";
+        assertTrue(icy.offers().get(0).words().contains("→ crystals of " + um), icy::toString);
     }
 
     @Test
