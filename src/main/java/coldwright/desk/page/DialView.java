@@ -87,6 +87,10 @@ final class DialView extends VBox {
                     switch (event.getCode()) {
                         case PAGE_UP -> model.turnBy(PAGE_NOTCHES);
                         case PAGE_DOWN -> model.turnBy(-PAGE_NOTCHES);
+                        // The slider takes these when they are let go, and the page
+                        // would have scrolled to its end by then.
+                        case HOME -> model.turn(model.dial().least());
+                        case END -> model.turn(model.dial().most());
                         default -> {
                             return;
                         }

@@ -56,8 +56,9 @@ final class PlayBar extends HBox {
         slider.addEventFilter(
                 KeyEvent.KEY_PRESSED,
                 event -> {
-                    if (event.getCode() == KeyCode.SPACE) {
-                        play.press();
+                    Runnable deed = deed(event.getCode());
+                    if (deed != null) {
+                        deed.run();
                         event.consume();
                     }
                 });
@@ -71,6 +72,16 @@ final class PlayBar extends HBox {
                             }
                         });
         getChildren().addAll(press, slider, time);
+    }
+
+    /** What a key does here, before the page would scroll at it. */
+    private Runnable deed(KeyCode code) {
+        return switch (code) {
+            case SPACE -> play::press;
+            case HOME -> () -> play.goTo(0);
+            case END -> () -> play.goTo(play.count() - 1);
+            default -> null;
+        };
     }
 
     /** Another drawing is shown. */

@@ -12,6 +12,7 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.SnippetModel;
 import coldwright.workbook.settings.Preferences;
 
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -32,6 +33,10 @@ import java.util.concurrent.Executors;
 @ExtendWith(ApplicationExtension.class)
 final class DialWindowTest {
     private static final ExecutorService WORK = Executors.newCachedThreadPool();
+
+    /** What comes of a run makes the page longer; at its ends it would stand at 0 or 1. */
+    private static final double AS_THE_PAGE_GROWS = 0.03;
+
     private static BenchRunner bench;
     private DeskModel desk;
     private Stage stage;
@@ -78,6 +83,30 @@ final class DialWindowTest {
         robot.type(KeyCode.PAGE_DOWN);
         waitFor(() -> OnPage.has(robot, "240") ? true : null, "ten notches down");
         assertTrue(slider.getAccessibleText().startsWith("top, 0 to 80 mm"));
+    }
+
+    @Test
+    void homeAndEndTurnTheDialAndLeaveThePageWhereItIs(FxRobot robot) throws Exception {
+        dialled(robot);
+        Slider slider = slider(robot);
+        ScrollPane page =
+                robot.lookup(
+                                node ->
+                                        node instanceof ScrollPane pane
+                                                && pane.getStyleClass().contains("reading"))
+                        .query();
+        robot.interact(
+                () -> {
+                    slider.requestFocus();
+                    page.setVvalue(0.1);
+                });
+        double before = page.getVvalue();
+        robot.type(KeyCode.END);
+        waitFor(() -> OnPage.has(robot, "800") ? true : null, "the value at 80");
+        assertEquals(before, page.getVvalue(), AS_THE_PAGE_GROWS);
+        robot.type(KeyCode.HOME);
+        waitFor(() -> OnPage.has(robot, "0") ? true : null, "the value at 0");
+        assertEquals(before, page.getVvalue(), AS_THE_PAGE_GROWS);
     }
 
     @Test
