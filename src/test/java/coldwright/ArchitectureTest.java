@@ -77,8 +77,8 @@ class ArchitectureTest {
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
                 "help     | text                          | help is words on names; who shows them or knows Java is not its business",
-                "print    | text figure lesson paint workbook | a handout is made of data; who runs a lesson is not its business",
-                "desk     | text science figure lesson bench paint batch workbook help | the window knows all but the commands",
+                "print    | text science figure lesson paint batch workbook | paper is made of data; who runs a lesson or asks for a sheet is not its business",
+                "desk     | text science figure lesson bench paint batch workbook help print | the window knows all but the commands",
                 "terminal | text science figure lesson bench paint batch workbook help print | the commands work where no window can",
             })
     void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {

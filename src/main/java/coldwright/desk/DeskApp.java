@@ -7,6 +7,7 @@ import coldwright.desk.model.Settings;
 import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
 import coldwright.desk.page.Frames;
+import coldwright.desk.page.HandoutChoice;
 import coldwright.desk.plate.FigurePainter;
 import coldwright.desk.plate.Pens;
 import coldwright.desk.say.Say;
@@ -14,6 +15,8 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
 import coldwright.paint.ChartPainter;
+import coldwright.print.Edition;
+import coldwright.print.Wish;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Loaded;
 import coldwright.workbook.Workbook;
@@ -35,8 +38,10 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -70,6 +75,7 @@ public final class DeskApp extends Application {
     private BenchRunner bench;
     private BatchShelf batches;
     private DeskModel desk;
+    private Printing press;
 
     private static Thread daemon(Runnable run, String name) {
         Thread thread = new Thread(run, "desk-" + name);
@@ -102,6 +108,12 @@ public final class DeskApp extends Application {
         bench = new BenchRunner(work, () -> settings.preferences().get());
         keeper = new Keeper(workbook, keeping, Platform::runLater, words -> desk.tell(words));
         desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, keeper);
+        press =
+                new Printing(
+                        work,
+                        Platform::runLater,
+                        () -> new BenchRunner(work, () -> settings.preferences().get()),
+                        words -> desk.tell(words));
         batches =
                 new BatchShelf(
                         DataFolder.usual().path().resolve("batches"),
@@ -135,6 +147,7 @@ public final class DeskApp extends Application {
                         address -> getHostServices().showDocument(address),
                         keeper::putAway,
                         (lesson, name) -> handIn(lesson, name, stage),
+                        (lesson, choice) -> handout(lesson, choice, stage),
                         () -> stage.setFullScreen(!stage.isFullScreen())));
     }
 
@@ -173,8 +186,7 @@ public final class DeskApp extends Application {
     }
 
     private void handIn(LessonModel lesson, String name, Stage stage) {
-        HandIn work =
-                HandIn.of(keeper.workOn(lesson), name, lesson.lesson(), java.time.Instant.now());
+        HandIn work = HandIn.of(keeper.workOn(lesson), name, lesson.lesson(), Instant.now());
         FileChooser chooser = new FileChooser();
         chooser.setTitle(Say.of("hand-in.save"));
         chooser.setInitialFileName(work.fileName());
@@ -186,6 +198,36 @@ public final class DeskApp extends Application {
             } catch (IOException e) {
                 desk.tell(Say.of("hand-in.failed", file, e.getMessage()));
             }
+        }
+    }
+
+    private void handout(LessonModel lesson, HandoutChoice choice, Stage stage) {
+        if (!lesson.gate().open().get() && choice.edition() != Edition.BLANK) {
+            desk.tell(Say.of("handout.not-agreed"));
+            return;
+        }
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Say.of("handout"));
+        chooser.setInitialFileName(lesson.key().name() + ".pdf");
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter("PDF", "*.pdf"),
+                        new FileChooser.ExtensionFilter("HTML", "*.html"));
+        File file = chooser.showSaveDialog(stage);
+        if (file != null) {
+            Optional<HandIn> own =
+                    choice.withWork()
+                            ? Optional.of(
+                                    HandIn.of(
+                                            keeper.workOn(lesson),
+                                            "",
+                                            lesson.lesson(),
+                                            Instant.now()))
+                            : Optional.empty();
+            press.write(
+                    lesson.lesson(),
+                    new Wish(choice.edition(), choice.paper(), false, own),
+                    file.toPath());
         }
     }
 

@@ -59,7 +59,7 @@ public final class Handout {
             html.append("</section>\n");
         }
         html.append(notes.html());
-        return Look.page(title, wish.paper(), html.toString());
+        return Look.HANDOUT.page(title, wish.paper(), html.toString());
     }
 
     private void about() {

@@ -4,22 +4,33 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
-/** The look of a handout: one style sheet for paper and screen. */
-final class Look {
-    private static final String STYLE = style();
+/** How a page looks: one style sheet for paper and screen. */
+enum Look {
+    /** A lesson. */
+    HANDOUT("handout.css", ""),
+    /** A batch on one sheet. */
+    MAKE("make.css", ""),
+    /** A batch of many lines on one sheet. */
+    MAKE_TIGHT("make.css", " class=\"tight\"");
 
-    private Look() {}
+    private final String style;
+    private final String body;
 
-    private static String style() {
-        try (InputStream in = Look.class.getResourceAsStream("handout.css")) {
+    Look(String file, String body) {
+        this.style = style(file);
+        this.body = body;
+    }
+
+    private static String style(String file) {
+        try (InputStream in = Look.class.getResourceAsStream(file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new IllegalStateException("the style sheet of handouts can't be read", e);
+            throw new IllegalStateException("the style sheet " + file + " can't be read", e);
         }
     }
 
     /** The whole file; the title is markup already. */
-    static String page(String title, Paper paper, String body) {
+    String page(String title, Paper paper, String content) {
         return """
                 <!DOCTYPE html>
                 <html xmlns="http://www.w3.org/1999/xhtml" lang="en-GB">
@@ -31,13 +42,13 @@ final class Look {
                 @page { size: %s; }
                 %s</style>
                 </head>
-                <body>
+                <body%s>
                 <p class="running">%s</p>
                 <main>
                 %s</main>
                 </body>
                 </html>
                 """
-                .formatted(title, paper.size(), STYLE, title, body);
+                .formatted(title, paper.size(), style, body, title, content);
     }
 }

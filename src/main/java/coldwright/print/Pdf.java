@@ -5,6 +5,9 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -49,6 +52,15 @@ public final class Pdf {
             throw new IllegalStateException("the pages can't be set", e);
         }
         return bytes.toByteArray();
+    }
+
+    /** How many pages a PDF file has. */
+    static int pageCount(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        } catch (IOException e) {
+            throw new IllegalStateException("the pages just set can't be read", e);
+        }
     }
 
     private static void font(

@@ -6,25 +6,31 @@ import coldwright.batch.BatchText;
 import coldwright.batch.Reckoning;
 import coldwright.batch.ReckoningText;
 import coldwright.batch.ReckoningTree;
+import coldwright.print.MakeSheet;
+import coldwright.print.Paper;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
-/** {@code batch FILE [--json]}. */
+/** {@code batch FILE [--json | --sheet OUT]}. */
 @Command(
         name = "batch",
         description = {
             "Reads a batch file and prints the whole reckoning: what is in it, how it freezes, how"
-                    + " long that takes, crystals, sweetness, and what to expect and mend."
+                    + " long that takes, crystals, sweetness, and what to expect and mend. With"
+                    + " --sheet it writes one page to make it by instead."
         },
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
             "0:the batch was reckoned",
-            "2:the file can't be used; a sentence says why"
+            "2:the file can't be used or written; a sentence says why"
         })
 final class BatchCommand implements Callable<Integer> {
     private final Screen screen;
@@ -35,6 +41,21 @@ final class BatchCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")
     private boolean json;
 
+    @Option(
+            names = "--sheet",
+            paramLabel = "OUT",
+            description =
+                    "Writes a sheet for the kitchen: amounts, method, shopping, ice and salt,"
+                            + " cautions; a name that ends in .pdf or .html.")
+    private Path sheet;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            defaultValue = "a4",
+            description = "The paper of the sheet; a4 if left out.")
+    private String paper;
+
     BatchCommand(Screen screen) {
         this.screen = screen;
     }
@@ -44,14 +65,38 @@ final class BatchCommand implements Callable<Integer> {
         try {
             BatchFile batch = BatchText.read(file);
             Reckoning reckoning = Reckoning.of(batch);
+            if (sheet != null) {
+                return write(reckoning);
+            }
             screen.say(
                     json
                             ? JsonText.of(ReckoningTree.of(reckoning))
                             : ReckoningText.of(reckoning).stripTrailing());
             return Exit.DONE;
-        } catch (BatchFault e) {
+        } catch (BatchFault | IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
+    }
+
+    private int write(Reckoning reckoning) {
+        boolean pdf = PaperFile.isPdf(sheet);
+        Paper on = PaperFile.paper(paper);
+        MakeSheet.Pages pages = pdf ? MakeSheet.pdf(reckoning, on) : null;
+        byte[] bytes =
+                pdf
+                        ? pages.bytes()
+                        : MakeSheet.html(reckoning, on).getBytes(StandardCharsets.UTF_8);
+        try {
+            Files.write(sheet, bytes);
+        } catch (IOException e) {
+            throw PaperFile.notWritten(sheet);
+        }
+        screen.say(
+                pdf && pages.pages() > 1
+                        ? "%s, on %d pages, for it is too long for one"
+                                .formatted(sheet, pages.pages())
+                        : sheet.toString());
+        return Exit.DONE;
     }
 }

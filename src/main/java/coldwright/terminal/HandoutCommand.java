@@ -5,7 +5,6 @@ import coldwright.lesson.LessonShelf;
 import coldwright.print.Edition;
 import coldwright.print.Given;
 import coldwright.print.Handout;
-import coldwright.print.Paper;
 import coldwright.print.Pdf;
 import coldwright.print.Wish;
 import coldwright.text.TextFile;
@@ -20,7 +19,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -96,7 +94,7 @@ final class HandoutCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            boolean pdf = isPdf();
+            boolean pdf = PaperFile.isPdf(file);
             Wish wish = wish();
             List<Lesson> lessons = Packs.lessons(words, shelf);
             requireLeave(lessons, wish);
@@ -132,33 +130,14 @@ final class HandoutCommand implements Callable<Integer> {
         return file.resolveSibling(name.substring(0, end) + "-" + own + name.substring(end));
     }
 
-    private boolean isPdf() {
-        String name = file.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".pdf") && !name.endsWith(".html")) {
-            throw new IllegalArgumentException(
-                    file + " is no handout's file; its name must end in .pdf or .html");
-        }
-        if (Files.isDirectory(file)) {
-            throw new IllegalArgumentException(file + " is a folder; name a file in it");
-        }
-        return name.endsWith(".pdf");
-    }
-
     private Wish wish() {
         if (blank && answers) {
             throw new IllegalArgumentException(
                     "--blank and --answers exclude each other; ask for two handouts");
         }
-        Paper sheet =
-                switch (paper.toLowerCase(Locale.ROOT)) {
-                    case "a4" -> Paper.A4;
-                    case "letter" -> Paper.LETTER;
-                    default ->
-                            throw new IllegalArgumentException(
-                                    "--paper is %s; it must be a4 or letter".formatted(paper));
-                };
         Edition edition = blank ? Edition.BLANK : answers ? Edition.ANSWERS : Edition.READER;
-        return new Wish(edition, sheet, data, Optional.ofNullable(work).map(this::handIn));
+        return new Wish(
+                edition, PaperFile.paper(paper), data, Optional.ofNullable(work).map(this::handIn));
     }
 
     private HandIn handIn(Path path) {
@@ -182,9 +161,7 @@ final class HandoutCommand implements Callable<Integer> {
         try {
             Files.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            screen.complain(
-                    to
-                            + " can't be written; look whether its folder is there and may be written to");
+            screen.complain(PaperFile.notWritten(to).getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());

@@ -3,14 +3,10 @@ package coldwright.terminal;
 import coldwright.bench.Outcome;
 import coldwright.bench.Run;
 import coldwright.lesson.Lesson;
-import coldwright.lesson.Part;
 import coldwright.print.Given;
+import coldwright.print.Played;
 import coldwright.workbook.handin.HandIn;
-import coldwright.workbook.handin.HandedStep;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,15 +15,7 @@ final class LessonRun {
     /** The type of a line that printed; what it gives is of no interest. */
     private static final String PRINTING = "PrintStream";
 
-    private final Optional<HandIn> work;
-    private final Runs runs;
-    private final List<String> above = new ArrayList<>();
-    private final Map<Integer, Given> given = new HashMap<>();
-
-    private LessonRun(Optional<HandIn> work, Runs runs) {
-        this.work = work;
-        this.runs = runs;
-    }
+    private LessonRun() {}
 
     /**
      * Runs it.
@@ -38,26 +26,7 @@ final class LessonRun {
      * @return what each gave, by the line of its fence
      */
     static Map<Integer, Given> of(Lesson lesson, Optional<HandIn> work, Runs runs) {
-        LessonRun run = new LessonRun(work, runs);
-        run.step("", lesson.opening());
-        lesson.steps().forEach(step -> run.step(step.title(), step.parts()));
-        return run.given;
-    }
-
-    private void step(String name, List<Part> parts) {
-        Optional<HandedStep> handed = work.flatMap(one -> one.step(name));
-        int index = 0;
-        for (Part part : parts) {
-            if (part instanceof Part.Snippet snippet) {
-                int at = index++;
-                String code = handed.flatMap(step -> step.text(at)).orElse(snippet.code());
-                Run run = runs.run(above, code);
-                if (run.outcome().finished()) {
-                    above.add(code);
-                }
-                given.put(snippet.line(), given(run));
-            }
-        }
+        return Played.of(lesson, work, (above, snippet) -> given(runs.run(above, snippet)));
     }
 
     private static Given given(Run run) {

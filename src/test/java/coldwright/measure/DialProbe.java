@@ -62,7 +62,13 @@ public final class DialProbe {
                             LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
             Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
             Deeds deeds =
-                    new Deeds(() -> {}, address -> {}, () -> {}, (lesson, name) -> {}, () -> {});
+                    new Deeds(
+                            () -> {},
+                            address -> {},
+                            () -> {},
+                            (lesson, name) -> {},
+                            (lesson, choice) -> {},
+                            () -> {});
             DeskView view = new DeskView(desk, new Settings(Preferences.usual()), pens, deeds);
             stage.setScene(new Scene(view, 1280, 800));
             stage.show();

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.lesson.LessonShelf;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -145,5 +146,23 @@ class TerminalTest {
         typed.screen().say("a\u001b[31mb\u0007\tc\nd\u009b");
         assertEquals("a[31mb\tc\nd\n", typed.out());
         assertFalse(typed.screen().gone());
+    }
+
+    @Test
+    void aBatchBecomesASheetForTheKitchen(@TempDir Path at) throws IOException {
+        Path file =
+                Files.writeString(
+                        at.resolve("sorbet.batch"),
+                        "ingredient,grams\nblood orange juice,600\nsucrose,150\n");
+        Path html = at.resolve("sheet.html");
+        Typed typed = Typed.nobody();
+        assertEquals(
+                Exit.DONE,
+                typed.obey("batch", file.toString(), "--sheet", html.toString()),
+                typed.err());
+        assertEquals(true, Files.readString(html).contains("<h2>Cautions</h2>"));
+        String wrong = at.resolve("sheet.doc").toString();
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("batch", file.toString(), "--sheet", wrong));
+        assertEquals(true, typed.err().contains("its name must end in .pdf or .html"), typed.err());
     }
 }

@@ -48,14 +48,13 @@ final class SheetFile {
         Paper paper =
                 kind != null && kind.getDescription().contains("Letter") ? Paper.LETTER : Paper.A4;
         told.setText(Say.of("batch.file.sheet.going", file.getName()));
-        CompletableFuture.supplyAsync(() -> write(all, name, paper, file.toPath()))
+        CompletableFuture.supplyAsync(() -> write(all, paper, file.toPath()))
                 .exceptionally(e -> Say.of("batch.file.not-kept", file, e.getMessage()))
                 .thenAcceptAsync(told::setText, Platform::runLater);
     }
 
     /** Writes it; says how that went. */
-    static String write(Reckoning reckoned, String name, Paper paper, Path file) {
-        Reckoning all = reckoned;
+    static String write(Reckoning all, Paper paper, Path file) {
         try {
             if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
                 Files.write(file, MakeSheet.html(all, paper).getBytes(StandardCharsets.UTF_8));

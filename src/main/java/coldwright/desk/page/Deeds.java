@@ -12,6 +12,7 @@ import java.util.function.Consumer;
  * @param openLink follows a link
  * @param putAway moves all that was kept out of the way
  * @param handIn writes a lesson's work, under the learner's name, to a file for the teacher
+ * @param handout sets a lesson for paper
  * @param fullScreen makes the window fill the screen, or no longer
  */
 public record Deeds(
@@ -19,4 +20,5 @@ public record Deeds(
         Consumer<String> openLink,
         Runnable putAway,
         BiConsumer<LessonModel, String> handIn,
+        BiConsumer<LessonModel, HandoutChoice> handout,
         Runnable fullScreen) {}

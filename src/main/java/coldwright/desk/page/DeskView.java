@@ -286,7 +286,8 @@ public final class DeskView extends StackPane {
                         deeds.openLink(),
                         () -> desk.agree(model),
                         desk::turnWorkshop,
-                        name -> deeds.handIn().accept(model, name));
+                        name -> deeds.handIn().accept(model, name),
+                        choice -> deeds.handout().accept(model, choice));
         FigureColumn figures = new FigureColumn(model.inSight().get(), state.room(), model.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         return new Spread(lesson, figures, new HBox(lesson, figures));

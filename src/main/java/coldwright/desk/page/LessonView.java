@@ -42,6 +42,7 @@ final class LessonView extends ScrollPane {
     private final Consumer<String> openLink;
     private final Runnable agree;
     private final Runnable workshop;
+    private final Consumer<HandoutChoice> handout;
     private final VBox column = new VBox();
     private final Region endPaper = new Region();
     private final List<StepView> steps = new ArrayList<>();
@@ -55,7 +56,9 @@ final class LessonView extends ScrollPane {
             Consumer<String> openLink,
             Runnable agree,
             Runnable workshop,
-            Consumer<String> handIn) {
+            Consumer<String> handIn,
+            Consumer<HandoutChoice> handout) {
+        this.handout = handout;
         this.workshop = workshop;
         this.model = model;
         this.agree = agree;
@@ -157,7 +160,9 @@ final class LessonView extends ScrollPane {
         HBox row = new HBox(all, stop, room, progress);
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("deeds-row");
-        VBox deeds = new VBox(row, anew);
+        Folded paper =
+                new Folded(Say.of("handout"), Say.of("handout"), () -> new HandoutView(handout));
+        VBox deeds = new VBox(row, paper, anew);
         deeds.getStyleClass().add("deeds");
         return deeds;
     }

@@ -73,6 +73,7 @@ final class TestDesk {
                                         address -> {},
                                         () -> {},
                                         (lesson, name) -> {},
+                                        (lesson, choice) -> {},
                                         () -> {})),
                         1200,
                         780));

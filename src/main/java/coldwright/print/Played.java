@@ -1,0 +1,69 @@
+package coldwright.print;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.Part;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.handin.HandedStep;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The snippets of a lesson, or what a learner made of them, played from top to bottom. */
+public final class Played {
+    private final Optional<HandIn> work;
+    private final Player player;
+    private final List<String> above = new ArrayList<>();
+    private final Map<Integer, Given> given = new HashMap<>();
+
+    private Played(Optional<HandIn> work, Player player) {
+        this.work = work;
+        this.player = player;
+    }
+
+    /** Whoever runs snippets. */
+    @FunctionalInterface
+    public interface Player {
+        /**
+         * Runs one and waits for it.
+         *
+         * @param above the snippets above that ran to their end, in order
+         * @param snippet the snippet
+         * @return what it gave; with no trouble if it ran to its end
+         */
+        Given play(List<String> above, String snippet);
+    }
+
+    /**
+     * Plays a lesson.
+     *
+     * @param lesson the lesson
+     * @param work a learner's snippets, in place of the author's
+     * @param player runs them
+     * @return what each gave, by the line of its fence
+     */
+    public static Map<Integer, Given> of(Lesson lesson, Optional<HandIn> work, Player player) {
+        Played played = new Played(work, player);
+        played.step("", lesson.opening());
+        lesson.steps().forEach(step -> played.step(step.title(), step.parts()));
+        return played.given;
+    }
+
+    private void step(String name, List<Part> parts) {
+        Optional<HandedStep> handed = work.flatMap(one -> one.step(name));
+        int index = 0;
+        for (Part part : parts) {
+            if (part instanceof Part.Snippet snippet) {
+                int at = index++;
+                String code = handed.flatMap(step -> step.text(at)).orElse(snippet.code());
+                Given one = player.play(List.copyOf(above), code);
+                if (one.trouble().isEmpty()) {
+                    above.add(code);
+                }
+                given.put(snippet.line(), one);
+            }
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package coldwright.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.batch.BatchFault;
+import coldwright.batch.BatchReader;
+import coldwright.batch.Reckoning;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Shelf;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+class MakeSheetTest {
+    private static Reckoning batch(String name) throws BatchFault, IOException {
+        try (InputStream in = MakeSheetTest.class.getResourceAsStream("/batches/" + name)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return Reckoning.of(BatchReader.read(name, text));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sorbet, A4", "oat, A4", "caramel, A4", "coffee, A4",
+        "sorbet, LETTER", "oat, LETTER", "caramel, LETTER", "coffee, LETTER"
+    })
+    void aUsualBatchFitsOnePage(String name, Paper paper) throws BatchFault, IOException {
+        MakeSheet.Pages pages = MakeSheet.pdf(batch(name + ".batch"), paper);
+        assertEquals(1, pages.pages());
+        try (PDDocument document = Loader.loadPDF(pages.bytes())) {
+            assertEquals(1, document.getNumberOfPages());
+        }
+    }
+
+    @Test
+    void aBatchOfManyLinesTakesMorePagesAndSaysSo() throws BatchFault {
+        StringBuilder own = new StringBuilder("name: Long\n");
+        StringBuilder rows = new StringBuilder("\ningredient,grams\n");
+        for (int i = 0; i < 90; i++) {
+            own.append("own: syrup %d = water 60, sucrose 40%n".formatted(i));
+            rows.append("syrup %d,%d%n".formatted(i, 10 + i));
+        }
+        Reckoning all = Reckoning.of(BatchReader.read("long", own.toString() + rows));
+        int pages = MakeSheet.pdf(all, Paper.A4).pages();
+        assertTrue(pages > 1, "pages: " + pages);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sorbet, Ice with salt, true",
+        "sorbet, Raw egg, false",
+        "sorbet, Alcohol</b>, false",
+        "sorbet, <b>Hot sugar, false",
+        "sorbet, pasteurise, false",
+        "oat, Raw flour and oats, true",
+        "oat, Ice with salt, false",
+        "oat, No glass, true",
+        "caramel, Raw egg, true",
+        "caramel, <b>Hot sugar, true",
+        "caramel, 21 CFR 1240.61(c), true",
+        "caramel, Moving parts, true",
+        "coffee, Alcohol</b>, true",
+        "coffee, Then stir in rum, true",
+        "coffee, Shake or stir through after, true"
+    })
+    void saysWhatConcernsThisBatchAndNoMore(String name, String words, boolean said)
+            throws BatchFault, IOException {
+        assertEquals(said, MakeSheet.html(batch(name + ".batch"), Paper.A4).contains(words), words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"sorbet", "oat", "caramel", "coffee"})
+    void theFileIsCompleteInItselfAndToldToEverybody(String name) throws BatchFault, IOException {
+        Pages.requireSound(MakeSheet.html(batch(name + ".batch"), Paper.A4));
+    }
+
+    @Test
+    void spoonsStandOnlyWhereTheyAreHonest() {
+        assertEquals(Optional.of("1 cup"), Spoons.of(Amount.grams(200, Shelf.SUCROSE)));
+        assertEquals(Optional.of("½ tsp"), Spoons.of(Amount.grams(2.08, Shelf.SUCROSE)));
+        assertEquals(
+                Optional.of("1 cup and 1 tbsp"), Spoons.of(Amount.grams(212.5, Shelf.SUCROSE)));
+        assertEquals(Optional.empty(), Spoons.of(Amount.grams(200, Shelf.GLUCOSE)));
+        assertEquals(Optional.empty(), Spoons.of(Amount.grams(0.2, Shelf.SUCROSE)));
+    }
+
+    @Test
+    void theIceIsThatOfTheFile() throws BatchFault, IOException {
+        String html = MakeSheet.html(batch("sorbet.batch"), Paper.A4);
+        assertTrue(html.contains("ice, 2000\u00A0g"), html);
+        assertTrue(html.contains("table or rock salt, 500\u00A0g"), html);
+        assertFalse(MakeSheet.html(batch("oat.batch"), Paper.A4).contains("rock salt"));
+    }
+
+    @Test
+    void aFilesNameIsPlain() {
+        assertEquals("blood-orange-sorbet-make-sheet", MakeSheet.fileName("Blood-orange / sorbet"));
+        assertEquals("make-sheet", MakeSheet.fileName("../.."));
+    }
+}
