@@ -121,7 +121,7 @@ public final class MeasuredRun {
                 command.add("-D" + name + "=" + System.getProperty(name));
             }
         }
-        command.addAll(List.of("-XX:+UseSerialGC", "-Xmx384m", "-cp"));
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx384m", "-cp"));
         command.add(System.getProperty("java.class.path"));
         return command;
     }
@@ -133,7 +133,6 @@ public final class MeasuredRun {
                 3,
                 () -> {
                     List<String> command = java();
-                    command.add(1, "-XX:TieredStopAtLevel=1");
                     command.addAll(List.of("coldwright.Main", "check", "lessons"));
                     Process process =
                             new ProcessBuilder(command)
