@@ -6,6 +6,8 @@ import coldwright.science.crystal.Method;
 import coldwright.science.mix.Mix;
 
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /**
  * The ice crystals of a batch on three days.
@@ -49,12 +51,15 @@ public record Keeping(CrystalStory drawn, CrystalStory night, CrystalStory fortn
     static Optional<Keeping> of(Mix mix, Method method, double minutes, double freezerC) {
         try {
             CrystalStory drawn = drawn(mix, method, minutes);
-            return Optional.of(
-                    new Keeping(
-                            drawn,
-                            drawn.storedAt(freezerC).forHours(NIGHT_HOURS),
-                            drawn.storedAt(freezerC).swinging(SWING_C).forDays(FORTNIGHT_DAYS)));
-        } catch (IllegalArgumentException | IllegalStateException e) {
+            CompletableFuture<CrystalStory> fortnight =
+                    CompletableFuture.supplyAsync(
+                            () ->
+                                    drawn.storedAt(freezerC)
+                                            .swinging(SWING_C)
+                                            .forDays(FORTNIGHT_DAYS));
+            CrystalStory night = drawn.storedAt(freezerC).forHours(NIGHT_HOURS);
+            return Optional.of(new Keeping(drawn, night, fortnight.join()));
+        } catch (IllegalArgumentException | IllegalStateException | CompletionException e) {
             return Optional.empty();
         }
     }

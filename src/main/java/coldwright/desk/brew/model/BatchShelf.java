@@ -5,7 +5,6 @@ import coldwright.desk.say.Say;
 import coldwright.workbook.AtomicFile;
 
 import javafx.beans.InvalidationListener;
-import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 
@@ -16,14 +15,10 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -37,20 +32,15 @@ public final class BatchShelf implements AutoCloseable {
     public static final String ENDING = ".batch";
 
     private static final String AWAY = ".away";
-    private static final String RECENT = "recent.txt";
-    private static final int MOST_RECENT = 6;
     private static final int MOST_BYTES = 1_000_000;
-    private static final long WAIT_MS = 400;
 
     private final Path folder;
     private final ScheduledExecutorService background;
     private final Executor window;
     private final Consumer<String> tell;
     private final BooleanSupplier may;
-    private final Map<String, String> waiting = new LinkedHashMap<>();
-    private final ObservableList<Path> recent = FXCollections.observableArrayList();
-    private final ObservableList<Path> shown = FXCollections.unmodifiableObservableList(recent);
-    private boolean scheduled;
+    private final Unwritten unwritten;
+    private final Recents recent;
 
     /**
      * Makes a shelf; nothing is read yet.
@@ -72,6 +62,13 @@ public final class BatchShelf implements AutoCloseable {
         this.window = window;
         this.tell = tell;
         this.may = may;
+        this.unwritten =
+                new Unwritten(
+                        folder,
+                        background,
+                        may,
+                        (name, e) -> say(Say.of("batch.file.not-kept", name, said(e))));
+        this.recent = new Recents(folder, may);
     }
 
     /**
@@ -112,51 +109,16 @@ public final class BatchShelf implements AutoCloseable {
     private void write(BatchModel batch) {
         Story story = batch.story().get();
         String text = RecipeText.of(batch.recipe().get(), story);
-        synchronized (waiting) {
-            waiting.put(nameOf(story), text);
-            if (scheduled) {
-                return;
-            }
-            scheduled = true;
-        }
-        try {
-            background.schedule(this::flush, WAIT_MS, TimeUnit.MILLISECONDS);
-        } catch (RejectedExecutionException e) {
-            flush();
-        }
+        unwritten.put(nameOf(story), text);
     }
 
     private static String nameOf(Story story) {
         return "batch-" + story.number() + ENDING;
     }
 
-    /** Writes what waits, on the calling thread. */
-    private void flush() {
-        Map<String, String> now;
-        synchronized (waiting) {
-            now = new LinkedHashMap<>(waiting);
-            waiting.clear();
-            scheduled = false;
-        }
-        if (!may.getAsBoolean()) {
-            return;
-        }
-        now.forEach(
-                (name, text) -> {
-                    try {
-                        Files.createDirectories(folder);
-                        AtomicFile.write(folder.resolve(name), text);
-                    } catch (IOException e) {
-                        say(Say.of("batch.file.not-kept", name, said(e)));
-                    }
-                });
-    }
-
     private void putAway(BatchModel batch) {
         String name = nameOf(batch.story().get());
-        synchronized (waiting) {
-            waiting.remove(name);
-        }
+        unwritten.forget(name);
         background.execute(
                 () -> {
                     Path file = folder.resolve(name);
@@ -186,7 +148,8 @@ public final class BatchShelf implements AutoCloseable {
                     setAside(file, e);
                 }
             }
-            readRecent();
+            List<Path> opened = recent.read();
+            window.execute(() -> recent.show(opened));
         } catch (IOException e) {
             say(Say.of("batch.file.unread", folder.toString(), said(e)));
         }
@@ -280,47 +243,25 @@ public final class BatchShelf implements AutoCloseable {
                 });
     }
 
-    private void remember(Path file) {
-        Path whole = file.toAbsolutePath();
-        recent.remove(whole);
-        recent.add(0, whole);
-        while (recent.size() > MOST_RECENT) {
-            recent.remove(recent.size() - 1);
-        }
-        String text = String.join("\n", recent.stream().map(Path::toString).toList());
-        background.execute(
-                () -> {
-                    try {
-                        if (may.getAsBoolean()) {
-                            Files.createDirectories(folder);
-                            AtomicFile.write(folder.resolve(RECENT), text);
-                        }
-                    } catch (IOException e) {
-                        say(Say.of("batch.file.not-kept", RECENT, said(e)));
-                    }
-                });
-    }
-
-    private void readRecent() throws IOException {
-        Path file = folder.resolve(RECENT);
-        if (Files.exists(file)) {
-            List<Path> paths =
-                    Files.readAllLines(file, StandardCharsets.UTF_8).stream()
-                            .filter(line -> !line.isBlank() && line.indexOf('\0') < 0)
-                            .limit(MOST_RECENT)
-                            .map(Path::of)
-                            .toList();
-            window.execute(() -> recent.setAll(paths));
-        }
-    }
-
     /**
      * The cook's files that were opened or saved last.
      *
      * @return the latest first
      */
     public ObservableList<Path> recent() {
-        return shown;
+        return recent.files();
+    }
+
+    private void remember(Path file) {
+        String text = recent.plus(file);
+        background.execute(
+                () -> {
+                    try {
+                        recent.write(text);
+                    } catch (IOException e) {
+                        say(Say.of("batch.file.not-kept", Recents.FILE, said(e)));
+                    }
+                });
     }
 
     private static String said(Exception trouble) {
@@ -336,6 +277,6 @@ public final class BatchShelf implements AutoCloseable {
     /** Writes what waits. */
     @Override
     public void close() {
-        flush();
+        unwritten.flush();
     }
 }

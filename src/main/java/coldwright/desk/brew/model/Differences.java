@@ -15,6 +15,9 @@ import java.util.Set;
 
 /** What two batches differ in, named. */
 public final class Differences {
+    /** Smaller differences are rounding, in the unit of the figure. */
+    private static final double WORTH_TELLING = 0.1;
+
     private Differences() {}
 
     /**
@@ -137,7 +140,7 @@ public final class Differences {
     private static void figure(List<String> words, String key, int places, double a, double b) {
         String from = Told.decimals(places, a);
         String to = Told.decimals(places, b);
-        if (!from.equals(to)) {
+        if (!from.equals(to) && Math.abs(a - b) >= WORTH_TELLING) {
             words.add(Say.of(key, from, to));
         }
     }

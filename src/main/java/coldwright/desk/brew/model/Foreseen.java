@@ -15,7 +15,8 @@ import java.util.List;
  * @param offers changes to the batch, the smallest first; may be empty
  */
 public record Foreseen(Finding finding, List<Offer> offers) {
-    private static final int MOST_OFFERS = 2;
+    /** The page stays short; wishes and tasting offer more. */
+    private static final int MOST_OFFERS = 1;
 
     public Foreseen {
         offers = List.copyOf(offers);

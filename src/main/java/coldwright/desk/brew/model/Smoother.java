@@ -76,7 +76,7 @@ final class Smoother {
                 .map(
                         um ->
                                 new Offer(
-                                        Say.of("batch.sized", offer.words(), size(um)),
+                                        Say.of("batch.sized", bare(offer.words()), size(um)),
                                         offer.besides(),
                                         offer.recipe()))
                 .orElse(offer);
@@ -85,7 +85,9 @@ final class Smoother {
     private static Offer offer(Recipe was, Way way) {
         String change = String.join("; ", Differences.between(was, way.recipe()));
         return Wishes.offer(
-                was, Say.of("batch.sized", Told.sentence(change), size(way.um())), way.recipe());
+                was,
+                Say.of("batch.sized", bare(Told.sentence(change)), size(way.um())),
+                way.recipe());
     }
 
     private static List<Way> ways(Recipe recipe, Reckoning now) {
@@ -151,6 +153,11 @@ final class Smoother {
         } catch (BatchFault e) {
             return Optional.empty();
         }
+    }
+
+    /** Without the full stop, since an arrow follows. */
+    private static String bare(String sentence) {
+        return sentence.replaceAll("\\.$", "");
     }
 
     private static String size(Band um) {
