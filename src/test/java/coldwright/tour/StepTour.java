@@ -104,16 +104,22 @@ final class StepTour {
                     run.requestFocus();
                     run.fire();
                 });
-        double ms =
-                Hands.await(
-                        () -> !Hands.within(snippet, "run-word").findFirst().get().isDisabled(),
-                        RUN_PATIENCE_S);
+        double ms = rest(snippet);
         runMs.add(ms);
         if (Double.isNaN(ms)) {
             troubles.add("a run did not end");
         }
-        Hands.settle(SETTLE_MS);
         troubles.addAll(Hands.ask(() -> wrong(snippet)));
+    }
+
+    /** Waits until a snippet runs no more; after how many milliseconds. */
+    private static double rest(Node snippet) throws Exception {
+        double ms =
+                Hands.await(
+                        () -> !Hands.within(snippet, "run-word").findFirst().get().isDisabled(),
+                        RUN_PATIENCE_S);
+        Hands.settle(SETTLE_MS);
+        return ms;
     }
 
     /** What a snippet says that is not as it should be. */
@@ -140,7 +146,7 @@ final class StepTour {
             dialMs.addAll(dial.ms());
             for (String end : List.of("least", "most")) {
                 dial.goTo(end);
-                Hands.settle(SETTLE_MS);
+                rest(snippet);
                 for (String one : Hands.ask(() -> wrong(snippet))) {
                     troubles.add("dial " + (i + 1) + " at its " + end + ": " + one);
                 }
