@@ -104,7 +104,8 @@ public final class Handout {
                 check(check);
             } else if (part instanceof Part.Teacher note) {
                 if (wish.edition() == Edition.ANSWERS) {
-                    html.append("<aside class=\"teacher\">\n<h3>For the teacher</h3>\n");
+                    html.append(
+                            "<aside class=\"teacher\">\n<p class=\"for\">For the teacher</p>\n");
                     html.append(Markup.prose(note.nodes())).append("</aside>\n");
                 }
             } else {
