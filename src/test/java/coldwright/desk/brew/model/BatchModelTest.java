@@ -76,7 +76,10 @@ class BatchModelTest {
 
         BatchModel page = model(RecipeText.read(job, text).recipe());
 
-        assertEquals(terminal, ReckoningTree.of(page.figures().get().orElseThrow()));
+        Reckoning all = page.figures().get().orElseThrow();
+        assertEquals(terminal, ReckoningTree.of(all));
+        int shared = all.plan().freeze().holder().count(all.plan().volumeL());
+        assertEquals(1, shared, "a part of the batch fits its vessel and is not parted again");
     }
 
     @Test
