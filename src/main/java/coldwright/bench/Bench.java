@@ -212,7 +212,7 @@ public final class Bench implements AutoCloseable {
             asked.answer().complete(names);
         } catch (CancellationException e) {
             // a run goes first, or nobody wants to know any more
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | Error e) {
             System.getLogger("coldwright.bench")
                     .log(System.Logger.Level.WARNING, "no names were found", e);
             answered(asked);
@@ -241,7 +241,7 @@ public final class Bench implements AutoCloseable {
             return new Outcome.Stopped();
         } catch (IllegalArgumentException | LiveBench.BenchLostException e) {
             return new Outcome.Died(e.getMessage());
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | Error e) { // whatever the compiler throws, the worker lives on
             System.getLogger("coldwright.bench").log(System.Logger.Level.ERROR, "a run broke", e);
             return new Outcome.Died("the bench broke at this snippet; run it again: " + e);
         }

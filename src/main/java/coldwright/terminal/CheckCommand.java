@@ -2,14 +2,17 @@ package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonShelf;
+import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /** {@code check LESSON...}. */
@@ -17,7 +20,9 @@ import java.util.concurrent.Callable;
         name = "check",
         description = {
             "Runs every snippet of the lessons, every line of their checks and every number that their text holds to the calculator. For each failure it"
-                    + " prints a line: file:line: what, expected, got."
+                    + " prints a line: file:line: what, expected, got.",
+            "Or, for hand-ins (FILE.handin.txt, or a folder of them): runs what learners handed in"
+                    + " and prints who, what runs, what holds, and what they expected."
         },
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
@@ -28,6 +33,9 @@ import java.util.concurrent.Callable;
 final class CheckCommand implements Callable<Integer> {
     private static final int MOST_SECONDS = 3600;
 
+    /** A class of thirty is to be checked soon, whatever one of them wrote. */
+    private static final Duration FOR_HAND_INS = Duration.ofSeconds(10);
+
     private final Screen screen;
     private final LessonShelf shelf;
 
@@ -35,15 +43,30 @@ final class CheckCommand implements Callable<Integer> {
             paramLabel = "LESSON",
             arity = "1..*",
             description =
-                    "Numbers or names of lessons, lesson files, or folders or zip files of them.")
+                    "Numbers or names of lessons, lesson files, or folders or zip files of them; or"
+                            + " hand-ins and folders of them.")
     private List<String> words;
 
     @Option(
             names = "--seconds",
             paramLabel = "N",
-            defaultValue = "60",
-            description = "How long one snippet may run before it is stopped; 60 if left out.")
-    private int seconds;
+            description =
+                    "How long one snippet may run before it is stopped; if left out, 60 for lessons"
+                            + " and 10 for hand-ins.")
+    private Integer seconds;
+
+    @Option(
+            names = "--table",
+            paramLabel = "FILE.csv",
+            description =
+                    "Of hand-ins: writes a table for a spreadsheet, a row each; and FILE-steps.csv,"
+                            + " a row for each step.")
+    private Path table;
+
+    @Option(
+            names = "--brief",
+            description = "Of hand-ins: only the table, not what came of each step.")
+    private boolean brief;
 
     CheckCommand(Screen screen, LessonShelf shelf) {
         this.screen = screen;
@@ -55,18 +78,36 @@ final class CheckCommand implements Callable<Integer> {
         List<Lesson> lessons = new ArrayList<>();
         try {
             requireSeconds();
-            if (words.stream().anyMatch(HandInChecks::isMeant)) {
-                return new HandInChecks(screen, shelf, Duration.ofSeconds(seconds)).check(words);
+            if (words.stream().anyMatch(HandInFiles::areMeantBy)) {
+                return new HandInChecks(
+                                screen,
+                                shelf,
+                                patience(FOR_HAND_INS),
+                                Optional.ofNullable(table),
+                                brief)
+                        .check(words);
+            }
+            if (table != null || brief) {
+                throw new IllegalArgumentException(
+                        "--table and --brief are for hand-ins, whose names end in "
+                                + HandIn.ENDING);
             }
             words.forEach(word -> lessons.addAll(Packs.lessons(word, shelf)));
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
-        return new LessonChecks(screen, Duration.ofSeconds(seconds)).check(lessons);
+        return new LessonChecks(screen, patience(Runs.PATIENCE)).check(lessons);
+    }
+
+    private Duration patience(Duration usual) {
+        return seconds == null ? usual : Duration.ofSeconds(seconds);
     }
 
     private void requireSeconds() {
+        if (seconds == null) {
+            return;
+        }
         if (seconds < 1 || seconds > MOST_SECONDS) {
             throw new IllegalArgumentException(
                     "--seconds is %d; it must be between 1 and %d"

@@ -1,31 +1,33 @@
 package coldwright.terminal;
 
-import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
-import coldwright.text.TextFault;
-import coldwright.text.TextFile;
-import coldwright.workbook.entry.Parsed;
 import coldwright.workbook.handin.HandIn;
-import coldwright.workbook.work.ContentHash;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
 
-/** Checks what learners handed in: files, or folders of them. One bad file never stops the rest. */
+/**
+ * Checks what learners handed in, several side by side, each in a bench. One bad file never stops
+ * the rest; they are told of in their order, while the others go on.
+ */
 final class HandInChecks {
-    private static final int MOST_BYTES = 16_000_000;
+    /** A bench and its spare take some 250 MB; more side by side would fill a small machine. */
+    private static final int MOST_AT_A_TIME = 4;
 
     private final Screen screen;
-    private final LessonShelf shelf;
+    private final HandInRead reader;
     private final Duration patience;
+    private final Optional<Path> table;
+    private final boolean brief;
 
     /**
      * Sets the checks up.
@@ -33,32 +35,23 @@ final class HandInChecks {
      * @param screen takes what came of them
      * @param shelf the lessons that may have been worked on
      * @param patience how long one snippet may run
+     * @param table where the table goes, a CSV file; empty for none
+     * @param brief whether to leave out what came of each step
      */
-    HandInChecks(Screen screen, LessonShelf shelf, Duration patience) {
+    HandInChecks(
+            Screen screen,
+            LessonShelf shelf,
+            Duration patience,
+            Optional<Path> table,
+            boolean brief) {
         this.screen = screen;
-        this.shelf = shelf;
+        this.reader = new HandInRead(shelf, patience);
         this.patience = patience;
+        this.table = table;
+        this.brief = brief;
     }
 
-    /** Whether a word on the command line names a hand-in or a folder that holds one. */
-    static boolean isMeant(String word) {
-        try {
-            return word.endsWith(HandIn.ENDING) || !in(Path.of(word)).isEmpty();
-        } catch (InvalidPathException e) {
-            return false;
-        }
-    }
-
-    private static List<Path> in(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(HandIn.ENDING)).sorted().toList();
-        } catch (IOException e) {
-            return List.of();
-        }
-    }
+    private record Turn(Path file, String name, CompletableFuture<Marked> marked) {}
 
     /**
      * Checks hand-ins.
@@ -67,91 +60,121 @@ final class HandInChecks {
      * @return what the program ends with
      */
     int check(List<String> words) {
-        List<Path> files = new ArrayList<>();
+        List<Turn> turns = new ArrayList<>();
+        List<Path> leftAlone = new ArrayList<>();
         for (String word : words) {
-            if (!isMeant(word)) {
+            if (!HandInFiles.areMeantBy(word)) {
                 screen.complain(
                         "%s is no hand-in; their names end in %s, and lessons are checked by a command of their own"
                                 .formatted(word, HandIn.ENDING));
                 return Exit.NOT_UNDERSTOOD;
             }
-            Path path = Path.of(word);
-            files.addAll(Files.isDirectory(path) ? in(path) : List.of(path));
+            HandInFiles found = HandInFiles.of(word);
+            found.files().forEach(file -> turns.add(turn(file)));
+            leftAlone.addAll(found.leftAlone());
         }
-        int failed = 0;
+        List<Marked> all = work(turns);
+        MarkTable.lines(all, screen.width()).forEach(screen::say);
+        leftAlone.forEach(
+                file ->
+                        screen.say(
+                                "%s was left alone; the names of hand-ins end in %s"
+                                        .formatted(
+                                                Marked.oneLine(file.toString()), HandIn.ENDING)));
+        return kept(all) ? summary(all) : Exit.NOT_UNDERSTOOD;
+    }
+
+    private static Turn turn(Path file) {
+        return new Turn(file, Marked.oneLine(file.toString()), new CompletableFuture<>());
+    }
+
+    private List<Marked> work(List<Turn> turns) {
+        Queue<Turn> waiting = new ConcurrentLinkedQueue<>(turns);
+        int side =
+                Math.min(
+                        turns.size(),
+                        Math.min(MOST_AT_A_TIME, Runtime.getRuntime().availableProcessors()));
+        List<Thread> workers = new ArrayList<>();
+        for (int i = 0; i < side; i++) {
+            Thread worker = new Thread(() -> work(waiting), "hand-ins-" + (i + 1));
+            worker.setDaemon(true);
+            worker.start();
+            workers.add(worker);
+        }
+        List<Marked> all = new ArrayList<>();
+        Map<List<String>, String> first = new HashMap<>();
+        for (Turn turn : turns) {
+            Marked marked = twice(turn.marked().join(), first);
+            all.add(marked);
+            say(marked, all.size() + " of " + turns.size());
+        }
+        return all;
+    }
+
+    private static Marked twice(Marked marked, Map<List<String>, String> first) {
+        if (marked.learner().isEmpty()) {
+            return marked;
+        }
+        String other = first.putIfAbsent(List.of(marked.learner(), marked.lesson()), marked.file());
+        return other == null
+                ? marked
+                : marked.noting("the same learner handed this lesson in as " + other + " too");
+    }
+
+    private void say(Marked marked, String count) {
+        if (brief) {
+            screen.say("%s: %s".formatted(count, marked.lines().get(0)));
+        } else {
+            List<String> lines = marked.lines();
+            screen.say("%s: %s".formatted(count, lines.get(0)));
+            lines.subList(1, lines.size()).forEach(screen::say);
+        }
+    }
+
+    private void work(Queue<Turn> waiting) {
         try (Runs runs = new Runs(patience)) {
-            for (Path file : files) {
-                failed += holds(file, runs) ? 0 : 1;
+            for (Turn turn = waiting.poll(); turn != null; turn = waiting.poll()) {
+                turn.marked().complete(mark(turn, runs));
             }
         }
+    }
+
+    private Marked mark(Turn turn, Runs runs) {
+        try {
+            return reader.mark(turn.file(), turn.name(), runs);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            System.getLogger("coldwright.terminal")
+                    .log(System.Logger.Level.WARNING, "a hand-in's check broke", e);
+            return Marked.refused(
+                    turn.name(),
+                    List.of("its check broke and was given up: " + Marked.oneLine(e.toString())));
+        }
+    }
+
+    private boolean kept(List<Marked> all) {
+        if (table.isEmpty()) {
+            return true;
+        }
+        try {
+            MarkTable.write(all, table.get()).forEach(file -> screen.say(file.toString()));
+            return true;
+        } catch (IOException e) {
+            screen.complain(
+                    table.get()
+                            + " can't be written; look whether its folder is there and may be written to");
+            return false;
+        }
+    }
+
+    private int summary(List<Marked> all) {
+        long failed = all.stream().filter(one -> !one.holds()).count();
         screen.say(
                 "%s: %s"
                         .formatted(
-                                HandInCheck.counted(files.size(), "hand-in"),
+                                Marked.counted(all.size(), "hand-in"),
                                 failed == 0
                                         ? "everything holds"
                                         : "not everything holds in " + failed));
         return failed == 0 ? Exit.DONE : Exit.FAILED;
-    }
-
-    private boolean holds(Path file, Runs runs) {
-        try {
-            return check(file, runs);
-        } catch (RuntimeException e) {
-            System.getLogger("coldwright.terminal")
-                    .log(System.Logger.Level.DEBUG, "a hand-in's check broke", e);
-            screen.say("%s: its check broke and was given up: %s".formatted(file, e));
-            return false;
-        }
-    }
-
-    private boolean check(Path file, Runs runs) {
-        TextFile read = TextFile.read(file, MOST_BYTES);
-        tell(file, read.faults());
-        if (read.text().isEmpty()) {
-            return false;
-        }
-        Parsed<Optional<HandIn>> parsed = HandIn.read(read.text().get());
-        tell(file, parsed.faults());
-        if (parsed.value().isEmpty()) {
-            return false;
-        }
-        HandIn handIn = parsed.value().get();
-        Optional<Lesson> lesson = lessonOf(handIn, file);
-        if (lesson.isEmpty()) {
-            screen.say(
-                    "%s: there is no lesson %s on the shelf nor beside the hand-in; put its file there"
-                            .formatted(file, handIn.lessonFile()));
-            return false;
-        }
-        screen.say("%s: %s, %s".formatted(file, handIn.learner(), lesson.get().title()));
-        if (!ContentHash.of(lesson.get()).equals(Optional.of(handIn.lessonHash()))) {
-            screen.say(
-                    "  %s here has another text than the lesson that was worked on; what differs may not be the learner's doing"
-                            .formatted(handIn.lessonFile()));
-        }
-        HandInCheck.Report report = HandInCheck.of(handIn, lesson.get(), runs);
-        report.lines().forEach(screen::say);
-        return report.holds() && parsed.faults().isEmpty() && read.faults().isEmpty();
-    }
-
-    private void tell(Path file, List<TextFault> faults) {
-        for (TextFault fault : faults) {
-            String line = fault.line() > 0 ? ":" + fault.line() : "";
-            screen.say("%s%s: %s".formatted(file, line, fault.words()));
-        }
-    }
-
-    /** The lesson by its name alone: a hand-in may not name a file elsewhere. */
-    private Optional<Lesson> lessonOf(HandIn handIn, Path file) {
-        if (shelf.names().contains(handIn.lessonName())) {
-            return Optional.of(shelf.read(handIn.lessonName()));
-        }
-        boolean plainName = handIn.lessonFile().matches("[^/\\\\:\\x00-\\x1F]+\\.md");
-        return Optional.of(handIn.lessonFile())
-                .filter(name -> plainName)
-                .map(name -> file.toAbsolutePath().resolveSibling(name))
-                .filter(Files::isRegularFile)
-                .map(LessonReader::read);
     }
 }

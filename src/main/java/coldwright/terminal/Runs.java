@@ -10,6 +10,8 @@ import coldwright.lesson.Prelude;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -23,16 +25,33 @@ final class Runs implements AutoCloseable {
     /** A bench's process starts in about a second, on a busy machine in ten. */
     private static final Duration START = Duration.ofMinutes(2);
 
-    private static final String NOTHING = "0";
+    /** A stop takes half a second; on a busy machine a few. */
+    private static final Duration STOP = Duration.ofSeconds(15);
 
-    private final Bench bench;
+    private static final String NOTHING = "0";
+    private static final String USED_UP =
+            "it was not run, for what stands above it used up all the time there was";
+
     private final Duration patience;
+    private Bench bench = open();
     private boolean ready;
+    private Optional<Duration> left = Optional.empty();
 
     Runs(Duration patience) {
-        this.bench =
-                Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
         this.patience = patience;
+    }
+
+    private static Bench open() {
+        return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
+    }
+
+    /**
+     * Limits how long all runs from now on may take together.
+     *
+     * @param all how long
+     */
+    void allow(Duration all) {
+        left = Optional.of(all);
     }
 
     /**
@@ -51,7 +70,13 @@ final class Runs implements AutoCloseable {
             }
             ready = true;
         }
-        return run(above, snippet, patience);
+        Duration limit = left.filter(all -> all.compareTo(patience) < 0).orElse(patience);
+        if (limit.isNegative() || limit.isZero()) {
+            return new Run(new Outcome.Died(USED_UP), "", false, List.of(), Duration.ZERO);
+        }
+        Run run = run(above, snippet, limit);
+        left = left.map(all -> all.minus(run.elapsed()));
+        return run;
     }
 
     private Run run(List<String> above, String snippet, Duration limit) {
@@ -62,14 +87,27 @@ final class Runs implements AutoCloseable {
             return run;
         } catch (TimeoutException e) {
             ready = false;
-            bench.stop();
-            return tooLong(running.join(), limit);
+            return tooLong(stopped(running), limit);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("a run was interrupted", e);
         } catch (ExecutionException e) {
             throw new IllegalStateException("a run failed", e);
         }
+    }
+
+    /** Stops a run; a bench that does not even do that is left to itself, and another opened. */
+    private Run stopped(CompletableFuture<Run> running) {
+        bench.stop();
+        try {
+            return running.get(STOP.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException | ExecutionException | CancellationException e) {
+            bench.close();
+            bench = open();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return new Run(new Outcome.Stopped(), "", false, List.of(), Duration.ZERO);
     }
 
     private static Run tooLong(Run stopped, Duration limit) {

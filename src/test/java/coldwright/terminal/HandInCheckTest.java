@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** A teacher checks a folder of hand-ins; the bench here is real. */
 class HandInCheckTest {
@@ -81,9 +82,14 @@ class HandInCheckTest {
         return work().withSnippet("Toast", new SnippetEdit(0, code, ContentHash.of(HEAT)));
     }
 
+    private static HandInChecks checks(Typed typed, LessonShelf shelf) {
+        return new HandInChecks(
+                typed.screen(), shelf, Duration.ofSeconds(20), Optional.empty(), false);
+    }
+
     private String said(int exit, LessonShelf shelf) {
         Typed typed = Typed.nobody();
-        HandInChecks checks = new HandInChecks(typed.screen(), shelf, Duration.ofSeconds(20));
+        HandInChecks checks = checks(typed, shelf);
         assertEquals(exit, checks.check(List.of(folder.toString())), typed::out);
         return typed.out().replace(folder.toString().replace('\\', '/') + "/", "");
     }
@@ -103,12 +109,12 @@ class HandInCheckTest {
         handIn(heated("double heat = 142;"), "Dee");
         assertEquals(
                 """
-                Ada-01-oats.handin.txt: Ada, Toasted oats
+                1 of 4: Ada-01-oats.handin.txt: Ada, Toasted oats
                   Toast: 2 of 2 snippets run, 2 of 2 check lines hold; done
                     forecast: How hot? said 140; right is 140 (came true)
                   Eat: 1 of 1 snippet runs, 0 of 1 check line holds
                     ready, expected 180 within 0, got 140; nothing was changed in this step, only above it
-                Ben-01-oats.handin.txt: Ben, Toasted oats
+                2 of 4: Ben-01-oats.handin.txt: Ben, Toasted oats
                   Toast: 0 of 2 snippets run, 0 of 2 check lines hold
                     forecast: How hot? nothing said; right is 140
                     snippet 1, line 2: a whole number was divided by zero; check the divisor first
@@ -118,12 +124,22 @@ class HandInCheckTest {
                   Eat: 0 of 1 snippet runs, 0 of 1 check line holds
                     snippet 1, line 1: `heat` is not known here; is it spelled right, and declared above?
                     ready, expected 180 within 0, got `ready` is not known here; is it spelled right, and declared above?; nothing was changed in this step, only above it
-                Cy-01-oats.handin.txt:1: the first line is "my oats"; it must be "Coldwright hand-in 1"
-                Dee-01-oats.handin.txt: Dee, Toasted oats
+                3 of 4: Cy-01-oats.handin.txt
+                  line 1: the first line is "my oats"; it must be "Coldwright hand-in 1"
+                4 of 4: Dee-01-oats.handin.txt: Dee, Toasted oats
                   Toast: 2 of 2 snippets run, 2 of 2 check lines hold
                     forecast: How hot? nothing said; right is 140
                   Eat: 1 of 1 snippet runs, 0 of 1 check line holds
                     ready, expected 180 within 0, got 142; nothing was changed in this step, only above it
+
+                learner  lesson                 done  run     hold    forecasts  notes
+                Ada      01-oats                1     3 of 3  2 of 3  1 of 1
+                Ben      01-oats                0     0 of 3  0 of 3  0 of 1
+                ?        Cy-01-oats.handin.txt  -     -       -       -          1
+                Dee      01-oats                0     3 of 3  2 of 3  0 of 1
+                done: steps marked as done. run: snippets that run to their end. hold: check
+                lines that hold. forecasts: those that came true.
+
                 4 hand-ins: not everything holds in 4
                 """,
                 said(Exit.FAILED, LessonShelf.in(lessons)));
@@ -136,7 +152,7 @@ class HandInCheckTest {
         assertTrue(
                 said(Exit.FAILED, none)
                         .startsWith(
-                                "Ada-01-oats.handin.txt: there is no lesson 01-oats.md on the shelf nor beside the hand-in; put its file there\n"));
+                                "1 of 1: Ada-01-oats.handin.txt: Ada\n  there is no lesson 01-oats.md on the shelf nor beside the hand-in; put its file there\n"));
         Files.writeString(folder.resolve("01-oats.md"), TEXT + "\nMore.\n");
         assertTrue(
                 said(Exit.FAILED, none)
@@ -146,12 +162,11 @@ class HandInCheckTest {
 
     @Test
     void whatIsNoHandInIsNotUnderstood() {
-        assertFalse(HandInChecks.isMeant(folder.toString()));
-        assertFalse(HandInChecks.isMeant("01-oats"));
-        assertTrue(HandInChecks.isMeant("ada-01-oats.handin.txt"));
+        assertFalse(HandInFiles.areMeantBy(folder.toString()));
+        assertFalse(HandInFiles.areMeantBy("01-oats"));
+        assertTrue(HandInFiles.areMeantBy("ada-01-oats.handin.txt"));
         Typed typed = Typed.nobody();
-        HandInChecks checks =
-                new HandInChecks(typed.screen(), LessonShelf.in(folder), Duration.ofSeconds(20));
+        HandInChecks checks = checks(typed, LessonShelf.in(folder));
         assertEquals(Exit.NOT_UNDERSTOOD, checks.check(List.of("a.handin.txt", "01-oats")));
     }
 }

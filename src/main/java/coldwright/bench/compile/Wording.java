@@ -17,12 +17,32 @@ final class Wording {
     private static final Pattern UNNAMED_VALUE = Pattern.compile("(?<![\\w$])\\$\\d+(?![\\w$])");
     private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
 
+    /** Far beyond what anybody reads; at some thousands the compiler itself breaks. */
+    private static final int MOST_OPEN_BRACKETS = 200;
+
     private final JShell shell;
     private final NearNames near;
 
     Wording(JShell shell) {
         this.shell = shell;
         this.near = new NearNames(shell);
+    }
+
+    /** Where too many brackets are open, those in texts and remarks counted too; else −1. */
+    private static int tooDeep(String text) {
+        int open = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char at = text.charAt(i);
+            if (at == '(' || at == '{' || at == '[') {
+                open++;
+            } else if (at == ')' || at == '}' || at == ']') {
+                open--;
+            }
+            if (open > MOST_OPEN_BRACKETS) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Refuses what need not even be tried. */
@@ -33,6 +53,14 @@ final class Wording {
                     text.length(),
                     "this snippet is %d characters long; the bench takes up to %d: make it shorter"
                             .formatted(text.length(), MOST_CHARACTERS));
+        }
+        int deep = tooDeep(text);
+        if (deep >= 0) {
+            throw refusal(
+                    deep,
+                    deep + 1,
+                    "more than %d brackets are open here; the bench takes no more: work out a part of it in a line of its own"
+                            .formatted(MOST_OPEN_BRACKETS));
         }
         int remark = Masked.openRemark(text);
         if (remark >= 0) {

@@ -21,8 +21,24 @@ final class HandInText {
     private static final String HEADING = "Coldwright hand-in 1";
 
     private final Map<String, Entry> head = new HashMap<>();
-    private final List<HandedStep> steps = new ArrayList<>();
+    private final List<Draft> steps = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
+
+    /** A step while it is read. */
+    private static final class Draft {
+        private final String title;
+        private final List<HandedForecast> forecasts = new ArrayList<>();
+        private final List<HandedSnippet> snippets = new ArrayList<>();
+        private boolean done;
+
+        Draft(String title) {
+            this.title = title;
+        }
+
+        HandedStep step() {
+            return new HandedStep(title, done, forecasts, snippets);
+        }
+    }
 
     static String write(HandIn handIn) {
         EntryWriter out = new EntryWriter(HEADING);
@@ -83,7 +99,7 @@ final class HandInText {
                         headOf("title"),
                         hash(),
                         when(),
-                        steps));
+                        steps.stream().map(Draft::step).toList()));
     }
 
     private String headOf(String word) {
@@ -119,7 +135,7 @@ final class HandInText {
         switch (entry.word()) {
             case "learner", "lesson", "title", "hash", "date", "steps done" ->
                     head.putIfAbsent(entry.word(), entry);
-            case "step" -> steps.add(new HandedStep(entry.value(), false, List.of(), List.of()));
+            case "step" -> steps.add(new Draft(entry.value()));
             case "done", "forecast", "said", "right", "came true", "snippet" -> takeInStep(entry);
             default ->
                     fault(
@@ -137,24 +153,21 @@ final class HandInText {
                             .formatted(EntryReader.quoted(entry.key())));
             return;
         }
-        HandedStep step = steps.remove(steps.size() - 1);
-        boolean done = entry.key().equals("done") ? entry.value().equals("yes") : step.done();
-        List<HandedForecast> forecasts = new ArrayList<>(step.forecasts());
-        List<HandedSnippet> snippets = new ArrayList<>(step.snippets());
+        Draft step = steps.get(steps.size() - 1);
         switch (entry.word()) {
+            case "done" -> step.done = entry.value().equals("yes");
             case "forecast" ->
-                    forecasts.add(
+                    step.forecasts.add(
                             new HandedForecast(place(entry), entry.value(), "", "", CameTrue.OPEN));
-            case "said", "right", "came true" -> answer(forecasts, entry);
+            case "said", "right", "came true" -> answer(step.forecasts, entry);
             case "snippet" ->
-                    snippets.add(
+                    step.snippets.add(
                             new HandedSnippet(
                                     place(entry),
                                     entry.value().equals("changed"),
                                     entry.block().orElse("")));
-            default -> {}
+            default -> throw new AssertionError(entry.word());
         }
-        steps.add(new HandedStep(step.title(), done, forecasts, snippets));
     }
 
     private int place(Entry entry) {
