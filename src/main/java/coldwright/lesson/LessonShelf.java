@@ -13,8 +13,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.jar.JarFile;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The lessons of one folder, in the order of their file names: {@code 01-…}, {@code 02-…}. */
@@ -26,6 +28,7 @@ public final class LessonShelf {
     private static final int SHORTEST_WORD = 4;
 
     private final Map<String, Source> sources;
+    private Set<String> texts = Set.of();
 
     private LessonShelf(Map<String, Source> sources) {
         this.sources = sources;
@@ -116,8 +119,11 @@ public final class LessonShelf {
      * @param text a lesson's whole text
      * @return true if it came with the program
      */
-    public boolean holds(String text) {
-        return names().stream().anyMatch(name -> read(name).text().equals(text));
+    public synchronized boolean holds(String text) {
+        if (texts.isEmpty()) {
+            texts = names().stream().map(name -> read(name).text()).collect(Collectors.toSet());
+        }
+        return texts.contains(text);
     }
 
     /**

@@ -5,6 +5,7 @@ import coldwright.figure.Series;
 import coldwright.lesson.Answer;
 import coldwright.lesson.Part;
 import coldwright.science.Require;
+import coldwright.workbook.work.Said;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +16,15 @@ import java.util.OptionalDouble;
 /** A forecast as the terminal asks it, and what was answered. */
 final class Asked {
     private static final int MOST_TRIES = 3;
+    private static final String HELP =
+            "Say what you expect before the snippet runs; nobody marks it. Type %s. Enter alone"
+                    + " goes on without an answer. What is right is shown after the run.";
 
     private final Part.Forecast forecast;
     private Optional<String> reply = Optional.empty();
     private boolean right;
     private Optional<DrawnPoints> points = Optional.empty();
+    private Optional<Said> said = Optional.empty();
 
     private Asked(Part.Forecast forecast) {
         this.forecast = forecast;
@@ -53,15 +58,25 @@ final class Asked {
     private void take(Screen.Asker asker, Screen screen) {
         for (int tries = 0; tries < MOST_TRIES; tries++) {
             Optional<String> line =
-                    asker.ask("Your answer (" + form() + "; Enter to leave it out): ");
+                    asker.ask("Your answer (" + form() + "; Enter to leave it out, ? for help): ");
             if (line.isEmpty() || line.get().isBlank()) {
                 return;
+            }
+            if (line.get().strip().equals("?")) {
+                ProseText.wrap(HELP.formatted(form()), screen.width()).forEach(screen::say);
+                tries--;
+                continue;
             }
             if (understood(line.get().strip().toLowerCase(Locale.ROOT))) {
                 return;
             }
             screen.say("\"%s\" is not %s.".formatted(line.get().strip(), form()));
         }
+    }
+
+    /** The answer as it is kept; nothing if none was given. */
+    Optional<Said> said() {
+        return said;
     }
 
     private String form() {
@@ -82,12 +97,14 @@ final class Asked {
                 return false;
             }
             reply = Optional.of(choice.choices().get(index));
+            said = Optional.of(new Said.Choice(index, choice.choices().get(index)));
             right = index == choice.right();
             return true;
         }
         if (forecast.answer() instanceof Answer.Curve curve) {
             points = DrawnPoints.read(curve, line);
             reply = points.map(DrawnPoints::words);
+            said = points.map(DrawnPoints::said);
             return points.isPresent();
         }
         Answer.Amount amount = (Answer.Amount) forecast.answer();
@@ -95,6 +112,7 @@ final class Asked {
         number.ifPresent(
                 value -> {
                     reply = Optional.of(spoken(value, amount.unit()));
+                    said = Optional.of(new Said.Typed(line));
                     right = Math.abs(value - amount.value()) <= amount.within();
                 });
         return number.isPresent();

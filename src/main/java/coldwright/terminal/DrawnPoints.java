@@ -4,6 +4,7 @@ import coldwright.figure.Numbers;
 import coldwright.figure.Series;
 import coldwright.lesson.Answer;
 import coldwright.science.Require;
+import coldwright.workbook.work.Said;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -73,6 +74,12 @@ record DrawnPoints(Answer.Curve axes, List<Point> points) {
 
     private static boolean isOn(Answer.Scale scale, double value) {
         return scale.from() <= value && value <= scale.to();
+    }
+
+    /** The points as they are kept. */
+    Said said() {
+        return new Said.Curve(
+                points.stream().map(one -> new Said.Point(one.level(), one.upright())).toList());
     }
 
     /** The points in words. */

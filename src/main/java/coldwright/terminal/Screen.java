@@ -86,12 +86,21 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
         err.println(plain(text));
     }
 
+    /** Whether the terminal's characters are too few for the lines of a plot. */
+    boolean plainPlots() {
+        return asker.isPresent()
+                && Optional.ofNullable(System.console())
+                        .filter(console -> !console.charset().newEncoder().canEncode('█'))
+                        .isPresent();
+    }
+
     /** Whether nobody reads any more, as when the output goes to a pipe that was closed. */
     boolean gone() {
         return out.checkError();
     }
 
     private static String plain(String text) {
-        return text.replaceAll("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F]", "");
+        return text.replaceAll(
+                "[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F\\u202A-\\u202E\\u2066-\\u2069]", "");
     }
 }

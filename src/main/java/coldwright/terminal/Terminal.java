@@ -2,6 +2,7 @@ package coldwright.terminal;
 
 import coldwright.lesson.LessonShelf;
 import coldwright.text.Nearest;
+import coldwright.workbook.DataFolder;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -24,8 +25,10 @@ public final class Terminal {
 
     private final Screen screen;
     private final LessonShelf shelf;
+    private final DataFolder data;
 
-    Terminal(Screen screen, LessonShelf shelf) {
+    Terminal(Screen screen, LessonShelf shelf, DataFolder data) {
+        this.data = data;
         this.screen = screen;
         this.shelf = shelf;
     }
@@ -37,7 +40,8 @@ public final class Terminal {
      */
     public static Terminal ofThisProcess() {
         System.setProperty("java.awt.headless", "true");
-        return new Terminal(Screen.ofThisProcess(), LessonShelf.ofThisProgram());
+        return new Terminal(
+                Screen.ofThisProcess(), LessonShelf.ofThisProgram(), DataFolder.usual());
     }
 
     /**
@@ -78,7 +82,7 @@ public final class Terminal {
     private CommandLine commands() {
         CommandLine commands =
                 new CommandLine(new Root())
-                        .addSubcommand(new WalkCommand(screen, shelf))
+                        .addSubcommand(new WalkCommand(screen, shelf, data))
                         .addSubcommand(new CheckCommand(screen, shelf))
                         .addSubcommand(new HandoutCommand(screen, shelf))
                         .addSubcommand(new NewCommand(screen))

@@ -8,7 +8,8 @@ import coldwright.figure.FigureText;
 import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.Part;
-import coldwright.lesson.Step;
+import coldwright.paint.TextPlot;
+import coldwright.workbook.work.StepNames;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,6 +21,11 @@ import java.util.StringJoiner;
 /** Goes through a lesson: text, forecast, snippet, what it gave, and why. */
 final class Walk {
     private static final String INDENT = "    ";
+    private static final String HELP =
+            "Each step is text, perhaps a question, and code that runs by itself. Enter goes on, q"
+                    + " stops. Your answers and the step you are at are kept; the next walk goes on"
+                    + " there. To change code, open the lesson in the window. Figures lie as files"
+                    + " where their paths say.";
     private static final String ASIDE = "  | ";
 
     /** The type of a line that printed; what it gives is of no interest. */
@@ -30,11 +36,22 @@ final class Walk {
     private final Screen screen;
     private final FigureFolder figures;
     private final boolean forTeacher;
+    private final WalkWork work;
     private final List<String> above = new ArrayList<>();
     private final List<Asked> open = new ArrayList<>();
     private int failed;
+    private String step = StepNames.OPENING;
+    private int snippets;
+    private int forecasts;
 
-    Walk(Lesson lesson, Runs runs, Screen screen, FigureFolder figures, boolean forTeacher) {
+    Walk(
+            Lesson lesson,
+            Runs runs,
+            Screen screen,
+            FigureFolder figures,
+            WalkWork work,
+            boolean forTeacher) {
+        this.work = work;
         this.lesson = lesson;
         this.runs = runs;
         this.screen = screen;
@@ -50,17 +67,66 @@ final class Walk {
      */
     int go(boolean wait) {
         head();
-        parts(lesson.opening());
-        int count = lesson.steps().size();
-        for (int i = 0; i < count && !screen.gone(); i++) {
-            if (wait && !goesOn()) {
-                break;
+        int from = wait ? work.stoppedAt(lesson).map(this::onFrom).orElse(0) : 0;
+        if (from == 0) {
+            parts(lesson.opening());
+        }
+        List<String> names = StepNames.of(lesson);
+        int count = names.size();
+        for (int i = from; i < count && !screen.gone(); i++) {
+            if (wait && i > from && !goesOn() || wait && i == 0 && !goesOn()) {
+                return failed;
             }
-            Step step = lesson.steps().get(i);
-            title("%d of %d. %s".formatted(i + 1, count, step.title()), '-');
-            parts(step.parts());
+            begin(names.get(i));
+            work.began(step);
+            title("%d of %d. %s".formatted(i + 1, count, lesson.steps().get(i).title()), '-');
+            parts(lesson.steps().get(i).parts());
+            work.ended(step);
         }
         return failed;
+    }
+
+    private void begin(String name) {
+        step = name;
+        snippets = 0;
+        forecasts = 0;
+    }
+
+    /** Whether to go on at the step where the last walk stopped; its place, or the beginning. */
+    private int onFrom(int stopped) {
+        Optional<String> line =
+                screen.asker()
+                        .flatMap(
+                                asker ->
+                                        asker.ask(
+                                                "You stopped at step %d, \"%s\". Enter to go on there, b to begin again: "
+                                                        .formatted(
+                                                                stopped + 1,
+                                                                lesson.steps()
+                                                                        .get(stopped)
+                                                                        .title())));
+        screen.say("");
+        if (line.filter(words -> words.strip().equalsIgnoreCase("b")).isPresent()) {
+            return 0;
+        }
+        passOver(lesson.opening());
+        for (int i = 0; i < stopped; i++) {
+            begin(StepNames.of(lesson).get(i));
+            passOver(lesson.steps().get(i).parts());
+        }
+        return stopped;
+    }
+
+    /** What was walked before runs again, silently, for what follows stands on it. */
+    private void passOver(List<Part> parts) {
+        for (Part part : parts) {
+            if (part instanceof Part.Snippet snippet) {
+                String code = work.textOf(step, snippets++, snippet.code());
+                if (runs.run(above, code).outcome().finished()) {
+                    above.add(code);
+                }
+            }
+        }
     }
 
     private void head() {
@@ -102,10 +168,19 @@ final class Walk {
     }
 
     private boolean goesOn() {
-        Optional<String> line =
-                screen.asker().flatMap(asker -> asker.ask("Enter for the next step, q to stop: "));
-        screen.say("");
-        return line.isPresent() && !line.get().strip().equalsIgnoreCase("q");
+        while (true) {
+            Optional<String> line =
+                    screen.asker()
+                            .flatMap(
+                                    asker ->
+                                            asker.ask(
+                                                    "Enter for the next step, q to stop, ? for help: "));
+            screen.say("");
+            if (line.filter(words -> words.strip().equals("?")).isEmpty()) {
+                return line.isPresent() && !line.get().strip().equalsIgnoreCase("q");
+            }
+            paragraph(HELP);
+        }
     }
 
     private void parts(List<Part> parts) {
@@ -120,7 +195,10 @@ final class Walk {
             ProseText.set(prose.nodes(), screen.width()).forEach(screen::say);
             screen.say("");
         } else if (part instanceof Part.Forecast forecast) {
-            open.add(Asked.ask(forecast, screen));
+            Asked asked = Asked.ask(forecast, screen);
+            int index = forecasts++;
+            asked.said().ifPresent(said -> work.answered(step, index, forecast.question(), said));
+            open.add(asked);
         } else if (part instanceof Part.Snippet snippet) {
             snippet(snippet);
         } else if (part instanceof Part.Check check) {
@@ -142,19 +220,24 @@ final class Walk {
     }
 
     private void snippet(Part.Snippet snippet) {
+        String code = work.textOf(step, snippets++, snippet.code());
+        boolean own = !code.equals(snippet.code());
         if (snippet.given()) {
-            long lines = snippet.code().lines().count();
+            long lines = code.lines().count();
             screen.say(
                     lines == 1
                             ? "(A line of Java is given and runs first.)"
                             : "(%d lines of Java are given and run first.)".formatted(lines));
         } else {
-            snippet.code().lines().forEach(line -> screen.say(INDENT + line));
+            if (own) {
+                screen.say("(As you changed it in the window.)");
+            }
+            code.lines().forEach(line -> screen.say(INDENT + line));
         }
         screen.say("");
-        Run run = runs.run(above, snippet.code());
+        Run run = runs.run(above, code);
         if (run.outcome().finished()) {
-            above.add(snippet.code());
+            above.add(code);
         } else {
             failed++;
         }
@@ -188,6 +271,10 @@ final class Walk {
     private void exhibit(Exhibit exhibit) {
         ProseText.wrap("Figure. " + FigureText.describe(exhibit), screen.width())
                 .forEach(screen::say);
+        if (exhibit instanceof Figure figure) {
+            TextPlot.of(figure, screen.width() - INDENT.length(), screen.plainPlots())
+                    .forEach(line -> screen.say(INDENT + line));
+        }
         try {
             for (Path file : figures.write(exhibit)) {
                 screen.say(INDENT + file);

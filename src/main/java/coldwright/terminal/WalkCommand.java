@@ -2,6 +2,9 @@ package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonShelf;
+import coldwright.workbook.DataFolder;
+import coldwright.workbook.Workbook;
+import coldwright.workbook.work.LessonKey;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -9,7 +12,6 @@ import picocli.CommandLine.Parameters;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 
 /** {@code walk LESSON [--all] [--teacher] [-o FOLDER]}. */
@@ -26,13 +28,9 @@ import java.util.concurrent.Callable;
             "2:the command was not understood, or there is no such lesson"
         })
 final class WalkCommand implements Callable<Integer> {
-    private static final String TRUST =
-            "This lesson did not come with Coldwright. Its snippets are programs: they can read and"
-                    + " change your files, use the network and start other programs, as you can."
-                    + " Let them run only if you trust who wrote them.";
-
     private final Screen screen;
     private final LessonShelf shelf;
+    private final DataFolder data;
 
     @Parameters(
             paramLabel = "LESSON",
@@ -61,7 +59,8 @@ final class WalkCommand implements Callable<Integer> {
                             + " asking.")
     private boolean trust;
 
-    WalkCommand(Screen screen, LessonShelf shelf) {
+    WalkCommand(Screen screen, LessonShelf shelf, DataFolder data) {
+        this.data = data;
         this.screen = screen;
         this.shelf = shelf;
     }
@@ -82,29 +81,35 @@ final class WalkCommand implements Callable<Integer> {
     }
 
     private int walk(Lesson lesson, FigureFolder figures) {
-        if (!lesson.text().isEmpty() && !mayRun(lesson)) {
+        if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
+            lesson.faults().forEach(fault -> screen.complain(fault.toString()));
             return Exit.FAILED;
         }
-        return walk(lesson, figures, all ? screen.withoutAsker() : screen, teacher);
+        Leave leave = new Leave(screen, shelf);
+        boolean may = trust || leave.isOurs(lesson);
+        if (all || screen.asker().isEmpty()) {
+            Screen silent = screen.withoutAsker();
+            if (!may) {
+                screen.complain(Leave.refusal(lesson));
+                return Exit.FAILED;
+            }
+            return walk(lesson, figures, silent, WalkWork.none(lesson, silent));
+        }
+        try (Workbook workbook = Workbook.open(data)) {
+            if (!may && !leave.ask(lesson, workbook)) {
+                screen.complain(Leave.refusal(lesson));
+                return Exit.FAILED;
+            }
+            return walk(
+                    lesson, figures, screen, WalkWork.in(workbook, lesson, keyOf(lesson), screen));
+        }
     }
 
-    /** A stranger's snippets run only if somebody says so. */
-    private boolean mayRun(Lesson lesson) {
-        if (trust || shelf.holds(lesson.text())) {
-            return true;
-        }
-        ProseText.wrap(TRUST, screen.width()).forEach(screen::say);
-        boolean agreed =
-                screen.asker()
-                        .filter(asker -> !all)
-                        .flatMap(asker -> asker.ask("Let them run? (yes or no): "))
-                        .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
-                        .isPresent();
-        if (!agreed) {
-            screen.complain(
-                    lesson.file() + ": nothing of it was run; add --trust to let its snippets run");
-        }
-        return agreed;
+    private LessonKey keyOf(Lesson lesson) {
+        String name = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
+        return shelf.names().contains(name) && shelf.holds(lesson.text())
+                ? LessonKey.ofShelf(name)
+                : LessonKey.ofFile(Path.of(lesson.file()));
     }
 
     private FigureFolder figuresOf(Lesson lesson, boolean ofSeveral) {
@@ -115,15 +120,10 @@ final class WalkCommand implements Callable<Integer> {
         return FigureFolder.at(ofSeveral ? folder.resolve(name) : folder);
     }
 
-    static int walk(Lesson lesson, FigureFolder figures, Screen screen, boolean forTeacher) {
-        if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
-            lesson.faults().forEach(fault -> screen.complain(fault.toString()));
-            return Exit.FAILED;
-        }
+    private int walk(Lesson lesson, FigureFolder figures, Screen on, WalkWork work) {
         try (Runs runs = new Runs(Runs.PATIENCE)) {
-            Walk walk = new Walk(lesson, runs, screen, figures, forTeacher);
-            int failed = walk.go(screen.asker().isPresent());
-            return failed == 0 ? Exit.DONE : Exit.FAILED;
+            Walk walk = new Walk(lesson, runs, on, figures, work, teacher);
+            return walk.go(on.asker().isPresent()) == 0 ? Exit.DONE : Exit.FAILED;
         }
     }
 }

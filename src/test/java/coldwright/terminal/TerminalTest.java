@@ -98,7 +98,8 @@ class TerminalTest {
     void aFaultOfTheProgramsOwnIsOneSentenceAndAFile() throws IOException {
         Typed typed = Typed.nobody();
         Screen broken = new Screen(new Broken(), typed.screen().err(), Optional.empty(), 80);
-        int exit = new Terminal(broken, LessonShelf.in(Typed.LESSONS)).obey("walk", "1");
+        int exit =
+                new Terminal(broken, LessonShelf.in(Typed.LESSONS), Typed.data()).obey("walk", "1");
         assertEquals(Exit.OWN_FAULT, exit);
         assertEquals(1, typed.err().lines().count(), typed.err());
         String start =
@@ -122,7 +123,8 @@ class TerminalTest {
     @Test
     void withoutAWindowTheFirstLessonIsWalked() {
         Typed typed = Typed.somebody("q");
-        Terminal terminal = new Terminal(typed.screen(), LessonShelf.in(Typed.LESSONS));
+        Terminal terminal =
+                new Terminal(typed.screen(), LessonShelf.in(Typed.LESSONS), Typed.data());
         assertEquals(Exit.DONE, terminal.insteadOfWindow("No window: no display."));
         assertTrue(
                 typed.out().startsWith("No window: no display.\nWarm oats\n========="),
@@ -133,7 +135,8 @@ class TerminalTest {
     @Test
     void withoutAWindowAndLessonsThatIsSaid() {
         Typed typed = Typed.nobody();
-        Terminal terminal = new Terminal(typed.screen(), LessonShelf.in(Path.of("none")));
+        Terminal terminal =
+                new Terminal(typed.screen(), LessonShelf.in(Path.of("none")), Typed.data());
         assertEquals(Exit.FAILED, terminal.insteadOfWindow("No window: no display."));
         assertEquals(
                 "This program came without lessons; give it a lesson file: walk LESSON.\n",

@@ -1,6 +1,7 @@
 package coldwright.terminal;
 
 import coldwright.lesson.LessonShelf;
+import coldwright.workbook.DataFolder;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -10,6 +11,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.UUID;
 
 /** A terminal in memory, with or without somebody who types. */
 final class Typed {
@@ -42,8 +44,18 @@ final class Typed {
         return screen;
     }
 
+    /** A folder for work that no other test uses; made only if something is kept. */
+    static DataFolder data() {
+        return new DataFolder(
+                Path.of(System.getProperty("java.io.tmpdir"), "coldwright-" + UUID.randomUUID()));
+    }
+
     int obey(String... words) {
-        return new Terminal(screen, LessonShelf.in(LESSONS)).obey(words);
+        return obey(data(), words);
+    }
+
+    int obey(DataFolder data, String... words) {
+        return new Terminal(screen, LessonShelf.in(LESSONS), data).obey(words);
     }
 
     String out() {

@@ -1,0 +1,182 @@
+package coldwright.paint;
+
+import coldwright.figure.Digits;
+import coldwright.figure.Figure;
+import coldwright.figure.Mark;
+import coldwright.figure.Numbers;
+import coldwright.figure.Series;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A figure as lines of text, for a terminal: a small one, to see a course and not to read values.
+ * Each series has a letter, which the lines below the plot explain; bars lie level with their
+ * values behind them.
+ */
+public final class TextPlot {
+    private static final int HIGH = 14;
+    private static final int LEAST_WIDE = 24;
+    private static final int MOST_WIDE = 60;
+    private static final int MOST_WORD = 24;
+
+    private final Figure figure;
+    private final boolean plain;
+    private final int width;
+
+    private TextPlot(Figure figure, int width, boolean plain) {
+        this.figure = figure;
+        this.width = width;
+        this.plain = plain;
+    }
+
+    /**
+     * Sets a figure as text.
+     *
+     * @param figure what to show
+     * @param width how many characters a line may have, 40 or more
+     * @param plain whether to keep to ASCII where the plot itself is drawn
+     * @return the lines; none if it holds no data
+     */
+    public static List<String> of(Figure figure, int width, boolean plain) {
+        TextPlot plot = new TextPlot(figure, width, plain);
+        boolean empty = figure.series().stream().allMatch(series -> series.size() == 0);
+        if (empty) {
+            return List.of();
+        }
+        return Bars.of(figure).drawn() ? plot.bars() : plot.field();
+    }
+
+    private List<String> field() {
+        Span x = Reach.x(List.of(figure));
+        Span y = Reach.y(List.of(figure), x);
+        String top = Digits.among(y.to(), y.width());
+        String bottom = Digits.among(y.from(), y.width());
+        int margin = Math.max(top.length(), bottom.length());
+        int wide = Math.max(LEAST_WIDE, Math.min(MOST_WIDE, width - margin - 2));
+        char[][] grid = new char[HIGH][wide];
+        Arrays.stream(grid).forEach(row -> Arrays.fill(row, ' '));
+        marks(grid, x, y);
+        List<Series> all = figure.series();
+        for (int i = 0; i < all.size(); i++) {
+            draw(grid, all.get(i), letter(i), new Span[] {x, y});
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(figure.y().caption());
+        for (int row = 0; row < HIGH; row++) {
+            String label = row == 0 ? top : row == HIGH - 1 ? bottom : "";
+            String line = " ".repeat(margin - label.length()) + label + " " + (plain ? '|' : '│');
+            lines.add((line + new String(grid[row])).stripTrailing());
+        }
+        lines.add(" ".repeat(margin + 1) + (plain ? "+" : "└") + (plain ? "-" : "─").repeat(wide));
+        String from = Digits.among(x.from(), x.width());
+        String to = Digits.among(x.to(), x.width());
+        int gap = Math.max(1, wide - from.length() - to.length());
+        lines.add(" ".repeat(margin + 2) + from + " ".repeat(gap) + to);
+        lines.add(" ".repeat(margin + 2) + figure.x().caption());
+        for (int i = 0; i < all.size(); i++) {
+            if (!all.get(i).name().isBlank() || all.size() > 1) {
+                lines.add(" ".repeat(margin + 2) + letter(i) + "  " + all.get(i).name());
+            }
+        }
+        return lines;
+    }
+
+    private static char letter(int index) {
+        return (char) ('a' + index % 26);
+    }
+
+    private void marks(char[][] grid, Span x, Span y) {
+        for (Mark mark : figure.marks()) {
+            boolean upright = mark.across() == Mark.Across.X;
+            int column = place(x, mark.at(), grid[0].length);
+            int row = HIGH - 1 - place(y, mark.at(), HIGH);
+            if (upright && x.holds(mark.at())) {
+                for (char[] line : grid) {
+                    line[column] = plain ? ':' : '┊';
+                }
+            } else if (!upright && y.holds(mark.at())) {
+                Arrays.fill(grid[row], plain ? '.' : '┄');
+            }
+        }
+    }
+
+    private static int place(Span span, double value, int count) {
+        return (int) Math.max(0, Math.min(count - 1, Math.rint(span.shareOf(value) * (count - 1))));
+    }
+
+    private void draw(char[][] grid, Series series, char letter, Span[] axes) {
+        if (series instanceof Series.Curve curve) {
+            trace(grid, new Numbers[] {curve.x(), curve.y()}, letter, axes);
+        } else if (series instanceof Series.Band band) {
+            trace(grid, new Numbers[] {band.x(), band.low()}, letter, axes);
+            trace(grid, new Numbers[] {band.x(), band.high()}, letter, axes);
+        } else if (series instanceof Series.Dots dots) {
+            for (int i = 0; i < dots.size(); i++) {
+                dot(grid, dots.x().at(i), dots.y().at(i), letter, axes);
+            }
+        } else {
+            throw new AssertionError(series.getClass());
+        }
+    }
+
+    /** A curve in every column that it passes. */
+    private static void trace(char[][] grid, Numbers[] points, char letter, Span[] axes) {
+        int wide = grid[0].length;
+        for (int i = 0; i < points[0].size(); i++) {
+            dot(grid, points[0].at(i), points[1].at(i), letter, axes);
+            if (i == 0) {
+                continue;
+            }
+            double x0 = points[0].at(i - 1);
+            double y0 = points[1].at(i - 1);
+            double steps = Math.abs(points[0].at(i) - x0) / axes[0].width() * wide;
+            int between = Double.isFinite(steps) ? (int) Math.min(wide, steps) : 0;
+            for (int k = 1; k <= between; k++) {
+                double share = k / (between + 1.0);
+                dot(
+                        grid,
+                        x0 + share * (points[0].at(i) - x0),
+                        y0 + share * (points[1].at(i) - y0),
+                        letter,
+                        axes);
+            }
+        }
+    }
+
+    private static void dot(char[][] grid, double x, double y, char letter, Span[] axes) {
+        if (axes[0].holds(x) && axes[1].holds(y)) {
+            grid[HIGH - 1 - place(axes[1], y, HIGH)][place(axes[0], x, grid[0].length)] = letter;
+        }
+    }
+
+    private List<String> bars() {
+        Bars bars = Bars.of(figure);
+        Span y = Reach.y(List.of(figure), Reach.x(List.of(figure)));
+        double most = Math.max(Math.abs(y.from()), Math.abs(y.to()));
+        List<String> lines = new ArrayList<>(List.of(figure.y().caption()));
+        int margin = bars.words().stream().mapToInt(String::length).max().orElse(0);
+        int wide = Math.min(MOST_WORD, margin);
+        int room = Math.max(LEAST_WIDE, Math.min(MOST_WIDE, width - wide - 14)) - 4;
+        for (Series.Bars one : bars.series()) {
+            if (bars.series().size() > 1) {
+                lines.add(one.name());
+            }
+            for (int i = 0; i < one.size(); i++) {
+                double value = one.values().at(i);
+                double share = Double.isFinite(value) ? Math.min(1, Math.abs(value) / most) : 0;
+                String word = one.words().get(i);
+                String cut = word.length() > wide ? word.substring(0, wide) : word;
+                lines.add(
+                        " ".repeat(wide - cut.length())
+                                + cut
+                                + " "
+                                + (plain ? "#" : "█").repeat((int) Math.rint(share * room))
+                                + " "
+                                + Digits.spoken(value, y.width()));
+            }
+        }
+        return lines;
+    }
+}

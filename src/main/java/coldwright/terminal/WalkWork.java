@@ -1,0 +1,85 @@
+package coldwright.terminal;
+
+import coldwright.lesson.Lesson;
+import coldwright.workbook.Loaded;
+import coldwright.workbook.Workbook;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.Forecasted;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.Said;
+import coldwright.workbook.work.StepNames;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * What is kept of a walk: the same work that the window keeps. Each change is on the disk before
+ * the walk goes on, so that nothing is lost however it ends.
+ */
+final class WalkWork {
+    private final Optional<Workbook> workbook;
+    private final Screen screen;
+    private LessonWork work;
+    private boolean told;
+
+    private WalkWork(Optional<Workbook> workbook, Screen screen, LessonWork work) {
+        this.workbook = workbook;
+        this.screen = screen;
+        this.work = work;
+    }
+
+    /** Nothing kept, as where nobody answers. */
+    static WalkWork none(Lesson lesson, Screen screen) {
+        return new WalkWork(
+                Optional.empty(), screen, empty(lesson, LessonKey.ofShelf(lesson.title())));
+    }
+
+    /** What a workbook holds of a lesson. */
+    static WalkWork in(Workbook workbook, Lesson lesson, LessonKey key, Screen screen) {
+        workbook.notice().ifPresent(words -> screen.complain(words + "."));
+        Loaded<Optional<LessonWork>> loaded = workbook.load(key);
+        loaded.messages().forEach(words -> screen.complain(words + "."));
+        LessonWork work =
+                loaded.value()
+                        .map(kept -> kept.fittedTo(lesson, ContentHash.of(lesson.text())))
+                        .orElseGet(() -> empty(lesson, key));
+        return new WalkWork(Optional.of(workbook).filter(Workbook::keeps), screen, work);
+    }
+
+    private static LessonWork empty(Lesson lesson, LessonKey key) {
+        return LessonWork.empty(
+                key, key.name() + ".md", lesson.title(), ContentHash.of(lesson.text()));
+    }
+
+    /** Where the learner stopped: a step's place, from 0; nothing at the beginning. */
+    Optional<Integer> stoppedAt(Lesson lesson) {
+        return Optional.of(StepNames.of(lesson).indexOf(work.inSight())).filter(at -> at > 0);
+    }
+
+    /** A snippet's text, the learner's own where there is one. */
+    String textOf(String step, int index, String authorText) {
+        return work.step(step).textOf(index, authorText);
+    }
+
+    void answered(String step, int index, String question, Said said) {
+        keep(work.withForecast(step, new Forecasted(index, question, said)));
+    }
+
+    void began(String step) {
+        keep(work.withInSight(step));
+    }
+
+    void ended(String step) {
+        keep(work.withRead(step, true).withDone(step, true));
+    }
+
+    private void keep(LessonWork next) {
+        work = next.changedAt(Instant.now());
+        Optional<String> failure = workbook.flatMap(book -> book.save(work));
+        if (failure.isPresent() && !told) {
+            told = true;
+            screen.complain(failure.get() + ".");
+        }
+    }
+}
