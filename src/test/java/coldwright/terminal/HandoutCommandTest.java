@@ -4,6 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonReader;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.StepWork;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -11,6 +19,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -63,6 +72,62 @@ class HandoutCommandTest {
                 typed.err());
         assertTrue(Files.exists(folder.resolve("out-a.html")));
         assertTrue(Files.exists(folder.resolve("out-b.html")));
+    }
+
+    /** The work goes the way that the window's does: from what was kept, by a file, to paper. */
+    @Test
+    void aHandInStandsInItsLessonAndIsRunAnew() throws IOException {
+        String text =
+                """
+                # Weighing
+
+                ## Twice
+
+                ```forecast
+                How much is twice 20 g?
+                number: 40 g within 1
+
+                Twice as much.
+                ```
+
+                ```java
+                double massG = 20;
+                massG * 2
+                ```
+                """;
+        Path lesson = Files.writeString(folder.resolve("weighing.md"), text);
+        Lesson read = LessonReader.read("weighing.md", text);
+        LessonWork kept =
+                LessonWork.empty(
+                                LessonKey.ofShelf("weighing"),
+                                "weighing.md",
+                                read.title(),
+                                ContentHash.of(text))
+                        .withStep(
+                                StepWork.empty("Twice")
+                                        .withSnippet(
+                                                0,
+                                                "double massG = 21.5;\nmassG * 2",
+                                                "double massG = 20;\nmassG * 2"));
+        HandIn work = HandIn.of(kept, "Ida", read, Instant.EPOCH);
+        Path file = Files.writeString(folder.resolve(work.fileName()), work.text());
+        String html = path("work.html");
+        Typed typed = Typed.nobody();
+        assertEquals(
+                Exit.DONE,
+                typed.obey(
+                        "handout",
+                        lesson.toString(),
+                        "--work",
+                        file.toString(),
+                        "--trust",
+                        "-o",
+                        html),
+                typed.err());
+        String set = Files.readString(Path.of(html));
+        assertTrue(set.contains("Work of <b>Ida</b>"), set);
+        assertTrue(set.contains("21.5"), set);
+        assertTrue(set.contains("<pre class=\"came\">43</pre>"), set);
     }
 
     @Test
