@@ -91,7 +91,7 @@ final class DialTour {
         Hands.all(scene.getRoot())
                 .filter(node -> node instanceof ImageView)
                 .forEach(node -> all.add(Objects.hashCode(((ImageView) node).getImage())));
-        Hands.within(step, "outcome").forEach(node -> all.add(StepTour.words(node)));
+        Hands.within(step, "outcome").forEach(node -> all.add(Hands.words(node)));
         return all;
     }
 

@@ -5,6 +5,7 @@ import javafx.event.Event;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -18,6 +19,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Looks at the window and works it: finds, waits, scrolls, presses keys and the mouse. */
@@ -159,5 +161,19 @@ final class Hands {
                         false,
                         true,
                         null));
+    }
+
+    /** All words that can be seen on a node. */
+    static String words(Node node) {
+        return Hands.all(node)
+                .filter(Hands::isSeen)
+                .filter(one -> one instanceof Labeled || one instanceof javafx.scene.text.Text)
+                .map(
+                        one ->
+                                one instanceof Labeled label
+                                        ? label.getText()
+                                        : ((javafx.scene.text.Text) one).getText())
+                .distinct()
+                .collect(Collectors.joining(" "));
     }
 }

@@ -5,7 +5,6 @@ import coldwright.desk.say.Say;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -127,7 +126,7 @@ final class StepTour {
         List<String> wrong = new ArrayList<>();
         for (String look : List.of("trouble", "asks", "mend")) {
             Hands.within(snippet, look)
-                    .map(StepTour::words)
+                    .map(Hands::words)
                     .filter(text -> !text.isBlank())
                     .forEach(wrong::add);
         }
@@ -168,10 +167,10 @@ final class StepTour {
                                                                 && Hands.isSeen(node))
                                         .toList());
         for (Node bar : bars) {
-            String before = Hands.ask(() -> words(bar));
+            String before = Hands.ask(() -> Hands.words(bar));
             Hands.act(() -> firstButton(bar).fire());
             Hands.settle(2500);
-            if (before.equals(Hands.ask(() -> words(bar)))) {
+            if (before.equals(Hands.ask(() -> Hands.words(bar)))) {
                 troubles.add("Play moved nothing");
             }
             picture("-c-playing");
@@ -215,7 +214,8 @@ final class StepTour {
                                                 .get())
                                 .fire());
         Hands.settle(SETTLE_MS);
-        String answer = Hands.ask(() -> words(Hands.within(solution, "listing").findFirst().get()));
+        String answer =
+                Hands.ask(() -> Hands.words(Hands.within(solution, "listing").findFirst().get()));
         Hands.act(() -> slip.replaceText(answer));
         run(snippet);
         List<Node> all = seen("snippet");
@@ -241,7 +241,7 @@ final class StepTour {
     private String checksHeld() {
         boolean every =
                 Hands.within(step, "check-summary")
-                        .map(StepTour::words)
+                        .map(Hands::words)
                         .allMatch(
                                 text ->
                                         text.equals(Say.of("check.holds"))
@@ -249,7 +249,7 @@ final class StepTour {
                                                         Say.of("check.all-hold", "[0-9]+")));
         String told =
                 Hands.within(step, "check-summary")
-                        .map(StepTour::words)
+                        .map(Hands::words)
                         .collect(Collectors.joining(" "));
         return told.isEmpty() ? "" : (every ? "all hold " : "") + told;
     }
@@ -282,27 +282,14 @@ final class StepTour {
     }
 
     private static String status(Node snippet) {
-        return Hands.within(snippet, "status").map(StepTour::words).findFirst().orElse(RAN);
+        return Hands.within(snippet, "status").map(Hands::words).findFirst().orElse(RAN);
     }
 
     private String title() {
-        return Hands.within(step, "step-title").map(StepTour::words).findFirst().orElse("");
+        return Hands.within(step, "step-title").map(Hands::words).findFirst().orElse("");
     }
 
     private static Button firstButton(Node bar) {
         return (Button) Hands.all(bar).filter(node -> node instanceof Button).findFirst().get();
-    }
-
-    static String words(Node node) {
-        return Hands.all(node)
-                .filter(Hands::isSeen)
-                .filter(one -> one instanceof Labeled || one instanceof javafx.scene.text.Text)
-                .map(
-                        one ->
-                                one instanceof Labeled label
-                                        ? label.getText()
-                                        : ((javafx.scene.text.Text) one).getText())
-                .distinct()
-                .collect(Collectors.joining(" "));
     }
 }
