@@ -5,8 +5,6 @@ import coldwright.science.Require;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Function;
 
 /** Where a story stands: the slush, the three crowds of its band, and the curve so far. */
@@ -35,26 +33,11 @@ record Telling(
      * @param stage its name
      */
     Telling along(Corners<CoolingPath> legs, Corners<Journey.Motion> motions, String stage) {
-        CompletableFuture<Leg> finest =
-                CompletableFuture.supplyAsync(
-                        () ->
-                                leg(
-                                        legs.fine(),
-                                        motions.fine(),
-                                        variants.fine(),
-                                        start(Corners::fine)));
-        CompletableFuture<Leg> coarsest =
-                CompletableFuture.supplyAsync(
-                        () ->
-                                leg(
-                                        legs.coarse(),
-                                        motions.coarse(),
-                                        variants.coarse(),
-                                        start(Corners::coarse)));
+        Leg fine = leg(legs.fine(), motions.fine(), variants.fine(), start(Corners::fine));
         Leg middle =
                 leg(legs.middle(), motions.middle(), variants.middle(), start(Corners::middle));
-        Leg fine = ended(finest);
-        Leg coarse = ended(coarsest);
+        Leg coarse =
+                leg(legs.coarse(), motions.coarse(), variants.coarse(), start(Corners::coarse));
         boolean ice =
                 fine.end != null
                         && middle.end != null
@@ -81,18 +64,6 @@ record Telling(
                 ice ? new Corners<>(fine.end, middle.end, coarse.end) : null,
                 path.endC(),
                 longer);
-    }
-
-    /** The corners know nothing of each other, so they are followed at the same time. */
-    private static Leg ended(CompletableFuture<Leg> leg) {
-        try {
-            return leg.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof RuntimeException plain) {
-                throw plain;
-            }
-            throw e;
-        }
     }
 
     Telling along(CoolingPath leg, Journey.Motion motion, String stage) {
