@@ -5,6 +5,10 @@ import coldwright.desk.NoDisplayException;
 import coldwright.terminal.LastResort;
 import coldwright.terminal.Terminal;
 
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+
 /** Where the program starts: the window, or with words a command. */
 public final class Main {
     private Main() {}
@@ -12,7 +16,8 @@ public final class Main {
     /**
      * Starts the program.
      *
-     * @param words a command for the terminal; none to open the window
+     * @param words a command for the terminal; none to open the window, or the file of a lesson or
+     *     a batch to open it with
      */
     public static void main(String[] words) {
         LastResort.install();
@@ -21,16 +26,26 @@ public final class Main {
 
     private static int exitOf(String[] words) {
         try {
-            return words.length == 0 ? window() : Terminal.ofThisProcess().obey(words);
+            if (words.length == 0) {
+                return window(Optional.empty());
+            }
+            return words.length == 1 && isForTheWindow(words[0])
+                    ? window(Optional.of(Path.of(words[0]).toAbsolutePath()))
+                    : Terminal.ofThisProcess().obey(words);
         } catch (RuntimeException | Error fault) {
             System.err.println(LastResort.sentence(fault));
             return LastResort.EXIT;
         }
     }
 
-    private static int window() {
+    /** A lesson or a batch, as the desktop hands it over when its file is opened there. */
+    private static boolean isForTheWindow(String word) {
+        return (word.endsWith(".md") || word.endsWith(".batch")) && new File(word).isFile();
+    }
+
+    private static int window(Optional<Path> file) {
         try {
-            Desk.open();
+            Desk.open(file);
             return 0;
         } catch (NoDisplayException e) {
             return Terminal.ofThisProcess().insteadOfWindow(e.getMessage());

@@ -28,6 +28,7 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.stage.FileChooser;
@@ -38,6 +39,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -52,6 +54,8 @@ public final class DeskApp extends Application {
     private static final double HEIGHT_PX = 800;
     private static final double LEAST_WIDTH_PX = 480;
     private static final double LEAST_HEIGHT_PX = 360;
+
+    private static final String BATCH = ".batch";
 
     /** The first frame lays out, the second is on the screen. */
     private static final int FRAMES_TO_SHOW = 2;
@@ -97,6 +101,7 @@ public final class DeskApp extends Application {
         stage.setMinWidth(LEAST_WIDTH_PX);
         stage.setMinHeight(LEAST_HEIGHT_PX);
         stage.setTitle("Coldwright");
+        stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
         stage.show();
         Frames.after(FRAMES_TO_SHOW, () -> layTheDesk(stage));
     }
@@ -121,6 +126,7 @@ public final class DeskApp extends Application {
                         Platform::runLater,
                         desk::tell,
                         workbook::keeps);
+        new Following(desk, keeping, Platform::runLater);
         desk.brew().keepOn(batches);
         kept.messages().forEach(desk::tell);
         desk.typeSize().set(kept.value().typeSizePercent());
@@ -173,11 +179,21 @@ public final class DeskApp extends Application {
     /** First the window, then its page, then the bench, then what drawing needs. */
     private void fillAndWarm() {
         desk.fetch(DeskApp::lessons)
+                .thenRun(() -> getParameters().getRaw().forEach(file -> open(Path.of(file))))
                 .thenRun(() -> Frames.after(FRAMES_TO_SHOW, bench::open))
                 .thenRun(
                         () ->
                                 Frames.after(
                                         FRAMES_TO_READ, () -> pen.execute(ChartPainter::warmUp)));
+    }
+
+    private void open(Path file) {
+        if (file.toString().endsWith(BATCH)) {
+            desk.openBatches();
+            batches.open(file, desk.brew());
+        } else {
+            desk.openFile(file);
+        }
     }
 
     private static List<Lesson> lessons() {

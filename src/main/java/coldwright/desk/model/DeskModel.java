@@ -3,7 +3,6 @@ package coldwright.desk.model;
 import coldwright.desk.brew.model.BrewModel;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
-import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -14,10 +13,8 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
@@ -42,7 +39,7 @@ public final class DeskModel {
     private final Function<Path, Lesson> reader;
     private final RunQueue queue;
     private final Keeping keeping;
-    private final Set<ContentHash> ownTexts = new HashSet<>();
+    private final Leave leave;
     private final Executor work;
     private final Executor window;
     private final BrewModel brew;
@@ -68,6 +65,7 @@ public final class DeskModel {
             Executor window,
             Keeping keeping) {
         this.keeping = keeping;
+        this.leave = new Leave(keeping);
         this.reader = reader;
         this.queue = new RunQueue(runner, window);
         this.work = work;
@@ -97,7 +95,7 @@ public final class DeskModel {
 
     private void put(List<Lesson> found) {
         for (Lesson lesson : found) {
-            ownTexts.add(ContentHash.of(lesson.text()));
+            leave.comesWithTheProgram(lesson);
             LessonModel model = new LessonModel(lesson, queue, window);
             lessons.add(model);
             keeping.opened(model);
@@ -130,31 +128,78 @@ public final class DeskModel {
 
     private void took(Lesson lesson) {
         if (lesson.steps().isEmpty()) {
-            notice.set(
-                    lesson.faults().isEmpty()
-                            ? Say.of("desk.empty-lesson", lesson.file())
-                            : lesson.faults().get(0).toString());
+            notice.set(untaught(lesson));
             return;
         }
-        ContentHash hash = ContentHash.of(lesson.text());
-        boolean known = ownTexts.contains(hash) || keeping.agreed(hash);
-        LessonModel model =
-                new LessonModel(
-                        lesson,
-                        LessonKey.ofFile(Path.of(lesson.file())),
-                        new Running(queue, window, known ? Gate.wide() : Gate.shut()));
-        for (int i = 0; i < lessons.size(); i++) {
-            if (lessons.get(i).lesson().file().equals(lesson.file())) {
-                model.takeEditsOf(lessons.get(i));
-                lessons.set(i, model);
-                keeping.opened(model);
-                open(model);
-                return;
-            }
-        }
+        LessonModel former = ofFile(lesson.file());
+        open(former == null ? laid(lesson) : replaced(former, lesson));
+    }
+
+    private static String untaught(Lesson lesson) {
+        return lesson.faults().isEmpty()
+                ? Say.of("desk.empty-lesson", lesson.file())
+                : lesson.faults().get(0).toString();
+    }
+
+    private LessonModel ofFile(String file) {
+        return lessons.stream()
+                .filter(one -> one.lesson().file().equals(file))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private LessonModel modelOf(Lesson lesson) {
+        LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
+        return new LessonModel(lesson, key, new Running(queue, window, leave.gateOf(lesson)));
+    }
+
+    private LessonModel laid(Lesson lesson) {
+        LessonModel model = modelOf(lesson);
         lessons.add(model);
         keeping.opened(model);
-        open(model);
+        return model;
+    }
+
+    private LessonModel replaced(LessonModel former, Lesson lesson) {
+        LessonModel model = modelOf(lesson);
+        model.takeEditsOf(former);
+        lessons.set(lessons.indexOf(former), model);
+        keeping.opened(model);
+        return model;
+    }
+
+    /**
+     * Reads a lesson that lies on the desk again because its file has changed. The page stays at
+     * its step, and what had run runs again. A text that can't be read for the moment is told and
+     * leaves the lesson as it was.
+     *
+     * @param file a lesson's file
+     * @return completes when the page shows it
+     */
+    public CompletableFuture<Void> refresh(Path file) {
+        return CompletableFuture.supplyAsync(() -> reader.apply(file), work)
+                .thenAcceptAsync(this::refreshed, window);
+    }
+
+    private void refreshed(Lesson lesson) {
+        LessonModel former = ofFile(lesson.file());
+        if (former == null || former.lesson().text().equals(lesson.text())) {
+            return;
+        }
+        if (lesson.steps().isEmpty()) {
+            notice.set(untaught(lesson));
+            return;
+        }
+        boolean seen = open.get() == former;
+        LessonModel model = replaced(former, lesson);
+        model.standWhere(former);
+        notice.set("");
+        if (seen) {
+            open.set(model);
+        }
+        if (model.gate().open().get()) {
+            model.runWhatHadRun(former);
+        }
     }
 
     /**
@@ -163,9 +208,20 @@ public final class DeskModel {
      * @param lesson one that did not come with the program
      */
     public void agree(LessonModel lesson) {
-        keeping.agree(ContentHash.of(lesson.lesson().text()), lesson.lesson().title());
+        leave.agree(lesson.lesson());
         lesson.gate().unlock();
         lesson.arrive(lesson.inSight().get());
+    }
+
+    /**
+     * The learner is the lesson's author: its snippets run however its file is changed, until the
+     * program ends.
+     *
+     * @param lesson one that did not come with the program
+     */
+    public void agreeWhileWritten(LessonModel lesson) {
+        leave.whileWritten(lesson.lesson());
+        agree(lesson);
     }
 
     /** Shows the home page. */

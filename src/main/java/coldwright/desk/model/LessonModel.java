@@ -1,5 +1,6 @@
 package coldwright.desk.model;
 
+import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.Step;
 import coldwright.workbook.work.LessonKey;
@@ -7,8 +8,10 @@ import coldwright.workbook.work.LessonKey;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /** A lesson as the learner has it: edits, runs and progress stay while the program runs. */
@@ -180,6 +183,51 @@ public final class LessonModel {
                 now.get(i).text().set(old.get(i).text().get());
             }
         }
+    }
+
+    /** The same step stays in sight, by its number. */
+    void standWhere(LessonModel former) {
+        int at = former.inSight.get().number();
+        if (at >= 1) {
+            arrive(steps.get(Math.min(at, steps.size()) - 1));
+        }
+    }
+
+    /** Runs, from the top, as far as the former had run. */
+    void runWhatHadRun(LessonModel former) {
+        int last = 0;
+        for (int i = 0; i < Math.min(former.snippets.size(), snippets.size()); i++) {
+            if (former.snippets.get(i).came().everFinished().get()) {
+                last = i + 1;
+            }
+        }
+        chain.run(snippets.subList(0, last));
+    }
+
+    /**
+     * The file it was read from.
+     *
+     * @return empty for a lesson that came with the program
+     */
+    public Optional<Path> ownFile() {
+        Path file = Path.of(lesson.file());
+        return LessonKey.ofFile(file).equals(key) ? Optional.of(file) : Optional.empty();
+    }
+
+    /**
+     * What is wrong in the text of a step.
+     *
+     * @param step one of this lesson's
+     * @return its faults, in the order of their lines
+     */
+    public List<Fault> faultsOf(StepModel step) {
+        List<Step> all = lesson.steps();
+        int at = step.number();
+        int from = at < 1 ? 0 : all.get(at - 1).line();
+        int to = at < all.size() ? all.get(at).line() : Integer.MAX_VALUE;
+        return lesson.faults().stream()
+                .filter(fault -> fault.line() >= Math.max(1, from) && fault.line() < to)
+                .toList();
     }
 
     /**

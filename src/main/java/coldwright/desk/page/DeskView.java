@@ -243,12 +243,16 @@ public final class DeskView extends StackPane {
 
     private void openChanged(LessonModel is) {
         spreads.keySet().retainAll(desk.lessons());
+        boolean anew = !spreads.containsKey(is);
         spread = spreads.computeIfAbsent(is, this::spreadOf);
         page.getChildren().setAll(spread.both());
         is.inSight().addListener(sight);
         stepInSight(is.inSight().get());
         arrange();
         spread.lesson().requestFocus();
+        if (anew && is.inSight().get().number() > 1) {
+            goTo(is.inSight().get());
+        }
     }
 
     /** The page looks and counts as the learner has set it. */
@@ -284,7 +288,10 @@ public final class DeskView extends StackPane {
                         model,
                         state,
                         deeds.openLink(),
-                        () -> desk.agree(model),
+                        new AgreementView(
+                                model.gate(),
+                                () -> desk.agree(model),
+                                () -> desk.agreeWhileWritten(model)),
                         desk::turnWorkshop,
                         name -> deeds.handIn().accept(model, name),
                         choice -> deeds.handout().accept(model, choice));

@@ -5,7 +5,6 @@ import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
-import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 
 import javafx.application.Platform;
@@ -21,7 +20,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -40,7 +38,7 @@ final class LessonView extends ScrollPane {
     private final LessonModel model;
     private final PageState state;
     private final Consumer<String> openLink;
-    private final Runnable agree;
+    private final AgreementView agreement;
     private final Runnable workshop;
     private final Consumer<HandoutChoice> handout;
     private final VBox column = new VBox();
@@ -54,14 +52,14 @@ final class LessonView extends ScrollPane {
             LessonModel model,
             PageState state,
             Consumer<String> openLink,
-            Runnable agree,
+            AgreementView agreement,
             Runnable workshop,
             Consumer<String> handIn,
             Consumer<HandoutChoice> handout) {
         this.handout = handout;
         this.workshop = workshop;
         this.model = model;
-        this.agree = agree;
+        this.agreement = agreement;
         this.state = state;
         this.openLink = openLink;
         getStyleClass().add("reading");
@@ -88,6 +86,7 @@ final class LessonView extends ScrollPane {
             StepView view =
                     new StepView(
                             model.steps().get(steps.size()),
+                            model.faultsOf(model.steps().get(steps.size())),
                             state,
                             model.pins(),
                             openLink,
@@ -133,12 +132,24 @@ final class LessonView extends ScrollPane {
             front.getChildren().add(Words.label(Typography.of(terms), "terms"));
         }
         if (!lesson.faults().isEmpty()) {
-            front.getChildren().add(faults(lesson.faults()));
+            int count = lesson.faults().size();
+            String head =
+                    count == 1
+                            ? Say.of("lesson.fault")
+                            : Say.of("lesson.faults", String.valueOf(count));
+            front.getChildren().add(new FaultsView(head, lesson.faults()));
         }
-        front.getChildren().add(new AgreementView(model.gate(), agree));
+        front.getChildren().add(agreement);
         front.getChildren().add(deeds());
         front.getChildren()
-                .add(new StepView(model.opening(), state, model.pins(), openLink, model::runFrom));
+                .add(
+                        new StepView(
+                                model.opening(),
+                                model.faultsOf(model.opening()),
+                                state,
+                                model.pins(),
+                                openLink,
+                                model::runFrom));
         return front;
     }
 
@@ -165,24 +176,6 @@ final class LessonView extends ScrollPane {
         VBox deeds = new VBox(row, paper, anew);
         deeds.getStyleClass().add("deeds");
         return deeds;
-    }
-
-    private static Node faults(List<Fault> faults) {
-        VBox box = new VBox();
-        box.getStyleClass().add("faults");
-        String head =
-                faults.size() == 1
-                        ? Say.of("lesson.fault")
-                        : Say.of("lesson.faults", String.valueOf(faults.size()));
-        box.getChildren().add(Words.label(head, "faults-head"));
-        faults.forEach(fault -> box.getChildren().add(new Sentence(told(fault), "fault")));
-        return box;
-    }
-
-    private static String told(Fault fault) {
-        Path file = Path.of(fault.file()).getFileName();
-        return new Fault(file == null ? fault.file() : file.toString(), fault.line(), fault.words())
-                .toString();
     }
 
     /** Brings a step to the top of the page. */

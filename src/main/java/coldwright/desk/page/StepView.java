@@ -12,6 +12,7 @@ import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
+import coldwright.lesson.Fault;
 
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
@@ -36,6 +37,7 @@ final class StepView extends VBox {
 
     StepView(
             StepModel model,
+            List<Fault> faults,
             PageState state,
             Pins pins,
             Consumer<String> openLink,
@@ -54,6 +56,9 @@ final class StepView extends VBox {
             VBox head = new VBox(number, title);
             head.getStyleClass().add("step-head");
             getChildren().add(head);
+        }
+        if (!faults.isEmpty()) {
+            getChildren().add(new FaultsView(Say.of("step.faults"), faults));
         }
         model.parts().forEach(part -> add(part));
     }

@@ -120,7 +120,8 @@ final class WorkshopView extends BorderPane {
     }
 
     private void show(StepModel step) {
-        StepView view = new StepView(step, state, lesson.pins(), openLink, lesson::runFrom);
+        StepView view =
+                new StepView(step, List.of(), state, lesson.pins(), openLink, lesson::runFrom);
         VBox column = new VBox(view);
         column.getStyleClass().add("column");
         StackPane sheet = new StackPane(column);

@@ -1,8 +1,10 @@
 package coldwright.desk.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.LessonReader;
 
@@ -69,6 +71,40 @@ class DeskModelTest {
         assertEquals(1, desk.lessons().size());
         assertEquals("B, mended", desk.open().get().lesson().title());
         assertEquals("int a = 7;", textOf(desk.open().get()).get());
+    }
+
+    @Test
+    void aFileChangedWhileItIsWrittenKeepsItsStepItsLeaveAndItsFaultsInTheirStep()
+            throws IOException {
+        String two = LESSON + "\n## Two\n\nMore.\n";
+        Path file = write("b.md", two.formatted("B"));
+        desk.openFile(file);
+        assertFalse(desk.open().get().gate().open().get());
+        desk.agreeWhileWritten(desk.open().get());
+        desk.open().get().arrive(desk.open().get().steps().get(1));
+        write("b.md", two.formatted("B, mended") + "\n```forecast\n```\n");
+        desk.refresh(file);
+        LessonModel now = desk.open().get();
+        assertEquals("B, mended", now.lesson().title());
+        assertTrue(now.gate().open().get());
+        assertEquals("Two", now.inSight().get().title());
+        assertEquals(1, now.faultsOf(now.steps().get(1)).size());
+        assertTrue(now.faultsOf(now.steps().get(0)).isEmpty());
+        assertEquals(file, now.ownFile().orElseThrow());
+    }
+
+    @Test
+    void aFileThatIsEmptyForAMomentLeavesTheLessonThere() throws IOException {
+        Path file = write("b.md", LESSON.formatted("B"));
+        desk.openFile(file);
+        write("b.md", "");
+        desk.refresh(file);
+        assertEquals("B", desk.open().get().lesson().title());
+        assertFalse(desk.notice().get().isEmpty());
+        write("b.md", LESSON.formatted("B again"));
+        desk.refresh(file);
+        assertEquals("B again", desk.open().get().lesson().title());
+        assertEquals("", desk.notice().get());
     }
 
     @Test

@@ -1,0 +1,299 @@
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import java.util.spi.ToolProvider;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+
+/**
+ * Makes the application image and, where the platform's tools are at hand, an installer.
+ *
+ * <p>Words: the program folder, the icon (PNG), the folder to write, the version. The runtime keeps its own {@code
+ * java}, because every bench is a process of its own.
+ */
+public final class MakeImage {
+    private static final String NAME = "Coldwright";
+    private static final String ABOUT = "Run the science of ice cream";
+
+    /** What the program, its libraries and its benches use; jdeps names the first line. */
+    private static final String MODULES =
+            "java.base,java.desktop,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
+                    + ",jdk.compiler,jdk.jdi,jdk.jdwp.agent,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
+
+    private static final int REHEARSAL_S = 15;
+
+    private final Path program;
+    private final Path out;
+    private final String version;
+    private final Path icon;
+    private final boolean windows = os().contains("win");
+    private final boolean mac = os().contains("mac");
+
+    private MakeImage(Path program, Path icon, Path out, String version) throws IOException {
+        this.program = program;
+        this.out = out;
+        this.version = version;
+        delete(out);
+        Files.createDirectories(out);
+        this.icon = iconFor(icon);
+    }
+
+    public static void main(String[] words) throws Exception {
+        MakeImage make = new MakeImage(Path.of(words[0]), Path.of(words[1]), Path.of(words[2]), words[3]);
+        Path runtime = make.runtime();
+        Path image = make.image(runtime);
+        make.rehearse(image);
+        delete(runtime);
+        System.out.printf("image: %s, %d MB%n", image, megabytes(image));
+        make.installer(image);
+    }
+
+    private static String os() {
+        return System.getProperty("os.name").toLowerCase(Locale.ROOT);
+    }
+
+    private Path runtime() throws Exception {
+        Path runtime = out.resolve("runtime");
+        run(
+                "jlink",
+                List.of(
+                        "--add-modules", MODULES,
+                        "--strip-debug", "--no-header-files", "--no-man-pages",
+                        "--compress", newer(21) ? "zip-6" : "2",
+                        "--output", runtime.toString()));
+        process(List.of(java(runtime.resolve("bin")).toString(), "-Xshare:dump"), REHEARSAL_S * 4);
+        return runtime;
+    }
+
+    private static boolean newer(int feature) {
+        return Runtime.version().feature() >= feature;
+    }
+
+    private Path java(Path bin) {
+        return bin.resolve(windows ? "java.exe" : "java");
+    }
+
+    private Path image(Path runtime) throws Exception {
+        List<String> words =
+                new ArrayList<>(
+                        List.of(
+                                "--type", "app-image",
+                                "--name", NAME,
+                                "--description", ABOUT,
+                                "--app-version", version,
+                                "--input", program.toString(),
+                                "--main-jar", "coldwright.jar",
+                                "--main-class", "coldwright.Main",
+                                "--runtime-image", runtime.toString(),
+                                "--icon", icon.toString(),
+                                "--dest", out.toString()));
+        for (String flag : flags()) {
+            words.addAll(List.of("--java-options", flag));
+        }
+        if (windows) {
+            Path terminal = out.resolve("terminal.properties");
+            Files.writeString(terminal, "win-console=true\n");
+            words.addAll(List.of("--add-launcher", NAME + "-terminal=" + terminal));
+        }
+        run("jpackage", words);
+        return out.resolve(mac ? NAME + ".app" : NAME);
+    }
+
+    private static List<String> flags() {
+        List<String> flags =
+                new ArrayList<>(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx384m"));
+        if (newer(19)) {
+            flags.addAll(List.of("-XX:SharedArchiveFile=$APPDIR/coldwright.jsa", "-Xlog:disable", "-Xlog:all=error:stderr"));
+        }
+        if (newer(24)) {
+            flags.addAll(List.of("--enable-native-access=ALL-UNNAMED", "--sun-misc-unsafe-memory-access=allow"));
+        }
+        return flags;
+    }
+
+    /**
+     * Opens the window once, if there is a display, and keeps the classes that it took as an archive. Java before 19
+     * takes an archive only where it was made, so there it is left out.
+     */
+    private void rehearse(Path image) throws Exception {
+        boolean display = windows || mac || System.getenv("DISPLAY") != null;
+        if (!newer(19) || !display) {
+            System.out.println("no class archive: it wants Java 19 or newer and a display; the program starts without");
+            return;
+        }
+        Path app = app(image);
+        Path archive = app.resolve("coldwright.jsa");
+        Path launcherWords = app.resolve(NAME + ".cfg");
+        String usual = Files.readString(launcherWords);
+        Files.writeString(
+                launcherWords,
+                usual.replaceAll("java-options=-XX:SharedArchiveFile=.*", "java-options=-XX:+RecordDynamicDumpInfo")
+                        + "java-options=-Dcoldwright.data=" + out.resolve("rehearsal") + "\n");
+        Process window = new ProcessBuilder(launcher(image).toString()).redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        try {
+            TimeUnit.SECONDS.sleep(REHEARSAL_S);
+            Path jcmd = Path.of(System.getProperty("java.home"), "bin", windows ? "jcmd.exe" : "jcmd");
+            process(List.of(jcmd.toString(), Long.toString(window.pid()), "VM.cds", "dynamic_dump", archive.toString()), REHEARSAL_S * 4);
+        } finally {
+            window.destroy();
+            window.waitFor();
+            Files.writeString(launcherWords, usual);
+            delete(out.resolve("rehearsal"));
+        }
+    }
+
+    private Path app(Path image) {
+        return mac ? image.resolve("Contents/app") : windows ? image.resolve("app") : image.resolve("lib/app");
+    }
+
+    private Path launcher(Path image) {
+        return mac
+                ? image.resolve("Contents/MacOS").resolve(NAME)
+                : windows ? image.resolve(NAME + ".exe") : image.resolve("bin").resolve(NAME);
+    }
+
+    private void installer(Path image) throws Exception {
+        List<String> types = new ArrayList<>();
+        if (mac) {
+            types.add("dmg");
+        } else if (windows) {
+            if (found("wix") || found("candle")) {
+                types.add("msi");
+            }
+        } else {
+            if (found("dpkg-deb") && found("fakeroot")) {
+                types.add("deb");
+            }
+            if (found("rpmbuild")) {
+                types.add("rpm");
+            }
+        }
+        if (types.isEmpty()) {
+            System.out.println("no installer: this machine has none of the platform's tools; the image needs none");
+        }
+        Path batches = out.resolve("batch.properties");
+        Files.writeString(
+                batches,
+                "extension=batch\nmime-type=text/x-coldwright-batch\ndescription=Batch of ice cream\nicon="
+                        + icon.toString().replace('\\', '/') + "\n",
+                StandardCharsets.UTF_8);
+        for (String type : types) {
+            List<String> words =
+                    new ArrayList<>(
+                            List.of(
+                                    "--type", type,
+                                    "--name", NAME,
+                                    "--description", ABOUT,
+                                    "--app-version", version,
+                                    "--app-image", image.toString(),
+                                    "--file-associations", batches.toString(),
+                                    "--dest", out.toString()));
+            if (windows) {
+                words.addAll(List.of("--win-menu", "--win-per-user-install", "--win-dir-chooser"));
+            } else if (!mac) {
+                words.addAll(List.of("--linux-shortcut", "--linux-menu-group", "Education", "--linux-package-name", "coldwright"));
+            }
+            run("jpackage", words);
+        }
+        try (Stream<Path> made = Files.list(out)) {
+            for (Path file : made.filter(one -> one.toString().matches(".*\\.(deb|rpm|msi|dmg)")).toList()) {
+                System.out.printf("installer: %s, %d MB%n", file, megabytes(file));
+            }
+        }
+    }
+
+    private static boolean found(String tool) {
+        return Stream.of(System.getenv("PATH").split(java.io.File.pathSeparator))
+                .anyMatch(folder -> Files.exists(Path.of(folder, tool)) || Files.exists(Path.of(folder, tool + ".exe")));
+    }
+
+    private static void run(String tool, List<String> words) {
+        ToolProvider found =
+                ToolProvider.findFirst(tool)
+                        .orElseThrow(() -> new IllegalStateException(tool + " is missing; build with a whole JDK, not a JRE"));
+        if (found.run(System.out, System.err, words.toArray(String[]::new)) != 0) {
+            throw new IllegalStateException(tool + " failed; what it said stands above");
+        }
+    }
+
+    private static void process(List<String> words, int seconds) throws Exception {
+        Process process = new ProcessBuilder(words).redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        if (!process.waitFor(seconds, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new IllegalStateException(words.get(0) + " took more than " + seconds + " s");
+        }
+    }
+
+    /** The icon in the form that the platform wants; Windows and macOS take PNG within a small wrapping. */
+    private Path iconFor(Path png) throws IOException {
+        byte[] picture = windows ? scaled(png, 256) : Files.readAllBytes(png);
+        if (!windows && !mac) {
+            return png;
+        }
+        Path file = out.resolve(windows ? "coldwright.ico" : "coldwright.icns");
+        if (windows) {
+            ByteBuffer head = ByteBuffer.allocate(22).order(ByteOrder.LITTLE_ENDIAN);
+            head.putShort((short) 0).putShort((short) 1).putShort((short) 1);
+            head.put((byte) 0).put((byte) 0).put((byte) 0).put((byte) 0);
+            head.putShort((short) 1).putShort((short) 32).putInt(picture.length).putInt(22);
+            ByteArrayOutputStream all = new ByteArrayOutputStream();
+            all.write(head.array());
+            all.write(picture);
+            Files.write(file, all.toByteArray());
+        } else {
+            ByteArrayOutputStream all = new ByteArrayOutputStream();
+            DataOutputStream data = new DataOutputStream(all);
+            data.writeBytes("icns");
+            data.writeInt(picture.length + 16);
+            data.writeBytes("ic09");
+            data.writeInt(picture.length + 8);
+            data.write(picture);
+            Files.write(file, all.toByteArray());
+        }
+        return file;
+    }
+
+    private static byte[] scaled(Path png, int px) throws IOException {
+        BufferedImage from = ImageIO.read(png.toFile());
+        BufferedImage to = new BufferedImage(px, px, BufferedImage.TYPE_INT_ARGB);
+        Graphics2D pen = to.createGraphics();
+        pen.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        pen.drawImage(from, 0, 0, px, px, null);
+        pen.dispose();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(to, "png", bytes);
+        return bytes.toByteArray();
+    }
+
+    private static long megabytes(Path path) throws IOException {
+        try (Stream<Path> all = Files.walk(path)) {
+            return all.filter(Files::isRegularFile).mapToLong(file -> file.toFile().length()).sum() >> 20;
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                    path.toFile().setWritable(true);
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+}

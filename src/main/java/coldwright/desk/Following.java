@@ -1,0 +1,76 @@
+package coldwright.desk;
+
+import coldwright.desk.model.DeskModel;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+
+/**
+ * Follows the files of lessons that lie on the desk, so that an author sees the page while writing.
+ * It looks at them again and again, which works on every kind of drive.
+ */
+final class Following {
+    private static final int LOOK_EACH_MS = 300;
+
+    /** How a file stood; a change counts once two looks have found it the same. */
+    private record Stand(FileTime changed, long bytes, boolean told) {}
+
+    private final Map<Path, Stand> stands = new ConcurrentHashMap<>();
+    private final DeskModel desk;
+    private final Executor window;
+
+    Following(DeskModel desk, ScheduledExecutorService clock, Executor window) {
+        this.desk = desk;
+        this.window = window;
+        desk.lessons()
+                .addListener((javafx.beans.InvalidationListener) value -> followTheseLessons());
+        clock.scheduleWithFixedDelay(this::look, LOOK_EACH_MS, LOOK_EACH_MS, TimeUnit.MILLISECONDS);
+    }
+
+    private void followTheseLessons() {
+        Set<Path> files =
+                desk.lessons().stream()
+                        .flatMap(lesson -> lesson.ownFile().stream())
+                        .collect(Collectors.toSet());
+        stands.keySet().retainAll(files);
+        for (Path file : files) {
+            try {
+                stands.putIfAbsent(file, stand(file, true));
+            } catch (IOException e) {
+                // it has gone since; the next look tries again
+            }
+        }
+    }
+
+    private static Stand stand(Path file, boolean told) throws IOException {
+        return new Stand(Files.getLastModifiedTime(file), Files.size(file), told);
+    }
+
+    private void look() {
+        for (Map.Entry<Path, Stand> known : stands.entrySet()) {
+            Path file = known.getKey();
+            Stand was = known.getValue();
+            try {
+                Stand is = stand(file, false);
+                boolean same = is.changed().equals(was.changed()) && is.bytes() == was.bytes();
+                if (!same) {
+                    known.setValue(is);
+                } else if (!was.told()) {
+                    known.setValue(new Stand(is.changed(), is.bytes(), true));
+                    window.execute(() -> desk.refresh(file));
+                }
+            } catch (IOException e) {
+                // being replaced just now; the next look finds it
+            }
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package coldwright.desk.model;
+
+import coldwright.lesson.Lesson;
+import coldwright.workbook.work.ContentHash;
+
+import java.util.HashSet;
+import java.util.Set;
+
+/**
+ * Which lessons' snippets may run: those of the program, those agreed to, and those being written
+ * here.
+ */
+final class Leave {
+    private final Keeping keeping;
+    private final Set<ContentHash> ofThisProgram = new HashSet<>();
+
+    /** Files whose author sits here; forgotten when the program ends. */
+    private final Set<String> written = new HashSet<>();
+
+    Leave(Keeping keeping) {
+        this.keeping = keeping;
+    }
+
+    void comesWithTheProgram(Lesson lesson) {
+        ofThisProgram.add(ContentHash.of(lesson.text()));
+    }
+
+    Gate gateOf(Lesson lesson) {
+        ContentHash hash = ContentHash.of(lesson.text());
+        boolean known =
+                ofThisProgram.contains(hash)
+                        || written.contains(lesson.file())
+                        || keeping.agreed(hash);
+        return known ? Gate.wide() : Gate.shut();
+    }
+
+    void agree(Lesson lesson) {
+        keeping.agree(ContentHash.of(lesson.text()), lesson.title());
+    }
+
+    void whileWritten(Lesson lesson) {
+        written.add(lesson.file());
+    }
+}
