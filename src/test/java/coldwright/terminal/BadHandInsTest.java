@@ -1,0 +1,375 @@
+package coldwright.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonReader;
+import coldwright.lesson.LessonShelf;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.SnippetEdit;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a class may hand in at its worst. Each is told in a sentence, and a good hand-in that is
+ * checked after it, on the same bench, still holds.
+ */
+class BadHandInsTest {
+    private static final String CODE = "double heat = 180;";
+    private static final String TEXT =
+            """
+            # Toasted oats
+
+            ## Toast
+
+            ```forecast
+            How hot?
+            - 180
+            - * 140
+            ```
+
+            ```java
+            double heat = 180;
+            ```
+
+            ```check
+            heat > 100 is true
+            ```
+            """;
+
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    /** Short, for the loops below never end; long enough for a busy machine to run a line. */
+    private static final Duration HASTE = Duration.ofSeconds(5);
+
+    @TempDir static Path folder;
+    private static LessonShelf shelf;
+    private static Runs runs;
+    private static Runs hasty;
+
+    @BeforeAll
+    static void open() throws IOException {
+        Path lessons = Files.createDirectory(folder.resolve("lessons"));
+        Files.writeString(lessons.resolve("01-oats.md"), TEXT);
+        shelf = LessonShelf.in(lessons);
+        runs = new Runs(PATIENCE);
+        hasty = new Runs(HASTE);
+    }
+
+    @AfterAll
+    static void close() {
+        runs.close();
+        hasty.close();
+    }
+
+    private static String good(String learner, String code) {
+        Lesson lesson = LessonReader.read("01-oats.md", TEXT);
+        LessonWork work =
+                LessonWork.empty(
+                                LessonKey.ofShelf("01-oats"),
+                                "01-oats.md",
+                                "Toasted oats",
+                                ContentHash.of(TEXT))
+                        .withSnippet("Toast", new SnippetEdit(0, code, ContentHash.of(CODE)));
+        return HandIn.of(work, learner, lesson, Instant.EPOCH).text();
+    }
+
+    private static String good() {
+        return good("Ada", CODE);
+    }
+
+    private static Marked marked(Path file) {
+        return marked(file, runs);
+    }
+
+    private static Marked marked(Path file, Runs on) {
+        return new HandInRead(shelf, PATIENCE).mark(file, file.getFileName().toString(), on);
+    }
+
+    private static Marked marked(String name, byte[] bytes) throws IOException {
+        return marked(Files.write(folder.resolve(name + HandIn.ENDING), bytes));
+    }
+
+    private static Marked marked(String name, String text) throws IOException {
+        return marked(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void theNextHolds() throws IOException {
+        Marked next = marked("next", good());
+        assertTrue(next.holds(), () -> String.join("\n", next.lines()));
+    }
+
+    private record Bad(String name, String text, String told) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static Stream<Bad> badTexts() {
+        String good = good();
+        String cut = good.substring(0, good.indexOf("lesson:") + 3);
+        return Stream.of(
+                new Bad("empty", "", "the first line is \"\""),
+                new Bad("blank", "\n\n\n", "the first line is \"\""),
+                new Bad("a picture", "\u0089PNG\r\n\u001a\n\0\0\0", "NUL character"),
+                new Bad("another form", "my oats", "the first line is \"my oats\""),
+                new Bad("a later form", "Coldwright hand-in 9\n", "another version"),
+                new Bad("its heading alone", "Coldwright hand-in 1\n", "ends behind its first"),
+                new Bad("truncated in its head", cut, "there is no line `lesson: ...`"),
+                new Bad(
+                        "truncated in a step",
+                        good.substring(0, good.indexOf("snippet 1")),
+                        "snippet 1 was not handed in; its author's ran"),
+                new Bad(
+                        "missing steps",
+                        good.substring(0, good.indexOf("step: ")),
+                        "snippet 1 was not handed in; its author's ran"),
+                new Bad(
+                        "an unknown lesson",
+                        good.replace("01-oats.md", "99-none.md"),
+                        "there is no lesson 99-none.md"),
+                new Bad(
+                        "a lesson elsewhere",
+                        good.replace("lesson: 01-oats.md", "lesson: ../../etc/passwd.md"),
+                        "there is no lesson ../../etc/passwd.md"),
+                new Bad(
+                        "another text of the lesson",
+                        good.replaceFirst("hash: .*", "hash: " + "0".repeat(64)),
+                        "another text than the lesson"),
+                new Bad("no hash", good.replaceFirst("hash: .*\n", ""), "line 1: "),
+                new Bad(
+                        "a bad date",
+                        good.replaceFirst("date: .*", "date: yesterday"),
+                        "\"yesterday\" is no date"),
+                new Bad(
+                        "no learner",
+                        good.replaceFirst("learner: .*", "learner:"),
+                        "it names no learner"),
+                new Bad(
+                        "a step twice",
+                        good + good.substring(good.indexOf("step: ")),
+                        "the step \"Toast\" stands there twice"),
+                new Bad(
+                        "a step of no lesson",
+                        good + "\nstep: Burn\ndone: yes\n",
+                        "the lesson has no step \"Burn\""),
+                new Bad(
+                        "an answer made right",
+                        good.replaceFirst("said:.*", "said: 180")
+                                .replaceFirst("came true:.*", "came true: yes"),
+                        "says that a forecast in \"Toast\" came true; it did not"),
+                new Bad(
+                        "a snippet made its author's",
+                        good.replace("    double heat = 180;", "    double heat = 181;"),
+                        "says that snippet 1 of \"Toast\" is its author's; it is not"),
+                new Bad("words astray", good + "\nplease be kind\n", "is no `key: value`"),
+                new Bad("an unknown key", good + "\nmark: best\n", "\"mark\" is no line"),
+                new Bad(
+                        "code indented by tabs",
+                        good.replace("    double", "\tdouble"),
+                        "indented otherwise than by four spaces"),
+                new Bad(
+                        "nested code",
+                        good("Ada", "int deep = " + "(".repeat(9000) + "1" + ")".repeat(9000)),
+                        "more than 200 brackets are open"),
+                new Bad(
+                        "a name that is a terminal's orders",
+                        good("\u001b[2J\u001b]0;hi\u0007\u202eAda", "int none = 1 / 0;"),
+                        "divided by zero"),
+                new Bad(
+                        "a name of many lines",
+                        good("Ada\n2 of 2: Ben: everything holds", "int none = 1 / 0;"),
+                        "divided by zero"),
+                new Bad("a huge step", good + "\nsaid: x".repeat(100_000), "said x;"),
+                new Bad(
+                        "a million forecasts",
+                        good + "\nforecast 1: How hot?".repeat(100_000),
+                        "Toast"),
+                new Bad("huge", "Coldwright hand-in 1\n".repeat(800_000), "it may have at most"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("badTexts")
+    void aBadTextIsToldAndTheNextHolds(Bad bad) throws IOException {
+        Marked marked = marked(bad.name(), bad.text());
+        String told = String.join("\n", marked.lines());
+        assertTrue(told.contains(bad.told()), told);
+        assertEquals(
+                told.lines().count(), marked.lines().size(), "nobody else's words begin a line");
+        theNextHolds();
+    }
+
+    @Test
+    void whatIsNoTextIsTold() throws IOException {
+        byte[] latin = good("Zoë", CODE).getBytes(StandardCharsets.ISO_8859_1);
+        assertTrue(marked("latin", latin).notes().get(0).contains("is not UTF-8"));
+        byte[] wide = good().getBytes(StandardCharsets.UTF_16);
+        assertTrue(marked("wide", wide).notes().get(0).contains("the file is UTF-16"));
+        Path inside = Files.createDirectory(folder.resolve("folder" + HandIn.ENDING));
+        assertEquals(List.of("this is a folder; name a file in it"), marked(inside).notes());
+        Path missing = folder.resolve("missing" + HandIn.ENDING);
+        assertTrue(marked(missing).notes().get(0).startsWith("there is no such file"));
+        theNextHolds();
+    }
+
+    @Test
+    void aLinkIsNotFollowed() throws IOException {
+        Path real = Files.writeString(folder.resolve("real.txt"), good());
+        Path link = folder.resolve("link" + HandIn.ENDING);
+        try {
+            Files.createSymbolicLink(link, real);
+        } catch (UnsupportedOperationException | IOException e) {
+            org.junit.jupiter.api.Assumptions.abort("this system makes no links here");
+        }
+        assertEquals(List.of("this is a link; put the file itself there"), marked(link).notes());
+    }
+
+    @Test
+    void aFolderNamedLikeALessonIsNone(@TempDir Path beside) throws IOException {
+        Files.createDirectory(beside.resolve("99-none.md"));
+        Path file = beside.resolve("ada" + HandIn.ENDING);
+        Files.writeString(file, good().replace("01-oats.md", "99-none.md"));
+        assertTrue(marked(file).notes().get(0).startsWith("there is no lesson 99-none.md"));
+    }
+
+    /** What each fault is, and a word of what is told of it; empty for one that does no harm. */
+    static final Map<String, String> FAULTS =
+            Map.ofEntries(
+                    Map.entry("while (true) { }", "did not end within"),
+                    Map.entry(
+                            "while (true) { try { while (true) { } } finally { continue; } }",
+                            "did not end within"),
+                    Map.entry(
+                            "Object o = new Object(); synchronized (o) { o.wait(); }",
+                            "did not end within"),
+                    Map.entry("System.exit(0);", "ended its own bench"),
+                    Map.entry("Runtime.getRuntime().halt(3);", "ended its own bench"),
+                    Map.entry(
+                            "List<double[]> all = new ArrayList<>(); while (true) all.add(new double[1_000_000]);",
+                            "more memory than the bench has"),
+                    Map.entry(
+                            "while (true) { new Thread(() -> { try { Thread.sleep(100_000); } catch (InterruptedException e) { } }).start(); }",
+                            "threads"),
+                    Map.entry("int deep(int n) { return deep(n + 1) + 1; } deep(0);", "itself"),
+                    Map.entry("while (true) System.out.println(\"flood\");", "did not end within"),
+                    Map.entry(
+                            "for (int i = 0; i < 1_000_000; i++) System.out.print('u'); double heat = 180;",
+                            ""),
+                    Map.entry("while (true) Page.show(Figure.of(\"a\"));", "20 figures"),
+                    Map.entry("System.out.close(); double heat = 180;", ""),
+                    Map.entry("new Scanner(System.in).nextLine();", "keyboard"),
+                    Map.entry(
+                            "new java.io.File(\"\").getAbsoluteFile().delete(); double heat = 180;",
+                            ""),
+                    Map.entry(
+                            "throw new RuntimeException(\"\\n9 of 9: all holds\\n\".repeat(9999));",
+                            "all holds"),
+                    Map.entry(
+                            "new ProcessBuilder(\"kill\", \"-9\", \"\" + ProcessHandle.current().pid()).start(); Thread.sleep(10_000);",
+                            "ended"),
+                    Map.entry(
+                            "new Thread(() -> { while (true) { } }).start(); double heat = 180;",
+                            ""));
+
+    static Stream<String> faults() {
+        return FAULTS.keySet().stream();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("faults")
+    void aSnippetThatBreaksItsBenchIsToldAndTheNextHolds(String code) throws IOException {
+        Runs on = FAULTS.get(code).startsWith("did not end") ? hasty : runs;
+        Path file = folder.resolve("fault" + HandIn.ENDING);
+        Marked marked = marked(Files.writeString(file, good("Ada", code)), on);
+        String told = String.join("\n", marked.lines());
+        assertTrue(told.contains(FAULTS.get(code)), told);
+        assertEquals(FAULTS.get(code).isEmpty(), marked.holds(), told);
+        assertEquals(told.lines().count(), marked.lines().size(), told);
+        assertTrue(marked(Files.writeString(file, good()), on).holds());
+    }
+
+    @Test
+    void aHandInThatHangsEverywhereIsGivenUp() {
+        Runs short_ = new Runs(Duration.ofSeconds(1));
+        try (short_) {
+            short_.allow(Duration.ofSeconds(2));
+            List<String> told = new ArrayList<>();
+            for (int i = 0; i < 4; i++) {
+                told.add(
+                        Ending.troubles(short_.run(List.of(), "while (true) { }").outcome())
+                                .get(0)
+                                .words());
+            }
+            assertTrue(told.get(0).startsWith("it did not end within"), told.toString());
+            assertTrue(told.get(3).startsWith("it was not run"), told.toString());
+        }
+    }
+
+    @Test
+    void theTableIsHarmlessInASpreadsheet(@TempDir Path school) throws IOException {
+        String[] names = {"=cmd|' /C calc'!A0", "+1", "@SUM(A1)", "-2", "Ada \"A\", B"};
+        for (int i = 0; i < names.length; i++) {
+            Path own = Files.createDirectory(school.resolve("learner " + i));
+            Files.writeString(own.resolve("work" + HandIn.ENDING), good(names[i], CODE));
+        }
+        Files.writeString(school.resolve("learner 0/notes.txt"), "mine");
+        Path table = folder.resolve("marks.csv");
+        Typed typed = Typed.nobody();
+        HandInChecks checks =
+                new HandInChecks(typed.screen(), shelf, PATIENCE, Optional.of(table), true);
+        assertEquals(Exit.DONE, checks.check(List.of(school.toString())), typed::out);
+        assertTrue(typed.out().contains("notes.txt was left alone"), typed.out());
+        assertFalse(typed.out().contains("forecast: "), "brief");
+        String text = Files.readString(table);
+        assertEquals('\uFEFF', text.charAt(0));
+        try (CSVParser rows =
+                CSVParser.parse(
+                        text.substring(1),
+                        CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+            List<CSVRecord> all = rows.getRecords();
+            List<String> learners = all.stream().map(row -> row.get("learner")).toList();
+            assertEquals(
+                    List.of("'=cmd|' /C calc'!A0", "'+1", "'@SUM(A1)", "'-2", "Ada \"A\", B"),
+                    learners);
+            assertEquals("yes", all.get(0).get("everything holds"));
+            assertEquals("1", all.get(0).get("check lines that hold"));
+        }
+        assertTrue(Files.readString(folder.resolve("marks-steps.csv")).contains("How hot?"));
+    }
+
+    @Test
+    void aLessonHandedInTwiceIsSaid(@TempDir Path school) throws IOException {
+        Files.writeString(school.resolve("a" + HandIn.ENDING), good());
+        Files.writeString(school.resolve("b" + HandIn.ENDING), good());
+        Typed typed = Typed.nobody();
+        new HandInChecks(typed.screen(), shelf, PATIENCE, Optional.empty(), false)
+                .check(List.of(school.toString()));
+        assertTrue(typed.out().contains("the same learner handed this lesson in as"), typed.out());
+    }
+}
