@@ -7,6 +7,8 @@ import coldwright.lesson.Part;
 import coldwright.science.Require;
 import coldwright.workbook.work.Said;
 
+import picocli.CommandLine.Help.Ansi.Style;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +36,7 @@ final class Asked {
     static Asked ask(Part.Forecast forecast, Screen screen) {
         Asked asked = new Asked(forecast);
         ProseText.wrap("What do you expect? " + forecast.question(), screen.width())
-                .forEach(screen::say);
+                .forEach(line -> screen.say(Style.bold, line));
         asked.choices().forEach(screen::say);
         screen.asker().ifPresent(asker -> asked.take(asker, screen));
         screen.say("");

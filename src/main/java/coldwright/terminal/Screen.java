@@ -81,6 +81,14 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
         out.println(plain(text));
     }
 
+    /**
+     * Writes a line in a look of its own, where the terminal has colours and nobody forbids them.
+     */
+    void say(CommandLine.Help.Ansi.Style look, String text) {
+        boolean coloured = asker.isPresent() && CommandLine.Help.Ansi.AUTO.enabled();
+        out.println(coloured ? look.on() + plain(text) + look.off() : plain(text));
+    }
+
     /** Writes a line about what went wrong. */
     void complain(String text) {
         err.println(plain(text));

@@ -11,6 +11,8 @@ import coldwright.lesson.Part;
 import coldwright.paint.TextPlot;
 import coldwright.workbook.work.StepNames;
 
+import picocli.CommandLine.Help.Ansi.Style;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,11 +23,6 @@ import java.util.StringJoiner;
 /** Goes through a lesson: text, forecast, snippet, what it gave, and why. */
 final class Walk {
     private static final String INDENT = "    ";
-    private static final String HELP =
-            "Each step is text, perhaps a question, and code that runs by itself. Enter goes on, q"
-                    + " stops. Your answers and the step you are at are kept; the next walk goes on"
-                    + " there. To change code, open the lesson in the window. Figures lie as files"
-                    + " where their paths say.";
     private static final String ASIDE = "  | ";
 
     /** The type of a line that printed; what it gives is of no interest. */
@@ -74,7 +71,8 @@ final class Walk {
         List<String> names = StepNames.of(lesson);
         int count = names.size();
         for (int i = from; i < count && !screen.gone(); i++) {
-            if (wait && i > from && !goesOn() || wait && i == 0 && !goesOn()) {
+            if (wait && i > from && !NextStep.isWanted(screen)
+                    || wait && i == 0 && !NextStep.isWanted(screen)) {
                 return failed;
             }
             begin(names.get(i));
@@ -156,7 +154,7 @@ final class Walk {
 
     private void title(String words, char line) {
         List<String> lines = ProseText.wrap(words, screen.width());
-        lines.forEach(screen::say);
+        lines.forEach(one -> screen.say(Style.bold, one));
         int longest = lines.stream().mapToInt(String::length).max().orElse(0);
         screen.say(String.valueOf(line).repeat(longest));
         screen.say("");
@@ -165,22 +163,6 @@ final class Walk {
     private void paragraph(String words) {
         ProseText.wrap(words, screen.width()).forEach(screen::say);
         screen.say("");
-    }
-
-    private boolean goesOn() {
-        while (true) {
-            Optional<String> line =
-                    screen.asker()
-                            .flatMap(
-                                    asker ->
-                                            asker.ask(
-                                                    "Enter for the next step, q to stop, ? for help: "));
-            screen.say("");
-            if (line.filter(words -> words.strip().equals("?")).isEmpty()) {
-                return line.isPresent() && !line.get().strip().equalsIgnoreCase("q");
-            }
-            paragraph(HELP);
-        }
     }
 
     private void parts(List<Part> parts) {
@@ -232,7 +214,7 @@ final class Walk {
             if (own) {
                 screen.say("(As you changed it in the window.)");
             }
-            code.lines().forEach(line -> screen.say(INDENT + line));
+            code.lines().forEach(line -> screen.say(Style.fg_cyan, INDENT + line));
         }
         screen.say("");
         Run run = runs.run(above, code);
@@ -277,7 +259,7 @@ final class Walk {
         }
         try {
             for (Path file : figures.write(exhibit)) {
-                screen.say(INDENT + file);
+                screen.say(Style.faint, INDENT + file);
             }
         } catch (IOException e) {
             screen.complain(
