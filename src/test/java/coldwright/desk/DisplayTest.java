@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 @EnabledOnOs(OS.LINUX)
@@ -21,7 +22,7 @@ class DisplayTest {
 
         public static void main(String[] words) {
             try {
-                Desk.open();
+                Desk.open(Optional.empty());
             } catch (NoDisplayException e) {
                 System.out.println(e.getMessage());
             }

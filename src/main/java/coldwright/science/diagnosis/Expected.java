@@ -21,7 +21,7 @@ final class Expected {
         String why =
                 causes.stream()
                         .limit(MOST_CAUSES)
-                        .filter(one -> one == causes.get(0) || isTold(one))
+                        .filter(one -> one.equals(causes.get(0)) || isTold(one))
                         .map(Cause::what)
                         .collect(Collectors.joining(" and "));
         return why + ": expect " + of(symptom, situation.crystalUm());
