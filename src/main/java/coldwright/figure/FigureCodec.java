@@ -92,7 +92,7 @@ public final class FigureCodec {
         } catch (EOFException e) {
             throw new IOException("the figure breaks off before its end", e);
         } catch (IllegalArgumentException e) {
-            throw new IOException(e.getMessage(), e);
+            throw Wire.refusal(e);
         }
     }
 

@@ -65,6 +65,11 @@ final class Wire {
         }
     }
 
+    /** What is wrong with it, in one line though a name in it may have several. */
+    static IOException refusal(IllegalArgumentException wrong) {
+        return new IOException(wrong.getMessage().replaceAll("\\s+", " "), wrong);
+    }
+
     /** Grows with what arrives, so that a false count can't take memory. */
     static Numbers readNumbers(int size, DataInput in) throws IOException {
         double[] values = new double[Math.min(size, NUMBERS_AT_ONCE)];

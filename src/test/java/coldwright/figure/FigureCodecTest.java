@@ -11,8 +11,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 class FigureCodecTest {
     private static final int PLENTY = 100_000;
@@ -184,6 +187,26 @@ class FigureCodecTest {
     static Figure read(byte[] bytes, int pointLimit) throws IOException {
         DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
         return FigureCodec.read(in, pointLimit);
+    }
+
+    @Test
+    void aRefusalIsOneLineThoughANameHasTwo() throws IOException {
+        byte[] bytes = written(Figure.of("t").x("ti\nme", "s").xBetween(1, 2));
+        int at = indexOf(bytes, ByteBuffer.allocate(8).putDouble(2).array());
+        bytes[at] = (byte) 0xc0;
+        assertEquals(
+                "the axis \"ti me\" runs from 1.0 to -2.0; its first end must be the lower one",
+                assertThrows(IOException.class, () -> read(bytes, 10)).getMessage());
+    }
+
+    private static int indexOf(byte[] bytes, byte[] sought) {
+        return IntStream.range(0, bytes.length - sought.length)
+                .filter(
+                        at ->
+                                Arrays.equals(
+                                        bytes, at, at + sought.length, sought, 0, sought.length))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
