@@ -71,10 +71,12 @@ public final class MakeImage {
                 "jlink",
                 List.of(
                         "--add-modules", MODULES,
-                        "--strip-debug", "--no-header-files", "--no-man-pages",
+                        "--strip-java-debug-attributes", "--no-header-files", "--no-man-pages",
                         "--compress", newer(21) ? "zip-6" : "2",
                         "--output", runtime.toString()));
-        process(List.of(java(runtime.resolve("bin")).toString(), "-Xshare:dump"), REHEARSAL_S * 4);
+        List<String> dump = new ArrayList<>(List.of(java(runtime.resolve("bin")).toString(), "-XX:+UseSerialGC", "-Xshare:dump"));
+        dump.addAll(forNewerJava());
+        process(dump, REHEARSAL_S * 4);
         return runtime;
     }
 
@@ -116,12 +118,17 @@ public final class MakeImage {
         List<String> flags =
                 new ArrayList<>(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx384m"));
         if (newer(19)) {
-            flags.addAll(List.of("-XX:SharedArchiveFile=$APPDIR/coldwright.jsa", "-Xlog:disable", "-Xlog:all=error:stderr"));
+            flags.addAll(List.of("-XX:SharedArchiveFile=$APPDIR/coldwright.jsa", "-Xlog:disable"));
         }
-        if (newer(24)) {
-            flags.addAll(List.of("--enable-native-access=ALL-UNNAMED", "--sun-misc-unsafe-memory-access=allow"));
-        }
+        flags.addAll(forNewerJava());
         return flags;
+    }
+
+    /** The archives hold only for a Java that is started with the same words. */
+    private static List<String> forNewerJava() {
+        return newer(24)
+                ? List.of("--enable-native-access=ALL-UNNAMED", "--sun-misc-unsafe-memory-access=allow")
+                : List.of();
     }
 
     /**
