@@ -33,6 +33,20 @@ public final class MakeImage {
             "java.base,java.desktop,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
                     + ",jdk.compiler,jdk.jdi,jdk.jdwp.agent,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
 
+    /** As jpackage writes it, and with the file that was opened. */
+    private static final String DESKTOP_ENTRY =
+            """
+            [Desktop Entry]
+            Name=APPLICATION_NAME
+            Comment=APPLICATION_DESCRIPTION
+            Exec=APPLICATION_LAUNCHER %f
+            Icon=APPLICATION_ICON
+            Terminal=false
+            Type=Application
+            Categories=DEPLOY_BUNDLE_CATEGORY
+            DESKTOP_MIMES
+            """;
+
     private static final int REHEARSAL_S = 15;
 
     private final Path program;
@@ -55,10 +69,10 @@ public final class MakeImage {
         MakeImage make = new MakeImage(Path.of(words[0]), Path.of(words[1]), Path.of(words[2]), words[3]);
         Path runtime = make.runtime();
         Path image = make.image(runtime);
-        make.rehearse(image);
         delete(runtime);
-        System.out.printf("image: %s, %d MB%n", image, megabytes(image));
         make.installer(image);
+        make.rehearse(image);
+        System.out.printf("image: %s, %d MB%n", image, megabytes(image));
     }
 
     private static String os() {
@@ -133,7 +147,8 @@ public final class MakeImage {
 
     /**
      * Opens the window once, if there is a display, and keeps the classes that it took as an archive. Java before 19
-     * takes an archive only where it was made, so there it is left out.
+     * takes an archive only where it was made, so there it is left out. An installer gives the jars a new time, which makes
+     * an archive of them worthless; so it has none.
      */
     private void rehearse(Path image) throws Exception {
         boolean display = windows || mac || System.getenv("DISPLAY") != null;
@@ -198,6 +213,9 @@ public final class MakeImage {
                 "extension=batch\nmime-type=text/x-coldwright-batch\ndescription=Batch of ice cream\nicon="
                         + icon.toString().replace('\\', '/') + "\n",
                 StandardCharsets.UTF_8);
+        Path entry = out.resolve("resources").resolve(NAME + ".desktop");
+        Files.createDirectories(entry.getParent());
+        Files.writeString(entry, DESKTOP_ENTRY);
         for (String type : types) {
             List<String> words =
                     new ArrayList<>(
@@ -207,6 +225,8 @@ public final class MakeImage {
                                     "--description", ABOUT,
                                     "--app-version", version,
                                     "--app-image", image.toString(),
+                                    "--vendor", NAME,
+                                    "--resource-dir", entry.getParent().toString(),
                                     "--file-associations", batches.toString(),
                                     "--dest", out.toString()));
             if (windows) {
