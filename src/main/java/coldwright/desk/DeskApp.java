@@ -101,12 +101,12 @@ public final class DeskApp extends Application {
         stage.setMinWidth(LEAST_WIDTH_PX);
         stage.setMinHeight(LEAST_HEIGHT_PX);
         stage.setTitle("Coldwright");
-        stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
         stage.show();
         Frames.after(FRAMES_TO_SHOW, () -> layTheDesk(stage));
     }
 
     private void layTheDesk(Stage stage) {
+        stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
         workbook = Workbook.open(DataFolder.usual());
         Loaded<Preferences> kept = workbook.preferences();
         settings = new Settings(kept.value());
