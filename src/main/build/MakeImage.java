@@ -268,10 +268,10 @@ public final class MakeImage {
 
     /** The icon in the form that the platform wants; Windows and macOS take PNG within a small wrapping. */
     private Path iconFor(Path png) throws IOException {
-        byte[] picture = windows ? scaled(png, 256) : Files.readAllBytes(png);
         if (!windows && !mac) {
             return png;
         }
+        byte[] picture = windows ? scaled(png, 256) : Files.readAllBytes(png);
         Path file = out.resolve(windows ? "coldwright.ico" : "coldwright.icns");
         if (windows) {
             ByteBuffer head = ByteBuffer.allocate(22).order(ByteOrder.LITTLE_ENDIAN);

@@ -9,6 +9,7 @@ import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.NameVerdict;
+import coldwright.text.Written;
 
 import java.util.List;
 import java.util.Locale;
@@ -153,9 +154,7 @@ public final class ReckoningText {
         if (!Double.isFinite(minutes)) {
             return "never";
         }
-        return minutes < 120
-                ? String.format(Locale.ROOT, "%.0f min", minutes)
-                : String.format(Locale.ROOT, "%.1f h", minutes / 60);
+        return Written.minutes(minutes);
     }
 
     private void list(String title, List<String> sentences) {

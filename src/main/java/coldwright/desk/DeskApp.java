@@ -55,8 +55,6 @@ public final class DeskApp extends Application {
     private static final double LEAST_WIDTH_PX = 480;
     private static final double LEAST_HEIGHT_PX = 360;
 
-    private static final String BATCH = ".batch";
-
     /** The first frame lays out, the second is on the screen. */
     private static final int FRAMES_TO_SHOW = 2;
 
@@ -188,7 +186,7 @@ public final class DeskApp extends Application {
     }
 
     private void open(Path file) {
-        if (file.toString().endsWith(BATCH)) {
+        if (file.toString().endsWith(BatchShelf.ENDING)) {
             desk.openBatches();
             batches.open(file, desk.brew());
         } else {

@@ -2,6 +2,8 @@ package coldwright.desk;
 
 import coldwright.desk.model.DeskModel;
 
+import javafx.beans.InvalidationListener;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,8 +33,8 @@ final class Following {
     Following(DeskModel desk, ScheduledExecutorService clock, Executor window) {
         this.desk = desk;
         this.window = window;
-        desk.lessons()
-                .addListener((javafx.beans.InvalidationListener) value -> followTheseLessons());
+        InvalidationListener listener = value -> followTheseLessons();
+        desk.lessons().addListener(listener);
         clock.scheduleWithFixedDelay(this::look, LOOK_EACH_MS, LOOK_EACH_MS, TimeUnit.MILLISECONDS);
     }
 
@@ -46,7 +48,7 @@ final class Following {
             try {
                 stands.putIfAbsent(file, stand(file, true));
             } catch (IOException e) {
-                // it has gone since; the next look tries again
+                // it has gone since it was read: there is nothing to follow
             }
         }
     }

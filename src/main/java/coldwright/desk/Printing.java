@@ -5,6 +5,7 @@ import coldwright.bench.Run;
 import coldwright.bench.RunWatcher;
 import coldwright.desk.model.Endings;
 import coldwright.desk.model.Runner;
+import coldwright.desk.model.Trouble;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
 import coldwright.print.Edition;
@@ -31,9 +32,6 @@ import java.util.function.Supplier;
 public final class Printing {
     /** A snippet of a lesson takes well under a second; one that needs this never ends. */
     private static final long PATIENCE_S = 60;
-
-    /** The type of a line that printed; what it gives is of no interest. */
-    private static final String PRINTING = "PrintStream";
 
     private final Executor work;
     private final Executor window;
@@ -67,7 +65,8 @@ public final class Printing {
     public CompletableFuture<Void> write(Lesson lesson, Wish wish, Path file) {
         tell.accept(Say.of("handout.going", name(file)));
         return CompletableFuture.supplyAsync(() -> written(lesson, wish, file), work)
-                .exceptionally(trouble -> Say.of("handout.failed", name(file), why(trouble)))
+                .exceptionally(
+                        trouble -> Say.of("handout.failed", name(file), Trouble.said(trouble)))
                 .thenAcceptAsync(tell, window);
     }
 
@@ -79,7 +78,7 @@ public final class Printing {
         try {
             Files.write(file, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            return Say.of("handout.failed", name(file), why(e));
+            return Say.of("handout.failed", name(file), Trouble.said(e));
         }
         boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
         return Say.of(failed ? "handout.done-with-trouble" : "handout.done", name(file));
@@ -103,21 +102,12 @@ public final class Printing {
     }
 
     private static Given given(Run run) {
-        boolean finished = run.outcome() instanceof Outcome.Finished;
-        String value =
-                run.outcome() instanceof Outcome.Finished done && !done.type().endsWith(PRINTING)
-                        ? done.value()
-                        : "";
-        return new Given(
-                run.printed(), value, finished ? "" : Endings.words(run.outcome()), run.exhibits());
+        return run.outcome() instanceof Outcome.Finished done
+                ? Given.ran(run.printed(), done.value(), done.type(), run.exhibits())
+                : Given.failed(run.printed(), Endings.words(run.outcome()), run.exhibits());
     }
 
     private static String name(Path file) {
         return String.valueOf(file.getFileName());
-    }
-
-    private static String why(Throwable trouble) {
-        Throwable cause = trouble.getCause() == null ? trouble : trouble.getCause();
-        return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
     }
 }

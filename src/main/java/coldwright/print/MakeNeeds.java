@@ -6,6 +6,7 @@ import coldwright.science.bath.IceAndSalt;
 import coldwright.science.freezer.Cold;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Shelf;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,7 @@ final class MakeNeeds {
                 amount <= 20
                         ? STEPS_G[0]
                         : amount <= 100 ? STEPS_G[1] : amount <= 1000 ? STEPS_G[2] : STEPS_G[3];
-        return Told.decimals(0, step * Math.ceil(amount / step - 1e-9));
+        return Written.decimals(0, step * Math.ceil(amount / step - 1e-9));
     }
 
     /** Ice and salt for all parts together; empty where a freezer does the work. */

@@ -7,6 +7,7 @@ import coldwright.paint.Sheet;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Amount;
 import coldwright.science.standards.Declarations;
+import coldwright.text.Written;
 
 import java.util.List;
 import java.util.Locale;
@@ -106,9 +107,10 @@ public final class MakeSheet {
         return "Makes %s g, %s L%s. %s. Times and temperatures are reckoned, with ranges; taste and thermometer decide."
                 .formatted(
                         Told.grams(all.mix().massG()),
-                        Told.decimals(2, all.air().litres(all.mix())),
+                        Written.decimals(2, all.air().litres(all.mix())),
                         all.air().percent() > 0
-                                ? " with %s %% air".formatted(Told.decimals(0, all.air().percent()))
+                                ? " with %s %% air"
+                                        .formatted(Written.decimals(0, all.air().percent()))
                                 : "",
                         switch (all.batch().method()) {
                             case BAG -> "In a bag, in ice and salt";
@@ -143,7 +145,7 @@ public final class MakeSheet {
 
     private String allergens() {
         String own = Nature.names(MakeSteps.used(all.mix()), Nature::isOwn);
-        String sentence = Told.sentence(Declarations.allergenSentence(all.mix()));
+        String sentence = Written.sentence(Declarations.allergenSentence(all.mix()));
         return Markup.line(
                 own.isEmpty()
                         ? sentence

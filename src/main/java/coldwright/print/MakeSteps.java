@@ -11,6 +11,7 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.Pasteurisation;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -178,7 +179,7 @@ final class MakeSteps {
                 : "Shake or stir through after %s min. "
                         .formatted(
                                 minutes.stream()
-                                        .map(minute -> Told.decimals(0, minute))
+                                        .map(minute -> Written.decimals(0, minute))
                                         .collect(Collectors.joining(", ")));
     }
 
@@ -186,7 +187,7 @@ final class MakeSteps {
         if (!plan.reaches(Stage.SOFT_SERVE)) {
             return plan.remarks().isEmpty()
                     ? "It is not reckoned to set with these means."
-                    : Told.sentence(plan.remarks().get(0));
+                    : Written.sentence(plan.remarks().get(0));
         }
         String end = deed.equals("wait") ? "It is soft-serve" : "Done at soft-serve,";
         return "It thickens after about %s. %s after about %s (%s)%s."
@@ -238,9 +239,9 @@ final class MakeSteps {
                                 kept ->
                                         " Ice crystals: about %s µm after one night, %s µm after two weeks (from 50 µm on they are felt)."
                                                 .formatted(
-                                                        Told.decimals(
+                                                        Written.decimals(
                                                                 0, kept.night().meanUm().middle()),
-                                                        Told.decimals(
+                                                        Written.decimals(
                                                                 0,
                                                                 kept.fortnight()
                                                                         .meanUm()

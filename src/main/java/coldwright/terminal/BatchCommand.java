@@ -90,7 +90,8 @@ final class BatchCommand implements Callable<Integer> {
         try {
             Files.write(sheet, bytes);
         } catch (IOException e) {
-            throw PaperFile.notWritten(sheet);
+            screen.complainUnwritten(sheet);
+            return Exit.NOT_UNDERSTOOD;
         }
         screen.say(
                 pdf && pages.pages() > 1

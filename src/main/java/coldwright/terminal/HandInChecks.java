@@ -122,11 +122,9 @@ final class HandInChecks {
     }
 
     private void say(Marked marked, String count) {
-        if (brief) {
-            screen.say("%s: %s".formatted(count, marked.lines().get(0)));
-        } else {
-            List<String> lines = marked.lines();
-            screen.say("%s: %s".formatted(count, lines.get(0)));
+        List<String> lines = marked.lines();
+        screen.say("%s: %s".formatted(count, lines.get(0)));
+        if (!brief) {
             lines.subList(1, lines.size()).forEach(screen::say);
         }
     }
@@ -159,9 +157,7 @@ final class HandInChecks {
             MarkTable.write(all, table.get()).forEach(file -> screen.say(file.toString()));
             return true;
         } catch (IOException e) {
-            screen.complain(
-                    table.get()
-                            + " can't be written; look whether its folder is there and may be written to");
+            screen.complainUnwritten(table.get());
             return false;
         }
     }

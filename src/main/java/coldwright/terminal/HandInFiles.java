@@ -46,9 +46,9 @@ record HandInFiles(List<Path> files, List<Path> leftAlone) {
      */
     static HandInFiles of(String word) {
         Path path = Path.of(word);
-        return Files.isDirectory(path) && !in(path).files().isEmpty()
-                ? in(path)
-                : new HandInFiles(List.of(path), List.of());
+        HandInFiles found =
+                Files.isDirectory(path) ? in(path) : new HandInFiles(List.of(), List.of());
+        return found.files().isEmpty() ? new HandInFiles(List.of(path), List.of()) : found;
     }
 
     private static HandInFiles in(Path folder) {

@@ -161,7 +161,7 @@ final class HandoutCommand implements Callable<Integer> {
         try {
             Files.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            screen.complain(PaperFile.notWritten(to).getMessage());
+            screen.complainUnwritten(to);
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());

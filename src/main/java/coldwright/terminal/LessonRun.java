@@ -12,9 +12,6 @@ import java.util.Optional;
 
 /** Runs the snippets of a lesson, or what a learner made of them, and keeps what they gave. */
 final class LessonRun {
-    /** The type of a line that printed; what it gives is of no interest. */
-    private static final String PRINTING = "PrintStream";
-
     private LessonRun() {}
 
     /**
@@ -30,9 +27,9 @@ final class LessonRun {
     }
 
     private static Given given(Run run) {
-        boolean value =
-                run.outcome() instanceof Outcome.Finished finished
-                        && !finished.type().endsWith(PRINTING);
+        if (run.outcome() instanceof Outcome.Finished done) {
+            return Given.ran(run.printed(), done.value(), done.type(), run.exhibits());
+        }
         String trouble =
                 Ending.troubles(run.outcome()).stream()
                         .findFirst()
@@ -41,10 +38,6 @@ final class LessonRun {
                                         (one.line() > 0 ? "Line " + one.line() + ": " : "")
                                                 + one.words())
                         .orElse("");
-        return new Given(
-                run.printed(),
-                value ? ((Outcome.Finished) run.outcome()).value() : "",
-                trouble,
-                run.exhibits());
+        return Given.failed(run.printed(), trouble, run.exhibits());
     }
 }

@@ -44,9 +44,7 @@ final class NewCommand implements Callable<Integer> {
             screen.complain(file + " is there already and was left as it is; take another name");
             return Exit.NOT_UNDERSTOOD;
         } catch (IOException e) {
-            screen.complain(
-                    file
-                            + " can't be written; look whether its folder is there and may be written to");
+            screen.complainUnwritten(file);
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say("%s is written; try it with: check %s".formatted(file, file));

@@ -38,9 +38,4 @@ final class PaperFile {
                             "--paper is %s; it must be a4 or letter".formatted(typed));
         };
     }
-
-    static IllegalArgumentException notWritten(Path file) {
-        return new IllegalArgumentException(
-                file + " can't be written; look whether its folder is there and may be written to");
-    }
 }

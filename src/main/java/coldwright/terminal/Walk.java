@@ -71,8 +71,8 @@ final class Walk {
         List<String> names = StepNames.of(lesson);
         int count = names.size();
         for (int i = from; i < count && !screen.gone(); i++) {
-            if (wait && i > from && !NextStep.isWanted(screen)
-                    || wait && i == 0 && !NextStep.isWanted(screen)) {
+            boolean resumed = i == from && from > 0;
+            if (wait && !resumed && !NextStep.isWanted(screen)) {
                 return failed;
             }
             begin(names.get(i));

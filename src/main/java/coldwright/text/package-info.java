@@ -1,5 +1,5 @@
 /**
- * Text that people typed: its file, its bytes, and the word they most likely meant. Knows nothing
- * of lessons or batches.
+ * Text that people typed: its file, its bytes, and the word they most likely meant; and numbers as
+ * they are written for people. Knows nothing of lessons or batches.
  */
 package coldwright.text;

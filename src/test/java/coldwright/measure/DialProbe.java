@@ -5,8 +5,8 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.DialModel;
 import coldwright.desk.model.Keeping;
 import coldwright.desk.model.Settings;
-import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
+import coldwright.desk.page.TestDesk;
 import coldwright.desk.plate.FigurePainter;
 import coldwright.desk.plate.Pens;
 import coldwright.lesson.LessonReader;
@@ -61,15 +61,8 @@ public final class DialProbe {
                     new DeskModel(
                             LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
             Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
-            Deeds deeds =
-                    new Deeds(
-                            () -> {},
-                            address -> {},
-                            () -> {},
-                            (lesson, name) -> {},
-                            (lesson, choice) -> {},
-                            () -> {});
-            DeskView view = new DeskView(desk, new Settings(Preferences.usual()), pens, deeds);
+            DeskView view =
+                    new DeskView(desk, new Settings(Preferences.usual()), pens, TestDesk.idle());
             stage.setScene(new Scene(view, 1280, 800));
             stage.show();
             desk.fetch(() -> List.of(LessonReader.read("dial.md", BenchMeasures.lesson())))

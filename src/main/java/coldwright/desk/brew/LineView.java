@@ -4,6 +4,7 @@ import coldwright.desk.brew.model.Line;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.science.mix.Ingredient;
+import coldwright.text.Written;
 
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -95,9 +96,7 @@ final class LineView extends VBox {
         String spooned = is.inGrams(newOwn);
         grams.setText(spooned.isEmpty() ? "" : "= " + spooned);
         Optional<String> wrong = is.fault(newOwn);
-        fault.setText(
-                wrong.map(words -> coldwright.desk.brew.model.Told.sentence(words))
-                        .orElse(lacks(is)));
+        fault.setText(wrong.map(Written::sentence).orElse(lacks(is)));
         Words.show(fault, !fault.getText().isEmpty());
         amount.setAccessibleText(Say.of("batch.amount.of", is.name()));
         name.setAccessibleText(

@@ -1,8 +1,8 @@
 package coldwright.desk.brew;
 
-import coldwright.desk.brew.model.Told;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
+import coldwright.text.Written;
 
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -62,7 +62,7 @@ final class OwnView extends VBox {
             name.clear();
             parts.clear();
         } catch (IllegalArgumentException e) {
-            fault.setText(Told.sentence(e.getMessage()));
+            fault.setText(Written.sentence(e.getMessage()));
         }
         Words.show(fault, !fault.getText().isEmpty());
     }

@@ -3,11 +3,11 @@ package coldwright.desk.brew;
 import coldwright.desk.brew.model.BatchModel;
 import coldwright.desk.brew.model.Line;
 import coldwright.desk.brew.model.Recipe;
-import coldwright.desk.brew.model.Told;
 import coldwright.desk.brew.model.Typed;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.science.mix.Ingredient;
+import coldwright.text.Written;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.CheckBox;
@@ -100,7 +100,7 @@ final class RecipeView extends VBox implements LineView.Deeds {
         means.show(recipe.means());
         showing = false;
         boolean wrong = all.stream().anyMatch(line -> line.fault(own).isPresent());
-        state.setText(wrong ? Say.of("batch.as-before") : Told.sentence(batch.trouble().get()));
+        state.setText(wrong ? Say.of("batch.as-before") : Written.sentence(batch.trouble().get()));
         Words.show(state, !state.getText().isEmpty());
     }
 

@@ -2,10 +2,10 @@ package coldwright.desk.brew;
 
 import coldwright.batch.Reckoning;
 import coldwright.desk.brew.model.Glance;
-import coldwright.desk.brew.model.Told;
 import coldwright.desk.say.Say;
 import coldwright.science.crystal.Texture;
 import coldwright.science.diagnosis.Situation;
+import coldwright.text.Written;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
@@ -33,7 +33,7 @@ final class SmallPicture extends Pane {
         double filled = ice / 100 * HEIGHT_EM * em;
         add(new Rectangle(0, 0, BAR_EM * em, HEIGHT_EM * em), "small-bar");
         add(new Rectangle(0, HEIGHT_EM * em - filled, BAR_EM * em, filled), "small-ice");
-        String share = Told.decimals(0, ice);
+        String share = Written.decimals(0, ice);
         Optional<Double> um =
                 all.flatMap(Reckoning::keeping).map(one -> one.night().meanUm().middle());
         if (um.isPresent()) {
@@ -41,7 +41,7 @@ final class SmallPicture extends Pane {
             double radius = Math.min(MOST_EM, RING_EM * um.get() / Texture.SMOOTH.upToUm());
             add(new Circle(x, HEIGHT_EM * em / 2, radius * em), "small-crystal");
             add(new Circle(x, HEIGHT_EM * em / 2, RING_EM * em), "small-ring");
-            setAccessibleText(Say.of("batch.beside.picture", share, Told.decimals(0, um.get())));
+            setAccessibleText(Say.of("batch.beside.picture", share, Written.decimals(0, um.get())));
         } else {
             setAccessibleText(Say.of("batch.beside.picture-bare", share));
         }

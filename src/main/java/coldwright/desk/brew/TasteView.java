@@ -6,11 +6,11 @@ import coldwright.desk.brew.model.BrewModel;
 import coldwright.desk.brew.model.Offer;
 import coldwright.desk.brew.model.Recipe;
 import coldwright.desk.brew.model.Tasting;
-import coldwright.desk.brew.model.Told;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Symptom;
+import coldwright.text.Written;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -111,10 +111,10 @@ final class TasteView extends VBox {
                         Words.label(
                                 Say.of(
                                         "batch.tasted.cause",
-                                        Told.decimals(0, cause.sharePercent()),
+                                        Written.decimals(0, cause.sharePercent()),
                                         cause.what()),
                                 "brew-cause"),
-                        Words.label(Told.sentence(cause.why()), "brew-why"));
+                        Words.label(Written.sentence(cause.why()), "brew-why"));
         for (Offer offer : suspected.offers()) {
             box.getChildren().add(Words.label(offer.words(), "brew-mend"));
             if (!offer.besides().isEmpty()) {
@@ -125,7 +125,7 @@ final class TasteView extends VBox {
             box.getChildren().add(next(tasting, offer.recipe(), offer.words()));
         }
         if (suspected.offers().isEmpty()) {
-            box.getChildren().add(Words.label(Told.sentence(cause.advice()), "brew-mend"));
+            box.getChildren().add(Words.label(Written.sentence(cause.advice()), "brew-mend"));
             box.getChildren().add(next(tasting, batch.recipe().get(), cause.advice()));
         }
         box.getStyleClass().add("brew-offer");

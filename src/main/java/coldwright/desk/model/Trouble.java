@@ -3,11 +3,16 @@ package coldwright.desk.model;
 import java.util.concurrent.CompletionException;
 
 /** What an exception that nobody foresaw has to say. */
-final class Trouble {
+public final class Trouble {
     private Trouble() {}
 
-    /** Its message without the wrappings of other threads. */
-    static String said(Throwable trouble) {
+    /**
+     * What it has to say.
+     *
+     * @param trouble any exception
+     * @return its message without the wrappings of other threads; its kind if it has none
+     */
+    public static String said(Throwable trouble) {
         Throwable cause = trouble;
         while (cause instanceof CompletionException && cause.getCause() != null) {
             cause = cause.getCause();

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.concurrent.Executor;
 
 /** A desk to try things on: the real page, the real bench, a small lesson. */
-final class TestDesk {
+public final class TestDesk {
     static final String LESSON =
             """
             # A lesson to press on
@@ -58,23 +58,24 @@ final class TestDesk {
 
     private TestDesk() {}
 
+    /** A program that does nothing outside of its window. */
+    public static Deeds idle() {
+        return new Deeds(
+                () -> {},
+                address -> {},
+                () -> {},
+                (lesson, name) -> {},
+                (lesson, choice) -> {},
+                () -> {});
+    }
+
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
         DeskModel desk =
                 new DeskModel(LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
         Pens pens = new Pens(FigurePainter.STILL, work, Platform::runLater);
         stage.setScene(
                 new Scene(
-                        new DeskView(
-                                desk,
-                                new Settings(Preferences.usual()),
-                                pens,
-                                new Deeds(
-                                        () -> {},
-                                        address -> {},
-                                        () -> {},
-                                        (lesson, name) -> {},
-                                        (lesson, choice) -> {},
-                                        () -> {})),
+                        new DeskView(desk, new Settings(Preferences.usual()), pens, idle()),
                         1200,
                         780));
         stage.setX(0);

@@ -6,10 +6,12 @@ import coldwright.desk.say.Say;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
+import coldwright.text.Written;
 
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -52,15 +54,10 @@ public record ClockPlan(
         FreezePlan plan = all.plan();
         Stage done = inBath(all) ? Stage.SOFT_SERVE : Stage.HARD;
         double most = plan.rangeMinutes(done).most();
-        double last = Double.isFinite(most) ? most : plan.minutesTo(done);
-        double round = ROUNDS[ROUNDS.length - 1];
-        for (int i = ROUNDS.length - 1; i >= 0; i--) {
-            round = !Double.isFinite(last) || ROUNDS[i] >= last ? ROUNDS[i] : round;
-        }
         ClockPlan bare =
                 new ClockPlan(
                         start,
-                        round,
+                        roundFor(Double.isFinite(most) ? most : plan.minutesTo(done)),
                         plan.minutesTo(done),
                         plan.rangeMinutes(done).least(),
                         most,
@@ -68,12 +65,20 @@ public record ClockPlan(
                         List.of());
         return new ClockPlan(
                 start,
-                round,
+                bare.roundMinutes,
                 bare.doneMinutes,
                 bare.least,
                 bare.most,
                 bare.shakeAtMinutes,
                 bare.say(all));
+    }
+
+    /** The shortest round that holds it; the shortest of all for what never comes. */
+    private static double roundFor(double minutes) {
+        return Arrays.stream(ROUNDS)
+                .filter(round -> !Double.isFinite(minutes) || round >= minutes)
+                .findFirst()
+                .orElse(ROUNDS[ROUNDS.length - 1]);
     }
 
     private static boolean inBath(Reckoning all) {
@@ -99,7 +104,7 @@ public record ClockPlan(
                 said.add(
                         Say.of(
                                 later ? "batch.clock.later" : "batch.clock.done",
-                                Told.sentence(stage.words()).replaceAll("\\.$", ""),
+                                Written.sentence(stage.words()).replaceAll("\\.$", ""),
                                 at(all.plan().minutesTo(stage)),
                                 at(range.least()),
                                 at(range.most())));
@@ -129,11 +134,11 @@ public record ClockPlan(
             double parts = all.parts();
             return Say.of(
                     "batch.clock.bath",
-                    Told.decimals(0, bath.bath().iceG() * parts),
-                    Told.decimals(0, bath.bath().saltG() * parts),
-                    Told.decimals(0, all.coldC()));
+                    Written.decimals(0, bath.bath().iceG() * parts),
+                    Written.decimals(0, bath.bath().saltG() * parts),
+                    Written.decimals(0, all.coldC()));
         }
-        return Say.of("batch.clock.freezer", Told.decimals(0, all.batch().freezerC()));
+        return Say.of("batch.clock.freezer", Written.decimals(0, all.batch().freezerC()));
     }
 
     /**

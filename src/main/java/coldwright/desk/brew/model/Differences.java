@@ -4,6 +4,7 @@ import coldwright.batch.Reckoning;
 import coldwright.desk.say.Say;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Ingredient;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -138,8 +139,8 @@ public final class Differences {
     }
 
     private static void figure(List<String> words, String key, int places, double a, double b) {
-        String from = Told.decimals(places, a);
-        String to = Told.decimals(places, b);
+        String from = Written.decimals(places, a);
+        String to = Written.decimals(places, b);
         if (!from.equals(to) && Math.abs(a - b) >= WORTH_TELLING) {
             words.add(Say.of(key, from, to));
         }

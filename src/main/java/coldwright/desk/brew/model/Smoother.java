@@ -12,6 +12,7 @@ import coldwright.science.crystal.Texture;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,7 +41,8 @@ final class Smoother {
         }
         Band stands = now.keeping().get().night().meanUm();
         if (stands.middle() <= SMOOTH_UM) {
-            return new Answer(wish, Say.of("batch.wish.smooth-already", size(stands)), List.of());
+            return new Answer(
+                    wish, Say.of("batch.wish.smooth-already", Told.size(stands)), List.of());
         }
         List<Offer> offers = offers(recipe, now);
         if (offers.isEmpty()) {
@@ -48,11 +50,12 @@ final class Smoother {
                     ways(recipe, now).stream()
                             .map(Way::um)
                             .min(Comparator.comparingDouble(Band::middle))
-                            .map(Smoother::size)
-                            .orElse(size(stands));
-            return new Answer(wish, Say.of("batch.wish.not-smooth", size(stands), best), List.of());
+                            .map(Told::size)
+                            .orElse(Told.size(stands));
+            return new Answer(
+                    wish, Say.of("batch.wish.not-smooth", Told.size(stands), best), List.of());
         }
-        return new Answer(wish, Say.of("batch.wish.smooth-now", size(stands)), offers);
+        return new Answer(wish, Say.of("batch.wish.smooth-now", Told.size(stands)), offers);
     }
 
     /** What makes it smooth after a night; empty if it is so, or nothing small makes it so. */
@@ -76,7 +79,7 @@ final class Smoother {
                 .map(
                         um ->
                                 new Offer(
-                                        Say.of("batch.sized", bare(offer.words()), size(um)),
+                                        Say.of("batch.sized", bare(offer.words()), Told.size(um)),
                                         offer.besides(),
                                         offer.recipe()))
                 .orElse(offer);
@@ -86,7 +89,7 @@ final class Smoother {
         String change = String.join("; ", Differences.between(was, way.recipe()));
         return Wishes.offer(
                 was,
-                Say.of("batch.sized", bare(Told.sentence(change)), size(way.um())),
+                Say.of("batch.sized", bare(Written.sentence(change)), Told.size(way.um())),
                 way.recipe());
     }
 
@@ -158,13 +161,5 @@ final class Smoother {
     /** Without the full stop, since an arrow follows. */
     private static String bare(String sentence) {
         return sentence.replaceAll("\\.$", "");
-    }
-
-    private static String size(Band um) {
-        return Say.of(
-                "batch.crystals.size",
-                Told.decimals(0, um.middle()),
-                Told.decimals(0, um.low()),
-                Told.decimals(0, um.high()));
     }
 }

@@ -12,6 +12,7 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -77,7 +78,7 @@ final class Sweeter {
         return new Answer(
                 wish,
                 "",
-                List.of(Wishes.offer(recipe, Told.sentence(words), recipe.changed(changes))));
+                List.of(Wishes.offer(recipe, Written.sentence(words), recipe.changed(changes))));
     }
 
     private static boolean sugary(Ingredient one) {

@@ -4,17 +4,16 @@ import coldwright.batch.Keeping;
 import coldwright.batch.Reckoning;
 import coldwright.desk.say.Say;
 import coldwright.science.Band;
-import coldwright.science.crystal.CrystalStory;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Allergen;
 import coldwright.science.sensory.Firmness;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** A batch's figures in plain sentences. */
 public final class Told {
@@ -28,22 +27,29 @@ public final class Told {
      */
     public static List<String> facts(Glance glance) {
         List<String> facts = new ArrayList<>();
-        facts.add(Say.of("batch.fact.starts", decimals(1, glance.curve().initialFreezingPointC())));
+        facts.add(
+                Say.of(
+                        "batch.fact.starts",
+                        Written.decimals(1, glance.curve().initialFreezingPointC())));
         for (double temperatureC : new double[] {Situation.SERVING_C, glance.batch().freezerC()}) {
             facts.add(
                     Say.of(
                             "batch.fact.ice",
-                            decimals(0, temperatureC),
-                            decimals(0, glance.curve().icePercentAt(temperatureC)),
+                            Written.decimals(0, temperatureC),
+                            Written.decimals(0, glance.curve().icePercentAt(temperatureC)),
                             Firmness.of(glance.mix(), temperatureC).words()));
         }
         Band sweet = glance.sweetness().percentOfSucroseSolution();
-        String low = decimals(0, sweet.low());
-        String high = decimals(0, sweet.high());
+        String low = Written.decimals(0, sweet.low());
+        String high = Written.decimals(0, sweet.high());
         facts.add(
                 low.equals(high)
                         ? Say.of("batch.fact.sweet-alike", low)
-                        : Say.of("batch.fact.sweet", decimals(0, sweet.middle()), low, high));
+                        : Say.of(
+                                "batch.fact.sweet",
+                                Written.decimals(0, sweet.middle()),
+                                low,
+                                high));
         return facts;
     }
 
@@ -68,7 +74,7 @@ public final class Told {
                                     minutes(range.most()))
                             : Say.of("batch.plan.never", stage.words()));
         }
-        words.addAll(plan.remarks().stream().map(Told::sentence).toList());
+        words.addAll(plan.remarks().stream().map(Written::sentence).toList());
         return words;
     }
 
@@ -85,18 +91,18 @@ public final class Told {
         Keeping keeping = all.keeping().get();
         return Say.of(
                 "batch.crystals",
-                size(keeping.drawn()),
-                size(keeping.night()),
-                size(keeping.fortnight()));
+                size(keeping.drawn().meanUm()),
+                size(keeping.night().meanUm()),
+                size(keeping.fortnight().meanUm()));
     }
 
-    private static String size(CrystalStory story) {
-        Band mean = story.meanUm();
+    /** The size of crystals with its range. */
+    static String size(Band um) {
         return Say.of(
                 "batch.crystals.size",
-                decimals(0, mean.middle()),
-                decimals(0, mean.low()),
-                decimals(0, mean.high()));
+                Written.decimals(0, um.middle()),
+                Written.decimals(0, um.low()),
+                Written.decimals(0, um.high()));
     }
 
     /**
@@ -109,12 +115,14 @@ public final class Told {
         double ice = glance.curve().icePercentAt(Situation.SERVING_C);
         double sweet = glance.sweetness().percentOfSucroseSolution().middle();
         return List.of(
-                Say.of("batch.beside.starts", decimals(1, glance.curve().initialFreezingPointC())),
+                Say.of(
+                        "batch.beside.starts",
+                        Written.decimals(1, glance.curve().initialFreezingPointC())),
                 Say.of(
                         "batch.beside.serving",
-                        decimals(0, ice),
+                        Written.decimals(0, ice),
                         Firmness.of(glance.mix(), Situation.SERVING_C).words()),
-                Say.of("batch.beside.sweet", decimals(0, sweet)));
+                Say.of("batch.beside.sweet", Written.decimals(0, sweet)));
     }
 
     /**
@@ -134,7 +142,7 @@ public final class Told {
         return List.of(
                 all.plan().reaches(Stage.SOFT_SERVE) ? minutes : Say.of("batch.clock.never"),
                 all.keeping()
-                        .map(one -> Say.of("batch.beside.crystals", size(one.night())))
+                        .map(one -> Say.of("batch.beside.crystals", size(one.night().meanUm())))
                         .orElse(Say.of("batch.crystals.none")));
     }
 
@@ -145,7 +153,10 @@ public final class Told {
      * @return what, why, and what mends it
      */
     public static List<String> finding(Finding finding) {
-        return List.of(sentence(finding.what()), sentence(finding.why()), sentence(finding.mend()));
+        return List.of(
+                Written.sentence(finding.what()),
+                Written.sentence(finding.why()),
+                Written.sentence(finding.mend()));
     }
 
     /**
@@ -166,7 +177,7 @@ public final class Told {
             case BAG, CHURN -> cautions.add(Say.of("batch.caution.brine"));
             case TUB, SHAKEN -> cautions.add(Say.of("batch.caution.tub"));
         }
-        all.declarations().forEach(one -> cautions.add(sentence(one)));
+        all.declarations().forEach(one -> cautions.add(Written.sentence(one)));
         return cautions;
     }
 
@@ -180,33 +191,6 @@ public final class Told {
         if (!Double.isFinite(minutes)) {
             return Say.of("batch.never");
         }
-        return minutes < 120 ? decimals(0, minutes) + " min" : decimals(1, minutes / 60) + " h";
-    }
-
-    /**
-     * A number as the page sets it.
-     *
-     * @param places decimals
-     * @param value any number
-     * @return with a true minus
-     */
-    public static String decimals(int places, double value) {
-        String text = String.format(Locale.ROOT, "%." + places + "f", value);
-        String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
-        return plain.replace('-', '−');
-    }
-
-    /**
-     * A remark as a sentence.
-     *
-     * @param words such as {@code cold enough}
-     * @return with a capital and a full stop
-     */
-    public static String sentence(String words) {
-        if (words.isEmpty()) {
-            return words;
-        }
-        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
-        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
+        return Written.minutes(minutes);
     }
 }

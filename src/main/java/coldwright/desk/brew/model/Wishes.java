@@ -14,6 +14,7 @@ import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
+import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -78,8 +79,8 @@ public enum Wishes {
     public String words(double freezerC, double minutes) {
         String key = "batch.wish." + name().toLowerCase(Locale.ROOT).replace('_', '-');
         return switch (this) {
-            case SCOOPABLE -> Say.of(key, Told.decimals(0, freezerC));
-            case READY -> Say.of(key, Told.decimals(0, minutes));
+            case SCOOPABLE -> Say.of(key, Written.decimals(0, freezerC));
+            case READY -> Say.of(key, Written.decimals(0, minutes));
             default -> Say.of(key);
         };
     }
@@ -104,7 +105,7 @@ public enum Wishes {
             };
         } catch (BatchFault | IllegalArgumentException e) {
             String words = e.getMessage().replaceFirst("^batch:([0-9]+:)? ", "");
-            return new Answer(name(), Told.sentence(words), List.of());
+            return new Answer(name(), Written.sentence(words), List.of());
         }
     }
 
@@ -131,9 +132,9 @@ public enum Wishes {
                     Say.of(
                             "batch.wish.cannot",
                             wish.trait().words(),
-                            Told.decimals(1, wish.trait().of(mix)),
-                            Told.decimals(1, wish.least()),
-                            Told.decimals(1, wish.most()),
+                            Written.decimals(1, wish.trait().of(mix)),
+                            Written.decimals(1, wish.least()),
+                            Written.decimals(1, wish.most()),
                             wish.trait().unit()),
                     List.of());
         }
@@ -154,7 +155,7 @@ public enum Wishes {
 
     /** A mend as an offer, with all that it changes besides. */
     static Offer offer(Recipe recipe, Mend mend) {
-        return offer(recipe, Told.sentence(mend.toString()), recipe.changed(mend.changes()));
+        return offer(recipe, Written.sentence(mend.toString()), recipe.changed(mend.changes()));
     }
 
     static Offer offer(Recipe was, String words, Recipe is) {

@@ -12,6 +12,7 @@ import coldwright.batch.Reckoning;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
+import coldwright.text.Written;
 
 import org.junit.jupiter.api.Test;
 
@@ -127,7 +128,7 @@ class WishesTest {
                         .orElseThrow();
         Recipe mended = icy.offers().get(0).recipe();
         assertTrue(nightUm(mended) < nightUm(tub));
-        String um = Told.decimals(0, nightUm(mended)) + " µm";
+        String um = Written.decimals(0, nightUm(mended)) + " µm";
         assertTrue(icy.offers().get(0).words().contains("→ crystals of " + um), icy::toString);
     }
 
