@@ -46,7 +46,7 @@ class MakeSheetTest {
     void aBatchOfManyLinesTakesMorePagesAndSaysSo() throws BatchFault {
         StringBuilder own = new StringBuilder("name: Long\n");
         StringBuilder rows = new StringBuilder("\ningredient,grams\n");
-        for (int i = 0; i < 90; i++) {
+        for (int i = 0; i < 50; i++) {
             own.append("own: syrup %d = water 60, sucrose 40%n".formatted(i));
             rows.append("syrup %d,%d%n".formatted(i, 10 + i));
         }

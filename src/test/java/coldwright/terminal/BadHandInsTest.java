@@ -65,7 +65,7 @@ class BadHandInsTest {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     /** Short, for the loops below never end; long enough for a busy machine to run a line. */
-    private static final Duration HASTE = Duration.ofSeconds(5);
+    private static final Duration HASTE = Duration.ofSeconds(2);
 
     @TempDir static Path folder;
     private static LessonShelf shelf;

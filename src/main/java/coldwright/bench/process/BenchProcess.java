@@ -2,6 +2,7 @@ package coldwright.bench.process;
 
 import coldwright.bench.remote.Answer;
 import coldwright.bench.remote.Batch;
+import coldwright.bench.remote.BenchFolder;
 import coldwright.bench.remote.ClassCode;
 import coldwright.bench.remote.Order;
 
@@ -148,7 +149,7 @@ public final class BenchProcess implements AutoCloseable {
         close(ordersSocket);
         close(framesSocket);
         exitStatus();
-        Folders.delete(folder);
+        BenchFolder.delete(folder);
     }
 
     private static void close(Socket socket) {

@@ -1,5 +1,6 @@
 package coldwright.bench.process;
 
+import coldwright.bench.remote.BenchFolder;
 import coldwright.bench.remote.RemoteBench;
 
 import java.io.IOException;
@@ -33,7 +34,7 @@ final class BenchStart {
      * @throws IOException if it can't be started or doesn't call in time
      */
     static BenchProcess start(Launch launch, Consumer<Born> births) throws IOException {
-        Path folder = Folders.create();
+        Path folder = BenchFolder.create();
         Process process = null;
         try (ServerSocket door = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
             door.setSoTimeout(PATIENCE_MS);
@@ -56,7 +57,7 @@ final class BenchStart {
             if (process != null) {
                 process.destroyForcibly();
             }
-            Folders.delete(folder);
+            BenchFolder.delete(folder);
             throw e;
         }
     }

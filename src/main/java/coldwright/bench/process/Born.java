@@ -1,5 +1,7 @@
 package coldwright.bench.process;
 
+import coldwright.bench.remote.BenchFolder;
+
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
@@ -20,6 +22,6 @@ record Born(Process process, Path folder) {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        Folders.delete(folder);
+        BenchFolder.delete(folder);
     }
 }

@@ -2,11 +2,7 @@ package coldwright.bench.remote;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.FileVisitResult;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 
 /**
  * Ends this process when the program it serves is gone or when a snippet starts threads without
@@ -84,32 +80,12 @@ final class Watch {
     static void end(int status, Path folder) {
         try {
             if (status == PROGRAM_GONE) {
-                delete(folder);
+                BenchFolder.delete(folder);
             }
-        } catch (IOException | RuntimeException e) {
+        } catch (RuntimeException e) {
             // ending matters more
         } finally {
             Runtime.getRuntime().halt(status);
         }
-    }
-
-    private static void delete(Path folder) throws IOException {
-        Files.walkFileTree(
-                folder,
-                new SimpleFileVisitor<>() {
-                    @Override
-                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
-                            throws IOException {
-                        Files.delete(file);
-                        return FileVisitResult.CONTINUE;
-                    }
-
-                    @Override
-                    public FileVisitResult postVisitDirectory(Path visited, IOException e)
-                            throws IOException {
-                        Files.delete(visited);
-                        return FileVisitResult.CONTINUE;
-                    }
-                });
     }
 }
