@@ -8,8 +8,11 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -71,13 +74,12 @@ class DisplayTest {
 
     private static String said(Map<String, String> environment)
             throws IOException, InterruptedException {
-        ProcessBuilder builder =
-                new ProcessBuilder(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                Teller.class.getName())
-                        .redirectErrorStream(true);
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(flagsThatKeepNewerJavaQuiet());
+        command.addAll(
+                List.of("-cp", System.getProperty("java.class.path"), Teller.class.getName()));
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().remove("DISPLAY");
         builder.environment().remove("WAYLAND_DISPLAY");
         builder.environment().putAll(environment);
@@ -85,5 +87,12 @@ class DisplayTest {
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(process.waitFor(60, TimeUnit.SECONDS));
         return said;
+    }
+
+    /** Those that the build starts the program with, and this test. */
+    private static List<String> flagsThatKeepNewerJavaQuiet() {
+        return ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
+                .filter(flag -> flag.startsWith("--"))
+                .toList();
     }
 }

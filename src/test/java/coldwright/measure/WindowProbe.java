@@ -5,6 +5,7 @@ import coldwright.desk.DeskApp;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -56,8 +57,7 @@ public final class WindowProbe {
                 new Thread(() -> Application.launch(empty ? Empty.class : DeskApp.class), "app");
         app.setDaemon(true);
         app.start();
-        await(() -> Window.getWindows().stream().anyMatch(Window::isShowing));
-        say("window", sinceStart());
+        say("window", windowShown());
         if (!empty) {
             await(() -> buttons(BEGIN).findAny().isPresent());
             say("home", sinceStart());
@@ -135,22 +135,50 @@ public final class WindowProbe {
         throw new IllegalStateException("it did not come within " + PATIENCE_S + " s");
     }
 
-    private static void twoFrames() throws Exception {
-        CompletableFuture<Void> drawn = new CompletableFuture<>();
-        Platform.runLater(
-                () ->
-                        new AnimationTimer() {
-                            private int frames;
-
-                            @Override
-                            public void handle(long now) {
-                                if (++frames == 2) {
-                                    stop();
-                                    drawn.complete(null);
-                                }
+    /**
+     * Waits for the first window. The program fills it as soon as it is drawn, on the thread that
+     * would tell; so what counts is when the frame began that follows its first one.
+     */
+    private static double windowShown() throws Exception {
+        CompletableFuture<Double> drawn = new CompletableFuture<>();
+        ListChangeListener<Window> added = change -> countFrames(drawn);
+        for (boolean asked = false; !asked; ) {
+            try {
+                Platform.runLater(
+                        () -> {
+                            if (Window.getWindows().isEmpty()) {
+                                Window.getWindows().addListener(added);
+                            } else {
+                                countFrames(drawn);
                             }
-                        }.start());
+                        });
+                asked = true;
+            } catch (IllegalStateException notYet) {
+                Thread.sleep(LOOK_AGAIN_MS);
+            }
+        }
+        return drawn.get(PATIENCE_S, TimeUnit.SECONDS);
+    }
+
+    private static void twoFrames() throws Exception {
+        CompletableFuture<Double> drawn = new CompletableFuture<>();
+        Platform.runLater(() -> countFrames(drawn));
         drawn.get(PATIENCE_S, TimeUnit.SECONDS);
+    }
+
+    /** The first frame lays out and draws; when the second begins, the first is on the screen. */
+    private static void countFrames(CompletableFuture<Double> drawn) {
+        new AnimationTimer() {
+            private int frames;
+
+            @Override
+            public void handle(long now) {
+                if (++frames == 2) {
+                    stop();
+                    drawn.complete(sinceStart() - (System.nanoTime() - now) / 1e6);
+                }
+            }
+        }.start();
     }
 
     private static double residentMb(ProcessHandle process) {
