@@ -117,8 +117,12 @@ final class LiveBench implements AutoCloseable {
             }
             process = coming.join();
         } catch (CompletionException e) {
+            Throwable first = e;
+            while (first.getCause() != null && !(first instanceof IOException)) {
+                first = first.getCause();
+            }
             throw new BenchLostException(
-                    "the bench's process can't be started: " + e.getCause().getMessage());
+                    "the bench's process can't be started: " + first.getMessage());
         } finally {
             if (coming.isDone()) {
                 coming = null;

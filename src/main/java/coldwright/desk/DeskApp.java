@@ -17,6 +17,7 @@ import coldwright.lesson.LessonShelf;
 import coldwright.paint.ChartPainter;
 import coldwright.print.Edition;
 import coldwright.print.Wish;
+import coldwright.text.WholeFile;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Loaded;
 import coldwright.workbook.Workbook;
@@ -36,9 +37,7 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -207,10 +206,10 @@ public final class DeskApp extends Application {
         File file = chooser.showSaveDialog(stage);
         if (file != null) {
             try {
-                Files.writeString(file.toPath(), work.text(), StandardCharsets.UTF_8);
+                WholeFile.write(file.toPath(), work.text().getBytes(StandardCharsets.UTF_8));
                 desk.tell(Say.of("hand-in.saved", file.getName()));
-            } catch (IOException e) {
-                desk.tell(Say.of("hand-in.failed", file, e.getMessage()));
+            } catch (WholeFile.UnwrittenException e) {
+                desk.tell(Say.of("unwritten", file, Say.of("unwritten." + e.reason())));
             }
         }
     }

@@ -14,10 +14,9 @@ import coldwright.print.Handout;
 import coldwright.print.Pdf;
 import coldwright.print.Played;
 import coldwright.print.Wish;
+import coldwright.text.WholeFile;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -76,9 +75,9 @@ public final class Printing {
         String html = Handout.html(lesson, given, wish);
         boolean pdf = !file.toString().toLowerCase(Locale.ROOT).endsWith(".html");
         try {
-            Files.write(file, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            return Say.of("handout.failed", name(file), Trouble.said(e));
+            WholeFile.write(file, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
+        } catch (WholeFile.UnwrittenException e) {
+            return Say.of("unwritten", name(file), Say.of("unwritten." + e.reason()));
         }
         boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
         return Say.of(failed ? "handout.done-with-trouble" : "handout.done", name(file));

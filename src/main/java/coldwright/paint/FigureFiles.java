@@ -3,14 +3,13 @@ package coldwright.paint;
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
+import coldwright.text.WholeFile;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.text.Normalizer;
 import java.util.Locale;
 
@@ -173,22 +172,7 @@ public final class FigureFiles {
     }
 
     private static void writeWhole(byte[] bytes, Path file) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
-        Path part = Files.createTempFile(folder, ".", ".part");
-        try {
-            Files.write(part, bytes);
-            try {
-                Files.move(
-                        part,
-                        file,
-                        StandardCopyOption.ATOMIC_MOVE,
-                        StandardCopyOption.REPLACE_EXISTING);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(part);
-        }
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        WholeFile.write(file, bytes);
     }
 }

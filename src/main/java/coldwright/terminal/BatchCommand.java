@@ -8,14 +8,13 @@ import coldwright.batch.ReckoningText;
 import coldwright.batch.ReckoningTree;
 import coldwright.print.MakeSheet;
 import coldwright.print.Paper;
+import coldwright.text.WholeFile;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
@@ -88,9 +87,9 @@ final class BatchCommand implements Callable<Integer> {
                         ? pages.bytes()
                         : MakeSheet.html(reckoning, on).getBytes(StandardCharsets.UTF_8);
         try {
-            Files.write(sheet, bytes);
-        } catch (IOException e) {
-            screen.complainUnwritten(sheet);
+            WholeFile.write(sheet, bytes);
+        } catch (WholeFile.UnwrittenException e) {
+            screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say(

@@ -157,7 +157,7 @@ final class HandInChecks {
             MarkTable.write(all, table.get()).forEach(file -> screen.say(file.toString()));
             return true;
         } catch (IOException e) {
-            screen.complainUnwritten(table.get());
+            screen.complain(e.getMessage());
             return false;
         }
     }

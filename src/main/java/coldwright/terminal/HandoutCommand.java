@@ -8,15 +8,14 @@ import coldwright.print.Handout;
 import coldwright.print.Pdf;
 import coldwright.print.Wish;
 import coldwright.text.TextFile;
+import coldwright.text.WholeFile;
 import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -159,9 +158,9 @@ final class HandoutCommand implements Callable<Integer> {
         Map<Integer, Given> given = wish.edition() == Edition.BLANK ? Map.of() : run(lesson, wish);
         String html = Handout.html(lesson, given, wish);
         try {
-            Files.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            screen.complainUnwritten(to);
+            WholeFile.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
+        } catch (WholeFile.UnwrittenException e) {
+            screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());

@@ -1,14 +1,13 @@
 package coldwright.terminal;
 
+import coldwright.text.WholeFile;
 import coldwright.workbook.handin.CameTrue;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -177,15 +176,14 @@ final class MarkTable {
 
     private static void write(Path file, List<List<Object>> rows, List<Object> heads)
             throws IOException {
-        try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-            out.write(BYTE_ORDER_MARK);
-            try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
-                printer.printRecord(heads);
-                for (List<Object> row : rows) {
-                    printer.printRecord(row.stream().map(MarkTable::harmless).toList());
-                }
+        StringBuilder text = new StringBuilder().append(BYTE_ORDER_MARK);
+        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            printer.printRecord(heads);
+            for (List<Object> row : rows) {
+                printer.printRecord(row.stream().map(MarkTable::harmless).toList());
             }
         }
+        WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     /** Words that a spreadsheet would take for a formula stand behind an apostrophe. */

@@ -1,14 +1,15 @@
 package coldwright.terminal;
 
+import coldwright.text.WholeFile;
+
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 
 /** {@code new FILE}. */
@@ -38,13 +39,14 @@ final class NewCommand implements Callable<Integer> {
             screen.complain(file + " is no lesson's name; it must end in .md");
             return Exit.NOT_UNDERSTOOD;
         }
-        try (InputStream template = NewCommand.class.getResourceAsStream(TEMPLATE)) {
-            Files.write(file, template.readAllBytes(), StandardOpenOption.CREATE_NEW);
-        } catch (FileAlreadyExistsException e) {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             screen.complain(file + " is there already and was left as it is; take another name");
             return Exit.NOT_UNDERSTOOD;
+        }
+        try (InputStream template = NewCommand.class.getResourceAsStream(TEMPLATE)) {
+            WholeFile.write(file, template.readAllBytes());
         } catch (IOException e) {
-            screen.complainUnwritten(file);
+            screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say("%s is written; try it with: check %s".formatted(file, file));

@@ -7,7 +7,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /**
@@ -93,12 +92,6 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
     /** Writes a line about what went wrong. */
     void complain(String text) {
         err.println(plain(text));
-    }
-
-    /** Writes that a file can't be written, and what to look for. */
-    void complainUnwritten(Path file) {
-        complain(
-                file + " can't be written; look whether its folder is there and may be written to");
     }
 
     /** Whether the terminal's characters are too few for the lines of a plot. */

@@ -131,6 +131,9 @@ public final class Terminal {
                     : e.getMessage();
         }
         String word = unmatched.getUnmatched().get(0);
+        if (at.getCommandName().equals(NAME) && word.matches(".*\\.(md|batch)")) {
+            return word + ": there is no such file; look at its name and folder";
+        }
         boolean option = word.startsWith("-");
         List<String> known = new ArrayList<>();
         if (option) {

@@ -1,33 +1,23 @@
 package coldwright.workbook;
 
+import coldwright.text.WholeFile;
+
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /** Files that are written whole or not at all, and set aside rather than overwritten. */
 public final class AtomicFile {
-    /** The ending of a file that is being written. */
-    static final String PART = ".part";
-
     /** No write takes this long; what is older was left by a program that was ended. */
     private static final Duration ABANDONED = Duration.ofMinutes(1);
-
-    private static final int MOST_TRIES = 5;
-    private static final Duration BETWEEN_TRIES = Duration.ofMillis(20);
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
 
@@ -41,38 +31,8 @@ public final class AtomicFile {
      * @throws IOException if it can't; then the former content stands
      */
     public static void write(Path file, String text) throws IOException {
-        Path part = Files.createTempFile(file.getParent(), file.getFileName() + "-", PART);
-        try {
-            try (FileChannel out = FileChannel.open(part, StandardOpenOption.WRITE)) {
-                ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-                while (bytes.hasRemaining()) {
-                    out.write(bytes);
-                }
-                out.force(true);
-            }
-            replace(part, file);
-            forceFolder(file.getParent());
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    /** Tries a few times: on some systems whoever looks at a file keeps it for a moment. */
-    private static void replace(Path part, Path file) throws IOException {
-        for (int tries = 1; ; tries++) {
-            try {
-                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-                return;
-            } catch (AtomicMoveNotSupportedException | FileAlreadyExistsException e) {
-                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-                return;
-            } catch (AccessDeniedException e) {
-                if (tries == MOST_TRIES) {
-                    throw e;
-                }
-                LockSupport.parkNanos(BETWEEN_TRIES.toNanos());
-            }
-        }
+        WholeFile.writePrivate(file, text.getBytes(StandardCharsets.UTF_8));
+        forceFolder(file.getParent());
     }
 
     /** Makes the new name last through a power cut, where the system can. */
@@ -115,7 +75,8 @@ public final class AtomicFile {
     static void sweep(Path folder) {
         Instant old = Instant.now().minus(ABANDONED);
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(one -> one.toString().endsWith(PART)).toList()) {
+            for (Path file :
+                    files.filter(one -> one.toString().endsWith(WholeFile.PART)).toList()) {
                 if (Files.getLastModifiedTime(file).toInstant().isBefore(old)) {
                     Files.deleteIfExists(file);
                 }

@@ -1,5 +1,7 @@
 package coldwright.workbook;
 
+import coldwright.text.WholeFile;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -72,7 +74,7 @@ public record DataFolder(Path path) {
     Optional<String> make() {
         try {
             Files.createDirectories(path);
-            Files.delete(Files.createTempFile(path, "try-", AtomicFile.PART));
+            Files.delete(Files.createTempFile(path, "try-", WholeFile.PART));
             return Optional.empty();
         } catch (IOException | UnsupportedOperationException | SecurityException e) {
             return Optional.of(

@@ -20,7 +20,14 @@ public final class BenchFolder {
      * @throws IOException if none can be made there
      */
     public static Path create() throws IOException {
-        return Files.createTempDirectory(PREFIX);
+        try {
+            return Files.createTempDirectory(PREFIX);
+        } catch (IOException e) {
+            throw new IOException(
+                    "no folder can be made for it in %s; look whether the disk there is full"
+                            .formatted(System.getProperty("java.io.tmpdir")),
+                    e);
+        }
     }
 
     /**

@@ -6,15 +6,14 @@ import coldwright.desk.brew.model.BrewModel;
 import coldwright.desk.say.Say;
 import coldwright.print.MakeSheet;
 import coldwright.print.Paper;
+import coldwright.text.WholeFile;
 
 import javafx.application.Platform;
 import javafx.scene.control.Label;
 import javafx.stage.FileChooser;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
@@ -57,16 +56,16 @@ final class SheetFile {
     static String write(Reckoning all, Paper paper, Path file) {
         try {
             if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
-                Files.write(file, MakeSheet.html(all, paper).getBytes(StandardCharsets.UTF_8));
+                WholeFile.write(file, MakeSheet.html(all, paper).getBytes(StandardCharsets.UTF_8));
                 return Say.of("batch.file.sheet.done", file);
             }
             MakeSheet.Pages pages = MakeSheet.pdf(all, paper);
-            Files.write(file, pages.bytes());
+            WholeFile.write(file, pages.bytes());
             return pages.pages() == 1
                     ? Say.of("batch.file.sheet.done", file)
                     : Say.of("batch.file.sheet.long", file, String.valueOf(pages.pages()));
-        } catch (IOException e) {
-            return Say.of("batch.file.not-kept", file, e.getMessage());
+        } catch (WholeFile.UnwrittenException e) {
+            return Say.of("unwritten", file, Say.of("unwritten." + e.reason()));
         }
     }
 }

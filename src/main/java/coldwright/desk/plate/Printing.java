@@ -8,6 +8,7 @@ import coldwright.figure.Figure;
 import coldwright.paint.DrawingPainter;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.Sheet;
+import coldwright.text.WholeFile;
 
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -98,8 +99,8 @@ final class Printing {
             }
         } catch (IOException e) {
             throw new IllegalStateException(
-                    e instanceof java.nio.file.FileSystemException
-                            ? Say.of("plate.no-room")
+                    e instanceof WholeFile.UnwrittenException unwritten
+                            ? Say.of("unwritten." + unwritten.reason())
                             : e.getMessage(),
                     e);
         }

@@ -1,0 +1,163 @@
+package coldwright.text;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.util.UUID;
+import java.util.concurrent.locks.LockSupport;
+
+/** Files that are written whole or not at all: until the last moment the former content stands. */
+public final class WholeFile {
+    /** The ending of a file that is being written. */
+    public static final String PART = ".part";
+
+    private static final int MOST_TRIES = 5;
+    private static final Duration BETWEEN_TRIES = Duration.ofMillis(20);
+
+    /** What a file system needs beside the bytes of a file, with room to spare. */
+    private static final long NAME_AND_PLACE_BYTES = 8192;
+
+    private WholeFile() {}
+
+    /**
+     * Writes a file that whoever may read its folder may read.
+     *
+     * @param file which; one that is there is replaced, and what is no plain file (a device or a
+     *     pipe) is written to
+     * @param content what it shall hold
+     * @throws UnwrittenException if it can't; then what stood there stands
+     */
+    public static void write(Path file, byte[] content) throws UnwrittenException {
+        try {
+            Path real = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+            if (Files.isDirectory(real)) {
+                throw new UnwrittenException(Reason.A_FOLDER, file, null);
+            }
+            if (Files.exists(real) && !Files.isRegularFile(real)) {
+                Files.write(real, content);
+                return;
+            }
+            Path part = real.resolveSibling("." + UUID.randomUUID() + PART);
+            write(part, content, real, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        } catch (UnwrittenException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new UnwrittenException(reason(file, content.length), file, e);
+        }
+    }
+
+    /**
+     * Writes a file that nobody but the user may read, where the system can.
+     *
+     * @param file which; one that is there is replaced; its folder must be there
+     * @param content what it shall hold
+     * @throws IOException if it can't; then what stood there stands
+     */
+    public static void writePrivate(Path file, byte[] content) throws IOException {
+        Path part = Files.createTempFile(file.getParent(), file.getFileName() + "-", PART);
+        write(part, content, file, StandardOpenOption.WRITE);
+    }
+
+    private static void write(Path part, byte[] content, Path to, StandardOpenOption... how)
+            throws IOException {
+        try {
+            try (FileChannel out = FileChannel.open(part, how)) {
+                ByteBuffer bytes = ByteBuffer.wrap(content);
+                while (bytes.hasRemaining()) {
+                    out.write(bytes);
+                }
+                out.force(true);
+            }
+            replace(part, to);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    /** Tries a few times: on some systems whoever looks at a file keeps it for a moment. */
+    private static void replace(Path part, Path file) throws IOException {
+        for (int tries = 1; ; tries++) {
+            try {
+                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+                return;
+            } catch (AtomicMoveNotSupportedException | FileAlreadyExistsException e) {
+                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+                return;
+            } catch (AccessDeniedException e) {
+                if (tries == MOST_TRIES) {
+                    throw e;
+                }
+                LockSupport.parkNanos(BETWEEN_TRIES.toNanos());
+            }
+        }
+    }
+
+    private static Reason reason(Path file, long bytes) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            return Reason.NO_FOLDER;
+        }
+        if (!Files.isWritable(folder)) {
+            return Reason.NOT_ALLOWED;
+        }
+        try {
+            long room = Files.getFileStore(folder).getUsableSpace();
+            return room < bytes + NAME_AND_PLACE_BYTES ? Reason.NO_ROOM : Reason.OTHER;
+        } catch (IOException e) {
+            return Reason.OTHER;
+        }
+    }
+
+    /** Why a file can't be written. */
+    public enum Reason {
+        A_FOLDER("it is a folder; name a file in it"),
+        NO_FOLDER("its folder is not there; make it or give another"),
+        NOT_ALLOWED("you may not write to its folder; give another"),
+        NO_ROOM("its disk is full; make room or give another"),
+        OTHER("the system refuses it; give another name or folder");
+
+        private final String words;
+
+        Reason(String words) {
+            this.words = words;
+        }
+
+        /**
+         * The reason and its mend.
+         *
+         * @return half a sentence, such as {@code its disk is full; make room or give another}
+         */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** A file was not written. */
+    public static final class UnwrittenException extends IOException {
+        private static final long serialVersionUID = 1;
+
+        private final Reason reason;
+
+        UnwrittenException(Reason reason, Path file, IOException cause) {
+            super(file + " can't be written: " + reason.words(), cause);
+            this.reason = reason;
+        }
+
+        /**
+         * Why.
+         *
+         * @return the reason
+         */
+        public Reason reason() {
+            return reason;
+        }
+    }
+}
