@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param bath ice and salt, if stated
  * @param freezerC the freezer's temperature, °C
  * @param airPercent overrun, %: how much the volume grows by air
+ * @param stored how it was kept, if stated
  * @param targets what a balance shall meet
  * @param totalG what a balance shall weigh, g, if stated
  * @param rows its ingredients, at least one
@@ -28,6 +29,7 @@ public record BatchFile(
         Optional<Bath> bath,
         double freezerC,
         double airPercent,
+        Optional<Stored> stored,
         List<Target> targets,
         OptionalDouble totalG,
         List<Row> rows) {

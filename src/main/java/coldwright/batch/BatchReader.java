@@ -74,6 +74,7 @@ public final class BatchReader {
                 head.bath,
                 head.freezerC,
                 head.airPercent,
+                head.stored,
                 head.targets,
                 head.totalG,
                 rows);

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 /** The {@code key: value} lines of a batch file, one after the other. */
 final class HeadReader {
     private static final List<String> KEYS =
-            List.of("name", "method", "bath", "freezer", "air", "own", "target", "total");
+            List.of("name", "method", "bath", "freezer", "air", "stored", "own", "target", "total");
 
     private static final double HOME_FREEZER_C = -18;
 
@@ -28,6 +28,7 @@ final class HeadReader {
     Optional<Bath> bath = Optional.empty();
     double freezerC = HOME_FREEZER_C;
     double airPercent;
+    Optional<Stored> stored = Optional.empty();
     OptionalDouble totalG = OptionalDouble.empty();
     final List<Target> targets = new ArrayList<>();
     final Map<String, Ingredient> own = new HashMap<>();
@@ -78,6 +79,7 @@ final class HeadReader {
             case "bath" -> bath = Optional.of(bathOf(value));
             case "freezer" -> freezerC = Quantity.of("freezer", value).celsius(-60, 0);
             case "air" -> airPercent = Quantity.of("air", value).percent(0, 200);
+            case "stored" -> stored = Optional.of(Stored.of(value));
             case "total" -> totalG = OptionalDouble.of(Quantity.of("total", value).grams());
             case "target" -> targetsOf(value);
             case "own" -> ownOf(value);

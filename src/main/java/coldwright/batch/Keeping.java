@@ -10,31 +10,41 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
 /**
- * The ice crystals of a batch on three days.
+ * The ice crystals of a batch from day to day.
  *
  * @param drawn at the end of freezing
  * @param night after hardening and one night in the freezer
  * @param fortnight after two weeks there, the freezer swinging by 1 °C
+ * @param kept after it was kept as its file states, if it does
+ * @param steady after as long in a freezer that did not swing, if its file states anything else
  */
-public record Keeping(CrystalStory drawn, CrystalStory night, CrystalStory fortnight) {
+public record Keeping(
+        CrystalStory drawn,
+        CrystalStory night,
+        CrystalStory fortnight,
+        Optional<CrystalStory> kept,
+        Optional<CrystalStory> steady) {
     private static final double NIGHT_HOURS = 10;
-    private static final double FORTNIGHT_DAYS = 14;
-    private static final double SWING_C = 1;
+    private static final Stored USUAL = new Stored(14, 1, Optional.empty());
 
     /**
-     * The crystals after one night alone, for those who try many batches.
+     * The crystals that are tasted alone, for those who try many batches.
      *
      * @param batch the batch as its file states it
      * @return mean size, µm, as in the whole reckoning; empty for a batch that has none
      * @throws BatchFault if it can't be reckoned
      */
-    public static Optional<Band> nightUm(BatchFile batch) throws BatchFault {
+    public static Optional<Band> tastedUm(BatchFile batch) throws BatchFault {
         Mix mix = batch.mix();
         try {
             Freezing freezing = Freezing.of(batch, mix);
             double minutes = freezing.frozenMinutes(batch);
             CrystalStory drawn = drawn(mix, freezing.crystals(), minutes);
-            return Optional.of(drawn.storedAt(batch.freezerC()).forHours(NIGHT_HOURS).meanUm());
+            return Optional.of(
+                    batch.stored()
+                            .map(one -> one.after(drawn, batch.freezerC()))
+                            .orElseGet(() -> drawn.storedAt(batch.freezerC()).forHours(NIGHT_HOURS))
+                            .meanUm());
         } catch (IllegalArgumentException | IllegalStateException e) {
             return Optional.empty();
         }
@@ -47,20 +57,41 @@ public record Keeping(CrystalStory drawn, CrystalStory night, CrystalStory fortn
                 : story.frozenBy(method);
     }
 
-    /** The three days, or nothing for a batch that keeps too little ice to have crystals. */
-    static Optional<Keeping> of(Mix mix, Method method, double minutes, double freezerC) {
+    /** Its days, or nothing for a batch that keeps too little ice to have crystals. */
+    static Optional<Keeping> of(BatchFile batch, Mix mix, Freezing freezing) {
+        double freezerC = batch.freezerC();
         try {
-            CrystalStory drawn = drawn(mix, method, minutes);
+            CrystalStory drawn = drawn(mix, freezing.crystals(), freezing.frozenMinutes(batch));
             CompletableFuture<CrystalStory> fortnight =
-                    CompletableFuture.supplyAsync(
-                            () ->
-                                    drawn.storedAt(freezerC)
-                                            .swinging(SWING_C)
-                                            .forDays(FORTNIGHT_DAYS));
+                    CompletableFuture.supplyAsync(() -> USUAL.after(drawn, freezerC));
             CrystalStory night = drawn.storedAt(freezerC).forHours(NIGHT_HOURS);
-            return Optional.of(new Keeping(drawn, night, fortnight.join()));
+            Optional<CrystalStory> kept =
+                    batch.stored().flatMap(one -> ifAnyIceStays(one, drawn, freezerC));
+            Optional<CrystalStory> steady =
+                    batch.stored()
+                            .filter(Stored::disturbed)
+                            .flatMap(one -> ifAnyIceStays(one.steady(), drawn, freezerC));
+            return Optional.of(new Keeping(drawn, night, fortnight.join(), kept, steady));
         } catch (IllegalArgumentException | IllegalStateException | CompletionException e) {
             return Optional.empty();
         }
+    }
+
+    private static Optional<CrystalStory> ifAnyIceStays(
+            Stored stored, CrystalStory drawn, double freezerC) {
+        try {
+            return Optional.of(stored.after(drawn, freezerC));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The crystals that are tasted.
+     *
+     * @return after it was kept as its file states, else after one night
+     */
+    public CrystalStory tasted() {
+        return kept.orElse(night);
     }
 }

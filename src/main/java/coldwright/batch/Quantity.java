@@ -71,6 +71,40 @@ record Quantity(String what, double value, String unit) {
         return Require.within(what, temperatureC, new Require.Range(least, most, "°C"));
     }
 
+    /** As a difference of temperatures, °C. */
+    double degrees() {
+        return switch (unit) {
+            case "", "°c", "c" -> value;
+            case "°f", "f" -> value / 1.8;
+            default -> throw unknown("°C");
+        };
+    }
+
+    /** As days. */
+    double days() {
+        return switch (unit) {
+            case "", "d", "day", "days" -> value;
+            case "week", "weeks" -> value * 7;
+            case "h", "hour", "hours" -> value / 24;
+            default -> throw unknown("days");
+        };
+    }
+
+    /** As hours. */
+    double hours() {
+        return switch (unit) {
+            case "", "h", "hour", "hours" -> value;
+            case "min", "minute", "minutes" -> value / 60;
+            case "d", "day", "days" -> value * 24;
+            default -> throw unknown("h");
+        };
+    }
+
+    private IllegalArgumentException unknown(String usual) {
+        return new IllegalArgumentException(
+                "%s is given in \"%s\"; write it in %s".formatted(what, unit, usual));
+    }
+
     double percent(double least, double most) {
         if (!unit.isEmpty() && !unit.equals("%")) {
             throw new IllegalArgumentException(

@@ -54,6 +54,9 @@ public record Reckoning(
     /** Thermal properties are tabulated down to −45 °C. */
     private static final double COLDEST_START_C = -40;
 
+    private static final String MELTED =
+            "kept as stated, nearly all of its ice melts; it freezes anew coarse, and its crystals are not reckoned";
+
     public Reckoning {
         findings = List.copyOf(findings);
         names = List.copyOf(names);
@@ -97,9 +100,7 @@ public record Reckoning(
         FreezingCurve curve = mix.freezingCurve();
         Freezing freezing = Freezing.of(batch, mix);
         FreezePlan plan = freezing.plan();
-        Optional<Keeping> keeping =
-                Keeping.of(
-                        mix, freezing.crystals(), freezing.frozenMinutes(batch), batch.freezerC());
+        Optional<Keeping> keeping = Keeping.of(batch, mix, freezing);
         Situation situation =
                 new Situation(
                         mix,
@@ -108,14 +109,17 @@ public record Reckoning(
                         batch.airPercent(),
                         Optional.empty());
         if (keeping.isPresent()) {
-            situation = situation.withCrystals(keeping.get().night().meanUm());
+            situation = situation.withCrystals(keeping.get().tasted().meanUm());
         }
         List<String> declarations = new ArrayList<>();
         declarations.add(Declarations.allergenSentence(mix));
         declarations.add(Declarations.alcoholSentence(mix));
         List<String> notes = new ArrayList<>(freezing.assumed());
         curve.notes().stream().filter(note -> !plan.remarks().contains(note)).forEach(notes::add);
-        keeping.ifPresent(k -> notes.addAll(k.night().notes()));
+        keeping.ifPresent(k -> notes.addAll(k.tasted().notes()));
+        if (batch.stored().isPresent() && keeping.filter(k -> k.kept().isEmpty()).isPresent()) {
+            notes.add(MELTED);
+        }
         return new Reckoning(
                 batch,
                 mix,

@@ -135,6 +135,9 @@ public final class ReckoningText {
         crystal("drawn", keeping.drawn());
         crystal("after one night", keeping.night());
         crystal("after two weeks, swinging by 1 °C", keeping.fortnight());
+        keeping.kept().ifPresent(kept -> crystal("as kept", kept));
+        keeping.steady().ifPresent(steady -> crystal("had the freezer been steady", steady));
+        reckoning.batch().stored().ifPresent(stored -> line("as kept: %s", stored.words()));
     }
 
     private void crystal(String when, CrystalStory story) {

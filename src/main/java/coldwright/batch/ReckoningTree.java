@@ -58,6 +58,7 @@ public final class ReckoningTree {
         tree.put("overrun_percent", number(reckoning.air().percent()));
         tree.put("volume_with_air_l", number(reckoning.air().litres(mix)));
         tree.put("freeze_plan", plan(reckoning));
+        reckoning.batch().stored().ifPresent(stored -> tree.put("stored", stored(stored)));
         tree.put("crystals", crystals(reckoning));
         tree.put("findings", reckoning.findings().stream().map(ReckoningTree::finding).toList());
         tree.put("names", reckoning.names().stream().map(NameVerdict::sentence).toList());
@@ -130,6 +131,19 @@ public final class ReckoningTree {
         return tree;
     }
 
+    private static Map<String, Object> stored(Stored stored) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("days", number(stored.days()));
+        tree.put("swing_c", number(stored.swingC()));
+        stored.warmed()
+                .ifPresent(
+                        warmed -> {
+                            tree.put("warmed_to_c", number(warmed.temperatureC()));
+                            tree.put("warmed_hours", number(warmed.hours()));
+                        });
+        return tree;
+    }
+
     private static Map<String, Object> crystals(Reckoning reckoning) {
         Map<String, Object> tree = new LinkedHashMap<>();
         if (reckoning.keeping().isEmpty()) {
@@ -140,8 +154,10 @@ public final class ReckoningTree {
         put(tree, "drawn", keeping.drawn());
         put(tree, "after_a_night", keeping.night());
         put(tree, "after_two_weeks", keeping.fortnight());
+        keeping.kept().ifPresent(kept -> put(tree, "as_kept", kept));
+        keeping.steady().ifPresent(steady -> put(tree, "kept_steady", steady));
         tree.put("smooth_below_micrometres", 50);
-        tree.put("verdict", keeping.night().verdict());
+        tree.put("verdict", keeping.tasted().verdict());
         return tree;
     }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import java.util.Optional;
 import java.util.stream.Stream;
 
 class BatchReaderTest {
@@ -39,6 +40,23 @@ class BatchReaderTest {
         assertEquals(20, batch.airPercent());
         assertEquals(800, batch.mix().massG(), 1e-9);
         assertEquals(150, batch.mix().massG(Shelf.SUCROSE), 1e-9);
+    }
+
+    @Test
+    void readsHowItWasKept() throws BatchFault {
+        String table = "ingredient,grams\nwater,5\n";
+        assertEquals(
+                new Stored(7, 3, Optional.of(new Stored.Warmed(-6, 2))),
+                BatchReader.read(
+                                "b.txt",
+                                "stored: 1 week, swinging 3 °C, warmed to −6 °C for 120 min\n"
+                                        + table)
+                        .stored()
+                        .orElseThrow());
+        assertEquals(
+                new Stored(0.5, 0, Optional.empty()),
+                BatchReader.read("b.txt", "stored: 12 h\n" + table).stored().orElseThrow());
+        assertEquals(Optional.empty(), BatchReader.read("b.txt", table).stored());
     }
 
     @Test
@@ -107,7 +125,7 @@ class BatchReaderTest {
                         "b.txt:1: the table has a column \"cups\"; the columns are ingredient, grams, min, max, fixed, each once"),
                 Arguments.of(
                         "colour: red\ningredient,grams\nwater,5\n",
-                        "b.txt:1: there is no key \"colour\"; the keys are name, method, bath, freezer, air, own, target, total"),
+                        "b.txt:1: there is no key \"colour\"; the keys are name, method, bath, freezer, air, stored, own, target, total"),
                 Arguments.of(
                         "hello\ningredient,grams\nwater,5\n",
                         "b.txt:1: \"hello\" is no line of a head; write it as key: value, and leave a line empty before the table"),
@@ -120,6 +138,21 @@ class BatchReaderTest {
                 Arguments.of(
                         "freezer: 18 °C\ningredient,grams\nwater,5\n",
                         "b.txt:1: freezer is 18; it must be between −60 and 0 °C"),
+                Arguments.of(
+                        "stored: for long\ningredient,grams\nwater,5\n",
+                        "b.txt:1: stored says \"for long\"; write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h"),
+                Arguments.of(
+                        "stored: swinging 3 °C\ningredient,grams\nwater,5\n",
+                        "b.txt:1: stored says no days; write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h"),
+                Arguments.of(
+                        "stored: 7 days, swinging 30 °C\ningredient,grams\nwater,5\n",
+                        "b.txt:1: swinging is 30; it must be between 0 and 10 °C"),
+                Arguments.of(
+                        "stored: 7 moons\ningredient,grams\nwater,5\n",
+                        "b.txt:1: stored is given in \"moons\"; write it in days"),
+                Arguments.of(
+                        "stored: 7 days, warmed to 4 °C for 1 h\ningredient,grams\nwater,5\n",
+                        "b.txt:1: warmed is 4; it must be between −40 and −0.5 °C"),
                 Arguments.of(
                         "method: blender\ningredient,grams\nwater,5\n",
                         "b.txt:1: there is no method \"blender\"; the methods are bag, tub, shaken and churn"));

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.crystal.CrystalStory;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -55,6 +57,40 @@ class ReckoningTest {
         assertTrue(reckoning.plan().minutesToSoftServe() > 0, () -> reckoning.plan().toString());
         assertTrue(reckoning.keeping().isPresent());
         assertFalse(ReckoningText.of(reckoning).contains("NaN"));
+    }
+
+    @Test
+    void heatShockCoarsensWhatIsTasted() throws BatchFault {
+        String kept = "method: bag\nstored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
+        Reckoning reckoning = reckon(kept, SORBET);
+        Keeping keeping = reckoning.keeping().orElseThrow();
+        double um = keeping.kept().orElseThrow().meanUm().middle();
+        double steadyUm = keeping.steady().orElseThrow().meanUm().middle();
+        assertTrue(um > steadyUm, um + " µm, steady " + steadyUm);
+        assertEquals(keeping.kept().get(), keeping.tasted());
+        // the same as a cook would write it
+        CrystalStory drawn = keeping.drawn();
+        assertEquals(
+                drawn.storedAt(-18).swinging(3).forDays(7).heatShock(-6, 2).meanUm(),
+                keeping.tasted().meanUm());
+        assertEquals(drawn.storedAt(-18).forDays(7).meanUm().middle(), steadyUm);
+        Map<?, ?> crystals = (Map<?, ?>) ReckoningTree.of(reckoning).get("crystals");
+        assertEquals(um, (double) crystals.get("as_kept_mean_micrometres"), 0.01);
+        assertEquals(steadyUm, (double) crystals.get("kept_steady_mean_micrometres"), 0.01);
+
+        Map<String, Object> usual = ReckoningTree.of(reckon("method: bag", SORBET));
+        assertFalse(usual.containsKey("stored"));
+        assertFalse(((Map<?, ?>) usual.get("crystals")).containsKey("as_kept_mean_micrometres"));
+    }
+
+    @Test
+    void whereNearlyAllMeltsItSaysSo() throws BatchFault {
+        Reckoning reckoning =
+                reckon("method: bag\nstored: 1 day, warmed to -0.5 °C for 2 h", SORBET);
+        assertTrue(reckoning.keeping().orElseThrow().kept().isEmpty());
+        assertTrue(
+                reckoning.notes().stream().anyMatch(note -> note.contains("nearly all of its ice")),
+                () -> reckoning.notes().toString());
     }
 
     @Test

@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** What to expect of a batch: findings in plain words, then pictures. */
+/** What to expect of a batch: how it freezes, findings in plain words, then more pictures. */
 final class FiguresView extends VBox {
     private final BrewModel brew;
     private final VBox differences = part("brew-differences");
@@ -35,6 +35,7 @@ final class FiguresView extends VBox {
     private final VBox clock = part("brew-said");
     private final VBox crystals = part("brew-said");
     private final VBox cautions = part("brew-cautions");
+    private final ObservableList<Drawn> curve = FXCollections.observableArrayList();
     private final ObservableList<Drawn> inside = FXCollections.observableArrayList();
     private final ObservableList<Drawn> time = FXCollections.observableArrayList();
     private final ObservableList<Drawn> days = FXCollections.observableArrayList();
@@ -52,12 +53,13 @@ final class FiguresView extends VBox {
         getChildren()
                 .addAll(
                         facts,
+                        new PlateStack(curve, room, pins, wanted),
                         Fields.heading("batch.expect"),
                         findings,
                         differences,
+                        new PlateStack(inside, room, pins, wanted),
                         Fields.heading("batch.clock"),
                         face,
-                        new PlateStack(inside, room, pins, wanted),
                         new PlateStack(time, room, pins, wanted),
                         clock,
                         new PlateStack(days, room, pins, wanted),
@@ -98,9 +100,8 @@ final class FiguresView extends VBox {
         Glance now = batch.glance().get().get();
         Optional<Glance> other = brew.against().get().flatMap(one -> one.glance().get());
         say(facts, Told.facts(now), "brew-fact");
-        inside.setAll(
-                new Drawn(Pictures.inside(now), Optional.empty()),
-                new Drawn(Pictures.freezing(now), other.map(Pictures::freezing)));
+        curve.setAll(new Drawn(Pictures.freezing(now), other.map(Pictures::freezing)));
+        inside.setAll(new Drawn(Pictures.inside(now), Optional.empty()));
         brew.against()
                 .get()
                 .ifPresentOrElse(one -> compare(one, now), () -> differences.getChildren().clear());

@@ -2,6 +2,7 @@ package coldwright.desk.brew;
 
 import coldwright.batch.BatchFile.Method;
 import coldwright.desk.brew.model.Means;
+import coldwright.desk.brew.model.Store;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
@@ -16,9 +17,10 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
-/** What the batch is frozen with: method, bath, freezer, air. */
+/** What the batch is frozen with and how it is kept: method, bath, freezer, air, days. */
 final class MeansView extends VBox {
     private final BiConsumer<String, Means> changed;
     private final Map<Method, RadioButton> methods = new EnumMap<>(Method.class);
@@ -26,6 +28,10 @@ final class MeansView extends VBox {
     private final TextField salt = live("salt", is -> means().bath(means().iceG(), is));
     private final TextField freezer = live("freezer", is -> means().freezer(is));
     private final TextField air = live("air", is -> means().air(is));
+    private final TextField days = stored("days", (store, is) -> store.forDays(is));
+    private final TextField swing = stored("swing", (store, is) -> store.swinging(is));
+    private final TextField warm = stored("warm", (store, is) -> store.warmedTo(is));
+    private final TextField warmFor = stored("warm-for", (store, is) -> store.warmedFor(is));
     private final FlowPane bath;
     private Means means = Means.USUAL;
     private boolean showing;
@@ -63,7 +69,18 @@ final class MeansView extends VBox {
                         bath,
                         flow(
                                 Fields.named("batch.freezer", freezer, "°C"),
-                                Fields.named("batch.air", air, "%")));
+                                Fields.named("batch.air", air, "%")),
+                        Fields.heading("batch.store"),
+                        flow(
+                                Fields.named("batch.store.days", days, Say.of("batch.store.d")),
+                                Fields.named("batch.store.swing", swing, "°C")),
+                        flow(
+                                Fields.named("batch.store.warm", warm, "°C"),
+                                Fields.named("batch.store.warm-for", warmFor, "h")));
+    }
+
+    private TextField stored(String place, BiFunction<Store, String, Store> now) {
+        return live(place, is -> means().kept(now.apply(means().store(), is)));
     }
 
     private static FlowPane flow(Node... nodes) {
@@ -95,6 +112,10 @@ final class MeansView extends VBox {
         Fields.put(salt, is.saltG());
         Fields.put(freezer, is.freezerC());
         Fields.put(air, is.airPercent());
+        Fields.put(days, is.store().days());
+        Fields.put(swing, is.store().swingC());
+        Fields.put(warm, is.store().warmC());
+        Fields.put(warmFor, is.store().warmHours());
         showing = false;
         Words.show(bath, is.inBath());
     }

@@ -35,7 +35,7 @@ final class SmallPicture extends Pane {
         add(new Rectangle(0, HEIGHT_EM * em - filled, BAR_EM * em, filled), "small-ice");
         String share = Written.decimals(0, ice);
         Optional<Double> um =
-                all.flatMap(Reckoning::keeping).map(one -> one.night().meanUm().middle());
+                all.flatMap(Reckoning::keeping).map(one -> one.tasted().meanUm().middle());
         if (um.isPresent()) {
             double x = (BAR_EM + 1 + MOST_EM) * em;
             double radius = Math.min(MOST_EM, RING_EM * um.get() / Texture.SMOOTH.upToUm());

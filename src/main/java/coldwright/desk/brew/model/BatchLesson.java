@@ -2,6 +2,7 @@ package coldwright.desk.brew.model;
 
 import coldwright.batch.BatchFile;
 import coldwright.batch.Reckoning;
+import coldwright.batch.Stored;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.Holder;
 import coldwright.science.mix.Amount;
@@ -116,12 +117,13 @@ public final class BatchLesson {
                 ```java
                 drawn.storedAt(%s).swinging(1).forDays(14).meanUm()
                 ```
+                %s
 
                 ## What to expect
 
                 ```java
                 Diagnosis.foresee(%s
-                        .withCrystals(night.meanUm()))
+                        .withCrystals(%s.meanUm()))
                 ```"""
                 .formatted(
                         crystalMethod(all.batch().method()),
@@ -130,7 +132,33 @@ public final class BatchLesson {
                                 : "",
                         freezerC,
                         freezerC,
-                        situation);
+                        all.batch().stored().map(one -> kept(one, freezerC)).orElse(""),
+                        situation,
+                        all.batch().stored().isPresent() ? "kept" : "night");
+    }
+
+    private static String kept(Stored stored, String freezerC) {
+        return """
+
+                As it was kept:
+
+                ```java
+                var kept = drawn.storedAt(%s).swinging(%s).forDays(%s)%s;
+                kept.meanUm()
+                ```
+                """
+                .formatted(
+                        freezerC,
+                        number(stored.swingC()),
+                        number(stored.days()),
+                        stored.warmed()
+                                .map(
+                                        one ->
+                                                "\n        .heatShock(%s, %s)"
+                                                        .formatted(
+                                                                number(one.temperatureC()),
+                                                                number(one.hours())))
+                                .orElse(""));
     }
 
     private static String crystalMethod(BatchFile.Method method) {

@@ -49,6 +49,10 @@ public final class Differences {
         }
         add(words, "batch.differs.freezer", old.freezerC(), means.freezerC());
         add(words, "batch.differs.air", old.airPercent(), means.airPercent());
+        add(words, "batch.differs.days", old.store().days(), means.store().days());
+        add(words, "batch.differs.swing", old.store().swingC(), means.store().swingC());
+        add(words, "batch.differs.warm", old.store().warmC(), means.store().warmC());
+        add(words, "batch.differs.warm-for", old.store().warmHours(), means.store().warmHours());
         add(words, "batch.differs.ice", old.iceG(), means.iceG());
         add(words, "batch.differs.salt", old.saltG(), means.saltG());
         return words;
@@ -132,8 +136,8 @@ public final class Differences {
                     words,
                     "batch.differs.crystals",
                     0,
-                    was.keeping().get().night().meanUm().middle(),
-                    is.keeping().get().night().meanUm().middle());
+                    was.keeping().get().tasted().meanUm().middle(),
+                    is.keeping().get().tasted().meanUm().middle());
         }
         return words;
     }

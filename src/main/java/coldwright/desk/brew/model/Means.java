@@ -12,10 +12,12 @@ import java.util.Locale;
  * @param saltG salt of the bath, g, as typed
  * @param freezerC the freezer's temperature, °C, as typed; empty for −18
  * @param airPercent how much the volume grows by air, %, as typed; empty for none
+ * @param store how it is kept afterwards
  */
-public record Means(Method method, String iceG, String saltG, String freezerC, String airPercent) {
+public record Means(
+        Method method, String iceG, String saltG, String freezerC, String airPercent, Store store) {
     /** A flat bag in ice and salt, a home freezer, no air. */
-    public static final Means USUAL = new Means(Method.BAG, "", "", "-18", "0");
+    public static final Means USUAL = new Means(Method.BAG, "", "", "-18", "0", Store.UNSAID);
 
     /**
      * Whether ice and salt freeze it.
@@ -28,22 +30,27 @@ public record Means(Method method, String iceG, String saltG, String freezerC, S
 
     /** The same by another method. */
     public Means by(Method is) {
-        return new Means(is, iceG, saltG, freezerC, airPercent);
+        return new Means(is, iceG, saltG, freezerC, airPercent, store);
     }
 
     /** The same with another bath. */
     public Means bath(String newIceG, String newSaltG) {
-        return new Means(method, newIceG, newSaltG, freezerC, airPercent);
+        return new Means(method, newIceG, newSaltG, freezerC, airPercent, store);
     }
 
     /** The same with another freezer. */
     public Means freezer(String newFreezerC) {
-        return new Means(method, iceG, saltG, newFreezerC, airPercent);
+        return new Means(method, iceG, saltG, newFreezerC, airPercent, store);
     }
 
     /** The same with other air. */
     public Means air(String newAirPercent) {
-        return new Means(method, iceG, saltG, freezerC, newAirPercent);
+        return new Means(method, iceG, saltG, freezerC, newAirPercent, store);
+    }
+
+    /** The same kept otherwise. */
+    public Means kept(Store newStore) {
+        return new Means(method, iceG, saltG, freezerC, airPercent, newStore);
     }
 
     /** Its lines in the head of a batch file. */
@@ -59,6 +66,7 @@ public record Means(Method method, String iceG, String saltG, String freezerC, S
         if (!airPercent.isBlank()) {
             head.append("air: ").append(unit(airPercent, "%")).append('\n');
         }
+        head.append(store.head());
         return head.toString().replace("\r", "");
     }
 
@@ -66,7 +74,7 @@ public record Means(Method method, String iceG, String saltG, String freezerC, S
         return unit(typed, "g");
     }
 
-    private static String unit(String typed, String unit) {
+    static String unit(String typed, String unit) {
         String text = typed.strip();
         return Character.isDigit(text.charAt(text.length() - 1)) ? text + " " + unit : text;
     }

@@ -7,6 +7,7 @@ import coldwright.figure.Figure;
 import coldwright.figure.Numbers;
 import coldwright.figure.Series;
 import coldwright.science.crystal.CrystalMoment;
+import coldwright.science.crystal.CrystalStory;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Moment;
@@ -135,7 +136,7 @@ public final class Pictures {
     }
 
     /**
-     * The crystals over two weeks in the freezer.
+     * The crystals over two weeks in the freezer, or the days that the batch was kept.
      *
      * @param all the reckoning
      * @return their mean size with its range by the day; empty if it keeps too little ice
@@ -146,7 +147,7 @@ public final class Pictures {
         }
         Keeping keeping = all.keeping().get();
         List<CrystalMoment> drawn = keeping.drawn().timeline();
-        List<CrystalMoment> whole = keeping.fortnight().timeline();
+        List<CrystalMoment> whole = keeping.kept().orElse(keeping.fortnight()).timeline();
         double startH = drawn.isEmpty() ? 0 : drawn.get(drawn.size() - 1).hours();
         List<Double> days = new ArrayList<>();
         List<Double> low = new ArrayList<>();
@@ -163,7 +164,7 @@ public final class Pictures {
         if (days.size() < 2) {
             return Optional.empty();
         }
-        return Optional.of(
+        Figure figure =
                 Figure.of(Say.of("batch.plate.crystals"))
                         .x(Say.of("batch.axis.days"), "")
                         .y(Say.of("batch.axis.crystals"), "µm")
@@ -174,7 +175,21 @@ public final class Pictures {
                                         Numbers.of(array(low)),
                                         Numbers.of(array(high))))
                         .line(Say.of("batch.series.mean"), array(days), array(middle))
-                        .markY(Say.of("batch.mark.smooth"), SMOOTH_UM));
+                        .markY(Say.of("batch.mark.smooth"), SMOOTH_UM);
+        return Optional.of(
+                keeping.steady().map(steady -> withSteady(figure, steady, startH)).orElse(figure));
+    }
+
+    /** The same days in a freezer that did not swing, beside it. */
+    private static Figure withSteady(Figure figure, CrystalStory steady, double startH) {
+        List<CrystalMoment> moments =
+                steady.timeline().stream()
+                        .filter(one -> one.hours() >= startH && one.meanUm().middle() > 0)
+                        .toList();
+        return figure.line(
+                Say.of("batch.series.steady"),
+                moments.stream().mapToDouble(one -> (one.hours() - startH) / 24).toArray(),
+                moments.stream().mapToDouble(one -> one.meanUm().middle()).toArray());
     }
 
     private static double[] array(List<Double> values) {

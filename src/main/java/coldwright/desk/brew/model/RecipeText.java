@@ -189,6 +189,7 @@ public final class RecipeText {
                 batch.bath().map(bath -> Typed.number(bath.iceG())).orElse(""),
                 batch.bath().map(bath -> Typed.number(bath.saltG())).orElse(""),
                 Typed.number(batch.freezerC()),
-                Typed.number(batch.airPercent()));
+                Typed.number(batch.airPercent()),
+                batch.stored().map(Store::of).orElse(Store.UNSAID));
     }
 }

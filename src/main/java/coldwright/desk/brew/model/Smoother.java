@@ -5,6 +5,7 @@ import coldwright.batch.BatchFile.Method;
 import coldwright.batch.BatchReader;
 import coldwright.batch.Keeping;
 import coldwright.batch.Reckoning;
+import coldwright.batch.Stored;
 import coldwright.desk.say.Say;
 import coldwright.science.Band;
 import coldwright.science.balance.Change;
@@ -39,10 +40,12 @@ final class Smoother {
         if (now.keeping().isEmpty()) {
             return new Answer(wish, Say.of("batch.crystals.none"), List.of());
         }
-        Band stands = now.keeping().get().night().meanUm();
+        Band stands = now.keeping().get().tasted().meanUm();
         if (stands.middle() <= SMOOTH_UM) {
             return new Answer(
-                    wish, Say.of("batch.wish.smooth-already", Told.size(stands)), List.of());
+                    wish,
+                    Say.of("batch.wish.smooth-already", Told.size(stands), Told.when(now)),
+                    List.of());
         }
         List<Offer> offers = offers(recipe, now);
         if (offers.isEmpty()) {
@@ -53,15 +56,18 @@ final class Smoother {
                             .map(Told::size)
                             .orElse(Told.size(stands));
             return new Answer(
-                    wish, Say.of("batch.wish.not-smooth", Told.size(stands), best), List.of());
+                    wish,
+                    Say.of("batch.wish.not-smooth", Told.size(stands), Told.when(now), best),
+                    List.of());
         }
-        return new Answer(wish, Say.of("batch.wish.smooth-now", Told.size(stands)), offers);
+        return new Answer(
+                wish, Say.of("batch.wish.smooth-now", Told.size(stands), Told.when(now)), offers);
     }
 
-    /** What makes it smooth after a night; empty if it is so, or nothing small makes it so. */
+    /** What makes it smooth when it is tasted; empty if it is so, or nothing small makes it so. */
     static List<Offer> offers(Recipe recipe, Reckoning now) {
         boolean rough =
-                now.keeping().filter(one -> one.night().meanUm().middle() > SMOOTH_UM).isPresent();
+                now.keeping().filter(one -> one.tasted().meanUm().middle() > SMOOTH_UM).isPresent();
         if (!rough) {
             return List.of();
         }
@@ -75,11 +81,15 @@ final class Smoother {
 
     /** The same offer with the size of the crystals that it leads to. */
     static Offer sized(Offer offer) {
-        return night(offer.recipe())
+        return tasted(offer.recipe())
                 .map(
                         um ->
                                 new Offer(
-                                        Say.of("batch.sized", bare(offer.words()), Told.size(um)),
+                                        Say.of(
+                                                "batch.sized",
+                                                bare(offer.words()),
+                                                Told.size(um),
+                                                Told.when(offer.recipe())),
                                         offer.besides(),
                                         offer.recipe()))
                 .orElse(offer);
@@ -89,7 +99,11 @@ final class Smoother {
         String change = String.join("; ", Differences.between(was, way.recipe()));
         return Wishes.offer(
                 was,
-                Say.of("batch.sized", bare(Written.sentence(change)), Told.size(way.um())),
+                Say.of(
+                        "batch.sized",
+                        bare(Written.sentence(change)),
+                        Told.size(way.um()),
+                        Told.when(was)),
                 way.recipe());
     }
 
@@ -101,7 +115,11 @@ final class Smoother {
         }
         for (Method moved : moved(now.batch().method())) {
             Recipe other = recipe.by(recipe.means().by(moved));
-            night(other).ifPresent(um -> ways.add(new Way(0, other, um)));
+            tasted(other).ifPresent(um -> ways.add(new Way(0, other, um)));
+        }
+        if (now.batch().stored().filter(Stored::disturbed).isPresent()) {
+            Recipe steady = recipe.by(recipe.means().kept(recipe.means().store().steady()));
+            tasted(steady).ifPresent(um -> ways.add(new Way(0, steady, um)));
         }
         return ways;
     }
@@ -147,12 +165,12 @@ final class Smoother {
 
     private static Optional<Way> way(Recipe recipe, Ingredient one, double massG) {
         Recipe more = recipe.changed(List.of(new Change(massG, one)));
-        return night(more).map(um -> new Way(massG, more, um));
+        return tasted(more).map(um -> new Way(massG, more, um));
     }
 
-    private static Optional<Band> night(Recipe recipe) {
+    private static Optional<Band> tasted(Recipe recipe) {
         try {
-            return Keeping.nightUm(BatchReader.read("batch", RecipeText.of(recipe)));
+            return Keeping.tastedUm(BatchReader.read("batch", RecipeText.of(recipe)));
         } catch (BatchFault e) {
             return Optional.empty();
         }

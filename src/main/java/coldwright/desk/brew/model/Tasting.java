@@ -54,7 +54,7 @@ public record Tasting(Symptom symptom, List<Suspected> suspects) {
                         all.batch().airPercent(),
                         Optional.empty());
         if (all.keeping().isPresent()) {
-            situation = situation.withCrystals(all.keeping().get().night().meanUm());
+            situation = situation.withCrystals(all.keeping().get().tasted().meanUm());
         }
         List<Suspected> suspects = new ArrayList<>();
         for (Cause cause : Diagnosis.of(situation, symptom)) {

@@ -14,6 +14,8 @@ import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A batch's figures in plain sentences. */
 public final class Told {
@@ -89,11 +91,37 @@ public final class Told {
             return Say.of("batch.crystals.none");
         }
         Keeping keeping = all.keeping().get();
-        return Say.of(
-                "batch.crystals",
-                size(keeping.drawn().meanUm()),
-                size(keeping.night().meanUm()),
-                size(keeping.fortnight().meanUm()));
+        String usual =
+                Say.of(
+                        "batch.crystals",
+                        size(keeping.drawn().meanUm()),
+                        size(keeping.night().meanUm()),
+                        size(keeping.fortnight().meanUm()));
+        String kept =
+                keeping.kept()
+                        .map(one -> Say.of("batch.crystals.kept", size(one.meanUm())))
+                        .orElse("");
+        String steady =
+                keeping.steady()
+                        .map(one -> Say.of("batch.crystals.steady", size(one.meanUm())))
+                        .orElse("");
+        return Stream.of(kept, steady, usual)
+                .filter(one -> !one.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    /** When its crystals are tasted: after one night, or kept as is said of it. */
+    static String when(Reckoning all) {
+        return when(all.batch().stored().isPresent());
+    }
+
+    /** The same of a recipe. */
+    static String when(Recipe recipe) {
+        return when(recipe.means().store().said());
+    }
+
+    private static String when(boolean kept) {
+        return Say.of(kept ? "batch.when.kept" : "batch.when.night");
     }
 
     /** The size of crystals with its range. */
@@ -142,7 +170,12 @@ public final class Told {
         return List.of(
                 all.plan().reaches(Stage.SOFT_SERVE) ? minutes : Say.of("batch.clock.never"),
                 all.keeping()
-                        .map(one -> Say.of("batch.beside.crystals", size(one.night().meanUm())))
+                        .map(
+                                one ->
+                                        Say.of(
+                                                "batch.beside.crystals",
+                                                size(one.tasted().meanUm()),
+                                                when(all)))
                         .orElse(Say.of("batch.crystals.none")));
     }
 

@@ -113,6 +113,17 @@ class BatchModelTest {
     }
 
     @Test
+    void howItWasKeptIsReadBack() throws BatchFault {
+        Means means = Means.USUAL.kept(new Store("7", "3", "-6", "2"));
+        Recipe kept = Recipe.toBegin("x").by(means);
+
+        assertEquals(means, RecipeText.read("f", RecipeText.of(kept)).recipe().means());
+        assertEquals(
+                Store.UNSAID,
+                RecipeText.read("f", RecipeText.of(Recipe.toBegin("x"))).recipe().means().store());
+    }
+
+    @Test
     void aBatchOfUnfinishedLinesAloneIsReadBackToo() throws BatchFault {
         Recipe typed = Recipe.toBegin("Empty").of(List.of(new Line("12", "sucrox")));
 

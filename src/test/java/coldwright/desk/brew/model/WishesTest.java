@@ -96,21 +96,35 @@ class WishesTest {
     @Test
     void whatIsOfferedIsSmoothAfterANight() throws BatchFault {
         Recipe tub = SORBET.by(SORBET.means().by(BatchFile.Method.SHAKEN));
-        assertTrue(nightUm(tub) > 50);
+        assertTrue(tastedUm(tub) > 50);
         Answer answer = Wishes.SMOOTH.of(tub, 40);
 
         assertFalse(answer.offers().isEmpty(), answer.said());
         for (Offer offer : answer.offers()) {
-            assertTrue(nightUm(offer.recipe()) <= 50, offer.words());
+            assertTrue(tastedUm(offer.recipe()) <= 50, offer.words());
         }
         Recipe smooth = answer.offers().get(0).recipe();
         assertTrue(Wishes.SMOOTH.of(smooth, 40).offers().isEmpty());
     }
 
-    private static double nightUm(Recipe recipe) throws BatchFault {
-        double um = of(recipe).keeping().orElseThrow().night().meanUm().middle();
+    @Test
+    void keptBadlyItIsMendedByKeepingItSteady() throws BatchFault {
+        Recipe bag = SORBET.by(SORBET.means().kept(new Store("14", "6", "-4", "24")));
+        assertTrue(tastedUm(bag) > 50);
+        Recipe steady = bag.by(bag.means().kept(bag.means().store().steady()));
+        assertTrue(tastedUm(steady) < 50);
+        Answer answer = Wishes.SMOOTH.of(bag, 40);
+
+        assertTrue(answer.said().contains("kept as you say"), answer.said());
+        assertTrue(
+                answer.offers().stream().anyMatch(offer -> offer.recipe().equals(steady)),
+                answer::toString);
+    }
+
+    private static double tastedUm(Recipe recipe) throws BatchFault {
+        double um = of(recipe).keeping().orElseThrow().tasted().meanUm().middle();
         BatchFile file = BatchReader.read("t", RecipeText.of(recipe));
-        assertEquals(um, Keeping.nightUm(file).orElseThrow().middle(), "both ways are the same");
+        assertEquals(um, Keeping.tastedUm(file).orElseThrow().middle(), "both ways are the same");
         return um;
     }
 
@@ -127,8 +141,8 @@ class WishesTest {
                         .findFirst()
                         .orElseThrow();
         Recipe mended = icy.offers().get(0).recipe();
-        assertTrue(nightUm(mended) < nightUm(tub));
-        String um = Written.decimals(0, nightUm(mended)) + " µm";
+        assertTrue(tastedUm(mended) < tastedUm(tub));
+        String um = Written.decimals(0, tastedUm(mended)) + " µm";
         assertTrue(icy.offers().get(0).words().contains("→ crystals of " + um), icy::toString);
     }
 
