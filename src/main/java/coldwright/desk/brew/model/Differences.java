@@ -49,10 +49,14 @@ public final class Differences {
         }
         add(words, "batch.differs.freezer", old.freezerC(), means.freezerC());
         add(words, "batch.differs.air", old.airPercent(), means.airPercent());
-        add(words, "batch.differs.days", old.store().days(), means.store().days());
-        add(words, "batch.differs.swing", old.store().swingC(), means.store().swingC());
-        add(words, "batch.differs.warm", old.store().warmC(), means.store().warmC());
-        add(words, "batch.differs.warm-for", old.store().warmHours(), means.store().warmHours());
+        add(words, "batch.differs.days", said(old.store().days()), said(means.store().days()));
+        add(words, "batch.differs.swing", said(old.store().swingC()), said(means.store().swingC()));
+        add(words, "batch.differs.warm", said(old.store().warmC()), said(means.store().warmC()));
+        add(
+                words,
+                "batch.differs.warm-for",
+                said(old.store().warmHours()),
+                said(means.store().warmHours()));
         add(words, "batch.differs.ice", old.iceG(), means.iceG());
         add(words, "batch.differs.salt", old.saltG(), means.saltG());
         return words;
@@ -60,6 +64,10 @@ public final class Differences {
 
     private static String method(Means means) {
         return Say.of("batch.method." + means.method().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String said(String typed) {
+        return typed.isBlank() ? Say.of("batch.differs.unsaid") : typed;
     }
 
     private static void add(List<String> words, String key, String from, String to) {
