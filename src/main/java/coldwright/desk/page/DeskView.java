@@ -31,6 +31,7 @@ import javafx.scene.layout.StackPane;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** The whole window: contents, the open lesson, and the figures of the step in sight. */
 public final class DeskView extends StackPane {
@@ -195,6 +196,7 @@ public final class DeskView extends StackPane {
     }
 
     private void turnPage() {
+        Optional<LessonView> former = Optional.ofNullable(spread).map(Spread::lesson);
         if (spread != null) {
             spread.lesson().model().inSight().removeListener(sight);
             spread = null;
@@ -222,7 +224,7 @@ public final class DeskView extends StackPane {
         } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {
             show(new HomeView(desk, deeds.openFile()), Say.of("home"));
         } else {
-            openChanged(is);
+            openChanged(is, former);
         }
     }
 
@@ -241,7 +243,7 @@ public final class DeskView extends StackPane {
         one.requestFocus();
     }
 
-    private void openChanged(LessonModel is) {
+    private void openChanged(LessonModel is, Optional<LessonView> former) {
         spreads.keySet().retainAll(desk.lessons());
         boolean anew = !spreads.containsKey(is);
         spread = spreads.computeIfAbsent(is, this::spreadOf);
@@ -250,7 +252,11 @@ public final class DeskView extends StackPane {
         stepInSight(is.inSight().get());
         arrange();
         spread.lesson().requestFocus();
-        if (anew && is.inSight().get().number() > 1) {
+        Optional<LessonView> written =
+                former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
+        if (written.isPresent()) {
+            spread.lesson().standAsFarDownAs(written.get());
+        } else if (anew && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
         }
     }

@@ -199,6 +199,21 @@ final class LessonView extends ScrollPane {
                                         }));
     }
 
+    /** Scrolls as far down as the page of the text before, for an author who writes on. */
+    void standAsFarDownAs(LessonView former) {
+        double down = former.offset();
+        while (steps.size() < model.steps().size()) {
+            setNext();
+        }
+        applyCss();
+        layout();
+        Platform.runLater(
+                () -> {
+                    scrollTo(down);
+                    heldAt = offset();
+                });
+    }
+
     /** Brings a node into sight, on whichever lesson's page it stands. */
     static void reveal(Node node, Node within) {
         Node parent = within;
