@@ -69,9 +69,13 @@ record Legend(List<Entry> entries, Type type, Ground ground) {
     }
 
     private static boolean saysNothingNew(Figure figure, Entry only) {
+        List<String> said = List.of(figure.title(), figure.y().label());
         return figure.series().size() == 1
-                && List.of(figure.title(), figure.y().label()).stream()
-                        .anyMatch(said -> said.strip().equalsIgnoreCase(only.name()));
+                && said.stream()
+                        .anyMatch(
+                                words ->
+                                        words.strip().equalsIgnoreCase(only.name())
+                                                || only.kind() == Kind.BAR && !words.isBlank());
     }
 
     private static Kind kind(Series series) {

@@ -34,6 +34,41 @@ class LegendTest {
     }
 
     @Test
+    void barsOfOneSeriesNeedNoLegendBesideATitleOrACaption() {
+        List<String> cups = List.of("milk", "cream");
+        double[] values = {88, 57};
+        Figure bars = Figure.of("Ice in a cup").bars("ice", cups, values);
+        assertEquals(List.of(), names(bars, Optional.empty()));
+        assertEquals(
+                List.of(),
+                names(Figure.of("").y("mass", "g").bars("ice", cups, values), Optional.empty()));
+        assertEquals(
+                List.of("ice"), names(Figure.of("").bars("ice", cups, values), Optional.empty()));
+        assertEquals(
+                List.of("ice", "water"), names(bars.bars("water", cups, values), Optional.empty()));
+        assertEquals(
+                List.of("ice", "earlier"),
+                names(bars, Optional.of(Figure.of("was").bars("ice", cups, values))));
+    }
+
+    @Test
+    void barsWithoutALegendHaveMoreRoom() {
+        Figure one =
+                Figure.of("Ice in a cup")
+                        .y("mass", "g")
+                        .bars(
+                                "ice with a name so long that it needs a row of its own under a title of this plate",
+                                List.of("milk"),
+                                new double[] {88});
+        Figure two = one.bars("water", List.of("milk"), new double[] {9});
+        Sheet sheet = Sheet.of(400, 300);
+        int alone =
+                Layout.of(one, Optional.empty(), sheet, Optional.empty()).plot().area().height();
+        int both = Layout.of(two, Optional.empty(), sheet, Optional.empty()).plot().area().height();
+        assertTrue(alone > both, alone + " > " + both);
+    }
+
+    @Test
     void theLegendCoversNoData() {
         Figure many = Figure.of("many").x("x", "").y("y", "");
         for (int i = 0; i < 20; i++) {
