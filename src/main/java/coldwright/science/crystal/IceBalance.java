@@ -16,10 +16,10 @@ record IceBalance(double[] edges, double[] numbers, int size, double[] radius, d
         for (int i = 0; i < NEWTON_STEPS; i++) {
             double sum = 0;
             double slope = 0;
+            double low = moved(0, s);
+            double lowSlope = pull[0] * radius[0];
             for (int j = 0; j < size; j++) {
-                double low = edges[j] + pull[j] * (s * radius[j] - 1);
-                double high = edges[j + 1] + pull[j + 1] * (s * radius[j + 1] - 1);
-                double lowSlope = pull[j] * radius[j];
+                double high = moved(j + 1, s);
                 double highSlope = pull[j + 1] * radius[j + 1];
                 if (low >= 0) {
                     sum += numbers[j] * (low + high) / 2;
@@ -31,6 +31,8 @@ record IceBalance(double[] edges, double[] numbers, int size, double[] radius, d
                             numbers[j]
                                     * (kept * highSlope + kept * kept / 2 * (lowSlope - highSlope));
                 }
+                low = high;
+                lowSlope = highSlope;
             }
             double miss = wantedSumCubes - sum;
             if (Math.abs(miss) <= CONSERVED_SHARE * wantedSumCubes || slope <= 0) {
@@ -39,6 +41,11 @@ record IceBalance(double[] edges, double[] numbers, int size, double[] radius, d
             s += miss / slope;
         }
         return s;
+    }
+
+    /** Where an edge comes to lie, µm³. */
+    private double moved(int j, double s) {
+        return edges[j] + pull[j] * (s * radius[j] - 1);
     }
 
     /** Exact as long as no crystal melts away. */

@@ -236,7 +236,7 @@ final class Population {
         if (fineBelow(3 * medianUm, 0.4 * medianUm)) {
             return;
         }
-        Regrid.Classes finer =
+        Regrid.Split finer =
                 Regrid.split(
                         new Regrid.Classes(edges, numbers, size),
                         radii(),
@@ -244,7 +244,7 @@ final class Population {
         edges = finer.edges();
         numbers = finer.numbers();
         size = finer.size();
-        radii = null;
+        radii = finer.radii();
     }
 
     private boolean fineBelow(double radiusUm, double widest) {

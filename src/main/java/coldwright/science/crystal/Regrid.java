@@ -54,9 +54,10 @@ final class Regrid {
      * @param radius cube roots of the edges
      * @param wanted up to which radius no class may be wider than what
      */
-    static Classes split(Classes old, double[] radius, Fineness wanted) {
+    static Split split(Classes old, double[] radius, Fineness wanted) {
         double[] edges = new double[old.size * 2 + 65];
         double[] numbers = new double[old.size * 2 + 64];
+        double[] radii = new double[edges.length];
         int made = 0;
         for (int j = 0; j < old.size; j++) {
             double low = radius[j];
@@ -64,7 +65,7 @@ final class Regrid {
             int parts = 1;
             if (low < wanted.upToUm && width > wanted.widestUm) {
                 int room = numbers.length - made - (old.size - j);
-                parts = Math.max(1, Math.min(room, (int) Math.ceil(width / wanted.widestUm)));
+                parts = Math.max(1, Math.min(room, roundedUp(width / wanted.widestUm)));
             }
             double top = old.edges[j + 1];
             double span = top - old.edges[j];
@@ -72,12 +73,20 @@ final class Regrid {
                 double from = i == 0 ? old.edges[j] : Math.pow(low + width * i / parts, 3);
                 double upTo = i == parts - 1 ? top : Math.pow(low + width * (i + 1) / parts, 3);
                 edges[made] = from;
+                radii[made] = i == 0 ? low : Math.cbrt(from);
                 numbers[made] = parts == 1 ? old.numbers[j] : old.numbers[j] * (upTo - from) / span;
                 made++;
             }
         }
         edges[made] = old.edges[old.size];
-        return new Classes(edges, numbers, made);
+        radii[made] = radius[old.size];
+        return new Split(edges, numbers, radii, made);
+    }
+
+    /** A positive number rounded up; quicker than {@link Math#ceil}. */
+    private static int roundedUp(double number) {
+        int whole = (int) number;
+        return whole < number ? whole + 1 : whole;
     }
 
     private static double slope(double[] edges, double[] numbers, int j, int size) {
@@ -103,6 +112,9 @@ final class Regrid {
 
     /** Edges and numbers of which the first {@code size} classes count. */
     record Classes(double[] edges, double[] numbers, int size) {}
+
+    /** The same with the cube roots of the edges. */
+    record Split(double[] edges, double[] numbers, double[] radii, int size) {}
 
     /** Up to a radius no class wider than this, µm. */
     record Fineness(double upToUm, double widestUm) {}

@@ -36,11 +36,18 @@ public final class FreezePlan {
 
     FreezePlan(Freeze freeze) {
         this.freeze = freeze;
-        for (Reading reading : Reading.values()) {
-            March march = new March(freeze, freeze.curve(), reading);
-            march.go(Stage.HARD);
-            marches.put(reading, march);
-        }
+        march(Reading.LIKELY);
+    }
+
+    /** The march at a reading; the quick and the slow one are reckoned when first asked for. */
+    private synchronized March march(Reading reading) {
+        return marches.computeIfAbsent(
+                reading,
+                one -> {
+                    March march = new March(freeze, freeze.curve(), one);
+                    march.go(Stage.HARD);
+                    return march;
+                });
     }
 
     /**
@@ -78,7 +85,7 @@ public final class FreezePlan {
     }
 
     private March likely() {
-        return marches.get(Reading.LIKELY);
+        return march(Reading.LIKELY);
     }
 
     /**
@@ -128,8 +135,7 @@ public final class FreezePlan {
      * @return minutes from and to; not a number where it is never reached
      */
     public Between rangeMinutes(Stage stage) {
-        return new Between(
-                marches.get(Reading.FAST).minutes(stage), marches.get(Reading.SLOW).minutes(stage));
+        return new Between(march(Reading.FAST).minutes(stage), march(Reading.SLOW).minutes(stage));
     }
 
     /**
@@ -152,7 +158,7 @@ public final class FreezePlan {
      * @return moments, the first at the start
      */
     public List<Moment> course(Reading reading) {
-        return List.copyOf(marches.get(reading).course());
+        return List.copyOf(march(reading).course());
     }
 
     /** When a batch that is shaken now and then is to be shaken. @return minutes since the start */
