@@ -52,8 +52,8 @@ public final class BrewView extends ScrollPane {
     public BrewView(BrewModel brew, PlateRoom room, Consumer<Path> openLesson) {
         this.brew = brew;
         this.room = room;
-        figures = new FiguresView(brew, room);
-        wishes = new WishView(brew);
+        figures = new FiguresView(brew, room, recipe::focusOnTaken);
+        wishes = new WishView(brew, recipe::focusOnTaken);
         taste = new TasteView(brew);
         left.getChildren().addAll(recipe, wishes, taste, new HistoryView(brew));
         getStylesheets()

@@ -6,6 +6,7 @@ import coldwright.desk.brew.model.BrewModel;
 import coldwright.desk.brew.model.Differences;
 import coldwright.desk.brew.model.Glance;
 import coldwright.desk.brew.model.Pictures;
+import coldwright.desk.brew.model.Recipe;
 import coldwright.desk.brew.model.Told;
 import coldwright.desk.model.Drawn;
 import coldwright.desk.model.Pins;
@@ -23,6 +24,7 @@ import javafx.scene.layout.VBox;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** What to expect of a batch: how it freezes, findings in plain words, then more pictures. */
@@ -43,9 +45,9 @@ final class FiguresView extends VBox {
     private final InvalidationListener reckoned = value -> reckoning();
     private BatchModel batch;
 
-    FiguresView(BrewModel brew, PlateRoom room) {
+    FiguresView(BrewModel brew, PlateRoom room, Consumer<Recipe> taken) {
         this.brew = brew;
-        findings = new FindingsView(brew);
+        findings = new FindingsView(brew, taken);
         face = new ClockView(room.emPx());
         getStyleClass().add("brew-figures");
         SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);

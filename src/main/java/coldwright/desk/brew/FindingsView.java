@@ -19,6 +19,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Findings in plain words, each with what can be taken against it. */
 final class FindingsView extends VBox {
@@ -26,12 +27,20 @@ final class FindingsView extends VBox {
     private static final Duration REST = Duration.millis(250);
 
     private final BrewModel brew;
+    private final Consumer<Recipe> taken;
     private final PauseTransition rest = new PauseTransition(REST);
     private BatchModel batch;
     private Reckoning shown;
 
-    FindingsView(BrewModel brew) {
+    /**
+     * Shows findings.
+     *
+     * @param brew the batches
+     * @param taken told the recipe from before a mend was taken
+     */
+    FindingsView(BrewModel brew, Consumer<Recipe> taken) {
         this.brew = brew;
+        this.taken = taken;
         getStyleClass().add("brew-findings");
         rest.setOnFinished(event -> ask());
     }
@@ -102,6 +111,7 @@ final class FindingsView extends VBox {
     private void take(Offer offer, Recipe was) {
         if (batch.recipe().get().equals(was)) {
             batch.take(offer.recipe(), offer.words());
+            taken.accept(was);
         }
     }
 }

@@ -10,6 +10,7 @@ import coldwright.science.mix.Ingredient;
 import coldwright.text.Written;
 
 import javafx.beans.InvalidationListener;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -33,6 +34,7 @@ final class RecipeView extends VBox implements LineView.Deeds {
     private final Label state = Words.label("", "brew-fault");
     private final MeansView means = new MeansView(this::changed);
     private final InvalidationListener listener = value -> refresh();
+    private final Button undo = Words.button(Say.of("batch.undo"), this::undo);
     private BatchModel batch;
     private boolean showing;
 
@@ -55,7 +57,7 @@ final class RecipeView extends VBox implements LineView.Deeds {
         FlowPane words =
                 new FlowPane(
                         Words.button(Say.of("batch.add-line"), this::addLine),
-                        Words.button(Say.of("batch.undo"), () -> batch.undo()),
+                        undo,
                         Words.button(Say.of("batch.redo"), () -> batch.redo()));
         words.getStyleClass().add("brew-choices");
         Words.show(state, false);
@@ -191,9 +193,29 @@ final class RecipeView extends VBox implements LineView.Deeds {
         }
     }
 
+    private void undo() {
+        batch.undo();
+    }
+
     void focusFirst() {
         if (!lines.getChildren().isEmpty()) {
             view(0).focusAmount();
         }
+    }
+
+    /**
+     * Puts the focus on what was taken: the first line that changed, or the word that puts it back.
+     *
+     * @param was the recipe before
+     */
+    void focusOnTaken(Recipe was) {
+        List<Line> now = batch.recipe().get().lines();
+        for (int i = 0; i < now.size(); i++) {
+            if (i >= was.lines().size() || !now.get(i).equals(was.lines().get(i))) {
+                view(i).focusAmount();
+                return;
+            }
+        }
+        undo.requestFocus();
     }
 }

@@ -18,20 +18,29 @@ import javafx.scene.layout.VBox;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** Words to wish with, and the smallest change that grants a wish. */
 final class WishView extends VBox {
     private static final double USUAL_MINUTES = 40;
 
     private final BrewModel brew;
+    private final Consumer<Recipe> taken;
     private final Map<Wishes, Button> words = new EnumMap<>(Wishes.class);
     private final TextField minutes = Fields.live(text -> refresh());
     private final VBox answers = new VBox();
     private final InvalidationListener listener = value -> refresh();
     private BatchModel batch;
 
-    WishView(BrewModel brew) {
+    /**
+     * Shows wishes.
+     *
+     * @param brew the batches
+     * @param taken told the recipe from before a wish was taken
+     */
+    WishView(BrewModel brew, Consumer<Recipe> taken) {
         this.brew = brew;
+        this.taken = taken;
         getStyleClass().add("brew-part");
         answers.getStyleClass().add("brew-part");
         minutes.setText(String.valueOf((int) USUAL_MINUTES));
@@ -130,6 +139,7 @@ final class WishView extends VBox {
                                         .setAll(
                                                 Words.label(
                                                         Say.of("batch.taken"), "brew-said-wish"));
+                                taken.accept(was);
                             } else {
                                 answers.getChildren()
                                         .setAll(

@@ -5,6 +5,7 @@ import coldwright.science.Temperature;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
+import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Sweetness;
 
 import java.util.List;
@@ -151,6 +152,23 @@ public final class Trait {
                 1,
                 false,
                 mix -> mix.freezingCurve().icePercentAt(temperatureC));
+    }
+
+    /**
+     * The ice that a spoon meets at a temperature: what tells firm from soft.
+     *
+     * @param temperatureC the temperature, °C
+     * @return the trait, in % of the water; a mix with less than 62 % water counts as having as
+     *     much less of it ({@link Firmness#spoonIcePercent})
+     */
+    public static Trait spoonIceAt(double temperatureC) {
+        Temperature.require("temperatureC", temperatureC);
+        return new Trait(
+                "ice that the spoon meets at " + Require.spoken(temperatureC) + " °C",
+                "%",
+                1,
+                false,
+                mix -> Firmness.spoonIcePercent(mix, temperatureC));
     }
 
     /**

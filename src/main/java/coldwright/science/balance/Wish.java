@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
@@ -40,18 +41,20 @@ public record Wish(
     }
 
     /**
-     * A spoon goes in at this temperature.
+     * A spoon goes in at this temperature: just what {@link Firmness} calls scoopable there.
      *
      * @param temperatureC the temperature, °C
      * @return the wish: {@value #SCOOPABLE_LEAST_ICE_PERCENT} to {@value
-     *     #SCOOPABLE_MOST_ICE_PERCENT} % of the water is ice there
+     *     #SCOOPABLE_MOST_ICE_PERCENT} % of the water is ice there, in a drier mix than ordinary as
+     *     much more as the spoon meets less of it; below −20 °C one class softer
      */
     public static Wish scoopableAt(double temperatureC) {
+        Band ice = Firmness.scoopablePercentAt(temperatureC);
         return within(
                 "scoopable at " + Require.spoken(temperatureC) + " °C",
-                Trait.iceAt(temperatureC),
-                SCOOPABLE_LEAST_ICE_PERCENT,
-                SCOOPABLE_MOST_ICE_PERCENT);
+                Trait.spoonIceAt(temperatureC),
+                ice.low(),
+                ice.high());
     }
 
     /**

@@ -54,11 +54,34 @@ public enum Firmness {
      * @return the class
      */
     public static Firmness of(Mix mix, double temperatureC) {
-        double ofWater = mix.freezingCurve().icePercentAt(temperatureC);
-        double part = Math.min(1, mix.waterPercent() / ORDINARY_WATER_PERCENT);
-        Firmness by = upTo(ofWater * part);
+        Firmness by = upTo(spoonIcePercent(mix, temperatureC));
         boolean stiff = temperatureC < STIFF_SYRUP_C && by != LIQUID && by != HARD;
         return stiff ? values()[by.ordinal() + 1] : by;
+    }
+
+    /**
+     * The ice that a spoon meets, as the classes count it.
+     *
+     * @param mix the mix
+     * @param temperatureC temperature, °C, −60 to 120
+     * @return % of the water; of a mix with less than 62 % water less than that, in proportion
+     */
+    public static double spoonIcePercent(Mix mix, double temperatureC) {
+        double part = Math.min(1, mix.waterPercent() / ORDINARY_WATER_PERCENT);
+        return part * mix.freezingCurve().icePercentAt(temperatureC);
+    }
+
+    /**
+     * The class whose ice makes a mix scoopable at a temperature: below −20 °C the softer one, for
+     * the syrup adds a class.
+     *
+     * @param temperatureC temperature, °C
+     * @return most and least ice, in the measure of {@link #spoonIcePercent}
+     */
+    public static Band scoopablePercentAt(double temperatureC) {
+        Firmness by = temperatureC < STIFF_SYRUP_C ? SOFT : SCOOPABLE;
+        double least = values()[by.ordinal() - 1].upToPercentOfWater;
+        return new Band(least, (least + by.upToPercentOfWater) / 2, by.upToPercentOfWater);
     }
 
     /**

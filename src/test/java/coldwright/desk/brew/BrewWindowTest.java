@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.brew.model.BatchModel;
 import coldwright.desk.brew.model.BrewModel;
+import coldwright.desk.brew.model.Line;
 import coldwright.desk.plate.FigurePainter;
 import coldwright.desk.plate.FileAsk;
 import coldwright.desk.plate.Pens;
@@ -82,6 +83,10 @@ class BrewWindowTest {
 
     private static TextField amount(FxRobot robot, int line) {
         return List.copyOf(robot.lookup(".brew-amount").queryAllAs(TextField.class)).get(line);
+    }
+
+    private static Node focused(FxRobot robot) {
+        return robot.window(0).getScene().getFocusOwner();
     }
 
     private static void press(FxRobot robot, String word) {
@@ -176,8 +181,28 @@ class BrewWindowTest {
                 robot.lookup(".brew-findings .brew-offer .word").queryAllAs(Button.class).stream()
                         .findFirst()
                         .orElseThrow();
-        robot.interact(take::fire);
+        List<Line> lines = batch.recipe().get().lines();
+        robot.interact(
+                () -> {
+                    take.requestFocus();
+                    take.fire();
+                });
         settle();
+        await(
+                () -> focused(robot) instanceof TextField || focused(robot) instanceof Button,
+                "the focus");
+        List<Line> now = batch.recipe().get().lines();
+        int changed = 0;
+        while (changed < now.size()
+                && changed < lines.size()
+                && now.get(changed).equals(lines.get(changed))) {
+            changed++;
+        }
+        if (changed < now.size()) {
+            assertEquals(amount(robot, changed), focused(robot), "on the amount that was taken");
+        } else {
+            assertEquals(Say.of("batch.undo"), ((Button) focused(robot)).getText());
+        }
 
         assertNotEquals(before, batch.recipe().get().toString());
         String taken = batch.story().get().taken().get(0);

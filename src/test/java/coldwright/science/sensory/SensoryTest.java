@@ -10,6 +10,8 @@ import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SensoryTest {
     private static final Mix ICE_CREAM =
@@ -52,19 +54,24 @@ class SensoryTest {
                 e.getMessage());
     }
 
-    @Test
-    void whatAWishCallsScoopableIsNeverCalledFirm() {
-        Mix wet = Mix.of(Amount.grams(78, Shelf.WATER), Amount.grams(22, Shelf.SUCROSE));
-        for (double gram = 0; gram < 60; gram += 2) {
-            Mix mix = wet.with(Amount.grams(gram, Shelf.SUCROSE));
-            double ice = mix.freezingCurve().icePercentAt(-12);
-            Firmness firmness = Firmness.of(mix, -12);
-            if (Wish.scoopableAt(-12).grantedBy(mix)) {
-                assertTrue(firmness.compareTo(Firmness.SCOOPABLE) <= 0, ice + " % " + firmness);
-            } else if (ice > Firmness.SCOOPABLE_MOST_ICE_PERCENT && mix.waterPercent() > 62) {
-                assertTrue(firmness.compareTo(Firmness.FIRM) >= 0, ice + " % " + firmness);
+    @ParameterizedTest
+    @ValueSource(doubles = {-8, -12, -18, -24})
+    void aWishAndTheFirmnessCallTheSameScoopable(double temperatureC) {
+        int scoopable = 0;
+        for (double dry = 0; dry <= 40; dry += 10) {
+            Mix base =
+                    Mix.of(
+                            Amount.grams(78 - dry, Shelf.WATER),
+                            Amount.grams(dry, Shelf.HEAVY_CREAM));
+            for (double gram = 4; gram < 60; gram += 1) {
+                Mix mix = base.with(Amount.grams(gram, Shelf.GLUCOSE));
+                boolean firmness = Firmness.of(mix, temperatureC) == Firmness.SCOOPABLE;
+                assertEquals(
+                        firmness, Wish.scoopableAt(temperatureC).grantedBy(mix), mix::toString);
+                scoopable += firmness ? 1 : 0;
             }
         }
+        assertTrue(scoopable > 0, "some of them are scoopable");
     }
 
     @Test
