@@ -32,6 +32,8 @@ public final class DeskModel {
         WORKSHOP,
         /** The cook's own batches. */
         BATCH,
+        /** The kitchen trials that need no machine. */
+        TRIALS,
         /** Type, colours, units, limits. */
         SETTINGS
     }
@@ -254,6 +256,12 @@ public final class DeskModel {
      */
     public BrewModel brew() {
         return brew;
+    }
+
+    /** Shows the kitchen trials that need no machine. */
+    public void openTrials() {
+        notice.set("");
+        place.set(Place.TRIALS);
     }
 
     /** Shows the settings. */

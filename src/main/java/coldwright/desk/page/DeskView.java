@@ -105,7 +105,8 @@ public final class DeskView extends StackPane {
                         desk::turnWorkshop,
                         deeds.fullScreen(),
                         this::focusContents,
-                        this::closeContents,
+                        this::escape,
+                        this::back,
                         this::turn);
         sceneProperty()
                 .addListener(
@@ -195,6 +196,20 @@ public final class DeskView extends StackPane {
         return lay;
     }
 
+    /** What Alt and Left do: from the kitchen trials they lead home. */
+    private Optional<Runnable> back() {
+        return desk.place().get() == DeskModel.Place.TRIALS
+                ? Optional.of(desk::goHome)
+                : Optional.empty();
+    }
+
+    /** Puts the contents away; if they did not lie over the page, leads back. */
+    private void escape() {
+        if (!closeContents()) {
+            back().ifPresent(Runnable::run);
+        }
+    }
+
     private void turnPage() {
         Optional<LessonView> former = Optional.ofNullable(spread).map(Spread::lesson);
         if (spread != null) {
@@ -221,6 +236,8 @@ public final class DeskView extends StackPane {
                 brew = new BrewView(desk.brew(), state.room(), desk::openFile);
             }
             show(brew, Say.of("batch.page"));
+        } else if (desk.place().get() == DeskModel.Place.TRIALS) {
+            show(new TrialsView(desk, deeds.openLink()), Say.of("trials"));
         } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {
             show(new HomeView(desk, deeds.openFile()), Say.of("home"));
         } else {

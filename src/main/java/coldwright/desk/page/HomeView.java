@@ -41,6 +41,10 @@ final class HomeView extends ScrollPane {
                         course,
                         file,
                         new Sentence(Say.of("home.caution"), "home-caution"));
+        if (TrialsView.comesWithTheProgram()) {
+            Button trials = Words.button(Say.of("trials.home"), desk::openTrials);
+            column.getChildren().add(column.getChildren().indexOf(batch) + 1, trials);
+        }
         column.getStyleClass().addAll("column", "home-column");
         StackPane sheet = new StackPane(column);
         sheet.getStyleClass().add("sheet");

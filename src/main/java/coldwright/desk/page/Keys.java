@@ -6,7 +6,9 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
+import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 
 /**
  * What the keyboard does anywhere in the window.
@@ -16,7 +18,8 @@ import java.util.function.IntConsumer;
  * @param workshop for F5
  * @param fullScreen for F11
  * @param contents for F6
- * @param closeContents for Escape
+ * @param closeContents for Escape, also where it leads back
+ * @param back for Alt and Left; empty where no page lies behind this one
  * @param turn for Alt and Page Down (1) or Page Up (−1)
  */
 record Keys(
@@ -26,6 +29,7 @@ record Keys(
         Runnable fullScreen,
         Runnable contents,
         Runnable closeContents,
+        Supplier<Optional<Runnable>> back,
         IntConsumer turn) {
 
     /** Does what a key means, if it means anything. */
@@ -54,6 +58,7 @@ record Keys(
             case F6 -> contents;
             case F11 -> fullScreen;
             case ESCAPE -> closeContents;
+            case LEFT -> event.isAltDown() ? back.get().orElse(null) : null;
             case PAGE_DOWN -> event.isAltDown() ? () -> turn.accept(1) : null;
             case PAGE_UP -> event.isAltDown() ? () -> turn.accept(-1) : null;
             default -> null;
