@@ -23,6 +23,9 @@ import java.util.stream.Collectors;
 final class Following {
     private static final int LOOK_EACH_MS = 300;
 
+    /** A file that was away when it was first looked for; it may come back. */
+    private static final Stand GONE = new Stand(FileTime.fromMillis(0), -1, true);
+
     /** How a file stood; a change counts once two looks have found it the same. */
     private record Stand(FileTime changed, long bytes, boolean told) {}
 
@@ -46,9 +49,9 @@ final class Following {
         stands.keySet().retainAll(files);
         for (Path file : files) {
             try {
-                stands.putIfAbsent(file, stand(file, true));
+                stands.putIfAbsent(file, stand(file, false));
             } catch (IOException e) {
-                // it has gone since it was read: there is nothing to follow
+                stands.putIfAbsent(file, GONE);
             }
         }
     }
@@ -65,10 +68,11 @@ final class Following {
                 Stand is = stand(file, false);
                 boolean same = is.changed().equals(was.changed()) && is.bytes() == was.bytes();
                 if (!same) {
-                    known.setValue(is);
+                    stands.replace(file, was, is);
                 } else if (!was.told()) {
-                    known.setValue(new Stand(is.changed(), is.bytes(), true));
-                    window.execute(() -> desk.refresh(file));
+                    if (stands.replace(file, was, new Stand(is.changed(), is.bytes(), true))) {
+                        window.execute(() -> desk.refresh(file));
+                    }
                 }
             } catch (IOException e) {
                 // being replaced just now; the next look finds it

@@ -80,6 +80,20 @@ final class Keeper implements Keeping, AutoCloseable {
                         });
     }
 
+    @Override
+    public void replaced(LessonModel former, LessonModel now) {
+        LessonWork before = works.remove(former);
+        if (before == null) {
+            opened(now);
+            return;
+        }
+        Lesson read = now.lesson();
+        LessonWork work = Works.of(former, before).fittedTo(read, ContentHash.of(read.text()));
+        Works.restore(work, now);
+        works.put(now, work);
+        now.whenChanged(() -> changed(now));
+    }
+
     private void took(
             LessonModel lesson,
             Loaded<Optional<LessonWork>> loaded,
@@ -96,6 +110,9 @@ final class Keeper implements Keeping, AutoCloseable {
     }
 
     private void changed(LessonModel lesson) {
+        if (!works.containsKey(lesson)) {
+            return;
+        }
         LessonWork work = Works.of(lesson, works.get(lesson));
         works.put(lesson, work);
         saver.changed(work);

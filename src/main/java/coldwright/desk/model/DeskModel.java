@@ -164,9 +164,9 @@ public final class DeskModel {
 
     private LessonModel replaced(LessonModel former, Lesson lesson) {
         LessonModel model = modelOf(lesson);
-        model.takeEditsOf(former);
+        new ReadAnew(former, model).takeWork();
         lessons.set(lessons.indexOf(former), model);
-        keeping.opened(model);
+        keeping.replaced(former, model);
         return model;
     }
 
@@ -194,14 +194,13 @@ public final class DeskModel {
         }
         boolean seen = open.get() == former;
         LessonModel model = replaced(former, lesson);
-        model.standWhere(former);
+        ReadAnew anew = new ReadAnew(former, model);
+        anew.stand();
         notice.set("");
         if (seen) {
             open.set(model);
         }
-        if (model.gate().open().get()) {
-            model.runWhatHadRun(former);
-        }
+        anew.run();
     }
 
     /**

@@ -27,6 +27,17 @@ public interface Keeping {
     void opened(LessonModel lesson);
 
     /**
+     * A lesson was read anew: the work on it goes on in the new one, not what was last written
+     * down.
+     *
+     * @param former the lesson as it lay on the desk
+     * @param now the lesson that takes its place
+     */
+    default void replaced(LessonModel former, LessonModel now) {
+        opened(now);
+    }
+
+    /**
      * Whether the learner agreed before that a lesson's snippets run.
      *
      * @param hash of the lesson's text

@@ -174,36 +174,6 @@ public final class LessonModel {
         return (int) steps.stream().filter(step -> step.done().get()).count();
     }
 
-    /** Takes over the edits of an earlier reading of the same file, where its text is the same. */
-    void takeEditsOf(LessonModel former) {
-        List<SnippetModel> old = former.snippets;
-        List<SnippetModel> now = snippets;
-        for (int i = 0; i < Math.min(old.size(), now.size()); i++) {
-            if (old.get(i).snippet().code().equals(now.get(i).snippet().code())) {
-                now.get(i).text().set(old.get(i).text().get());
-            }
-        }
-    }
-
-    /** The same step stays in sight, by its number. */
-    void standWhere(LessonModel former) {
-        int at = former.inSight.get().number();
-        if (at >= 1) {
-            arrive(steps.get(Math.min(at, steps.size()) - 1));
-        }
-    }
-
-    /** Runs, from the top, as far as the former had run. */
-    void runWhatHadRun(LessonModel former) {
-        int last = 0;
-        for (int i = 0; i < Math.min(former.snippets.size(), snippets.size()); i++) {
-            if (former.snippets.get(i).came().everFinished().get()) {
-                last = i + 1;
-            }
-        }
-        chain.run(snippets.subList(0, last));
-    }
-
     /**
      * The file it was read from.
      *

@@ -62,6 +62,11 @@ public final class RunChain {
         }
     }
 
+    /** Whether a snippet runs or will run in its turn. */
+    boolean awaits(SnippetModel one) {
+        return one == current || waiting.contains(one);
+    }
+
     /** Stops the one that runs and drops the rest. */
     public void stop() {
         waiting.clear();

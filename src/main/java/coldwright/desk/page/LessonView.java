@@ -22,6 +22,7 @@ import javafx.scene.layout.VBox;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -199,19 +200,39 @@ final class LessonView extends ScrollPane {
                                         }));
     }
 
-    /** Scrolls as far down as the page of the text before, for an author who writes on. */
+    /**
+     * Scrolls to where the page of the text before stood, for an author who writes on: as far from
+     * the top of the same step, so that lines that come above it move nothing.
+     */
     void standAsFarDownAs(LessonView former) {
         double down = former.offset();
+        double eye = down + EYE * former.getViewportBounds().getHeight();
+        Optional<StepView> reached =
+                former.steps.stream()
+                        .filter(view -> view.getHeight() > 0 && former.topOf(view) <= eye)
+                        .reduce((one, other) -> other);
+        double below = down - reached.map(former::topOf).orElse(0.0);
         while (steps.size() < model.steps().size()) {
             setNext();
         }
-        applyCss();
-        layout();
-        Platform.runLater(
+        Runnable stand =
                 () -> {
-                    scrollTo(down);
+                    getScene().getRoot().applyCss();
+                    getScene().getRoot().layout();
+                    double top = reached.flatMap(this::sameStep).map(this::topOf).orElse(0.0);
+                    scrollTo(top + below);
                     heldAt = offset();
-                });
+                };
+        stand.run();
+        Frames.after(1, stand);
+    }
+
+    private Optional<StepView> sameStep(StepView former) {
+        StepModel was = former.model();
+        return steps.stream()
+                .filter(view -> view.model().title().equals(was.title()))
+                .findFirst()
+                .or(() -> steps.stream().limit(was.number()).reduce((one, other) -> other));
     }
 
     /** Brings a node into sight, on whichever lesson's page it stands. */

@@ -28,6 +28,24 @@ class DeskModelTest {
             ```
             """;
 
+    private static final String SECOND =
+            """
+
+            ## Second
+
+            ```forecast
+            How many?
+            - one
+            - * two
+
+            Two.
+            ```
+
+            ```java
+            int b = 2;
+            ```
+            """;
+
     @TempDir private Path folder;
 
     private final DeskModel desk =
@@ -91,6 +109,24 @@ class DeskModelTest {
         assertEquals(1, now.faultsOf(now.steps().get(1)).size());
         assertTrue(now.faultsOf(now.steps().get(0)).isEmpty());
         assertEquals(file, now.ownFile().orElseThrow());
+    }
+
+    @Test
+    void aStepThatComesAboveTakesNothingAway() throws IOException {
+        Path file = write("b.md", LESSON.formatted("B") + SECOND);
+        desk.openFile(file);
+        desk.agreeWhileWritten(desk.open().get());
+        StepModel second = desk.open().get().steps().get(1);
+        second.snippets().get(0).text().set("int b = 9;");
+        second.forecasts().get(0).chosen().set(1);
+        desk.open().get().arrive(second);
+        write("b.md", LESSON.formatted("B") + "\n## New\n\n```java\nint n = 0;\n```\n" + SECOND);
+        desk.refresh(file);
+        StepModel now = desk.open().get().steps().get(2);
+        assertSame(now, desk.open().get().inSight().get());
+        assertEquals("int b = 9;", now.snippets().get(0).text().get());
+        assertEquals(1, now.forecasts().get(0).chosen().get());
+        assertEquals("int n = 0;", desk.open().get().snippets().get(1).text().get());
     }
 
     @Test
