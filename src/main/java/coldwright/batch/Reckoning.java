@@ -101,16 +101,6 @@ public record Reckoning(
         Freezing freezing = Freezing.of(batch, mix);
         FreezePlan plan = freezing.plan();
         Optional<Keeping> keeping = Keeping.of(batch, mix, freezing);
-        Situation situation =
-                new Situation(
-                        mix,
-                        freezing.coldC(),
-                        Situation.SERVING_C,
-                        batch.airPercent(),
-                        Optional.empty());
-        if (keeping.isPresent()) {
-            situation = situation.withCrystals(keeping.get().tasted().meanUm());
-        }
         List<String> declarations = new ArrayList<>();
         declarations.add(Declarations.allergenSentence(mix));
         declarations.add(Declarations.alcoholSentence(mix));
@@ -131,9 +121,33 @@ public record Reckoning(
                 freezing.vessels(),
                 freezing.coldC(),
                 keeping,
-                Diagnosis.foresee(situation),
+                Diagnosis.foresee(situation(mix, freezing.coldC(), batch.airPercent(), keeping)),
                 ProductNames.of(mix, batch.airPercent()),
                 declarations,
                 notes.stream().distinct().toList());
+    }
+
+    /**
+     * The batch and what it meets on its way to the spoon, as its findings are foreseen for.
+     *
+     * @return the situation, with its crystals as they are tasted
+     */
+    public Situation situation() {
+        return situation(mix, coldC, air.percent(), keeping);
+    }
+
+    private static Situation situation(
+            Mix mix, double coldC, double airPercent, Optional<Keeping> keeping) {
+        Situation bare = Situation.of(mix).frozenAt(coldC).withAir(airPercent);
+        if (keeping.isEmpty()) {
+            return bare;
+        }
+        Situation kept = bare.withCrystals(keeping.get().tasted().meanUm());
+        return keeping.get().kept().isPresent()
+                ? keeping.get()
+                        .steady()
+                        .map(steady -> kept.steadyWouldBe(steady.meanUm()))
+                        .orElse(kept)
+                : kept;
     }
 }

@@ -21,6 +21,9 @@ import java.util.Set;
  * }</pre>
  */
 public final class Diagnosis {
+    /** The cause of coarse crystals that lies in how a batch was kept. */
+    public static final String KEPT_BADLY = "swings or warming where it was kept";
+
     /** Findings are told from a quarter of a step on. */
     private static final double WORTH_TELLING_STEPS = 0.25;
 

@@ -16,9 +16,16 @@ import java.util.Optional;
  * @param servingC temperature at which it is served, °C
  * @param overrunPercent how much its volume grew by air, %
  * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was reckoned
+ * @param steadyUm what that would be after as long in a freezer that neither swings nor warms, µm,
+ *     if this one did
  */
 public record Situation(
-        Mix mix, double coldC, double servingC, double overrunPercent, Optional<Band> crystalUm) {
+        Mix mix,
+        double coldC,
+        double servingC,
+        double overrunPercent,
+        Optional<Band> crystalUm,
+        Optional<Band> steadyUm) {
     /** A home freezer, °C (0 °F, the usual advice for food storage). */
     public static final double FREEZER_C = -18;
 
@@ -30,6 +37,24 @@ public record Situation(
         Temperature.require("coldC", coldC);
         Temperature.require("servingC", servingC);
         Require.within("overrunPercent", overrunPercent, new Require.Range(0, 200, "%"));
+    }
+
+    /**
+     * A batch that was kept without swings, as far as anybody knows.
+     *
+     * @param mix what is in it
+     * @param coldC temperature of the bath, wall or freezer that freezes it, °C
+     * @param servingC temperature at which it is served, °C
+     * @param overrunPercent how much its volume grew by air, %
+     * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was reckoned
+     */
+    public Situation(
+            Mix mix,
+            double coldC,
+            double servingC,
+            double overrunPercent,
+            Optional<Band> crystalUm) {
+        this(mix, coldC, servingC, overrunPercent, crystalUm, Optional.empty());
     }
 
     /**
@@ -49,7 +74,7 @@ public record Situation(
      * @return the new situation
      */
     public Situation frozenAt(double newColdC) {
-        return new Situation(mix, newColdC, servingC, overrunPercent, crystalUm);
+        return new Situation(mix, newColdC, servingC, overrunPercent, crystalUm, steadyUm);
     }
 
     /**
@@ -59,7 +84,7 @@ public record Situation(
      * @return the new situation
      */
     public Situation servedAt(double newServingC) {
-        return new Situation(mix, coldC, newServingC, overrunPercent, crystalUm);
+        return new Situation(mix, coldC, newServingC, overrunPercent, crystalUm, steadyUm);
     }
 
     /**
@@ -69,7 +94,7 @@ public record Situation(
      * @return the new situation
      */
     public Situation withAir(double newOverrunPercent) {
-        return new Situation(mix, coldC, servingC, newOverrunPercent, crystalUm);
+        return new Situation(mix, coldC, servingC, newOverrunPercent, crystalUm, steadyUm);
     }
 
     /**
@@ -91,6 +116,17 @@ public record Situation(
      */
     public Situation withCrystals(Band meanUm) {
         Require.positive("meanUm", meanUm.low(), "µm");
-        return new Situation(mix, coldC, servingC, overrunPercent, Optional.of(meanUm));
+        return new Situation(mix, coldC, servingC, overrunPercent, Optional.of(meanUm), steadyUm);
+    }
+
+    /**
+     * The same with what its crystals would be, had the freezer neither swung nor warmed.
+     *
+     * @param meanUm mean size with its band, µm, above zero
+     * @return the new situation
+     */
+    public Situation steadyWouldBe(Band meanUm) {
+        Require.positive("meanUm", meanUm.low(), "µm");
+        return new Situation(mix, coldC, servingC, overrunPercent, crystalUm, Optional.of(meanUm));
     }
 }

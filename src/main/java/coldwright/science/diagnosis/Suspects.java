@@ -35,7 +35,7 @@ final class Suspects {
 
     List<Suspect> behind(Symptom symptom) {
         return switch (symptom) {
-            case ICY -> List.of(crystals(), muchIce(0.5), thin(0.7), noStabiliser(0.4));
+            case ICY -> List.of(crystals(), swings(), muchIce(0.5), thin(0.7), noStabiliser(0.4));
             case HARD -> List.of(muchIce(1), thin(0.3));
             case WILL_NOT_FREEZE -> List.of(littleIceWhenChurned());
             case TOO_SOFT -> List.of(littleIce(1), noStabiliser(0.3));
@@ -50,7 +50,8 @@ final class Suspects {
     }
 
     private Suspect crystals() {
-        double um = situation.crystalUm().map(Band::middle).orElse(0.0);
+        double now = situation.crystalUm().map(Band::middle).orElse(0.0);
+        double um = situation.steadyUm().map(steady -> Math.min(steady.middle(), now)).orElse(now);
         return new Suspect(
                 "coarse crystals",
                 Trait.of("mean crystal size", "µm", mix -> um),
@@ -59,6 +60,34 @@ final class Suspects {
                 1,
                 List.of(),
                 "freeze faster and keep it moving, harden at once, and store without swings in temperature",
+                mix -> "");
+    }
+
+    /** What the freezer did to the crystals beyond what as long in a steady one does. */
+    private Suspect swings() {
+        double um = situation.crystalUm().map(Band::middle).orElse(0.0);
+        Band steady = situation.steadyUm().orElse(Band.exactly(um));
+        boolean felt = steady.middle() > Usual.CRYSTALS.most();
+        Usual usual =
+                felt
+                        ? new Usual(
+                                0,
+                                Math.round(steady.middle() * 10) / 10.0,
+                                Usual.CRYSTALS.slack(),
+                                "what this model gives for as long in a steady freezer")
+                        : Usual.CRYSTALS;
+        return new Suspect(
+                Diagnosis.KEPT_BADLY,
+                Trait.of("mean crystal size as it was kept", "µm", mix -> um),
+                usual,
+                Side.ABOVE,
+                situation.steadyUm().isPresent() ? 1 : 0,
+                List.of(),
+                "keep it steadily cold and never let it warm: after as long so, its crystals would be %s µm (%s to %s)"
+                        .formatted(
+                                Require.spoken(Math.rint(steady.middle())),
+                                Require.spoken(Math.rint(steady.low())),
+                                Require.spoken(Math.rint(steady.high()))),
                 mix -> "");
     }
 

@@ -123,7 +123,7 @@ public final class BatchLesson {
 
                 ```java
                 Diagnosis.foresee(%s
-                        .withCrystals(%s.meanUm()))
+                        .withCrystals(%s.meanUm())%s)
                 ```"""
                 .formatted(
                         crystalMethod(all.batch().method()),
@@ -134,7 +134,17 @@ public final class BatchLesson {
                         freezerC,
                         all.batch().stored().map(one -> kept(one, freezerC)).orElse(""),
                         situation,
-                        all.batch().stored().isPresent() ? "kept" : "night");
+                        all.batch().stored().isPresent() ? "kept" : "night",
+                        all.batch()
+                                .stored()
+                                .filter(Stored::disturbed)
+                                .map(one -> steady(one, freezerC))
+                                .orElse(""));
+    }
+
+    private static String steady(Stored stored, String freezerC) {
+        return "\n        .steadyWouldBe(drawn.storedAt(%s).forDays(%s).meanUm())"
+                .formatted(freezerC, number(stored.days()));
     }
 
     private static String kept(Stored stored, String freezerC) {

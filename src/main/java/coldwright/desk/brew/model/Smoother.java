@@ -95,6 +95,13 @@ final class Smoother {
                 .orElse(offer);
     }
 
+    /** The same kept as long without swings or warming, with the size of its crystals. */
+    static Offer steady(Recipe was) {
+        Recipe is = was.by(was.means().kept(was.means().store().steady()));
+        String change = String.join("; ", Differences.between(was, is));
+        return sized(Wishes.offer(was, Written.sentence(change), is));
+    }
+
     private static Offer offer(Recipe was, Way way) {
         String change = String.join("; ", Differences.between(was, way.recipe()));
         return Wishes.offer(

@@ -5,12 +5,10 @@ import coldwright.desk.say.Say;
 import coldwright.science.balance.Mend;
 import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
-import coldwright.science.diagnosis.Situation;
 import coldwright.science.diagnosis.Symptom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What may be behind a fault that was tasted.
@@ -46,19 +44,12 @@ public record Tasting(Symptom symptom, List<Suspected> suspects) {
      * @return the causes
      */
     public static Tasting of(Symptom symptom, Recipe recipe, Reckoning all) {
-        Situation situation =
-                new Situation(
-                        all.mix(),
-                        all.coldC(),
-                        Situation.SERVING_C,
-                        all.batch().airPercent(),
-                        Optional.empty());
-        if (all.keeping().isPresent()) {
-            situation = situation.withCrystals(all.keeping().get().tasted().meanUm());
-        }
         List<Suspected> suspects = new ArrayList<>();
-        for (Cause cause : Diagnosis.of(situation, symptom)) {
+        for (Cause cause : Diagnosis.of(all.situation(), symptom)) {
             List<Offer> offers = new ArrayList<>();
+            if (cause.what().equals(Diagnosis.KEPT_BADLY)) {
+                offers.add(Smoother.steady(recipe));
+            }
             for (Mend mend : cause.mends()) {
                 if (!mend.changes().isEmpty() && offers.size() < MOST_OFFERS) {
                     offers.add(Wishes.offer(recipe, mend));

@@ -10,6 +10,7 @@ import coldwright.batch.BatchReader;
 import coldwright.batch.Keeping;
 import coldwright.batch.Reckoning;
 import coldwright.science.balance.Trait;
+import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 import coldwright.text.Written;
@@ -119,6 +120,29 @@ class WishesTest {
         assertTrue(
                 answer.offers().stream().anyMatch(offer -> offer.recipe().equals(steady)),
                 answer::toString);
+    }
+
+    @Test
+    void keptBadlyItsFindingAndItsTastingOfferASteadyFreezer() throws BatchFault {
+        Recipe bag = SORBET.by(SORBET.means().kept(new Store("14", "6", "-4", "24")));
+        Recipe steady = bag.by(bag.means().kept(bag.means().store().steady()));
+        Reckoning all = of(bag);
+        Foreseen first =
+                Foreseen.of(bag, all).stream()
+                        .filter(one -> one.finding().symptom() == Symptom.ICY)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(first.finding().what().startsWith(Diagnosis.KEPT_BADLY), first::toString);
+        String um = Written.decimals(0, tastedUm(steady)) + " µm";
+        assertTrue(first.finding().mend().contains(um), first::toString);
+        assertEquals(steady, first.offers().get(0).recipe());
+
+        Tasting.Suspected cause = Tasting.of(Symptom.ICY, bag, all).suspects().get(0);
+        assertEquals(Diagnosis.KEPT_BADLY, cause.cause().what());
+        assertEquals(steady, cause.offers().get(0).recipe());
+        assertTrue(
+                Tasting.of(Symptom.ICY, steady, of(steady)).suspects().stream()
+                        .noneMatch(one -> one.cause().what().equals(Diagnosis.KEPT_BADLY)));
     }
 
     private static double tastedUm(Recipe recipe) throws BatchFault {
