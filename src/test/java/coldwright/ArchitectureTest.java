@@ -73,7 +73,7 @@ class ArchitectureTest {
                 "lesson   | text                          | a lesson is text; who runs it or shows it is not its business",
                 "bench    | text figure                   | the bench puts the science on another class path and never calls it",
                 "sight    | science figure                | a record becomes a drawing here, and nothing else does",
-                "paint    | figure                        | a plate is drawn from data alone",
+                "paint    | text figure                   | a plate is drawn from data alone, and its file written whole",
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
                 "help     | text                          | help is words on names; who shows them or knows Java is not its business",
