@@ -4,6 +4,7 @@ import coldwright.desk.brew.model.BatchShelf;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Settings;
+import coldwright.desk.model.Trouble;
 import coldwright.desk.page.Deeds;
 import coldwright.desk.page.DeskView;
 import coldwright.desk.page.Frames;
@@ -209,7 +210,7 @@ public final class DeskApp extends Application {
                 WholeFile.write(file.toPath(), work.text().getBytes(StandardCharsets.UTF_8));
                 desk.tell(Say.of("hand-in.saved", file.getName()));
             } catch (WholeFile.UnwrittenException e) {
-                desk.tell(Say.of("unwritten", file, Say.of("unwritten." + e.reason())));
+                desk.tell(Trouble.unwritten(file, e));
             }
         }
     }

@@ -77,7 +77,7 @@ public final class Printing {
         try {
             WholeFile.write(file, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (WholeFile.UnwrittenException e) {
-            return Say.of("unwritten", name(file), Say.of("unwritten." + e.reason()));
+            return Trouble.unwritten(name(file), e);
         }
         boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
         return Say.of(failed ? "handout.done-with-trouble" : "handout.done", name(file));

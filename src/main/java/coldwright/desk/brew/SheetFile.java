@@ -3,6 +3,7 @@ package coldwright.desk.brew;
 import coldwright.batch.Reckoning;
 import coldwright.desk.brew.model.BatchModel;
 import coldwright.desk.brew.model.BrewModel;
+import coldwright.desk.model.Trouble;
 import coldwright.desk.say.Say;
 import coldwright.print.MakeSheet;
 import coldwright.print.Paper;
@@ -65,7 +66,7 @@ final class SheetFile {
                     ? Say.of("batch.file.sheet.done", file)
                     : Say.of("batch.file.sheet.long", file, String.valueOf(pages.pages()));
         } catch (WholeFile.UnwrittenException e) {
-            return Say.of("unwritten", file, Say.of("unwritten." + e.reason()));
+            return Trouble.unwritten(file, e);
         }
     }
 }

@@ -1,5 +1,8 @@
 package coldwright.desk.model;
 
+import coldwright.desk.say.Say;
+import coldwright.text.WholeFile;
+
 import java.util.concurrent.CompletionException;
 
 /** What an exception that nobody foresaw has to say. */
@@ -18,5 +21,26 @@ public final class Trouble {
             cause = cause.getCause();
         }
         return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+    }
+
+    /**
+     * That a file was not written.
+     *
+     * @param file its name, as the learner knows it
+     * @param trouble what went wrong
+     * @return a sentence with the reason and its mend
+     */
+    public static String unwritten(Object file, WholeFile.UnwrittenException trouble) {
+        return Say.of("unwritten", file, why(trouble));
+    }
+
+    /**
+     * Why a file was not written.
+     *
+     * @param trouble what went wrong
+     * @return the reason and its mend, half a sentence
+     */
+    public static String why(WholeFile.UnwrittenException trouble) {
+        return Say.of("unwritten." + trouble.reason());
     }
 }

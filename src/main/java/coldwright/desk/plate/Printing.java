@@ -1,6 +1,7 @@
 package coldwright.desk.plate;
 
 import coldwright.desk.model.PlateModel;
+import coldwright.desk.model.Trouble;
 import coldwright.desk.say.Say;
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
@@ -100,7 +101,7 @@ final class Printing {
         } catch (IOException e) {
             throw new IllegalStateException(
                     e instanceof WholeFile.UnwrittenException unwritten
-                            ? Say.of("unwritten." + unwritten.reason())
+                            ? Trouble.why(unwritten)
                             : e.getMessage(),
                     e);
         }

@@ -97,9 +97,13 @@ final class Smoother {
 
     /** The same kept as long without swings or warming, with the size of its crystals. */
     static Offer steady(Recipe was) {
-        Recipe is = was.by(was.means().kept(was.means().store().steady()));
+        Recipe is = keptSteady(was);
         String change = String.join("; ", Differences.between(was, is));
         return sized(Wishes.offer(was, Written.sentence(change), is));
+    }
+
+    private static Recipe keptSteady(Recipe was) {
+        return was.by(was.means().kept(was.means().store().steady()));
     }
 
     private static Offer offer(Recipe was, Way way) {
@@ -125,7 +129,7 @@ final class Smoother {
             tasted(other).ifPresent(um -> ways.add(new Way(0, other, um)));
         }
         if (now.batch().stored().filter(Stored::disturbed).isPresent()) {
-            Recipe steady = recipe.by(recipe.means().kept(recipe.means().store().steady()));
+            Recipe steady = keptSteady(recipe);
             tasted(steady).ifPresent(um -> ways.add(new Way(0, steady, um)));
         }
         return ways;
