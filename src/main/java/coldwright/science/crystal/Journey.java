@@ -108,11 +108,11 @@ final class Journey {
     }
 
     private double calmStepS(Population crowd, double growth, CoolingPath path, double s) {
-        double meanCube = crowd.sumCubes() / crowd.count();
+        double now = crowd.sumCubes();
+        double meanCube = now / crowd.count();
         double beta = screening(crowd);
         double speed = 3 * growth * (1 + beta * Math.cbrt(meanCube));
         double step = RIPEN_STEP * meanCube / speed;
-        double now = crowd.sumCubes();
         for (int i = 0; i < 40; i++) {
             double change = Math.abs(cubes(path.at(Math.min(s + step, path.totalS()))) - now);
             if (change <= ICE_STEP * now) {

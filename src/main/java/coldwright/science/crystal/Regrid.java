@@ -70,10 +70,11 @@ final class Regrid {
             double top = old.edges[j + 1];
             double span = top - old.edges[j];
             for (int i = 0; i < parts; i++) {
-                double from = i == 0 ? old.edges[j] : Math.pow(low + width * i / parts, 3);
-                double upTo = i == parts - 1 ? top : Math.pow(low + width * (i + 1) / parts, 3);
+                double fromUm = low + width * i / parts;
+                double from = i == 0 ? old.edges[j] : cube(fromUm);
+                double upTo = i == parts - 1 ? top : cube(low + width * (i + 1) / parts);
                 edges[made] = from;
-                radii[made] = i == 0 ? low : Math.cbrt(from);
+                radii[made] = fromUm;
                 numbers[made] = parts == 1 ? old.numbers[j] : old.numbers[j] * (upTo - from) / span;
                 made++;
             }
@@ -81,6 +82,10 @@ final class Regrid {
         edges[made] = old.edges[old.size];
         radii[made] = radius[old.size];
         return new Split(edges, numbers, radii, made);
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
     }
 
     /** A positive number rounded up; quicker than {@link Math#ceil}. */

@@ -33,20 +33,34 @@ record Telling(
      * @param stage its name
      */
     Telling along(Corners<CoolingPath> legs, Corners<Journey.Motion> motions, String stage) {
-        Leg fine = leg(legs.fine(), motions.fine(), variants.fine(), start(Corners::fine));
-        Leg middle =
-                leg(legs.middle(), motions.middle(), variants.middle(), start(Corners::middle));
-        Leg coarse =
-                leg(legs.coarse(), motions.coarse(), variants.coarse(), start(Corners::coarse));
+        Corners<Leg> went =
+                new Corners<>(
+                                new Start(
+                                        legs.fine(),
+                                        motions.fine(),
+                                        variants.fine(),
+                                        crowd(Corners::fine)),
+                                new Start(
+                                        legs.middle(),
+                                        motions.middle(),
+                                        variants.middle(),
+                                        crowd(Corners::middle)),
+                                new Start(
+                                        legs.coarse(),
+                                        motions.coarse(),
+                                        variants.coarse(),
+                                        crowd(Corners::coarse)))
+                        .mapAtOnce(this::leg);
         boolean ice =
-                fine.end != null
-                        && middle.end != null
-                        && coarse.end != null
+                went.fine().end != null
+                        && went.middle().end != null
+                        && went.coarse().end != null
                         && slush.icePercent(legs.middle().endC()) >= LEAST_ICE_PERCENT;
         List<CrystalMoment> longer = new ArrayList<>(moments);
         double clock = moments.isEmpty() ? 0 : moments.get(moments.size() - 1).hours();
         CoolingPath path = legs.middle();
         for (int k = moments.isEmpty() ? 0 : 1; k <= POINTS_A_LEG; k++) {
+            int at = k;
             double s = path.totalS() * k / POINTS_A_LEG;
             double t = path.at(s);
             longer.add(
@@ -54,16 +68,10 @@ record Telling(
                             clock + s / 3600,
                             t,
                             slush.icePercent(t),
-                            new Corners<>(fine.meanUm[k], middle.meanUm[k], coarse.meanUm[k])
-                                    .band(x -> x),
+                            went.band(leg -> leg.meanUm[at]),
                             stage));
         }
-        return new Telling(
-                slush,
-                variants,
-                ice ? new Corners<>(fine.end, middle.end, coarse.end) : null,
-                path.endC(),
-                longer);
+        return new Telling(slush, variants, ice ? went.map(Leg::end) : null, path.endC(), longer);
     }
 
     Telling along(CoolingPath leg, Journey.Motion motion, String stage) {
@@ -91,23 +99,22 @@ record Telling(
         return frozen() ? crowds.band(c -> 2 * c.meanRadiusUm()) : Band.exactly(0);
     }
 
-    private Population start(Function<Corners<Population>, Population> which) {
+    private Population crowd(Function<Corners<Population>, Population> which) {
         return frozen() ? which.apply(crowds) : null;
     }
 
-    private Leg leg(
-            CoolingPath path, Journey.Motion motion, Journey.Variant variant, Population start) {
+    private Leg leg(Start start) {
         double[] meanUm = new double[POINTS_A_LEG + 1];
-        meanUm[0] = start == null ? 0 : 2 * start.meanRadiusUm();
+        meanUm[0] = start.crowd == null ? 0 : 2 * start.crowd.meanRadiusUm();
         int[] reached = {0};
         Population end =
-                new Journey(slush, variant)
+                new Journey(slush, start.variant)
                         .follow(
-                                start,
-                                path,
-                                motion,
+                                start.crowd,
+                                start.path,
+                                start.motion,
                                 (s, crowd) -> {
-                                    int k = (int) (s / path.totalS() * POINTS_A_LEG + 1e-9);
+                                    int k = (int) (s / start.path.totalS() * POINTS_A_LEG + 1e-9);
                                     if (k > reached[0]) {
                                         fill(meanUm, reached[0], k, 2 * crowd.meanRadiusUm());
                                         reached[0] = k;
@@ -124,6 +131,10 @@ record Telling(
                             : meanUm[from] + (value - meanUm[from]) * (k - from) / (to - from);
         }
     }
+
+    /** One corner at the beginning of a leg; its crowd is null where there is no ice yet. */
+    private record Start(
+            CoolingPath path, Journey.Motion motion, Journey.Variant variant, Population crowd) {}
 
     private record Leg(Population end, double[] meanUm) {}
 }
