@@ -1,0 +1,65 @@
+package coldwright.desk.code;
+
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+
+/**
+ * Never shown: tells how high the text of a slip is when its lines are wrapped. It stands in the
+ * slip so that it has the slip's type.
+ */
+final class WrappedHeight extends TextFlow {
+    /** Room for rounding, so that a line that just fits does not wrap where it is shown. */
+    private static final double SLACK_PX = 2;
+
+    private final Text line = new Text();
+    private Asked last;
+    private double lastPx;
+
+    /** What the height depends on. */
+    private record Asked(String text, double widthPx, Font font) {}
+
+    WrappedHeight() {
+        line.getStyleClass().add("text");
+        getChildren().add(line);
+        setManaged(false);
+        setVisible(false);
+    }
+
+    /**
+     * How high a text is.
+     *
+     * @param text any text
+     * @param widthPx the room it has, pixels
+     * @return pixels
+     */
+    double of(String text, double widthPx) {
+        Asked asked = new Asked(text, widthPx, line.getFont());
+        if (!asked.equals(last)) {
+            last = asked;
+            lastPx = px(asked);
+        }
+        return lastPx;
+    }
+
+    /** The size of its type, pixels. */
+    double emPx() {
+        return line.getFont().getSize();
+    }
+
+    private double px(Asked asked) {
+        double one = wrappedPx("x", asked.widthPx());
+        double px = 0;
+        for (String words : asked.text().split("\n", -1)) {
+            // the area sets the lines of a wrapped one a pixel apart
+            double wrapped = wrappedPx(words, asked.widthPx());
+            px += wrapped + Math.round(wrapped / one) - 1;
+        }
+        return px;
+    }
+
+    private double wrappedPx(String words, double widthPx) {
+        line.setText(words);
+        return Math.ceil(prefHeight(Math.max(1, widthPx - SLACK_PX)));
+    }
+}
