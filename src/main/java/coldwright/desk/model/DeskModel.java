@@ -3,13 +3,11 @@ package coldwright.desk.model;
 import coldwright.desk.brew.model.BrewModel;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
-import coldwright.workbook.work.LessonKey;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
@@ -39,14 +37,11 @@ public final class DeskModel {
     }
 
     private final Function<Path, Lesson> reader;
-    private final RunQueue queue;
-    private final Keeping keeping;
-    private final Leave leave;
     private final Executor work;
     private final Executor window;
     private final BrewModel brew;
     private final TypeSize typeSize = new TypeSize();
-    private final ObservableList<LessonModel> lessons = FXCollections.observableArrayList();
+    private final DeskLessons lessons;
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Place> place = new ReadOnlyObjectWrapper<>(Place.HOME);
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
@@ -66,10 +61,8 @@ public final class DeskModel {
             Executor work,
             Executor window,
             Keeping keeping) {
-        this.keeping = keeping;
-        this.leave = new Leave(keeping);
         this.reader = reader;
-        this.queue = new RunQueue(runner, window);
+        this.lessons = new DeskLessons(new RunQueue(runner, window), window, keeping);
         this.work = work;
         this.window = window;
         this.brew = new BrewModel(work, window);
@@ -96,13 +89,8 @@ public final class DeskModel {
     }
 
     private void put(List<Lesson> found) {
-        for (Lesson lesson : found) {
-            leave.comesWithTheProgram(lesson);
-            LessonModel model = new LessonModel(lesson, queue, window);
-            lessons.add(model);
-            keeping.opened(model);
-        }
-        if (lessons.isEmpty()) {
+        found.forEach(lessons::layFromProgram);
+        if (lessons.all().isEmpty()) {
             notice.set(Say.of("desk.no-lesson"));
         }
     }
@@ -133,41 +121,16 @@ public final class DeskModel {
             notice.set(untaught(lesson));
             return;
         }
-        LessonModel former = ofFile(lesson.file());
-        open(former == null ? laid(lesson) : replaced(former, lesson));
+        open(
+                lessons.ofFile(lesson.file())
+                        .map(former -> lessons.replace(former, lesson))
+                        .orElseGet(() -> lessons.layFromFile(lesson)));
     }
 
     private static String untaught(Lesson lesson) {
         return lesson.faults().isEmpty()
                 ? Say.of("desk.empty-lesson", lesson.file())
                 : lesson.faults().get(0).toString();
-    }
-
-    private LessonModel ofFile(String file) {
-        return lessons.stream()
-                .filter(one -> one.lesson().file().equals(file))
-                .findFirst()
-                .orElse(null);
-    }
-
-    private LessonModel modelOf(Lesson lesson) {
-        LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
-        return new LessonModel(lesson, key, new Running(queue, window, leave.gateOf(lesson)));
-    }
-
-    private LessonModel laid(Lesson lesson) {
-        LessonModel model = modelOf(lesson);
-        lessons.add(model);
-        keeping.opened(model);
-        return model;
-    }
-
-    private LessonModel replaced(LessonModel former, Lesson lesson) {
-        LessonModel model = modelOf(lesson);
-        new ReadAnew(former, model).takeWork();
-        lessons.set(lessons.indexOf(former), model);
-        keeping.replaced(former, model);
-        return model;
     }
 
     /**
@@ -180,20 +143,21 @@ public final class DeskModel {
      */
     public CompletableFuture<Void> refresh(Path file) {
         return CompletableFuture.supplyAsync(() -> reader.apply(file), work)
-                .thenAcceptAsync(this::refreshed, window);
+                .thenAcceptAsync(
+                        lesson ->
+                                lessons.ofFile(lesson.file())
+                                        .filter(was -> !was.lesson().text().equals(lesson.text()))
+                                        .ifPresent(was -> refreshed(was, lesson)),
+                        window);
     }
 
-    private void refreshed(Lesson lesson) {
-        LessonModel former = ofFile(lesson.file());
-        if (former == null || former.lesson().text().equals(lesson.text())) {
-            return;
-        }
+    private void refreshed(LessonModel former, Lesson lesson) {
         if (lesson.steps().isEmpty()) {
             notice.set(untaught(lesson));
             return;
         }
         boolean seen = open.get() == former;
-        LessonModel model = replaced(former, lesson);
+        LessonModel model = lessons.replace(former, lesson);
         ReadAnew anew = new ReadAnew(former, model);
         anew.stand();
         notice.set("");
@@ -209,9 +173,7 @@ public final class DeskModel {
      * @param lesson one that did not come with the program
      */
     public void agree(LessonModel lesson) {
-        leave.agree(lesson.lesson());
-        lesson.gate().unlock();
-        lesson.arrive(lesson.inSight().get());
+        lessons.agree(lesson);
     }
 
     /**
@@ -221,8 +183,7 @@ public final class DeskModel {
      * @param lesson one that did not come with the program
      */
     public void agreeWhileWritten(LessonModel lesson) {
-        leave.whileWritten(lesson.lesson());
-        agree(lesson);
+        lessons.agreeWhileWritten(lesson);
     }
 
     /** Shows the home page. */
@@ -275,9 +236,7 @@ public final class DeskModel {
      * @return the last one with something done and something left; empty if there is none
      */
     public Optional<LessonModel> begunLesson() {
-        return lessons.stream()
-                .filter(one -> one.stepsDone() > 0 && one.stepsDone() < one.steps().size())
-                .reduce((first, second) -> second);
+        return lessons.begun();
     }
 
     /**
@@ -320,7 +279,7 @@ public final class DeskModel {
      * @return those of the program, then the learner's own
      */
     public ObservableList<LessonModel> lessons() {
-        return lessons;
+        return lessons.all();
     }
 
     /**

@@ -1,17 +1,13 @@
 package coldwright.desk.model;
 
 import coldwright.bench.Outcome;
-import coldwright.bench.Run;
-import coldwright.bench.RunWatcher;
 import coldwright.desk.say.Say;
 import coldwright.help.Suggestion;
 import coldwright.lesson.Part;
 
 import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ObservableList;
@@ -20,8 +16,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -37,30 +31,19 @@ public final class SnippetModel implements PartModel {
         RUNNING
     }
 
-    /** A turn that takes longer is shown as a run, so that it can be stopped. */
-    private static final long SLOW_TURN_MS = 300;
-
     /** What takes longer does not run along with a dial above. */
     private static final Duration QUICK = Duration.ofMillis(30);
 
     private final Part.Snippet snippet;
     private final String stepTitle;
     private final RunQueue queue;
-    private final Gate gate;
     private final Supplier<List<SnippetModel>> above;
-    private final Executor window;
     private final StringProperty text;
     private final BooleanExpression edited;
-    private final ReadOnlyObjectWrapper<Phase> phase = new ReadOnlyObjectWrapper<>(Phase.RESTING);
-    private final ReadOnlyStringWrapper progress = new ReadOnlyStringWrapper("");
-    private final List<Runnable> afterRun = new ArrayList<>();
-    private final List<Runnable> afterTurn = new ArrayList<>();
     private final List<Runnable> afterRest = new ArrayList<>();
-    private final List<Consumer<Boolean>> afterEnd = new ArrayList<>();
     private final Dials dials = new Dials(this);
     private final Came came = new Came();
-    private SnippetRun job;
-    private boolean turnedMeanwhile;
+    private final SnippetRuns runs;
 
     /**
      * Makes a snippet with its author's text.
@@ -78,9 +61,8 @@ public final class SnippetModel implements PartModel {
         this.snippet = snippet;
         this.stepTitle = stepTitle;
         this.queue = running.queue();
-        this.gate = running.gate();
         this.above = above;
-        this.window = running.window();
+        this.runs = new SnippetRuns(running, this::presentTexts, came);
         this.text = new SimpleStringProperty(snippet.code());
         this.edited = BooleanExpression.booleanExpression(text.isNotEqualTo(snippet.code()));
         dials.read(text.get());
@@ -89,21 +71,15 @@ public final class SnippetModel implements PartModel {
 
     /** Runs it; those above run first if they must. Nothing happens if it waits or runs already. */
     public void run() {
-        if (phase.get() == Phase.RESTING && (job == null || job.turn()) && gate.passes()) {
+        if (runs.mayBegin()) {
             rested();
-            progress.set(Say.of("snippet.waits"));
-            phase.set(Phase.WAITING);
-            begin(new SnippetRun(this, false));
+            runs.begin();
         }
     }
 
     /** A dial has moved: it runs with the position that the dial has when its turn comes. */
     void turned() {
-        if (job == null && gate.passes()) {
-            begin(new SnippetRun(this, true));
-        } else if (job != null && job.begins()) {
-            turnedMeanwhile = true;
-        }
+        runs.turned();
     }
 
     /** The dials rest: their positions are written into the text. */
@@ -115,19 +91,9 @@ public final class SnippetModel implements PartModel {
         }
     }
 
-    private void begin(SnippetRun next) {
-        turnedMeanwhile = false;
-        job = next;
-        queue.add(next);
-    }
-
     /** Stops it, or takes back a run that has not begun. */
     public void stop() {
-        turnedMeanwhile = false;
-        if (job != null && !queue.stop(job)) {
-            rest();
-            afterEnd.forEach(one -> one.accept(false));
-        }
+        runs.stop();
     }
 
     /**
@@ -149,12 +115,12 @@ public final class SnippetModel implements PartModel {
 
     /** Does something after each run that was asked for and came to its end. */
     void whenRun(Runnable action) {
-        afterRun.add(action);
+        runs.whenRun(action);
     }
 
     /** Does something after each run that a dial asked for. */
     void whenTurned(Runnable action) {
-        afterTurn.add(action);
+        runs.whenTurned(action);
     }
 
     /** Does something once a dial has come to rest. */
@@ -173,7 +139,7 @@ public final class SnippetModel implements PartModel {
 
     /** Hears after each run that was asked for whether it came to its end. */
     void whenEnded(Consumer<Boolean> action) {
-        afterEnd.add(action);
+        runs.whenEnded(action);
     }
 
     /** The text with the dials where they stand. */
@@ -191,7 +157,7 @@ public final class SnippetModel implements PartModel {
 
     /** Judges whether what it gave still stands. While a dial turns, what comes is what stands. */
     void judge(Dependence dependence) {
-        if (job == null || !job.turn()) {
+        if (!runs.turning()) {
             came.judge(presentTexts(), dependence);
         }
     }
@@ -211,63 +177,6 @@ public final class SnippetModel implements PartModel {
                     : Say.of("ending.above-of", first.stepTitle, how);
         }
         return Endings.words(outcome);
-    }
-
-    private void rest() {
-        job = null;
-        progress.set("");
-        phase.set(Phase.RESTING);
-    }
-
-    /** A run's turn has come. */
-    void begun(SnippetRun run) {
-        if (run.turn()) {
-            CompletableFuture.delayedExecutor(SLOW_TURN_MS, TimeUnit.MILLISECONDS, window)
-                    .execute(
-                            () -> {
-                                if (job == run) {
-                                    phase.set(Phase.RUNNING);
-                                }
-                            });
-        } else {
-            came.begins();
-            progress.set("");
-            phase.set(Phase.RUNNING);
-        }
-    }
-
-    /** What hears of a run while it goes on. */
-    RunWatcher watcher(SnippetRun run) {
-        return new LiveWatcher(
-                errand ->
-                        window.execute(
-                                () -> {
-                                    if (job == run && phase.get() == Phase.RUNNING) {
-                                        errand.run();
-                                    }
-                                }),
-                came::prints,
-                progress::set);
-    }
-
-    /** A run has ended. */
-    void ended(SnippetRun run, Run how) {
-        if (job == run) {
-            rest();
-        }
-        came.take(how, run.texts(), run.turn());
-        boolean finished = how.outcome().finished();
-        if (turnedMeanwhile && job == null) {
-            begin(new SnippetRun(this, true));
-        }
-        if (run.turn()) {
-            afterTurn.forEach(Runnable::run);
-        } else {
-            if (finished) {
-                afterRun.forEach(Runnable::run);
-            }
-            afterEnd.forEach(one -> one.accept(finished));
-        }
     }
 
     /**
@@ -303,7 +212,7 @@ public final class SnippetModel implements PartModel {
      * @return what it does now
      */
     public ReadOnlyObjectProperty<Phase> phase() {
-        return phase.getReadOnlyProperty();
+        return runs.phase();
     }
 
     /**
@@ -312,7 +221,7 @@ public final class SnippetModel implements PartModel {
      * @return a few words; empty if it simply runs, or rests
      */
     public ReadOnlyStringProperty progress() {
-        return progress.getReadOnlyProperty();
+        return runs.progress();
     }
 
     /**

@@ -8,7 +8,7 @@ import java.util.List;
 
 /** One run of a snippet, from its asking to its end. */
 final class SnippetRun implements RunQueue.Job {
-    private final SnippetModel snippet;
+    private final SnippetRuns runs;
     private final boolean turn;
     private List<String> texts = List.of();
 
@@ -17,8 +17,8 @@ final class SnippetRun implements RunQueue.Job {
      *
      * @param turn whether a dial asks for it, so that nothing is said while it is quick
      */
-    SnippetRun(SnippetModel snippet, boolean turn) {
-        this.snippet = snippet;
+    SnippetRun(SnippetRuns runs, boolean turn) {
+        this.runs = runs;
         this.turn = turn;
     }
 
@@ -48,17 +48,17 @@ final class SnippetRun implements RunQueue.Job {
 
     @Override
     public void begun() {
-        texts = new ArrayList<>(snippet.presentTexts());
-        snippet.begun(this);
+        texts = new ArrayList<>(runs.texts());
+        runs.begun(this);
     }
 
     @Override
     public RunWatcher watcher() {
-        return snippet.watcher(this);
+        return runs.watcher(this);
     }
 
     @Override
     public void ended(Run run) {
-        snippet.ended(this, run);
+        runs.ended(this, run);
     }
 }

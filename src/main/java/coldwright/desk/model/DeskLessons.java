@@ -1,0 +1,94 @@
+package coldwright.desk.model;
+
+import coldwright.lesson.Lesson;
+import coldwright.workbook.work.LessonKey;
+
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** The lessons that lie on the desk: those of the program, and those whose files were opened. */
+final class DeskLessons {
+    private final RunQueue queue;
+    private final Executor window;
+    private final Keeping keeping;
+    private final Leave leave;
+    private final ObservableList<LessonModel> all = FXCollections.observableArrayList();
+
+    /**
+     * None yet.
+     *
+     * @param queue what runs their snippets
+     * @param window the window's thread
+     * @param keeping what keeps the learner's work
+     */
+    DeskLessons(RunQueue queue, Executor window, Keeping keeping) {
+        this.queue = queue;
+        this.window = window;
+        this.keeping = keeping;
+        this.leave = new Leave(keeping);
+    }
+
+    /** Lays a lesson that comes with the program: its snippets may run. */
+    void layFromProgram(Lesson lesson) {
+        leave.comesWithTheProgram(lesson);
+        lay(new LessonModel(lesson, queue, window));
+    }
+
+    /** Lays a lesson that was read from a file. */
+    LessonModel layFromFile(Lesson lesson) {
+        return lay(modelOf(lesson));
+    }
+
+    private LessonModel lay(LessonModel model) {
+        all.add(model);
+        keeping.opened(model);
+        return model;
+    }
+
+    /** Lays a lesson whose file was read anew in the former one's place, with the work on it. */
+    LessonModel replace(LessonModel former, Lesson read) {
+        LessonModel model = modelOf(read);
+        new ReadAnew(former, model).takeWork();
+        all.set(all.indexOf(former), model);
+        keeping.replaced(former, model);
+        return model;
+    }
+
+    private LessonModel modelOf(Lesson lesson) {
+        LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
+        return new LessonModel(lesson, key, new Running(queue, window, leave.gateOf(lesson)));
+    }
+
+    /** The lesson that was read from a file. */
+    Optional<LessonModel> ofFile(String file) {
+        return all.stream().filter(one -> one.lesson().file().equals(file)).findFirst();
+    }
+
+    /** The last one with something done and something left. */
+    Optional<LessonModel> begun() {
+        return all.stream()
+                .filter(one -> one.stepsDone() > 0 && one.stepsDone() < one.steps().size())
+                .reduce((first, second) -> second);
+    }
+
+    /** The learner agrees that a lesson's snippets run. */
+    void agree(LessonModel lesson) {
+        leave.agree(lesson.lesson());
+        lesson.gate().unlock();
+        lesson.arrive(lesson.inSight().get());
+    }
+
+    /** The learner is a lesson's author: it is agreed to, however its file changes. */
+    void agreeWhileWritten(LessonModel lesson) {
+        leave.whileWritten(lesson.lesson());
+        agree(lesson);
+    }
+
+    ObservableList<LessonModel> all() {
+        return all;
+    }
+}
