@@ -20,22 +20,6 @@ import java.util.function.Supplier;
 
 /** The whole desk: the lessons at hand, the open one, and what there is to tell the learner. */
 public final class DeskModel {
-    /** What the page shows. */
-    public enum Place {
-        /** What this is, and where to begin. */
-        HOME,
-        /** The open lesson. */
-        LESSON,
-        /** The open lesson laid out for a room. */
-        WORKSHOP,
-        /** The cook's own batches. */
-        BATCH,
-        /** The kitchen trials that need no machine. */
-        TRIALS,
-        /** Type, colours, units, limits. */
-        SETTINGS
-    }
-
     private final Function<Path, Lesson> reader;
     private final Executor work;
     private final Executor window;
@@ -186,27 +170,29 @@ public final class DeskModel {
         lessons.agreeWhileWritten(lesson);
     }
 
+    private void turnTo(Place one) {
+        notice.set("");
+        place.set(one);
+    }
+
     /** Shows the home page. */
     public void goHome() {
-        notice.set("");
-        place.set(Place.HOME);
+        turnTo(Place.HOME);
     }
 
     /** Lays the open lesson out for a room, or back on the page; nothing if none is open. */
     public void turnWorkshop() {
         if (open.get() != null) {
-            notice.set("");
-            place.set(place.get() == Place.WORKSHOP ? Place.LESSON : Place.WORKSHOP);
+            turnTo(place.get() == Place.WORKSHOP ? Place.LESSON : Place.WORKSHOP);
         }
     }
 
     /** Shows the cook's own batches; the first time with one to change. */
     public void openBatches() {
-        notice.set("");
         if (brew.batches().isEmpty()) {
             brew.begin(Say.of("batch.first-name"));
         }
-        place.set(Place.BATCH);
+        turnTo(Place.BATCH);
     }
 
     /**
@@ -220,14 +206,12 @@ public final class DeskModel {
 
     /** Shows the kitchen trials that need no machine. */
     public void openTrials() {
-        notice.set("");
-        place.set(Place.TRIALS);
+        turnTo(Place.TRIALS);
     }
 
     /** Shows the settings. */
     public void openSettings() {
-        notice.set("");
-        place.set(Place.SETTINGS);
+        turnTo(Place.SETTINGS);
     }
 
     /**

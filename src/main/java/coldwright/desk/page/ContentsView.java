@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.Place;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
@@ -71,8 +72,7 @@ final class ContentsView extends BorderPane {
                 track = lesson.lesson().track();
                 list.getChildren().add(Words.label(Typography.of(track), "contents-track"));
             }
-            boolean open =
-                    lesson == desk.open().get() && desk.place().get() == DeskModel.Place.LESSON;
+            boolean open = lesson == desk.open().get() && desk.place().get() == Place.LESSON;
             Button title = entry(Typography.of(lesson.lesson().title()), () -> desk.open(lesson));
             title.getStyleClass().add("contents-lesson");
             list.getChildren().add(title);

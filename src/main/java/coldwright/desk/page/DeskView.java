@@ -3,19 +3,13 @@ package coldwright.desk.page;
 import coldwright.desk.brew.BrewView;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.Place;
 import coldwright.desk.model.Settings;
 import coldwright.desk.model.StepModel;
-import coldwright.desk.plate.FigureColumn;
 import coldwright.desk.plate.Pens;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
-import coldwright.figure.InUnits;
-import coldwright.paint.Ground;
-import coldwright.workbook.settings.MassUnit;
-import coldwright.workbook.settings.Preferences;
-import coldwright.workbook.settings.TemperatureUnit;
-import coldwright.workbook.settings.Theme;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -29,7 +23,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -43,7 +36,6 @@ public final class DeskView extends StackPane {
     private final ContentsView contents;
     private final Label here = new Label();
     private final HBox strip;
-    private final HBox notice;
     private final Map<LessonModel, Spread> spreads = new HashMap<>();
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
     private Spread spread;
@@ -53,9 +45,6 @@ public final class DeskView extends StackPane {
 
     /** Whether the mouse's button is down: what it presses must not move away under it. */
     private boolean pressed;
-
-    /** A lesson's two columns. */
-    private record Spread(LessonView lesson, FigureColumn figures, HBox both) {}
 
     /**
      * Lays the desk.
@@ -74,15 +63,14 @@ public final class DeskView extends StackPane {
         getStyleClass().add("desk");
         contents = new ContentsView(desk, this::goTo, deeds.openFile());
         strip = strip();
-        notice = notice();
         page.getStyleClass().add("page");
         frame.setCenter(page);
-        frame.setBottom(notice);
+        frame.setBottom(new NoticeView(desk));
         getChildren().add(frame);
         desk.place().addListener(value -> turnPage());
         desk.open().addListener(value -> turnPage());
-        dress(settings.preferences().get());
-        settings.preferences().addListener((value, was, is) -> dress(is));
+        Dress.put(settings.preferences().get(), this, state.room());
+        settings.preferences().addListener((value, was, is) -> Dress.put(is, this, state.room()));
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
         heightProperty()
@@ -115,21 +103,8 @@ public final class DeskView extends StackPane {
                             is.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> pressed = true);
                             is.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
                             is.focusOwnerProperty()
-                                    .addListener((owner, before, now) -> reveal(now));
+                                    .addListener((owner, before, now) -> follow(now));
                         });
-    }
-
-    private HBox notice() {
-        StackPane words = new StackPane();
-        HBox.setHgrow(words, Priority.ALWAYS);
-        desk.notice()
-                .addListener(
-                        (value, was, is) ->
-                                words.getChildren().setAll(new Sentence(is, "notice-words")));
-        HBox box = new HBox(words, Words.button(Say.of("put-away"), desk::dismissNotice));
-        box.setAlignment(Pos.BASELINE_LEFT);
-        box.getStyleClass().add("notice");
-        return Words.shown(box, desk.notice().isNotEmpty());
     }
 
     private HBox strip() {
@@ -160,11 +135,7 @@ public final class DeskView extends StackPane {
         contents.setMaxWidth(contents.getPrefWidth());
         putContents(now.contentsBeside());
         if (spread != null) {
-            LessonView lesson = spread.lesson();
-            lesson.setPrefWidth(now.readingPx());
-            lesson.setMinWidth(now.figuresBeside() ? now.readingPx() : 0);
-            HBox.setHgrow(lesson, now.figuresBeside() ? Priority.NEVER : Priority.ALWAYS);
-            Words.show(spread.figures(), now.figuresBeside());
+            spread.arrange(now);
         }
     }
 
@@ -198,9 +169,7 @@ public final class DeskView extends StackPane {
 
     /** What Alt and Left do: from the kitchen trials they lead home. */
     private Optional<Runnable> back() {
-        return desk.place().get() == DeskModel.Place.TRIALS
-                ? Optional.of(desk::goHome)
-                : Optional.empty();
+        return desk.place().get() == Place.TRIALS ? Optional.of(desk::goHome) : Optional.empty();
     }
 
     /** Puts the contents away; if they did not lie over the page, leads back. */
@@ -221,7 +190,7 @@ public final class DeskView extends StackPane {
             workshop = null;
         }
         LessonModel is = desk.open().get();
-        boolean forARoom = desk.place().get() == DeskModel.Place.WORKSHOP && is != null;
+        boolean forARoom = desk.place().get() == Place.WORKSHOP && is != null;
         state.workshop().set(forARoom);
         if (forARoom) {
             workshop =
@@ -229,16 +198,16 @@ public final class DeskView extends StackPane {
                             is, state, deeds.openLink(), this::openNotes, desk::turnWorkshop);
             page.getChildren().setAll(workshop);
             arrange();
-        } else if (desk.place().get() == DeskModel.Place.SETTINGS) {
+        } else if (desk.place().get() == Place.SETTINGS) {
             show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
-        } else if (desk.place().get() == DeskModel.Place.BATCH) {
+        } else if (desk.place().get() == Place.BATCH) {
             if (brew == null) {
                 brew = new BrewView(desk.brew(), state.room(), desk::openFile);
             }
             show(brew, Say.of("batch.page"));
-        } else if (desk.place().get() == DeskModel.Place.TRIALS) {
+        } else if (desk.place().get() == Place.TRIALS) {
             show(new TrialsView(desk, deeds.openLink()), Say.of("trials"));
-        } else if (desk.place().get() == DeskModel.Place.HOME || is == null) {
+        } else if (desk.place().get() == Place.HOME || is == null) {
             show(new HomeView(desk, deeds.openFile()), Say.of("home"));
         } else {
             openChanged(is, former);
@@ -263,8 +232,8 @@ public final class DeskView extends StackPane {
     private void openChanged(LessonModel is, Optional<LessonView> former) {
         spreads.keySet().retainAll(desk.lessons());
         boolean anew = !spreads.containsKey(is);
-        spread = spreads.computeIfAbsent(is, this::spreadOf);
-        page.getChildren().setAll(spread.both());
+        spread = spreads.computeIfAbsent(is, one -> new Spread(one, desk, state, deeds));
+        page.getChildren().setAll(spread);
         is.inSight().addListener(sight);
         stepInSight(is.inSight().get());
         arrange();
@@ -278,53 +247,8 @@ public final class DeskView extends StackPane {
         }
     }
 
-    /** The page looks and counts as the learner has set it. */
-    private void dress(Preferences set) {
-        Theme theme = set.theme();
-        state.room().ground().set(ground(theme));
-        state.room()
-                .units()
-                .set(
-                        new InUnits(
-                                set.temperatureUnit() == TemperatureUnit.F,
-                                set.massUnit() == MassUnit.OZ));
-        for (Theme one : Theme.values()) {
-            String look = one.name().toLowerCase(Locale.ROOT);
-            getStyleClass().remove(look);
-            if (one == theme) {
-                getStyleClass().add(look);
-            }
-        }
-    }
-
-    private static Ground ground(Theme theme) {
-        return switch (theme) {
-            case LIGHT -> Ground.LIGHT;
-            case DARK -> Ground.DARK;
-            case CONTRAST -> Ground.CONTRAST;
-        };
-    }
-
-    private Spread spreadOf(LessonModel model) {
-        LessonView lesson =
-                new LessonView(
-                        model,
-                        state,
-                        deeds.openLink(),
-                        new AgreementView(
-                                model.gate(),
-                                () -> desk.agree(model),
-                                () -> desk.agreeWhileWritten(model)),
-                        desk::turnWorkshop,
-                        name -> deeds.handIn().accept(model, name),
-                        choice -> deeds.handout().accept(model, choice));
-        FigureColumn figures = new FigureColumn(model.inSight().get(), state.room(), model.pins());
-        HBox.setHgrow(figures, Priority.ALWAYS);
-        return new Spread(lesson, figures, new HBox(lesson, figures));
-    }
-
     private void stepInSight(StepModel step) {
-        spread.figures().show(step);
+        spread.showFiguresOf(step);
         String title = Typography.of(step.title());
         here.setText(step.number() > 0 ? step.number() + "  " + title : title);
     }
@@ -338,13 +262,8 @@ public final class DeskView extends StackPane {
     }
 
     private void turn(int by) {
-        if (spread == null) {
-            return;
-        }
-        LessonModel model = spread.lesson().model();
-        int to = model.steps().indexOf(model.inSight().get()) + by;
-        if (to >= 0 && to < model.steps().size()) {
-            goTo(model.steps().get(to));
+        if (spread != null) {
+            spread.stepBy(by).ifPresent(this::goTo);
         }
     }
 
@@ -353,15 +272,9 @@ public final class DeskView extends StackPane {
         spread.lesson().goTo(step);
     }
 
-    private void reveal(Node focused) {
-        for (Node node = focused; node != null && spread != null; node = node.getParent()) {
-            if (node == spread.lesson()) {
-                spread.lesson().arriveAt(focused);
-                if (!pressed) {
-                    spread.lesson().reveal(focused);
-                }
-                return;
-            }
+    private void follow(Node focused) {
+        if (spread != null) {
+            spread.follow(focused, pressed);
         }
     }
 }

@@ -2,20 +2,12 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
-import coldwright.desk.prose.Typography;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
-import coldwright.lesson.Lesson;
 
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ScrollPane.ScrollBarPolicy;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -24,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** A lesson as one long page, and which of its steps is in sight. */
 final class LessonView extends ScrollPane {
@@ -39,9 +30,6 @@ final class LessonView extends ScrollPane {
     private final LessonModel model;
     private final PageState state;
     private final Consumer<String> openLink;
-    private final AgreementView agreement;
-    private final Runnable workshop;
-    private final Consumer<HandoutChoice> handout;
     private final VBox column = new VBox();
     private final Region endPaper = new Region();
     private final List<StepView> steps = new ArrayList<>();
@@ -57,17 +45,15 @@ final class LessonView extends ScrollPane {
             Runnable workshop,
             Consumer<String> handIn,
             Consumer<HandoutChoice> handout) {
-        this.handout = handout;
-        this.workshop = workshop;
         this.model = model;
-        this.agreement = agreement;
         this.state = state;
         this.openLink = openLink;
         getStyleClass().add("reading");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         column.getStyleClass().add("column");
-        column.getChildren().add(front());
+        column.getChildren()
+                .add(new FrontView(model, agreement, viewOf(model.opening()), workshop, handout));
         column.getChildren().add(new HandInView(handIn));
         endPaper.getStyleClass().add("end-paper");
         endPaper.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
@@ -84,14 +70,7 @@ final class LessonView extends ScrollPane {
     /** Sets the steps one by one, so that the first can be read before the last is set. */
     private void setNext() {
         if (steps.size() < model.steps().size()) {
-            StepView view =
-                    new StepView(
-                            model.steps().get(steps.size()),
-                            model.faultsOf(model.steps().get(steps.size())),
-                            state,
-                            model.pins(),
-                            openLink,
-                            model::runFrom);
+            StepView view = viewOf(model.steps().get(steps.size()));
             steps.add(view);
             column.getChildren().add(column.getChildren().size() - 2, view);
             Frames.after(1, this::setNext);
@@ -110,73 +89,9 @@ final class LessonView extends ScrollPane {
         }
     }
 
-    private Node front() {
-        Lesson lesson = model.lesson();
-        VBox front = new VBox();
-        front.getStyleClass().add("front");
-        if (!lesson.track().isEmpty()) {
-            front.getChildren().add(Words.label(lesson.track(), "kicker"));
-        }
-        front.getChildren().add(Words.label(Typography.of(lesson.title()), "lesson-title"));
-        String terms =
-                Stream.of(
-                                lesson.minutes().isEmpty()
-                                        ? ""
-                                        : Say.of("lesson.minutes", lesson.minutes()),
-                                lesson.needs().isEmpty()
-                                        ? ""
-                                        : Say.of("lesson.needs", lesson.needs()))
-                        .filter(words -> !words.isEmpty())
-                        .reduce((one, other) -> one + " · " + other)
-                        .orElse("");
-        if (!terms.isEmpty()) {
-            front.getChildren().add(Words.label(Typography.of(terms), "terms"));
-        }
-        if (!lesson.faults().isEmpty()) {
-            int count = lesson.faults().size();
-            String head =
-                    count == 1
-                            ? Say.of("lesson.fault")
-                            : Say.of("lesson.faults", String.valueOf(count));
-            front.getChildren().add(new FaultsView(head, lesson.faults()));
-        }
-        front.getChildren().add(agreement);
-        front.getChildren().add(deeds());
-        front.getChildren()
-                .add(
-                        new StepView(
-                                model.opening(),
-                                model.faultsOf(model.opening()),
-                                state,
-                                model.pins(),
-                                openLink,
-                                model::runFrom));
-        return front;
-    }
-
-    /** What can be done with the lesson as a whole. */
-    private Node deeds() {
-        Button all = Words.button(Say.of("lesson.run-all"), model::runAll);
-        Button stop = Words.button(Say.of("lesson.stop-all"), model.chain()::stop);
-        all.disableProperty().bind(model.chain().going());
-        stop.disableProperty().bind(model.chain().going().not());
-        Label progress = new Label();
-        progress.getStyleClass().add("status");
-        progress.textProperty().bind(model.chain().progress());
-        Folded anew =
-                new Folded(
-                        Say.of("lesson.anew"),
-                        Say.of("lesson.anew"),
-                        () -> Words.button(Say.of("lesson.anew.sure"), model::reset));
-        Button room = Words.button(Say.of("lesson.workshop"), workshop);
-        HBox row = new HBox(all, stop, room, progress);
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("deeds-row");
-        Folded paper =
-                new Folded(Say.of("handout"), Say.of("handout"), () -> new HandoutView(handout));
-        VBox deeds = new VBox(row, paper, anew);
-        deeds.getStyleClass().add("deeds");
-        return deeds;
+    private StepView viewOf(StepModel step) {
+        return new StepView(
+                step, model.faultsOf(step), state, model.pins(), openLink, model::runFrom);
     }
 
     /** Brings a step to the top of the page. */

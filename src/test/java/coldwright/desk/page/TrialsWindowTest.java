@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.Place;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 
@@ -73,7 +74,7 @@ class TrialsWindowTest {
         robot.interact(link::requestFocus);
         robot.type(KeyCode.ENTER);
         waitFor(() -> has(robot, TITLE) ? true : null, "the page");
-        assertEquals(DeskModel.Place.TRIALS, desk.place().get());
+        assertEquals(Place.TRIALS, desk.place().get());
     }
 
     @Test
@@ -95,14 +96,14 @@ class TrialsWindowTest {
     void backByButtonEscapeAndAltLeft(FxRobot robot) throws Exception {
         openTrials(robot);
         robot.clickOn("Back");
-        assertEquals(DeskModel.Place.HOME, desk.place().get());
+        assertEquals(Place.HOME, desk.place().get());
         openTrials(robot);
         robot.type(KeyCode.ESCAPE);
-        assertEquals(DeskModel.Place.HOME, desk.place().get());
+        assertEquals(Place.HOME, desk.place().get());
         openTrials(robot);
         robot.press(KeyCode.ALT, KeyCode.LEFT).release(KeyCode.LEFT, KeyCode.ALT);
         WaitForAsyncUtils.waitForFxEvents();
-        assertEquals(DeskModel.Place.HOME, desk.place().get());
+        assertEquals(Place.HOME, desk.place().get());
         waitFor(() -> has(robot, LINK) ? true : null, "the home page");
     }
 
@@ -110,7 +111,7 @@ class TrialsWindowTest {
     void escapeLeavesALessonWhereItIs(FxRobot robot) throws Exception {
         waitFor(desk.open()::get, "the lesson");
         robot.type(KeyCode.ESCAPE);
-        assertEquals(DeskModel.Place.LESSON, desk.place().get());
+        assertEquals(Place.LESSON, desk.place().get());
     }
 
     @Test
@@ -127,6 +128,6 @@ class TrialsWindowTest {
         Hyperlink link = robot.lookup(".prose-link").queryAllAs(Hyperlink.class).iterator().next();
         robot.interact(link::fire);
         assertSame(desk.lessons().get(1), desk.open().get());
-        assertEquals(DeskModel.Place.LESSON, desk.place().get());
+        assertEquals(Place.LESSON, desk.place().get());
     }
 }

@@ -1,0 +1,89 @@
+package coldwright.desk.page;
+
+import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.StepModel;
+import coldwright.desk.plate.FigureColumn;
+import coldwright.desk.say.Words;
+
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+import java.util.Optional;
+
+/** A lesson's two columns: its page, and the figures of the step in sight. */
+final class Spread extends HBox {
+    private final LessonModel model;
+    private final LessonView lesson;
+    private final FigureColumn figures;
+
+    /**
+     * Lays them side by side.
+     *
+     * @param model the lesson
+     * @param desk where it lies
+     * @param state what its page shares with the others
+     * @param deeds what the program does outside of its window
+     */
+    Spread(LessonModel model, DeskModel desk, PageState state, Deeds deeds) {
+        this.model = model;
+        lesson =
+                new LessonView(
+                        model,
+                        state,
+                        deeds.openLink(),
+                        new AgreementView(
+                                model.gate(),
+                                () -> desk.agree(model),
+                                () -> desk.agreeWhileWritten(model)),
+                        desk::turnWorkshop,
+                        name -> deeds.handIn().accept(model, name),
+                        choice -> deeds.handout().accept(model, choice));
+        figures = new FigureColumn(model.inSight().get(), state.room(), model.pins());
+        HBox.setHgrow(figures, Priority.ALWAYS);
+        getChildren().addAll(lesson, figures);
+    }
+
+    /** Shares out the width. */
+    void arrange(Arrangement now) {
+        lesson.setPrefWidth(now.readingPx());
+        lesson.setMinWidth(now.figuresBeside() ? now.readingPx() : 0);
+        HBox.setHgrow(lesson, now.figuresBeside() ? Priority.NEVER : Priority.ALWAYS);
+        Words.show(figures, now.figuresBeside());
+    }
+
+    /** Shows the figures of a step. */
+    void showFiguresOf(StepModel step) {
+        figures.show(step);
+    }
+
+    /** The step that stands so many below the one in sight, or above it. */
+    Optional<StepModel> stepBy(int by) {
+        int to = model.steps().indexOf(model.inSight().get()) + by;
+        boolean there = to >= 0 && to < model.steps().size();
+        return there ? Optional.of(model.steps().get(to)) : Optional.empty();
+    }
+
+    /**
+     * Something has the keys now: if it stands on the page, its step is the one in sight.
+     *
+     * @param focused what has them; null if nothing
+     * @param still whether the page must not move under the mouse
+     */
+    void follow(Node focused, boolean still) {
+        for (Node node = focused; node != null; node = node.getParent()) {
+            if (node == lesson) {
+                lesson.arriveAt(focused);
+                if (!still) {
+                    lesson.reveal(focused);
+                }
+                return;
+            }
+        }
+    }
+
+    LessonView lesson() {
+        return lesson;
+    }
+}
