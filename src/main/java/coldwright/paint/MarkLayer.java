@@ -47,6 +47,14 @@ record MarkLayer(List<Mark> marks, Layout layout) implements Layer {
         return layout.small().cut(mark.label().strip(), layout.plot().area().width() * 0.6);
     }
 
+    private double gap() {
+        return layout.small().size() * GAP_EMS;
+    }
+
+    private double height() {
+        return layout.small().size() * HEIGHT_EMS;
+    }
+
     private void drawLine(Graphics2D g, boolean upright, double at) {
         Plot.Area area = layout.plot().area();
         float width = (float) layout.axisWidth();
@@ -105,9 +113,9 @@ record MarkLayer(List<Mark> marks, Layout layout) implements Layer {
     private List<Rectangle2D> besideUpright(Mark mark) {
         Plot.Area area = layout.plot().area();
         double at = px(mark);
-        double gap = layout.small().size() * GAP_EMS;
+        double gap = gap();
         double width = layout.small().width(text(mark)) + gap;
-        double height = layout.small().size() * HEIGHT_EMS;
+        double height = height();
         double right = at + gap / 2;
         double left = at - width - gap / 2;
         List<Double> sides = new ArrayList<>();
@@ -130,9 +138,9 @@ record MarkLayer(List<Mark> marks, Layout layout) implements Layer {
     private List<Rectangle2D> besideLevel(Mark mark) {
         Plot.Area area = layout.plot().area();
         double at = px(mark);
-        double gap = layout.small().size() * GAP_EMS;
+        double gap = gap();
         double width = layout.small().width(text(mark)) + gap;
-        double height = layout.small().size() * HEIGHT_EMS;
+        double height = height();
         List<Double> sides = new ArrayList<>();
         if (at - height - 1 >= area.top()) {
             sides.add(at - height - 1);

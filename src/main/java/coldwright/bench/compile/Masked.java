@@ -1,5 +1,7 @@
 package coldwright.bench.compile;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,6 +31,24 @@ final class Masked {
             }
         }
         return masked.toString();
+    }
+
+    /**
+     * Where the brackets stand that are never closed.
+     *
+     * @param masked a masked text
+     * @return their places, outermost first
+     */
+    static List<Integer> openBrackets(String masked) {
+        List<Integer> open = new ArrayList<>();
+        for (int i = 0; i < masked.length(); i++) {
+            if ("([{".indexOf(masked.charAt(i)) >= 0) {
+                open.add(i);
+            } else if (")]}".indexOf(masked.charAt(i)) >= 0 && !open.isEmpty()) {
+                open.remove(open.size() - 1);
+            }
+        }
+        return open;
     }
 
     /** Where a remark begins that is never closed; below zero if there is none. */

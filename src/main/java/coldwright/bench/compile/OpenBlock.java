@@ -1,6 +1,5 @@
 package coldwright.bench.compile;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -46,14 +45,7 @@ record OpenBlock(List<String> declarations, String body) {
 
     /** The first brace that is never closed; below zero if there is none outside of brackets. */
     private static int openBrace(String masked) {
-        List<Integer> open = new ArrayList<>();
-        for (int i = 0; i < masked.length(); i++) {
-            if ("([{".indexOf(masked.charAt(i)) >= 0) {
-                open.add(i);
-            } else if (")]}".indexOf(masked.charAt(i)) >= 0 && !open.isEmpty()) {
-                open.remove(open.size() - 1);
-            }
-        }
+        List<Integer> open = Masked.openBrackets(masked);
         return !open.isEmpty() && masked.charAt(open.get(0)) == '{' ? open.get(0) : -1;
     }
 

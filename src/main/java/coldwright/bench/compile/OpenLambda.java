@@ -25,11 +25,12 @@ final class OpenLambda {
      */
     static List<String> parameters(String statement) {
         String masked = Masked.of(statement);
-        List<Integer> open = open(masked);
+        List<Integer> open = Masked.openBrackets(masked);
         List<String> names = new ArrayList<>();
         Matcher lambda = PARAMETERS.matcher(masked);
         while (lambda.find()) {
-            if (open(masked.substring(0, lambda.start())).equals(before(lambda.start(), open))) {
+            if (Masked.openBrackets(masked.substring(0, lambda.start()))
+                    .equals(before(lambda.start(), open))) {
                 String all = lambda.group(1) == null ? lambda.group(2) : lambda.group(1);
                 for (String one : all.split(",")) {
                     names.add(one.strip().replaceFirst("^.*\\s", ""));
@@ -48,13 +49,14 @@ final class OpenLambda {
      */
     static Optional<String> withoutOpenCalls(String statement) {
         String masked = Masked.of(statement);
-        List<Integer> open = open(masked);
+        List<Integer> open = Masked.openBrackets(masked);
         if (open.isEmpty() || masked.charAt(open.get(open.size() - 1)) != '(') {
             return Optional.empty();
         }
         int call = open.get(open.size() - 1);
         int arrow = masked.lastIndexOf("->", call);
-        if (arrow < 0 || !open(masked.substring(0, arrow)).equals(before(arrow, open))) {
+        if (arrow < 0
+                || !Masked.openBrackets(masked.substring(0, arrow)).equals(before(arrow, open))) {
             return Optional.empty();
         }
         int start =
@@ -71,18 +73,6 @@ final class OpenLambda {
 
     private static List<Integer> before(int place, List<Integer> open) {
         return open.stream().filter(one -> one < place).toList();
-    }
-
-    private static List<Integer> open(String masked) {
-        List<Integer> open = new ArrayList<>();
-        for (int i = 0; i < masked.length(); i++) {
-            if ("([{".indexOf(masked.charAt(i)) >= 0) {
-                open.add(i);
-            } else if (")]}".indexOf(masked.charAt(i)) >= 0 && !open.isEmpty()) {
-                open.remove(open.size() - 1);
-            }
-        }
-        return open;
     }
 
     private static int afterLastComma(String masked, int from) {

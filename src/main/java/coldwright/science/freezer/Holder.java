@@ -103,8 +103,7 @@ public sealed interface Holder {
 
         @Override
         public Shape shape(double volumeL) {
-            double heightMm = heightMm(diameterMm, volumeL) / count(volumeL);
-            return Shape.tub(diameterMm, Math.max(1, heightMm));
+            return standing(diameterMm, volumeL, count(volumeL));
         }
 
         @Override
@@ -184,8 +183,7 @@ public sealed interface Holder {
 
         @Override
         public Shape shape(double volumeL) {
-            double heightMm = heightMm(diameterMm, volumeL) / count(volumeL);
-            return Shape.tub(diameterMm, Math.max(1, heightMm));
+            return standing(diameterMm, volumeL, count(volumeL));
         }
 
         @Override
@@ -202,6 +200,10 @@ public sealed interface Holder {
 
     private static double heightMm(double diameterMm, double volumeL) {
         return volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4);
+    }
+
+    private static Shape standing(double diameterMm, double volumeL, int shared) {
+        return Shape.tub(diameterMm, Math.max(1, heightMm(diameterMm, volumeL) / shared));
     }
 
     private static int sharedAmong(double widthMm, double heightMm) {

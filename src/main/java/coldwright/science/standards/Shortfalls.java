@@ -19,30 +19,27 @@ final class Shortfalls {
 
     Shortfalls atLeast(String what, double value, Limit limit) {
         if (value < limit.value() - ROUNDING) {
-            found.add(
-                    "%s is %s %s and must be at least %s %s"
-                            .formatted(
-                                    what,
-                                    rounded(value),
-                                    limit.unit(),
-                                    rounded(limit.value()),
-                                    limit.unit()));
+            found.add(told(what, value, "at least", limit));
         }
         return this;
     }
 
     Shortfalls below(String what, double value, Limit limit) {
         if (value >= limit.value() - ROUNDING) {
-            found.add(
-                    "%s is %s %s and must be below %s %s"
-                            .formatted(
-                                    what,
-                                    rounded(value),
-                                    limit.unit(),
-                                    rounded(limit.value()),
-                                    limit.unit()));
+            found.add(told(what, value, "below", limit));
         }
         return this;
+    }
+
+    private static String told(String what, double value, String side, Limit limit) {
+        return "%s is %s %s and must be %s %s %s"
+                .formatted(
+                        what,
+                        rounded(value),
+                        limit.unit(),
+                        side,
+                        rounded(limit.value()),
+                        limit.unit());
     }
 
     Shortfalls without(boolean present, String what) {
