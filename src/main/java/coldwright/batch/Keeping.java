@@ -42,7 +42,7 @@ public record Keeping(
             CrystalStory drawn = drawn(mix, freezing.crystals(), minutes);
             return Optional.of(
                     batch.stored()
-                            .map(one -> one.after(drawn, batch.freezerC()))
+                            .flatMap(one -> ifAnyIceStays(one, drawn, batch.freezerC()))
                             .orElseGet(() -> drawn.storedAt(batch.freezerC()).forHours(NIGHT_HOURS))
                             .meanUm());
         } catch (IllegalArgumentException | IllegalStateException e) {
@@ -89,7 +89,8 @@ public record Keeping(
     /**
      * The crystals that are tasted.
      *
-     * @return after it was kept as its file states, else after one night
+     * @return after it was kept as its file states, else (also if nearly all its ice melted then)
+     *     after one night
      */
     public CrystalStory tasted() {
         return kept.orElse(night);

@@ -10,6 +10,7 @@ import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
 import javafx.beans.Observable;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
@@ -22,6 +23,7 @@ import javafx.scene.layout.VBox;
 
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The page of a cook's own batches. It fills the room that it is given and scrolls by itself. */
@@ -52,7 +54,7 @@ public final class BrewView extends ScrollPane {
     public BrewView(BrewModel brew, PlateRoom room, Consumer<Path> openLesson) {
         this.brew = brew;
         this.room = room;
-        figures = new FiguresView(brew, room, recipe::focusOnTaken);
+        figures = new FiguresView(brew, room, recipe::focusOnTaken, this::reveal);
         wishes = new WishView(brew, recipe::focusOnTaken);
         taste = new TasteView(brew);
         left.getChildren().addAll(recipe, wishes, taste, new HistoryView(brew));
@@ -110,6 +112,14 @@ public final class BrewView extends ScrollPane {
         both.getColumnConstraints().get(0).setHgrow(beside ? Priority.NEVER : Priority.ALWAYS);
         both.getColumnConstraints().get(1).setHgrow(beside ? Priority.ALWAYS : Priority.NEVER);
         GridPane.setConstraints(figures, beside ? 1 : 0, beside ? 0 : 1);
+    }
+
+    /** Scrolls to a part of the page, and puts the keyboard on its picture if it has one. */
+    private void reveal(Node part) {
+        double top = page.sceneToLocal(part.localToScene(0, 0)).getY() - room.emPx().get();
+        double more = page.getHeight() - getViewportBounds().getHeight();
+        setVvalue(more <= 0 ? 0 : Math.max(0, Math.min(1, top / more)));
+        Optional.ofNullable(part.lookup(".plate-face")).ifPresent(Node::requestFocus);
     }
 
     private void draggedOver(DragEvent event) {

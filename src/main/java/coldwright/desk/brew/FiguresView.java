@@ -20,6 +20,7 @@ import javafx.beans.InvalidationListener;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
@@ -27,9 +28,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** What to expect of a batch: how it freezes, findings in plain words, then more pictures. */
+/** What to expect of a batch: small pictures, findings in plain words, then the large pictures. */
 final class FiguresView extends VBox {
     private final BrewModel brew;
+    private final TilesView tiles;
     private final VBox differences = part("brew-differences");
     private final VBox facts = part("brew-facts");
     private final FindingsView findings;
@@ -45,26 +47,47 @@ final class FiguresView extends VBox {
     private final InvalidationListener reckoned = value -> reckoning();
     private BatchModel batch;
 
-    FiguresView(BrewModel brew, PlateRoom room, Consumer<Recipe> taken) {
+    /**
+     * Shows figures.
+     *
+     * @param brew the batches
+     * @param room what draws plates, and how large the type is
+     * @param taken told the recipe from before a mend was taken
+     * @param reveal brings a node into sight
+     */
+    FiguresView(BrewModel brew, PlateRoom room, Consumer<Recipe> taken, Consumer<Node> reveal) {
         this.brew = brew;
         findings = new FindingsView(brew, taken);
         face = new ClockView(room.emPx());
         getStyleClass().add("brew-figures");
         SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);
         Pins pins = new Pins();
+        PlateStack insidePlate = new PlateStack(inside, room, pins, wanted);
+        PlateStack curvePlate = new PlateStack(curve, room, pins, wanted);
+        PlateStack daysPlate = new PlateStack(days, room, pins, wanted);
+        Node clockHeading = Fields.heading("batch.clock");
+        tiles =
+                new TilesView(
+                        room.emPx(),
+                        new TilesView.Large(
+                                () -> reveal.accept(insidePlate),
+                                () -> reveal.accept(curvePlate),
+                                () -> reveal.accept(clockHeading),
+                                () -> reveal.accept(daysPlate)));
         getChildren()
                 .addAll(
+                        tiles,
                         facts,
-                        new PlateStack(curve, room, pins, wanted),
                         Fields.heading("batch.expect"),
                         findings,
                         differences,
-                        new PlateStack(inside, room, pins, wanted),
-                        Fields.heading("batch.clock"),
+                        curvePlate,
+                        insidePlate,
+                        clockHeading,
                         face,
                         new PlateStack(time, room, pins, wanted),
                         clock,
-                        new PlateStack(days, room, pins, wanted),
+                        daysPlate,
                         crystals,
                         Fields.heading("batch.mind"),
                         cautions);
@@ -101,6 +124,7 @@ final class FiguresView extends VBox {
         }
         Glance now = batch.glance().get().get();
         Optional<Glance> other = brew.against().get().flatMap(one -> one.glance().get());
+        tiles.show(now);
         say(facts, Told.facts(now), "brew-fact");
         curve.setAll(new Drawn(Pictures.freezing(now), other.map(Pictures::freezing)));
         inside.setAll(new Drawn(Pictures.inside(now), Optional.empty()));
@@ -144,6 +168,7 @@ final class FiguresView extends VBox {
             Glance now = batch.glance().get().get();
             brew.against().get().ifPresent(one -> compare(one, now));
         }
+        tiles.show(all);
         findings.show(batch, all);
         face.show(all);
         draw(time, all, other, one -> Optional.of(Pictures.clock(one)));

@@ -3,13 +3,11 @@ package coldwright.desk.brew;
 import coldwright.batch.Reckoning;
 import coldwright.desk.brew.model.Glance;
 import coldwright.desk.say.Say;
-import coldwright.science.crystal.Texture;
 import coldwright.science.diagnosis.Situation;
 import coldwright.text.Written;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
-import javafx.scene.shape.Circle;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 
@@ -20,13 +18,8 @@ final class SmallPicture extends Pane {
     private static final double HEIGHT_EM = 5;
     private static final double BAR_EM = 1.6;
 
-    /** Radius of the ring that 50 µm is drawn as. */
-    private static final double RING_EM = 1.4;
-
-    private static final double MOST_EM = HEIGHT_EM / 2;
-
     SmallPicture(Glance now, Optional<Reckoning> all, double em) {
-        setPrefSize((BAR_EM + 1.5 + 2 * MOST_EM) * em, HEIGHT_EM * em);
+        setPrefSize((BAR_EM + 1.5 + 2 * CrystalDisc.MOST_EM) * em, HEIGHT_EM * em);
         setMinHeight(HEIGHT_EM * em);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         double ice = now.curve().icePercentAt(Situation.SERVING_C);
@@ -37,10 +30,8 @@ final class SmallPicture extends Pane {
         Optional<Double> um =
                 all.flatMap(Reckoning::keeping).map(one -> one.tasted().meanUm().middle());
         if (um.isPresent()) {
-            double x = (BAR_EM + 1 + MOST_EM) * em;
-            double radius = Math.min(MOST_EM, RING_EM * um.get() / Texture.SMOOTH.upToUm());
-            add(new Circle(x, HEIGHT_EM * em / 2, radius * em), "small-crystal");
-            add(new Circle(x, HEIGHT_EM * em / 2, RING_EM * em), "small-ring");
+            double x = (BAR_EM + 1 + CrystalDisc.MOST_EM) * em;
+            getChildren().addAll(CrystalDisc.at(x, HEIGHT_EM * em / 2, um.get(), em));
             setAccessibleText(Say.of("batch.beside.picture", share, Written.decimals(0, um.get())));
         } else {
             setAccessibleText(Say.of("batch.beside.picture-bare", share));

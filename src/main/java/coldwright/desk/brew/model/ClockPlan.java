@@ -52,7 +52,7 @@ public record ClockPlan(
      */
     public static ClockPlan of(Reckoning all, LocalTime start) {
         FreezePlan plan = all.plan();
-        Stage done = inBath(all) ? Stage.SOFT_SERVE : Stage.HARD;
+        Stage done = aim(all);
         double most = plan.rangeMinutes(done).most();
         ClockPlan bare =
                 new ClockPlan(
@@ -71,6 +71,11 @@ public record ClockPlan(
                 bare.most,
                 bare.shakeAtMinutes,
                 bare.say(all));
+    }
+
+    /** What is waited for: soft-serve where it is moved in a bath, hard where it stands. */
+    static Stage aim(Reckoning all) {
+        return inBath(all) ? Stage.SOFT_SERVE : Stage.HARD;
     }
 
     /** The shortest round that holds it; the shortest of all for what never comes. */

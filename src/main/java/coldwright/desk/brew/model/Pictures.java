@@ -12,12 +12,9 @@ import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Moment;
 import coldwright.science.freezer.Stage;
-import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A batch's figures: what is in it, how it freezes, on what clock, and its crystals over days. */
@@ -26,7 +23,6 @@ public final class Pictures {
     private static final int CURVE_POINTS = 121;
     private static final int MOST_POINTS = 120;
     private static final double HOURS_FROM_MINUTES = 240;
-    private static final double TELLING_PERCENT = 0.05;
 
     /** Crystals below this are not felt; the batch file's reckoning says so too. */
     private static final double SMOOTH_UM = 50;
@@ -40,29 +36,14 @@ public final class Pictures {
      * @return water, sugars, fat, protein and the rest, in % of the mass
      */
     public static Figure inside(Glance glance) {
-        Mix mix = glance.mix();
-        Map<String, Double> parts = new LinkedHashMap<>();
-        parts.put("water", mix.waterPercent());
-        parts.put("sugars", mix.sugarsPercent());
-        parts.put("fat", mix.fatPercent());
-        parts.put("protein", mix.proteinPercent());
-        parts.put("alcohol", mix.alcoholPercent());
-        parts.put("salt", mix.saltPercent());
-        double named = parts.values().stream().mapToDouble(Double::doubleValue).sum();
-        parts.put("rest", Math.max(0, 100 - named));
-        List<String> words = new ArrayList<>();
-        List<Double> values = new ArrayList<>();
-        parts.forEach(
-                (key, percent) -> {
-                    if (percent >= TELLING_PERCENT) {
-                        words.add(Say.of("batch.part." + key));
-                        values.add(percent);
-                    }
-                });
+        List<Part> parts = Part.of(glance.mix());
+        List<String> words =
+                parts.stream().map(part -> Say.of("batch.part." + part.key())).toList();
+        double[] percents = parts.stream().mapToDouble(Part::percent).toArray();
         return Figure.of(Say.of("batch.plate.inside"))
                 .x("", "")
                 .y(Say.of("batch.axis.share"), "%")
-                .bars(Say.of("batch.axis.share"), words, array(values));
+                .bars(Say.of("batch.axis.share"), words, percents);
     }
 
     /**

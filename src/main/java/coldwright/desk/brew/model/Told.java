@@ -100,7 +100,10 @@ public final class Told {
         String kept =
                 keeping.kept()
                         .map(one -> Say.of("batch.crystals.kept", size(one.meanUm())))
-                        .orElse("");
+                        .orElse(
+                                all.batch().stored().isPresent()
+                                        ? Say.of("batch.crystals.melted")
+                                        : "");
         String steady =
                 keeping.steady()
                         .map(one -> Say.of("batch.crystals.steady", size(one.meanUm())))
@@ -112,7 +115,7 @@ public final class Told {
 
     /** When its crystals are tasted: after one night, or kept as is said of it. */
     static String when(Reckoning all) {
-        return when(all.batch().stored().isPresent());
+        return when(all.keeping().flatMap(Keeping::kept).isPresent());
     }
 
     /** The same of a recipe. */
