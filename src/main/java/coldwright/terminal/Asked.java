@@ -35,19 +35,21 @@ final class Asked {
     /** Shows the question and, if somebody is there, waits for an answer. */
     static Asked ask(Part.Forecast forecast, Screen screen) {
         Asked asked = new Asked(forecast);
-        ProseText.wrap("What do you expect? " + forecast.question(), screen.width())
-                .forEach(line -> screen.say(Style.bold, line));
-        asked.choices().forEach(screen::say);
-        screen.asker().ifPresent(asker -> asked.take(asker, screen));
+        screen.tell(Style.bold, "What do you expect? " + forecast.question());
+        asked.choices(screen.width()).forEach(screen::say);
+        if (screen.asker().isPresent()) {
+            asked.take(screen);
+        }
         screen.say("");
         return asked;
     }
 
-    private List<String> choices() {
+    private List<String> choices(int width) {
         List<String> lines = new ArrayList<>();
         if (forecast.answer() instanceof Answer.Choice choice) {
             for (int i = 0; i < choice.choices().size(); i++) {
-                lines.add("  %s  %s".formatted(letter(i), choice.choices().get(i)));
+                String mark = "  %s  ".formatted(letter(i));
+                lines.addAll(ProseText.behind(mark, choice.choices().get(i), width));
             }
         }
         return lines;
@@ -57,22 +59,22 @@ final class Asked {
         return String.valueOf((char) ('a' + index));
     }
 
-    private void take(Screen.Asker asker, Screen screen) {
+    private void take(Screen screen) {
         for (int tries = 0; tries < MOST_TRIES; tries++) {
             Optional<String> line =
-                    asker.ask("Your answer (" + form() + "; Enter to leave it out, ? for help): ");
+                    screen.ask("Your answer (" + form() + "; Enter to leave it out, ? for help):");
             if (line.isEmpty() || line.get().isBlank()) {
                 return;
             }
             if (line.get().strip().equals("?")) {
-                ProseText.wrap(HELP.formatted(form()), screen.width()).forEach(screen::say);
+                screen.tell(HELP.formatted(form()));
                 tries--;
                 continue;
             }
             if (understood(line.get().strip().toLowerCase(Locale.ROOT))) {
                 return;
             }
-            screen.say("\"%s\" is not %s.".formatted(line.get().strip(), form()));
+            screen.tell("\"%s\" is not %s.".formatted(line.get().strip(), form()));
         }
     }
 
@@ -144,10 +146,7 @@ final class Asked {
         String said =
                 reply.map(words -> "You said: " + words + (right ? ". That is right. " : ". "))
                         .orElse("");
-        ProseText.wrap(
-                        said + (right && forecast.answer() instanceof Answer.Choice ? "" : answer),
-                        screen.width())
-                .forEach(screen::say);
+        screen.tell(said + (right && forecast.answer() instanceof Answer.Choice ? "" : answer));
         screen.say("");
         List<String> explanation = ProseText.set(forecast.explanation(), screen.width());
         if (!explanation.isEmpty()) {

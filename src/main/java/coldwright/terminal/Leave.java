@@ -33,10 +33,9 @@ final class Leave {
         if (workbook.agreements().value().agreed(hash)) {
             return true;
         }
-        ProseText.wrap(TRUST, screen.width()).forEach(screen::say);
+        screen.tell(TRUST);
         boolean agreed =
-                screen.asker()
-                        .flatMap(asker -> asker.ask("Let them run? (yes or no): "))
+                screen.ask("Let them run? (yes or no):")
                         .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
                         .isPresent();
         if (agreed) {

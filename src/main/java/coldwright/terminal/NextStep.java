@@ -15,17 +15,12 @@ final class NextStep {
     /** Asks whether to go on; an end of the input means no. */
     static boolean isWanted(Screen screen) {
         while (true) {
-            Optional<String> line =
-                    screen.asker()
-                            .flatMap(
-                                    asker ->
-                                            asker.ask(
-                                                    "Enter for the next step, q to stop, ? for help: "));
+            Optional<String> line = screen.ask("Enter for the next step, q to stop, ? for help:");
             screen.say("");
             if (line.filter(words -> words.strip().equals("?")).isEmpty()) {
                 return line.isPresent() && !line.get().strip().equalsIgnoreCase("q");
             }
-            ProseText.wrap(HELP, screen.width()).forEach(screen::say);
+            screen.tell(HELP);
             screen.say("");
         }
     }

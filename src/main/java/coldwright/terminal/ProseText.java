@@ -63,6 +63,34 @@ final class ProseText extends AbstractVisitor {
         return setter.lines;
     }
 
+    /**
+     * Sets one line that may be too long.
+     *
+     * @param line it stays as it is if it fits
+     * @param width how many characters a line may have; one long word may pass it
+     * @return the lines; those after the first are indented as the first is
+     */
+    static List<String> fold(String line, int width) {
+        if (length(line) <= width) {
+            return List.of(line);
+        }
+        ProseText setter = new ProseText(width);
+        setter.margin = " ".repeat(line.length() - line.stripLeading().length());
+        setter.words.append(line);
+        setter.endParagraph();
+        return setter.lines;
+    }
+
+    /** Sets one paragraph of plain text behind a mark, such as that of a choice. */
+    static List<String> behind(String mark, String text, int width) {
+        ProseText setter = new ProseText(width);
+        setter.firstMargin = mark;
+        setter.margin = " ".repeat(mark.length());
+        setter.words.append(text);
+        setter.endParagraph();
+        return setter.lines;
+    }
+
     @Override
     public void visit(Heading heading) {
         visitChildren(heading);

@@ -7,6 +7,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,9 @@ import java.util.Optional;
 record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width) {
     private static final int NARROWEST = 40;
     private static final int WIDEST = 100;
+
+    /** Characters left behind a question. */
+    private static final int ROOM_TO_ANSWER = 4;
 
     /** Asks one question on the console. */
     interface Asker {
@@ -87,6 +91,39 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
     void say(CommandLine.Help.Ansi.Style look, String text) {
         boolean coloured = asker.isPresent() && CommandLine.Help.Ansi.AUTO.enabled();
         out.println(coloured ? look.on() + plain(text) + look.off() : plain(text));
+    }
+
+    /** Writes a paragraph, set to the width. */
+    void tell(String text) {
+        ProseText.wrap(text, width).forEach(this::say);
+    }
+
+    /** Writes a paragraph in a look of its own, set to the width. */
+    void tell(CommandLine.Help.Ansi.Style look, String text) {
+        ProseText.wrap(text, width).forEach(line -> say(look, line));
+    }
+
+    /**
+     * Writes a line that may be too long: what does not fit stands below, as far in as it began.
+     */
+    void fold(String line) {
+        ProseText.fold(line, width).forEach(this::say);
+    }
+
+    /**
+     * Asks whoever sits there; the question is set to the width, with room for a short answer.
+     *
+     * @param question what to ask, without a space at its end
+     * @return the line that was typed; empty if there are no more, or nobody is there
+     */
+    Optional<String> ask(String question) {
+        return asker.flatMap(
+                somebody -> {
+                    List<String> lines = ProseText.wrap(question, width - ROOM_TO_ANSWER);
+                    int last = lines.size() - 1;
+                    lines.subList(0, last).forEach(this::say);
+                    return somebody.ask(plain(lines.get(last)) + " ");
+                });
     }
 
     /** Writes a line about what went wrong. */

@@ -93,16 +93,9 @@ final class Walk {
     /** Whether to go on at the step where the last walk stopped; its place, or the beginning. */
     private int onFrom(int stopped) {
         Optional<String> line =
-                screen.asker()
-                        .flatMap(
-                                asker ->
-                                        asker.ask(
-                                                "You stopped at step %d, \"%s\". Enter to go on there, b to begin again: "
-                                                        .formatted(
-                                                                stopped + 1,
-                                                                lesson.steps()
-                                                                        .get(stopped)
-                                                                        .title())));
+                screen.ask(
+                        "You stopped at step %d, \"%s\". Enter to go on there, b to begin again:"
+                                .formatted(stopped + 1, lesson.steps().get(stopped).title()));
         screen.say("");
         if (line.filter(words -> words.strip().equalsIgnoreCase("b")).isPresent()) {
             return 0;
@@ -161,7 +154,7 @@ final class Walk {
     }
 
     private void paragraph(String words) {
-        ProseText.wrap(words, screen.width()).forEach(screen::say);
+        screen.tell(words);
         screen.say("");
     }
 
@@ -241,9 +234,9 @@ final class Walk {
         }
         for (Ending.Trouble trouble : Ending.troubles(run.outcome())) {
             String where = trouble.line() > 0 ? "Line " + trouble.line() + ": " : "";
-            lines.addAll(ProseText.wrap(where + trouble.words(), screen.width()));
+            lines.add(where + trouble.words());
         }
-        lines.forEach(screen::say);
+        lines.forEach(screen::fold);
         if (!lines.isEmpty()) {
             screen.say("");
         }
@@ -251,8 +244,7 @@ final class Walk {
     }
 
     private void exhibit(Exhibit exhibit) {
-        ProseText.wrap("Figure. " + FigureText.describe(exhibit), screen.width())
-                .forEach(screen::say);
+        screen.tell("Figure. " + FigureText.describe(exhibit));
         if (exhibit instanceof Figure figure) {
             TextPlot.of(figure, screen.width() - INDENT.length(), screen.plainPlots())
                     .forEach(line -> screen.say(INDENT + line));
@@ -280,7 +272,7 @@ final class Walk {
             return;
         }
         screen.say("Checked: %d of %d lines hold. Not yet:".formatted(all - missed.size(), all));
-        missed.forEach(verdict -> screen.say(INDENT + verdict.sentence()));
+        missed.forEach(verdict -> screen.fold(INDENT + verdict.sentence()));
         screen.say("");
     }
 

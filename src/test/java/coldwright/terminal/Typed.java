@@ -26,6 +26,16 @@ final class Typed {
         screen = new Screen(stream(out), stream(err), asker, WIDTH);
     }
 
+    private Typed(int width, Deque<String> left) {
+        PrintStream shown = stream(out);
+        Screen.Asker asker =
+                question -> {
+                    shown.println(question);
+                    return Optional.ofNullable(left.poll());
+                };
+        screen = new Screen(shown, stream(err), Optional.of(asker), width);
+    }
+
     static Typed nobody() {
         return new Typed(Optional.empty());
     }
@@ -34,6 +44,11 @@ final class Typed {
     static Typed somebody(String... lines) {
         Deque<String> left = new ArrayDeque<>(Arrays.asList(lines));
         return new Typed(Optional.of(question -> Optional.ofNullable(left.poll())));
+    }
+
+    /** Somebody at a terminal of a width, whose questions stand in what was shown, a line each. */
+    static Typed at(int width, String... lines) {
+        return new Typed(width, new ArrayDeque<>(Arrays.asList(lines)));
     }
 
     private static PrintStream stream(ByteArrayOutputStream bytes) {

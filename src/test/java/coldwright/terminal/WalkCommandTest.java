@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.workbook.DataFolder;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -97,6 +101,99 @@ class WalkCommandTest {
                 typed.out());
         assertTrue(
                 typed.out().contains("\nYou said: an hour. The answer: ten minutes.\n"),
+                typed.out());
+    }
+
+    /** A lesson whose every sentence is too long for a narrow terminal. */
+    private static final String LONG =
+            """
+            # A lesson with a title that is far too long for a narrow terminal to hold on one line
+
+            ## A step whose title is just as long as that, for somebody liked to write long titles
+
+            ```forecast
+            How does the share of water that is ice fall, from the deepest cold to the first thaw?
+            curve: temperature at the middle of the tub -25 to 0 °C; ice as a share of the water 0 to 100 %
+
+            First slowly, then at once.
+            ```
+
+            ```java
+            System.out.println("  a remark " + "that goes on ".repeat(12));
+            List.of("one long value", "that is made of", "many words in a", "row, more than any", "terminal shows")
+            ```
+
+            ```check
+            List.of("one long value", "that is made of", "many words in a", "row, more than any").size() is 5 within 0
+            ```
+
+            ## Two
+
+            ```forecast
+            Why?
+            - because sugar leaves less and less room for the ice that is to grow from the water
+            - * because the syrup between the crystals has to grow stronger and stronger to stay a liquid
+
+            So it is.
+            ```
+
+            ```java
+            2 + 2
+            ```
+            """;
+
+    @ParameterizedTest
+    @ValueSource(ints = {40, 60, 80, 100})
+    void setsAllButProgramsToTheWidth(int width) throws IOException {
+        Path file = Files.writeString(folder.resolve("long.md"), LONG);
+        DataFolder data = Typed.data();
+        Typed first = Typed.at(width, "", "?", "nonsense", "-20 80; -5 50", "", "b");
+        first.obey(data, "walk", "--trust", file.toString());
+        Typed second = Typed.at(width, "");
+        second.obey(data, "walk", "--trust", file.toString());
+        for (Typed typed : List.of(first, second)) {
+            assertEquals(
+                    List.of(),
+                    typed.out()
+                            .lines()
+                            .filter(line -> line.length() > width)
+                            .filter(line -> !line.matches(" {4}(List|System)\\..*"))
+                            .toList());
+        }
+        String words = first.out().replaceAll("\\s+", " ");
+        assertTrue(
+                words.contains(
+                        "Your answer (points of the curve: temperature at the middle of the tub in"
+                                + " °C, then ice as a share of the water in %, such as −18.75 25;"
+                                + " −12.5 50; −6.25 75; Enter to leave it out, ? for help): "),
+                first.out());
+        assertTrue(words.contains("\"nonsense\" is not points of the curve:"), first.out());
+        assertTrue(words.contains("You said: at −20 °C 80 %, at −5 °C 50 %."), first.out());
+        assertTrue(words.contains("row, more than any\").size(), expected 5"), first.out());
+        assertTrue(second.out().startsWith("A lesson with"), second.out());
+        assertTrue(
+                second.out().replaceAll("\\s+", " ").contains("Enter to go on there, b to begin"),
+                second.out());
+    }
+
+    @Test
+    void whatIsFoldedGoesOnUnderItsBegin() throws IOException {
+        Path file = Files.writeString(folder.resolve("long.md"), LONG);
+        Typed typed = Typed.at(60);
+        typed.obey("walk", "--trust", "--all", file.toString());
+        assertTrue(
+                typed.out()
+                        .contains(
+                                """
+                                  a  because sugar leaves less and less room for the ice
+                                     that is to grow from the water
+                                """),
+                typed.out());
+        assertTrue(
+                typed.out()
+                        .contains(
+                                "\n  a remark that goes on that goes on that goes on that goes\n"
+                                        + "  on that goes on"),
                 typed.out());
     }
 
