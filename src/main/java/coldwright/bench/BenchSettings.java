@@ -24,6 +24,7 @@ public record BenchSettings(
         int figureLimit,
         int pointLimit,
         Duration stopPatience) {
+    /** Checks and copies what is given. */
     public BenchSettings {
         classPath = List.copyOf(classPath);
         imports = List.copyOf(imports);

@@ -29,6 +29,7 @@ public sealed interface Outcome {
      * @param problems what is wrong and where, at least one
      */
     record Rejected(List<Problem> problems) implements Outcome {
+        /** Copies what is given. */
         public Rejected {
             problems = List.copyOf(problems);
         }

@@ -21,6 +21,7 @@ public record Run(
         boolean printedCut,
         List<Exhibit> exhibits,
         Duration elapsed) {
+    /** Copies what is given. */
     public Run {
         exhibits = List.copyOf(exhibits);
     }

@@ -15,6 +15,7 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
     /** An axis that says nothing yet. */
     public static final Axis BLANK = of("", "");
 
+    /** Checks what is given. */
     public Axis {
         Objects.requireNonNull(label, "label");
         Objects.requireNonNull(unit, "unit");

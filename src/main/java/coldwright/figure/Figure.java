@@ -41,6 +41,7 @@ public record Figure(
     /** How many points a line is drawn through when it is given as a function. */
     public static final int POINTS_OF_A_FUNCTION = 200;
 
+    /** Checks and copies what is given. */
     public Figure {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(writtenText, "writtenText");

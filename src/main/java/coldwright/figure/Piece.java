@@ -23,6 +23,7 @@ public sealed interface Piece {
      * @param tint its colour
      */
     record Disc(double x, double y, double radius, Tint tint) implements Piece {
+        /** Checks what is given. */
         public Disc {
             Objects.requireNonNull(tint, "tint");
             finite("x", x);
@@ -47,6 +48,7 @@ public sealed interface Piece {
      * @param tint its colour
      */
     record Outline(Numbers x, Numbers y, Tint tint) implements Piece {
+        /** Checks what is given. */
         public Outline {
             Objects.requireNonNull(tint, "tint");
             if (x.size() != y.size() || x.size() < 3) {
@@ -75,6 +77,7 @@ public sealed interface Piece {
      * @param lower its colour at the lower edge: the same, or another warmth
      */
     record Band(double from, double to, Tint upper, Tint lower) implements Piece {
+        /** Checks what is given. */
         public Band {
             boolean alike = upper.role() == lower.role();
             if (!alike) {
@@ -103,6 +106,7 @@ public sealed interface Piece {
      * @param text a few words
      */
     record Label(double x, double y, String text) implements Piece {
+        /** Checks what is given. */
         public Label {
             Objects.requireNonNull(text, "text");
             finite("x", x);

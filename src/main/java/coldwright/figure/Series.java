@@ -26,6 +26,7 @@ public sealed interface Series {
      * @param y its value
      */
     record Curve(String name, Numbers x, Numbers y) implements Series {
+        /** Checks that all have the same size. */
         public Curve {
             Series.sameSize(name, x, y);
         }
@@ -44,6 +45,7 @@ public sealed interface Series {
      * @param y its value
      */
     record Dots(String name, Numbers x, Numbers y) implements Series {
+        /** Checks that all have the same size. */
         public Dots {
             Series.sameSize(name, x, y);
         }
@@ -63,6 +65,7 @@ public sealed interface Series {
      * @param high the upper line
      */
     record Band(String name, Numbers x, Numbers low, Numbers high) implements Series {
+        /** Checks that all have the same size. */
         public Band {
             Series.sameSize(name, x, low);
             Series.sameSize(name, x, high);
@@ -82,6 +85,7 @@ public sealed interface Series {
      * @param values how high each is
      */
     record Bars(String name, List<String> words, Numbers values) implements Series {
+        /** Checks and copies what is given. */
         public Bars {
             words = List.copyOf(words);
             if (words.size() != values.size()) {

@@ -26,6 +26,7 @@ public record Entry(
         String sentence,
         List<String> parameters,
         String returns) {
+    /** Checks and copies what is given. */
     public Entry {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(owner, "owner");

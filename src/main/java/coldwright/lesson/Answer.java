@@ -11,6 +11,7 @@ public sealed interface Answer {
      * @param right which of them is right, from 0
      */
     record Choice(List<String> choices, int right) implements Answer {
+        /** Copies what is given. */
         public Choice {
             choices = List.copyOf(choices);
         }

@@ -54,6 +54,7 @@ public record JavaNames(
     private static final Set<String> LOOSE_MAKERS =
             Set.of("Arrays", "Collections", "Stream", "IntStream", "DoubleStream", "Optional");
 
+    /** Copies what is given. */
     public JavaNames {
         declared = Set.copyOf(declared);
         mentioned = Set.copyOf(mentioned);

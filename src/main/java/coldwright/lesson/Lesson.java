@@ -25,6 +25,7 @@ public record Lesson(
         List<Step> steps,
         List<Fault> faults,
         String text) {
+    /** Copies what is given. */
     public Lesson {
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);

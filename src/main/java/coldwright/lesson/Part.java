@@ -21,6 +21,7 @@ public sealed interface Part {
      * @param held the numbers in it that the calculator must bear out
      */
     record Prose(int line, List<Node> nodes, List<Held> held) implements Part {
+        /** Copies what is given. */
         public Prose {
             nodes = List.copyOf(nodes);
             held = List.copyOf(held);
@@ -36,6 +37,7 @@ public sealed interface Part {
      * @param held the numbers in it that the calculator must bear out
      */
     record Teacher(int line, List<Node> nodes, List<Held> held) implements Part {
+        /** Copies what is given. */
         public Teacher {
             nodes = List.copyOf(nodes);
             held = List.copyOf(held);
@@ -54,6 +56,7 @@ public sealed interface Part {
      */
     record Snippet(int line, String code, boolean given, List<Dial> dials, String solution)
             implements Part {
+        /** Copies what is given. */
         public Snippet {
             dials = List.copyOf(dials);
         }
@@ -93,6 +96,7 @@ public sealed interface Part {
     record Forecast(
             int line, String question, Answer answer, List<Node> explanation, List<Held> held)
             implements Part {
+        /** Copies what is given. */
         public Forecast {
             explanation = List.copyOf(explanation);
             held = List.copyOf(held);
@@ -118,6 +122,7 @@ public sealed interface Part {
      * @param expectations one for each line of it
      */
     record Check(int line, List<Expectation> expectations) implements Part {
+        /** Checks and copies what is given. */
         public Check {
             expectations = List.copyOf(expectations);
         }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param parts what stands under it, in order
  */
 public record Step(String title, int line, List<Part> parts) {
+    /** Copies what is given. */
     public Step {
         parts = List.copyOf(parts);
     }

@@ -14,6 +14,7 @@ public record Sheet(int width, int height, Look look) {
     private static final int MOST = 16_384;
     private static final long MOST_PIXELS = 100_000_000;
 
+    /** Checks what is given. */
     public Sheet {
         check("width", width);
         check("height", height);
@@ -36,6 +37,7 @@ public record Sheet(int width, int height, Look look) {
         /** One pixel to a pixel, in a type that reads well on a screen. */
         public static final Look PLAIN = new Look(1, 13, Ground.LIGHT);
 
+        /** Checks what is given. */
         public Look {
             if (!(screenScale >= 0.5 && screenScale <= 4)) {
                 throw new IllegalArgumentException(

@@ -13,6 +13,7 @@ public record Span(double from, double to) {
     /** The part of a value that its double can still be trusted to tell apart on a screen. */
     private static final double FINEST = 1e-9;
 
+    /** Checks what is given. */
     public Span {
         if (!(from < to) || to - from == Double.POSITIVE_INFINITY) {
             throw new IllegalArgumentException(

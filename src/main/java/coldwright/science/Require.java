@@ -67,6 +67,16 @@ public final class Require {
     }
 
     /**
+     * Writes a number as a sentence would, to one decimal.
+     *
+     * @param value any number
+     * @return such as {@code −2.6}
+     */
+    public static String spokenToTenth(double value) {
+        return spoken(Math.round(value * 10) / 10.0);
+    }
+
+    /**
      * Writes a number as a sentence would: no needless decimals, a real minus sign.
      *
      * @param value any number

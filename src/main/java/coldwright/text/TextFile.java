@@ -23,6 +23,7 @@ import java.util.Optional;
 public record TextFile(Optional<String> text, List<TextFault> faults) {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
+    /** Copies what is given. */
     public TextFile {
         faults = List.copyOf(faults);
     }

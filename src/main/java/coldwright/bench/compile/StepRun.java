@@ -12,6 +12,7 @@ import java.util.Map;
  * @param numbers variables to set instead of running their declarations, by statement
  */
 public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers) {
+    /** Copies what is given. */
     public StepRun {
         numbers = Map.copyOf(numbers);
     }

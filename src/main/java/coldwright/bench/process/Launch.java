@@ -27,6 +27,7 @@ public record Launch(List<Path> classPath, int heapMb, int pointLimit) {
     private static final Set<String> KEPT_ENVIRONMENT =
             Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "windir");
 
+    /** Copies what is given. */
     public Launch {
         classPath = List.copyOf(classPath);
     }

@@ -23,6 +23,7 @@ public sealed interface Answer {
      * @param thrown what was thrown, then its causes; at least one
      */
     record Failed(int order, List<Thrown> thrown) implements Answer {
+        /** Copies what is given. */
         public Failed {
             thrown = List.copyOf(thrown);
         }

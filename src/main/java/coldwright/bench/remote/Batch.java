@@ -19,6 +19,7 @@ public record Batch(int number, List<Order> orders) {
     private static final int ASSIGN = 4;
     private static final int LISTEN = 5;
 
+    /** Copies what is given. */
     public Batch {
         orders = List.copyOf(orders);
     }

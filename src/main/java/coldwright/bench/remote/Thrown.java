@@ -20,6 +20,7 @@ public record Thrown(String className, String message, List<StackTraceElement> t
     private static final int MOST_CAUSES = 8;
     private static final int MOST_MESSAGE = 2_000;
 
+    /** Copies what is given. */
     public Thrown {
         trace = List.copyOf(trace);
     }

@@ -165,7 +165,11 @@ public final class Came {
         return everFinished.getReadOnlyProperty();
     }
 
-    /** What it drew, in order. A run that failed leaves the former figures where they are. */
+    /**
+     * What it drew. A run that failed leaves the former figures where they are.
+     *
+     * @return in order
+     */
     public ObservableList<Drawn> drawn() {
         return drawn;
     }

@@ -25,6 +25,7 @@ public record DataTable(List<String> columns, List<List<String>> rows) {
     /** How much finer than the width of a column its numbers are set. */
     private static final double FINENESS = 2000;
 
+    /** Copies what is given. */
     public DataTable {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);

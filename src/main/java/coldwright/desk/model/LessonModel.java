@@ -140,7 +140,11 @@ public final class LessonModel {
         steps.forEach(StepModel::reset);
     }
 
-    /** Does something whenever what is worth keeping has changed. */
+    /**
+     * Does something whenever what is worth keeping has changed.
+     *
+     * @param action what
+     */
     public void whenChanged(Runnable action) {
         opening.whenChanged(action);
         steps.forEach(step -> step.whenChanged(action));

@@ -35,6 +35,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     private static final int MOST_ROUNDS = 25;
     private static final double STILL = 1e-7;
 
+    /** Checks and copies what is given. */
     public Balance {
         Require.positive("totalG", totalG, "g");
         choices = List.copyOf(choices);

@@ -14,6 +14,7 @@ import java.util.List;
  *     targets back
  */
 public record Balanced(Mix mix, List<Shortfall> shortfalls, List<Ingredient> atLimit) {
+    /** Copies what is given. */
     public Balanced {
         shortfalls = List.copyOf(shortfalls);
         atLimit = List.copyOf(atLimit);

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param mostG no more than this, g; infinite for no limit
  */
 public record Choice(Ingredient ingredient, double leastG, double mostG) {
+    /** Checks what is given. */
     public Choice {
         Objects.requireNonNull(ingredient, "ingredient");
         Require.notNegative("the least of " + ingredient.name(), leastG, "g");

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
  * @param after the batch with the changes
  */
 public record Mend(Wish wish, List<Change> changes, Mix before, Mix after) {
+    /** Copies what is given. */
     public Mend {
         changes = List.copyOf(changes);
     }

@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param value what it shall be, in the trait's unit
  */
 public record Target(Trait trait, double value) {
+    /** Checks what is given. */
     public Target {
         Objects.requireNonNull(trait, "trait");
         if (!Double.isFinite(value)) {

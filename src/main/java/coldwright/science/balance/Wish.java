@@ -30,6 +30,7 @@ public record Wish(
     /** How close a kept trait must stay, in its own unit. */
     private static final double KEPT = 0.5;
 
+    /** Checks what is given. */
     public Wish {
         Objects.requireNonNull(words, "words");
         Objects.requireNonNull(trait, "trait");

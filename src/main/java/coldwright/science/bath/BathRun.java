@@ -32,27 +32,47 @@ public final class BathRun {
         heatJ += batchJ + room;
     }
 
-    /** Temperature now. @return °C */
+    /**
+     * Temperature now.
+     *
+     * @return °C
+     */
     public double temperatureC() {
         return curve.temperatureC(heatJ);
     }
 
-    /** Ice left. @return g */
+    /**
+     * Ice left.
+     *
+     * @return g
+     */
     public double iceG() {
         return curve.iceG(heatJ);
     }
 
-    /** Salt undissolved. @return g */
+    /**
+     * Salt undissolved.
+     *
+     * @return g
+     */
     public double looseSaltG() {
         return curve.looseSaltG(heatJ);
     }
 
-    /** Heat taken from the batch so far. @return J */
+    /**
+     * Heat taken from the batch so far.
+     *
+     * @return J
+     */
     public double fromBatchJ() {
         return fromBatchJ;
     }
 
-    /** Heat taken from the room so far. @return J */
+    /**
+     * Heat taken from the room so far.
+     *
+     * @return J
+     */
     public double fromRoomJ() {
         return fromRoomJ;
     }

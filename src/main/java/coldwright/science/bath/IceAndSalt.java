@@ -5,7 +5,6 @@ import coldwright.science.Temperature;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -31,12 +30,6 @@ public final class IceAndSalt {
 
     /** Heap of crushed ice, kg/L (judgement; cubes 0.55 to 0.6). */
     private static final double HEAP_KG_PER_L = 0.55;
-
-    /** Salt much beyond this lies undissolved to the end, % of ice and salt. */
-    private static final double PLENTY_PERCENT = Brine.EUTECTIC_SALT_PERCENT;
-
-    /** A bath that ends warmer than this freezes slowly, °C (judgement). */
-    private static final double WEAK_C = -10;
 
     private final double iceG;
     private final double saltG;
@@ -138,22 +131,38 @@ public final class IceAndSalt {
         return new double[] {iceG, saltG, waterG};
     }
 
-    /** Ice put in. @return g */
+    /**
+     * Ice put in.
+     *
+     * @return g
+     */
     public double iceG() {
         return iceG;
     }
 
-    /** Salt put in. @return g */
+    /**
+     * Salt put in.
+     *
+     * @return g
+     */
     public double saltG() {
         return saltG;
     }
 
-    /** Room. @return °C */
+    /**
+     * Room.
+     *
+     * @return °C
+     */
     public double roomC() {
         return roomC;
     }
 
-    /** What it stands in. @return the vessel */
+    /**
+     * What it stands in.
+     *
+     * @return the vessel
+     */
     public Vessel vessel() {
         return vessel;
     }
@@ -167,17 +176,29 @@ public final class IceAndSalt {
         return 100 * saltG / (iceG + saltG + waterG);
     }
 
-    /** Temperature it settles at by itself. @return °C, never below −21.1 unless the ice is */
+    /**
+     * Temperature it settles at by itself.
+     *
+     * @return °C, never below −21.1 unless the ice is
+     */
     public double startC() {
         return curve.temperatureC(startHeatJ());
     }
 
-    /** Temperature at which the last ice melts. @return °C */
+    /**
+     * Temperature at which the last ice melts.
+     *
+     * @return °C
+     */
     public double lastIceC() {
         return curve.temperatureC(curve.heatWhenMeltedJ());
     }
 
-    /** Heat that it takes up until the last ice melts. @return J */
+    /**
+     * Heat that it takes up until the last ice melts.
+     *
+     * @return J
+     */
     public double heatUntilMeltedJ() {
         return Math.max(0, curve.heatWhenMeltedJ() - startHeatJ());
     }
@@ -261,35 +282,27 @@ public final class IceAndSalt {
         return minutes;
     }
 
-    /** What to mind. @return remarks, empty if none */
-    public List<String> remarks() {
-        List<String> remarks = new ArrayList<>();
-        double share = 100 * saltG / (iceG + saltG);
-        if (saltG == 0) {
-            remarks.add("no salt: the bath stays at 0 °C, where no mix with sugar in it freezes");
-        } else if (saltPercentWhenMelted() > PLENTY_PERCENT) {
-            double spare = saltG - (iceG + waterG) * PLENTY_PERCENT / (100 - PLENTY_PERCENT);
-            remarks.add(
-                    "too much salt: about %s g lies undissolved while there is ice, and makes the bath no colder than −21.1 °C"
-                            .formatted(Require.spoken(Math.rint(spare))));
-        } else if (lastIceC() > WEAK_C) {
-            remarks.add(
-                    "little salt (%s %% of ice and salt): as the ice melts the bath warms to %s °C; three to five times as much ice as salt by mass keeps it colder"
-                            .formatted(round(share), round(lastIceC())));
-        }
-        if (iceC < -2 && waterG == 0) {
-            remarks.add(
-                    "lumps straight from the freezer are dry and take salt slowly: a splash of water and a stir start the bath");
-        }
-        return List.copyOf(remarks);
+    double waterG() {
+        return waterG;
     }
 
-    private static String round(double value) {
-        return Require.spoken(Math.round(value * 10) / 10.0);
+    double iceC() {
+        return iceC;
+    }
+
+    /**
+     * What to mind.
+     *
+     * @return remarks, empty if none
+     */
+    public List<String> remarks() {
+        return BathRemarks.of(this);
     }
 
     @Override
     public String toString() {
-        return "ice %s g, salt %s g in %s".formatted(round(iceG), round(saltG), vessel.words());
+        return "ice %s g, salt %s g in %s"
+                .formatted(
+                        Require.spokenToTenth(iceG), Require.spokenToTenth(saltG), vessel.words());
     }
 }

@@ -24,12 +24,20 @@ public enum Vessel {
         this.words = words;
     }
 
-    /** Heat that comes through. @return W/(m²·K) */
+    /**
+     * Heat that comes through.
+     *
+     * @return W/(m²·K)
+     */
     public double coefficientWPerM2K() {
         return coefficientWPerM2K;
     }
 
-    /** In plain words. @return such as {@code a cooler box} */
+    /**
+     * In plain words.
+     *
+     * @return such as {@code a cooler box}
+     */
     public String words() {
         return words;
     }

@@ -32,6 +32,7 @@ public record Situation(
     /** Where ice cream is scooped, °C (from memory: −15 to −12 °C in shops). */
     public static final double SERVING_C = -12;
 
+    /** Checks what is given. */
     public Situation {
         Objects.requireNonNull(mix, "mix");
         Temperature.require("coldC", coldC);

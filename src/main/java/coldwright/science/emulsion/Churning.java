@@ -131,7 +131,11 @@ public record Churning(
                         Math.round(clumped.high()));
     }
 
-    /** What drives it, strongest first. @return sentences */
+    /**
+     * What drives it, strongest first.
+     *
+     * @return sentences
+     */
     public List<String> reasons() {
         List<String> reasons = new ArrayList<>();
         Band solid = MilkFat.solidPercent(temperatureC);
@@ -141,7 +145,7 @@ public record Churning(
         reasons.add(
                 "fat makes up %s %% of the volume, so globules meet %s"
                         .formatted(
-                                Require.spoken(Math.round(fatVolumePercent * 10) / 10.0),
+                                Require.spokenToTenth(fatVolumePercent),
                                 fatVolumePercent > 20 ? "often" : "seldom"));
         reasons.add(
                 homogenised
@@ -192,7 +196,11 @@ public record Churning(
             this.shearPerS = shearPerS;
         }
 
-        /** Shear rate. @return 1/s */
+        /**
+         * Shear rate.
+         *
+         * @return 1/s
+         */
         public double shearPerS() {
             return shearPerS;
         }

@@ -29,7 +29,11 @@ public record Creaming(Serum serum, double fatVolumePercent) {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
     }
 
-    /** Whole milk. @return creaming in it */
+    /**
+     * Whole milk.
+     *
+     * @return creaming in it
+     */
     public static Creaming inMilk() {
         return new Creaming(new Serum(DEEN_GAP_KG_PER_M3, MILK_MPAS), MILK_FAT_VOLUME_PERCENT);
     }

@@ -48,17 +48,29 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
         return 6 / (FAT_KG_PER_M3 * sizes.sauterDiameterUm() * 1e-6) / 1000;
     }
 
-    /** Skin of all the fat. @return m² per 100 g of mix */
+    /**
+     * Skin of all the fat.
+     *
+     * @return m² per 100 g of mix
+     */
     public double m2Per100g() {
         return m2PerGFat(sizes) * mix.fatPercent();
     }
 
-    /** Protein that a full skin takes up. @return mg per g of fat */
+    /**
+     * Protein that a full skin takes up.
+     *
+     * @return mg per g of fat
+     */
     public Band proteinMgPerGFat() {
         return PROTEIN_MG_PER_M2.times(m2PerGFat(sizes));
     }
 
-    /** Protein that a full skin takes up. @return % of the mix by mass */
+    /**
+     * Protein that a full skin takes up.
+     *
+     * @return % of the mix by mass
+     */
     public Band proteinNeededPercent() {
         return proteinMgPerGFat().times(mix.fatPercent() / 1000);
     }

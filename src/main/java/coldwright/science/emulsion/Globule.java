@@ -9,7 +9,11 @@ package coldwright.science.emulsion;
  * @param clumped whether it has stuck to others
  */
 public record Globule(double xUm, double yUm, double radiusUm, boolean clumped) {
-    /** Its fat. @return µm³ */
+    /**
+     * Its fat.
+     *
+     * @return µm³
+     */
     public double volumeUm3() {
         return 4 * Math.PI / 3 * radiusUm * radiusUm * radiusUm;
     }

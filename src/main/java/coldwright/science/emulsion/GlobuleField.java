@@ -95,24 +95,40 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
         return mix.fatPercent() / FatSurface.FAT_KG_PER_M3 * 1000 * mix.densityKgPerL();
     }
 
-    /** Fat of all the globules, of what is in focus. @return % by volume */
+    /**
+     * Fat of all the globules, of what is in focus.
+     *
+     * @return % by volume
+     */
     public double fatVolumePercent() {
         return 100 * fatUm3() / slide.volumeUm3();
     }
 
-    /** Fat that has clumped. @return % of the fat, 0 without fat */
+    /**
+     * Fat that has clumped.
+     *
+     * @return % of the fat, 0 without fat
+     */
     public double clumpedPercent() {
         double clumped =
                 globules.stream().filter(Globule::clumped).mapToDouble(Globule::volumeUm3).sum();
         return globules.isEmpty() ? 0 : 100 * clumped / fatUm3();
     }
 
-    /** Mean diameter of the globules. @return µm, not a number without globules */
+    /**
+     * Mean diameter of the globules.
+     *
+     * @return µm, not a number without globules
+     */
     public double numberMeanUm() {
         return globules.stream().mapToDouble(g -> 2 * g.radiusUm()).average().orElse(Double.NaN);
     }
 
-    /** Sauter diameter of the globules. @return µm, not a number without globules */
+    /**
+     * Sauter diameter of the globules.
+     *
+     * @return µm, not a number without globules
+     */
     public double sauterDiameterUm() {
         double cubes = 0;
         double squares = 0;

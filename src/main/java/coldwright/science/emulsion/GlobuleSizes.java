@@ -49,17 +49,29 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
         return new GlobuleSizes(HOMOGENISED_SAUTER_UM, HOMOGENISED_SPREAD);
     }
 
-    /** Half of the globules are smaller. @return µm */
+    /**
+     * Half of the globules are smaller.
+     *
+     * @return µm
+     */
     public double numberMedianUm() {
         return sauterDiameterUm * Math.exp(-2.5 * logSpread * logSpread);
     }
 
-    /** Mean of all globules. @return µm */
+    /**
+     * Mean of all globules.
+     *
+     * @return µm
+     */
     public double numberMeanUm() {
         return numberMedianUm() * Math.exp(0.5 * logSpread * logSpread);
     }
 
-    /** Half of the fat is in smaller globules. @return µm */
+    /**
+     * Half of the fat is in smaller globules.
+     *
+     * @return µm
+     */
     public double volumeMedianUm() {
         return sauterDiameterUm * Math.exp(0.5 * logSpread * logSpread);
     }

@@ -20,7 +20,11 @@ public record Slide(double widthUm, double heightUm, double depthUm) {
         Require.within("depthUm", depthUm, new Require.Range(0.1, 500, "µm"));
     }
 
-    /** What is in focus. @return µm³ */
+    /**
+     * What is in focus.
+     *
+     * @return µm³
+     */
     public double volumeUm3() {
         return widthUm * heightUm * depthUm;
     }

@@ -43,7 +43,11 @@ public record BagSection(
      * @param filmMm thickness of the film of brine outside, mm
      */
     public record Depth(double contentMm, double wallMm, double filmMm) {
-        /** From the middle to the bath. @return mm */
+        /**
+         * From the middle to the bath.
+         *
+         * @return mm
+         */
         public double bathMm() {
             return contentMm + wallMm + filmMm;
         }
@@ -158,12 +162,20 @@ public record BagSection(
         return bathC();
     }
 
-    /** Temperature in the middle. @return °C */
+    /**
+     * Temperature in the middle.
+     *
+     * @return °C
+     */
     public double middleC() {
         return points.get(0).temperatureC();
     }
 
-    /** Temperature of the bath. @return °C */
+    /**
+     * Temperature of the bath.
+     *
+     * @return °C
+     */
     public double bathC() {
         return points.get(points.size() - 1).temperatureC();
     }

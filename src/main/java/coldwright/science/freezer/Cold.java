@@ -6,34 +6,65 @@ import coldwright.science.bath.IceAndSalt;
 
 /** Where the cold comes from: a freezer, a refrigerated wall, a bath of ice and salt. */
 public sealed interface Cold {
-    /** What lies against the wall. @return the film */
+    /**
+     * What lies against the wall.
+     *
+     * @return the film
+     */
     Film film();
 
-    /** In plain words. @return such as {@code a freezer at −18 °C} */
+    /**
+     * In plain words.
+     *
+     * @return such as {@code a freezer at −18 °C}
+     */
     String words();
 
     /**
-     * The most heat that it can take. @return W; infinite where nothing but the films sets a limit
+     * The most heat that it can take.
+     *
+     * @return W; infinite where nothing but the films sets a limit
      */
     default double mostW() {
         return Double.POSITIVE_INFINITY;
     }
 
-    /** Starts the clock. */
+    /**
+     * Starts the clock.
+     *
+     * @return the cold as it stands at the start
+     */
     Run start();
 
     /** A source of cold in time. */
     interface Run {
-        /** Temperature now, °C. */
+        /**
+         * Temperature now.
+         *
+         * @return °C
+         */
         double temperatureC();
 
-        /** Lets time pass, s, with heat from the batch, J. */
+        /**
+         * Lets time pass.
+         *
+         * @param seconds how long, s
+         * @param batchJ heat that the batch gives off meanwhile, J
+         */
         void pass(double seconds, double batchJ);
 
-        /** Ice left in the bath, g; not a number if there is no bath. */
+        /**
+         * Ice left in the bath.
+         *
+         * @return g; not a number if there is no bath
+         */
         double iceG();
 
-        /** Heat that the room has brought so far, J; zero if there is no bath. */
+        /**
+         * Heat that the room has brought so far.
+         *
+         * @return J; zero if there is no bath
+         */
         double fromRoomJ();
     }
 

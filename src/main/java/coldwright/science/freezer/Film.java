@@ -47,7 +47,11 @@ public enum Film {
         return reading == Reading.SLOW ? least : most;
     }
 
-    /** In plain words. @return such as {@code still air} */
+    /**
+     * In plain words.
+     *
+     * @return such as {@code still air}
+     */
     public String words() {
         return words;
     }

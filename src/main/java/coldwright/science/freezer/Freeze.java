@@ -207,32 +207,56 @@ public final class Freeze {
         return curve;
     }
 
-    /** Mass of the batch. @return g */
+    /**
+     * Mass of the batch.
+     *
+     * @return g
+     */
     public double massG() {
         return massG;
     }
 
-    /** Temperature of the mix. @return °C */
+    /**
+     * Temperature of the mix.
+     *
+     * @return °C
+     */
     public double startC() {
         return startC;
     }
 
-    /** What the batch is in. @return bag, tub or churn */
+    /**
+     * What the batch is in.
+     *
+     * @return bag, tub or churn
+     */
     public Holder holder() {
         return holder;
     }
 
-    /** Where the cold comes from. @return the cold */
+    /**
+     * Where the cold comes from.
+     *
+     * @return the cold
+     */
     public Cold cold() {
         return cold;
     }
 
-    /** How the batch is moved. @return the motion */
+    /**
+     * How the batch is moved.
+     *
+     * @return the motion
+     */
     public Motion motion() {
         return motion;
     }
 
-    /** Where it hardens once it is soft-serve. @return the freezer */
+    /**
+     * Where it hardens once it is soft-serve.
+     *
+     * @return the freezer
+     */
     public Cold hardening() {
         return hardening;
     }

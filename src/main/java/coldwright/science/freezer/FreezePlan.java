@@ -108,22 +108,38 @@ public final class FreezePlan {
         return minutesTo(stage) >= 0;
     }
 
-    /** Time until it begins to thicken. @return minutes; not a number if never */
+    /**
+     * Time until it begins to thicken.
+     *
+     * @return minutes; not a number if never
+     */
     public double minutesToThicken() {
         return minutesTo(Stage.THICKENS);
     }
 
-    /** Time to soft-serve. @return minutes; not a number if never */
+    /**
+     * Time to soft-serve.
+     *
+     * @return minutes; not a number if never
+     */
     public double minutesToSoftServe() {
         return minutesTo(Stage.SOFT_SERVE);
     }
 
-    /** Time until it can be scooped. @return minutes; not a number if never */
+    /**
+     * Time until it can be scooped.
+     *
+     * @return minutes; not a number if never
+     */
     public double minutesToScoop() {
         return minutesTo(Stage.SCOOP);
     }
 
-    /** Time until it is hard. @return minutes; not a number if never */
+    /**
+     * Time until it is hard.
+     *
+     * @return minutes; not a number if never
+     */
     public double minutesToHard() {
         return minutesTo(Stage.HARD);
     }
@@ -146,7 +162,11 @@ public final class FreezePlan {
      */
     public record Between(double least, double most) {}
 
-    /** How the batch stands from step to step. @return moments, the first at the start */
+    /**
+     * How the batch stands from step to step.
+     *
+     * @return moments, the first at the start
+     */
     public List<Moment> course() {
         return List.copyOf(likely().course());
     }
@@ -161,24 +181,38 @@ public final class FreezePlan {
         return List.copyOf(march(reading).course());
     }
 
-    /** When a batch that is shaken now and then is to be shaken. @return minutes since the start */
+    /**
+     * When a batch that is shaken now and then is to be shaken.
+     *
+     * @return minutes since the start
+     */
     public List<Double> shakeAtMinutes() {
         return likely().stirredMinutes();
     }
 
     /**
-     * Heat that bath or freezer takes until soft-serve, or for a still batch to the end. @return kJ
+     * Heat that bath or freezer takes until soft-serve, or for a still batch to the end.
+     *
+     * @return kJ
      */
     public double heatRemovedKJ() {
         return likely().firstJPerG() * freeze.massG() / 1000;
     }
 
-    /** Heat that the room brings to the bath in that time. @return kJ, zero without a bath */
+    /**
+     * Heat that the room brings to the bath in that time.
+     *
+     * @return kJ, zero without a bath
+     */
     public double heatFromRoomKJ() {
         return likely().roomJ() / 1000;
     }
 
-    /** Volume of the batch. @return L */
+    /**
+     * Volume of the batch.
+     *
+     * @return L
+     */
     public double volumeL() {
         return likely().volumeL();
     }
@@ -193,7 +227,11 @@ public final class FreezePlan {
         return BathNeed.of(freeze, minutesToSoftServe());
     }
 
-    /** What to mind. @return sentences */
+    /**
+     * What to mind.
+     *
+     * @return sentences
+     */
     public List<String> remarks() {
         return FreezeRemarks.of(freeze, this, likely());
     }
@@ -202,7 +240,11 @@ public final class FreezePlan {
         return freeze.curve();
     }
 
-    /** How it was to be frozen. @return the way */
+    /**
+     * How it was to be frozen.
+     *
+     * @return the way
+     */
     public Freeze freeze() {
         return freeze;
     }

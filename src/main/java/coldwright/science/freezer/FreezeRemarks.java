@@ -47,7 +47,7 @@ final class FreezeRemarks {
         if (count > 1) {
             remarks.add(
                     "the batch of %s L is shared among %s: each freezes as one does"
-                            .formatted(tenth(plan.volumeL()), count));
+                            .formatted(Require.spokenToTenth(plan.volumeL()), count));
         }
         schedule(freeze, plan, remarks);
         if (plan.reaches(Stage.SOFT_SERVE) && !plan.reaches(Stage.HARD)) {
@@ -83,7 +83,7 @@ final class FreezeRemarks {
         Moment last = plan.course().get(plan.course().size() - 1);
         return "it stays soft in the freezer: at %s °C %s %% of its water is ice, and %s %% makes a scoop"
                 .formatted(
-                        tenth(last.middleC()),
+                        Require.spokenToTenth(last.middleC()),
                         whole(last.icePercent()),
                         whole(Stage.SCOOP.icePercent()));
     }
@@ -97,19 +97,15 @@ final class FreezeRemarks {
             String where =
                     Double.isNaN(half)
                             ? "below %s °C".formatted(whole(table.coldestC()))
-                            : "at %s °C".formatted(tenth(table.temperatureC(half)));
+                            : "at %s °C".formatted(Require.spokenToTenth(table.temperatureC(half)));
             return "it stays liquid or slush: half its water would be ice only %s, and the cold is at %s °C, where %s %% is: less alcohol, sugar or salt, or more cold"
-                    .formatted(where, tenth(endC), whole(ice));
+                    .formatted(where, Require.spokenToTenth(endC), whole(ice));
         }
         return "soft-serve is not reached in the time that was reckoned; the cold ends at %s °C: a thinner batch, more motion or more cold"
-                .formatted(tenth(endC));
+                .formatted(Require.spokenToTenth(endC));
     }
 
     private static String whole(double value) {
         return Require.spoken(Math.rint(value));
-    }
-
-    private static String tenth(double value) {
-        return Require.spoken(Math.round(value * 10) / 10.0);
     }
 }

@@ -7,7 +7,11 @@ import coldwright.science.Require;
  * half times the width is shared among several.
  */
 public sealed interface Holder {
-    /** The wall between batch and cold. @return the wall */
+    /**
+     * The wall between batch and cold.
+     *
+     * @return the wall
+     */
     Wall wall();
 
     /**
@@ -18,7 +22,11 @@ public sealed interface Holder {
      */
     Shape shape(double volumeL);
 
-    /** In plain words. @return such as {@code a bag 20 mm thick} */
+    /**
+     * In plain words.
+     *
+     * @return such as {@code a bag 20 mm thick}
+     */
     String words();
 
     /**

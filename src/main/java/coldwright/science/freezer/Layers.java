@@ -175,7 +175,11 @@ public final class Layers {
         return largest;
     }
 
-    /** Mean enthalpy. @return J/g */
+    /**
+     * Mean enthalpy.
+     *
+     * @return J/g
+     */
     public double meanEnthalpyJPerG() {
         double sum = 0;
         for (int i = 0; i <= last; i++) {
@@ -184,7 +188,11 @@ public final class Layers {
         return sum / whole;
     }
 
-    /** Mean ice. @return % of the water */
+    /**
+     * Mean ice.
+     *
+     * @return % of the water
+     */
     public double meanIcePercent() {
         double sum = 0;
         for (int i = 0; i <= last; i++) {
@@ -193,17 +201,29 @@ public final class Layers {
         return Math.min(100, sum / whole);
     }
 
-    /** Temperature in the middle. @return °C */
+    /**
+     * Temperature in the middle.
+     *
+     * @return °C
+     */
     public double middleC() {
         return table.temperatureC(enthalpy[0]);
     }
 
-    /** Temperature of the surface. @return °C */
+    /**
+     * Temperature of the surface.
+     *
+     * @return °C
+     */
     public double surfaceC() {
         return table.temperatureC(enthalpy[last]);
     }
 
-    /** Temperatures from the middle to the surface. @return °C, one more than there are layers */
+    /**
+     * Temperatures from the middle to the surface.
+     *
+     * @return °C, one more than there are layers
+     */
     double[] profileC() {
         return Arrays.stream(enthalpy).map(table::temperatureC).toArray();
     }

@@ -23,45 +23,75 @@ public final class Moment {
         this.bathIceG = bathIceG;
     }
 
-    /** Time since the start. @return minutes */
+    /**
+     * Time since the start.
+     *
+     * @return minutes
+     */
     public double minute() {
         return minute;
     }
 
-    /** Mean ice. @return % of the water */
+    /**
+     * Mean ice.
+     *
+     * @return % of the water
+     */
     public double icePercent() {
         return icePercent;
     }
 
-    /** Temperature in the middle; of the whole while it is moved. @return °C */
+    /**
+     * Temperature in the middle; of the whole while it is moved.
+     *
+     * @return °C
+     */
     public double middleC() {
         return temperaturesC[0];
     }
 
-    /** Temperature of the content at the wall. @return °C */
+    /**
+     * Temperature of the content at the wall.
+     *
+     * @return °C
+     */
     public double wallC() {
         return temperaturesC[temperaturesC.length - 2];
     }
 
     /**
      * Temperatures of the content, evenly spaced from the middle to the wall while it lies still;
-     * of the whole and at the wall while it is moved. @return °C, two or more
+     * of the whole and at the wall while it is moved.
+     *
+     * @return °C, two or more
      */
     double[] insideC() {
         return Arrays.copyOf(temperaturesC, temperaturesC.length - 1);
     }
 
-    /** Temperature of bath or freezer. @return °C */
+    /**
+     * Temperature of bath or freezer.
+     *
+     * @return °C
+     */
     public double coldC() {
         return temperaturesC[temperaturesC.length - 1];
     }
 
-    /** Heat through the wall. @return W/m² */
+    /**
+     * Heat through the wall.
+     *
+     * @return W/m²
+     */
     public double fluxWPerM2() {
         return fluxWPerM2;
     }
 
-    /** Ice left in the bath. @return g, or not a number without a bath */
+    /**
+     * Ice left in the bath.
+     *
+     * @return g, or not a number without a bath
+     */
     public double bathIceG() {
         return bathIceG;
     }

@@ -22,13 +22,19 @@ public enum Stage {
         this.icePercent = icePercent;
     }
 
-    /** In plain words. @return such as {@code soft-serve} */
+    /**
+     * In plain words.
+     *
+     * @return such as {@code soft-serve}
+     */
     public String words() {
         return words;
     }
 
     /**
-     * Mean ice at which it is reached; above 100 where temperature decides. @return % of the water
+     * Mean ice at which it is reached; above 100 where temperature decides.
+     *
+     * @return % of the water
      */
     double icePercent() {
         return icePercent;

@@ -58,12 +58,20 @@ public final class StefanNeumann {
         }
     }
 
-    /** Sensible against latent heat, St. @return a pure number */
+    /**
+     * Sensible against latent heat, St.
+     *
+     * @return a pure number
+     */
     public double stefanNumber() {
         return stefan;
     }
 
-    /** The root λ. @return a pure number */
+    /**
+     * The root λ.
+     *
+     * @return a pure number
+     */
     public double lambda() {
         return lambda;
     }

@@ -129,12 +129,20 @@ public record Wafer(Composition composition, double thicknessMm) {
         return new Wafer(moist, thicknessMm);
     }
 
-    /** Water. @return % by mass */
+    /**
+     * Water.
+     *
+     * @return % by mass
+     */
     public double waterPercent() {
         return composition.percent(WATER);
     }
 
-    /** Sugars of all kinds. @return % by mass */
+    /**
+     * Sugars of all kinds.
+     *
+     * @return % by mass
+     */
     public double sugarPercent() {
         return composition.percent(Component.Kind.SUGAR);
     }

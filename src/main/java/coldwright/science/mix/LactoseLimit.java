@@ -64,8 +64,8 @@ public record LactoseLimit(
     public String verdict() {
         return "milk solids not fat are %s %%; the trade allows %s %% in this mix before lactose turns sandy in store%s"
                 .formatted(
-                        Require.spoken(Math.round(milkSolidsNotFatPercent * 10) / 10.0),
-                        Require.spoken(Math.round(milkSolidsNotFatLimitPercent * 10) / 10.0),
+                        Require.spokenToTenth(milkSolidsNotFatPercent),
+                        Require.spokenToTenth(milkSolidsNotFatLimitPercent),
                         sandyInStore() ? ": use less milk or whey powder" : "");
     }
 }

@@ -120,19 +120,27 @@ public enum Firmness {
         if (firmEnd > 99) {
             throw new IllegalArgumentException(
                     "waterPercent is %s; it must be above 47 %% for ice enough to scoop: this mix stays soft at any cold"
-                            .formatted(Require.spoken(Math.round(water * 10) / 10.0)));
+                            .formatted(Require.spokenToTenth(water)));
         }
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);
         return new Band(cold, (warm + cold) / 2, warm);
     }
 
-    /** In a cook's words. @return such as {@code scoopable} */
+    /**
+     * In a cook's words.
+     *
+     * @return such as {@code scoopable}
+     */
     public String words() {
         return words;
     }
 
-    /** Most ice of this class, at the water of an ordinary ice cream. @return % of the whole mix */
+    /**
+     * Most ice of this class, at the water of an ordinary ice cream.
+     *
+     * @return % of the whole mix
+     */
     public double upToIcePercent() {
         return Math.min(100, upToPercentOfWater * ORDINARY_WATER_PERCENT / 100);
     }

@@ -39,7 +39,11 @@ public record Overrun(double percent) {
         return new Overrun(100 * (mixG - productG) / productG);
     }
 
-    /** Air by volume. @return % of the product */
+    /**
+     * Air by volume.
+     *
+     * @return % of the product
+     */
     public double airPercent() {
         return 100 * percent / (100 + percent);
     }
@@ -120,7 +124,11 @@ public record Overrun(double percent) {
             this.percent = percent;
         }
 
-        /** Usual overrun. @return % */
+        /**
+         * Usual overrun.
+         *
+         * @return %
+         */
         public Band percent() {
             return percent;
         }

@@ -56,12 +56,20 @@ public enum Richness {
         return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
     }
 
-    /** In a cook's words. @return such as {@code moderate, like gelato} */
+    /**
+     * In a cook's words.
+     *
+     * @return such as {@code moderate, like gelato}
+     */
     public String words() {
         return words;
     }
 
-    /** Most fat of this class. @return % by mass */
+    /**
+     * Most fat of this class.
+     *
+     * @return % by mass
+     */
     public double upToFatPercent() {
         return upToFatPercent;
     }

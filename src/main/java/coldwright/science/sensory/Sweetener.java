@@ -35,12 +35,20 @@ public enum Sweetener {
         this.relativeSweetness = relativeSweetness;
     }
 
-    /** What it is in a composition. @return the component */
+    /**
+     * What it is in a composition.
+     *
+     * @return the component
+     */
     public Component component() {
         return component;
     }
 
-    /** Sweetness by mass. @return sucrose 100, with the spread of the sources */
+    /**
+     * Sweetness by mass.
+     *
+     * @return sucrose 100, with the spread of the sources
+     */
     public Band relativeSweetness() {
         return relativeSweetness;
     }

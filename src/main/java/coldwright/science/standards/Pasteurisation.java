@@ -61,9 +61,9 @@ public enum Pasteurisation {
                             .formatted(
                                     Require.spoken(temperatureC),
                                     rule,
-                                    oneDecimal(celsius(0)),
+                                    Require.spokenToTenth(celsius(0)),
                                     Require.spoken(fahrenheitAndSeconds[0][1]),
-                                    oneDecimal(celsius(last)),
+                                    Require.spokenToTenth(celsius(last)),
                                     Require.spoken(fahrenheitAndSeconds[last][1])));
         }
         int i = 1;
@@ -91,10 +91,6 @@ public enum Pasteurisation {
 
     private double celsius(int point) {
         return (fahrenheitAndSeconds[point][0] - 32) / 1.8;
-    }
-
-    private static String oneDecimal(double value) {
-        return Require.spoken(Math.round(value * 10) / 10.0);
     }
 
     /**
@@ -125,7 +121,7 @@ public enum Pasteurisation {
                             : Require.spoken(Math.round(seconds * 100) / 100.0) + " seconds";
             return "hold every part at %s °C or above for %s (%s%s); %s"
                     .formatted(
-                            oneDecimal(temperatureC),
+                            Require.spokenToTenth(temperatureC),
                             time,
                             rule,
                             interpolated ? ", read between two points of its table" : "",
