@@ -9,6 +9,8 @@ import coldwright.print.Pdf;
 import coldwright.print.Wish;
 import coldwright.text.TextFile;
 import coldwright.text.WholeFile;
+import coldwright.workbook.DataFolder;
+import coldwright.workbook.Workbook;
 import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
@@ -16,11 +18,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 
 /** {@code handout LESSON -o FILE}. */
 @Command(
@@ -32,7 +36,8 @@ import java.util.concurrent.Callable;
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
             "0:the file was written",
-            "1:a snippet of the lesson failed (the file says where), or the lesson has faults",
+            "1:a snippet of the lesson failed (the file says where), the lesson has faults, or"
+                    + " nobody agreed that it is run or a file written over",
             "2:the command was not understood, or there is no such lesson"
         })
 final class HandoutCommand implements Callable<Integer> {
@@ -40,6 +45,7 @@ final class HandoutCommand implements Callable<Integer> {
 
     private final Screen screen;
     private final LessonShelf shelf;
+    private final DataFolder folder;
 
     @Parameters(
             paramLabel = "LESSON",
@@ -81,13 +87,19 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(
             names = "--trust",
             description =
-                    "Let snippets run that did not come with Coldwright: of another lesson, or of a"
-                            + " hand-in.")
+                    "Let snippets run that did not come with Coldwright, of another lesson or of a"
+                            + " hand-in, without asking.")
     private boolean trust;
 
-    HandoutCommand(Screen screen, LessonShelf shelf) {
+    @Option(
+            names = "--replace",
+            description = "Write over a file that is there already, without asking.")
+    private boolean replace;
+
+    HandoutCommand(Screen screen, LessonShelf shelf, DataFolder folder) {
         this.screen = screen;
         this.shelf = shelf;
+        this.folder = folder;
     }
 
     @Override
@@ -96,11 +108,13 @@ final class HandoutCommand implements Callable<Integer> {
             boolean pdf = PaperFile.isPdf(file);
             Wish wish = wish();
             List<Lesson> lessons = Packs.lessons(words, shelf);
-            requireLeave(lessons, wish);
+            Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
+            if (!mayRun(lessons, wish) || !mayWrite(lessons.stream().map(place).toList())) {
+                return Exit.FAILED;
+            }
             int worst = Exit.DONE;
             for (Lesson lesson : lessons) {
-                Path to = lessons.size() == 1 ? file : beside(lesson);
-                worst = Math.max(worst, write(lesson, wish, to, pdf));
+                worst = Math.max(worst, write(lesson, wish, place.apply(lesson), pdf));
             }
             return worst;
         } catch (IllegalArgumentException e) {
@@ -110,15 +124,49 @@ final class HandoutCommand implements Callable<Integer> {
     }
 
     /** A stranger's snippets, and a learner's, run only if somebody says so. */
-    private void requireLeave(List<Lesson> lessons, Wish wish) {
-        for (Lesson lesson : lessons) {
-            boolean known = shelf.holds(lesson.text()) && wish.work().isEmpty();
-            if (!trust && !known && wish.edition() != Edition.BLANK) {
-                throw new IllegalArgumentException(
-                        "%s: nothing of it was run, for its snippets did not come with Coldwright; add --trust to let them run"
-                                .formatted(lesson.file()));
+    private boolean mayRun(List<Lesson> lessons, Wish wish) {
+        if (trust || wish.edition() == Edition.BLANK) {
+            return true;
+        }
+        Leave leave = new Leave(screen, shelf);
+        List<Lesson> strange = lessons.stream().filter(one -> !leave.isOurs(one)).toList();
+        if (strange.isEmpty() && wish.work().isEmpty()) {
+            return true;
+        }
+        try (Workbook workbook = Workbook.open(folder)) {
+            for (Lesson lesson : strange) {
+                if (!leave.ask(lesson, workbook)) {
+                    screen.complain(Leave.refusal(lesson));
+                    return false;
+                }
+            }
+            if (wish.work().isPresent() && !leave.ask(wish.work().get(), workbook)) {
+                screen.complain(Leave.refusal(work.toString()));
+                return false;
             }
         }
+        return true;
+    }
+
+    /**
+     * What is there already goes only if whoever sits there says so; a script knows what it does.
+     */
+    private boolean mayWrite(List<Path> files) {
+        List<Path> there = files.stream().filter(Files::isRegularFile).toList();
+        if (there.isEmpty() || replace || screen.asker().isEmpty()) {
+            return true;
+        }
+        String which =
+                there.size() == 1
+                        ? "%s is there already. Write it anew?"
+                        : "%s and %d more are there already. Write them anew?";
+        if (screen.agrees(which.formatted(there.get(0), there.size() - 1))) {
+            return true;
+        }
+        screen.complain(
+                "%s was left as it is; give another name with -o, or add --replace"
+                        .formatted(there.get(0)));
+        return false;
     }
 
     /** A file of its own for one of several lessons, such as {@code out-02-salt.pdf}. */

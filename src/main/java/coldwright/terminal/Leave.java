@@ -3,14 +3,13 @@ package coldwright.terminal;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonShelf;
 import coldwright.workbook.Workbook;
+import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.work.ContentHash;
-
-import java.util.Locale;
 
 /** Whether somebody else's snippets may run: only if the user says so, once for each text. */
 final class Leave {
     private static final String TRUST =
-            "This lesson did not come with Coldwright. Its snippets are programs: they can read and"
+            "%s did not come with Coldwright. Its snippets are programs: they can read and"
                     + " change your files, use the network and start other programs, as you can."
                     + " Let them run only if you trust who wrote them.";
 
@@ -29,23 +28,38 @@ final class Leave {
 
     /** Asks whoever sits there, unless they agreed to this very text before; keeps a yes. */
     boolean ask(Lesson lesson, Workbook workbook) {
-        ContentHash hash = ContentHash.of(lesson.text());
+        return ask("The lesson " + lesson.file(), lesson.text(), lesson.title(), workbook);
+    }
+
+    /** Asks whether a learner's snippets may run, as it asks for a lesson's. */
+    boolean ask(HandIn work, Workbook workbook) {
+        String whose = "The work of " + work.learner();
+        return ask(whose, work.text(), whose + " on " + work.lessonName(), workbook);
+    }
+
+    private boolean ask(String what, String text, String name, Workbook workbook) {
+        ContentHash hash = ContentHash.of(text);
         if (workbook.agreements().value().agreed(hash)) {
             return true;
         }
-        screen.tell(TRUST);
-        boolean agreed =
-                screen.ask("Let them run? (yes or no):")
-                        .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
-                        .isPresent();
+        if (screen.asker().isEmpty()) {
+            return false;
+        }
+        screen.tell(TRUST.formatted(what));
+        boolean agreed = screen.agrees("Let them run?");
         if (agreed) {
-            workbook.save(workbook.agreements().value().agree(hash, lesson.title()));
+            workbook.save(workbook.agreements().value().agree(hash, name));
         }
         return agreed;
     }
 
-    /** What to say where nobody can be asked. */
+    /** What to say where nobody agreed, or nobody can be asked. */
     static String refusal(Lesson lesson) {
-        return lesson.file() + ": nothing of it was run; add --trust to let its snippets run";
+        return refusal(lesson.file());
+    }
+
+    /** The same of a file. */
+    static String refusal(String file) {
+        return file + ": nothing of it was run; add --trust to let its snippets run";
     }
 }

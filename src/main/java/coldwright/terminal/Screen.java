@@ -8,6 +8,7 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -124,6 +125,13 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
                     lines.subList(0, last).forEach(this::say);
                     return somebody.ask(plain(lines.get(last)) + " ");
                 });
+    }
+
+    /** Asks a question to be answered with yes or no; anything else, or nobody there, means no. */
+    boolean agrees(String question) {
+        return ask(question + " (yes or no):")
+                .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
+                .isPresent();
     }
 
     /** Writes a line about what went wrong. */

@@ -84,7 +84,7 @@ public final class Terminal {
                 new CommandLine(new Root())
                         .addSubcommand(new WalkCommand(screen, shelf, data))
                         .addSubcommand(new CheckCommand(screen, shelf))
-                        .addSubcommand(new HandoutCommand(screen, shelf))
+                        .addSubcommand(new HandoutCommand(screen, shelf, data))
                         .addSubcommand(new NewCommand(screen))
                         .addSubcommand(new BatchCommand(screen))
                         .addSubcommand(new BalanceCommand(screen))

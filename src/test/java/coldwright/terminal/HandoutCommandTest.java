@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
+import coldwright.workbook.DataFolder;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
@@ -20,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -50,10 +52,56 @@ class HandoutCommandTest {
         Typed typed = Typed.nobody();
         assertEquals(Exit.DONE, typed.obey("handout", lesson.toString(), "--blank", "-o", pdf));
         assertTrue(Files.readString(Path.of(pdf), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
-        assertEquals(
-                Exit.NOT_UNDERSTOOD, typed.obey("handout", lesson.toString(), "-o", path("x.pdf")));
+        assertEquals(Exit.FAILED, typed.obey("handout", lesson.toString(), "-o", path("x.pdf")));
         assertTrue(typed.err().contains("add --trust"), typed.err());
         assertFalse(Files.exists(folder.resolve("x.pdf")));
+    }
+
+    @Test
+    void asksWhetherAStrangersSnippetsMayRunAsAWalkDoesAndKeepsTheYes() throws IOException {
+        String text = "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n";
+        String lesson = Files.writeString(folder.resolve("theirs.md"), text).toString();
+        String html = path("theirs.html");
+        DataFolder data = Typed.data();
+        Typed unwilling = Typed.at(60, "no");
+        assertEquals(Exit.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
+        assertTrue(unwilling.out().endsWith("Let them run? (yes or no): \n"), unwilling.out());
+        assertEquals(
+                lesson + ": nothing of it was run; add --trust to let its snippets run\n",
+                unwilling.err());
+        assertFalse(Files.exists(Path.of(html)));
+        Typed willing = Typed.at(60, "yes");
+        assertEquals(Exit.DONE, willing.obey(data, "handout", lesson, "-o", html), willing.err());
+        assertTrue(Files.readString(Path.of(html)).contains(">42</pre>"));
+        Typed walker = Typed.at(60, "", "");
+        assertEquals(Exit.DONE, walker.obey(data, "walk", lesson));
+        assertFalse(walker.out().contains("Let them run?"), walker.out());
+        assertTrue(walker.out().contains("\n42\n"), walker.out());
+    }
+
+    @Test
+    void asksBeforeItWritesOverAFile() throws IOException {
+        Path there = Files.writeString(folder.resolve("there.html"), "precious");
+        Typed unwilling = Typed.at(200, "");
+        assertEquals(
+                Exit.FAILED, unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
+        assertEquals(
+                there.toString().replace('\\', '/')
+                        + " is there already. Write it anew? (yes or no): \n",
+                unwilling.out());
+        assertTrue(unwilling.err().contains("there.html was left as it is; "), unwilling.err());
+        assertEquals("precious", Files.readString(there));
+        for (Typed willing : List.of(Typed.at(80, "y"), Typed.nobody())) {
+            Files.writeString(there, "precious");
+            assertEquals(
+                    Exit.DONE, willing.obey("handout", "warm", "--blank", "-o", there.toString()));
+            assertTrue(Files.readString(there).contains("Warm oats"));
+        }
+        Typed unasked = Typed.at(80);
+        assertEquals(
+                Exit.DONE,
+                unasked.obey("handout", "warm", "--blank", "--replace", "-o", there.toString()));
+        assertFalse(unasked.out().contains("yes or no"), unasked.out());
     }
 
     @Test
@@ -124,6 +172,14 @@ class HandoutCommandTest {
                         "-o",
                         html),
                 typed.err());
+        Typed asked = Typed.at(200, "yes", "no");
+        assertEquals(
+                Exit.FAILED,
+                asked.obey("handout", lesson.toString(), "--work", file.toString(), "-o", html));
+        assertTrue(asked.out().contains("The lesson "), asked.out());
+        assertTrue(
+                asked.out().contains("The work of Ida did not come with Coldwright."), asked.out());
+        assertTrue(asked.err().contains(file.getFileName() + ": nothing of it"), asked.err());
         String set = Files.readString(Path.of(html));
         assertTrue(set.contains("Work of <b>Ida</b>"), set);
         assertTrue(set.contains("21.5"), set);
