@@ -115,15 +115,17 @@ public final class ReckoningText {
     private void plan(FreezePlan plan) {
         line("%s", plan.freeze().cold().words());
         for (Stage stage : Stage.values()) {
-            FreezePlan.Between range = plan.rangeMinutes(stage);
-            line(
-                    "%-18s %s (%s to %s)",
-                    stage.words(),
-                    minutes(plan.minutesTo(stage)),
-                    minutes(range.least()),
-                    minutes(range.most()));
+            line("%-18s %s", stage.words(), time(plan, stage));
         }
         plan.remarks().forEach(this::bullet);
+    }
+
+    private static String time(FreezePlan plan, Stage stage) {
+        FreezePlan.Between range = plan.rangeMinutes(stage);
+        String likely = minutes(plan.minutesTo(stage));
+        return Double.isFinite(range.least())
+                ? "%s (%s to %s)".formatted(likely, minutes(range.least()), minutes(range.most()))
+                : likely;
     }
 
     private void crystals(Reckoning reckoning) {

@@ -1,8 +1,10 @@
 package coldwright.print;
 
 import coldwright.batch.BatchFile.Method;
+import coldwright.batch.Keeping;
 import coldwright.batch.Reckoning;
 import coldwright.science.Band;
+import coldwright.science.crystal.CrystalStory;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Amount;
@@ -233,22 +235,36 @@ final class MakeSteps {
         } catch (IllegalArgumentException e) {
             serve = "it stays soft at any cold, so serve it as it is";
         }
-        String crystals =
-                all.keeping()
-                        .map(
-                                kept ->
-                                        " Ice crystals: about %s µm after one night, %s µm after two weeks (from 50 µm on they are felt)."
-                                                .formatted(
-                                                        Written.decimals(
-                                                                0, kept.night().meanUm().middle()),
-                                                        Written.decimals(
-                                                                0,
-                                                                kept.fortnight()
-                                                                        .meanUm()
-                                                                        .middle())))
-                        .orElse("");
+        String crystals = all.keeping().map(this::crystals).orElse("");
         steps.add(
                 "**Serve and store.** To serve, %s. Store at %s or colder, lid on; do not freeze again what has melted.%s"
                         .formatted(serve, Told.celsius(0, freezerC), crystals));
+    }
+
+    private String crystals(Keeping keeping) {
+        String usual =
+                " Ice crystals: about %s after one night, %s after two weeks (from 50 µm on they are felt)."
+                        .formatted(size(keeping.night()), size(keeping.fortnight()));
+        String kept =
+                keeping.kept()
+                        .map(
+                                one ->
+                                        " Kept %s: %s%s."
+                                                .formatted(
+                                                        all.batch().stored().orElseThrow().words(),
+                                                        size(one),
+                                                        keeping.steady()
+                                                                .map(MakeSteps::steady)
+                                                                .orElse("")))
+                        .orElse("");
+        return usual + kept;
+    }
+
+    private static String steady(CrystalStory story) {
+        return ", in a steady freezer " + size(story);
+    }
+
+    private static String size(CrystalStory story) {
+        return Written.decimals(0, story.meanUm().middle()) + " µm";
     }
 }

@@ -43,6 +43,26 @@ class MakeSheetTest {
     }
 
     @Test
+    void howItWasKeptIsSaidWithTheSizeThatASteadyFreezerGives() throws BatchFault, IOException {
+        Reckoning all =
+                Reckoning.of(
+                        BatchReader.read(
+                                "caramel",
+                                "method: shaken\nstored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h\n\ningredient,grams\nwhole milk,520\nheavy cream,180\nsucrose,130\nsalt,3\n"));
+        String page = MakeSheet.html(all, Paper.A4).replaceAll("[\\s\u00a0]+", " ");
+        long kept = Math.round(all.keeping().orElseThrow().kept().orElseThrow().meanUm().middle());
+        long steady =
+                Math.round(all.keeping().orElseThrow().steady().orElseThrow().meanUm().middle());
+
+        assertTrue(
+                page.contains(
+                        "Kept 7 days, swinging by 3 °C, warmed to −6 °C for 2 h: %d µm, in a steady freezer %d µm."
+                                .formatted(kept, steady)),
+                () -> page.substring(page.indexOf("Serve and store")));
+        assertTrue(kept > steady);
+    }
+
+    @Test
     void aBatchOfManyLinesTakesMorePagesAndSaysSo() throws BatchFault {
         StringBuilder own = new StringBuilder("name: Long\n");
         StringBuilder rows = new StringBuilder("\ningredient,grams\n");

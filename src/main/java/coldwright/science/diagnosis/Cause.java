@@ -21,8 +21,18 @@ public record Cause(
         double sharePercent,
         String advice,
         List<Mend> mends) {
+    /** Copies what is given. */
     public Cause {
         mends = List.copyOf(mends);
+    }
+
+    /**
+     * Whether it lies in how the batch was kept, not in what it is made of or how it was frozen.
+     *
+     * @return true for swings and warming
+     */
+    public boolean ofKeeping() {
+        return what.equals(Suspects.KEPT_BADLY);
     }
 
     Cause shareOf(double allSteps) {

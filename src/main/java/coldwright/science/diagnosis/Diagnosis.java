@@ -21,9 +21,6 @@ import java.util.Set;
  * }</pre>
  */
 public final class Diagnosis {
-    /** The cause of coarse crystals that lies in how a batch was kept. */
-    public static final String KEPT_BADLY = "swings or warming where it was kept";
-
     /** Findings are told from a quarter of a step on. */
     private static final double WORTH_TELLING_STEPS = 0.25;
 
@@ -85,8 +82,6 @@ public final class Diagnosis {
     }
 
     private static Finding finding(Situation situation, Symptom symptom, List<Cause> causes) {
-        Cause first = causes.get(0);
-        String what = Expected.words(situation, symptom, causes);
-        return new Finding(symptom, what, first.why(), first.advice(), first.mends());
+        return new Finding(symptom, Expected.words(situation, symptom, causes), causes.get(0));
     }
 }

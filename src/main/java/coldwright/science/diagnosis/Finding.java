@@ -9,17 +9,38 @@ import java.util.List;
  *
  * @param symptom what somebody would taste
  * @param what the causes, and what to expect
- * @param why the computed cause
- * @param mend what to change, with the new figure where an amount mends it
- * @param mends changes to the batch that mend its first cause, the smallest first; may be empty
+ * @param cause the likeliest of the causes
  */
-public record Finding(Symptom symptom, String what, String why, String mend, List<Mend> mends) {
-    public Finding {
-        mends = List.copyOf(mends);
+public record Finding(Symptom symptom, String what, Cause cause) {
+    /**
+     * The computed cause.
+     *
+     * @return its value against the usual one, and which ingredients bring it
+     */
+    public String why() {
+        return cause.why();
+    }
+
+    /**
+     * What to change.
+     *
+     * @return in words, with the new figure where an amount mends it
+     */
+    public String mend() {
+        return cause.advice();
+    }
+
+    /**
+     * Changes to the batch that mend its cause.
+     *
+     * @return the smallest first; may be empty
+     */
+    public List<Mend> mends() {
+        return cause.mends();
     }
 
     @Override
     public String toString() {
-        return "%s (%s); %s".formatted(what, why, mend);
+        return "%s (%s); %s".formatted(what, why(), mend());
     }
 }

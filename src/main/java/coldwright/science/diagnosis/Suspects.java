@@ -14,6 +14,9 @@ import java.util.List;
 
 /** What may be behind each symptom, for one situation. */
 final class Suspects {
+    /** The cause of coarse crystals that lies in how a batch was kept. */
+    static final String KEPT_BADLY = "swings or warming where it was kept";
+
     private static final double SORBET_BELOW_MILK_SOLIDS_PERCENT = 2;
 
     private static final List<Ingredient> SUGARS = List.of(Shelf.SUCROSE, Shelf.GLUCOSE);
@@ -77,7 +80,7 @@ final class Suspects {
                                 "what this model gives for as long in a steady freezer")
                         : Usual.CRYSTALS;
         return new Suspect(
-                Diagnosis.KEPT_BADLY,
+                KEPT_BADLY,
                 Trait.of("mean crystal size as it was kept", "µm", mix -> um),
                 usual,
                 Side.ABOVE,

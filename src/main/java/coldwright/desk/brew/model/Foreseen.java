@@ -2,7 +2,6 @@ package coldwright.desk.brew.model;
 
 import coldwright.batch.Reckoning;
 import coldwright.science.balance.Mend;
-import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Symptom;
 
@@ -37,10 +36,9 @@ public record Foreseen(Finding finding, List<Offer> offers) {
     private static Foreseen of(Finding finding, Recipe recipe, Reckoning all) {
         List<Offer> offers = new ArrayList<>();
         boolean ice = finding.symptom() == Symptom.ICY;
-        if (finding.what().startsWith(Diagnosis.KEPT_BADLY)) {
+        if (finding.cause().ofKeeping()) {
             offers.add(Smoother.steady(recipe));
-        }
-        if (ice) {
+        } else if (ice) {
             offers.addAll(Smoother.offers(recipe, all));
         }
         for (Mend mend : finding.mends()) {

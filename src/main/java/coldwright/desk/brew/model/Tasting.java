@@ -47,7 +47,7 @@ public record Tasting(Symptom symptom, List<Suspected> suspects) {
         List<Suspected> suspects = new ArrayList<>();
         for (Cause cause : Diagnosis.of(all.situation(), symptom)) {
             List<Offer> offers = new ArrayList<>();
-            if (cause.what().equals(Diagnosis.KEPT_BADLY)) {
+            if (cause.ofKeeping()) {
                 offers.add(Smoother.steady(recipe));
             }
             for (Mend mend : cause.mends()) {

@@ -10,7 +10,6 @@ import coldwright.batch.BatchReader;
 import coldwright.batch.Keeping;
 import coldwright.batch.Reckoning;
 import coldwright.science.balance.Trait;
-import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 import coldwright.text.Written;
@@ -132,17 +131,17 @@ class WishesTest {
                         .filter(one -> one.finding().symptom() == Symptom.ICY)
                         .findFirst()
                         .orElseThrow();
-        assertTrue(first.finding().what().startsWith(Diagnosis.KEPT_BADLY), first::toString);
+        assertTrue(first.finding().cause().ofKeeping(), first::toString);
         String um = Written.decimals(0, tastedUm(steady)) + " µm";
         assertTrue(first.finding().mend().contains(um), first::toString);
         assertEquals(steady, first.offers().get(0).recipe());
 
         Tasting.Suspected cause = Tasting.of(Symptom.ICY, bag, all).suspects().get(0);
-        assertEquals(Diagnosis.KEPT_BADLY, cause.cause().what());
+        assertTrue(cause.cause().ofKeeping(), cause::toString);
         assertEquals(steady, cause.offers().get(0).recipe());
         assertTrue(
                 Tasting.of(Symptom.ICY, steady, of(steady)).suspects().stream()
-                        .noneMatch(one -> one.cause().what().equals(Diagnosis.KEPT_BADLY)));
+                        .noneMatch(one -> one.cause().ofKeeping()));
     }
 
     private static double tastedUm(Recipe recipe) throws BatchFault {
