@@ -41,9 +41,4 @@ final class Folded extends VBox {
     void setOpen(boolean open) {
         word.setSelected(open);
     }
-
-    /** Says something else on the word. */
-    void setWord(String text) {
-        word.setText(text);
-    }
 }

@@ -211,15 +211,6 @@ public final class Layers {
     }
 
     /**
-     * Temperature of the surface.
-     *
-     * @return °C
-     */
-    public double surfaceC() {
-        return table.temperatureC(enthalpy[last]);
-    }
-
-    /**
      * Temperatures from the middle to the surface.
      *
      * @return °C, one more than there are layers
