@@ -19,16 +19,18 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The page of a cook's own batches. It fills the room that it is given and scrolls by itself. */
 public final class BrewView extends ScrollPane {
-    /** From this width on, in ems, the figures stand beside the recipe. */
+    /** From this width on, in ems, the figures stand beside the recipe; else right below it. */
     private static final double BESIDE_EM = 48;
 
     private static final double LEFT_EM = 24;
@@ -39,7 +41,7 @@ public final class BrewView extends ScrollPane {
     private final FiguresView figures;
     private final WishView wishes;
     private final TasteView taste;
-    private final VBox left = new VBox();
+    private final VBox later = new VBox();
     private final VBox page = new VBox();
     private final GridPane both = new GridPane();
     private boolean beside;
@@ -57,7 +59,7 @@ public final class BrewView extends ScrollPane {
         figures = new FiguresView(brew, room, recipe::focusOnTaken, this::reveal);
         wishes = new WishView(brew, recipe::focusOnTaken);
         taste = new TasteView(brew);
-        left.getChildren().addAll(recipe, wishes, taste, new HistoryView(brew));
+        later.getChildren().addAll(wishes, taste, new HistoryView(brew));
         getStylesheets()
                 .add(
                         Objects.requireNonNull(
@@ -66,14 +68,17 @@ public final class BrewView extends ScrollPane {
         getStyleClass().add("brew");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        left.getStyleClass().add("brew-left");
+        later.getStyleClass().add("brew-later");
         page.getStyleClass().add("brew-page");
         both.getStyleClass().add("brew-both");
         both.getColumnConstraints().addAll(new ColumnConstraints(), new ColumnConstraints());
-        both.add(left, 0, 0);
-        both.add(figures, 0, 1);
-        GridPane.setValignment(left, VPos.TOP);
-        GridPane.setValignment(figures, VPos.TOP);
+        RowConstraints tall = new RowConstraints();
+        tall.setVgrow(Priority.ALWAYS);
+        both.getRowConstraints().addAll(new RowConstraints(), tall);
+        for (Node part : List.of(recipe, figures, later)) {
+            both.getChildren().add(part);
+            GridPane.setValignment(part, VPos.TOP);
+        }
         page.getChildren()
                 .addAll(
                         Words.label(Say.of("batch.page"), "lesson-title"),
@@ -111,7 +116,9 @@ public final class BrewView extends ScrollPane {
         both.getColumnConstraints().get(0).setPrefWidth(beside ? LEFT_EM * em : -1);
         both.getColumnConstraints().get(0).setHgrow(beside ? Priority.NEVER : Priority.ALWAYS);
         both.getColumnConstraints().get(1).setHgrow(beside ? Priority.ALWAYS : Priority.NEVER);
-        GridPane.setConstraints(figures, beside ? 1 : 0, beside ? 0 : 1);
+        GridPane.setConstraints(recipe, 0, 0);
+        GridPane.setConstraints(figures, beside ? 1 : 0, beside ? 0 : 1, 1, beside ? 2 : 1);
+        GridPane.setConstraints(later, 0, beside ? 1 : 2);
     }
 
     /** Scrolls to a part of the page, and puts the keyboard on its picture if it has one. */

@@ -98,8 +98,7 @@ final class Smoother {
     /** The same kept as long without swings or warming, with the size of its crystals. */
     static Offer steady(Recipe was) {
         Recipe is = keptSteady(was);
-        String change = String.join("; ", Differences.between(was, is));
-        return sized(Wishes.offer(was, Written.sentence(change), is));
+        return sized(Wishes.offer(was, change(was, is), is));
     }
 
     private static Recipe keptSteady(Recipe was) {
@@ -107,15 +106,20 @@ final class Smoother {
     }
 
     private static Offer offer(Recipe was, Way way) {
-        String change = String.join("; ", Differences.between(was, way.recipe()));
         return Wishes.offer(
                 was,
                 Say.of(
                         "batch.sized",
-                        bare(Written.sentence(change)),
+                        bare(change(was, way.recipe())),
                         Told.size(way.um()),
                         Told.when(was)),
                 way.recipe());
+    }
+
+    private static String change(Recipe was, Recipe is) {
+        return is.equals(keptSteady(was))
+                ? Say.of("batch.keep-steady")
+                : Written.sentence(String.join("; ", Differences.between(was, is)));
     }
 
     private static List<Way> ways(Recipe recipe, Reckoning now) {
