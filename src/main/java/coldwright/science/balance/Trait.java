@@ -141,7 +141,7 @@ public final class Trait {
     /**
      * The share of the water that is ice at a temperature.
      *
-     * @param temperatureC the temperature, °C
+     * @param temperatureC the temperature, °C, −60 to 120
      * @return the trait, in % of the water
      */
     public static Trait iceAt(double temperatureC) {
@@ -157,7 +157,7 @@ public final class Trait {
     /**
      * The ice that a spoon meets at a temperature: what tells firm from soft.
      *
-     * @param temperatureC the temperature, °C
+     * @param temperatureC the temperature, °C, −60 to 120
      * @return the trait, in % of the water; a mix with less than 62 % water counts as having as
      *     much less of it ({@link Firmness#spoonIcePercent})
      */

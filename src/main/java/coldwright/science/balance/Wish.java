@@ -44,7 +44,7 @@ public record Wish(
     /**
      * A spoon goes in at this temperature: just what {@link Firmness} calls scoopable there.
      *
-     * @param temperatureC the temperature, °C
+     * @param temperatureC the temperature, °C, −60 to 120
      * @return the wish: {@value #SCOOPABLE_LEAST_ICE_PERCENT} to {@value
      *     #SCOOPABLE_MOST_ICE_PERCENT} % of the water is ice there, in a drier mix than ordinary as
      *     much more as the spoon meets less of it; below −20 °C one class softer

@@ -168,7 +168,7 @@ public final class Freeze {
     /**
      * The thickest bag that is soft-serve in time.
      *
-     * @param minutes time that there is, minutes
+     * @param minutes time that there is, minutes, more than zero
      * @return thickness, mm, 3 to 100; not a number if even the thinnest takes longer
      * @throws IllegalStateException if the batch is not in a bag
      */

@@ -59,7 +59,7 @@ public final class NutritionLabel {
     /**
      * Fat.
      *
-     * @param g g per 100 g
+     * @param g g per 100 g, 0 to 100
      * @return a new label
      */
     public NutritionLabel fat(double g) {
@@ -69,7 +69,7 @@ public final class NutritionLabel {
     /**
      * Carbohydrate, sugars included and fibre left out, as in Europe.
      *
-     * @param g g per 100 g
+     * @param g g per 100 g, 0 to 100
      * @return a new label
      */
     public NutritionLabel carbohydrate(double g) {
@@ -79,7 +79,7 @@ public final class NutritionLabel {
     /**
      * Sugars within the carbohydrate.
      *
-     * @param g g per 100 g
+     * @param g g per 100 g, 0 to 100
      * @return a new label
      */
     public NutritionLabel ofWhichSugars(double g) {
@@ -89,7 +89,7 @@ public final class NutritionLabel {
     /**
      * Fibre beside the carbohydrate; take it off the carbohydrate of an American label first.
      *
-     * @param g g per 100 g
+     * @param g g per 100 g, 0 to 100
      * @return a new label
      */
     public NutritionLabel fibre(double g) {
@@ -99,7 +99,7 @@ public final class NutritionLabel {
     /**
      * Protein.
      *
-     * @param g g per 100 g
+     * @param g g per 100 g, 0 to 100
      * @return a new label
      */
     public NutritionLabel protein(double g) {
@@ -109,7 +109,7 @@ public final class NutritionLabel {
     /**
      * Salt; 2.5 times the sodium of an American label.
      *
-     * @param g g per 100 g
+     * @param g g per 100 g, 0 to 100
      * @return a new label
      */
     public NutritionLabel salt(double g) {

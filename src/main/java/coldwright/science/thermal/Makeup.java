@@ -71,7 +71,7 @@ public final class Makeup {
     /**
      * Heat capacity, all water liquid.
      *
-     * @param temperatureC temperature, °C
+     * @param temperatureC temperature, °C, −60 to 150
      * @return J/(g·K)
      */
     public double heatCapacityJPerGK(double temperatureC) {

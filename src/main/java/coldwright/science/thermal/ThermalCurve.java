@@ -163,7 +163,7 @@ public final class ThermalCurve {
     /**
      * Ice at a temperature.
      *
-     * @param temperatureC temperature, °C
+     * @param temperatureC temperature, °C, −60 to 120
      * @return % of the water
      */
     public double icePercentAt(double temperatureC) {
@@ -203,7 +203,7 @@ public final class ThermalCurve {
     /**
      * Heat capacity of what is there, ice as ice and liquid as liquid, nothing melting.
      *
-     * @param temperatureC temperature, °C
+     * @param temperatureC temperature, °C, −60 to 120
      * @return J/(g·K)
      */
     public double sensibleHeatCapacityJPerGK(double temperatureC) {
@@ -221,7 +221,7 @@ public final class ThermalCurve {
     /**
      * Conductivity with the ice and air that are there.
      *
-     * @param temperatureC temperature, °C
+     * @param temperatureC temperature, °C, −60 to 120
      * @return W/(m·K)
      */
     public double conductivityWPerMK(double temperatureC) {
@@ -232,7 +232,7 @@ public final class ThermalCurve {
      * Conductivity without air, had the ice another arrangement: {@link Structure#PARALLEL} and
      * {@link Structure#SERIES} bound what any arrangement can do.
      *
-     * @param temperatureC temperature, °C
+     * @param temperatureC temperature, °C, −60 to 120
      * @param iceLies how the ice lies in the liquid
      * @return W/(m·K)
      */
@@ -243,7 +243,7 @@ public final class ThermalCurve {
     /**
      * Density with the ice and air that are there, the air not shrinking.
      *
-     * @param temperatureC temperature, °C
+     * @param temperatureC temperature, °C, −60 to 120
      * @return kg/m³
      */
     public double densityKgPerM3(double temperatureC) {
