@@ -76,7 +76,7 @@ final class HandInCheck {
             changedAbove |= changedHere;
             return new MarkedStep(
                     name.equals(StepNames.OPENING) ? lesson.title() : name,
-                    handed.map(HandedStep::done).orElse(false),
+                    ran == snippets && held == checks && handed.map(HandedStep::done).orElse(false),
                     ran,
                     snippets,
                     held,

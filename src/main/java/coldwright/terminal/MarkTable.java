@@ -56,7 +56,7 @@ final class MarkTable {
         }
         lines.addAll(
                 ProseText.wrap(
-                        "done: steps marked as done. run: snippets that run to their end. hold: check lines that hold. forecasts: those that came true.",
+                        "done: steps that were done and hold here. run: snippets that run to their end. hold: check lines that hold. forecasts: those that came true.",
                         width));
         lines.add("");
         return lines;

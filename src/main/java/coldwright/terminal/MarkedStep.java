@@ -6,7 +6,7 @@ import java.util.List;
  * What came of one step of a hand-in.
  *
  * @param title the step's title
- * @param done whether the learner marked it as done
+ * @param done whether it was done when it was handed in, and all of it ran and held here
  * @param ran how many of its snippets were handed in and ran to their end
  * @param snippets how many snippets it has
  * @param held how many of its check lines held

@@ -41,6 +41,12 @@ final class Walk {
     private int snippets;
     private int forecasts;
 
+    /** Whether all of this step ran and held. */
+    private boolean holds;
+
+    /** Whether a snippet so far is the learner's own. */
+    private boolean changed;
+
     Walk(
             Lesson lesson,
             Runs runs,
@@ -79,7 +85,7 @@ final class Walk {
             work.began(step);
             title("%d of %d. %s".formatted(i + 1, count, lesson.steps().get(i).title()), '-');
             parts(lesson.steps().get(i).parts());
-            work.ended(step);
+            work.ended(step, holds, changed);
         }
         return failed;
     }
@@ -88,6 +94,7 @@ final class Walk {
         step = name;
         snippets = 0;
         forecasts = 0;
+        holds = true;
     }
 
     /** Whether to go on at the step where the last walk stopped; its place, or the beginning. */
@@ -113,6 +120,7 @@ final class Walk {
         for (Part part : parts) {
             if (part instanceof Part.Snippet snippet) {
                 String code = work.textOf(step, snippets++, snippet.code());
+                changed |= !code.equals(snippet.code());
                 if (runs.run(above, code).outcome().finished()) {
                     above.add(code);
                 }
@@ -197,6 +205,7 @@ final class Walk {
     private void snippet(Part.Snippet snippet) {
         String code = work.textOf(step, snippets++, snippet.code());
         boolean own = !code.equals(snippet.code());
+        changed |= own;
         if (snippet.given()) {
             long lines = code.lines().count();
             screen.say(
@@ -215,6 +224,7 @@ final class Walk {
             above.add(code);
         } else {
             failed++;
+            holds = false;
         }
         show(run);
         if (!snippet.given()) {
@@ -266,6 +276,7 @@ final class Walk {
         List<Verdict> verdicts = Trial.of(claims, above, runs);
         List<Verdict> missed = verdicts.stream().filter(verdict -> !verdict.held()).toList();
         int all = verdicts.size();
+        holds &= missed.isEmpty();
         if (missed.isEmpty()) {
             paragraph(
                     all == 1 ? "Checked: it holds." : "Checked: all %d lines hold.".formatted(all));

@@ -70,8 +70,13 @@ final class WalkWork {
         keep(work.withInSight(step));
     }
 
-    void ended(String step) {
-        keep(work.withRead(step, true).withDone(step, true));
+    /**
+     * A step was gone through. It is done if all of it ran and held; what was done at another time
+     * stays so, unless a check does not hold although nothing is changed.
+     */
+    void ended(String step, boolean holds, boolean changed) {
+        boolean done = holds || changed && work.step(step).done();
+        keep(work.withRead(step, true).withDone(step, done));
     }
 
     private void keep(LessonWork next) {

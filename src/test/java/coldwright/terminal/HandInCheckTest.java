@@ -137,8 +137,8 @@ class HandInCheckTest {
                 Ben      01-oats                0     0 of 3  0 of 3  0 of 1
                 ?        Cy-01-oats.handin.txt  -     -       -       -          1
                 Dee      01-oats                0     3 of 3  2 of 3  0 of 1
-                done: steps marked as done. run: snippets that run to their end. hold: check
-                lines that hold. forecasts: those that came true.
+                done: steps that were done and hold here. run: snippets that run to their end.
+                hold: check lines that hold. forecasts: those that came true.
 
                 4 hand-ins: not everything holds in 4
                 """,

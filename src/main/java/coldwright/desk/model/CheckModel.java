@@ -25,7 +25,9 @@ public final class CheckModel implements PartModel {
     private final RunQueue queue;
     private final Supplier<List<SnippetModel>> above;
     private final ObservableList<Expected> lines = FXCollections.observableArrayList();
+    private final List<Runnable> afterTried = new ArrayList<>();
     private int round;
+    private int awaited;
 
     CheckModel(Part.Check check, RunQueue queue, Supplier<List<SnippetModel>> above) {
         this.check = check;
@@ -41,12 +43,14 @@ public final class CheckModel implements PartModel {
         for (int i = 0; i < lines.size(); i++) {
             all.add(i);
         }
+        awaited = 0;
         if (!all.isEmpty()) {
             evaluate(all, thisRound);
         }
     }
 
     private void evaluate(List<Integer> which, int thisRound) {
+        awaited++;
         List<Expectation> expectations =
                 which.stream().map(index -> check.expectations().get(index)).toList();
         queue.add(new CheckRun(expectations, run -> took(run, which, thisRound)));
@@ -56,6 +60,7 @@ public final class CheckModel implements PartModel {
         if (thisRound != round) {
             return;
         }
+        awaited--;
         if (run.outcome() instanceof Outcome.Rejected && which.size() > 1) {
             which.forEach(index -> evaluate(List.of(index), thisRound));
             return;
@@ -70,6 +75,32 @@ public final class CheckModel implements PartModel {
                             ? Expected.of(expectation, given.get(i))
                             : Expected.failed(expectation, Endings.words(run.outcome())));
         }
+        if (awaited == 0) {
+            afterTried.forEach(Runnable::run);
+        }
+    }
+
+    /** Does something each time all lines were tried. */
+    void whenTried(Runnable action) {
+        afterTried.add(action);
+    }
+
+    /** Whether all lines held when they were last tried. */
+    boolean holds() {
+        return awaited == 0 && lines.stream().allMatch(line -> line.state() == Expected.State.HELD);
+    }
+
+    /**
+     * Whether a line did not hold although nothing above is changed: what is asked is to be done.
+     */
+    boolean missesAsWritten() {
+        return awaited == 0
+                && above.get().stream().noneMatch(model -> model.edited().get())
+                && lines.stream()
+                        .anyMatch(
+                                line ->
+                                        line.state() == Expected.State.MISSED
+                                                || line.state() == Expected.State.FAILED);
     }
 
     /**

@@ -5,6 +5,7 @@ import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonWork;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What goes over from a lesson on the desk to the lesson that its changed file gives. */
 final class ReadAnew {
@@ -42,28 +43,51 @@ final class ReadAnew {
 
     /**
      * What had run, or was about to, runs from the top; what still runs of the former is stopped.
+     * What a slip of the text kept from its end had run too: it runs again once that is mended. A
+     * step is done again when it has run.
      */
     void run() {
         int last = 0;
         for (int i = 0; i < former.snippets().size(); i++) {
             SnippetModel one = former.snippets().get(i);
-            if (one.came().everFinished().get() || former.chain().awaits(one)) {
+            if (one.wasRun() || former.chain().awaits(one)) {
                 last = Math.max(last, placeOf(one, i) + 1);
             }
         }
         former.chain().stop();
+        List<SnippetModel> again = now.snippets().subList(0, Math.min(last, now.snippets().size()));
+        again.forEach(SnippetModel::runsAgain);
         if (now.gate().open().get()) {
-            now.chain().run(now.snippets().subList(0, Math.min(last, now.snippets().size())));
+            now.steps().forEach(step -> step.judgeAnew(again));
+            now.chain().run(again);
         }
     }
 
-    /** Where a snippet of the same author's text stands now, else the place it had. */
+    /**
+     * Where a snippet stands now: that of the same author's text, else that of the same step and
+     * place in it, else that of the same place in the lesson.
+     */
     private int placeOf(SnippetModel one, int place) {
         for (int i = 0; i < now.snippets().size(); i++) {
             if (now.snippets().get(i).snippet().code().equals(one.snippet().code())) {
                 return i;
             }
         }
-        return place;
+        return inSameStep(one).map(now.snippets()::indexOf).orElse(place);
+    }
+
+    private Optional<SnippetModel> inSameStep(SnippetModel one) {
+        return former.steps().stream()
+                .filter(step -> step.snippets().contains(one))
+                .flatMap(
+                        was ->
+                                now.steps().stream()
+                                        .filter(step -> step.title().equals(was.title()))
+                                        .flatMap(
+                                                step ->
+                                                        step.snippets().stream()
+                                                                .skip(was.snippets().indexOf(one))
+                                                                .limit(1)))
+                .findFirst();
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.desk.model;
 
 import coldwright.bench.Outcome;
+import coldwright.bench.Run;
 import coldwright.desk.say.Say;
 import coldwright.help.Suggestion;
 import coldwright.lesson.Part;
@@ -44,6 +45,7 @@ public final class SnippetModel implements PartModel {
     private final Dials dials = new Dials(this);
     private final Came came = new Came();
     private final SnippetRuns runs;
+    private boolean ranBefore;
 
     /**
      * Makes a snippet with its author's text.
@@ -106,6 +108,19 @@ public final class SnippetModel implements PartModel {
     public CompletableFuture<List<Suggestion>> suggest(String now, int caret) {
         List<String> texts = presentTexts();
         return queue.suggest(texts.subList(0, texts.size() - 1), now, caret);
+    }
+
+    /** It ran in the lesson's text before this one, and shall in this one. */
+    void runsAgain() {
+        ranBefore = true;
+    }
+
+    /** Whether it ran, here or in a text before this one, even if a slip kept it from its end. */
+    boolean wasRun() {
+        Run run = came.lastRun().get();
+        return ranBefore
+                || came.everFinished().get()
+                || run != null && !(run.outcome() instanceof Outcome.Stopped);
     }
 
     /** Puts the author's text back. */

@@ -21,9 +21,18 @@ public final class StepModel {
     private final int number;
     private final List<PartModel> parts;
     private final List<SnippetModel> snippets;
+
+    /** The checks that a run of this step tries. */
+    private final List<CheckModel> tried = new ArrayList<>();
+
     private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
     private final BooleanProperty read = new SimpleBooleanProperty(false);
     private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper(false);
+
+    /** Done once stays done, whatever the learner tries after that. */
+    private boolean doneHere;
+
+    /** Done at another time; taken back if a check does not hold and nothing is changed. */
     private boolean doneBefore;
 
     /**
@@ -83,7 +92,7 @@ public final class StepModel {
             if (parts.get(i) instanceof ForecastModel forecast) {
                 nextEditable(i).ifPresent(snippet -> ask(forecast, snippet));
             } else if (parts.get(i) instanceof CheckModel check) {
-                lastBefore(i).ifPresent(snippet -> snippet.whenRun(check::evaluate));
+                lastBefore(i).ifPresent(snippet -> tryAfter(snippet, check));
             }
         }
         for (SnippetModel snippet : snippets) {
@@ -94,6 +103,12 @@ public final class StepModel {
             }
         }
         read.addListener(value -> judge());
+    }
+
+    private void tryAfter(SnippetModel snippet, CheckModel check) {
+        tried.add(check);
+        snippet.whenRun(check::evaluate);
+        check.whenTried(this::judge);
     }
 
     /** A question is answered by the first run of a snippet; a drawn line stands in its figure. */
@@ -130,7 +145,18 @@ public final class StepModel {
         List<SnippetModel> own =
                 snippets.stream().filter(snippet -> !snippet.snippet().given()).toList();
         boolean ran = own.stream().allMatch(snippet -> snippet.came().everFinished().get());
-        done.set(doneBefore || (own.isEmpty() ? read.get() : ran));
+        doneHere |=
+                (own.isEmpty() ? read.get() : ran) && tried.stream().allMatch(CheckModel::holds);
+        doneBefore &= tried.stream().noneMatch(CheckModel::missesAsWritten);
+        done.set(doneHere || doneBefore);
+    }
+
+    /** The lesson's text has changed: if its snippets run again, they say whether it is done. */
+    void judgeAnew(List<SnippetModel> again) {
+        if (canRun() && again.containsAll(snippets)) {
+            doneBefore = false;
+            judge();
+        }
     }
 
     /** Runs the snippets that are given, unless they ran to their end before. */
@@ -155,6 +181,7 @@ public final class StepModel {
     void reset() {
         snippets.forEach(SnippetModel::reset);
         forecasts().forEach(ForecastModel::reset);
+        doneHere = false;
         doneBefore = false;
         read.set(false);
         judge();
@@ -253,9 +280,10 @@ public final class StepModel {
     }
 
     /**
-     * Whether all its snippets ran to their end or, if it has none, its text was read.
+     * Whether all its snippets ran to their end or, if it has none, its text was read; and whether
+     * all its checks held then.
      *
-     * @return true once so
+     * @return true once so, also if a check no longer holds after a later change of the learner's
      */
     public ReadOnlyBooleanProperty done() {
         return done.getReadOnlyProperty();
