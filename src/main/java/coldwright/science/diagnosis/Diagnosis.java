@@ -34,9 +34,13 @@ public final class Diagnosis {
      * @return the causes found, the likeliest first; empty if everything measured is as usual
      */
     public static List<Cause> of(Situation situation, Symptom symptom) {
+        return ranked(situation, new Suspects(situation).behindTasted(symptom));
+    }
+
+    private static List<Cause> ranked(Situation situation, List<Suspect> suspects) {
         List<Cause> causes = new ArrayList<>();
         double all = 0;
-        for (Suspect suspect : new Suspects(situation).behind(symptom)) {
+        for (Suspect suspect : suspects) {
             if (suspect.steps(situation.mix()) > 0) {
                 Cause cause = suspect.cause(situation.mix());
                 causes.add(cause);
@@ -59,8 +63,9 @@ public final class Diagnosis {
      */
     public static List<Finding> foresee(Situation situation) {
         Map<Symptom, List<Cause>> all = new EnumMap<>(Symptom.class);
+        Suspects suspects = new Suspects(situation);
         for (Symptom symptom : Symptom.values()) {
-            List<Cause> causes = of(situation, symptom);
+            List<Cause> causes = ranked(situation, suspects.behind(symptom));
             if (!causes.isEmpty() && causes.get(0).steps() >= WORTH_TELLING_STEPS) {
                 all.put(symptom, causes);
             }

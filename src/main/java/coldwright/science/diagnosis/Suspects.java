@@ -36,6 +36,13 @@ final class Suspects {
                 mix.milkSolidsNotFatPercent() + mix.fatPercent() < SORBET_BELOW_MILK_SOLIDS_PERCENT;
     }
 
+    /** What to look at when somebody has tasted it: what stays soft is often said not to freeze. */
+    List<Suspect> behindTasted(Symptom symptom) {
+        return symptom == Symptom.WILL_NOT_FREEZE
+                ? List.of(littleIceWhenChurned(), littleIce(1))
+                : behind(symptom);
+    }
+
     List<Suspect> behind(Symptom symptom) {
         return switch (symptom) {
             case ICY -> List.of(crystals(), swings(), muchIce(0.5), thin(0.7), noStabiliser(0.4));

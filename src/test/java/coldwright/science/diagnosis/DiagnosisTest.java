@@ -54,6 +54,27 @@ class DiagnosisTest {
     }
 
     @Test
+    void whatStaysSoftInTheFreezerMayBeSaidNotToFreezeButIsForeseenToBeSoft() {
+        Mix coffee =
+                Mix.of(
+                        grams(400, WHOLE_MILK),
+                        grams(100, HEAVY_CREAM),
+                        grams(110, SUCROSE),
+                        grams(150, RUM_40));
+        Situation inBrine = Situation.of(coffee).frozenAt(-17);
+
+        Cause first = Diagnosis.of(inBrine, Symptom.WILL_NOT_FREEZE).get(0);
+        assertEquals("too little of the water is ice", first.what());
+        assertTrue(first.why().contains("rum 40 % brings 7"), first.why());
+        assertTrue(
+                Diagnosis.foresee(inBrine).stream()
+                        .noneMatch(one -> one.symptom() == Symptom.WILL_NOT_FREEZE));
+        assertTrue(
+                Diagnosis.foresee(inBrine).stream()
+                        .anyMatch(one -> one.symptom() == Symptom.TOO_SOFT));
+    }
+
+    @Test
     void blamesFatForButter() {
         Mix mix = Mix.of(grams(900, HEAVY_CREAM), grams(150, SUCROSE));
         Cause first = Diagnosis.of(Situation.of(mix), Symptom.BUTTERY).get(0);
