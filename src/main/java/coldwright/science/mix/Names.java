@@ -16,6 +16,9 @@ import java.util.Set;
 final class Names {
     private static final int SUGGESTIONS = 3;
 
+    /** Slips by letter beyond which a name is another name: saccharose is no mascarpone. */
+    private static final double FARTHEST = 0.4;
+
     private final Map<String, Ingredient> byKey = new LinkedHashMap<>();
 
     Names(Collection<Ingredient> ingredients) {
@@ -55,7 +58,7 @@ final class Names {
                 (other, ingredient) ->
                         distances.merge(ingredient, distance(key, other), Math::min));
         return distances.entrySet().stream()
-                .filter(entry -> entry.getValue() <= 0.5)
+                .filter(entry -> entry.getValue() <= FARTHEST)
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
                 .limit(SUGGESTIONS)
                 .map(entry -> entry.getKey().name())

@@ -129,6 +129,14 @@ class ShelfTest {
     }
 
     @Test
+    void aNameThatIsLikeNoneOnTheShelfGetsNoSuggestion() {
+        assertEquals(
+                "\"mascarpone\" is not on the shelf: state it as an own ingredient",
+                assertThrows(IllegalArgumentException.class, () -> Shelf.find("mascarpone"))
+                        .getMessage());
+    }
+
+    @Test
     void saysSoWhenNothingIsNear() {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Shelf.find("xyzzyqwv"));
