@@ -16,7 +16,7 @@ import java.util.concurrent.Callable;
 @Command(
         name = "new",
         description = {
-            "Writes a small lesson that holds one of everything, to change into your own;"
+            "Writes a small lesson with one of each kind of block, to change into your own;"
                     + " docs/writing-lessons.md goes on from there."
         },
         exitCodeListHeading = "%nIt ends with%n",

@@ -3,13 +3,21 @@ package coldwright.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Shelf;
+
 import org.junit.jupiter.api.Test;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.reflect.Field;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What the guide and the template show must read without a fault. */
 class WritingLessonsTest {
@@ -32,6 +40,36 @@ class WritingLessonsTest {
             assertEquals(List.of(), lesson.faults());
             assertHasOneOfEach(lesson);
         }
+    }
+
+    @Test
+    void theTemplateHasEachKindOfForecastAndBlock() throws IOException {
+        try (InputStream in = Lesson.class.getResourceAsStream("template.md")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            for (String kind :
+                    List.of(
+                            "\n- * ",
+                            "\nnumber:",
+                            "\ncurve:",
+                            "```java given",
+                            "```java solution")) {
+                assertTrue(text.contains(kind), kind);
+            }
+        }
+    }
+
+    @Test
+    void thePageOfNamesReadsWithoutFaultsAndNamesEveryIngredient() throws IOException {
+        String text = Files.readString(Path.of("docs/names.md"));
+        assertEquals(List.of(), LessonReader.read("names.md", text).faults());
+        Set<String> words = new HashSet<>(List.of(text.split("\\W+")));
+        List<String> missing =
+                Arrays.stream(Shelf.class.getFields())
+                        .filter(field -> field.getType() == Ingredient.class)
+                        .map(Field::getName)
+                        .filter(name -> !words.contains(name))
+                        .toList();
+        assertEquals(List.of(), missing);
     }
 
     private static void assertHasOneOfEach(Lesson lesson) {
