@@ -84,7 +84,7 @@ final class Keeper implements Keeping, AutoCloseable {
     public void replaced(LessonModel former, LessonModel now) {
         LessonWork before = works.remove(former);
         if (before == null) {
-            opened(now);
+            Keeping.super.replaced(former, now);
             return;
         }
         Lesson read = now.lesson();

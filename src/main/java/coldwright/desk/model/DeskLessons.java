@@ -52,7 +52,6 @@ final class DeskLessons {
     /** Lays a lesson whose file was read anew in the former one's place, with the work on it. */
     LessonModel replace(LessonModel former, Lesson read) {
         LessonModel model = modelOf(read);
-        new ReadAnew(former, model).takeWork();
         all.set(all.indexOf(former), model);
         keeping.replaced(former, model);
         return model;

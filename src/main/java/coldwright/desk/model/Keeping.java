@@ -34,6 +34,7 @@ public interface Keeping {
      * @param now the lesson that takes its place
      */
     default void replaced(LessonModel former, LessonModel now) {
+        new ReadAnew(former, now).takeWork();
         opened(now);
     }
 

@@ -30,8 +30,9 @@ final class Fitting {
 
     private Fitting() {}
 
-    static List<StepWork> fit(List<StepWork> steps, Lesson lesson) {
+    static List<StepWork> fit(List<StepWork> kept, Lesson lesson) {
         Map<String, List<Part>> parts = StepNames.parts(lesson);
+        List<StepWork> steps = Renamed.named(kept, parts);
         Fitting fitting = new Fitting();
         parts.forEach(fitting::offer);
         for (StepWork step : steps) {
@@ -99,11 +100,7 @@ final class Fitting {
     }
 
     private static StepWork withQuestionsOf(StepWork step, List<Part> parts) {
-        List<String> questions =
-                parts.stream()
-                        .filter(Part.Forecast.class::isInstance)
-                        .map(part -> ((Part.Forecast) part).question())
-                        .toList();
+        List<String> questions = Renamed.questions(parts);
         Map<Integer, Forecasted> answers = new LinkedHashMap<>();
         List<Forecasted> lost = new ArrayList<>();
         for (Forecasted one : step.forecasts()) {

@@ -202,7 +202,8 @@ public record LessonWork(
     /**
      * Fits work to a lesson whose author may have changed it. An edit follows its snippet to where
      * that now stands; the edit of a snippet that is no longer there is kept aside, and comes back
-     * with it. An answer follows its question within the step.
+     * with it. An answer follows its question within the step, and to the new title of a step that
+     * was renamed.
      *
      * @param lesson the lesson as it is today
      * @param hash the hash of its text

@@ -196,4 +196,9 @@ public record StepWork(
     private static <T> List<T> but(List<T> all, Predicate<T> not) {
         return new ArrayList<>(all.stream().filter(not.negate()).toList());
     }
+
+    /** The same under another title. */
+    StepWork titled(String newTitle) {
+        return new StepWork(newTitle, read, done, edits, aside, forecasts);
+    }
 }

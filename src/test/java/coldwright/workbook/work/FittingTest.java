@@ -93,6 +93,22 @@ class FittingTest {
     }
 
     @Test
+    void theAnswersOfAStepThatWasRenamedGoWithItAndComeBack() {
+        String ask = "```forecast\nHow hot?\nnumber: 180 °C within 5\n\nSo.\n```\n\n";
+        Forecasted answer = new Forecasted(0, "How hot?", new Said.Typed("170"));
+        LessonWork work = heated().withForecast("Toast", answer);
+        Lesson renamed = lesson("## First\n\nText.\n\n## Roast\n\n" + ask + java(HEAT));
+        LessonWork now = fitted(work, renamed);
+        assertEquals(List.of(answer), now.step("Roast").forecasts());
+        assertEquals("double heat = 140;", now.step("Roast").textOf(0, HEAT));
+        assertTrue(now.step("Toast").isEmpty());
+        LessonWork back = fitted(now, lesson("## Toast\n\n" + ask + java(HEAT)));
+        assertEquals(work.step("Toast"), back.step("Toast"));
+        Lesson other = lesson("## Bake\n\n" + ask.replace("hot", "long") + java(OATS));
+        assertEquals(List.of(answer), fitted(work, other).step("Toast").forecasts());
+    }
+
+    @Test
     void aChoiceIsFoundByItsWords() {
         Said.Choice choice = new Said.Choice(1, "about three");
         assertEquals(OptionalInt.of(1), choice.among(List.of("about one", "about three")));
