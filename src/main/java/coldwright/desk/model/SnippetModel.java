@@ -7,6 +7,8 @@ import coldwright.help.Suggestion;
 import coldwright.lesson.Part;
 
 import javafx.beans.binding.BooleanExpression;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -19,6 +21,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** A snippet: its text as the learner has it, and what came of running it. */
 public final class SnippetModel implements PartModel {
@@ -35,6 +38,9 @@ public final class SnippetModel implements PartModel {
     /** What takes longer does not run along with a dial above. */
     private static final Duration QUICK = Duration.ofMillis(30);
 
+    /** What hands a figure to the page. */
+    private static final Pattern SHOWS = Pattern.compile("\\bshow\\s*\\(");
+
     private final Part.Snippet snippet;
     private final String stepTitle;
     private final RunQueue queue;
@@ -45,6 +51,7 @@ public final class SnippetModel implements PartModel {
     private final Dials dials = new Dials(this);
     private final Came came = new Came();
     private final SnippetRuns runs;
+    private final ReadOnlyBooleanWrapper ranForBelow = new ReadOnlyBooleanWrapper(false);
     private boolean ranBefore;
 
     /**
@@ -69,6 +76,14 @@ public final class SnippetModel implements PartModel {
         this.edited = BooleanExpression.booleanExpression(text.isNotEqualTo(snippet.code()));
         dials.read(text.get());
         text.addListener((value, was, is) -> dials.read(is));
+        runs.whenEnded(well -> ended(well));
+    }
+
+    private void ended(boolean well) {
+        ranForBelow.set(false);
+        if (well) {
+            above.get().forEach(SnippetModel::ranForBelow);
+        }
     }
 
     /** Runs it; those above run first if they must. Nothing happens if it waits or runs already. */
@@ -121,6 +136,27 @@ public final class SnippetModel implements PartModel {
         return ranBefore
                 || came.everFinished().get()
                 || run != null && !(run.outcome() instanceof Outcome.Stopped);
+    }
+
+    /** It ran first for a snippet below; what it gives is not shown until it is run itself. */
+    private void ranForBelow() {
+        if (came.lastRun().get() == null) {
+            ranForBelow.set(true);
+        }
+    }
+
+    /**
+     * Whether it ran only because a snippet below needs it, so that nothing of it is shown.
+     *
+     * @return true until it is run itself
+     */
+    public ReadOnlyBooleanProperty onlyForBelow() {
+        return ranForBelow.getReadOnlyProperty();
+    }
+
+    /** Whether its text hands a figure over and it did not come to its end yet. */
+    boolean awaitsFigure() {
+        return !came.everFinished().get() && SHOWS.matcher(text.get()).find();
     }
 
     /** Puts the author's text back. */

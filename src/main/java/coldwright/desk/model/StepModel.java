@@ -3,10 +3,11 @@ package coldwright.desk.model;
 import coldwright.lesson.Part;
 import coldwright.lesson.Step;
 
-import javafx.beans.property.BooleanProperty;
+import javafx.beans.Observable;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -21,19 +22,9 @@ public final class StepModel {
     private final int number;
     private final List<PartModel> parts;
     private final List<SnippetModel> snippets;
-
-    /** The checks that a run of this step tries. */
-    private final List<CheckModel> tried = new ArrayList<>();
-
     private final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
-    private final BooleanProperty read = new SimpleBooleanProperty(false);
-    private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper(false);
-
-    /** Done once stays done, whatever the learner tries after that. */
-    private boolean doneHere;
-
-    /** Done at another time; taken back if a check does not hold and nothing is changed. */
-    private boolean doneBefore;
+    private final BooleanBinding figureAwaited;
+    private final Done done;
 
     /**
      * Makes a step's model.
@@ -64,6 +55,8 @@ public final class StepModel {
         }
         this.parts = List.copyOf(made);
         this.snippets = List.copyOf(here);
+        this.figureAwaited = figureAwaited();
+        this.done = new Done(snippets);
         connect();
     }
 
@@ -87,28 +80,28 @@ public final class StepModel {
         throw new AssertionError(part);
     }
 
+    private BooleanBinding figureAwaited() {
+        List<Observable> on = new ArrayList<>(List.of(drawn));
+        snippets.forEach(one -> on.addAll(List.of(one.text(), one.came().everFinished())));
+        return Bindings.createBooleanBinding(
+                () -> drawn.isEmpty() && snippets.stream().anyMatch(SnippetModel::awaitsFigure),
+                on.toArray(new Observable[0]));
+    }
+
     private void connect() {
         for (int i = 0; i < parts.size(); i++) {
             if (parts.get(i) instanceof ForecastModel forecast) {
                 nextEditable(i).ifPresent(snippet -> ask(forecast, snippet));
             } else if (parts.get(i) instanceof CheckModel check) {
-                lastBefore(i).ifPresent(snippet -> tryAfter(snippet, check));
+                lastBefore(i).ifPresent(snippet -> done.tryAfter(snippet, check));
             }
         }
         for (SnippetModel snippet : snippets) {
             snippet.came().drawn().addListener((ListChangeListener<Drawn>) change -> gatherDrawn());
-            snippet.came().everFinished().addListener(value -> judge());
             if (!snippet.snippet().given()) {
                 snippet.whenRun(this::runGiven);
             }
         }
-        read.addListener(value -> judge());
-    }
-
-    private void tryAfter(SnippetModel snippet, CheckModel check) {
-        tried.add(check);
-        snippet.whenRun(check::evaluate);
-        check.whenTried(this::judge);
     }
 
     /** A question is answered by the first run of a snippet; a drawn line stands in its figure. */
@@ -141,21 +134,10 @@ public final class StepModel {
         drawn.setAll(snippets.stream().flatMap(one -> one.came().drawn().stream()).toList());
     }
 
-    private void judge() {
-        List<SnippetModel> own =
-                snippets.stream().filter(snippet -> !snippet.snippet().given()).toList();
-        boolean ran = own.stream().allMatch(snippet -> snippet.came().everFinished().get());
-        doneHere |=
-                (own.isEmpty() ? read.get() : ran) && tried.stream().allMatch(CheckModel::holds);
-        doneBefore &= tried.stream().noneMatch(CheckModel::missesAsWritten);
-        done.set(doneHere || doneBefore);
-    }
-
     /** The lesson's text has changed: if its snippets run again, they say whether it is done. */
     void judgeAnew(List<SnippetModel> again) {
         if (canRun() && again.containsAll(snippets)) {
-            doneBefore = false;
-            judge();
+            done.judgeAnew();
         }
     }
 
@@ -172,19 +154,14 @@ public final class StepModel {
 
     /** It was read or done at another time. */
     void restore(boolean wasRead, boolean wasDone) {
-        read.set(wasRead);
-        doneBefore |= wasDone;
-        judge();
+        done.restore(wasRead, wasDone);
     }
 
     /** Everything as the author left it, and nothing done. */
     void reset() {
         snippets.forEach(SnippetModel::reset);
         forecasts().forEach(ForecastModel::reset);
-        doneHere = false;
-        doneBefore = false;
-        read.set(false);
-        judge();
+        done.reset();
     }
 
     /**
@@ -209,20 +186,20 @@ public final class StepModel {
 
     /** Whether the learner came to the end of its text. */
     boolean read() {
-        return read.get();
+        return done.read().get();
     }
 
     /** Does something whenever what is worth keeping has changed. */
     void whenChanged(Runnable action) {
         snippets.forEach(one -> one.text().addListener((value, was, is) -> action.run()));
         forecasts().forEach(one -> one.whenChanged(action));
-        read.addListener((value, was, is) -> action.run());
-        done.addListener((value, was, is) -> action.run());
+        done.read().addListener((value, was, is) -> action.run());
+        done.holds().addListener((value, was, is) -> action.run());
     }
 
     /** The learner came to the end of its text. */
     public void markRead() {
-        read.set(true);
+        done.read().set(true);
     }
 
     /**
@@ -280,12 +257,22 @@ public final class StepModel {
     }
 
     /**
+     * Whether a figure is to come: none stands there, and the text of a snippet that did not come
+     * to its end yet hands one over.
+     *
+     * @return true if so
+     */
+    public BooleanExpression awaitsFigure() {
+        return figureAwaited;
+    }
+
+    /**
      * Whether all its snippets ran to their end or, if it has none, its text was read; and whether
      * all its checks held then.
      *
      * @return true once so, also if a check no longer holds after a later change of the learner's
      */
     public ReadOnlyBooleanProperty done() {
-        return done.getReadOnlyProperty();
+        return done.holds();
     }
 }

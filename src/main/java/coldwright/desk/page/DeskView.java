@@ -172,9 +172,11 @@ public final class DeskView extends StackPane {
         return desk.place().get() == Place.TRIALS ? Optional.of(desk::goHome) : Optional.empty();
     }
 
-    /** Puts the contents away; if they did not lie over the page, leads back. */
+    /**
+     * Puts the contents away if they lie over the page, else help; if none is shown, leads back.
+     */
     private void escape() {
-        if (!closeContents()) {
+        if (!closeContents() && !HelpSlip.putAwayWithin(page)) {
             back().ifPresent(Runnable::run);
         }
     }

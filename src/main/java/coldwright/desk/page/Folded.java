@@ -4,22 +4,40 @@ import coldwright.desk.say.Words;
 
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Something folded away behind a word. */
 final class Folded extends VBox {
     private final ToggleButton word = new ToggleButton();
 
+    private final Pane under;
+    private Node content;
+
     /**
      * Folds it.
      *
      * @param open what the word says to open it
      * @param close what the word says to fold it again
-     * @param content makes what is folded, when it is first opened
+     * @param made makes what is folded, when it is first opened
      */
-    Folded(String open, String close, Supplier<Node> content) {
+    Folded(String open, String close, Supplier<Node> made) {
+        this(open, close, made, Optional.empty());
+    }
+
+    /**
+     * Folds it; what is folded opens at another place, so that its word can stand in a row.
+     *
+     * @param open what the word says to open it
+     * @param close what the word says to fold it again
+     * @param made makes what is folded, when it is first opened
+     * @param place where it opens; empty for under its word
+     */
+    Folded(String open, String close, Supplier<Node> made, Optional<Pane> place) {
+        under = place.orElse(this);
         getStyleClass().add("folded");
         word.getStyleClass().setAll("word", "quiet-word");
         word.setText(open);
@@ -27,11 +45,12 @@ final class Folded extends VBox {
                 .addListener(
                         (value, was, is) -> {
                             word.setText(is ? close : open);
-                            if (is && getChildren().size() == 1) {
-                                getChildren().add(content.get());
+                            if (is && content == null) {
+                                content = made.get();
+                                under.getChildren().add(content);
                             }
-                            if (getChildren().size() > 1) {
-                                Words.show(getChildren().get(1), is);
+                            if (content != null) {
+                                Words.show(content, is);
                             }
                         });
         getChildren().add(word);

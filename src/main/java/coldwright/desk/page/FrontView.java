@@ -6,13 +6,13 @@ import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 import coldwright.lesson.Lesson;
 
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -77,18 +77,24 @@ final class FrontView extends VBox {
         Label progress = new Label();
         progress.getStyleClass().add("status");
         progress.textProperty().bind(model.chain().progress());
+        VBox opened = new VBox();
         Folded anew =
                 new Folded(
                         Say.of("lesson.anew"),
                         Say.of("lesson.anew"),
-                        () -> Words.button(Say.of("lesson.anew.sure"), model::reset));
+                        () -> Words.button(Say.of("lesson.anew.sure"), model::reset),
+                        Optional.of(opened));
         Button room = Words.button(Say.of("lesson.workshop"), workshop);
-        HBox row = new HBox(all, stop, room, progress);
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("deeds-row");
         Folded paper =
-                new Folded(Say.of("handout"), Say.of("handout"), () -> new HandoutView(handout));
-        VBox deeds = new VBox(row, paper, anew);
+                new Folded(
+                        Say.of("handout"),
+                        Say.of("handout"),
+                        () -> new HandoutView(handout),
+                        Optional.of(opened));
+        FlowPane row = new FlowPane(all, stop, room, paper, anew, progress);
+        row.getStyleClass().add("deeds-row");
+        opened.getStyleClass().add("deeds-opened");
+        VBox deeds = new VBox(row, opened);
         deeds.getStyleClass().add("deeds");
         return deeds;
     }

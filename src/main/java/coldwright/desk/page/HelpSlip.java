@@ -9,6 +9,7 @@ import coldwright.help.HelpIndex;
 import coldwright.help.Suggestion;
 
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
@@ -97,5 +98,21 @@ final class HelpSlip extends VBox {
     private void putAway() {
         Words.show(this, false);
         slip.requestFocus();
+    }
+
+    /** Puts help away, all that is shown within a page; says whether any was. */
+    static boolean putAwayWithin(Node page) {
+        List<HelpSlip> shown =
+                page.lookupAll(".help-slip").stream()
+                        .filter(HelpSlip.class::isInstance)
+                        .map(HelpSlip.class::cast)
+                        .filter(Node::isVisible)
+                        .toList();
+        boolean writing = page.getScene().getFocusOwner() instanceof CodeSlip;
+        shown.forEach(one -> Words.show(one, false));
+        if (!writing) {
+            shown.stream().limit(1).forEach(HelpSlip::putAway);
+        }
+        return !shown.isEmpty();
     }
 }

@@ -97,6 +97,7 @@ final class SnippetView extends VBox {
         model.progress().addListener(value -> tellTime());
         model.came().changedSinceRun().addListener(value -> tellTime());
         model.came().outOfDate().addListener(value -> tellTime());
+        model.onlyForBelow().addListener(value -> tellTime());
         model.came()
                 .lastRun()
                 .addListener(
@@ -232,7 +233,7 @@ final class SnippetView extends VBox {
     private String rested() {
         Run run = model.came().lastRun().get();
         if (run == null) {
-            return "";
+            return model.onlyForBelow().get() ? Say.of("snippet.for-below") : "";
         }
         if (model.came().changedSinceRun().get()) {
             return Say.of("snippet.changed");

@@ -1,13 +1,10 @@
 package coldwright.desk.plate;
 
-import coldwright.desk.model.Drawn;
 import coldwright.desk.model.Pins;
 import coldwright.desk.model.StepModel;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
 
-import javafx.collections.ListChangeListener;
-import javafx.collections.ObservableList;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -16,9 +13,6 @@ import javafx.scene.layout.VBox;
 public final class FigureColumn extends ScrollPane {
     private final PlateStack stack;
     private final Label empty = Words.label(Say.of("plate.none-yet"), "no-plate");
-    private final ListChangeListener<Drawn> listener = change -> refresh();
-    private StepModel step;
-    private ObservableList<Drawn> drawn;
 
     /**
      * Makes a column.
@@ -45,18 +39,8 @@ public final class FigureColumn extends ScrollPane {
      * @param is the step in sight
      */
     public void show(StepModel is) {
-        if (drawn != null) {
-            drawn.removeListener(listener);
-        }
-        step = is;
-        drawn = is.drawn();
-        drawn.addListener(listener);
-        stack.show(drawn);
+        Words.shown(empty, is.awaitsFigure());
+        stack.show(is.drawn());
         setVvalue(0);
-        refresh();
-    }
-
-    private void refresh() {
-        Words.show(empty, drawn.isEmpty() && step.canRun());
     }
 }
