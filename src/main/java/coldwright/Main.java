@@ -16,8 +16,8 @@ public final class Main {
     /**
      * Starts the program.
      *
-     * @param words a command for the terminal; none to open the window, or the file of a lesson or
-     *     a batch to open it with
+     * @param words a command for the terminal; none to open the window, or a lesson's file, a pack
+     *     of lessons or a batch to open it with
      */
     public static void main(String[] words) {
         LastResort.install();
@@ -38,9 +38,15 @@ public final class Main {
         }
     }
 
-    /** A lesson or a batch, as the desktop hands it over when its file is opened there. */
-    private static boolean isForTheWindow(String word) {
-        return (word.endsWith(".md") || word.endsWith(".batch")) && new File(word).isFile();
+    /**
+     * A lesson, a pack of them or a batch, as the desktop hands it over when its file is opened
+     * there. A folder that is called like a command is none.
+     */
+    static boolean isForTheWindow(String word) {
+        File file = new File(word);
+        return file.isFile()
+                ? word.matches("(?i).*\\.(md|batch|zip)")
+                : file.isDirectory() && !Terminal.ofThisProcess().knows(word);
     }
 
     private static int window(Optional<Path> file) {

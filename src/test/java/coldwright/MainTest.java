@@ -60,6 +60,18 @@ class MainTest {
     }
 
     @Test
+    void aLessonAPackOrABatchIsForTheWindowAndNothingElse() throws IOException {
+        for (String name : List.of("a.md", "pack.zip", "PACK.ZIP", "sorbet.batch")) {
+            Path file = Files.writeString(folder.resolve(name), "");
+            assertTrue(Main.isForTheWindow(file.toString()), name);
+        }
+        assertTrue(Main.isForTheWindow(folder.toString()), "a folder of lessons");
+        assertFalse(Main.isForTheWindow(folder.resolve("none.zip").toString()));
+        assertFalse(Main.isForTheWindow(Files.createFile(folder.resolve("a.png")).toString()));
+        assertFalse(Main.isForTheWindow("check"));
+    }
+
+    @Test
     void commandsLoadNoWindow() throws IOException, InterruptedException {
         Ended ended =
                 start(List.of("-Xlog:class+load:file=" + folder + "/loaded"), "check", LESSON);

@@ -12,7 +12,7 @@ public final class Desk {
     /**
      * Opens the window and returns when it is closed.
      *
-     * @param file a lesson or a batch to open in it; empty for the home page
+     * @param file a lesson, a pack of lessons or a batch to open in it; empty for the home page
      * @throws NoDisplayException at once, and without noise on the terminal, if there is no screen
      *     to open it on
      */

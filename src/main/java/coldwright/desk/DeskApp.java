@@ -176,8 +176,12 @@ public final class DeskApp extends Application {
 
     /** First the window, then its page, then the bench, then what drawing needs. */
     private void fillAndWarm() {
+        List<Path> files = getParameters().getRaw().stream().map(Path::of).toList();
+        if (desk.notice().get().isEmpty()) {
+            files.forEach(desk::announce);
+        }
         desk.fetch(DeskApp::lessons)
-                .thenRun(() -> getParameters().getRaw().forEach(file -> open(Path.of(file))))
+                .thenRun(() -> files.forEach(this::open))
                 .thenRun(() -> Frames.after(FRAMES_TO_SHOW, bench::open))
                 .thenRun(
                         () ->
@@ -250,7 +254,8 @@ public final class DeskApp extends Application {
         chooser.setTitle(Say.of("open-file"));
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter(Say.of("open-file.lessons"), "*.md"),
+                        new FileChooser.ExtensionFilter(
+                                Say.of("open-file.lessons"), "*.md", "*.zip"),
                         new FileChooser.ExtensionFilter(Say.of("open-file.all"), "*"));
         File file = chooser.showOpenDialog(stage);
         if (file != null) {

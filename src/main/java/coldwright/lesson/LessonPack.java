@@ -12,13 +12,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
 
 /**
- * Several lessons in one zip file. It is read in memory; nothing of it is ever unpacked to disk,
- * and a pack that tries a trick with paths or sizes is refused whole.
+ * Several lessons in one folder or zip file. A zip file is read in memory; nothing of it is ever
+ * unpacked to disk, and a pack that tries a trick with paths or sizes is refused whole.
  */
 public final class LessonPack {
     /** How a pack's name ends. */
@@ -39,7 +40,47 @@ public final class LessonPack {
     }
 
     /**
-     * Reads all lessons of a pack.
+     * Whether a path names several lessons: a folder, or what is called like a zip file.
+     *
+     * @param path any path
+     * @return true if {@link #of} can be tried on it
+     */
+    public static boolean isOne(Path path) {
+        return path.toString().toLowerCase(Locale.ROOT).endsWith(ENDING) || Files.isDirectory(path);
+    }
+
+    /**
+     * Reads all lessons of a pack, be it a folder or a zip file.
+     *
+     * @param path a folder, of which the files right in it are read that end in {@code .md}, or a
+     *     zip file
+     * @return the lessons, in the order of their names, with their faults
+     * @throws IllegalArgumentException as {@link #read}; one sentence
+     */
+    public static List<Lesson> of(Path path) {
+        return Files.isDirectory(path) ? in(path) : read(path);
+    }
+
+    private static List<Lesson> in(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            List<Lesson> lessons =
+                    files.filter(file -> file.toString().endsWith(LESSON))
+                            .sorted()
+                            .map(LessonReader::read)
+                            .toList();
+            if (lessons.isEmpty()) {
+                throw new IllegalArgumentException(
+                        folder + " holds no lessons; their names end in .md");
+            }
+            return lessons;
+        } catch (IOException e) {
+            throw new IllegalArgumentException(
+                    folder + " can't be read; look whether you may open it", e);
+        }
+    }
+
+    /**
+     * Reads all lessons of a zip file.
      *
      * @param file a zip file with lessons, also in folders; what does not end in {@code .md} is
      *     passed over
@@ -126,9 +167,13 @@ public final class LessonPack {
                                 .noneMatch(part -> part.equals("..") || part.equals("."));
         if (!plain) {
             throw new IllegalArgumentException(
-                    "%s holds \"%s\", a path that leads out of the pack; it was not read"
-                            .formatted(name, path.replaceAll("\\p{Cntrl}", "?")));
+                    "%s holds \"%s\", a path that leads out of the pack; %s"
+                            .formatted(name, path.replaceAll("\\p{Cntrl}", "?"), nothingRead()));
         }
+    }
+
+    private String nothingRead() {
+        return "nothing of " + name.replaceFirst("^.*[/\\\\]", "") + " was read";
     }
 
     private byte[] bytes(InputStream entry, long most, String path) throws IOException {
@@ -170,7 +215,7 @@ public final class LessonPack {
             int type = entry && zip[at + 5] == 3 ? (zip[at + 41] & 0xF0) : 0;
             if (type == 0xA0) {
                 throw new IllegalArgumentException(
-                        name + " holds a link, which might lead out of the pack; it was not read");
+                        name + " holds a link, which might lead out of the pack; " + nothingRead());
             }
         }
     }

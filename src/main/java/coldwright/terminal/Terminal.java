@@ -64,6 +64,16 @@ public final class Terminal {
     }
 
     /**
+     * Whether a word is a command.
+     *
+     * @param word what was typed
+     * @return true if {@link #obey} knows it
+     */
+    public boolean knows(String word) {
+        return commands().getSubcommands().containsKey(word);
+    }
+
+    /**
      * Says why there is no window and walks the first lesson without asking anything.
      *
      * @param why one sentence
@@ -131,7 +141,7 @@ public final class Terminal {
                     : e.getMessage();
         }
         String word = unmatched.getUnmatched().get(0);
-        if (at.getCommandName().equals(NAME) && word.matches(".*\\.(md|batch)")) {
+        if (at.getCommandName().equals(NAME) && word.matches(".*\\.(md|batch|zip)")) {
             return word + ": there is no such file; look at its name and folder";
         }
         boolean option = word.startsWith("-");
@@ -160,7 +170,8 @@ public final class Terminal {
             customSynopsis = {"coldwright [COMMAND]", ""},
             description = {
                 "Lessons on the science of ice cream, with live Java to run and change.",
-                "Without a command it opens its window.",
+                "Without a command it opens its window; with a lesson, a folder or zip of lessons,",
+                "or a batch in place of a command it opens that there.",
                 ""
             },
             commandListHeading = "Commands:%n",

@@ -36,7 +36,7 @@ class LessonPackTest {
         assertEquals(
                 "pack.zip holds \""
                         + path
-                        + "\", a path that leads out of the pack; it was not read",
+                        + "\", a path that leads out of the pack; nothing of pack.zip was read",
                 refused(zip(LESSON, "good.md", path)));
     }
 
@@ -47,7 +47,7 @@ class LessonPackTest {
         zip[list + 5] = 3;
         zip[list + 41] = (byte) 0xA1;
         assertEquals(
-                "pack.zip holds a link, which might lead out of the pack; it was not read",
+                "pack.zip holds a link, which might lead out of the pack; nothing of pack.zip was read",
                 refused(zip));
     }
 

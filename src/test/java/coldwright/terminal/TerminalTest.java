@@ -26,6 +26,7 @@ class TerminalTest {
                 "wlak 1|\"wlak\" is no command: did you mean \"walk\"?|help",
                 "frobnicate|\"frobnicate\" is no command|help",
                 "mine.md|mine.md: there is no such file; look at its name and folder|help",
+                "pack.zip|pack.zip: there is no such file; look at its name and folder|help",
                 "--halp|\"--halp\" is no option: did you mean \"--help\"?|help",
                 "walk|\"walk\" needs LESSON|help walk",
                 "walk 1 2|\"2\" is one word too many|help walk",

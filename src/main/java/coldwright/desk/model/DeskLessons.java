@@ -59,7 +59,10 @@ final class DeskLessons {
 
     private LessonModel modelOf(Lesson lesson) {
         LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
-        return new LessonModel(lesson, key, new Running(queue, window, leave.gateOf(lesson)));
+        LessonModel model =
+                new LessonModel(lesson, key, new Running(queue, window, leave.gateOf(lesson)));
+        model.setWritten(leave.isWritten(lesson));
+        return model;
     }
 
     /** The lesson that was read from a file. */
@@ -84,7 +87,14 @@ final class DeskLessons {
     /** The learner is a lesson's author: it is agreed to, however its file changes. */
     void agreeWhileWritten(LessonModel lesson) {
         leave.whileWritten(lesson.lesson());
+        lesson.setWritten(true);
         agree(lesson);
+    }
+
+    /** The author has done: from the next text on it is asked for again. */
+    void doneWriting(LessonModel lesson) {
+        leave.doneWriting(lesson.lesson());
+        lesson.setWritten(false);
     }
 
     ObservableList<LessonModel> all() {

@@ -26,6 +26,7 @@ public final class DeskModel {
     private final BrewModel brew;
     private final TypeSize typeSize = new TypeSize();
     private final DeskLessons lessons;
+    private final DeskFiles files;
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Place> place = new ReadOnlyObjectWrapper<>(Place.HOME);
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
@@ -50,6 +51,7 @@ public final class DeskModel {
         this.work = work;
         this.window = window;
         this.brew = new BrewModel(work, window);
+        this.files = new DeskFiles(reader, lessons, work, window, notice::set, this::open);
     }
 
     /**
@@ -80,41 +82,23 @@ public final class DeskModel {
     }
 
     /**
-     * Opens a lesson file. One that can't be read is told in {@link #notice()} and leaves the open
-     * lesson where it is.
+     * Opens a lesson file, or a pack: all its lessons lie on the desk then, and its first is open.
+     * What can't be read is told in {@link #notice()} and leaves the open lesson where it is.
      *
-     * @param file a lesson file
+     * @param file a lesson file, or a folder or zip file of several
      * @return completes when it is open or told
      */
     public CompletableFuture<Void> openFile(Path file) {
-        return CompletableFuture.supplyAsync(() -> reader.apply(file), work)
-                .handleAsync(
-                        (lesson, trouble) -> {
-                            if (trouble != null) {
-                                notice.set(Say.of("desk.no-such-lesson", file));
-                            } else {
-                                took(lesson);
-                            }
-                            return null;
-                        },
-                        window);
+        return files.open(file);
     }
 
-    private void took(Lesson lesson) {
-        if (lesson.steps().isEmpty()) {
-            notice.set(untaught(lesson));
-            return;
-        }
-        open(
-                lessons.ofFile(lesson.file())
-                        .map(former -> lessons.replace(former, lesson))
-                        .orElseGet(() -> lessons.layFromFile(lesson)));
-    }
-
-    private static String untaught(Lesson lesson) {
-        return lesson.faults().isEmpty()
-                ? Say.of("desk.empty-lesson", lesson.file())
-                : lesson.faults().get(0).toString();
+    /**
+     * Says that a file will be opened as soon as what comes before is done.
+     *
+     * @param file a lesson's, a pack's or a batch's
+     */
+    public void announce(Path file) {
+        notice.set(DeskFiles.opening(file));
     }
 
     /**
@@ -137,7 +121,7 @@ public final class DeskModel {
 
     private void refreshed(LessonModel former, Lesson lesson) {
         if (lesson.steps().isEmpty()) {
-            notice.set(untaught(lesson));
+            notice.set(DeskFiles.untaught(lesson));
             return;
         }
         boolean seen = open.get() == former;
@@ -168,6 +152,15 @@ public final class DeskModel {
      */
     public void agreeWhileWritten(LessonModel lesson) {
         lessons.agreeWhileWritten(lesson);
+    }
+
+    /**
+     * The author has done with a lesson: its text runs as it is, and each later one asks again.
+     *
+     * @param lesson one of {@link #agreeWhileWritten}
+     */
+    public void doneWriting(LessonModel lesson) {
+        lessons.doneWriting(lesson);
     }
 
     private void turnTo(Place one) {

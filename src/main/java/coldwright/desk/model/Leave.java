@@ -41,4 +41,12 @@ final class Leave {
     void whileWritten(Lesson lesson) {
         written.add(lesson.file());
     }
+
+    boolean isWritten(Lesson lesson) {
+        return written.contains(lesson.file());
+    }
+
+    void doneWriting(Lesson lesson) {
+        written.remove(lesson.file());
+    }
 }

@@ -5,9 +5,13 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.Step;
 import coldwright.workbook.work.LessonKey;
 
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +29,7 @@ public final class LessonModel {
     private final List<SnippetModel> snippets;
     private final RunChain chain = new RunChain();
     private final Dependence dependence = new Dependence();
+    private final BooleanProperty written = new SimpleBooleanProperty(false);
     private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
 
     /**
@@ -186,6 +191,28 @@ public final class LessonModel {
     public Optional<Path> ownFile() {
         Path file = Path.of(lesson.file());
         return LessonKey.ofFile(file).equals(key) ? Optional.of(file) : Optional.empty();
+    }
+
+    /**
+     * Whether the page follows its file.
+     *
+     * @return false for what came with the program, and for what lies in a zip file
+     */
+    public boolean isFollowed() {
+        return ownFile().filter(Files::isRegularFile).isPresent();
+    }
+
+    /**
+     * Whether its author sits here: its snippets run however its file is changed.
+     *
+     * @return true from when that was said until it is taken back
+     */
+    public ReadOnlyBooleanProperty written() {
+        return written;
+    }
+
+    void setWritten(boolean is) {
+        written.set(is);
     }
 
     /**

@@ -83,6 +83,7 @@ public final class DeskView extends StackPane {
         arrange();
         turnPage();
         listenToKeys(deeds.openFile());
+        Dropped.on(this, desk::openFile);
     }
 
     private void listenToKeys(Runnable openFile) {

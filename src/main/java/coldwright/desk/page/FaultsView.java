@@ -12,6 +12,12 @@ import java.util.List;
 final class FaultsView extends VBox {
     FaultsView(String head, List<Fault> faults) {
         getStyleClass().add("faults");
+        show(head, faults);
+    }
+
+    /** Says something else. */
+    void show(String head, List<Fault> faults) {
+        getChildren().clear();
         getChildren().add(Words.label(head, "faults-head"));
         faults.forEach(fault -> getChildren().add(new Sentence(told(fault), "fault")));
     }

@@ -1,9 +1,11 @@
 package coldwright.desk.page;
 
 import coldwright.desk.model.LessonModel;
+import coldwright.desk.model.Slips;
 import coldwright.desk.prose.Typography;
 import coldwright.desk.say.Say;
 import coldwright.desk.say.Words;
+import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 
 import javafx.scene.Node;
@@ -12,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -23,14 +26,14 @@ final class FrontView extends VBox {
      * Sets it.
      *
      * @param model the lesson
-     * @param agreement asks whether its snippets may run
+     * @param agreement asks whether its snippets may run, and says if its author writes it
      * @param opening the text before the first step
      * @param workshop lays the lesson out for a room
      * @param handout sets it for paper
      */
     FrontView(
             LessonModel model,
-            AgreementView agreement,
+            Node agreement,
             StepView opening,
             Runnable workshop,
             Consumer<HandoutChoice> handout) {
@@ -44,10 +47,7 @@ final class FrontView extends VBox {
         if (!terms.isEmpty()) {
             getChildren().add(Words.label(Typography.of(terms), "terms"));
         }
-        if (!lesson.faults().isEmpty()) {
-            getChildren().add(faults(lesson));
-        }
-        getChildren().addAll(agreement, deeds(model, workshop, handout), opening);
+        getChildren().addAll(slips(model), agreement, deeds(model, workshop, handout), opening);
     }
 
     private static String terms(Lesson lesson) {
@@ -59,13 +59,22 @@ final class FrontView extends VBox {
                 .collect(Collectors.joining(" · "));
     }
 
-    private static Node faults(Lesson lesson) {
-        int count = lesson.faults().size();
-        String head =
-                count == 1
-                        ? Say.of("lesson.fault")
-                        : Say.of("lesson.faults", String.valueOf(count));
-        return new FaultsView(head, lesson.faults());
+    private static Node slips(LessonModel model) {
+        Slips slips = new Slips(model);
+        FaultsView view = new FaultsView("", List.of());
+        Runnable refresh =
+                () -> {
+                    List<Fault> all = slips.all();
+                    view.show(head(all.size()), all);
+                    Words.show(view, !all.isEmpty());
+                };
+        slips.whenChanged(refresh);
+        refresh.run();
+        return view;
+    }
+
+    private static String head(int count) {
+        return count == 1 ? Say.of("lesson.fault") : Say.of("lesson.faults", String.valueOf(count));
     }
 
     private static Node deeds(

@@ -41,7 +41,7 @@ final class LessonView extends ScrollPane {
             LessonModel model,
             PageState state,
             Consumer<String> openLink,
-            AgreementView agreement,
+            Node agreement,
             Runnable workshop,
             Consumer<String> handIn,
             Consumer<HandoutChoice> handout) {

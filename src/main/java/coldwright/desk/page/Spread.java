@@ -9,6 +9,7 @@ import coldwright.desk.say.Words;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 import java.util.Optional;
 
@@ -33,16 +34,23 @@ final class Spread extends HBox {
                         model,
                         state,
                         deeds.openLink(),
-                        new AgreementView(
-                                model.gate(),
-                                () -> desk.agree(model),
-                                () -> desk.agreeWhileWritten(model)),
+                        agreement(model, desk),
                         desk::turnWorkshop,
                         name -> deeds.handIn().accept(model, name),
                         choice -> deeds.handout().accept(model, choice));
         figures = new FigureColumn(model.inSight().get(), state.room(), model.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         getChildren().addAll(lesson, figures);
+    }
+
+    private static Node agreement(LessonModel model, DeskModel desk) {
+        Optional<Runnable> whileWritten =
+                Optional.of(model)
+                        .filter(LessonModel::isFollowed)
+                        .map(one -> () -> desk.agreeWhileWritten(one));
+        return new VBox(
+                new AgreementView(model.gate(), () -> desk.agree(model), whileWritten),
+                new WritingView(model, () -> desk.doneWriting(model)));
     }
 
     /** Shares out the width. */

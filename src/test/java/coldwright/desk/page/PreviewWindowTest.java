@@ -126,6 +126,33 @@ class PreviewWindowTest {
     }
 
     @Test
+    void theModeIsSaidUntilItIsEndedAndSnippetsThatFailAreCounted(
+            FxRobot robot, @TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("ripple.md"), TEXT.formatted(""));
+        robot.interact(() -> desk.openFile(file));
+        await(() -> says(robot, "did not come with Coldwright"));
+        assertFalse(says(robot, "Following ripple.md"));
+        robot.interact(() -> desk.agreeWhileWritten(desk.open().get()));
+        robot.interact(() -> desk.open().get().runAll());
+        await(() -> desk.open().get().snippets().get(0).came().everFinished().get());
+
+        refresh(file, TEXT.replace("= 60", "= SUGAR_6").formatted("\n```chek\na is 1\n```\n"));
+        await(() -> says(robot, "2 things in this lesson’s text need mending"));
+        assertTrue(says(robot, "ripple.md:10: "), "the snippet's line in the file");
+        assertTrue(says(robot, "Following ripple.md"));
+
+        refresh(file, TEXT.formatted(""));
+        await(() -> desk.open().get().snippets().get(0).came().everFinished().get());
+        await(() -> !says(robot, "mending"));
+        Button end =
+                robot.lookup(node -> said(node).startsWith("I have done")).queryAs(Button.class);
+        robot.interact(end::fire);
+        await(() -> !says(robot, "Following ripple.md"));
+        refresh(file, TEXT.formatted("More.\n"));
+        await(() -> says(robot, "did not come with Coldwright"));
+    }
+
+    @Test
     void thePageStaysWhereItWasScrolledTo(FxRobot robot, @TempDir Path folder) throws Exception {
         String much = "\n" + "Water, sugar and time.\n\n".repeat(80);
         Path file = Files.writeString(folder.resolve("long.md"), TEXT.formatted(much));
