@@ -25,6 +25,7 @@ final class HandInCheck {
     private final Runs runs;
     private final List<MarkedStep> steps = new ArrayList<>();
     private final List<String> above = new ArrayList<>();
+    private final MissingNames missing = new MissingNames();
     private boolean changedAbove;
 
     private HandInCheck(HandIn handIn, Lesson lesson, Runs runs) {
@@ -75,7 +76,7 @@ final class HandInCheck {
             asked.forEach(forecast -> forecasts.add(marked(forecast)));
             changedAbove |= changedHere;
             return new MarkedStep(
-                    name.equals(StepNames.OPENING) ? lesson.title() : name,
+                    title(),
                     ran == snippets && held == checks && handed.map(HandedStep::done).orElse(false),
                     ran,
                     snippets,
@@ -83,6 +84,10 @@ final class HandInCheck {
                     checks,
                     forecasts,
                     troubles);
+        }
+
+        private String title() {
+            return name.equals(StepNames.OPENING) ? lesson.title() : name;
         }
 
         private boolean isChanged() {
@@ -103,18 +108,26 @@ final class HandInCheck {
         private boolean runs(Part.Snippet snippet, int index) {
             Optional<String> text = handed.flatMap(step -> step.text(index));
             if (text.isEmpty()) {
-                troubles.add("snippet %d was not handed in; its author's ran".formatted(index + 1));
+                troubles.add(
+                        "snippet %d was not handed in and is not counted; its author's stood in for it"
+                                .formatted(index + 1));
             }
             String code = text.orElse(snippet.code());
             Run run = runs.run(above, code);
             if (run.outcome().finished()) {
                 above.add(code);
+            } else {
+                missing.failed(
+                        "snippet %d of “%s”".formatted(index + 1, Marked.oneLine(title())), code);
             }
             for (Ending.Trouble trouble : Ending.troubles(run.outcome())) {
                 String where = trouble.line() > 0 ? ", line " + trouble.line() : "";
                 troubles.add(
                         "snippet %d%s: %s"
-                                .formatted(index + 1, where, Marked.oneLine(trouble.words())));
+                                .formatted(
+                                        index + 1,
+                                        where,
+                                        Marked.oneLine(missing.why(trouble.words()))));
             }
             if (drawn.isEmpty()) {
                 drawn =
@@ -133,7 +146,7 @@ final class HandInCheck {
                 checks++;
                 held += verdict.held() ? 1 : 0;
                 if (!verdict.held()) {
-                    troubles.add(Marked.oneLine(verdict.sentence() + cause));
+                    troubles.add(Marked.oneLine(missing.why(verdict.sentence()) + cause));
                 }
             }
         }

@@ -74,7 +74,7 @@ final class HandInChecks {
             leftAlone.addAll(found.leftAlone());
         }
         List<Marked> all = work(turns);
-        MarkTable.lines(all, screen.width()).forEach(screen::say);
+        MarkTable.lines(all, screen.width()).forEach(screen::fold);
         leftAlone.forEach(
                 file ->
                         screen.say(
@@ -125,7 +125,7 @@ final class HandInChecks {
         List<String> lines = marked.lines();
         screen.say("%s: %s".formatted(count, lines.get(0)));
         if (!brief) {
-            lines.subList(1, lines.size()).forEach(screen::say);
+            lines.subList(1, lines.size()).forEach(screen::fold);
         }
     }
 

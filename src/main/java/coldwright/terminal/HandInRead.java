@@ -63,7 +63,7 @@ final class HandInRead {
         Optional<Lesson> found = lessonOf(handIn, file);
         if (found.isEmpty()) {
             notes.add(
-                    "there is no lesson %s on the shelf nor beside the hand-in; put its file there"
+                    "there is no lesson %s in the course nor beside the hand-in; put its file there"
                             .formatted(Marked.oneLine(handIn.lessonFile())));
         }
         Lesson lesson = found.orElse(null);

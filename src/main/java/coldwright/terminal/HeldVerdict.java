@@ -35,7 +35,7 @@ final class HeldVerdict {
                                         : Verdict.unfit(finished)));
     }
 
-    /** One digit more than the text has, or as many as show that the tolerance is missed. */
+    /** One digit more than the text has, or as many as show that it does not hold. */
     private static String rounded(double given, Held held) {
         if (!Double.isFinite(given)) {
             return Require.spoken(given);
@@ -44,10 +44,15 @@ final class HeldVerdict {
         while (decimals < MOST_DECIMALS && held.tolerance() * Math.pow(10, decimals) < 5) {
             decimals++;
         }
-        String plain =
-                BigDecimal.valueOf(given)
-                        .setScale(decimals, RoundingMode.HALF_EVEN)
-                        .toPlainString();
-        return plain.replace('-', '−');
+        BigDecimal shown = shown(given, decimals);
+        while (decimals < MOST_DECIMALS && held.holds(shown.doubleValue()) && !held.holds(given)) {
+            decimals++;
+            shown = shown(given, decimals);
+        }
+        return shown.toPlainString().replace('-', '−');
+    }
+
+    private static BigDecimal shown(double given, int decimals) {
+        return BigDecimal.valueOf(given).setScale(decimals, RoundingMode.HALF_EVEN);
     }
 }

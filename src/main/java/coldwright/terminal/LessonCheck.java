@@ -15,6 +15,7 @@ final class LessonCheck {
     private final Runs runs;
     private final List<String> failures = new ArrayList<>();
     private final List<String> above = new ArrayList<>();
+    private final MissingNames missing = new MissingNames();
     private int snippets;
     private final List<Claim> pending = new ArrayList<>();
     private final List<Claim> afterRun = new ArrayList<>();
@@ -119,7 +120,11 @@ final class LessonCheck {
             boolean own = what.equals("snippet");
             fail(
                     own ? fenceLine + trouble.line() : fenceLine,
-                    "%s, expected to run to its end, got: %s".formatted(what, trouble.words()));
+                    "%s, expected to run to its end, got: %s"
+                            .formatted(what, missing.why(trouble.words())));
+        }
+        if (!outcome.finished()) {
+            missing.failed("the %s on line %d".formatted(what, fenceLine), code);
         }
         return outcome.finished();
     }
@@ -139,7 +144,7 @@ final class LessonCheck {
         held += verdict.held() && !claim.number() ? 1 : 0;
         sourced += verdict.held() && claim.sourced() ? 1 : 0;
         if (!verdict.held()) {
-            fail(claim.line(), verdict.sentence());
+            fail(claim.line(), missing.why(verdict.sentence()));
         }
     }
 

@@ -41,7 +41,7 @@ final class MarkTable {
                             tried
                                     ? of(one.sum(MarkedStep::held), one.sum(MarkedStep::checks))
                                     : "-",
-                            tried ? of(one.forecasts(CameTrue.YES), one.forecasts().size()) : "-",
+                            tried ? of(one.forecasts(CameTrue.YES), one.forecastsMade()) : "-",
                             one.notes().isEmpty() ? "" : Integer.toString(one.notes().size())));
         }
         List<String> lines = new ArrayList<>(List.of(""));
@@ -56,7 +56,7 @@ final class MarkTable {
         }
         lines.addAll(
                 ProseText.wrap(
-                        "done: steps that were done and hold here. run: snippets that run to their end. hold: check lines that hold. forecasts: those that came true.",
+                        "done: steps that were done and hold here. run: snippets that run to their end. hold: check lines that hold. forecasts: those that came true, of those that were made.",
                         width));
         lines.add("");
         return lines;

@@ -59,6 +59,11 @@ record Marked(
         return steps.stream().flatMap(step -> step.forecasts().stream()).toList();
     }
 
+    /** How many questions were answered before the run. */
+    long forecastsMade() {
+        return forecasts().stream().filter(one -> !one.said().isEmpty()).count();
+    }
+
     /** How many forecasts stand so. */
     long forecasts(CameTrue how) {
         return forecasts().stream().filter(one -> one.cameTrue() == how).count();

@@ -14,7 +14,7 @@ record MarkedForecast(String question, String said, String right, CameTrue cameT
     /** One line for a person. */
     String line() {
         String words = said.isEmpty() ? "nothing said; " + right : "said " + said + "; " + right;
-        return "forecast: %s %s%s".formatted(question, words, judged());
+        return "forecast: “%s”: %s%s".formatted(question, words, judged());
     }
 
     private String judged() {

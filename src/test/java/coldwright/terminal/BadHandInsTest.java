@@ -135,8 +135,8 @@ class BadHandInsTest {
         String good = good();
         String cut = good.substring(0, good.indexOf("lesson:") + 3);
         return Stream.of(
-                new Bad("empty", "", "the first line is \"\""),
-                new Bad("blank", "\n\n\n", "the first line is \"\""),
+                new Bad("empty", "", "there is nothing on the first line"),
+                new Bad("blank", "\n\n\n", "there is nothing on the first line"),
                 new Bad("a picture", "\u0089PNG\r\n\u001a\n\0\0\0", "NUL character"),
                 new Bad("another form", "my oats", "the first line is \"my oats\""),
                 new Bad("a later form", "Coldwright hand-in 9\n", "another version"),
@@ -145,11 +145,11 @@ class BadHandInsTest {
                 new Bad(
                         "truncated in a step",
                         good.substring(0, good.indexOf("snippet 1")),
-                        "snippet 1 was not handed in; its author's ran"),
+                        "snippet 1 was not handed in and is not counted; its author's stood in for it"),
                 new Bad(
                         "missing steps",
                         good.substring(0, good.indexOf("step: ")),
-                        "snippet 1 was not handed in; its author's ran"),
+                        "snippet 1 was not handed in and is not counted; its author's stood in for it"),
                 new Bad(
                         "an unknown lesson",
                         good.replace("01-oats.md", "99-none.md"),

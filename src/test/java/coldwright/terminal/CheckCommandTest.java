@@ -130,6 +130,40 @@ class CheckCommandTest {
     }
 
     @Test
+    void thePageOfNamesHolds() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.DONE, typed.obey("check", "docs/names.md"), typed.out());
+        assertTrue(typed.out().contains("everything holds"), typed.out());
+    }
+
+    @Test
+    void whatHangsOnASnippetThatFailedSaysSo() throws IOException {
+        Path file = folder.resolve("slip.md");
+        Files.writeString(
+                file,
+                """
+                # Slip
+
+                ## One
+
+                ```java
+                var syrup = Mix.of(grams(70, WATER), grams(30, SUCROS));
+                ```
+
+                ```check
+                syrup.massG() is 100 within 0.1
+                ```
+                """);
+        Typed typed = Typed.nobody();
+        typed.obey("check", file.toString());
+        assertTrue(
+                typed.out()
+                        .contains(
+                                "got `syrup` is not known here: the snippet on line 5 did not get to its end"),
+                typed.out());
+    }
+
+    @Test
     void numbersInTheTextAreHeldToTheCalculator() throws IOException {
         Path file = folder.resolve("held.md");
         Files.writeString(

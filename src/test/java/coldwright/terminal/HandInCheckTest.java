@@ -111,34 +111,44 @@ class HandInCheckTest {
                 """
                 1 of 4: Ada-01-oats.handin.txt: Ada, Toasted oats
                   Toast: 2 of 2 snippets run, 2 of 2 check lines hold; done
-                    forecast: How hot? said 140; right is 140 (came true)
+                    forecast: “How hot?”: said 140; right is 140 (came true)
                   Eat: 1 of 1 snippet runs, 0 of 1 check line holds
-                    ready, expected 180 within 0, got 140; nothing was changed in this step, only above it
+                    ready, expected 180 within 0, got 140; nothing was changed in this step,
+                    only above it
                 2 of 4: Ben-01-oats.handin.txt: Ben, Toasted oats
                   Toast: 0 of 2 snippets run, 0 of 2 check lines hold
-                    forecast: How hot? nothing said; right is 140
-                    snippet 1, line 2: a whole number was divided by zero; check the divisor first
-                    snippet 2, line 1: `heat` is not known here; is it spelled right, and declared above?
-                    heat, expected 140 within 5, got `heat` is not known here; is it spelled right, and declared above?
-                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here; is it spelled right, and declared above?
+                    forecast: “How hot?”: nothing said; right is 140
+                    snippet 1, line 2: a whole number was divided by zero; check the divisor
+                    first
+                    snippet 2, line 1: `heat` is not known here: snippet 1 of “Toast” did not
+                    get to its end
+                    heat, expected 140 within 5, got `heat` is not known here: snippet 1 of
+                    “Toast” did not get to its end
+                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here:
+                    snippet 2 of “Toast” did not get to its end
                   Eat: 0 of 1 snippet runs, 0 of 1 check line holds
-                    snippet 1, line 1: `heat` is not known here; is it spelled right, and declared above?
-                    ready, expected 180 within 0, got `ready` is not known here; is it spelled right, and declared above?; nothing was changed in this step, only above it
+                    snippet 1, line 1: `heat` is not known here: snippet 1 of “Toast” did not
+                    get to its end
+                    ready, expected 180 within 0, got `ready` is not known here: snippet 1 of
+                    “Eat” did not get to its end; nothing was changed in this step, only above
+                    it
                 3 of 4: Cy-01-oats.handin.txt
                   line 1: the first line is "my oats"; it must be "Coldwright hand-in 1"
                 4 of 4: Dee-01-oats.handin.txt: Dee, Toasted oats
                   Toast: 2 of 2 snippets run, 2 of 2 check lines hold
-                    forecast: How hot? nothing said; right is 140
+                    forecast: “How hot?”: nothing said; right is 140
                   Eat: 1 of 1 snippet runs, 0 of 1 check line holds
-                    ready, expected 180 within 0, got 142; nothing was changed in this step, only above it
+                    ready, expected 180 within 0, got 142; nothing was changed in this step,
+                    only above it
 
                 learner  lesson                 done  run     hold    forecasts  notes
                 Ada      01-oats                1     3 of 3  2 of 3  1 of 1
-                Ben      01-oats                0     0 of 3  0 of 3  0 of 1
+                Ben      01-oats                0     0 of 3  0 of 3  0 of 0
                 ?        Cy-01-oats.handin.txt  -     -       -       -          1
-                Dee      01-oats                0     3 of 3  2 of 3  0 of 1
+                Dee      01-oats                0     3 of 3  2 of 3  0 of 0
                 done: steps that were done and hold here. run: snippets that run to their end.
-                hold: check lines that hold. forecasts: those that came true.
+                hold: check lines that hold. forecasts: those that came true, of those that were
+                made.
 
                 4 hand-ins: not everything holds in 4
                 """,
@@ -152,7 +162,7 @@ class HandInCheckTest {
         assertTrue(
                 said(Exit.FAILED, none)
                         .startsWith(
-                                "1 of 1: Ada-01-oats.handin.txt: Ada\n  there is no lesson 01-oats.md on the shelf nor beside the hand-in; put its file there\n"));
+                                "1 of 1: Ada-01-oats.handin.txt: Ada\n  there is no lesson 01-oats.md in the course nor beside the hand-in; put its"));
         Files.writeString(folder.resolve("01-oats.md"), TEXT + "\nMore.\n");
         assertTrue(
                 said(Exit.FAILED, none)

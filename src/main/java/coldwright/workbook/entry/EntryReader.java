@@ -52,6 +52,9 @@ public final class EntryReader {
     }
 
     private static String notThat(String first, String heading) {
+        if (first.isBlank()) {
+            return "there is nothing on the first line; it must be \"%s\"".formatted(heading);
+        }
         String kind = heading.replaceFirst(" \\d+$", "");
         return first.matches(java.util.regex.Pattern.quote(kind) + " \\d+")
                 ? "this was written by another version of the program, as \"%s\"; this one reads \"%s\""
