@@ -135,6 +135,9 @@ public final class DeskApp extends Application {
                                 settings.change(all -> all.withTypeSizePercent(is.intValue())));
         settings.preferences().addListener((value, was, is) -> set(was, is, stage));
         stage.getScene().setRoot(view(stage));
+        if (desk.notice().get().isEmpty()) {
+            toOpen().forEach(desk::announce);
+        }
         stage.focusedProperty().addListener(value -> keeper.tryAgain());
         Frames.after(FRAMES_TO_SHOW, this::fillAndWarm);
     }
@@ -176,17 +179,18 @@ public final class DeskApp extends Application {
 
     /** First the window, then its page, then the bench, then what drawing needs. */
     private void fillAndWarm() {
-        List<Path> files = getParameters().getRaw().stream().map(Path::of).toList();
-        if (desk.notice().get().isEmpty()) {
-            files.forEach(desk::announce);
-        }
         desk.fetch(DeskApp::lessons)
-                .thenRun(() -> files.forEach(this::open))
+                .thenRun(() -> toOpen().forEach(this::open))
                 .thenRun(() -> Frames.after(FRAMES_TO_SHOW, bench::open))
                 .thenRun(
                         () ->
                                 Frames.after(
                                         FRAMES_TO_READ, () -> pen.execute(ChartPainter::warmUp)));
+    }
+
+    /** What was named when the program was started. */
+    private List<Path> toOpen() {
+        return getParameters().getRaw().stream().map(Path::of).toList();
     }
 
     private void open(Path file) {

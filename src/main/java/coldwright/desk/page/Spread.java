@@ -34,7 +34,7 @@ final class Spread extends HBox {
                         model,
                         state,
                         deeds.openLink(),
-                        agreement(model, desk),
+                        agreement(desk),
                         desk::turnWorkshop,
                         name -> deeds.handIn().accept(model, name),
                         choice -> deeds.handout().accept(model, choice));
@@ -43,14 +43,21 @@ final class Spread extends HBox {
         getChildren().addAll(lesson, figures);
     }
 
-    private static Node agreement(LessonModel model, DeskModel desk) {
+    private Node agreement(DeskModel desk) {
         Optional<Runnable> whileWritten =
                 Optional.of(model)
                         .filter(LessonModel::isFollowed)
-                        .map(one -> () -> desk.agreeWhileWritten(one));
+                        .map(one -> () -> leaving(() -> desk.agreeWhileWritten(one)));
         return new VBox(
-                new AgreementView(model.gate(), () -> desk.agree(model), whileWritten),
-                new WritingView(model, () -> desk.doneWriting(model)));
+                new AgreementView(
+                        model.gate(), () -> leaving(() -> desk.agree(model)), whileWritten),
+                new WritingView(model, () -> leaving(() -> desk.doneWriting(model))));
+    }
+
+    /** What is pressed goes away by it: the page takes the keys, or they would go far down. */
+    private void leaving(Runnable action) {
+        lesson.requestFocus();
+        action.run();
     }
 
     /** Shares out the width. */

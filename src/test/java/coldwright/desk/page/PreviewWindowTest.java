@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
@@ -132,7 +133,16 @@ class PreviewWindowTest {
         robot.interact(() -> desk.openFile(file));
         await(() -> says(robot, "did not come with Coldwright"));
         assertFalse(says(robot, "Following ripple.md"));
-        robot.interact(() -> desk.agreeWhileWritten(desk.open().get()));
+        Button writing =
+                robot.lookup(node -> said(node).startsWith("I am writing it"))
+                        .queryAs(Button.class);
+        robot.interact(
+                () -> {
+                    writing.requestFocus();
+                    writing.fire();
+                });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertSame(page(robot), page(robot).getScene().getFocusOwner(), "the page stays here");
         robot.interact(() -> desk.open().get().runAll());
         await(() -> desk.open().get().snippets().get(0).came().everFinished().get());
 
