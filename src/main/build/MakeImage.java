@@ -1,11 +1,4 @@
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +9,6 @@ import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 
 /**
  * Makes the application image and, where the platform's tools are at hand, an installer.
@@ -62,7 +54,7 @@ public final class MakeImage {
         this.version = version;
         delete(out);
         Files.createDirectories(out);
-        this.icon = iconFor(icon);
+        this.icon = windows ? IconFile.ico(icon, out) : mac ? IconFile.icns(icon, out) : icon;
     }
 
     public static void main(String[] words) throws Exception {
@@ -264,47 +256,6 @@ public final class MakeImage {
             process.destroyForcibly();
             throw new IllegalStateException(words.get(0) + " took more than " + seconds + " s");
         }
-    }
-
-    /** The icon in the form that the platform wants; Windows and macOS take PNG within a small wrapping. */
-    private Path iconFor(Path png) throws IOException {
-        if (!windows && !mac) {
-            return png;
-        }
-        byte[] picture = windows ? scaled(png, 256) : Files.readAllBytes(png);
-        Path file = out.resolve(windows ? "coldwright.ico" : "coldwright.icns");
-        if (windows) {
-            ByteBuffer head = ByteBuffer.allocate(22).order(ByteOrder.LITTLE_ENDIAN);
-            head.putShort((short) 0).putShort((short) 1).putShort((short) 1);
-            head.put((byte) 0).put((byte) 0).put((byte) 0).put((byte) 0);
-            head.putShort((short) 1).putShort((short) 32).putInt(picture.length).putInt(22);
-            ByteArrayOutputStream all = new ByteArrayOutputStream();
-            all.write(head.array());
-            all.write(picture);
-            Files.write(file, all.toByteArray());
-        } else {
-            ByteArrayOutputStream all = new ByteArrayOutputStream();
-            DataOutputStream data = new DataOutputStream(all);
-            data.writeBytes("icns");
-            data.writeInt(picture.length + 16);
-            data.writeBytes("ic09");
-            data.writeInt(picture.length + 8);
-            data.write(picture);
-            Files.write(file, all.toByteArray());
-        }
-        return file;
-    }
-
-    private static byte[] scaled(Path png, int px) throws IOException {
-        BufferedImage from = ImageIO.read(png.toFile());
-        BufferedImage to = new BufferedImage(px, px, BufferedImage.TYPE_INT_ARGB);
-        Graphics2D pen = to.createGraphics();
-        pen.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-        pen.drawImage(from, 0, 0, px, px, null);
-        pen.dispose();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(to, "png", bytes);
-        return bytes.toByteArray();
     }
 
     private static long megabytes(Path path) throws IOException {

@@ -1,11 +1,4 @@
 import com.sun.source.doctree.DocCommentTree;
-import com.sun.source.doctree.DocTree;
-import com.sun.source.doctree.EntityTree;
-import com.sun.source.doctree.LinkTree;
-import com.sun.source.doctree.LiteralTree;
-import com.sun.source.doctree.ParamTree;
-import com.sun.source.doctree.ReturnTree;
-import com.sun.source.doctree.TextTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.MethodInvocationTree;
@@ -22,7 +15,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +34,7 @@ import javax.tools.ToolProvider;
 
 /**
  * Writes the help that the editor shows from the Javadoc of what snippets may use. Runs while the
- * program is built, as {@code java WriteHelp.java SOURCES RESOURCES TARGET}, and is no part of it.
+ * program is built, as {@code java WriteHelp SOURCES RESOURCES TARGET}, and is no part of it.
  *
  * <p>One row for each public type, method, component and constant of the packages that the prelude
  * imports: name, owner, kind, signature, result, sentence, parameters, returns, and {@code bare} if
@@ -53,16 +45,6 @@ final class WriteHelp {
     private static final Pattern STATIC_IMPORT =
             Pattern.compile("import static coldwright\\..*\\.([A-Z]\\w*)\\.(\\w+|\\*);");
     private static final Pattern IMPORT = Pattern.compile("import (coldwright\\.[a-z.]+)\\.\\*;");
-
-    /** Unit by what the name of a number ends with, longer endings first. */
-    private static final Map<String, String> UNITS = units();
-
-    private static final Pattern UNIT_IN_NAME =
-            Pattern.compile(
-                    "(?:(?<=[a-z0-9])("
-                            + String.join("|", UNITS.keySet())
-                            + ")|^(percent))(?:(?:At|Of|For|From|To|In|Between|When|With|After)(?=[A-Z]|$).*)?$");
-    private static final Pattern NUMBER = Pattern.compile("(double|int|long)(\\[\\]|\\.\\.\\.)?");
 
     private final Path sources;
     private final Map<String, String> otherNames;
@@ -147,15 +129,15 @@ final class WriteHelp {
         String name = type.getSimpleName().toString();
         String full = outer.isEmpty() ? name : outer + "." + name;
         DocCommentTree doc = docs.getDocCommentTree(path);
-        List<VariableTree> parts = components(type);
+        List<VariableTree> parts = Signature.components(type);
         String kind = type.getKind().name().toLowerCase(Locale.ROOT).replace("class", "type");
         String signature = name;
         if (type.getKind() == Tree.Kind.RECORD) {
-            signature += parameters(parts);
+            signature += Signature.parameters(parts);
         } else if (type.getKind() == Tree.Kind.ENUM) {
-            signature += ": " + String.join(", ", choices(type));
+            signature += ": " + String.join(", ", Signature.choices(type));
         }
-        row(List.of(name, outer, kind, signature, full), words(doc, ""));
+        row(List.of(name, outer, kind, signature, full), DocWords.all(doc, ""));
         for (VariableTree part : parts) {
             String called = part.getName().toString();
             row(
@@ -163,15 +145,15 @@ final class WriteHelp {
                             called,
                             full,
                             "component",
-                            called + "()" + arrow(called, part.getType()),
-                            plain(part.getType())),
-                    List.of(sentence(parameter(doc, called)), "", ""));
+                            called + "()" + Signature.arrow(called, part.getType()),
+                            Signature.plain(part.getType())),
+                    List.of(DocWords.sentence(DocWords.parameter(doc, called)), "", ""));
         }
         boolean within = type.getKind() == Tree.Kind.INTERFACE;
         List<String> above = new ArrayList<>();
-        type.getImplementsClause().forEach(one -> above.add(plain(one)));
+        type.getImplementsClause().forEach(one -> above.add(Signature.plain(one)));
         if (type.getExtendsClause() != null) {
-            above.add(plain(type.getExtendsClause()));
+            above.add(Signature.plain(type.getExtendsClause()));
         }
         for (Tree member : type.getMembers()) {
             TreePath at = new TreePath(path, member);
@@ -209,17 +191,17 @@ final class WriteHelp {
                         owner,
                         onType ? "function" : "method",
                         name
-                                + parameters(method.getParameters())
-                                + arrow(name, method.getReturnType()),
-                        plain(method.getReturnType()));
+                                + Signature.parameters(method.getParameters())
+                                + Signature.arrow(name, method.getReturnType()),
+                        Signature.plain(method.getReturnType()));
         if (doc != null) {
             String parameters =
                     method.getParameters().stream()
                             .map(one -> one.getName().toString())
-                            .filter(one -> !parameter(doc, one).isEmpty())
-                            .map(one -> one + ": " + parameter(doc, one))
+                            .filter(one -> !DocWords.parameter(doc, one).isEmpty())
+                            .map(one -> one + ": " + DocWords.parameter(doc, one))
                             .collect(Collectors.joining("\\n"));
-            row(head, words(doc, parameters));
+            row(head, DocWords.all(doc, parameters));
         } else if (method.getModifiers().getAnnotations().isEmpty()) {
             row(head, List.of("", "", ""));
         } else {
@@ -235,9 +217,9 @@ final class WriteHelp {
             return;
         }
         String name = field.getName().toString();
-        String type = plain(field.getType());
-        List<String> words = words(docs.getDocCommentTree(path), "");
-        if (isChoice(field)) {
+        String type = Signature.plain(field.getType());
+        List<String> words = DocWords.all(docs.getDocCommentTree(path), "");
+        if (Signature.isChoice(field)) {
             row(List.of(name, owner, "choice", name, owner), words);
         } else if (owner.equals("Shelf")
                 && field.getInitializer() instanceof MethodInvocationTree row) {
@@ -246,9 +228,16 @@ final class WriteHelp {
             String sentence = plain + (others.isEmpty() ? "" : ", also called " + others);
             row(
                     List.of(name, owner, "ingredient", name, type),
-                    List.of(sentence(sentence), "", ""));
+                    List.of(DocWords.sentence(sentence), "", ""));
         } else {
-            row(List.of(name, owner, "constant", name + arrow(name, field.getType()), type), words);
+            row(
+                    List.of(
+                            name,
+                            owner,
+                            "constant",
+                            name + Signature.arrow(name, field.getType()),
+                            type),
+                    words);
         }
     }
 
@@ -278,149 +267,6 @@ final class WriteHelp {
                         + (free ? "bare" : ""));
     }
 
-    private List<String> words(DocCommentTree doc, String parameters) {
-        if (doc == null) {
-            return List.of("", parameters, "");
-        }
-        String returns =
-                Stream.concat(doc.getFirstSentence().stream(), doc.getBlockTags().stream())
-                        .filter(ReturnTree.class::isInstance)
-                        .map(tag -> text(((ReturnTree) tag).getDescription()))
-                        .findFirst()
-                        .orElse("");
-        return List.of(sentence(text(doc.getFirstSentence())), parameters, returns);
-    }
-
-    private String parameter(DocCommentTree doc, String name) {
-        return doc == null
-                ? ""
-                : doc.getBlockTags().stream()
-                        .filter(ParamTree.class::isInstance)
-                        .map(ParamTree.class::cast)
-                        .filter(tag -> tag.getName().getName().contentEquals(name))
-                        .map(tag -> text(tag.getDescription()))
-                        .findFirst()
-                        .orElse("");
-    }
-
-    private static String sentence(String words) {
-        String whole = words.isEmpty() || words.endsWith(".") ? words : words + ".";
-        return capital(whole);
-    }
-
-    private static String capital(String words) {
-        return words.isEmpty()
-                ? ""
-                : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
-
-    private static String text(List<? extends DocTree> trees) {
-        StringBuilder text = new StringBuilder();
-        for (DocTree tree : trees) {
-            if (tree instanceof TextTree plain) {
-                text.append(plain.getBody());
-            } else if (tree instanceof LiteralTree literal) {
-                text.append(literal.getBody().getBody());
-            } else if (tree instanceof LinkTree link) {
-                String label = text(link.getLabel());
-                String target = link.getReference().getSignature().replaceFirst("^#", "");
-                text.append(label.isEmpty() ? target.replace('#', '.') : label);
-            } else if (tree instanceof ReturnTree returns) {
-                text.append(text(returns.getDescription()));
-            } else if (tree instanceof EntityTree entity) {
-                text.append(
-                        Map.of("lt", "<", "gt", ">", "amp", "&", "nbsp", " ")
-                                .getOrDefault(entity.getName().toString(), ""));
-            }
-        }
-        return text.toString().replaceAll("\\s+", " ").strip();
-    }
-
-    private static String parameters(List<? extends VariableTree> parameters) {
-        return parameters.stream()
-                .map(
-                        one -> {
-                            String name = one.getName().toString();
-                            String type = plain(one.getType());
-                            String unit = unit(name, type);
-                            if (!unit.isEmpty()) {
-                                return name + " in " + unit;
-                            }
-                            boolean told = type.equals("double") || type.equalsIgnoreCase(name);
-                            return told ? name : spoken(type) + " " + name;
-                        })
-                .collect(Collectors.joining(", ", "(", ")"));
-    }
-
-    private static String spoken(String type) {
-        return type.replace("double[]", "numbers")
-                .replace("[]", "…")
-                .replaceAll("\\bdouble\\b", "number")
-                .replaceAll("\\bint\\b", "whole number")
-                .replaceAll("DoubleUnaryOperator|DoubleFunction<.*>", "function");
-    }
-
-    private static String arrow(String name, Tree type) {
-        String unit = unit(name, plain(type));
-        if (plain(type).equals("void")) {
-            return "";
-        }
-        return " → " + (unit.isEmpty() ? spoken(plain(type)) : unit);
-    }
-
-    private static String unit(String name, String type) {
-        Matcher found =
-                UNIT_IN_NAME.matcher(
-                        name.contains("_") || name.equals(name.toUpperCase(Locale.ROOT))
-                                ? camel(name)
-                                : name);
-        if (!NUMBER.matcher(type).matches() || !found.find()) {
-            return "";
-        }
-        return found.group(1) == null ? "%" : UNITS.get(found.group(1));
-    }
-
-    /** The name of a constant as one of a variable. */
-    private static String camel(String constant) {
-        return Arrays.stream(constant.split("_"))
-                .map(word -> capital(word.toLowerCase(Locale.ROOT)))
-                .collect(Collectors.joining());
-    }
-
-    private static String plain(Tree type) {
-        return type.toString()
-                .replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "")
-                .replaceAll("\\s+", " ")
-                .replaceAll("@\\w+ ?", "");
-    }
-
-    private static List<VariableTree> components(ClassTree type) {
-        if (type.getKind() != Tree.Kind.RECORD) {
-            return List.of();
-        }
-        return fields(type)
-                .filter(one -> !one.getModifiers().getFlags().contains(Modifier.STATIC))
-                .toList();
-    }
-
-    private static List<String> choices(ClassTree type) {
-        return fields(type)
-                .filter(WriteHelp::isChoice)
-                .map(one -> one.getName().toString())
-                .toList();
-    }
-
-    private static Stream<VariableTree> fields(ClassTree type) {
-        return type.getMembers().stream()
-                .filter(VariableTree.class::isInstance)
-                .map(VariableTree.class::cast);
-    }
-
-    /** The parser writes an enum's constant as a field made with {@code new}, marked so. */
-    private static boolean isChoice(VariableTree field) {
-        return field.toString().strip().startsWith("/*public static final*/");
-    }
-
     private static boolean isPublic(ModifiersTree modifiers) {
         return modifiers.getFlags().contains(Modifier.PUBLIC);
     }
@@ -437,21 +283,5 @@ final class WriteHelp {
             }
         }
         return Collections.unmodifiableMap(names);
-    }
-
-    private static Map<String, String> units() {
-        String pairs =
-                """
-                Per100gWater=g per 100 g of water; WPerMK=W/(m·K); WPerM2K=W/(m²·K); WPerM2=W/m²;
-                JPerGK=J/(g·K); JPerG=J/g; GPerMol=g/mol; KgPerM3=kg/m³; KgPerL=kg/L; MPaS=mPa·s;
-                PaS=Pa·s; KPerMin=K/min; UmPerS=µm/s; PerMl=per mL; PerUm=per µm; PerS=per s;
-                VolumePercent=% by volume; PercentOfMix=% of the mix; Percent=%; Millimol=mmol;
-                Minutes=minutes; Hours=hours; Seconds=s; Days=days; Ml=mL; Um2=µm²; M2=m²; Mm=mm;
-                Um=µm; Nm=nm; KJ=kJ; Kg=kg; C=°C; G=g; K=K; J=J; L=L; M=m; W=W; S=s""";
-        Map<String, String> units = new LinkedHashMap<>();
-        for (String pair : pairs.split(";\\s+")) {
-            units.put(pair.split("=")[0], pair.split("=")[1]);
-        }
-        return units;
     }
 }

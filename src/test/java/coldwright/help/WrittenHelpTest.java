@@ -42,6 +42,8 @@ class WrittenHelpTest {
                                 null,
                                 "-d",
                                 folder.toString(),
+                                "-sourcepath",
+                                "src/main/build",
                                 "src/main/build/WriteHelp.java");
         assertEquals(0, failed);
         try (URLClassLoader loader = new URLClassLoader(new URL[] {folder.toUri().toURL()})) {
