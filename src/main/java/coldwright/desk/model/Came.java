@@ -78,6 +78,18 @@ public final class Came {
         }
     }
 
+    /** Nothing ever came. */
+    void forget() {
+        beforeTurning = null;
+        ranWith = List.of();
+        printed.set(Printed.NOTHING);
+        drawn.clear();
+        changedSinceRun.set(false);
+        outOfDate.set(false);
+        everFinished.set(false);
+        lastRun.set(null);
+    }
+
     private List<Drawn> over(Run run, boolean turn) {
         if (turn && beforeTurning == null) {
             beforeTurning = List.copyOf(drawn);

@@ -80,6 +80,13 @@ public final class CheckModel implements PartModel {
         }
     }
 
+    /** No line was tried. */
+    void reset() {
+        round++;
+        awaited = 0;
+        lines.replaceAll(line -> Expected.open(line.expectation()));
+    }
+
     /** Does something each time all lines were tried. */
     void whenTried(Runnable action) {
         afterTried.add(action);

@@ -61,6 +61,7 @@ final class Done {
 
     /** Nothing is done. */
     void reset() {
+        tried.forEach(CheckModel::reset);
         here = false;
         before = false;
         read.set(false);

@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 
 /** A snippet: its text as the learner has it, and what came of running it. */
 public final class SnippetModel implements PartModel {
@@ -37,9 +36,6 @@ public final class SnippetModel implements PartModel {
 
     /** What takes longer does not run along with a dial above. */
     private static final Duration QUICK = Duration.ofMillis(30);
-
-    /** What hands a figure to the page. */
-    private static final Pattern SHOWS = Pattern.compile("\\bshow\\s*\\(");
 
     private final Part.Snippet snippet;
     private final String stepTitle;
@@ -154,14 +150,17 @@ public final class SnippetModel implements PartModel {
         return ranForBelow.getReadOnlyProperty();
     }
 
-    /** Whether its text hands a figure over and it did not come to its end yet. */
-    boolean awaitsFigure() {
-        return !came.everFinished().get() && SHOWS.matcher(text.get()).find();
-    }
-
     /** Puts the author's text back. */
     public void reset() {
         text.set(snippet.code());
+    }
+
+    /** It never ran. */
+    void forget() {
+        stop();
+        ranBefore = false;
+        ranForBelow.set(false);
+        came.forget();
     }
 
     /** Does something after each run that was asked for and came to its end. */

@@ -15,9 +15,13 @@ import javafx.collections.ObservableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** A step of a lesson: its parts, its figures, and whether it is done. */
 public final class StepModel {
+    /** What hands a figure to the page. */
+    private static final Pattern SHOWS = Pattern.compile("\\bshow\\s*\\(");
+
     private final Step step;
     private final int number;
     private final List<PartModel> parts;
@@ -80,11 +84,16 @@ public final class StepModel {
         throw new AssertionError(part);
     }
 
+    /** Whether a snippet's text hands a figure over and it did not come to its end yet. */
+    private static boolean awaitsFigure(SnippetModel one) {
+        return !one.came().everFinished().get() && SHOWS.matcher(one.text().get()).find();
+    }
+
     private BooleanBinding figureAwaited() {
         List<Observable> on = new ArrayList<>(List.of(drawn));
         snippets.forEach(one -> on.addAll(List.of(one.text(), one.came().everFinished())));
         return Bindings.createBooleanBinding(
-                () -> drawn.isEmpty() && snippets.stream().anyMatch(SnippetModel::awaitsFigure),
+                () -> drawn.isEmpty() && snippets.stream().anyMatch(StepModel::awaitsFigure),
                 on.toArray(new Observable[0]));
     }
 
@@ -160,6 +169,7 @@ public final class StepModel {
     /** Everything as the author left it, and nothing done. */
     void reset() {
         snippets.forEach(SnippetModel::reset);
+        snippets.forEach(SnippetModel::forget);
         forecasts().forEach(ForecastModel::reset);
         done.reset();
     }

@@ -1,6 +1,8 @@
 package coldwright.desk.model;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.LessonReader;
@@ -91,5 +93,18 @@ class StepDoneTest {
         assertTrue(step.done().get(), "the learner's own text may be a later trial");
         run("0", false);
         assertFalse(step.done().get());
+    }
+
+    @Test
+    void begunAnewNothingIsDoneAndNothingCame() {
+        run("60", true);
+        lesson.reset();
+        assertFalse(step.done().get());
+        assertEquals("double sugar = 0;", snippet.text().get());
+        assertNull(snippet.came().lastRun().get());
+        step.markRead();
+        assertFalse(step.done().get());
+        run("70", true);
+        assertTrue(step.done().get());
     }
 }

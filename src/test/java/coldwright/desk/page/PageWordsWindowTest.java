@@ -145,4 +145,18 @@ class PageWordsWindowTest {
         press(robot, "Run", 0);
         waitFor(() -> statusStarts(robot, "ran for what stands below") ? null : true, "its own");
     }
+
+    @Test
+    void aLessonBegunAnewShowsNothingOfWhatRan(FxRobot robot) throws Exception {
+        press(robot, "Run", 0);
+        waitFor(() -> has(robot, "Draw a line – done") ? true : null, "the mark of the first step");
+        robot.interact(() -> desk.open().get().reset());
+        WaitForAsyncUtils.waitForFxEvents();
+        assertFalse(has(robot, "Draw a line – done"));
+        assertFalse(statusStarts(robot, "ran in"));
+        assertFalse(has(robot, "top 40.0"), "what it printed");
+        assertTrue(has(robot, TO_COME), "the figure is to come again");
+        press(robot, "Run", 0);
+        waitFor(() -> has(robot, "Draw a line – done") ? true : null, "done again");
+    }
 }
