@@ -230,7 +230,7 @@ public final class DeskApp extends Application {
         }
         FileChooser chooser = new FileChooser();
         chooser.setTitle(Say.of("handout"));
-        chooser.setInitialFileName(lesson.key().name() + ".pdf");
+        chooser.setInitialFileName(lesson.lesson().name() + ".pdf");
         chooser.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter("PDF", "*.pdf"),

@@ -31,4 +31,13 @@ public record Lesson(
         steps = List.copyOf(steps);
         faults = List.copyOf(faults);
     }
+
+    /**
+     * Its file's name.
+     *
+     * @return without folders and without {@code .md}
+     */
+    public String name() {
+        return file.replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.md$", "");
+    }
 }

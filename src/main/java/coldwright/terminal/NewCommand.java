@@ -49,7 +49,8 @@ final class NewCommand implements Callable<Integer> {
             screen.complain(e.getMessage());
             return Exit.NOT_UNDERSTOOD;
         }
-        screen.say("%s is written; try it with: check %s".formatted(file, file));
+        String word = file.toString().contains(" ") ? "\"" + file + "\"" : file.toString();
+        screen.say("%s is written; try it with: check %s".formatted(file, word));
         return Exit.DONE;
     }
 }

@@ -106,14 +106,14 @@ final class WalkCommand implements Callable<Integer> {
     }
 
     private LessonKey keyOf(Lesson lesson) {
-        String name = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
+        String name = lesson.name();
         return shelf.names().contains(name) && shelf.holds(lesson.text())
                 ? LessonKey.ofShelf(name)
                 : LessonKey.ofFile(Path.of(lesson.file()));
     }
 
     private FigureFolder figuresOf(Lesson lesson, boolean ofSeveral) {
-        String name = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
+        String name = lesson.name();
         if (folder == null) {
             return FigureFolder.temporary(name);
         }

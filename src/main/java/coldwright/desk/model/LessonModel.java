@@ -66,8 +66,7 @@ public final class LessonModel {
 
     /** What a lesson of the program is called where work is kept. */
     static LessonKey keyOnShelf(Lesson lesson) {
-        return LessonKey.ofShelf(
-                lesson.file().replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.md$", ""));
+        return LessonKey.ofShelf(lesson.name());
     }
 
     private void listen(SnippetModel snippet) {

@@ -26,9 +26,6 @@ final class Population {
     /** Share of the log-normal seeds after which the rest is left out. */
     private static final double SEEDS_SPENT = 1 - 1e-6;
 
-    /** Largest share by which a cube may have changed for its root to be found from the old one. */
-    private static final double NEAR = 0.05;
-
     private double[] edges;
 
     /** Cube roots of the edges. */
@@ -50,8 +47,8 @@ final class Population {
     /** Log-normal sizes about a median radius, scaled to a sum of R³. */
     static Population logNormal(double medianUm, double logSpread, double sumCubes) {
         double most = medianUm * Math.exp(5 * logSpread);
-        double[] radii = evenUpTo(most);
-        Population seeds = new Population(cubes(radii), radii, new double[CLASSES]);
+        double[] radii = Radii.evenUpTo(CLASSES, most);
+        Population seeds = new Population(Radii.cubes(radii), radii, new double[CLASSES]);
         seeds.seed(medianUm, logSpread, sumCubes);
         return seeds;
     }
@@ -222,7 +219,7 @@ final class Population {
         sumCubes = Double.NaN;
         for (int j = 0; j <= size; j++) {
             edges[j] = rest[j] + s * rise[j];
-            radii[j] = rootNear(edges[j], radii[j]);
+            radii[j] = Radii.rootNear(edges[j], radii[j]);
         }
         int from = 0;
         while (from < size - 1 && edges[from + 1] <= 0) {
@@ -271,8 +268,8 @@ final class Population {
     void relay() {
         double count = count();
         double cubes = sumCubes();
-        double[] even = evenUpTo(radii[size]);
-        double[] fresh = cubes(even);
+        double[] even = Radii.evenUpTo(CLASSES, radii[size]);
+        double[] fresh = Radii.cubes(even);
         numbers = Regrid.onto(fresh, edges, numbers, size);
         sumCubes = Double.NaN;
         edges = fresh;
@@ -294,35 +291,5 @@ final class Population {
             radii[j] *= root;
         }
         sumCubes = wantedSumCubes;
-    }
-
-    private static double[] evenUpTo(double mostUm) {
-        double[] radii = new double[CLASSES + 1];
-        for (int j = 0; j <= CLASSES; j++) {
-            radii[j] = mostUm * j / CLASSES;
-        }
-        return radii;
-    }
-
-    private static double[] cubes(double[] radii) {
-        double[] cubes = new double[radii.length];
-        for (int j = 0; j < cubes.length; j++) {
-            cubes[j] = radii[j] * radii[j] * radii[j];
-        }
-        return cubes;
-    }
-
-    /**
-     * Cube root by two turns of Halley's iteration from a root near by, true to rounding: its error
-     * is two thirds of the former one cubed. It takes a third of the time of the library's.
-     */
-    private static double rootNear(double cube, double near) {
-        double from = near * near * near;
-        if (from <= 0 || Math.abs(cube - from) > NEAR * from) {
-            return Math.cbrt(cube);
-        }
-        double nearer = near * (from + 2 * cube) / (2 * from + cube);
-        double to = nearer * nearer * nearer;
-        return nearer * (to + 2 * cube) / (2 * to + cube);
     }
 }
