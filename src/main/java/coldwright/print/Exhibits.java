@@ -4,6 +4,7 @@ import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 import coldwright.figure.FigureText;
+import coldwright.paint.EmptyAxes;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.Sheet;
 
@@ -61,6 +62,17 @@ final class Exhibits {
             return framed(name, panels, caption(drawing, moments), marks);
         }
         throw new AssertionError(exhibit.getClass());
+    }
+
+    /** A figure's axes alone, without a number; to draw on. */
+    String empty(Figure axes) {
+        return "<figure class=\"empty\">\n%s\n</figure>\n"
+                .formatted(svg(FigureFiles.svg(axes, FIGURE)));
+    }
+
+    /** The same figure's frame. */
+    static Figure frame(Figure figure) {
+        return EmptyAxes.of(figure, FIGURE);
     }
 
     private String framed(String name, String picture, String caption, String marks) {

@@ -1,8 +1,10 @@
 package coldwright.print;
 
 import coldwright.figure.Exhibit;
+import coldwright.text.Written;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a snippet gave when it was run.
@@ -11,10 +13,16 @@ import java.util.List;
  * @param value what its last expression gave, as text; empty if nothing
  * @param trouble why it did not end well, one sentence; empty if it did
  * @param exhibits what it drew, in order
+ * @param solved what the author's solution gave in its place, if it was run
  */
-public record Given(String printed, String value, String trouble, List<Exhibit> exhibits) {
+public record Given(
+        String printed,
+        String value,
+        String trouble,
+        List<Exhibit> exhibits,
+        Optional<Given> solved) {
     /** A snippet that was not run. */
-    public static final Given NOTHING = new Given("", "", "", List.of());
+    public static final Given NOTHING = new Given("", "", "", List.of(), Optional.empty());
 
     /** The type of a line that printed; what it gives is of no interest. */
     private static final String PRINTING = "PrintStream";
@@ -29,7 +37,12 @@ public record Given(String printed, String value, String trouble, List<Exhibit> 
      * @return what it gave, without a value if its last line only printed
      */
     public static Given ran(String printed, String value, String type, List<Exhibit> exhibits) {
-        return new Given(printed, type.endsWith(PRINTING) ? "" : value, "", exhibits);
+        return new Given(
+                printed,
+                type.endsWith(PRINTING) ? "" : Written.result(value, type),
+                "",
+                exhibits,
+                Optional.empty());
     }
 
     /**
@@ -41,9 +54,30 @@ public record Given(String printed, String value, String trouble, List<Exhibit> 
      * @return what it gave
      */
     public static Given failed(String printed, String trouble, List<Exhibit> exhibits) {
-        return new Given(printed, "", trouble, exhibits);
+        return new Given(printed, "", trouble, exhibits, Optional.empty());
     }
 
+    /**
+     * The same with what the author's solution gave.
+     *
+     * @param solution what it gave
+     * @return with it
+     */
+    public Given with(Given solution) {
+        return new Given(printed, value, trouble, exhibits, Optional.of(solution));
+    }
+
+    /** What it printed and gave, a line each; empty if nothing. */
+    String words() {
+        return (printed.stripTrailing() + "\n" + value).strip();
+    }
+
+    /** Whether it ran and only said what things are: of that, nothing is to be written down. */
+    boolean silent() {
+        return words().isEmpty() && exhibits.isEmpty() && trouble.isEmpty();
+    }
+
+    /** Copies what is given. */
     public Given {
         exhibits = List.copyOf(exhibits);
     }

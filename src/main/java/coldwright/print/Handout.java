@@ -1,5 +1,6 @@
 package coldwright.print;
 
+import coldwright.figure.Figure;
 import coldwright.lesson.Expectation;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.Part;
@@ -21,6 +22,9 @@ public final class Handout {
     private final StringBuilder html = new StringBuilder();
     private Optional<HandedStep> handed = Optional.empty();
     private int snippets;
+
+    /** Whether the part being set is the last of a step's beginning. */
+    private boolean begun;
 
     private Handout(Lesson lesson, Map<Integer, Given> given, Wish wish) {
         this.lesson = lesson;
@@ -50,12 +54,18 @@ public final class Handout {
         html.append("<h1>%s</h1>\n".formatted(title));
         about();
         html.append("</header>\n");
-        step("", lesson.opening());
+        if (!lesson.opening().isEmpty()) {
+            html.append("<section>\n");
+            step("", "", lesson.opening());
+            html.append("</section>\n");
+        }
         for (int i = 0; i < lesson.steps().size(); i++) {
             Step step = lesson.steps().get(i);
-            html.append("<section>\n<h2><span class=\"number\">%d</span> ".formatted(i + 1));
-            html.append(Markup.line(step.title())).append("</h2>\n");
-            step(step.title(), step.parts());
+            String heading =
+                    "<h2><span class=\"number\">%d</span> %s</h2>\n"
+                            .formatted(i + 1, Markup.line(step.title()));
+            html.append("<section>\n");
+            step(step.title(), heading, step.parts());
             html.append("</section>\n");
         }
         html.append(notes.html());
@@ -83,16 +93,19 @@ public final class Handout {
         }
     }
 
-    private void step(String name, List<Part> parts) {
+    private void step(String name, String heading, List<Part> parts) {
+        int together = heading.isEmpty() ? 0 : Begin.partsOf(parts);
+        html.append(together > 0 ? "<div class=\"begin\">\n" : "").append(heading);
         handed = wish.work().flatMap(work -> work.step(name));
         snippets = 0;
         Optional<Part.Forecast> asked = Optional.empty();
         for (Part part : parts) {
+            begun = --together == 0;
             if (part instanceof Part.Prose prose) {
                 html.append(Markup.prose(prose.nodes()));
             } else if (part instanceof Part.Forecast forecast) {
                 explain(asked);
-                html.append(Questions.html(forecast, wish.edition(), saidTo(forecast)));
+                html.append(Questions.html(forecast, wish.edition(), saidTo(forecast), exhibits));
                 asked = Optional.of(forecast);
             } else if (part instanceof Part.Snippet snippet) {
                 snippet(snippet);
@@ -111,8 +124,15 @@ public final class Handout {
             } else {
                 throw new AssertionError(part);
             }
+            endBegin();
         }
         explain(asked);
+    }
+
+    /** Closes what stays together at a step's beginning, if this part is the last of it. */
+    private void endBegin() {
+        html.append(begun ? "</div>\n" : "");
+        begun = false;
     }
 
     private String saidTo(Part.Forecast forecast) {
@@ -129,24 +149,38 @@ public final class Handout {
         int index = snippets++;
         String own = handed.flatMap(step -> step.text(index)).orElse(snippet.code());
         html.append(Markup.java(own));
+        endBegin();
+        Given came = given.getOrDefault(snippet.line(), Given.NOTHING);
         if (wish.edition() == Edition.BLANK) {
-            if (!snippet.given()) {
-                html.append(Questions.room("What came out"));
+            boolean silent = came.silent() && given.containsKey(snippet.line());
+            if (!snippet.given() && !silent) {
+                html.append(Questions.room(frames(came), !came.words().isEmpty(), exhibits));
             }
             return;
         }
-        Given came = given.getOrDefault(snippet.line(), Given.NOTHING);
-        String lines = (came.printed().stripTrailing() + "\n" + came.value()).strip();
-        if (!lines.isEmpty()) {
-            html.append("<pre class=\"came\">%s</pre>\n".formatted(Markup.escaped(lines)));
-        }
+        words(came);
         if (!came.trouble().isEmpty()) {
             html.append("<p class=\"trouble\">%s</p>\n".formatted(Markup.line(came.trouble())));
         }
         came.exhibits().forEach(one -> html.append(exhibits.html(one)));
         if (wish.edition() == Edition.ANSWERS && !snippet.solution().isEmpty()) {
-            html.append("<p class=\"label\">One solution</p>\n")
+            html.append("<div class=\"solution\">\n<p class=\"label\">One solution</p>\n")
                     .append(Markup.java(snippet.solution()));
+            came.solved().ifPresent(this::words);
+            html.append("</div>\n");
+        }
+    }
+
+    private static List<Figure> frames(Given came) {
+        return came.exhibits().stream()
+                .filter(Figure.class::isInstance)
+                .map(one -> Exhibits.frame((Figure) one))
+                .toList();
+    }
+
+    private void words(Given came) {
+        if (!came.words().isEmpty()) {
+            html.append("<pre class=\"came\">%s</pre>\n".formatted(Markup.escaped(came.words())));
         }
     }
 
@@ -162,7 +196,7 @@ public final class Handout {
             if (one.namesPublishedSource()) {
                 html.append(notes.mark(one.source()));
             } else if (!one.source().isBlank()) {
-                html.append(" <i>%s</i>".formatted(Markup.line(one.source())));
+                html.append(" – <i>%s</i>".formatted(Markup.line(one.source())));
             }
             html.append("</li>\n");
         }

@@ -1,8 +1,5 @@
 package coldwright.print;
 
-import coldwright.lesson.code.JavaWords;
-import coldwright.lesson.code.Word;
-
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.FencedCodeBlock;
@@ -80,17 +77,8 @@ final class Markup {
         return words.toString();
     }
 
-    /** Java text with its words coloured, a line on paper for each line. */
+    /** Java text with its words coloured. */
     static String java(String code) {
-        String java = code.stripTrailing();
-        StringBuilder html = new StringBuilder("<pre class=\"java\"><code>");
-        int at = 0;
-        for (Word word : JavaWords.in(java)) {
-            html.append(escaped(java.substring(at, word.start())));
-            html.append("<span class=\"%s\">".formatted(word.kind().look()));
-            html.append(escaped(java.substring(word.start(), word.end()))).append("</span>");
-            at = word.end();
-        }
-        return html.append(escaped(java.substring(at))).append("</code></pre>\n").toString();
+        return JavaLines.html(code.stripTrailing());
     }
 }

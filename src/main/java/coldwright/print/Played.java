@@ -14,12 +14,14 @@ import java.util.Optional;
 /** The snippets of a lesson, or what a learner made of them, played from top to bottom. */
 public final class Played {
     private final Optional<HandIn> work;
+    private final boolean solutions;
     private final Player player;
     private final List<String> above = new ArrayList<>();
     private final Map<Integer, Given> given = new HashMap<>();
 
-    private Played(Optional<HandIn> work, Player player) {
+    private Played(Optional<HandIn> work, boolean solutions, Player player) {
         this.work = work;
+        this.solutions = solutions;
         this.player = player;
     }
 
@@ -45,7 +47,23 @@ public final class Played {
      * @return what each gave, by the line of its fence
      */
     public static Map<Integer, Given> of(Lesson lesson, Optional<HandIn> work, Player player) {
-        Played played = new Played(work, player);
+        return of(lesson, new Played(work, false, player));
+    }
+
+    /**
+     * Plays a lesson as a handout wants it.
+     *
+     * @param lesson the lesson
+     * @param wish a learner's snippets stand in place of the author's; the teacher's has what the
+     *     solutions give too
+     * @param player runs them
+     * @return what each gave, by the line of its fence
+     */
+    public static Map<Integer, Given> of(Lesson lesson, Wish wish, Player player) {
+        return of(lesson, new Played(wish.work(), wish.edition() == Edition.ANSWERS, player));
+    }
+
+    private static Map<Integer, Given> of(Lesson lesson, Played played) {
         played.step("", lesson.opening());
         lesson.steps().forEach(step -> played.step(step.title(), step.parts()));
         return played.given;
@@ -58,11 +76,15 @@ public final class Played {
             if (part instanceof Part.Snippet snippet) {
                 int at = index++;
                 String code = handed.flatMap(step -> step.text(at)).orElse(snippet.code());
-                Given one = player.play(List.copyOf(above), code);
+                List<String> before = List.copyOf(above);
+                Given one = player.play(before, code);
                 if (one.trouble().isEmpty()) {
                     above.add(code);
                 }
-                given.put(snippet.line(), one);
+                boolean solve = solutions && !snippet.solution().isEmpty();
+                given.put(
+                        snippet.line(),
+                        solve ? one.with(player.play(before, snippet.solution())) : one);
             }
         }
     }

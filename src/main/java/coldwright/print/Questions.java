@@ -1,15 +1,19 @@
 package coldwright.print;
 
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
 import coldwright.lesson.Answer;
 import coldwright.lesson.Part;
+import coldwright.paint.EmptyAxes;
 
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Questions on paper, with room for an answer or with the answer. */
 final class Questions {
     private Questions() {}
 
-    static String html(Part.Forecast forecast, Edition edition, String said) {
+    static String html(Part.Forecast forecast, Edition edition, String said, Exhibits exhibits) {
         StringBuilder html = new StringBuilder("<div class=\"forecast\">\n");
         html.append("<p class=\"label\">What do you expect?</p>\n");
         html.append("<p class=\"question\">%s</p>\n".formatted(Markup.line(forecast.question())));
@@ -19,7 +23,11 @@ final class Questions {
         } else if (forecast.answer() instanceof Answer.Amount amount) {
             html.append(amount(amount, told, said));
         } else if (forecast.answer() instanceof Answer.Curve curve) {
-            html.append(said.isEmpty() ? axes(curve) : said(said));
+            html.append(
+                    said.isEmpty()
+                            ? exhibits.empty(
+                                    EmptyAxes.of(axis(curve.level()), axis(curve.upright())))
+                            : said(said));
             html.append(
                     told ? "<p class=\"right\">Right is the first curve of the figure.</p>\n" : "");
         } else {
@@ -64,56 +72,27 @@ final class Questions {
                 : "<p>The answer given: <b>%s</b></p>\n".formatted(Markup.line(said));
     }
 
-    /** Empty axes to draw on. */
-    private static String axes(Answer.Curve curve) {
-        return """
-                <svg xmlns="http://www.w3.org/2000/svg" class="axes" width="520" height="240" viewBox="0 0 520 240" role="img" aria-label="Empty axes to draw on: %s, and upright %s">
-                <rect x="60" y="10" width="440" height="190" fill="none" stroke="#9a9488" stroke-width="0.8"/>
-                %s<text x="60" y="216" font-size="11" font-family="Lato">%s</text>
-                <text x="500" y="216" font-size="11" text-anchor="end" font-family="Lato">%s</text>
-                <text x="280" y="232" font-size="11" text-anchor="middle" font-family="Lato">%s</text>
-                <text x="54" y="20" font-size="11" text-anchor="end" font-family="Lato">%s</text>
-                <text x="54" y="200" font-size="11" text-anchor="end" font-family="Lato">%s</text>
-                <text x="64" y="24" font-size="11" font-family="Lato">%s</text>
-                </svg>
-                """
-                .formatted(
-                        caption(curve.level()),
-                        caption(curve.upright()),
-                        grid(),
-                        number(curve.level().from()),
-                        number(curve.level().to()),
-                        caption(curve.level()),
-                        number(curve.upright().to()),
-                        number(curve.upright().from()),
-                        caption(curve.upright()));
-    }
-
-    private static String grid() {
-        StringBuilder lines = new StringBuilder();
-        for (int i = 1; i < 10; i++) {
-            lines.append(
-                    "<path d=\"M%d 10V200\" stroke=\"#ddd8cc\" stroke-width=\"0.5\"/>\n"
-                            .formatted(60 + 44 * i));
-        }
-        for (int i = 1; i < 5; i++) {
-            lines.append(
-                    "<path d=\"M60 %dH500\" stroke=\"#ddd8cc\" stroke-width=\"0.5\"/>\n"
-                            .formatted(10 + 38 * i));
-        }
-        return lines.toString();
-    }
-
-    private static String caption(Answer.Scale scale) {
-        return Markup.line(scale.label() + (scale.unit().isBlank() ? "" : ", " + scale.unit()));
+    private static Axis axis(Answer.Scale scale) {
+        return Axis.of(scale.label(), scale.unit()).between(scale.from(), scale.to());
     }
 
     static String number(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString().replace('-', '−');
     }
 
-    static String room(String what) {
-        return "<div class=\"room\"><p class=\"label\">%s</p>%s</div>\n"
-                .formatted(what, "<p class=\"line\">\u00A0</p>".repeat(3));
+    /**
+     * Room for what came out of a snippet.
+     *
+     * @param figures what it drew; each leaves its axes to draw on
+     * @param worded whether it printed or gave something too, or it is not known what it does
+     */
+    static String room(List<Figure> figures, boolean worded, Exhibits exhibits) {
+        StringBuilder html =
+                new StringBuilder("<div class=\"room\"><p class=\"label\">What came out</p>");
+        String line = "<p class=\"line\">\u00A0</p>";
+        int lines = figures.isEmpty() ? 3 : worded ? 1 : 0;
+        html.append(line.repeat(lines));
+        figures.forEach(one -> html.append(exhibits.empty(one)));
+        return html.append("</div>\n").toString();
     }
 }

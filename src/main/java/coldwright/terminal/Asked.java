@@ -74,13 +74,19 @@ final class Asked {
             if (understood(line.get().strip().toLowerCase(Locale.ROOT))) {
                 return;
             }
-            screen.tell("\"%s\" is not %s.".formatted(line.get().strip(), form()));
+            screen.tell(refusal(line.get().strip()));
         }
     }
 
     /** The answer as it is kept; nothing if none was given. */
     Optional<Said> said() {
         return said;
+    }
+
+    private String refusal(String line) {
+        return forecast.answer() instanceof Answer.Curve curve
+                ? DrawnPoints.refusal(curve, line)
+                : "\"%s\" is not %s.".formatted(line, form());
     }
 
     private String form() {

@@ -16,9 +16,10 @@ import picocli.CommandLine.Parameters;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 
-/** {@code batch FILE [--json | --sheet OUT]}. */
+/** {@code batch FILE [--json | --sheet OUT [--replace]]}. */
 @Command(
         name = "batch",
         description = {
@@ -29,6 +30,7 @@ import java.util.concurrent.Callable;
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
             "0:the batch was reckoned",
+            "1:nobody agreed that a file is written over",
             "2:the file can't be used or written; a sentence says why"
         })
 final class BatchCommand implements Callable<Integer> {
@@ -54,6 +56,11 @@ final class BatchCommand implements Callable<Integer> {
             defaultValue = "a4",
             description = "The paper of the sheet; a4 if left out.")
     private String paper;
+
+    @Option(
+            names = "--replace",
+            description = "Write over a sheet that is there already, without asking.")
+    private boolean replace;
 
     BatchCommand(Screen screen) {
         this.screen = screen;
@@ -81,6 +88,9 @@ final class BatchCommand implements Callable<Integer> {
     private int write(Reckoning reckoning) {
         boolean pdf = PaperFile.isPdf(sheet);
         Paper on = PaperFile.paper(paper);
+        if (!PaperFile.mayWrite(List.of(sheet), "--sheet", replace, screen)) {
+            return Exit.FAILED;
+        }
         MakeSheet.Pages pages = pdf ? MakeSheet.pdf(reckoning, on) : null;
         byte[] bytes =
                 pdf

@@ -5,8 +5,11 @@ import coldwright.lesson.LessonShelf;
 import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -18,6 +21,10 @@ import java.util.concurrent.Callable;
 /** {@code check LESSON...}. */
 @Command(
         name = "check",
+        customSynopsis = {
+            "coldwright check [-h] [--brief] [--seconds=N] [--table=FILE.csv]",
+            "                        LESSON..."
+        },
         description = {
             "Runs every snippet of the lessons, every line of their checks and every number that their text holds to the calculator. For each failure it"
                     + " prints a line: file:line: what, expected, got.",
@@ -40,12 +47,15 @@ final class CheckCommand implements Callable<Integer> {
     private final LessonShelf shelf;
 
     @Parameters(
-            paramLabel = "LESSON",
-            arity = "1..*",
+            paramLabel = "LESSON...",
+            hideParamSyntax = true,
+            arity = "0..*",
             description =
                     "Numbers or names of lessons, lesson files, or folders or zip files of them; or"
                             + " hand-ins and folders of them.")
-    private List<String> words;
+    private List<String> words = List.of();
+
+    @Spec private CommandSpec spec;
 
     @Option(
             names = "--seconds",
@@ -76,6 +86,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Lesson> lessons = new ArrayList<>();
+        requireWords();
         try {
             requireSeconds();
             if (words.stream().anyMatch(HandInFiles::areMeantBy)) {
@@ -98,6 +109,21 @@ final class CheckCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         return new LessonChecks(screen, patience(Runs.PATIENCE)).check(lessons);
+    }
+
+    /** Whoever forgot the name of the table gave that of the hand-ins for it. */
+    private void requireWords() {
+        if (!words.isEmpty()) {
+            return;
+        }
+        if (table != null) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    ("--table takes the name of the file to write, here \"%s\"; behind it, name"
+                                    + " the hand-ins: check --table marks.csv FOLDER")
+                            .formatted(table));
+        }
+        throw new ParameterException(spec.commandLine(), "\"check\" needs LESSON");
     }
 
     private Duration patience(Duration usual) {

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A curve as somebody types it: a few of its points.
@@ -28,22 +29,53 @@ record DrawnPoints(Answer.Curve axes, List<Point> points) {
     /** One point. */
     record Point(double level, double upright) {}
 
-    /** What to type, such as {@code points such as 10 −9; 20 −6; 30 −3}. */
+    /** What to type, such as {@code points of the curve: sugar in %, then ice in %, such as …}. */
     static String form(Answer.Curve axes) {
-        List<Point> rising = new ArrayList<>();
-        for (double share : new double[] {0.25, 0.5, 0.75}) {
-            rising.add(new Point(at(axes.level(), share), at(axes.upright(), share)));
-        }
-        String example =
-                rising.stream()
-                        .map(p -> Require.spoken(p.level()) + " " + Require.spoken(p.upright()))
-                        .collect(Collectors.joining("; "));
         return "points of the curve: %s, then %s, such as %s"
-                .formatted(named(axes.level()), named(axes.upright()), example);
+                .formatted(named(axes.level()), named(axes.upright()), example(axes));
     }
 
+    /** Two points at one height, half way up: they show the form and hint at no answer. */
+    private static String example(Answer.Curve axes) {
+        String height = " " + Require.spoken(at(axes.upright(), 0.5));
+        return Require.spoken(at(axes.level(), 0.25))
+                + height
+                + "; "
+                + Require.spoken(at(axes.level(), 0.5))
+                + height;
+    }
+
+    /** A place on a scale, rounded to what can be read off it. */
     private static double at(Answer.Scale scale, double share) {
-        return scale.from() + share * (scale.to() - scale.from());
+        double place = scale.from() + share * (scale.to() - scale.from());
+        double tenth = unit((scale.to() - scale.from()) / 10);
+        return Math.rint(place / tenth) * tenth;
+    }
+
+    private static double unit(double width) {
+        return Math.pow(10, Math.floor(Math.log10(width)));
+    }
+
+    /**
+     * Why a line that {@link #read} does not take is no answer.
+     *
+     * @param axes what it was to be drawn along
+     * @param line what was typed
+     * @return one sentence
+     */
+    static String refusal(Answer.Curve axes, String line) {
+        return Stream.of(line.split(";")).allMatch(pair -> POINT.matcher(pair.strip()).matches())
+                        && line.split(";").length <= MOST_POINTS
+                ? "\"%s\" lies off the axes; %s, %s."
+                        .formatted(line, reach(axes.level()), reach(axes.upright()))
+                : "\"%s\" is not one to %d points; type them as: %s."
+                        .formatted(line, MOST_POINTS, example(axes));
+    }
+
+    private static String reach(Answer.Scale scale) {
+        String ends = Require.spoken(scale.from()) + " to " + Require.spoken(scale.to());
+        return "%s goes from %s%s"
+                .formatted(scale.label(), ends, scale.unit().isEmpty() ? "" : " " + scale.unit());
     }
 
     private static String named(Answer.Scale scale) {
@@ -103,8 +135,7 @@ record DrawnPoints(Answer.Curve axes, List<Point> points) {
     }
 
     private static String spoken(double value, Answer.Scale scale) {
-        double thousandth = (scale.to() - scale.from()) / 1000;
-        double unit = Math.pow(10, Math.floor(Math.log10(thousandth)));
+        double unit = unit((scale.to() - scale.from()) / 1000);
         String number = Require.spoken(Math.rint(value / unit) * unit);
         return scale.unit().isEmpty() ? number : number + " " + scale.unit();
     }

@@ -18,7 +18,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -109,7 +108,8 @@ final class HandoutCommand implements Callable<Integer> {
             Wish wish = wish();
             List<Lesson> lessons = Packs.lessons(words, shelf);
             Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
-            if (!mayRun(lessons, wish) || !mayWrite(lessons.stream().map(place).toList())) {
+            List<Path> files = lessons.stream().map(place).toList();
+            if (!mayRun(lessons, wish) || !PaperFile.mayWrite(files, "-o", replace, screen)) {
                 return Exit.FAILED;
             }
             int worst = Exit.DONE;
@@ -148,27 +148,6 @@ final class HandoutCommand implements Callable<Integer> {
         return true;
     }
 
-    /**
-     * What is there already goes only if whoever sits there says so; a script knows what it does.
-     */
-    private boolean mayWrite(List<Path> files) {
-        List<Path> there = files.stream().filter(Files::isRegularFile).toList();
-        if (there.isEmpty() || replace || screen.asker().isEmpty()) {
-            return true;
-        }
-        String which =
-                there.size() == 1
-                        ? "%s is there already. Write it anew?"
-                        : "%s and %d more are there already. Write them anew?";
-        if (screen.agrees(which.formatted(there.get(0), there.size() - 1))) {
-            return true;
-        }
-        screen.complain(
-                "%s was left as it is; give another name with -o, or add --replace"
-                        .formatted(there.get(0)));
-        return false;
-    }
-
     /** A file of its own for one of several lessons, such as {@code out-02-salt.pdf}. */
     private Path beside(Lesson lesson) {
         String own = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
@@ -203,7 +182,8 @@ final class HandoutCommand implements Callable<Integer> {
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return Exit.FAILED;
         }
-        Map<Integer, Given> given = wish.edition() == Edition.BLANK ? Map.of() : run(lesson, wish);
+        boolean blankUnrun = wish.edition() == Edition.BLANK && !mayFrame(lesson);
+        Map<Integer, Given> given = blankUnrun ? Map.of() : run(lesson, wish);
         String html = Handout.html(lesson, given, wish);
         try {
             WholeFile.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
@@ -212,13 +192,28 @@ final class HandoutCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());
-        boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
+        boolean failed =
+                wish.edition() != Edition.BLANK
+                        && given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
         return failed || !lesson.faults().isEmpty() ? Exit.FAILED : Exit.DONE;
+    }
+
+    /**
+     * A blank handout needs the runs for the axes of its figures alone. A stranger's lesson is not
+     * run for that, unless somebody agreed before: it gets lines to write on.
+     */
+    private boolean mayFrame(Lesson lesson) {
+        if (trust || new Leave(screen, shelf).isOurs(lesson)) {
+            return true;
+        }
+        try (Workbook workbook = Workbook.open(folder)) {
+            return new Leave(screen.withoutAsker(), shelf).ask(lesson, workbook);
+        }
     }
 
     private static Map<Integer, Given> run(Lesson lesson, Wish wish) {
         try (Runs runs = new Runs(Runs.PATIENCE)) {
-            return LessonRun.of(lesson, wish.work(), runs);
+            return LessonRun.of(lesson, wish, runs);
         }
     }
 }

@@ -5,10 +5,9 @@ import coldwright.bench.Run;
 import coldwright.lesson.Lesson;
 import coldwright.print.Given;
 import coldwright.print.Played;
-import coldwright.workbook.handin.HandIn;
+import coldwright.print.Wish;
 
 import java.util.Map;
-import java.util.Optional;
 
 /** Runs the snippets of a lesson, or what a learner made of them, and keeps what they gave. */
 final class LessonRun {
@@ -18,12 +17,12 @@ final class LessonRun {
      * Runs it.
      *
      * @param lesson the lesson
-     * @param work a learner's snippets, in place of the author's
+     * @param wish the handout that it is for
      * @param runs runs them
      * @return what each gave, by the line of its fence
      */
-    static Map<Integer, Given> of(Lesson lesson, Optional<HandIn> work, Runs runs) {
-        return Played.of(lesson, work, (above, snippet) -> given(runs.run(above, snippet)));
+    static Map<Integer, Given> of(Lesson lesson, Wish wish, Runs runs) {
+        return Played.of(lesson, wish, (above, snippet) -> given(runs.run(above, snippet)));
     }
 
     private static Given given(Run run) {

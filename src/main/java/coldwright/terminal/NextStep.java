@@ -1,6 +1,8 @@
 package coldwright.terminal;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What stands between two steps of a walk. */
 final class NextStep {
@@ -10,6 +12,10 @@ final class NextStep {
                     + " there. To change code, open the lesson in the window. Figures lie as files"
                     + " where their paths say.";
 
+    private static final String OTHER =
+            "\"%s\" means nothing here: press Enter alone to go on, or type q or ?.";
+    private static final Set<String> STOPS = Set.of("q", "quit");
+
     private NextStep() {}
 
     /** Asks whether to go on; an end of the input means no. */
@@ -17,10 +23,11 @@ final class NextStep {
         while (true) {
             Optional<String> line = screen.ask("Enter for the next step, q to stop, ? for help:");
             screen.say("");
-            if (line.filter(words -> words.strip().equals("?")).isEmpty()) {
-                return line.isPresent() && !line.get().strip().equalsIgnoreCase("q");
+            String typed = line.orElse("q").strip();
+            if (typed.isEmpty() || STOPS.contains(typed.toLowerCase(Locale.ROOT))) {
+                return typed.isEmpty();
             }
-            screen.tell(HELP);
+            screen.tell(typed.equals("?") ? HELP : OTHER.formatted(typed));
             screen.say("");
         }
     }

@@ -1,9 +1,11 @@
 package coldwright.terminal;
 
 import coldwright.print.Paper;
+import coldwright.text.WholeFile;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 
 /** The file that something is set for paper in, by its name. */
@@ -15,7 +17,8 @@ final class PaperFile {
      *
      * @param file a name that somebody typed
      * @return false for HTML
-     * @throws IllegalArgumentException if it is neither, or a folder
+     * @throws IllegalArgumentException if it is neither, or nothing can be written there; so that
+     *     this is said before anything is run
      */
     static boolean isPdf(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
@@ -26,7 +29,46 @@ final class PaperFile {
         if (Files.isDirectory(file)) {
             throw new IllegalArgumentException(file + " is a folder; name a file in it");
         }
+        Path in = file.toAbsolutePath().getParent();
+        if (in == null || !Files.isDirectory(in)) {
+            throw unwritable(file, WholeFile.Reason.NO_FOLDER);
+        }
+        if (!Files.isWritable(in)) {
+            throw unwritable(file, WholeFile.Reason.NOT_ALLOWED);
+        }
         return name.endsWith(".pdf");
+    }
+
+    private static IllegalArgumentException unwritable(Path file, WholeFile.Reason why) {
+        return new IllegalArgumentException(file + " can't be written: " + why.words());
+    }
+
+    /**
+     * Whether files may be written. What is there already goes only if whoever sits there says so;
+     * a script knows what it does.
+     *
+     * @param files which
+     * @param option the option that they were named with
+     * @param replace whether somebody said so before
+     * @param screen asks
+     * @return false if something is to stay, which is then told
+     */
+    static boolean mayWrite(List<Path> files, String option, boolean replace, Screen screen) {
+        List<Path> there = files.stream().filter(Files::isRegularFile).toList();
+        if (there.isEmpty() || replace || screen.asker().isEmpty()) {
+            return true;
+        }
+        String which =
+                there.size() == 1
+                        ? "%s is there already. Write it anew?"
+                        : "%s and %d more are there already. Write them anew?";
+        if (screen.agrees(which.formatted(there.get(0), there.size() - 1))) {
+            return true;
+        }
+        screen.complain(
+                "%s was left as it is; give another name with %s, or add --replace"
+                        .formatted(there.get(0), option));
+        return false;
     }
 
     static Paper paper(String typed) {

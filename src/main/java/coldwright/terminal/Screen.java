@@ -139,6 +139,11 @@ record Screen(PrintStream out, PrintStream err, Optional<Asker> asker, int width
         err.println(plain(text));
     }
 
+    /** Writes a sentence about what went wrong that no program reads, set to the width. */
+    void warn(String text) {
+        ProseText.wrap(text, width).forEach(this::complain);
+    }
+
     /** Whether the terminal's characters are too few for the lines of a plot. */
     boolean plainPlots() {
         return asker.isPresent()

@@ -9,6 +9,7 @@ import coldwright.lesson.Fault;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.Part;
 import coldwright.paint.TextPlot;
+import coldwright.text.Written;
 import coldwright.workbook.work.StepNames;
 
 import picocli.CommandLine.Help.Ansi.Style;
@@ -240,7 +241,7 @@ final class Walk {
         if (run.outcome() instanceof Outcome.Finished finished
                 && !finished.value().isEmpty()
                 && !finished.type().endsWith(PRINTING)) {
-            lines.add("gives " + finished.value());
+            lines.add("gives " + Written.result(finished.value(), finished.type()));
         }
         for (Ending.Trouble trouble : Ending.troubles(run.outcome())) {
             String where = trouble.line() > 0 ? "Line " + trouble.line() + ": " : "";
@@ -278,11 +279,16 @@ final class Walk {
         int all = verdicts.size();
         holds &= missed.isEmpty();
         if (missed.isEmpty()) {
-            paragraph(
-                    all == 1 ? "Checked: it holds." : "Checked: all %d lines hold.".formatted(all));
+            String what =
+                    all == 1 ? "1 line holds" : all == 2 ? "both lines hold" : "all %d lines hold";
+            paragraph("Checked: " + what.formatted(all) + ".");
             return;
         }
-        screen.say("Checked: %d of %d lines hold. Not yet:".formatted(all - missed.size(), all));
+        int held = all - missed.size();
+        screen.say(
+                all == 1
+                        ? "Checked: 1 line does not hold yet:"
+                        : "Checked: %d of %d lines hold. Not yet:".formatted(held, all));
         missed.forEach(verdict -> screen.fold(INDENT + verdict.sentence()));
         screen.say("");
     }

@@ -1,6 +1,7 @@
 package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
+import coldwright.text.Written;
 import coldwright.workbook.Loaded;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.work.ContentHash;
@@ -37,14 +38,18 @@ final class WalkWork {
 
     /** What a workbook holds of a lesson. */
     static WalkWork in(Workbook workbook, Lesson lesson, LessonKey key, Screen screen) {
-        workbook.notice().ifPresent(words -> screen.complain(words + "."));
+        workbook.notice().ifPresent(words -> tell(screen, words));
         Loaded<Optional<LessonWork>> loaded = workbook.load(key);
-        loaded.messages().forEach(words -> screen.complain(words + "."));
+        loaded.messages().forEach(words -> tell(screen, words));
         LessonWork work =
                 loaded.value()
                         .map(kept -> kept.fittedTo(lesson, ContentHash.of(lesson.text())))
                         .orElseGet(() -> empty(lesson, key));
         return new WalkWork(Optional.of(workbook).filter(Workbook::keeps), screen, work);
+    }
+
+    private static void tell(Screen screen, String words) {
+        screen.warn(Written.sentence(words));
     }
 
     private static LessonWork empty(Lesson lesson, LessonKey key) {
@@ -84,7 +89,7 @@ final class WalkWork {
         Optional<String> failure = workbook.flatMap(book -> book.save(work));
         if (failure.isPresent() && !told) {
             told = true;
-            screen.complain(failure.get() + ".");
+            tell(screen, failure.get());
         }
     }
 }

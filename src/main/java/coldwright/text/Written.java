@@ -1,10 +1,16 @@
 package coldwright.text;
 
 import java.util.Locale;
+import java.util.Set;
 
 /** Numbers and remarks as every page writes them, on paper, in the window and in the terminal. */
 public final class Written {
     private static final double HOURS_FROM_MINUTES = 120;
+
+    private static final Set<String> NUMBERS =
+            Set.of(
+                    "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long",
+                    "Integer", "Short", "Byte");
 
     private Written() {}
 
@@ -19,6 +25,18 @@ public final class Written {
         String text = String.format(Locale.ROOT, "%." + places + "f", value);
         String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
         return plain.replace('-', '−');
+    }
+
+    /**
+     * What a snippet gave. A number keeps all its digits and gets a true minus; what only reads
+     * like one, such as a text, stays as it is.
+     *
+     * @param value the value as text
+     * @param type its type's name
+     * @return the value for people
+     */
+    public static String result(String value, String type) {
+        return NUMBERS.contains(type) && value.startsWith("-") ? "−" + value.substring(1) : value;
     }
 
     /**

@@ -66,7 +66,8 @@ class HandoutTest {
                         .findFirst()
                         .orElseThrow()
                         .line();
-        Given given = new Given("printed <1>\u0007", "40", "", List.of(FIGURE, FIGURE));
+        Given given =
+                new Given("printed <1>\u0007", "40", "", List.of(FIGURE, FIGURE), Optional.empty());
         Wish wish = new Wish(edition, Paper.A4, data, Optional.empty());
         return Handout.html(LESSON, Map.of(line, given), wish);
     }
@@ -86,6 +87,107 @@ class HandoutTest {
         assertFalse(html.contains("Mind the smoke"));
         assertTrue(html.contains("What came out"));
         assertTrue(html.contains("class=\"caution\""));
+    }
+
+    private static final String DRAWS =
+            """
+            # Trays
+
+            ## Toast
+
+            Two trays.
+
+            ```forecast
+            How does the colour rise?
+            curve: time 0 to 9 min; colour 0 to 3
+            ```
+
+            ```java
+            show(brown);
+            ```
+            """;
+
+    private static String drawing(Edition edition, Given given) {
+        Lesson lesson = LessonReader.read("trays.md", DRAWS);
+        int line = DRAWS.substring(0, DRAWS.indexOf("```java")).split("\n", -1).length;
+        Wish wish = new Wish(edition, Paper.A4, false, Optional.empty());
+        return Handout.html(lesson, Map.of(line, given), wish);
+    }
+
+    @Test
+    void theBlankHasEmptyAxesWithRoundNumbersForAForecastAndAFigure() {
+        String html = drawing(Edition.BLANK, Given.ran("", "", "", List.of(FIGURE)));
+        Pages.requireSound(html);
+        assertEquals(2, html.split("<figure class=\"empty\">", -1).length - 1, html);
+        assertTrue(html.contains(">Brown</text>"), html);
+        assertTrue(html.contains("Empty axes to draw on: time, min level, colour upright."), html);
+        assertTrue(html.contains(">0.5</text>"), "the upright axis has numbers between its ends");
+        assertTrue(html.contains(">time, min</text>"), html);
+        assertFalse(html.contains("class=\"line\">\u00A0</p>"), html);
+        assertFalse(html.contains(">oats</text>"), "no legend and no curve");
+    }
+
+    @Test
+    void theBlankHasTheWordsUnderBarsAndLeavesTheBarsOut() {
+        Figure bars =
+                Figure.of("Trays")
+                        .y("oats", "g")
+                        .bars("oats", List.of("upper", "lower"), new double[] {300, 212});
+        String html = drawing(Edition.BLANK, Given.ran("", "", "", List.of(bars)));
+        Pages.requireSound(html);
+        assertTrue(html.contains(">upper</text>"), html);
+        assertFalse(html.contains("212"), html);
+        assertFalse(html.contains("NaN"), html);
+    }
+
+    @Test
+    void theBlankLeavesLinesOnlyWhereSomethingIsSaid() {
+        String line = "<p class=\"line\">\u00A0</p>";
+        assertFalse(drawing(Edition.BLANK, Given.ran("", "", "", List.of())).contains("came out"));
+        String said = drawing(Edition.BLANK, Given.ran("brown", "", "", List.of(FIGURE)));
+        assertEquals(1, said.split(line, -1).length - 1);
+        String words = drawing(Edition.BLANK, Given.ran("brown", "", "", List.of()));
+        assertEquals(3, words.split(line, -1).length - 1);
+        Wish wish = Wish.of(Edition.BLANK);
+        String unrun = Handout.html(LessonReader.read("trays.md", DRAWS), Map.of(), wish);
+        assertEquals(3, unrun.split(line, -1).length - 1);
+    }
+
+    @Test
+    void aShortBeginStaysWithItsHeadingAndIsClosedAgain() {
+        String html = drawing(Edition.READER, Given.NOTHING);
+        int begin = html.indexOf("<div class=\"begin\">");
+        assertTrue(begin > 0 && begin < html.indexOf("<h2>"), html);
+        assertTrue(html.indexOf("</div>\n</div>\n<pre") > html.indexOf("How does the"), html);
+    }
+
+    @Test
+    void aLineOfCodeGoesOnBelowFurtherInThanItBegan() {
+        String html = Markup.java("if (brown) {\n    // so\n\n}");
+        assertEquals(4, html.split("class=\"line\"", -1).length - 1, html);
+        assertTrue(html.contains("padding-left: 4.50em; text-indent: -4.50em\">    <span"), html);
+        assertTrue(html.contains(">\u00A0</span>"), html);
+    }
+
+    @Test
+    void onlyTheTeachersSaysWhatASolutionGives() {
+        String text = DRAWS + "\n```java solution\nshow(brown); 7\n```\n";
+        Lesson lesson = LessonReader.read("trays.md", text);
+        Wish wish = Wish.of(Edition.ANSWERS);
+        Map<Integer, Given> given =
+                Played.of(
+                        lesson,
+                        wish,
+                        (above, code) ->
+                                Given.ran("", code.contains("7") ? "-7" : "", "int", List.of()));
+        assertTrue(
+                Handout.html(lesson, given, wish).contains("<pre class=\"came\">−7</pre>"),
+                given.toString());
+        assertTrue(
+                Played.of(lesson, Wish.of(Edition.READER), (above, code) -> Given.NOTHING)
+                        .values()
+                        .stream()
+                        .allMatch(one -> one.solved().isEmpty()));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package coldwright.terminal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Figure;
 import coldwright.lesson.Answer;
@@ -105,11 +106,34 @@ class AskedTest {
     }
 
     @Test
+    void saysOfPointsOffTheAxesHowFarTheseGo() {
+        Typed typed = Typed.at(200, "41 -3", "");
+        Asked.ask(CURVE, typed.screen());
+        assertTrue(
+                typed.out()
+                        .contains(
+                                "\"41 -3\" lies off the axes; sugar goes from 0 to 40 %, freezing point goes from −12 to 0 °C."),
+                typed.out());
+    }
+
+    /** A rising example under a question about a falling line hints at a wrong answer. */
+    @Test
+    void theExampleOfPointsHintsAtNoAnswer() {
+        Typed typed = Typed.at(200, "");
+        Asked.ask(CURVE, typed.screen());
+        assertTrue(
+                typed.out()
+                        .contains(
+                                "(points of the curve: sugar in %, then freezing point in °C, such as 10 −6; 20 −6; Enter to leave"),
+                typed.out());
+    }
+
+    @Test
     void saysWhatPointsToType() {
-        Typed typed = Typed.somebody("x", "");
+        Typed typed = Typed.at(200, "x", "");
         Asked.ask(CURVE, typed.screen());
         assertEquals(
-                "\"x\" is not points of the curve: sugar in %, then freezing point in °C, such as 10 −9; 20 −6; 30 −3.",
+                "\"x\" is not one to 20 points; type them as: 10 −6; 20 −6.",
                 typed.out().lines().filter(line -> line.startsWith("\"")).findFirst().orElse(""));
     }
 }

@@ -204,6 +204,20 @@ class CheckCommandTest {
     }
 
     @Test
+    void whoForgotTheNameOfTheTableIsToldThatItTakesOne() {
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", "--table", "work"));
+        assertTrue(
+                typed.err()
+                        .startsWith(
+                                "--table takes the name of the file to write, here \"work\"; behind it, name the hand-ins: check --table marks.csv FOLDER\n"),
+                typed.err());
+        Typed bare = Typed.nobody();
+        assertEquals(Exit.NOT_UNDERSTOOD, bare.obey("check"));
+        assertTrue(bare.err().startsWith("\"check\" needs LESSON\n"), bare.err());
+    }
+
+    @Test
     void anEmptyFolderIsSaid() {
         Typed typed = Typed.nobody();
         assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", folder.toString()));

@@ -105,6 +105,37 @@ class HandoutCommandTest {
     }
 
     @Test
+    void aFolderThatIsNotThereIsSaidBeforeAnythingIsAskedOrRun() throws IOException {
+        String text = "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n";
+        String lesson = Files.writeString(folder.resolve("theirs.md"), text).toString();
+        Typed typed = Typed.at(80, "yes");
+        String file = path("missing/out.pdf");
+        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("handout", lesson, "-o", file));
+        assertEquals("", typed.out());
+        assertTrue(typed.err().contains("out.pdf can't be written: its folder is not"));
+    }
+
+    @Test
+    void aSheetAsksBeforeItWritesOverAFileTooUnlessItIsTold() throws IOException {
+        Path batch = Path.of("src/test/resources/batches/oat.batch");
+        Path there = Files.writeString(folder.resolve("there.html"), "precious");
+        Typed unwilling = Typed.at(200, "no");
+        assertEquals(
+                Exit.FAILED,
+                unwilling.obey("batch", batch.toString(), "--sheet", there.toString()),
+                unwilling.err());
+        assertTrue(unwilling.out().contains("Write it anew? (yes or no)"), unwilling.out());
+        assertTrue(unwilling.err().contains("another name with --sheet, or add --replace"));
+        assertEquals("precious", Files.readString(there));
+        Typed told = Typed.at(200);
+        assertEquals(
+                Exit.DONE,
+                told.obey("batch", batch.toString(), "--replace", "--sheet", there.toString()),
+                told.err());
+        assertFalse(Files.readString(there).contains("precious"));
+    }
+
+    @Test
     void ofAPackEachLessonGetsAFile() throws IOException {
         Path pack = folder.resolve("pack.zip");
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(pack))) {

@@ -60,7 +60,7 @@ class WalkCommandTest {
 
                 Two trays of 150 g.
 
-                Checked: all 2 lines hold.
+                Checked: both lines hold.
 
                 2 of 2. How long
                 ----------------
@@ -76,7 +76,7 @@ class WalkCommandTest {
 
                 Longer, and they burn.
 
-                Checked: it holds.
+                Checked: 1 line holds.
 
                 """;
         String shown =
@@ -164,10 +164,11 @@ class WalkCommandTest {
         assertTrue(
                 words.contains(
                         "Your answer (points of the curve: temperature at the middle of the tub in"
-                                + " °C, then ice as a share of the water in %, such as −18.75 25;"
-                                + " −12.5 50; −6.25 75; Enter to leave it out, ? for help): "),
+                                + " °C, then ice as a share of the water in %, such as −19 50; −12"
+                                + " 50; Enter to leave it out, ? for help): "),
                 first.out());
-        assertTrue(words.contains("\"nonsense\" is not points of the curve:"), first.out());
+        assertTrue(
+                words.contains("\"nonsense\" is not one to 20 points; type them as:"), first.out());
         assertTrue(words.contains("You said: at −20 °C 80 %, at −5 °C 50 %."), first.out());
         assertTrue(words.contains("row, more than any\").size(), expected 5"), first.out());
         assertTrue(second.out().startsWith("A lesson with"), second.out());
@@ -202,6 +203,21 @@ class WalkCommandTest {
         Typed typed = Typed.somebody("", "", "q");
         assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
         assertTrue(typed.out().contains("1 of 2."));
+        assertFalse(typed.out().contains("2 of 2."));
+    }
+
+    @Test
+    void saysOfWhatIsNoWayOnThatItIsNone() {
+        Typed typed = Typed.somebody("", "", "z", "-12", "Q");
+        assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
+        for (String wrong : List.of("z", "-12")) {
+            assertTrue(
+                    typed.out()
+                            .contains(
+                                    "\n\"%s\" means nothing here: press Enter alone to go on, or type q or ?.\n"
+                                            .formatted(wrong)),
+                    typed.out());
+        }
         assertFalse(typed.out().contains("2 of 2."));
     }
 
@@ -298,12 +314,12 @@ class WalkCommandTest {
         Files.writeString(file, "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n");
         Typed alone = Typed.somebody();
         assertEquals(Exit.FAILED, alone.obey("walk", "--all", file.toString()));
-        assertFalse(alone.out().contains("42"), alone.out());
+        assertFalse(alone.out().contains("\n42\n"), alone.out());
         Typed unwilling = Typed.somebody("no");
         assertEquals(Exit.FAILED, unwilling.obey("walk", file.toString()));
-        assertFalse(unwilling.out().contains("42"), unwilling.out());
+        assertFalse(unwilling.out().contains("\n42\n"), unwilling.out());
         Typed willing = Typed.somebody("yes", "", "", "");
         assertEquals(Exit.DONE, willing.obey("walk", file.toString()));
-        assertTrue(willing.out().contains("42"), willing.out());
+        assertTrue(willing.out().contains("\n42\n"), willing.out());
     }
 }

@@ -34,7 +34,8 @@ class WalkWorkTest {
         String again = walked(Typed.somebody("", "b"));
         assertFalse(again.contains("1 of 2."), again);
         assertTrue(again.contains("2 of 2."), again);
-        assertTrue(again.contains("Checked: it holds."), "what stands above ran again: " + again);
+        assertTrue(
+                again.contains("Checked: 1 line holds."), "what stands above ran again: " + again);
         assertTrue(walked(Typed.somebody("b", "q")).contains("Oats are toasted"));
     }
 

@@ -1,0 +1,57 @@
+package coldwright.paint;
+
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
+import coldwright.figure.Numbers;
+import coldwright.figure.Series;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Figures with nothing in them, for somebody to draw into. */
+public final class EmptyAxes {
+    private EmptyAxes() {}
+
+    /**
+     * A figure's frame without what is drawn in it: title, axes from end to end, and the words
+     * under bars.
+     *
+     * @param figure the figure
+     * @param sheet what it would be drawn on
+     * @return the frame, whose scales are those that the figure has on that sheet
+     */
+    public static Figure of(Figure figure, Sheet sheet) {
+        Plot plot = Layout.of(figure, Optional.empty(), sheet, Optional.empty()).plot();
+        Bars bars = Bars.of(figure);
+        Axis y = figure.y().between(plot.y().from(), plot.y().to());
+        Axis x = bars.drawn() ? figure.x() : figure.x().between(plot.x().from(), plot.x().to());
+        return empty(figure.title(), x, y, bars.drawn() ? List.of(heightless(bars)) : List.of());
+    }
+
+    /**
+     * Axes alone.
+     *
+     * @param x the level axis, its ends fixed
+     * @param y the upright axis, its ends fixed
+     * @return a figure without a title
+     */
+    public static Figure of(Axis x, Axis y) {
+        return empty("", x, y, List.of());
+    }
+
+    private static Figure empty(String title, Axis x, Axis y, List<Series> series) {
+        String words =
+                "Empty axes to draw on: %s%s upright."
+                        .formatted(
+                                x.caption().isBlank() ? "" : x.caption() + " level, ", y.caption());
+        return new Figure(title, x, y, series, List.of(), words, List.of());
+    }
+
+    /** Bars of no height at all; their words stand. */
+    private static Series heightless(Bars bars) {
+        double[] none = new double[bars.words().size()];
+        Arrays.fill(none, Double.NaN);
+        return new Series.Bars("", bars.words(), Numbers.of(none));
+    }
+}
