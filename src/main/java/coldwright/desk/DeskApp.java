@@ -12,6 +12,7 @@ import coldwright.desk.page.HandoutChoice;
 import coldwright.desk.plate.FigurePainter;
 import coldwright.desk.plate.Pens;
 import coldwright.desk.say.Say;
+import coldwright.desk.say.Words;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonShelf;
@@ -30,12 +31,14 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 
 import java.io.File;
 import java.nio.charset.StandardCharsets;
@@ -270,7 +273,13 @@ public final class DeskApp extends Application {
     /** The window lives on, whatever broke in it. */
     private void broke(Throwable trouble) {
         LOG.log(System.Logger.Level.ERROR, "the window broke", trouble);
-        desk.tell(Say.of("desk.broke", trouble));
+        String words = Say.of("desk.broke", trouble);
+        if (desk != null) {
+            desk.tell(words);
+        } else {
+            Label alone = Words.label(words);
+            Window.getWindows().forEach(one -> one.getScene().setRoot(new StackPane(alone)));
+        }
     }
 
     @Override

@@ -21,6 +21,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Keeps what the learner does: brings it back when a lesson is opened and writes it soon after each
@@ -41,7 +42,8 @@ final class Keeper implements Keeping, AutoCloseable {
      * @param workbook where things are kept
      * @param background a thread for reading and writing
      * @param window the window's thread
-     * @param tell tells the learner something, on the window's thread
+     * @param tell tells the learner something, on the window's thread, and never before this keeper
+     *     is made
      */
     Keeper(
             Workbook workbook,
@@ -55,8 +57,8 @@ final class Keeper implements Keeping, AutoCloseable {
         this.saver = new Saver(workbook, background, words -> window.execute(() -> say(words)));
         Loaded<Agreements> loaded = workbook.agreements();
         agreements = loaded.value();
-        workbook.notice().ifPresent(this::say);
-        loaded.messages().forEach(this::say);
+        Stream.concat(workbook.notice().stream(), loaded.messages().stream())
+                .forEach(words -> window.execute(() -> say(words)));
     }
 
     private void say(String words) {

@@ -108,6 +108,23 @@ class KeeperTest {
         }
     }
 
+    /** As the window is made after its keeper: a full disk must not keep it from standing up. */
+    @Test
+    void whatIsWrongWithTheWorkbookIsToldWhenTheWindowIsReadyForIt() throws IOException {
+        Path taken = Files.writeString(folder.resolve("taken"), "no folder");
+        List<Runnable> later = new ArrayList<>();
+        try (Keeper keeper =
+                new Keeper(
+                        Workbook.open(new DataFolder(taken)),
+                        new ByHandClock(),
+                        later::add,
+                        told::add)) {
+            assertEquals(List.of(), told);
+            later.forEach(Runnable::run);
+            assertEquals(1, told.size(), told::toString);
+        }
+    }
+
     @Test
     void aStepAboveTakesNothingFromThoseBelow() throws IOException {
         try (Sitting now = new Sitting().opens(TITLE + ONE + TWO)) {
