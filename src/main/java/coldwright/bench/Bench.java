@@ -1,6 +1,7 @@
 package coldwright.bench;
 
 import coldwright.bench.compile.Proposal;
+import coldwright.bench.compile.StepRun;
 import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.Launch;
 import coldwright.bench.process.Spares;
@@ -232,7 +233,9 @@ public final class Bench implements AutoCloseable {
 
     private Outcome outcome(Job job) {
         try {
-            return live.run(job, compilation.compile(job.texts(), job::stopped));
+            List<StepRun> runs = compilation.compile(job.texts(), job::stopped);
+            job.record().compiled();
+            return live.run(job, runs);
         } catch (Compilation.RefusedAt e) {
             return e.index() == job.above()
                     ? e.outcome()

@@ -91,6 +91,10 @@ final class RunRecord implements FrameListener {
         }
     }
 
+    void compiled() {
+        tell(watcher::compiled);
+    }
+
     void above(int index, int count) {
         tell(() -> watcher.above(index, count));
     }

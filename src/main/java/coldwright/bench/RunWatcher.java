@@ -7,6 +7,9 @@ public interface RunWatcher {
     /** Hears nothing. */
     RunWatcher NONE = new RunWatcher() {};
 
+    /** All of it is compiled, with those above; from here on it runs. */
+    default void compiled() {}
+
     /**
      * The snippet printed something.
      *

@@ -16,6 +16,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /** A bench whose runs are waited for, and stopped when they take too long. */
 final class Runs implements AutoCloseable {
@@ -29,6 +30,14 @@ final class Runs implements AutoCloseable {
     private static final Duration STOP = Duration.ofSeconds(15);
 
     private static final String NOTHING = "0";
+    private static final String ENDLESS =
+            "it did not end within %d seconds and was stopped; look for a loop without an end";
+
+    /** Measured: 400 statements take some 10 s to compile, 2,000 some 90 s; in one method, 2 s. */
+    private static final String TOO_MUCH_TO_COMPILE =
+            "it was not even compiled within %d seconds and was given up, for each statement is"
+                    + " compiled by itself; split the snippet, or put its statements into a method";
+
     private static final String USED_UP =
             "it was not run, for what stands above it used up all the time there was";
 
@@ -80,14 +89,25 @@ final class Runs implements AutoCloseable {
     }
 
     private Run run(List<String> above, String snippet, Duration limit) {
-        CompletableFuture<Run> running = bench.run(above, snippet, RunWatcher.NONE);
+        AtomicBoolean compiled = new AtomicBoolean();
+        CompletableFuture<Run> running =
+                bench.run(
+                        above,
+                        snippet,
+                        new RunWatcher() {
+                            @Override
+                            public void compiled() {
+                                compiled.set(true);
+                            }
+                        });
         try {
             Run run = running.get(limit.toMillis(), TimeUnit.MILLISECONDS);
             ready = !(run.outcome() instanceof Outcome.Died);
             return run;
         } catch (TimeoutException e) {
             ready = false;
-            return tooLong(stopped(running), limit);
+            String why = compiled.get() ? ENDLESS : TOO_MUCH_TO_COMPILE;
+            return tooLong(stopped(running), why.formatted(limit.toSeconds()));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("a run was interrupted", e);
@@ -110,10 +130,7 @@ final class Runs implements AutoCloseable {
         return new Run(new Outcome.Stopped(), "", false, List.of(), Duration.ZERO);
     }
 
-    private static Run tooLong(Run stopped, Duration limit) {
-        String why =
-                "it did not end within %d seconds and was stopped; look for a loop without an end"
-                        .formatted(limit.toSeconds());
+    private static Run tooLong(Run stopped, String why) {
         return new Run(
                 new Outcome.Died(why),
                 stopped.printed(),

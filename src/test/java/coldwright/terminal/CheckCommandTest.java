@@ -9,6 +9,8 @@ import org.junit.jupiter.api.io.TempDir;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Every failure of a lesson gets its line; the benches here are real. */
 class CheckCommandTest {
@@ -215,6 +217,26 @@ class CheckCommandTest {
         Typed bare = Typed.nobody();
         assertEquals(Exit.NOT_UNDERSTOOD, bare.obey("check"));
         assertTrue(bare.err().startsWith("\"check\" needs LESSON\n"), bare.err());
+    }
+
+    /** So many statements take a few seconds to compile on any machine. */
+    @Test
+    void whatTakesTooLongToCompileIsNotCalledALoop() throws IOException {
+        String many =
+                IntStream.range(0, 1000)
+                        .mapToObj(i -> "double oats%d = %d * 2.0;\n".formatted(i, i))
+                        .collect(Collectors.joining());
+        Path file =
+                Files.writeString(
+                        folder.resolve("many.md"),
+                        "# Many\n\n## One\n\n```java\n" + many + "```\n");
+        Typed typed = Typed.nobody();
+        assertEquals(Exit.FAILED, typed.obey("check", "--seconds", "1", file.toString()));
+        assertTrue(
+                typed.out()
+                        .contains(
+                                "it was not even compiled within 1 seconds and was given up, for each statement is compiled by itself; split"),
+                typed.out());
     }
 
     @Test
