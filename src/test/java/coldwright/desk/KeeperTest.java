@@ -113,16 +113,16 @@ class KeeperTest {
     void whatIsWrongWithTheWorkbookIsToldWhenTheWindowIsReadyForIt() throws IOException {
         Path taken = Files.writeString(folder.resolve("taken"), "no folder");
         List<Runnable> later = new ArrayList<>();
-        try (Keeper keeper =
+        Keeper keeper =
                 new Keeper(
                         Workbook.open(new DataFolder(taken)),
                         new ByHandClock(),
                         later::add,
-                        told::add)) {
-            assertEquals(List.of(), told);
-            later.forEach(Runnable::run);
-            assertEquals(1, told.size(), told::toString);
-        }
+                        told::add);
+        assertEquals(List.of(), told);
+        later.forEach(Runnable::run);
+        assertEquals(1, told.size(), told::toString);
+        keeper.close();
     }
 
     @Test

@@ -41,6 +41,7 @@ public final class BrewView extends ScrollPane {
     private final FiguresView figures;
     private final WishView wishes;
     private final TasteView taste;
+    private final HistoryView history;
     private final VBox later = new VBox();
     private final VBox page = new VBox();
     private final GridPane both = new GridPane();
@@ -59,7 +60,8 @@ public final class BrewView extends ScrollPane {
         figures = new FiguresView(brew, room, recipe::focusOnTaken, this::reveal);
         wishes = new WishView(brew, recipe::focusOnTaken);
         taste = new TasteView(brew);
-        later.getChildren().addAll(wishes, taste, new HistoryView(brew));
+        history = new HistoryView(brew);
+        later.getChildren().addAll(wishes, taste, history);
         getStylesheets()
                 .add(
                         Objects.requireNonNull(
@@ -92,9 +94,21 @@ public final class BrewView extends ScrollPane {
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         widthProperty().addListener(value -> arrange());
         room.emPx().addListener(value -> arrange());
-        brew.open().addListener((value, was, is) -> show(is));
+        brew.open().addListener((value, was, is) -> turnTo(is));
         show(brew.open().get());
         lay();
+    }
+
+    /**
+     * Another batch: its recipe is in sight with the keyboard on it, unless its word was pressed.
+     */
+    private void turnTo(BatchModel batch) {
+        boolean fromList = history.hasKeyboard();
+        show(batch);
+        if (!fromList && getScene() != null) {
+            setVvalue(0);
+            recipe.focusFirst();
+        }
     }
 
     private void show(BatchModel batch) {

@@ -46,8 +46,41 @@ final class HistoryView extends VBox {
                 batch.recipe().addListener(listener);
             }
         }
+        Optional<Place> focused = focused();
         rows.getChildren().setAll(brew.batches().stream().map(this::row).toList());
+        focused.ifPresent(this::focus);
     }
+
+    /** Which word of which row has the keyboard; what is made anew must not lose it. */
+    private Optional<Place> focused() {
+        for (int row = 0; row < rows.getChildren().size(); row++) {
+            List<Node> words = words(row);
+            for (int word = 0; word < words.size(); word++) {
+                if (words.get(word).isFocused()) {
+                    return Optional.of(new Place(row, word));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void focus(Place place) {
+        if (place.row < rows.getChildren().size()) {
+            List<Node> words = words(place.row);
+            words.get(Math.min(place.word, words.size() - 1)).requestFocus();
+        }
+    }
+
+    private List<Node> words(int row) {
+        return ((FlowPane) ((VBox) rows.getChildren().get(row)).getChildren().get(0)).getChildren();
+    }
+
+    /** Whether one of its words has the keyboard. */
+    boolean hasKeyboard() {
+        return focused().isPresent();
+    }
+
+    private record Place(int row, int word) {}
 
     private Node row(BatchModel batch) {
         Story story = batch.story().get();

@@ -19,6 +19,9 @@ final class Suspects {
 
     private static final double SORBET_BELOW_MILK_SOLIDS_PERCENT = 2;
 
+    /** With less air than this nothing is seen to shrink; by judgement. */
+    private static final double LEAST_AIR_TO_LOSE_PERCENT = 10;
+
     private static final List<Ingredient> SUGARS = List.of(Shelf.SUCROSE, Shelf.GLUCOSE);
     private static final List<Ingredient> SOLIDS =
             List.of(Shelf.SKIM_MILK_POWDER, Shelf.GLUCOSE_SYRUP_POWDER);
@@ -36,11 +39,17 @@ final class Suspects {
                 mix.milkSolidsNotFatPercent() + mix.fatPercent() < SORBET_BELOW_MILK_SOLIDS_PERCENT;
     }
 
-    /** What to look at when somebody has tasted it: what stays soft is often said not to freeze. */
+    /**
+     * What to look at when somebody has tasted it: more than makes one expect it. What stays soft
+     * is often said not to freeze, for one.
+     */
     List<Suspect> behindTasted(Symptom symptom) {
-        return symptom == Symptom.WILL_NOT_FREEZE
-                ? List.of(littleIceWhenChurned(), littleIce(1))
-                : behind(symptom);
+        return switch (symptom) {
+            case WILL_NOT_FREEZE -> List.of(littleIceWhenChurned(), littleIce(1));
+            case TOO_SOFT -> List.of(littleIce(1), noStabiliser(0.3));
+            case SHRINKS -> List.of(muchAir(1), littleProtein(0.6), noStabiliser(0.3));
+            default -> behind(symptom);
+        };
     }
 
     List<Suspect> behind(Symptom symptom) {
@@ -48,14 +57,17 @@ final class Suspects {
             case ICY -> List.of(crystals(), swings(), muchIce(0.5), thin(0.7), noStabiliser(0.4));
             case HARD -> List.of(muchIce(1), thin(0.3));
             case WILL_NOT_FREEZE -> List.of(littleIceWhenChurned());
-            case TOO_SOFT -> List.of(littleIce(1), noStabiliser(0.3));
+            case TOO_SOFT -> List.of(littleIce(1));
             case BUTTERY -> List.of(muchFat());
             case SANDY -> List.of(muchLactose());
             case WEAK -> List.of(thin(1), littleProtein(0.5), noStabiliser(0.5), muchAir(0.8));
             case GUMMY -> List.of(muchStabiliser(), muchStarch(), muchSolids());
             case TOO_SWEET -> List.of(sweet());
             case MELTS_FAST -> List.of(littleIce(0.7), noStabiliser(0.6), littleFat(0.5));
-            case SHRINKS -> List.of(muchAir(1), littleProtein(0.6), noStabiliser(0.3));
+            case SHRINKS ->
+                    situation.overrunPercent() < LEAST_AIR_TO_LOSE_PERCENT
+                            ? List.of()
+                            : List.of(muchAir(1), littleProtein(0.6), noStabiliser(0.3));
         };
     }
 

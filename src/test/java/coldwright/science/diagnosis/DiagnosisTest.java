@@ -75,6 +75,22 @@ class DiagnosisTest {
     }
 
     @Test
+    void whatIsHardIsNotForeseenToBeSoftNorToShrinkWithoutAir() {
+        List<Symptom> foreseen =
+                Diagnosis.foresee(Situation.of(BRICK)).stream().map(Finding::symptom).toList();
+        assertTrue(foreseen.contains(Symptom.HARD), foreseen::toString);
+        assertFalse(foreseen.contains(Symptom.TOO_SOFT), foreseen::toString);
+        assertFalse(foreseen.contains(Symptom.SHRINKS), foreseen::toString);
+        assertFalse(Diagnosis.of(Situation.of(BRICK), Symptom.SHRINKS).isEmpty());
+        assertTrue(
+                Diagnosis.foresee(Situation.of(BRICK).withAir(60)).stream()
+                        .anyMatch(
+                                one ->
+                                        one.symptom() == Symptom.SHRINKS
+                                                || one.symptom() == Symptom.WEAK));
+    }
+
+    @Test
     void blamesFatForButter() {
         Mix mix = Mix.of(grams(900, HEAVY_CREAM), grams(150, SUCROSE));
         Cause first = Diagnosis.of(Situation.of(mix), Symptom.BUTTERY).get(0);

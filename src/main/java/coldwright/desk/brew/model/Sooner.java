@@ -56,7 +56,11 @@ final class Sooner {
         }
         String said =
                 offers.isEmpty()
-                        ? Say.of("batch.wish.not-ready", Told.minutes(stands))
+                        ? Say.of(
+                                recipe.means().inBath()
+                                        ? "batch.wish.not-ready"
+                                        : "batch.wish.not-ready-in-freezer",
+                                Told.minutes(stands))
                         : Say.of("batch.wish.ready-now", Told.minutes(stands));
         return new Answer(wish, said, offers);
     }
