@@ -74,7 +74,7 @@ public final class MakeSheet {
     }
 
     private String whole(Paper paper, Look look) {
-        String title = Markup.line(all.batch().name());
+        String title = Markup.escaped(all.batch().name());
         html.append("<header>\n<h1>%s</h1>\n<p class=\"about\">".formatted(title));
         html.append(Markup.line(about())).append("</p>\n</header>\n");
         html.append("<div class=\"two\">\n<section class=\"side\">\n<h2>Amounts</h2>\n");

@@ -27,6 +27,9 @@ final class Markup {
             Pattern.compile(
                     "(?<=\\d) (?=(?:°C|%|g|kg|mL|ml|L|µm|mm|cm|kJ|h|min|s)(?:[\\s.,;:)?!<]|$))");
 
+    /** A temperature outside a tag; lines are broken within {@code °C} if they may. */
+    private static final Pattern DEGREES = Pattern.compile("[\\d.,−–]+\u00A0°[CF](?![^<>]*>)");
+
     /** Characters that no XML text may hold. */
     private static final Pattern UNPRINTABLE =
             Pattern.compile(
@@ -46,13 +49,18 @@ final class Markup {
 
     /** One line of plain text, numbers kept with their units. */
     static String line(String words) {
-        return BEFORE_UNIT.matcher(escaped(words)).replaceAll("\u00A0");
+        return kept(escaped(words));
     }
 
     static String prose(List<Node> blocks) {
         String html = blocks.stream().map(RENDERER::render).collect(Collectors.joining());
         String clean = UNPRINTABLE.matcher(html).replaceAll("");
-        return BEFORE_UNIT.matcher(clean).replaceAll("\u00A0");
+        return kept(clean);
+    }
+
+    private static String kept(String html) {
+        String joined = BEFORE_UNIT.matcher(html).replaceAll("\u00A0");
+        return DEGREES.matcher(joined).replaceAll("<span class=\"unit\">$0</span>");
     }
 
     private static void attributes(Node node, String tag, Map<String, String> attributes) {

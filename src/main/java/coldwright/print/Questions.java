@@ -24,10 +24,13 @@ final class Questions {
             html.append(amount(amount, told, said));
         } else if (forecast.answer() instanceof Answer.Curve curve) {
             html.append(
-                    said.isEmpty()
-                            ? exhibits.empty(
-                                    EmptyAxes.of(axis(curve.level()), axis(curve.upright())))
-                            : said(said));
+                    !said.isEmpty()
+                            ? said(said)
+                            : told
+                                    ? ""
+                                    : exhibits.empty(
+                                            EmptyAxes.of(
+                                                    axis(curve.level()), axis(curve.upright()))));
             html.append(
                     told ? "<p class=\"right\">Right is the first curve of the figure.</p>\n" : "");
         } else {

@@ -162,6 +162,14 @@ class HandoutTest {
     }
 
     @Test
+    void aTemperatureIsNeverBrokenBeforeItsUnitOrInIt() {
+        assertEquals(
+                "from <span class=\"unit\">−18.5\u00A0°C</span> on",
+                Markup.line("from −18.5 °C on"));
+        assertTrue(html(Edition.READER, false).contains(">180\u00A0°C</span>"));
+    }
+
+    @Test
     void aLineOfCodeGoesOnBelowFurtherInThanItBegan() {
         String html = Markup.java("if (brown) {\n    // so\n\n}");
         assertEquals(4, html.split("class=\"line\"", -1).length - 1, html);

@@ -49,7 +49,10 @@ class MakeSheetTest {
                         BatchReader.read(
                                 "caramel",
                                 "method: shaken\nstored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h\n\ningredient,grams\nwhole milk,520\nheavy cream,180\nsucrose,130\nsalt,3\n"));
-        String page = MakeSheet.html(all, Paper.A4).replaceAll("[\\s\u00a0]+", " ");
+        String page =
+                MakeSheet.html(all, Paper.A4)
+                        .replaceAll("</?span[^>]*>", "")
+                        .replaceAll("[\\s\u00a0]+", " ");
         long kept = Math.round(all.keeping().orElseThrow().kept().orElseThrow().meanUm().middle());
         long steady =
                 Math.round(all.keeping().orElseThrow().steady().orElseThrow().meanUm().middle());
