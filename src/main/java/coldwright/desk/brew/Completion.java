@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -68,7 +69,9 @@ final class Completion {
         return item;
     }
 
-    /** First what begins so, then what has a word that begins so. */
+    /**
+     * First what it means as it stands, then what begins so, then what has a word that begins so.
+     */
     static List<String> fitting(String typed, Collection<String> own) {
         String start = typed.strip().toLowerCase(Locale.ROOT);
         if (start.isEmpty()) {
@@ -85,8 +88,20 @@ final class Completion {
                 sort(alias, ingredient.name(), start, first, second);
             }
         }
-        first.addAll(second);
-        return new ArrayList<>(first).subList(0, Math.min(MOST, first.size()));
+        Set<String> all = new LinkedHashSet<>();
+        understood(start).ifPresent(all::add);
+        all.addAll(first);
+        all.addAll(second);
+        return new ArrayList<>(all).subList(0, Math.min(MOST, all.size()));
+    }
+
+    /** What the words mean as they stand comes first: salt is no salted butter. */
+    private static Optional<String> understood(String words) {
+        try {
+            return Optional.of(Shelf.find(words).name());
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     private static void sort(

@@ -124,7 +124,7 @@ final class RecipeView extends VBox implements LineView.Deeds {
         if (!showing) {
             try {
                 double grams = Double.parseDouble(typed.strip());
-                batch.change("total", batch.recipe().get().weighing(grams));
+                batch.change("total", batch.from("total").weighing(grams));
             } catch (IllegalArgumentException e) {
                 state.setText(Say.of("batch.no-total", typed.strip()));
                 Words.show(state, !typed.isBlank());
@@ -136,7 +136,7 @@ final class RecipeView extends VBox implements LineView.Deeds {
         if (!showing) {
             try {
                 double count = Double.parseDouble(typed.strip());
-                batch.change("servings", batch.recipe().get().weighing(count * SERVING_G));
+                batch.change("servings", batch.from("servings").weighing(count * SERVING_G));
             } catch (IllegalArgumentException e) {
                 state.setText(Say.of("batch.no-total", typed.strip()));
                 Words.show(state, !typed.isBlank());
@@ -146,25 +146,25 @@ final class RecipeView extends VBox implements LineView.Deeds {
 
     @Override
     public void typed(int index, Line line, boolean inAmount) {
-        Recipe recipe = batch.recipe().get();
-        String place = (inAmount ? "amount " : "name ") + index;
-        Recipe now = recipe.with(index, line);
         if (inAmount && together.isSelected()) {
-            now = scaled(recipe, index, line, now);
+            String place = "all with amount " + index;
+            batch.change(place, scaled(batch.from(place), index, line));
+        } else {
+            String place = (inAmount ? "amount " : "name ") + index;
+            batch.change(place, batch.recipe().get().with(index, line));
         }
-        batch.change(place, now);
     }
 
-    /** All others follow the one line that was typed; while it can't be read they stay. */
-    private static Recipe scaled(Recipe was, int index, Line line, Recipe now) {
+    /** All others follow the one line that was typed; while it can't be read they are as before. */
+    private static Recipe scaled(Recipe was, int index, Line line) {
         Map<String, Ingredient> own = was.ownByName();
         Line before = was.lines().get(index);
         if (before.fault(own).isPresent() || line.fault(own).isPresent()) {
-            return now;
+            return was.with(index, line);
         }
         double from = before.grams(own);
         double to = line.grams(own);
-        return from > 0 && to > 0 ? was.times(to / from).with(index, line) : now;
+        return from > 0 && to > 0 ? was.times(to / from).with(index, line) : was.with(index, line);
     }
 
     @Override

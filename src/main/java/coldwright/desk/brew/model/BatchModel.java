@@ -81,6 +81,17 @@ public final class BatchModel {
         }
     }
 
+    /**
+     * What a change of a place starts from, so that scaling with each key does not round upon
+     * rounding.
+     *
+     * @param place what is changed
+     * @return the recipe from before the changes of this place that follow each other
+     */
+    public Recipe from(String place) {
+        return !before.isEmpty() && place.equals(lastPlace) ? before.peek().recipe() : recipe.get();
+    }
+
     private void change(String place, Recipe is, String words) {
         Recipe was = recipe.get();
         if (is.equals(was)) {
@@ -187,8 +198,10 @@ public final class BatchModel {
         }
     }
 
+    /** What is seen at a glance gets all its figures, also if what was typed next can't be read. */
     private void took(int mine, Reckoning all) {
-        if (mine == asked) {
+        boolean seen = glance.get().filter(one -> one.batch().equals(all.batch())).isPresent();
+        if (mine == asked || seen) {
             figures.set(Optional.of(all));
         }
     }

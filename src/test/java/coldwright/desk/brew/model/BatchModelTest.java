@@ -208,6 +208,19 @@ class BatchModelTest {
     }
 
     @Test
+    void aTotalTypedKeyByKeyRoundsOnce() {
+        Recipe start = Recipe.toBegin("x");
+        BatchModel page = model(start);
+        for (double typed : new double[] {1, 12, 120, 1200}) {
+            page.change("total", page.from("total").weighing(typed));
+        }
+        assertEquals(start.weighing(1200), page.recipe().get());
+        page.undo();
+        assertEquals(start, page.recipe().get());
+        assertEquals(start, page.from("total"));
+    }
+
+    @Test
     void aBatchWithoutWaterSaysSo() {
         BatchModel batch = model(Recipe.toBegin("x").of(List.of(new Line("100", "sucrose"))));
 
