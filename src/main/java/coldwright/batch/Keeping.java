@@ -25,6 +25,12 @@ public record Keeping(
         Optional<CrystalStory> kept,
         Optional<CrystalStory> steady) {
     private static final double NIGHT_HOURS = 10;
+
+    /**
+     * Colder freezers keep crystals as this one does: the model ends here, and they hardly change.
+     */
+    private static final double COLDEST_STORE_C = -40;
+
     private static final Stored USUAL = new Stored(14, 1, Optional.empty());
 
     /**
@@ -42,8 +48,8 @@ public record Keeping(
             CrystalStory drawn = drawn(mix, freezing.crystals(), minutes);
             return Optional.of(
                     batch.stored()
-                            .flatMap(one -> ifAnyIceStays(one, drawn, batch.freezerC()))
-                            .orElseGet(() -> drawn.storedAt(batch.freezerC()).forHours(NIGHT_HOURS))
+                            .flatMap(one -> ifAnyIceStays(one, drawn, storeC(batch)))
+                            .orElseGet(() -> drawn.storedAt(storeC(batch)).forHours(NIGHT_HOURS))
                             .meanUm());
         } catch (IllegalArgumentException | IllegalStateException e) {
             return Optional.empty();
@@ -59,7 +65,7 @@ public record Keeping(
 
     /** Its days, or nothing for a batch that keeps too little ice to have crystals. */
     static Optional<Keeping> of(BatchFile batch, Mix mix, Freezing freezing) {
-        double freezerC = batch.freezerC();
+        double freezerC = storeC(batch);
         try {
             CrystalStory drawn = drawn(mix, freezing.crystals(), freezing.frozenMinutes(batch));
             CompletableFuture<CrystalStory> fortnight =
@@ -75,6 +81,10 @@ public record Keeping(
         } catch (IllegalArgumentException | IllegalStateException | CompletionException e) {
             return Optional.empty();
         }
+    }
+
+    private static double storeC(BatchFile batch) {
+        return Math.max(COLDEST_STORE_C, batch.freezerC());
     }
 
     private static Optional<CrystalStory> ifAnyIceStays(

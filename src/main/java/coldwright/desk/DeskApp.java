@@ -252,7 +252,8 @@ public final class DeskApp extends Application {
             press.write(
                     lesson.lesson(),
                     new Wish(choice.edition(), choice.paper(), false, own),
-                    file.toPath());
+                    file.toPath(),
+                    lesson.gate().open().get());
         }
     }
 

@@ -59,19 +59,20 @@ public final class Printing {
      * @param lesson the lesson
      * @param wish how it is wanted; with a learner's work, that is run
      * @param file where to; PDF unless its name ends in {@code .html}
+     * @param agreed whether its snippets may run; without, a page to write on has lines where their
+     *     figures' axes would be
      * @return completes when it was told
      */
-    public CompletableFuture<Void> write(Lesson lesson, Wish wish, Path file) {
+    public CompletableFuture<Void> write(Lesson lesson, Wish wish, Path file, boolean agreed) {
         tell.accept(Say.of("handout.going", name(file)));
-        return CompletableFuture.supplyAsync(() -> written(lesson, wish, file), work)
+        return CompletableFuture.supplyAsync(() -> written(lesson, wish, file, agreed), work)
                 .exceptionally(
                         trouble -> Say.of("handout.failed", name(file), Trouble.said(trouble)))
                 .thenAcceptAsync(tell, window);
     }
 
-    private String written(Lesson lesson, Wish wish, Path file) {
-        Map<Integer, Given> given =
-                wish.edition() == Edition.BLANK ? Map.of() : played(lesson, wish);
+    private String written(Lesson lesson, Wish wish, Path file, boolean agreed) {
+        Map<Integer, Given> given = agreed ? played(lesson, wish) : Map.of();
         String html = Handout.html(lesson, given, wish);
         boolean pdf = !file.toString().toLowerCase(Locale.ROOT).endsWith(".html");
         try {
@@ -79,13 +80,15 @@ public final class Printing {
         } catch (WholeFile.UnwrittenException e) {
             return Trouble.unwritten(name(file), e);
         }
-        boolean failed = given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
+        boolean failed =
+                wish.edition() != Edition.BLANK
+                        && given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
         return Say.of(failed ? "handout.done-with-trouble" : "handout.done", name(file));
     }
 
     private Map<Integer, Given> played(Lesson lesson, Wish wish) {
         try (BenchRunner bench = benches.get()) {
-            return Played.of(lesson, wish.work(), (above, code) -> play(bench, above, code));
+            return Played.of(lesson, wish, (above, code) -> play(bench, above, code));
         }
     }
 

@@ -60,6 +60,15 @@ class ReckoningTest {
     }
 
     @Test
+    void aFreezerColderThanTheModelStillKeepsItsCrystals() throws BatchFault {
+        Reckoning coldest = reckon("freezer: -60 °C", SORBET);
+        assertEquals(
+                reckon("freezer: -40 °C", SORBET).keeping().orElseThrow().night().texture(),
+                coldest.keeping().orElseThrow().night().texture());
+        assertTrue(Keeping.tastedUm(coldest.batch()).isPresent());
+    }
+
+    @Test
     void heatShockCoarsensWhatIsTasted() throws BatchFault {
         String kept = "method: bag\nstored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
         Reckoning reckoning = reckon(kept, SORBET);

@@ -1,6 +1,7 @@
 package coldwright.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.say.Say;
@@ -31,7 +32,11 @@ class PrintingTest {
 
     @TempDir Path folder;
 
-    private List<String> printed(Edition edition, Path file) {
+    private List<String> printed(Edition edition, Path file, boolean agreed) {
+        return printed(LESSON, edition, file, agreed);
+    }
+
+    private static List<String> printed(Lesson lesson, Edition edition, Path file, boolean agreed) {
         List<String> told = new ArrayList<>();
         ExecutorService work = Executors.newCachedThreadPool();
         try {
@@ -40,7 +45,7 @@ class PrintingTest {
                             Runnable::run,
                             () -> new BenchRunner(work, Preferences::usual),
                             told::add)
-                    .write(LESSON, Wish.of(edition), file)
+                    .write(lesson, Wish.of(edition), file, agreed)
                     .join();
         } finally {
             work.shutdown();
@@ -55,24 +60,37 @@ class PrintingTest {
                 List.of(
                         Say.of("handout.going", "a.html"),
                         Say.of("handout.done-with-trouble", "a.html")),
-                printed(Edition.READER, file));
+                printed(Edition.READER, file, true));
         String html = Files.readString(file);
         assertTrue(html.contains("<pre class=\"came\">40</pre>"), html);
         assertTrue(html.contains("<p class=\"trouble\">"), html);
     }
 
     @Test
-    void theBlankIsAPdfAndRunsNothing() throws IOException {
+    void theBlankOfAStrangersLessonIsAPdfAndRunsNothing() throws IOException {
         Path file = folder.resolve("b.pdf");
         assertEquals(
                 List.of(Say.of("handout.going", "b.pdf"), Say.of("handout.done", "b.pdf")),
-                printed(Edition.BLANK, file));
+                printed(Edition.BLANK, file, false));
         assertTrue(Files.readString(file, StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
     }
 
     @Test
+    void theBlankHasTheAxesOfItsFiguresToDrawOn() throws IOException {
+        Path file = folder.resolve("d.html");
+        Lesson drawn =
+                LessonReader.read(
+                        "drawn.md",
+                        "# Drawn\n\n## One\n\n```java\nshow(Figure.of(\"Brine\").x(\"salt\", \"%\").y(\"t\", \"°C\").line(\"a\", 0, 20, Brine::freezingPointC));\n```\n");
+        printed(drawn, Edition.BLANK, file, true);
+        assertTrue(Files.readString(file).contains("<svg"));
+        printed(drawn, Edition.BLANK, file, false);
+        assertFalse(Files.readString(file).contains("<svg"));
+    }
+
+    @Test
     void aFolderThatIsNotThereIsToldOf() {
-        List<String> told = printed(Edition.BLANK, folder.resolve("no").resolve("c.pdf"));
+        List<String> told = printed(Edition.BLANK, folder.resolve("no").resolve("c.pdf"), false);
         assertEquals(2, told.size());
         assertTrue(told.get(1).contains("c.pdf can’t be written"), told.get(1));
     }
