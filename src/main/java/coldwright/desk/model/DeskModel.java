@@ -93,6 +93,16 @@ public final class DeskModel {
     }
 
     /**
+     * Opens a lesson that the program has just written itself: it needs nobody's leave to run.
+     *
+     * @param file the lesson's file
+     * @return completes when its page is open
+     */
+    public CompletableFuture<Void> openOwn(Path file) {
+        return openFile(file).thenRun(() -> lessons.ofFile(file.toString()).ifPresent(this::agree));
+    }
+
+    /**
      * Says that a file will be opened as soon as what comes before is done.
      *
      * @param file a lesson's, a pack's or a batch's

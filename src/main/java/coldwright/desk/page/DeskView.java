@@ -205,7 +205,7 @@ public final class DeskView extends StackPane {
             show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
         } else if (desk.place().get() == Place.BATCH) {
             if (brew == null) {
-                brew = new BrewView(desk.brew(), state.room(), desk::openFile);
+                brew = new BrewView(desk.brew(), state.room(), desk::openOwn);
             }
             show(brew, Say.of("batch.page"));
         } else if (desk.place().get() == Place.TRIALS) {

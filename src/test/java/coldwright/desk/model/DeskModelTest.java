@@ -80,6 +80,14 @@ class DeskModelTest {
     }
 
     @Test
+    void whatTheProgramWroteItselfNeedsNoLeave() throws Exception {
+        desk.openFile(write("stranger.md", LESSON.formatted("Stranger")));
+        assertFalse(desk.open().get().gate().open().get());
+        desk.openOwn(write("own.md", LESSON.formatted("Own")));
+        assertTrue(desk.open().get().gate().open().get());
+    }
+
+    @Test
     void aLessonReadAgainKeepsTheEditsOfWhatIsTheSame() throws IOException {
         Path file = write("b.md", LESSON.formatted("B"));
         desk.openFile(file);
