@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 /** The batches in their row: from which each was made, what was changed, what was found. */
 final class HistoryView extends VBox {
     private final BrewModel brew;
+    private final Button back;
     private final VBox rows = new VBox();
     private final InvalidationListener listener = value -> refresh();
     private final Set<BatchModel> heard = new HashSet<>();
@@ -32,11 +33,25 @@ final class HistoryView extends VBox {
         this.brew = brew;
         getStyleClass().add("brew-part");
         rows.getStyleClass().add("brew-part");
-        getChildren().addAll(Fields.heading("batch.history"), rows);
+        back = quiet("", brew::bringBack);
+        Words.show(back, false);
+        getChildren().addAll(Fields.heading("batch.history"), rows, back);
+        brew.away().addListener((value, was, is) -> offer(is));
         brew.batches().addListener(listener);
         brew.open().addListener(listener);
         brew.against().addListener(listener);
         refresh();
+    }
+
+    private void offer(Optional<BrewModel.Away> last) {
+        last.ifPresent(
+                one ->
+                        back.setText(
+                                Say.of(
+                                        "batch.history.back",
+                                        String.valueOf(one.batch().story().get().number()),
+                                        one.batch().recipe().get().name())));
+        Words.show(back, last.isPresent());
     }
 
     private void refresh() {

@@ -36,6 +36,10 @@ final class RecipeView extends VBox implements LineView.Deeds {
     private final InvalidationListener listener = value -> refresh();
     private final Button undo = Words.button(Say.of("batch.undo"), this::undo);
     private BatchModel batch;
+
+    /** What is typed into a total stays as it is typed; all else that changes it is shown there. */
+    private boolean scaling;
+
     private boolean showing;
 
     RecipeView() {
@@ -93,10 +97,10 @@ final class RecipeView extends VBox implements LineView.Deeds {
             view(i).show(all.get(i), own);
         }
         double grams = recipe.totalG();
-        if (!total.isFocused()) {
+        if (!scaling || !total.isFocused()) {
             Fields.put(total, Typed.number(grams));
         }
-        if (!servings.isFocused()) {
+        if (!scaling || !servings.isFocused()) {
             Fields.put(servings, Typed.number(Math.round(10 * grams / SERVING_G) / 10.0));
         }
         means.show(recipe.means());
@@ -124,7 +128,7 @@ final class RecipeView extends VBox implements LineView.Deeds {
         if (!showing) {
             try {
                 double grams = Double.parseDouble(typed.strip());
-                batch.change("total", batch.from("total").weighing(grams));
+                scale("total", grams);
             } catch (IllegalArgumentException e) {
                 state.setText(Say.of("batch.no-total", typed.strip()));
                 Words.show(state, !typed.isBlank());
@@ -132,11 +136,20 @@ final class RecipeView extends VBox implements LineView.Deeds {
         }
     }
 
+    private void scale(String place, double grams) {
+        scaling = true;
+        try {
+            batch.change(place, batch.from(place).weighing(grams));
+        } finally {
+            scaling = false;
+        }
+    }
+
     private void serve(String typed) {
         if (!showing) {
             try {
                 double count = Double.parseDouble(typed.strip());
-                batch.change("servings", batch.from("servings").weighing(count * SERVING_G));
+                scale("servings", count * SERVING_G);
             } catch (IllegalArgumentException e) {
                 state.setText(Say.of("batch.no-total", typed.strip()));
                 Words.show(state, !typed.isBlank());

@@ -124,6 +124,30 @@ class BrewWindowTest {
     }
 
     @Test
+    void controlZInTheServingsTakesTheirNumberBackToo(FxRobot robot) throws Exception {
+        settle();
+        TextField servings =
+                robot.lookup(".brew-short").queryAllAs(TextField.class).stream()
+                        .filter(one -> one.getAccessibleText().contains("80 g"))
+                        .findFirst()
+                        .orElseThrow();
+        String before = servings.getText();
+        double grams = brew.open().get().recipe().get().totalG();
+        robot.interact(
+                () -> {
+                    servings.requestFocus();
+                    servings.selectAll();
+                });
+        robot.write("30");
+        assertEquals(2400, brew.open().get().recipe().get().totalG(), 0.1);
+        robot.press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+        WaitForAsyncUtils.waitForFxEvents();
+
+        assertEquals(grams, brew.open().get().recipe().get().totalG());
+        assertEquals(before, servings.getText());
+    }
+
+    @Test
     void aLineIsAddedByTheKeyboardAlone(FxRobot robot) throws Exception {
         settle();
         robot.interact(

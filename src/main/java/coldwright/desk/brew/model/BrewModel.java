@@ -13,6 +13,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** A cook's batches side by side, one of them open, and perhaps another held against it. */
 public final class BrewModel {
@@ -24,6 +25,8 @@ public final class BrewModel {
     private final ObservableList<BatchModel> shown =
             FXCollections.unmodifiableObservableList(batches);
     private final ReadOnlyObjectWrapper<BatchModel> open = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Optional<Away>> away =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<BatchShelf>> shelf =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Optional<BatchModel>> against =
@@ -60,7 +63,11 @@ public final class BrewModel {
     }
 
     private int free() {
-        return 1 + batches.stream().mapToInt(one -> one.story().get().number()).max().orElse(0);
+        return 1
+                + Stream.concat(batches.stream(), away.get().map(Away::batch).stream())
+                        .mapToInt(one -> one.story().get().number())
+                        .max()
+                        .orElse(0);
     }
 
     /**
@@ -99,12 +106,15 @@ public final class BrewModel {
     }
 
     /**
-     * Takes a batch from the page; the last one stays.
+     * Takes a batch from the page; the last one stays. It can be brought back until the next is put
+     * away or the window is closed.
      *
      * @param batch one of {@link #batches()}
      */
     public void close(BatchModel batch) {
+        int place = batches.indexOf(batch);
         if (batches.size() > 1 && batches.remove(batch)) {
+            away.set(Optional.of(new Away(batch, place)));
             if (against.get().filter(one -> one == batch).isPresent()) {
                 against.set(Optional.empty());
             }
@@ -113,6 +123,30 @@ public final class BrewModel {
             }
         }
     }
+
+    /** Brings the batch back that was put away last; nothing if there is none. */
+    public void bringBack() {
+        Optional<Away> last = away.get();
+        away.set(Optional.empty());
+        last.ifPresent(one -> batches.add(Math.min(one.place, batches.size()), one.batch));
+    }
+
+    /**
+     * The batch that was put away last.
+     *
+     * @return empty before the first, and once it is back
+     */
+    public ReadOnlyObjectProperty<Optional<Away>> away() {
+        return away.getReadOnlyProperty();
+    }
+
+    /**
+     * A batch that was put away.
+     *
+     * @param batch the batch
+     * @param place where it stood among the others
+     */
+    public record Away(BatchModel batch, int place) {}
 
     /**
      * Which batch one was made from.

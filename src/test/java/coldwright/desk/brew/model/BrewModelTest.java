@@ -73,4 +73,22 @@ class BrewModelTest {
 
         assertEquals(2, brew.add(Recipe.toBegin("b"), Story.first(1)).story().get().number());
     }
+
+    @Test
+    void whatWasPutAwayIsBroughtBackToItsPlaceWithItsNumber() {
+        BrewModel brew = new BrewModel(Runnable::run, Runnable::run);
+        BatchModel first = brew.begin("First");
+        BatchModel second = brew.begin("Second");
+        brew.close(first);
+        assertEquals(List.of(second), brew.batches());
+
+        BatchModel third = brew.begin("Third");
+        brew.bringBack();
+
+        assertEquals(List.of(first, second, third), brew.batches());
+        assertEquals(3, third.story().get().number());
+        assertEquals(Optional.empty(), brew.away().get());
+        brew.bringBack();
+        assertEquals(3, brew.batches().size());
+    }
 }
