@@ -14,11 +14,14 @@ import coldwright.text.Written;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A batch's figures in plain sentences. */
 public final class Told {
+    private static final double TELLING_PERCENT = 1;
+
     private Told() {}
 
     /**
@@ -41,6 +44,7 @@ public final class Told {
                             Written.decimals(0, glance.curve().icePercentAt(temperatureC)),
                             Firmness.of(glance.mix(), temperatureC).words()));
         }
+        spoon(glance).ifPresent(facts::add);
         Band sweet = glance.sweetness().percentOfSucroseSolution();
         String low = Written.decimals(0, sweet.low());
         String high = Written.decimals(0, sweet.high());
@@ -53,6 +57,20 @@ public final class Told {
                                 low,
                                 high));
         return facts;
+    }
+
+    /** Why less ice than its water's share may tell firm from soft. */
+    private static Optional<String> spoon(Glance glance) {
+        double freezerC = glance.batch().freezerC();
+        double met = Firmness.spoonIcePercent(glance.mix(), freezerC);
+        return glance.curve().icePercentAt(freezerC) - met < TELLING_PERCENT
+                ? Optional.empty()
+                : Optional.of(
+                        Say.of(
+                                "batch.fact.spoon",
+                                Written.decimals(0, glance.mix().waterPercent()),
+                                Written.decimals(0, freezerC),
+                                Written.decimals(0, met)));
     }
 
     /**

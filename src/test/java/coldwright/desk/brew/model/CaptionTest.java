@@ -70,4 +70,16 @@ class CaptionTest {
                 melted.keeping().orElseThrow().tasted().meanUm(),
                 coldwright.batch.Keeping.tastedUm(melted.batch()).orElseThrow());
     }
+
+    @Test
+    void littleWaterIsSaidToTellFirmFromSoft() throws BatchFault {
+        Recipe dry = Recipe.toBegin("x").with(1, new Line("400", "sucrose"));
+        Glance little = Glance.of(BatchReader.read("dry", RecipeText.of(dry)));
+        Glance usual = Glance.of(job("lean-sorbet-in-a-bag").batch());
+
+        assertTrue(
+                Told.facts(little).stream().anyMatch(one -> one.startsWith("It holds only ")),
+                () -> Told.facts(little).toString());
+        assertTrue(Told.facts(usual).stream().noneMatch(one -> one.startsWith("It holds only ")));
+    }
 }
