@@ -8,7 +8,6 @@ import coldwright.desk.model.Runner;
 import coldwright.desk.model.Trouble;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
-import coldwright.print.Edition;
 import coldwright.print.Given;
 import coldwright.print.Handout;
 import coldwright.print.Pdf;
@@ -80,9 +79,7 @@ public final class Printing {
         } catch (WholeFile.UnwrittenException e) {
             return Trouble.unwritten(name(file), e);
         }
-        boolean failed =
-                wish.edition() != Edition.BLANK
-                        && given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
+        boolean failed = Handout.tellsTrouble(given, wish);
         return Say.of(failed ? "handout.done-with-trouble" : "handout.done", name(file));
     }
 

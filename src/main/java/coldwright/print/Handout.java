@@ -93,6 +93,18 @@ public final class Handout {
         }
     }
 
+    /**
+     * Whether a handout says of a snippet that it did not end well.
+     *
+     * @param given what each snippet gave
+     * @param wish how it is wanted; a page to write on says nothing of what came out
+     * @return true if so
+     */
+    public static boolean tellsTrouble(Map<Integer, Given> given, Wish wish) {
+        return wish.edition() != Edition.BLANK
+                && given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
+    }
+
     private void step(String name, String heading, List<Part> parts) {
         int together = heading.isEmpty() ? 0 : Begin.partsOf(parts);
         html.append(together > 0 ? "<div class=\"begin\">\n" : "").append(heading);

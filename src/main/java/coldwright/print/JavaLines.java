@@ -3,6 +3,7 @@ package coldwright.print;
 import coldwright.lesson.code.JavaWords;
 import coldwright.lesson.code.Word;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -17,20 +18,28 @@ final class JavaLines {
     private static final double LETTER_EMS = 0.562;
 
     private final StringBuilder html = new StringBuilder("<pre class=\"java\"><code>");
+    private final String java;
+    private final List<Word> words;
 
-    private JavaLines() {}
+    /** The first word that does not end before the line being set. */
+    private int next;
+
+    private JavaLines(String java) {
+        this.java = java;
+        this.words = JavaWords.in(java);
+    }
 
     static String html(String java) {
-        JavaLines lines = new JavaLines();
+        JavaLines lines = new JavaLines(java);
         int at = 0;
         for (String line : java.split("\n", -1)) {
-            lines.line(java, at, line);
+            lines.line(at, line);
             at += line.length() + 1;
         }
         return lines.html.append("</code></pre>\n").toString();
     }
 
-    private void line(String java, int from, String line) {
+    private void line(int from, String line) {
         int end = from + line.length();
         int in = line.length() - line.stripLeading().length() + HANGING;
         String ems = String.format(Locale.ROOT, "%.2fem", in * LETTER_EMS);
@@ -38,7 +47,8 @@ final class JavaLines {
                 "<span class=\"line\" style=\"padding-left: %s; text-indent: -%s\">"
                         .formatted(ems, ems));
         int at = from;
-        for (Word word : JavaWords.in(java)) {
+        for (int i = next; i < words.size() && words.get(i).start() < end; i++) {
+            Word word = words.get(i);
             int start = Math.max(from, word.start());
             int stop = Math.min(end, word.end());
             if (start < stop) {
@@ -48,6 +58,7 @@ final class JavaLines {
                         .append("</span>");
                 at = stop;
             }
+            next = word.end() <= end ? i + 1 : i;
         }
         String rest = java.substring(at, end);
         html.append(line.isEmpty() ? "\u00A0" : Markup.escaped(rest)).append("</span>");

@@ -39,18 +39,6 @@ public final class Played {
     }
 
     /**
-     * Plays a lesson.
-     *
-     * @param lesson the lesson
-     * @param work a learner's snippets, in place of the author's
-     * @param player runs them
-     * @return what each gave, by the line of its fence
-     */
-    public static Map<Integer, Given> of(Lesson lesson, Optional<HandIn> work, Player player) {
-        return of(lesson, new Played(work, false, player));
-    }
-
-    /**
      * Plays a lesson as a handout wants it.
      *
      * @param lesson the lesson
@@ -60,10 +48,7 @@ public final class Played {
      * @return what each gave, by the line of its fence
      */
     public static Map<Integer, Given> of(Lesson lesson, Wish wish, Player player) {
-        return of(lesson, new Played(wish.work(), wish.edition() == Edition.ANSWERS, player));
-    }
-
-    private static Map<Integer, Given> of(Lesson lesson, Played played) {
+        Played played = new Played(wish.work(), wish.edition() == Edition.ANSWERS, player);
         played.step("", lesson.opening());
         lesson.steps().forEach(step -> played.step(step.title(), step.parts()));
         return played.given;

@@ -192,9 +192,7 @@ final class HandoutCommand implements Callable<Integer> {
             return Exit.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());
-        boolean failed =
-                wish.edition() != Edition.BLANK
-                        && given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
+        boolean failed = Handout.tellsTrouble(given, wish);
         return failed || !lesson.faults().isEmpty() ? Exit.FAILED : Exit.DONE;
     }
 
