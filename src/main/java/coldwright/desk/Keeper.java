@@ -5,6 +5,7 @@ import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.Works;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
+import coldwright.text.Written;
 import coldwright.workbook.Loaded;
 import coldwright.workbook.Saver;
 import coldwright.workbook.Workbook;
@@ -62,7 +63,7 @@ final class Keeper implements Keeping, AutoCloseable {
     }
 
     private void say(String words) {
-        tell.accept(Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".");
+        tell.accept(Written.sentence(words));
     }
 
     @Override

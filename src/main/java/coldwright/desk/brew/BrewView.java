@@ -138,8 +138,7 @@ public final class BrewView extends ScrollPane {
     /** Scrolls to a part of the page, and puts the keyboard on its picture if it has one. */
     private void reveal(Node part) {
         double top = page.sceneToLocal(part.localToScene(0, 0)).getY() - room.emPx().get();
-        double more = page.getHeight() - getViewportBounds().getHeight();
-        setVvalue(more <= 0 ? 0 : Math.max(0, Math.min(1, top / more)));
+        Words.scroll(this, top);
         Optional.ofNullable(part.lookup(".plate-face")).ifPresent(Node::requestFocus);
     }
 

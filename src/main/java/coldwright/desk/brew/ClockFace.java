@@ -10,7 +10,6 @@ import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
-import javafx.scene.shape.Shape;
 
 /**
  * A round clock on which a freeze plan runs: the batch goes in at the top, a full band runs to when
@@ -52,7 +51,7 @@ final class ClockFace extends Pane {
         setPrefSize(sideEm * em, sideEm * em);
         setMinSize(sideEm * em, sideEm * em);
         setMaxSize(sideEm * em, sideEm * em);
-        getChildren().setAll(looks(new Circle(mid(), mid(), radiusEm * em), "clock-rim"));
+        getChildren().setAll(Looks.as(new Circle(mid(), mid(), radiusEm * em), "clock-rim"));
         for (int i = 0; i < TICKS; i++) {
             double length = (i % (TICKS / QUARTERS) == 0 ? 0.115 : 0.058) * radiusEm;
             add(ray(360.0 * i / TICKS, radiusEm - length, "clock-tick"));
@@ -69,7 +68,7 @@ final class ClockFace extends Pane {
             double away = (radiusEm - 2 * bandEm()) * em;
             double x = mid() + away * Math.sin(angle);
             double y = mid() - away * Math.cos(angle);
-            add(looks(new Circle(x, y, 0.054 * radiusEm * em), "clock-shake"));
+            add(Looks.as(new Circle(x, y, 0.054 * radiusEm * em), "clock-shake"));
         }
         for (int i = 0; times && i < QUARTERS; i++) {
             add(time(plan, i));
@@ -96,7 +95,7 @@ final class ClockFace extends Pane {
         double angle = Math.toRadians(degrees);
         double from = fromEm * em;
         double to = radiusEm * em;
-        return looks(
+        return Looks.as(
                 new Line(
                         mid() + from * Math.sin(angle),
                         mid() - from * Math.cos(angle),
@@ -110,7 +109,7 @@ final class ClockFace extends Pane {
         Arc arc = new Arc(mid(), mid(), radius, radius, 90 - from, from - to);
         arc.setType(ArcType.OPEN);
         arc.setStrokeWidth(bandEm() * em);
-        return looks(arc, look);
+        return Looks.as(arc, look);
     }
 
     private Node time(ClockPlan plan, int quarter) {
@@ -122,10 +121,5 @@ final class ClockFace extends Pane {
         time.layoutXProperty().bind(time.widthProperty().divide(-2).add(x));
         time.layoutYProperty().bind(time.heightProperty().divide(-2).add(y));
         return time;
-    }
-
-    private static Node looks(Shape shape, String look) {
-        shape.getStyleClass().add(look);
-        return shape;
     }
 }

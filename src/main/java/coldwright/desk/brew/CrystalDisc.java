@@ -20,10 +20,8 @@ final class CrystalDisc {
     /** Disc and ring about a place in pixels. */
     static List<Node> at(double x, double y, double meanUm, double em) {
         double radius = Math.min(MOST_EM, RING_EM * meanUm / Texture.SMOOTH.upToUm());
-        Circle disc = new Circle(x, y, radius * em);
-        disc.getStyleClass().add("small-crystal");
-        Circle ring = new Circle(x, y, RING_EM * em);
-        ring.getStyleClass().add("small-ring");
-        return List.of(disc, ring);
+        return List.of(
+                Looks.as(new Circle(x, y, radius * em), "small-crystal"),
+                Looks.as(new Circle(x, y, RING_EM * em), "small-ring"));
     }
 }

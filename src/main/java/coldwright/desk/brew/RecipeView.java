@@ -28,8 +28,8 @@ final class RecipeView extends VBox implements LineView.Deeds {
 
     private final TextField name = Fields.field("brew-title");
     private final VBox lines = new VBox();
-    private final TextField total = Fields.live(this::scaleTo);
-    private final TextField servings = Fields.live(this::serve);
+    private final TextField total = Fields.live(typed -> scale("total", typed, 1));
+    private final TextField servings = Fields.live(typed -> scale("servings", typed, SERVING_G));
     private final CheckBox together = new CheckBox(Say.of("batch.together"));
     private final Label state = Words.label("", "brew-fault");
     private final MeansView means = new MeansView(this::changed);
@@ -124,36 +124,20 @@ final class RecipeView extends VBox implements LineView.Deeds {
         view(lines.getChildren().size() - 1).focusAmount();
     }
 
-    private void scaleTo(String typed) {
-        if (!showing) {
-            try {
-                double grams = Double.parseDouble(typed.strip());
-                scale("total", grams);
-            } catch (IllegalArgumentException e) {
-                state.setText(Say.of("batch.no-total", typed.strip()));
-                Words.show(state, !typed.isBlank());
-            }
+    /** Scales all to so many of what weighs so much each. */
+    private void scale(String place, String typed, double gramsEach) {
+        if (showing) {
+            return;
         }
-    }
-
-    private void scale(String place, double grams) {
         scaling = true;
         try {
+            double grams = Double.parseDouble(typed.strip()) * gramsEach;
             batch.change(place, batch.from(place).weighing(grams));
+        } catch (IllegalArgumentException e) {
+            state.setText(Say.of("batch.no-total", typed.strip()));
+            Words.show(state, !typed.isBlank());
         } finally {
             scaling = false;
-        }
-    }
-
-    private void serve(String typed) {
-        if (!showing) {
-            try {
-                double count = Double.parseDouble(typed.strip());
-                scale("servings", count * SERVING_G);
-            } catch (IllegalArgumentException e) {
-                state.setText(Say.of("batch.no-total", typed.strip()));
-                Words.show(state, !typed.isBlank());
-            }
         }
     }
 
@@ -170,14 +154,15 @@ final class RecipeView extends VBox implements LineView.Deeds {
 
     /** All others follow the one line that was typed; while it can't be read they are as before. */
     private static Recipe scaled(Recipe was, int index, Line line) {
+        Recipe now = was.with(index, line);
         Map<String, Ingredient> own = was.ownByName();
         Line before = was.lines().get(index);
         if (before.fault(own).isPresent() || line.fault(own).isPresent()) {
-            return was.with(index, line);
+            return now;
         }
         double from = before.grams(own);
         double to = line.grams(own);
-        return from > 0 && to > 0 ? was.times(to / from).with(index, line) : was.with(index, line);
+        return from > 0 && to > 0 ? was.times(to / from).with(index, line) : now;
     }
 
     @Override

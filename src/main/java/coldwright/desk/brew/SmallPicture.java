@@ -39,7 +39,6 @@ final class SmallPicture extends Pane {
     }
 
     private void add(Shape shape, String look) {
-        shape.getStyleClass().add(look);
-        getChildren().add(shape);
+        getChildren().add(Looks.as(shape, look));
     }
 }

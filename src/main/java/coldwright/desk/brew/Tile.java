@@ -39,6 +39,11 @@ final class Tile extends VBox {
                 });
     }
 
+    /** Shows a picture with words below. */
+    void show(Node is, String below) {
+        show(is, below, below);
+    }
+
     /** Shows a picture; what is told beside it is for those who don't see it. */
     void show(Node is, String below, String told) {
         picture.getChildren().setAll(is);

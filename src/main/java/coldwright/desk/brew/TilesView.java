@@ -64,7 +64,8 @@ final class TilesView extends GridPane {
         emPx.addListener(
                 (value, was, is) -> {
                     arrange();
-                    draw();
+                    drawGlance();
+                    drawAll();
                 });
         arrange();
     }
@@ -93,19 +94,13 @@ final class TilesView extends GridPane {
         drawAll();
     }
 
-    private void draw() {
-        drawGlance();
-        drawAll();
-    }
-
     private void drawGlance() {
         glance.ifPresent(
                 now -> {
                     List<Part> parts = Part.of(now.mix());
                     String told = parts.stream().map(Caption::of).collect(Collectors.joining(", "));
                     inside.show(parts(parts), "", told);
-                    String ice = Caption.freezing(now);
-                    freezing.show(curve(now), ice, ice);
+                    freezing.show(curve(now), Caption.freezing(now));
                 });
     }
 
@@ -114,8 +109,8 @@ final class TilesView extends GridPane {
                 is -> {
                     ClockFace face = ClockFace.small(HEIGHT_EM);
                     face.show(Caption.plan(is), em());
-                    clock.show(face, Caption.clock(is), Caption.clock(is));
-                    crystals.show(crystal(is), Caption.crystals(is), Caption.crystals(is));
+                    clock.show(face, Caption.clock(is));
+                    crystals.show(crystal(is), Caption.crystals(is));
                 });
     }
 
@@ -132,7 +127,7 @@ final class TilesView extends GridPane {
                             Label word = new Label(Caption.of(part));
                             word.getStyleClass().add("brew-tile-words");
                             Shape bar = new Rectangle(width, BAR_EM * em());
-                            bars.getChildren().addAll(word, looks(bar, "small-ice"));
+                            bars.getChildren().addAll(word, Looks.as(bar, "small-ice"));
                         });
         return bars;
     }
@@ -148,15 +143,15 @@ final class TilesView extends GridPane {
         }
         double freezerC = now.batch().freezerC();
         double servingC = Situation.SERVING_C;
-        pane.getChildren().add(looks(new Line(0, height, width, height), "clock-tick"));
+        pane.getChildren().add(Looks.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
             if (temperatureC >= COLDEST_C) {
                 double x = x(temperatureC, width);
-                pane.getChildren().add(looks(new Line(x, 0, x, height), "small-mark"));
+                pane.getChildren().add(Looks.as(new Line(x, 0, x, height), "small-mark"));
             }
         }
         Circle served = new Circle(x(servingC, width), y(now, servingC, height), 0.25 * em());
-        pane.getChildren().addAll(looks(line, "small-curve"), looks(served, "small-ice"));
+        pane.getChildren().addAll(Looks.as(line, "small-curve"), Looks.as(served, "small-ice"));
         return pane;
     }
 
@@ -193,11 +188,6 @@ final class TilesView extends GridPane {
 
     private double em() {
         return emPx.getValue().doubleValue();
-    }
-
-    private static Node looks(Shape shape, String look) {
-        shape.getStyleClass().add(look);
-        return shape;
     }
 
     /**

@@ -138,15 +138,7 @@ final class ContentsView extends BorderPane {
         applyCss();
         layout();
         double y = list.sceneToLocal(entry.localToScene(0, 0)).getY();
-        double room = list.getHeight() - scroll.getViewportBounds().getHeight();
-        scroll.setVvalue(
-                room <= 0
-                        ? 0
-                        : Math.min(
-                                1,
-                                Math.max(
-                                        0,
-                                        (y - scroll.getViewportBounds().getHeight() / 8) / room)));
+        Words.scroll(scroll, y - scroll.getViewportBounds().getHeight() / 8);
     }
 
     /** Up and down go through the list; Tab leaves it. */

@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.LessonModel;
 import coldwright.desk.model.StepModel;
+import coldwright.desk.say.Words;
 
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -108,7 +109,7 @@ final class LessonView extends ScrollPane {
                         view ->
                                 Platform.runLater(
                                         () -> {
-                                            scrollTo(topOf(view) - GAP_PX);
+                                            Words.scroll(this, topOf(view) - GAP_PX);
                                             heldAt = offset();
                                             model.arrive(step);
                                             view.requestFocus();
@@ -135,7 +136,7 @@ final class LessonView extends ScrollPane {
                     getScene().getRoot().applyCss();
                     getScene().getRoot().layout();
                     double top = reached.flatMap(this::sameStep).map(this::topOf).orElse(0.0);
-                    scrollTo(top + below);
+                    Words.scroll(this, top + below);
                     heldAt = offset();
                 };
         stand.run();
@@ -178,17 +179,12 @@ final class LessonView extends ScrollPane {
         double top = offset();
         double seen = getViewportBounds().getHeight();
         if (bounds.getMinY() < top) {
-            scrollTo(bounds.getMinY() - GAP_PX);
+            Words.scroll(this, bounds.getMinY() - GAP_PX);
         } else if (bounds.getMaxY() > top + seen) {
             double wanted = bounds.getMaxY() - seen + GAP_PX;
-            scrollTo(Math.min(wanted, bounds.getMinY() - GAP_PX));
+            Words.scroll(this, Math.min(wanted, bounds.getMinY() - GAP_PX));
         }
         heldAt = offset();
-    }
-
-    private void scrollTo(double y) {
-        double room = getContent().getLayoutBounds().getHeight() - getViewportBounds().getHeight();
-        setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, y / room)));
     }
 
     private double offset() {

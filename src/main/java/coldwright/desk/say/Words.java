@@ -4,6 +4,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
 /** The page's smallest pieces: words to press and words to read. */
@@ -38,6 +39,19 @@ public final class Words {
         label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().addAll(looks);
         return label;
+    }
+
+    /**
+     * Scrolls a page to a height; as far as it goes if it ends before.
+     *
+     * @param page what scrolls
+     * @param y what shall be at the top, pixels of the page's content
+     */
+    public static void scroll(ScrollPane page, double y) {
+        double more =
+                page.getContent().getLayoutBounds().getHeight()
+                        - page.getViewportBounds().getHeight();
+        page.setVvalue(more <= 0 ? 0 : Math.max(0, Math.min(1, y / more)));
     }
 
     /**

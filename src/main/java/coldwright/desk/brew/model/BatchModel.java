@@ -89,7 +89,12 @@ public final class BatchModel {
      * @return the recipe from before the changes of this place that follow each other
      */
     public Recipe from(String place) {
-        return !before.isEmpty() && place.equals(lastPlace) ? before.peek().recipe() : recipe.get();
+        return goesOn(place) ? before.peek().recipe() : recipe.get();
+    }
+
+    /** Whether a change of a place belongs to the last one. */
+    private boolean goesOn(String place) {
+        return !place.isEmpty() && place.equals(lastPlace);
     }
 
     private void change(String place, Recipe is, String words) {
@@ -97,7 +102,7 @@ public final class BatchModel {
         if (is.equals(was)) {
             return;
         }
-        if (place.isEmpty() || !place.equals(lastPlace)) {
+        if (!goesOn(place)) {
             before.push(new Step(was, words));
             while (before.size() > MOST_UNDONE) {
                 before.removeLast();
