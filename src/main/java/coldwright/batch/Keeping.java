@@ -3,6 +3,7 @@ package coldwright.batch;
 import coldwright.science.Band;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.crystal.Method;
+import coldwright.science.crystal.Storage;
 import coldwright.science.mix.Mix;
 
 import java.util.Optional;
@@ -25,11 +26,6 @@ public record Keeping(
         Optional<CrystalStory> kept,
         Optional<CrystalStory> steady) {
     private static final double NIGHT_HOURS = 10;
-
-    /**
-     * Colder freezers keep crystals as this one does: the model ends here, and they hardly change.
-     */
-    private static final double COLDEST_STORE_C = -40;
 
     private static final Stored USUAL = new Stored(14, 1, Optional.empty());
 
@@ -83,8 +79,9 @@ public record Keeping(
         }
     }
 
+    /** Colder freezers keep crystals as the coldest does that is reckoned. */
     private static double storeC(BatchFile batch) {
-        return Math.max(COLDEST_STORE_C, batch.freezerC());
+        return Math.max(Storage.COLDEST_C, batch.freezerC());
     }
 
     private static Optional<CrystalStory> ifAnyIceStays(

@@ -11,6 +11,9 @@ import coldwright.science.Require;
  * }</pre>
  */
 public final class Storage {
+    /** The coldest store that is reckoned, °C; crystals hardly change there. */
+    public static final double COLDEST_C = -40;
+
     private static final double USUAL_HARDENING_HOURS = 6;
     private static final double OVERNIGHT_HOURS = 10;
     private static final double USUAL_PERIOD_HOURS = 8;
@@ -27,7 +30,8 @@ public final class Storage {
     Storage(CrystalStory story, double temperatureC) {
         this(
                 story,
-                Require.within("temperatureC", temperatureC, new Require.Range(-40, -2, "°C")),
+                Require.within(
+                        "temperatureC", temperatureC, new Require.Range(COLDEST_C, -2, "°C")),
                 new Swing(0, USUAL_PERIOD_HOURS),
                 0);
         story.telling().requireIce(temperatureC);

@@ -67,7 +67,7 @@ final class Suspects {
             case SHRINKS ->
                     situation.overrunPercent() < LEAST_AIR_TO_LOSE_PERCENT
                             ? List.of()
-                            : List.of(muchAir(1), littleProtein(0.6), noStabiliser(0.3));
+                            : behindTasted(symptom);
         };
     }
 
