@@ -108,6 +108,7 @@ final class ChangeSearch {
         }
     }
 
+    /** What a change leaves too little of to weigh goes; what was as little before stays. */
     private Mix applied(List<Change> changes) {
         List<Amount> amounts = new ArrayList<>();
         Set<Ingredient> taken = new LinkedHashSet<>();
@@ -119,7 +120,7 @@ final class ChangeSearch {
                     taken.add(change.ingredient());
                 }
             }
-            if (massG > PRECISION_G) {
+            if (massG > PRECISION_G || massG >= amount.massG()) {
                 amounts.add(Amount.grams(massG, amount.ingredient()));
             }
         }

@@ -26,15 +26,18 @@ public final class Trait {
 
     /**
      * Fat of milk and of everything else but egg yolk, as the trade balances a mix: yolk is counted
-     * as {@link #YOLK_SOLIDS}, its fat not once more as fat.
+     * as {@link #YOLK_SOLIDS}, its fat not once more as fat. 0 or more, in % by mass.
      */
     public static final Trait FAT =
             byMass(
                     "fat",
                     mix ->
-                            mix.fatPercent()
-                                    - FAT_IN_YOLK_SOLIDS
-                                            * mix.composition().per100g(Tally.YOLK_SOLIDS));
+                            Math.max(
+                                    0,
+                                    mix.fatPercent()
+                                            - FAT_IN_YOLK_SOLIDS
+                                                    * mix.composition()
+                                                            .per100g(Tally.YOLK_SOLIDS)));
 
     /** All fat, that of egg yolk included. */
     public static final Trait TOTAL_FAT = component("total fat", Component.Kind.FAT);

@@ -178,9 +178,13 @@ public final class Mix {
                 + composition.per100g(Tally.WHEY_SOLIDS);
     }
 
-    /** {@return everything but water and alcohol, % by mass} */
+    /**
+     * Everything but water and alcohol.
+     *
+     * @return % by mass, 0 to 100: where rounding would leave less than nothing, 0
+     */
     public double totalSolidsPercent() {
-        return 100 - waterPercent() - alcoholPercent();
+        return Math.max(0, 100 - waterPercent() - alcoholPercent());
     }
 
     /** {@return sugars of one and two units, lactose included, % by mass} */

@@ -114,7 +114,7 @@ public final class OwnIngredient {
         double left = 100 - rest.sumPercent();
         if (totalSolids != null) {
             double alcohol = composition.percent(Component.ALCOHOL);
-            double water = 100 - totalSolids - alcohol;
+            double water = 100 - (totalSolids + alcohol);
             Double statedWater = rest.stated().get("water");
             double solids = rest.sumPercent() - alcohol - (statedWater == null ? 0 : statedWater);
             boolean tooMany = solids > totalSolids + Composition.ROUNDING_PERCENT;
