@@ -12,6 +12,7 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
+import coldwright.science.standards.Cooling;
 import coldwright.science.standards.Pasteurisation;
 import coldwright.text.Written;
 
@@ -104,12 +105,12 @@ final class MakeSteps {
         Pasteurisation rule = egg.isEmpty() ? Pasteurisation.MIX : Pasteurisation.EGGNOG;
         steps.add(
                 dairyOrEgg
-                        ? "**Heat.** Stir all the time and pasteurise as your local food-safety rules say. One such rule, %s of the United States, holds every part at %s for %s, or at %s for %s; no pot proves that, so measure."
+                        ? "**Heat.** Stir all the time and pasteurise as your local food-safety rules say. One such rule, %s of the United States, lists %s for %s, or %s for %s, for every part. No pot proves that: measure, and leave the proof to licensed practice."
                                 .formatted(
                                         rule.rule(),
-                                        Told.celsius(1, HEAT_C[0]),
+                                        rule.holdAt(HEAT_C[0]).listedAt(),
                                         Told.seconds(rule.holdAt(HEAT_C[0]).seconds()),
-                                        Told.celsius(1, HEAT_C[1]),
+                                        rule.holdAt(HEAT_C[1]).listedAt(),
                                         Told.seconds(rule.holdAt(HEAT_C[1]).seconds()))
                         : "**Heat.** Bring it just to the boil, stirring: starch and gums swell in the heat, and raw meal must be cooked.");
     }
@@ -127,9 +128,10 @@ final class MakeSteps {
         String late = Nature.names(amounts, this::goesInLate);
         steps.add(
                 (heated
-                                        ? "**Cool** fast, the pot in iced water, in the time your local rules allow, to %s or below."
-                                        : "**Chill** to %s or below: the times here count from there.")
-                                .formatted(startC)
+                                ? "**Cool** fast, the pot in iced water, to %s or below. %s"
+                                        .formatted(startC, Written.sentence(Cooling.sentence()))
+                                : "**Chill** to %s or below: the times here count from there."
+                                        .formatted(startC))
                         + (late.isEmpty() ? "" : " Then stir in %s.".formatted(late)));
         boolean aged =
                 heated

@@ -4,12 +4,14 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 
 /**
- * How long a mix must be held at a temperature, by the tables of the United States.
+ * How long a mix must stay at a temperature, by the tables of the United States.
  *
  * <p>Every particle must stay at or above the temperature for the whole time, in equipment made for
- * it; a pot on a stove proves neither. Between two points of a table the time is read on a straight
- * line of its logarithm, which is how the death of germs goes with temperature, and the answer says
- * so; outside the table there is no answer.
+ * it; a pot on a stove proves neither. A rule lists pairs of temperature and time, each valid "at
+ * or above" its temperature, and nothing between them. So any temperature gets the time of the
+ * highest listed temperature that it reaches: between two pairs that of the lower one, never less;
+ * above the last pair that of the last. Below the first pair there is no answer. {@link Cooling}
+ * says how fast to cool it afterwards.
  */
 public enum Pasteurisation {
     /** A mix for frozen desserts: 21 CFR 135.3 (also 7 CFR 58.635). */
@@ -35,7 +37,10 @@ public enum Pasteurisation {
                 {150, 1800}, {166, 15}, {191, 1}, {194, .5}, {201, .1}, {204, .05}, {212, .01}
             });
 
+    /** A temperature that misses a listed one by no more than this is the listed one, °C. */
     private static final double SAME_C = 1e-9;
+
+    private static final double LEAST_MINUTES_S = 120;
 
     private final String rule;
     private final double[][] fahrenheitAndSeconds;
@@ -48,36 +53,33 @@ public enum Pasteurisation {
     /**
      * How long to hold at a temperature.
      *
-     * @param temperatureC temperature of the coldest particle, °C, within the table
-     * @return the time, and whether it stands in the table or was read between two of its points
-     * @throws IllegalArgumentException outside the table
+     * @param temperatureC temperature of the coldest particle, °C, from the lowest listed
+     *     temperature to {@value Temperature#WARMEST_C}
+     * @return the time listed for the highest temperature of the table that it reaches
+     * @throws IllegalArgumentException below the table
      */
     public Hold holdAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
-        int last = fahrenheitAndSeconds.length - 1;
-        if (temperatureC < celsius(0) - SAME_C || temperatureC > celsius(last) + SAME_C) {
+        if (temperatureC < celsius(0) - SAME_C) {
             throw new IllegalArgumentException(
-                    "temperatureC is %s; %s gives times from %s °C (%s s) to %s °C (%s s) only, and nothing is guessed beyond it: choose a temperature within, and check your local rules"
+                    "temperatureC is %s, and %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules."
                             .formatted(
                                     Require.spoken(temperatureC),
                                     rule,
-                                    Require.spokenToTenth(celsius(0)),
-                                    Require.spoken(fahrenheitAndSeconds[0][1]),
-                                    Require.spokenToTenth(celsius(last)),
-                                    Require.spoken(fahrenheitAndSeconds[last][1])));
+                                    roundedUp(celsius(0)),
+                                    Require.spoken(fahrenheitAndSeconds[0][0])));
         }
-        int i = 1;
-        while (i < last && celsius(i) < temperatureC - SAME_C) {
-            i++;
+        int i = fahrenheitAndSeconds.length - 1;
+        while (celsius(i) > temperatureC + SAME_C) {
+            i--;
         }
-        double share = (temperatureC - celsius(i - 1)) / (celsius(i) - celsius(i - 1));
-        double lnSeconds =
-                (1 - share) * Math.log(fahrenheitAndSeconds[i - 1][1])
-                        + share * Math.log(fahrenheitAndSeconds[i][1]);
-        boolean tabled =
-                Math.abs(temperatureC - celsius(i - 1)) < SAME_C
-                        || Math.abs(temperatureC - celsius(i)) < SAME_C;
-        return new Hold(temperatureC, Math.exp(lnSeconds), !tabled, rule, LocalRules.REMINDER);
+        return new Hold(
+                temperatureC, fahrenheitAndSeconds[i][1], celsius(i), rule, LocalRules.REMINDER);
+    }
+
+    /** To a tenth, and never below what the rule asks. */
+    private static String roundedUp(double temperatureC) {
+        return Require.spoken(Math.ceil(temperatureC * 10 - 1e-6) / 10);
     }
 
     /**
@@ -97,35 +99,59 @@ public enum Pasteurisation {
      * A temperature and how long to hold it.
      *
      * @param temperatureC temperature, °C
-     * @param seconds time, s
-     * @param interpolated true if read between two points of the table
-     * @param rule the rule that the table stands in
+     * @param seconds time, s, just as the rule lists it for {@code listedTemperatureC}
+     * @param listedTemperatureC the highest temperature of the rule that is not above {@code
+     *     temperatureC}, °C
+     * @param rule the rule that lists the pair
      * @param reminder {@code check your local rules}
      */
     public record Hold(
             double temperatureC,
             double seconds,
-            boolean interpolated,
+            double listedTemperatureC,
             String rule,
             String reminder) {
 
         /**
          * The hold as a sentence.
          *
-         * @return with the rule and the reminder
+         * @return the time, the listed temperature that it belongs to, the rule and the reminder
          */
         public String sentence() {
-            String time =
-                    seconds >= 120
-                            ? Require.spoken(Math.round(seconds / 6) / 10.0) + " minutes"
-                            : Require.spoken(Math.round(seconds * 100) / 100.0) + " seconds";
-            return "hold every part at %s °C or above for %s (%s%s); %s"
+            return "hold every part at %s or above for %s, the time that %s lists for %s; %s"
+                    .formatted(at(), time(), rule, listedAt(), reminder);
+        }
+
+        /**
+         * The temperature in words.
+         *
+         * @return rounded up to a tenth, such as {@code 68.4 °C}
+         */
+        public String at() {
+            return roundedUp(temperatureC) + " °C";
+        }
+
+        /**
+         * The listed temperature in words.
+         *
+         * @return rounded up to a tenth, with the rule's own figure: {@code 68.4 °C (155 °F)}
+         */
+        public String listedAt() {
+            return "%s °C (%d °F)"
                     .formatted(
-                            Require.spokenToTenth(temperatureC),
-                            time,
-                            rule,
-                            interpolated ? ", read between two points of its table" : "",
-                            reminder);
+                            roundedUp(listedTemperatureC),
+                            Math.round(listedTemperatureC * 1.8 + 32));
+        }
+
+        /**
+         * The time in words.
+         *
+         * @return such as {@code 30 minutes} or {@code 25 seconds}
+         */
+        public String time() {
+            return seconds >= LEAST_MINUTES_S
+                    ? Require.spoken(seconds / 60) + " minutes"
+                    : Require.spoken(seconds) + (seconds == 1 ? " second" : " seconds");
         }
     }
 }

@@ -34,6 +34,12 @@ class PublishedStandardsTest {
     private static final Tolerance CONVERTED =
             Tolerance.percent(0.02, "last digit of the conversion");
 
+    /** Rounding of doubles alone. */
+    private static final double FAHRENHEIT = 1e-9;
+
+    /** The code rounds its °F to whole °C: half of one, in °F. */
+    private static final double WHOLE_DEGREE_C = 0.9;
+
     @ParameterizedTest
     @FromTable("cfr-21-pasteurisation")
     void holdsAsTabled(Row row) {
@@ -41,7 +47,28 @@ class PublishedStandardsTest {
         Pasteurisation.Hold hold = table.holdAt((row.number("temperature_f") - 32) / 1.8);
         LEDGER.at(row, table.rule() + " at " + row.text("temperature_f") + " °F")
                 .compare("hold, s", row.number("seconds"), hold.seconds(), LEGAL);
-        assertFalse(hold.interpolated());
+        assertEquals(row.number("temperature_f"), hold.listedTemperatureC() * 1.8 + 32, FAHRENHEIT);
+    }
+
+    /**
+     * A state that lists pairs between the federal ones asks for no longer a time at any of them.
+     */
+    @DisplayName("Conn. Agencies Regs. 21a-58-13: 160, 165 and 170 °F")
+    @ParameterizedTest(name = "{0} °F for {1} min")
+    @CsvSource({"155,30", "160,15", "165,10", "170,5", "175,0.4166666667"})
+    void neverShorterThanAStateLists(double temperatureF, double minutes) {
+        double seconds = Pasteurisation.MIX.holdAt((temperatureF - 32) / 1.8).seconds();
+        assertTrue(seconds >= 60 * minutes - 1e-6, seconds + " s at " + temperatureF + " °F");
+    }
+
+    @DisplayName("FDA Food Code 2022, 3-501.14(A), in °F as in °C")
+    @ParameterizedTest
+    @CsvSource({"57,135", "21,70", "5,41"})
+    void coolingIsTheFoodCodes(double temperatureC, double temperatureF) {
+        assertTrue(List.of(Cooling.FROM_C, Cooling.FIRST_C, Cooling.COLD_C).contains(temperatureC));
+        assertEquals(temperatureF, temperatureC * 1.8 + 32, WHOLE_DEGREE_C);
+        assertEquals(2, Cooling.FIRST_HOURS);
+        assertEquals(6, Cooling.ALL_HOURS);
     }
 
     @DisplayName("21 CFR 135.110: nonfat milk solids may fall as milkfat rises")

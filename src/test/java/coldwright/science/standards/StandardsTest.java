@@ -11,6 +11,8 @@ import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 import java.util.List;
 
@@ -95,23 +97,51 @@ class StandardsTest {
     }
 
     @Test
-    void holdsBetweenPointsAreReadOnALogarithmAndSaySo() {
+    void aHoldIsNeverShorterThanTheListedTimeOfTheLowerTemperature() {
         Pasteurisation.Hold hold = Pasteurisation.MIX.holdAt((165 - 32) / 1.8);
-        assertEquals(Math.sqrt(1800 * 25.0), hold.seconds(), 1e-6);
-        assertTrue(hold.interpolated());
+        assertEquals(1800, hold.seconds());
+        assertEquals((155 - 32) / 1.8, hold.listedTemperatureC());
         assertEquals(
-                "hold every part at 73.9 °C or above for 3.5 minutes (21 CFR 135.3, read between two points of its table); check your local rules",
+                "hold every part at 73.9 °C or above for 30 minutes, the time that 21 CFR 135.3 lists for 68.4 °C (155 °F); check your local rules",
                 hold.sentence());
+        assertEquals(1800, Pasteurisation.EGGNOG.holdAt(79.4).seconds());
+        assertEquals(25, Pasteurisation.EGGNOG.holdAt(82.2).seconds());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Pasteurisation.class)
+    void aHoldIsAlwaysAListedPairThatWasReached(Pasteurisation table) {
+        double listed = Double.NEGATIVE_INFINITY;
+        double seconds = Double.POSITIVE_INFINITY;
+        for (double c = (155 - 32) / 1.8; c <= 120; c += 0.05) {
+            Pasteurisation.Hold hold = table.holdAt(c);
+            assertTrue(hold.listedTemperatureC() <= c + 1e-9, table + " at " + c);
+            assertEquals(hold.seconds(), table.holdAt(hold.listedTemperatureC()).seconds());
+            assertTrue(hold.listedTemperatureC() >= listed && hold.seconds() <= seconds);
+            assertTrue(hold.seconds() == seconds || hold.listedTemperatureC() > listed);
+            listed = hold.listedTemperatureC();
+            seconds = hold.seconds();
+        }
     }
 
     @Test
-    void nothingIsGuessedBeyondTheTable() {
+    void aboveTheLastPairItsTimeStaysAndBelowTheFirstThereIsNone() {
+        assertEquals(25, Pasteurisation.MIX.holdAt(85).seconds());
         assertEquals(
-                "temperatureC is 85; 21 CFR 135.3 gives times from 68.3 °C (1800 s) to 79.4 °C (25 s) only, and nothing is guessed beyond it: choose a temperature within, and check your local rules",
-                assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MIX.holdAt(85))
+                "hold every part at 85 °C or above for 25 seconds, the time that 21 CFR 135.3 lists for 79.5 °C (175 °F); check your local rules",
+                Pasteurisation.MIX.holdAt(85).sentence());
+        assertEquals(
+                "temperatureC is 68.3, and 21 CFR 135.3 lists no time below 68.4 °C (155 °F). Heat it to that or more, and follow your local rules.",
+                assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MIX.holdAt(68.3))
                         .getMessage());
-        assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MIX.holdAt(65));
         assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MILK.holdAt(62));
+    }
+
+    @Test
+    void coolingNamesItsTimesAndItsRule() {
+        assertEquals(
+                "cool it from 57 °C to 21 °C within 2 hours, and to 5 °C or below within 6 hours in all (FDA Food Code 2022, 3-501.14); check your local rules",
+                Cooling.sentence());
     }
 
     @Test
