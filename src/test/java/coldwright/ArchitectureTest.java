@@ -103,8 +103,8 @@ class ArchitectureTest {
             value = {
                 "javafx.. org.fxmisc.. | desk | a command must start without a graphics toolkit",
                 "jdk.jshell.. com.sun.jdi.. | bench | how snippets run can change without anybody noticing",
-                "org.knowm.xchart.. java.awt.. javax.swing.. javax.imageio.. org.jfree.. | paint | how figures are drawn can change without anybody noticing",
-                "com.openhtmltopdf.. org.apache.pdfbox.. org.apache.batik.. | print | how pages are set can change without anybody noticing",
+                "org.knowm.xchart.. java.awt.. javax.swing.. javax.imageio.. org.apache.batik.. | paint | how figures are drawn can change without anybody noticing",
+                "com.openhtmltopdf.. org.apache.pdfbox.. | print | how pages are set can change without anybody noticing",
                 "org.objectweb.asm.. | bench | what a class file says matters only to who runs it",
                 "picocli.. | terminal | how words become commands is the terminal's business",
                 "org.hipparchus.. org.ojalgo.. | science | numerics belong to the calculator",

@@ -60,15 +60,17 @@ class FigureFilesTest {
     }
 
     @Test
-    void namesWithinAnSvgDifferFromFigureToFigure() {
+    void namesWithinAnSvgDifferFromFigureToFigure() throws Exception {
         String one = FigureFiles.svg(FIGURE, FigureFiles.SHEET);
         assertEquals(one, FigureFiles.svg(FIGURE, FigureFiles.SHEET));
         String other = FigureFiles.svg(FIGURE.markX("more", 5), FigureFiles.SHEET);
         assertNotEquals(idOf(one), idOf(other));
     }
 
-    private static String idOf(String svg) {
-        return svg.replaceAll("(?s).*?id='([^']*)'.*", "$1");
+    private static String idOf(String svg) throws Exception {
+        String id = parsed(svg).getDocumentElement().getAttribute("id");
+        assertTrue(id.startsWith("figure-"), id);
+        return id;
     }
 
     @Test

@@ -1,0 +1,97 @@
+package coldwright.paint;
+
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import org.w3c.dom.ls.DOMImplementationLS;
+import org.w3c.dom.ls.LSSerializer;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+
+/** One SVG document: drawn on with AWT's calls, then given its words and written out. */
+final class SvgPage {
+    static final String SVG = "http://www.w3.org/2000/svg";
+
+    private final Sheet sheet;
+    private final String id;
+    private final Document document;
+    private final SvgStyle style;
+    private final SVGGraphics2D graphics;
+
+    /** A white page; what is named within it begins with its id. */
+    SvgPage(Sheet sheet, String id) {
+        this.sheet = sheet;
+        this.id = id;
+        document = newDocument();
+        style = new SvgStyle(document, id);
+        graphics = new SVGGraphics2D(style, false);
+        graphics.setColor(Color.WHITE);
+        graphics.fillRect(0, 0, sheet.width(), sheet.height());
+    }
+
+    private static Document newDocument() {
+        try {
+            return DocumentBuilderFactory.newDefaultNSInstance().newDocumentBuilder().newDocument();
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("Java's own XML parser can't be set up", e);
+        }
+    }
+
+    Graphics2D graphics() {
+        return graphics;
+    }
+
+    /** The whole document as one {@code svg} element. */
+    String finish(String title, String description) {
+        Element svg = graphics.getRoot();
+        graphics.dispose();
+        svg.setAttribute("id", id);
+        svg.setAttribute("role", "img");
+        svg.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
+        svg.setAttribute("width", Integer.toString(sheet.width()));
+        svg.setAttribute("height", Integer.toString(sheet.height()));
+        svg.setAttribute("viewBox", "0 0 %d %d".formatted(sheet.width(), sheet.height()));
+        Node definitions = svg.getFirstChild(); // those of all pages: none are used
+        svg.insertBefore(words("title", title), definitions);
+        svg.insertBefore(words("desc", description), definitions);
+        svg.removeChild(definitions);
+        fixLengths(svg);
+        LSSerializer writer =
+                ((DOMImplementationLS) document.getImplementation()).createLSSerializer();
+        writer.getDomConfig().setParameter("xml-declaration", false);
+        return writer.writeToString(svg);
+    }
+
+    private Element words(String name, String text) {
+        Element element = document.createElementNS(SVG, name);
+        element.setAttribute("id", id + "-" + name);
+        element.setTextContent(Type.shown(text));
+        return element;
+    }
+
+    /** Keeps each text to the width that it was set for, also where another font is used. */
+    private void fixLengths(Element svg) {
+        NodeList texts = svg.getElementsByTagNameNS(SVG, "text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            Element text = (Element) texts.item(i);
+            double size = Double.parseDouble(inherited(text, "font-size").replace("px", ""));
+            boolean titles = inherited(text, "font-family").contains("Libertine");
+            Type type = titles ? Type.ofTitles(size) : Type.of(size);
+            text.setAttribute("textLength", style.doubleString(type.width(text.getTextContent())));
+            text.setAttribute("lengthAdjust", "spacingAndGlyphs");
+            text.removeAttribute("xml:space");
+        }
+    }
+
+    private static String inherited(Element element, String attribute) {
+        return element.hasAttribute(attribute)
+                ? element.getAttribute(attribute)
+                : inherited((Element) element.getParentNode(), attribute);
+    }
+}
