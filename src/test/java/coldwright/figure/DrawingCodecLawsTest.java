@@ -4,24 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 
 class DrawingCodecLawsTest {
     private static final int PLENTY = 100_000;
@@ -29,22 +24,25 @@ class DrawingCodecLawsTest {
     /** A refused stream may cost no more than its own size many times over. */
     private static final long MOST_BYTES_TAKEN = 2_000_000;
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-    void aDrawingComesBackAsItWas(@ForAll("drawings") Drawing drawing) throws IOException {
+    @Cases(300)
+    void aDrawingComesBackAsItWas(Draw draw) throws IOException {
+        Drawing drawing = draw.one(DrawingCodecLawsTest::drawings);
         assertEquals(drawing, read(written(drawing), PLENTY));
     }
 
-    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-    void aDrawingThatBreaksOffIsRefused(@ForAll("drawings") Drawing drawing, @ForAll Random random)
-            throws IOException {
+    @Cases(200)
+    void aDrawingThatBreaksOffIsRefused(Draw draw) throws IOException {
+        Drawing drawing = draw.one(DrawingCodecLawsTest::drawings);
+        Random random = draw.anyRandom();
         byte[] bytes = written(drawing);
         byte[] part = java.util.Arrays.copyOf(bytes, random.nextInt(bytes.length));
         assertFalse(isRead(part, PLENTY));
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-    void aDrawingWithSomeBytesChangedIsReadOrRefused(
-            @ForAll("drawings") Drawing drawing, @ForAll Random random) throws IOException {
+    @Cases(300)
+    void aDrawingWithSomeBytesChangedIsReadOrRefused(Draw draw) throws IOException {
+        Drawing drawing = draw.one(DrawingCodecLawsTest::drawings);
+        Random random = draw.anyRandom();
         byte[] bytes = written(drawing);
         for (int i = 0; i < 1 + random.nextInt(4); i++) {
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt();
@@ -52,14 +50,15 @@ class DrawingCodecLawsTest {
         costsLittle(bytes);
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-    void randomBytesOnlyEverGiveARefusal(@ForAll byte[] bytes) {
+    @Cases(300)
+    void randomBytesOnlyEverGiveARefusal(Draw draw) {
+        byte[] bytes = draw.bytes(255);
         costsLittle(bytes);
     }
 
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
-    void aDrawingOfMorePointsThanAllowedIsRefused(@ForAll("drawings") Drawing drawing)
-            throws IOException {
+    @Cases(100)
+    void aDrawingOfMorePointsThanAllowedIsRefused(Draw draw) throws IOException {
+        Drawing drawing = draw.one(DrawingCodecLawsTest::drawings);
         if (drawing.size() > 0) {
             assertFalse(isRead(written(drawing), (int) drawing.size() - 1));
         }
@@ -98,73 +97,74 @@ class DrawingCodecLawsTest {
         return bytes.toByteArray();
     }
 
-    @Provide
-    Arbitrary<Drawing> drawings() {
-        Arbitrary<Drawing.Field> fields =
-                Combinators.combine(lengths(), lengths(), texts()).as(Drawing.Field::new);
-        Arbitrary<Optional<Drawing.Warmth>> warmths =
-                Combinators.combine(values(), lengths())
-                        .as((from, wide) -> new Drawing.Warmth(from, from + wide))
-                        .optional();
-        Arbitrary<Tint.Role> grounds =
-                Arbitraries.of(Tint.Role.values()).filter(role -> role != Tint.Role.WARMTH);
-        return Combinators.combine(
-                        fields, warmths, grounds, moments(), texts(), texts().list().ofMaxSize(3))
-                .as(
-                        (field, warmth, ground, moments, text, sources) ->
-                                new Drawing(
-                                        text,
-                                        field,
-                                        new Drawing.Bar(field.width() / 4, text),
-                                        ground,
-                                        warmth,
-                                        moments,
-                                        text,
-                                        sources));
+    private static Drawing drawings(Draw draw) {
+        Drawing.Field field = new Drawing.Field(length(draw), length(draw), text(draw));
+        Optional<Drawing.Warmth> warmth = Optional.empty();
+        if (draw.anyBoolean()) {
+            double from = value(draw);
+            warmth = Optional.of(new Drawing.Warmth(from, from + length(draw)));
+        }
+        List<Tint.Role> grounds =
+                Stream.of(Tint.Role.values()).filter(role -> role != Tint.Role.WARMTH).toList();
+        String text = text(draw);
+        return new Drawing(
+                text,
+                field,
+                new Drawing.Bar(field.width() / 4, text),
+                draw.oneOf(grounds),
+                warmth,
+                moments(draw),
+                text,
+                draw.listOf(0, 3, DrawingCodecLawsTest::text));
     }
 
-    private static Arbitrary<List<Drawing.Moment>> moments() {
-        return Combinators.combine(values(), texts(), texts(), pieces().list().ofMaxSize(6))
-                .as(Drawing.Moment::new)
-                .list()
-                .ofMaxSize(5)
-                .map(
-                        some -> {
-                            List<Drawing.Moment> sorted = new ArrayList<>(some);
-                            sorted.sort(Comparator.comparingDouble(Drawing.Moment::time));
-                            return sorted;
-                        });
+    private static List<Drawing.Moment> moments(Draw draw) {
+        return draw
+                .<Drawing.Moment>listOf(
+                        0,
+                        5,
+                        d ->
+                                new Drawing.Moment(
+                                        value(d),
+                                        text(d),
+                                        text(d),
+                                        d.listOf(0, 6, DrawingCodecLawsTest::piece)))
+                .stream()
+                .sorted(Comparator.comparingDouble(Drawing.Moment::time))
+                .toList();
     }
 
-    private static Arbitrary<Piece> pieces() {
-        Arbitrary<Piece> discs =
-                Combinators.combine(values(), values(), lengths(), tints()).as(Piece.Disc::new);
-        Arbitrary<Piece> outlines =
-                Combinators.combine(
-                                values().array(double[].class).ofMinSize(3).ofMaxSize(9), tints())
-                        .as((xs, tint) -> new Piece.Outline(Numbers.of(xs), Numbers.of(xs), tint));
-        Arbitrary<Piece> bands =
-                Combinators.combine(values(), lengths(), tints())
-                        .as((from, wide, tint) -> new Piece.Band(from, from + wide, tint, tint));
-        Arbitrary<Piece> labels =
-                Combinators.combine(values(), values(), texts()).as(Piece.Label::new);
-        return Arbitraries.oneOf(discs, outlines, bands, labels);
+    private static Piece piece(Draw draw) {
+        return draw.from(
+                d -> new Piece.Disc(value(d), value(d), length(d), tint(d)),
+                d -> {
+                    List<Double> drawn = d.listOf(3, 9, DrawingCodecLawsTest::value);
+                    Numbers xs = Numbers.of(drawn.stream().mapToDouble(x -> x).toArray());
+                    return new Piece.Outline(xs, xs, tint(d));
+                },
+                d -> {
+                    double from = value(d);
+                    Tint tint = tint(d);
+                    return new Piece.Band(from, from + length(d), tint, tint);
+                },
+                d -> new Piece.Label(value(d), value(d), text(d)));
     }
 
-    private static Arbitrary<Tint> tints() {
-        return Combinators.combine(Arbitraries.of(Tint.Role.values()), values())
-                .as((role, t) -> role == Tint.Role.WARMTH ? Tint.warmth(t) : Tint.of(role));
+    private static Tint tint(Draw draw) {
+        Tint.Role role = draw.oneOf(Tint.Role.values());
+        return role == Tint.Role.WARMTH ? Tint.warmth(value(draw)) : Tint.of(role);
     }
 
-    private static Arbitrary<Double> values() {
-        return Arbitraries.doubles().between(-1e6, 1e6);
+    private static double value(Draw draw) {
+        return draw.doubleIn(-1e6, 1e6);
     }
 
-    private static Arbitrary<Double> lengths() {
-        return Arbitraries.doubles().between(0.01, 1e4);
+    private static double length(Draw draw) {
+        return draw.doubleIn(0.01, 1e4);
     }
 
-    private static Arbitrary<String> texts() {
-        return Arbitraries.strings().withChars("abc °µ–·é\u2009").ofMaxLength(20);
+    private static String text(Draw draw) {
+        List<String> characters = draw.listOf(0, 20, d -> d.oneOf("abc °µ–·é\u2009".split("")));
+        return String.join("", characters);
     }
 }

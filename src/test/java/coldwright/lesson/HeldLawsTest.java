@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.IntRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import java.util.List;
 import java.util.Locale;
@@ -19,47 +15,45 @@ import java.util.stream.Collectors;
 class HeldLawsTest {
     private static final String HEAD = "# t\n\n## s\n\n```java\ndouble a = 3;\n```\n\n";
 
-    @Provide
-    Arbitrary<String> words() {
-        return Arbitraries.of(
-                        "oats",
-                        "**malt**",
-                        "*rum*,",
-                        "`a < 3`",
-                        "5 %",
-                        "−3",
-                        "[page](b.html)",
-                        "\\*",
-                        "&amp;",
-                        "(about",
-                        "2)",
-                        "ü",
-                        "<!-- own -->",
-                        "7 < 8",
-                        "e.g.",
-                        "a_b",
-                        "\"so\"",
-                        "–",
-                        "**",
-                        "4<!-- = a -->",
-                        "1200")
-                .list()
-                .ofMaxSize(8)
-                .map(all -> String.join(" ", all));
+    private static final String[] WORDS = {
+        "oats",
+        "**malt**",
+        "*rum*,",
+        "`a < 3`",
+        "5 %",
+        "−3",
+        "[page](b.html)",
+        "\\*",
+        "&amp;",
+        "(about",
+        "2)",
+        "ü",
+        "<!-- own -->",
+        "7 < 8",
+        "e.g.",
+        "a_b",
+        "\"so\"",
+        "–",
+        "**",
+        "4<!-- = a -->",
+        "1200"
+    };
+
+    private static String words(Draw draw) {
+        return String.join(" ", draw.listOf(0, 8, d -> d.oneOf(WORDS)));
     }
 
-    @Provide
-    Arbitrary<String> margins() {
-        return Arbitraries.of("", "- ", "> ", "1. ", "> - ", "### ");
+    private static String margins(Draw draw) {
+        return draw.oneOf("", "- ", "> ", "1. ", "> - ", "### ");
     }
 
-    @Property
-    void survivesAnyTextAroundIt(
-            @ForAll("margins") String margin,
-            @ForAll("words") String before,
-            @ForAll("words") String after,
-            @ForAll @IntRange(min = -99999, max = 99999) int hundredths,
-            @ForAll @IntRange(min = 0, max = 2) int decimals) {
+    @Cases(1000)
+    void survivesAnyTextAroundIt(Draw draw) {
+        String margin = draw.one(HeldLawsTest::margins);
+        String before = draw.one(HeldLawsTest::words);
+        String after = draw.one(HeldLawsTest::words);
+        int hundredths = draw.intIn(-99999, 99999);
+        int decimals = draw.intIn(0, 2);
         String written =
                 String.format(Locale.ROOT, "%." + decimals + "f", hundredths / 100.0)
                         .replace('-', '−');
@@ -78,11 +72,11 @@ class HeldLawsTest {
         return prose.nodes().stream().map(ProseMender::wordsOf).collect(Collectors.joining("\n"));
     }
 
-    @Property
-    void isHeldToHalfOfItsLastDigit(
-            @ForAll @IntRange(min = -99999, max = 99999) int last,
-            @ForAll @IntRange(min = 0, max = 4) int decimals,
-            @ForAll @IntRange(min = -200, max = 200) int percentOfDigit) {
+    @Cases(1000)
+    void isHeldToHalfOfItsLastDigit(Draw draw) {
+        int last = draw.intIn(-99999, 99999);
+        int decimals = draw.intIn(0, 4);
+        int percentOfDigit = draw.intIn(-200, 200);
         double digit = Math.pow(10, -decimals);
         String written =
                 String.format(Locale.ROOT, "%." + decimals + "f", last * digit).replace('-', '−');

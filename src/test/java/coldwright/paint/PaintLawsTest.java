@@ -5,14 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Figure;
 import coldwright.figure.Numbers;
-
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -25,14 +19,16 @@ class PaintLawsTest {
     /** A double carries some 16 digits; a few are lost between values and pixels. */
     private static final double LOST_DIGITS = 1e-9;
 
-    @Property(tries = 100)
-    void anythingCanBeDrawn(
-            @ForAll("values") List<Double> xs,
-            @ForAll("values") List<Double> ys,
-            @ForAll @IntRange(min = 40, max = 500) int width,
-            @ForAll @IntRange(min = 40, max = 400) int height,
-            @ForAll @DoubleRange(min = 0.5, max = 2) double scale,
-            @ForAll @DoubleRange(min = 6, max = 30) double type) {
+    private static final int BAR = Ink.of(0, 0, Ground.LIGHT).color().getRGB() & 0xFFFFFF;
+
+    @Cases(100)
+    void everyPointIsDrawnAndAnythingCanBe(Draw draw) {
+        List<Double> xs = draw.one(PaintLawsTest::values);
+        List<Double> ys = draw.one(PaintLawsTest::values);
+        int width = draw.intIn(40, 500);
+        int height = draw.intIn(40, 400);
+        double scale = draw.doubleIn(0.5, 2);
+        double type = draw.doubleIn(6, 30);
         int size = Math.min(xs.size(), ys.size());
         double[] x = xs.stream().mapToDouble(v -> v).limit(size).toArray();
         double[] y = ys.stream().mapToDouble(v -> v).limit(size).toArray();
@@ -49,22 +45,81 @@ class PaintLawsTest {
         Figure earlier = figure.line("earlier", y, x);
         Plate plate = ChartPainter.paint(figure, Optional.of(earlier), sheet);
         assertEquals(sheet.widthPx(), plate.picture().widthPx());
+        assertEquals(sheet.heightPx(), plate.picture().heightPx());
+        Plot plot = plate.plot();
+        Layout layout = Layout.of(figure, Optional.of(earlier), sheet, Optional.empty());
+        var labels = new MarkLayer(figure.marks(), layout).places().values();
+        double em = sheet.em() * scale;
+        for (int i = 0; i < size && em > 10; i++) { // an axis covers smaller points
+            double xPx = plot.xPx(y[i]);
+            double yPx = plot.yPx(x[i]);
+            // the label of a mark may cover a point where no place is free
+            boolean covered =
+                    labels.stream().anyMatch(box -> box.intersects(xPx - 1, yPx - 1, 2, 2));
+            if (plot.area().holds(xPx, yPx) && !covered) {
+                assertTrue(dotted(plate.picture(), xPx * scale, yPx * scale, em), "no point " + i);
+            }
+        }
     }
 
-    @Property(tries = 40)
-    void anyBarsCanBeDrawn(
-            @ForAll("values") List<Double> values,
-            @ForAll @IntRange(min = 40, max = 500) int width) {
+    /** Whether a pixel near a place has the colour of points; an axis may cover half of one. */
+    private static boolean dotted(Picture picture, double x, double y, double em) {
+        double near = 0.25 * em;
+        for (int row = (int) (y - near); row <= y + near; row++) {
+            for (int column = (int) (x - near); column <= x + near; column++) {
+                boolean within = column < picture.widthPx() && row < picture.heightPx();
+                if (within && Pixels.reddish(picture.rgbAt(column, row))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    @Cases(40)
+    void barsReachFromZeroToTheirValues(Draw draw) {
+        List<Double> values = draw.one(PaintLawsTest::values);
+        int width = draw.intIn(40, 500);
         List<String> words = values.stream().map(v -> "a word " + v).toList();
         double[] heights = values.stream().mapToDouble(v -> v).toArray();
-        ChartPainter.paint(Figure.of("Bars").bars("b", words, heights), Sheet.of(width, 200));
+        Sheet sheet = Sheet.of(width, 200);
+        Plate plate = ChartPainter.paint(Figure.of("Bars").bars("b", words, heights), sheet);
+        Plot plot = plate.plot();
+        Plot.Area area = plot.area();
+        double barPx = Math.min(0.62 * area.width() / heights.length, 5 * sheet.em());
+        double zeroPx = plot.yPx(Math.max(plot.y().from(), Math.min(plot.y().to(), 0)));
+        for (int i = 0; i < heights.length && barPx > 3; i++) {
+            int column = (int) plot.xPx(i);
+            double end = Double.isFinite(heights[i]) ? plot.yPx(heights[i]) : zeroPx;
+            end = Math.max(-1e4, Math.min(1e4, end));
+            Span bar = new Span(Math.min(zeroPx, end) - 1, Math.max(zeroPx, end) + 1);
+            for (int row = area.top(); row < area.bottom() && column < width; row++) {
+                boolean inked = plate.picture().rgbAt(column, row) == BAR;
+                assertTrue(bar.holds(row + 0.5) || !inked, "bar " + i + " beyond its value");
+                boolean within = row > bar.from() + 2 && row + 1 < bar.to() - 2;
+                assertTrue(inked || !within, "bar " + i + " has a hole in row " + row);
+            }
+        }
+        for (int row = 0; row < sheet.heightPx(); row++) {
+            for (int column = 0; column < sheet.widthPx(); column++) {
+                boolean inked = plate.picture().rgbAt(column, row) == BAR;
+                assertTrue(!inked || near(area, column, row), column + ", " + row);
+            }
+        }
     }
 
-    @Property
-    void pixelsLeadBackToValues(
-            @ForAll @DoubleRange(min = -1e6, max = 1e6) double from,
-            @ForAll @DoubleRange(min = 0.01, max = 1e6) double wide,
-            @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    private static boolean near(Plot.Area area, int column, int row) {
+        return column >= area.left() - 2
+                && column <= area.right() + 2
+                && row >= area.top() - 20
+                && row <= area.bottom() + 20;
+    }
+
+    @Cases(1000)
+    void pixelsLeadBackToValues(Draw draw) {
+        double from = draw.doubleIn(-1e6, 1e6);
+        double wide = draw.doubleIn(0.01, 1e6);
+        double share = draw.doubleIn(0, 1);
         Plot plot =
                 new Plot(
                         new Plot.Area(31, 17, 500, 300),
@@ -78,11 +133,11 @@ class PaintLawsTest {
         assertTrue(plot.area().holds(plot.xPx(from + wide / 2), plot.yPx(0)));
     }
 
-    @Property
-    void ticksAreRoundFewAndWithinTheAxis(
-            @ForAll @DoubleRange(min = -1e9, max = 1e9) double from,
-            @ForAll @DoubleRange(min = -9, max = 12) double power,
-            @ForAll @IntRange(min = 2, max = 12) int most) {
+    @Cases(1000)
+    void ticksAreRoundFewAndWithinTheAxis(Draw draw) {
+        double from = draw.doubleIn(-1e9, 1e9);
+        double power = draw.doubleIn(-9, 12);
+        int most = draw.intIn(2, 12);
         Span span = Span.around(from, from + Math.pow(10, power));
         Ticks ticks = Ticks.on(span, most);
         assertTrue(ticks.count() <= most + 1, ticks.count() + " ticks");
@@ -100,16 +155,17 @@ class PaintLawsTest {
         assertTrue(out.span().to() >= span.to() - out.step() * 1e-3);
     }
 
-    @Property(tries = 200)
-    void noTwoTicksReadTheSame(
-            @ForAll @DoubleRange(min = -1e4, max = 1e4) double from,
-            @ForAll @DoubleRange(min = -3, max = 9) double power) {
+    @Cases(200)
+    void noTwoTicksReadTheSame(Draw draw) {
+        double from = draw.doubleIn(-1e4, 1e4);
+        double power = draw.doubleIn(-3, 9);
         List<String> labels = Ticks.on(Span.around(from, from + Math.pow(10, power)), 8).labels();
         assertEquals(labels.size(), new HashSet<>(labels).size(), labels.toString());
     }
 
-    @Property(tries = 20)
-    void aTrailKeepsOnlyWhatCanBeSeen(@ForAll Random random) {
+    @Cases(20)
+    void aTrailKeepsOnlyWhatCanBeSeen(Draw draw) {
+        Random random = draw.anyRandom();
         double[] xs = Numbers.spaced(0, 1, 100_000).toArray();
         double[] ys = random.doubles(xs.length, -5, 6).toArray();
         Plot plot = new Plot(new Plot.Area(0, 0, 300, 200), new Span(0, 1), new Span(0, 1));
@@ -124,22 +180,24 @@ class PaintLawsTest {
         assertTrue(points < 300 * 4 * 4 * 2 && points > 300 * 4, points + " points");
     }
 
-    @Provide
-    Arbitrary<List<Double>> values() {
-        Arbitrary<Double> value =
-                Arbitraries.frequencyOf(
-                        net.jqwik.api.Tuple.of(6, Arbitraries.doubles().between(-100, 100)),
-                        net.jqwik.api.Tuple.of(2, Arbitraries.doubles()),
-                        net.jqwik.api.Tuple.of(
-                                1,
-                                Arbitraries.of(
-                                        Double.NaN,
-                                        Double.POSITIVE_INFINITY,
-                                        Double.NEGATIVE_INFINITY,
-                                        Double.MAX_VALUE,
-                                        -Double.MAX_VALUE,
-                                        Double.MIN_VALUE,
-                                        0.0)));
-        return value.list().ofMaxSize(30);
+    private static List<Double> values(Draw draw) {
+        return draw.listOf(0, 30, PaintLawsTest::value);
+    }
+
+    private static double value(Draw draw) {
+        int kind = draw.intIn(1, 9);
+        if (kind <= 6) {
+            return draw.doubleIn(-100, 100);
+        }
+        return kind <= 8
+                ? draw.finiteDouble()
+                : draw.oneOf(
+                        Double.NaN,
+                        Double.POSITIVE_INFINITY,
+                        Double.NEGATIVE_INFINITY,
+                        Double.MAX_VALUE,
+                        -Double.MAX_VALUE,
+                        Double.MIN_VALUE,
+                        0.0);
     }
 }

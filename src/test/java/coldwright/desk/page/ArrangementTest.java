@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import org.junit.jupiter.api.Test;
 
@@ -34,10 +33,10 @@ class ArrangementTest {
         assertTrue(Arrangement.of(1280, EM).figuresPx() > 430);
     }
 
-    @Property(tries = 200)
-    void theWidthsSumToTheWindows(
-            @ForAll @DoubleRange(min = 320, max = 8000) double widthPx,
-            @ForAll @DoubleRange(min = 18, max = 36) double emPx) {
+    @Cases(200)
+    void theWidthsSumToTheWindows(Draw draw) {
+        double widthPx = draw.doubleIn(320, 8000);
+        double emPx = draw.doubleIn(18, 36);
         Arrangement now = Arrangement.of(widthPx, emPx);
         assertEquals(widthPx, now.contentsPx() + now.readingPx() + now.figuresPx(), 1e-6 * widthPx);
         assertTrue(now.readingPx() > 0 && now.figuresPx() >= 0 && now.contentsPx() >= 0);

@@ -3,12 +3,10 @@ package coldwright.science.balance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Shelf;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,11 +18,11 @@ class LeastSquaresLawsTest {
     /** What ojAlgo may leave above the least, against the size of the problem. */
     private static final double NEAR = 1e-6;
 
-    @Property(tries = 200)
-    void theQuickWayIsNeverWorseThanTheSolver(
-            @ForAll long seed,
-            @ForAll @IntRange(min = 2, max = 14) int n,
-            @ForAll @IntRange(max = 6) int targets) {
+    @Cases(200)
+    void theQuickWayIsNeverWorseThanTheSolver(Draw draw) {
+        long seed = draw.anyLong();
+        int n = draw.intIn(2, 14);
+        int targets = draw.intIn(0, 6);
         Random random = new Random(seed);
         double[][] rows = new double[targets][n];
         double[] wanted = new double[targets];
@@ -80,8 +78,9 @@ class LeastSquaresLawsTest {
     }
 
     /** More than half of such problems must take the quick way, or it would be of no use. */
-    @Property(tries = 5)
-    void theQuickWayIsMostlyFound(@ForAll long seed) {
+    @Cases(5)
+    void theQuickWayIsMostlyFound(Draw draw) {
+        long seed = draw.anyLong();
         Random random = new Random(seed);
         int found = 0;
         for (int problem = 0; problem < 200; problem++) {

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 import org.junit.jupiter.api.Test;
 
@@ -21,11 +19,11 @@ class BathLawsTest {
     /** Straight lines between the points of the bath's table, share of the heat. */
     private static final double TABLE_SHARE = 1e-3;
 
-    @Property(tries = 200)
-    void massAndEnergyCloseAtEachMoment(
-            @ForAll @DoubleRange(min = 200, max = 4000) double ice,
-            @ForAll @DoubleRange(min = 0, max = 1500) double salt,
-            @ForAll @DoubleRange(min = 0, max = 300) double heatPerGram) {
+    @Cases(200)
+    void massAndEnergyCloseAtEachMoment(Draw draw) {
+        double ice = draw.doubleIn(200, 4000);
+        double salt = draw.doubleIn(0, 1500);
+        double heatPerGram = draw.doubleIn(0, 300);
         IceAndSalt bath = IceAndSalt.of(ice, salt).iceAt(-10);
         double heat = heatPerGram * ice;
         double t = bath.temperatureAfterC(heat);
@@ -47,12 +45,12 @@ class BathLawsTest {
         }
     }
 
-    @Property(tries = 200)
-    void neverBelowTheEutecticAndNeverCoolingAsHeatGoesIn(
-            @ForAll @DoubleRange(min = 100, max = 4000) double ice,
-            @ForAll @DoubleRange(min = 0, max = 3000) double salt,
-            @ForAll @DoubleRange(min = 0, max = 1e6) double one,
-            @ForAll @DoubleRange(min = 0, max = 1e6) double other) {
+    @Cases(200)
+    void neverBelowTheEutecticAndNeverCoolingAsHeatGoesIn(Draw draw) {
+        double ice = draw.doubleIn(100, 4000);
+        double salt = draw.doubleIn(0, 3000);
+        double one = draw.doubleIn(0, 1e6);
+        double other = draw.doubleIn(0, 1e6);
         IceAndSalt bath = IceAndSalt.of(ice, salt);
         double low = Math.min(one, other);
         double high = Math.max(one, other);
@@ -61,19 +59,19 @@ class BathLawsTest {
         assertTrue(bath.iceLeftG(low) >= bath.iceLeftG(high) - 1e-6);
     }
 
-    @Property(tries = 100)
-    void moreSaltNeverMakesAWarmerEnd(
-            @ForAll @DoubleRange(min = 0, max = 900) double salt,
-            @ForAll @DoubleRange(min = 0, max = 200) double more) {
+    @Cases(100)
+    void moreSaltNeverMakesAWarmerEnd(Draw draw) {
+        double salt = draw.doubleIn(0, 900);
+        double more = draw.doubleIn(0, 200);
         assertTrue(
                 IceAndSalt.of(2000, salt + more).lastIceC()
                         <= IceAndSalt.of(2000, salt).lastIceC() + 1e-9);
     }
 
-    @Property(tries = 50)
-    void theClockKeepsTheHeat(
-            @ForAll @DoubleRange(min = 0, max = 200) double watts,
-            @ForAll @DoubleRange(min = 0, max = 60) double minutes) {
+    @Cases(50)
+    void theClockKeepsTheHeat(Draw draw) {
+        double watts = draw.doubleIn(0, 200);
+        double minutes = draw.doubleIn(0, 60);
         IceAndSalt bath = IceAndSalt.of(1500, 400);
         BathRun run = bath.start();
         for (int i = 0; i < minutes; i++) {

@@ -3,10 +3,10 @@ package coldwright.science.crystal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
+
+import org.junit.jupiter.api.Test;
 
 class PopulationLawsTest {
     private static final double ROUNDING = 1e-9;
@@ -17,11 +17,11 @@ class PopulationLawsTest {
     /** Largest gap between the cumulative distribution and the theory's, thirtyfold grown. */
     private static final double SHAPE_GAP = 0.03;
 
-    @Property(tries = 60)
-    void coarseningKeepsTheIceAndLosesCrystals(
-            @ForAll @DoubleRange(min = 2, max = 50) double medianUm,
-            @ForAll @DoubleRange(min = 0.05, max = 0.6) double spread,
-            @ForAll @DoubleRange(max = 0.1) double screeningPerUm) {
+    @Cases(60)
+    void coarseningKeepsTheIceAndLosesCrystals(Draw draw) {
+        double medianUm = draw.doubleIn(2, 50);
+        double spread = draw.doubleIn(0.05, 0.6);
+        double screeningPerUm = draw.doubleIn(0, 0.1);
         Population crowd = Population.logNormal(medianUm, spread, 1e7);
         double cubes = crowd.sumCubes();
         double count = crowd.count();
@@ -34,20 +34,20 @@ class PopulationLawsTest {
         }
     }
 
-    @Property(tries = 60)
-    void iceFollowsWhatIsAsked(
-            @ForAll @DoubleRange(min = 0.1, max = 0.6) double spread,
-            @ForAll @DoubleRange(min = 0.5, max = 1.5) double factor) {
+    @Cases(60)
+    void iceFollowsWhatIsAsked(Draw draw) {
+        double spread = draw.doubleIn(0.1, 0.6);
+        double factor = draw.doubleIn(0.5, 1.5);
         Population crowd = Population.logNormal(10, spread, 1e7);
         double wanted = factor * crowd.sumCubes();
         crowd.grow(1, 0, wanted);
         assertEquals(1, crowd.sumCubes() / wanted, ROUNDING);
     }
 
-    @Property(tries = 60)
-    void breakageKeepsTheIceAndMakesMoreCrystals(
-            @ForAll @DoubleRange(min = 0.01, max = 3) double share,
-            @ForAll @DoubleRange(min = 0.1, max = 0.5) double spread) {
+    @Cases(60)
+    void breakageKeepsTheIceAndMakesMoreCrystals(Draw draw) {
+        double share = draw.doubleIn(0.01, 3);
+        double spread = draw.doubleIn(0.1, 0.5);
         Population crowd = Population.logNormal(20, spread, 1e7);
         double cubes = crowd.sumCubes();
         double count = crowd.count();
@@ -58,10 +58,10 @@ class PopulationLawsTest {
         assertTrue(crowd.meanRadiusUm() < mean);
     }
 
-    @Property(tries = 60)
-    void seedsBringTheirIce(
-            @ForAll @DoubleRange(min = 0.5, max = 10) double seedUm,
-            @ForAll @DoubleRange(min = 0.01, max = 1) double share) {
+    @Cases(60)
+    void seedsBringTheirIce(Draw draw) {
+        double seedUm = draw.doubleIn(0.5, 10);
+        double share = draw.doubleIn(0.01, 1);
         Population crowd = Population.logNormal(20, 0.4, 1e7);
         double cubes = crowd.sumCubes();
         double count = crowd.count();
@@ -70,8 +70,9 @@ class PopulationLawsTest {
         assertTrue(crowd.count() > count);
     }
 
-    @Property(tries = 40)
-    void layingNewEdgesKeepsNumberAndIce(@ForAll @DoubleRange(min = 0.1, max = 0.6) double spread) {
+    @Cases(40)
+    void layingNewEdgesKeepsNumberAndIce(Draw draw) {
+        double spread = draw.doubleIn(0.1, 0.6);
         Population crowd = Population.logNormal(10, spread, 1e7);
         crowd.seed(2, 0.3, 1e6);
         double[] before = {crowd.count(), crowd.sumCubes(), crowd.sumRadii()};
@@ -81,7 +82,7 @@ class PopulationLawsTest {
         assertEquals(1, crowd.sumRadii() / before[2], 0.01);
     }
 
-    @Example
+    @Test
     void cubeOfTheMeanGrowsAsTheTheorySays() {
         Population crowd = Coarsened.tenfold(0.1);
         double before = Math.pow(crowd.meanRadiusUm(), 3);
@@ -90,7 +91,7 @@ class PopulationLawsTest {
         assertEquals(Lsw.RATE_SHARE, slope, SLOPE_SHARE * Lsw.RATE_SHARE);
     }
 
-    @Example
+    @Test
     void shapeBecomesTheStationaryOne() {
         Population crowd = Coarsened.thirtyfold(0.3);
         double mean = crowd.meanRadiusUm();
@@ -109,7 +110,7 @@ class PopulationLawsTest {
         }
     }
 
-    @Example
+    @Test
     void crowdedCrystalsCoarsenFaster() {
         Population apart = Population.logNormal(10, 0.3, 1e7);
         Population crowded = apart.copy();

@@ -110,13 +110,23 @@ class DiagnosisTest {
     @ParameterizedTest
     @EnumSource(Symptom.class)
     void answersEachSymptomOfAnyBatch(Symptom symptom) {
-        for (Mix mix : List.of(BRICK, CLASSIC, Mix.of(grams(100, RUM_40)))) {
+        List<Mix> mixes =
+                List.of(
+                        BRICK,
+                        CLASSIC,
+                        Mix.of(grams(100, RUM_40)),
+                        Mix.of(grams(900, HEAVY_CREAM), grams(150, SUCROSE)),
+                        Mix.of(grams(500, WHOLE_MILK), grams(300, SUCROSE), grams(15, GUAR_GUM)));
+        int causes = 0;
+        for (Mix mix : mixes) {
             for (Cause cause : Diagnosis.of(Situation.of(mix).withAir(60), symptom)) {
+                causes++;
                 assertTrue(cause.steps() > 0);
                 assertFalse(cause.why().contains("NaN"), cause.why());
                 assertFalse(cause.advice().isBlank());
             }
         }
+        assertTrue(causes > 0, "no batch of these has a cause");
         assertEquals(symptom, Symptom.named(symptom.words()));
     }
 

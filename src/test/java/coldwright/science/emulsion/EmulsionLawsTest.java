@@ -3,33 +3,31 @@ package coldwright.science.emulsion;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 import org.hipparchus.analysis.integration.SimpsonIntegrator;
 
 class EmulsionLawsTest {
     private static final double ROUNDING = 1e-9;
 
-    @Property(tries = 100)
-    void aSizeAndTheFatBelowItAreInverse(
-            @ForAll @DoubleRange(min = 0.2, max = 5) double sauterUm,
-            @ForAll @DoubleRange(min = 0.1, max = 0.8) double spread,
-            @ForAll @DoubleRange(min = 1, max = 99) double fatPercent) {
+    @Cases(100)
+    void aSizeAndTheFatBelowItAreInverse(Draw draw) {
+        double sauterUm = draw.doubleIn(0.2, 5);
+        double spread = draw.doubleIn(0.1, 0.8);
+        double fatPercent = draw.doubleIn(1, 99);
         GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
         assertEquals(fatPercent, sizes.fatPercentBelow(sizes.diameterUmAbove(fatPercent)), 1e-6);
     }
 
     /** Volume over surface of the numbers themselves, by quadrature. */
-    @Property(tries = 30)
-    void sauterDiameterIsVolumeOverSurface(
-            @ForAll @DoubleRange(min = 0.2, max = 5) double sauterUm,
-            @ForAll @DoubleRange(min = 0.2, max = 0.8) double spread) {
+    @Cases(30)
+    void sauterDiameterIsVolumeOverSurface(Draw draw) {
+        double sauterUm = draw.doubleIn(0.2, 5);
+        double spread = draw.doubleIn(0.2, 0.8);
         GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
         double m = Math.log(sizes.numberMedianUm());
         double cubes = moment(3, m, spread);
@@ -53,10 +51,10 @@ class EmulsionLawsTest {
                         mean + 10 * spread);
     }
 
-    @Property
-    void creamingGoesWithTheSquareOfSizeAndAgainstViscosity(
-            @ForAll @DoubleRange(min = 0.1, max = 500) double diameterUm,
-            @ForAll @DoubleRange(min = 1, max = 1000) double viscosityMPaS) {
+    @Cases(1000)
+    void creamingGoesWithTheSquareOfSizeAndAgainstViscosity(Draw draw) {
+        double diameterUm = draw.doubleIn(0.1, 500);
+        double viscosityMPaS = draw.doubleIn(1, 1000);
         Creaming thin = Creaming.inMilk().inSerumOf(viscosityMPaS);
         Creaming thick = Creaming.inMilk().inSerumOf(2 * viscosityMPaS);
         double speed = thin.umPerS(diameterUm);
@@ -64,19 +62,19 @@ class EmulsionLawsTest {
         assertEquals(speed / 2, thick.umPerS(diameterUm), ROUNDING * speed);
     }
 
-    @Property
-    void solidFatNeverRisesWithTemperature(
-            @ForAll @DoubleRange(min = -20, max = 39) double temperatureC) {
+    @Cases(1000)
+    void solidFatNeverRisesWithTemperature(Draw draw) {
+        double temperatureC = draw.doubleIn(-20, 39);
         double colder = MilkFat.solidPercent(temperatureC).middle();
         double warmer = MilkFat.solidPercent(temperatureC + 1).middle();
         assertTrue(warmer <= colder);
         assertTrue(warmer >= 0 && colder <= 100);
     }
 
-    @Property
-    void moreFatAndMoreMotionChurnFaster(
-            @ForAll @DoubleRange(min = 2, max = 40) double fatPercent,
-            @ForAll @DoubleRange(min = -5, max = 30) double temperatureC) {
+    @Cases(1000)
+    void moreFatAndMoreMotionChurnFaster(Draw draw) {
+        double fatPercent = draw.doubleIn(2, 40);
+        double temperatureC = draw.doubleIn(-5, 30);
         Churning lean = new Churning(fatPercent, temperatureC, false, false);
         Churning rich = new Churning(fatPercent + 2, temperatureC, false, false);
         Churning fine = new Churning(fatPercent, temperatureC, true, false);
@@ -88,18 +86,19 @@ class EmulsionLawsTest {
         assertTrue(whisked <= 100);
     }
 
-    @Property(tries = 60)
-    void warmthThinsAMixAndFatThickensIt(
-            @ForAll @DoubleRange(min = 0, max = 70) double temperatureC,
-            @ForAll @DoubleRange(min = 50, max = 300) double creamG) {
+    @Cases(60)
+    void warmthThinsAMixAndFatThickensIt(Draw draw) {
+        double temperatureC = draw.doubleIn(0, 70);
+        double creamG = draw.doubleIn(50, 300);
         Mix mix = mix(creamG);
         double now = MixViscosity.of(mix).mPaSAt(temperatureC).middle();
         assertTrue(MixViscosity.of(mix).mPaSAt(temperatureC + 5).middle() < now);
         assertTrue(MixViscosity.of(mix(creamG + 50)).mPaSAt(temperatureC).middle() > now);
     }
 
-    @Property(tries = 40)
-    void gumThickens(@ForAll @DoubleRange(min = 0.2, max = 8) double gumG) {
+    @Cases(40)
+    void gumThickens(Draw draw) {
+        double gumG = draw.doubleIn(0.2, 8);
         Mix some = mix(100).with(Amount.grams(gumG, Shelf.find("guar gum")));
         Mix more = mix(100).with(Amount.grams(gumG * 1.5, Shelf.find("guar gum")));
         double plain = MixViscosity.of(mix(100)).mPaSAt(5).middle();
@@ -108,8 +107,9 @@ class EmulsionLawsTest {
         assertTrue(MixViscosity.of(more).mPaSAt(5).middle() > with);
     }
 
-    @Property(tries = 40)
-    void finerGlobulesNeedMoreProtein(@ForAll @DoubleRange(min = 0.3, max = 4) double sauterUm) {
+    @Cases(40)
+    void finerGlobulesNeedMoreProtein(Draw draw) {
+        double sauterUm = draw.doubleIn(0.3, 4);
         FatSurface coarse = new FatSurface(mix(200), new GlobuleSizes(2 * sauterUm, 0.4));
         FatSurface fine = new FatSurface(mix(200), new GlobuleSizes(sauterUm, 0.4));
         assertEquals(2 * coarse.m2Per100g(), fine.m2Per100g(), ROUNDING * fine.m2Per100g());

@@ -5,14 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
-
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 import org.junit.jupiter.api.Test;
 
@@ -24,12 +21,12 @@ class GlobuleFieldLawsTest {
 
     private static final GlobuleSizes RAW = GlobuleSizes.rawMilk();
 
-    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
-    void theFatInViewIsTheMixsToHalfAGlobule(
-            @ForAll @DoubleRange(min = 0, max = 60) double fatVolumePercent,
-            @ForAll @DoubleRange(min = 0.6, max = 8) double sauterUm,
-            @ForAll @DoubleRange(min = 0.1, max = 0.7) double spread,
-            @ForAll long seed) {
+    @Cases(60)
+    void theFatInViewIsTheMixsToHalfAGlobule(Draw draw) {
+        double fatVolumePercent = draw.doubleIn(0, 60);
+        double sauterUm = draw.doubleIn(0.6, 8);
+        double spread = draw.doubleIn(0.1, 0.7);
+        long seed = draw.anyLong();
         GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
         Slide slide = new Slide(12 * sauterUm, 8 * sauterUm, 2);
         GlobuleField field = GlobuleField.of(sizes, fatVolumePercent, slide, seed);
@@ -39,12 +36,12 @@ class GlobuleFieldLawsTest {
         assertEquals(fatVolumePercent, field.fatVolumePercent(), halfGlobule + ROUNDING);
     }
 
-    @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
-    void theMeanSizesDrawnAreTheModels(
-            @ForAll @DoubleRange(min = 8, max = 40) double fatVolumePercent,
-            @ForAll @DoubleRange(min = 0.6, max = 4) double sauterUm,
-            @ForAll @DoubleRange(min = 0.1, max = 0.5) double spread,
-            @ForAll long seed) {
+    @Cases(30)
+    void theMeanSizesDrawnAreTheModels(Draw draw) {
+        double fatVolumePercent = draw.doubleIn(8, 40);
+        double sauterUm = draw.doubleIn(0.6, 4);
+        double spread = draw.doubleIn(0.1, 0.5);
+        long seed = draw.anyLong();
         GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
         Slide slide = new Slide(30 * sauterUm, 20 * sauterUm, 2 * sauterUm);
         GlobuleField field = GlobuleField.of(sizes, fatVolumePercent, slide, seed);
@@ -53,8 +50,9 @@ class GlobuleFieldLawsTest {
         assertEquals(1, field.sauterDiameterUm() / sauterUm, SAMPLING_SHARE);
     }
 
-    @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
-    void everyMiddleLiesInTheFieldAndASeedGivesTheSameField(@ForAll long seed) {
+    @Cases(20)
+    void everyMiddleLiesInTheFieldAndASeedGivesTheSameField(Draw draw) {
+        long seed = draw.anyLong();
         GlobuleField field = GlobuleField.of(RAW, 10, Slide.USUAL, seed);
         assertEquals(field, GlobuleField.of(RAW, 10, Slide.USUAL, seed));
         assertNotEquals(field, GlobuleField.of(RAW, 10, Slide.USUAL, seed + 1));
@@ -64,8 +62,9 @@ class GlobuleFieldLawsTest {
         }
     }
 
-    @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
-    void wholeMilkIsThinEnoughThatNoGlobulesOverlap(@ForAll long seed) {
+    @Cases(20)
+    void wholeMilkIsThinEnoughThatNoGlobulesOverlap(Draw draw) {
+        long seed = draw.anyLong();
         var globules = GlobuleField.of(RAW, 4, Slide.USUAL, seed).globules();
         for (int i = 0; i < globules.size(); i++) {
             for (int k = 0; k < i; k++) {
@@ -78,9 +77,10 @@ class GlobuleFieldLawsTest {
         }
     }
 
-    @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
-    void theClumpedFatInViewIsTheModelsToOneGlobule(
-            @ForAll @DoubleRange(min = 0, max = 100) double clumpedPercent, @ForAll long seed) {
+    @Cases(40)
+    void theClumpedFatInViewIsTheModelsToOneGlobule(Draw draw) {
+        double clumpedPercent = draw.doubleIn(0, 100);
+        long seed = draw.anyLong();
         GlobuleField fresh = GlobuleField.of(RAW, 12, Slide.USUAL, seed);
         GlobuleField after = Clumping.of(fresh, seed).at(clumpedPercent);
         double largest = fresh.globules().get(0).volumeUm3();
@@ -89,8 +89,9 @@ class GlobuleFieldLawsTest {
         assertEquals(fresh.fatVolumePercent(), after.fatVolumePercent(), ROUNDING);
     }
 
-    @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
-    void whatHasStuckStaysStuckAndInItsPlace(@ForAll long seed) {
+    @Cases(20)
+    void whatHasStuckStaysStuckAndInItsPlace(Draw draw) {
+        long seed = draw.anyLong();
         Clumping clumping = Clumping.of(GlobuleField.of(RAW, 12, Slide.USUAL, seed), seed);
         var before = clumping.at(30).globules();
         var after = clumping.at(60).globules();

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
@@ -11,10 +13,6 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 import coldwright.science.thermal.Makeup;
 import coldwright.science.thermal.ThermalCurve;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 import org.junit.jupiter.api.Test;
 
@@ -54,24 +52,24 @@ class AnyBatchTest {
         }
     }
 
-    @Property(tries = 200)
-    void oddMixesInABag(
-            @ForAll @DoubleRange(min = 0, max = 60) double sugar,
-            @ForAll @DoubleRange(min = 0, max = 30) double alcohol,
-            @ForAll @DoubleRange(min = 0, max = 6) double salt,
-            @ForAll @DoubleRange(min = 0, max = 600) double bathSalt) {
+    @Cases(200)
+    void oddMixesInABag(Draw draw) {
+        double sugar = draw.doubleIn(0, 60);
+        double alcohol = draw.doubleIn(0, 30);
+        double salt = draw.doubleIn(0, 6);
+        double bathSalt = draw.doubleIn(0, 600);
         answers(
                 Freeze.of(curve(sugar, alcohol, salt), 500)
                         .in(Holder.Bag.flat(25))
                         .by(IceAndSalt.of(1500, bathSalt)));
     }
 
-    @Property(tries = 60)
-    void oddSizesInAFreezer(
-            @ForAll @DoubleRange(min = 1, max = 20000) double massG,
-            @ForAll @DoubleRange(min = -60, max = -1) double freezerC,
-            @ForAll @DoubleRange(min = -2, max = 90) double startC,
-            @ForAll @DoubleRange(min = 0, max = 150) double overrun) {
+    @Cases(60)
+    void oddSizesInAFreezer(Draw draw) {
+        double massG = draw.doubleIn(1, 20000);
+        double freezerC = draw.doubleIn(-60, -1);
+        double startC = draw.doubleIn(-2, 90);
+        double overrun = draw.doubleIn(0, 150);
         Freeze freeze =
                 Freeze.of(curve(20, 2, 0.2), massG)
                         .by(Cold.fanFreezer(freezerC))

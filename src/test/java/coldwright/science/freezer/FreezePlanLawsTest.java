@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.bath.Vessel;
 import coldwright.science.thermal.ThermalCurve;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 import org.junit.jupiter.api.Test;
 
@@ -28,30 +26,30 @@ class FreezePlanLawsTest {
         return Double.isNaN(minutes) ? Double.POSITIVE_INFINITY : minutes;
     }
 
-    @Property(tries = 30)
-    void colderIsNeverSlower(
-            @ForAll @DoubleRange(min = -40, max = -6) double one,
-            @ForAll @DoubleRange(min = -40, max = -6) double other) {
+    @Cases(30)
+    void colderIsNeverSlower(Draw draw) {
+        double one = draw.doubleIn(-40, -6);
+        double other = draw.doubleIn(-40, -6);
         Freeze tub = Freeze.of(SORBET, 500).in(Holder.Tub.round(90));
         double colder = soft(tub.by(Cold.freezer(Math.min(one, other))));
         double warmer = soft(tub.by(Cold.freezer(Math.max(one, other))));
         assertTrue(colder <= warmer * (1 + STEPS), colder + " " + warmer);
     }
 
-    @Property(tries = 30)
-    void thickerIsNeverFaster(
-            @ForAll @DoubleRange(min = 5, max = 60) double one,
-            @ForAll @DoubleRange(min = 5, max = 60) double other) {
+    @Cases(30)
+    void thickerIsNeverFaster(Draw draw) {
+        double one = draw.doubleIn(5, 60);
+        double other = draw.doubleIn(5, 60);
         Freeze freeze = Freeze.of(SORBET, 500).by(IceAndSalt.of(2000, 500));
         double thin = soft(freeze.in(Holder.Bag.flat(Math.min(one, other))));
         double thick = soft(freeze.in(Holder.Bag.flat(Math.max(one, other))));
         assertTrue(thin <= thick * (1 + STEPS), thin + " " + thick);
     }
 
-    @Property(tries = 30)
-    void moreSugarIsNeverFaster(
-            @ForAll @DoubleRange(min = 8, max = 40) double one,
-            @ForAll @DoubleRange(min = 8, max = 40) double other) {
+    @Cases(30)
+    void moreSugarIsNeverFaster(Draw draw) {
+        double one = draw.doubleIn(8, 40);
+        double other = draw.doubleIn(8, 40);
         double less = softIce(Math.min(one, other));
         double more = softIce(Math.max(one, other));
         assertTrue(less <= more + 1e-9, less + " " + more);
@@ -63,11 +61,11 @@ class FreezePlanLawsTest {
         return -table.temperatureC(table.enthalpyAtIceJPerG(50));
     }
 
-    @Property(tries = 25)
-    void staysBetweenStartAndColdAndIceOnlyGrows(
-            @ForAll @DoubleRange(min = -30, max = -8) double freezerC,
-            @ForAll @DoubleRange(min = 0, max = 25) double startC,
-            @ForAll @DoubleRange(min = 50, max = 200) double diameterMm) {
+    @Cases(25)
+    void staysBetweenStartAndColdAndIceOnlyGrows(Draw draw) {
+        double freezerC = draw.doubleIn(-30, -8);
+        double startC = draw.doubleIn(0, 25);
+        double diameterMm = draw.doubleIn(50, 200);
         FreezePlan plan =
                 Freeze.of(SORBET, 700)
                         .in(Holder.Tub.round(diameterMm))
@@ -86,11 +84,11 @@ class FreezePlanLawsTest {
         }
     }
 
-    @Property(tries = 25)
-    void heatOfBatchAndRoomIsInTheBath(
-            @ForAll @DoubleRange(min = 300, max = 2500) double iceG,
-            @ForAll @DoubleRange(min = 100, max = 800) double saltG,
-            @ForAll @DoubleRange(min = 100, max = 900) double massG) {
+    @Cases(25)
+    void heatOfBatchAndRoomIsInTheBath(Draw draw) {
+        double iceG = draw.doubleIn(300, 2500);
+        double saltG = draw.doubleIn(100, 800);
+        double massG = draw.doubleIn(100, 900);
         IceAndSalt bath = IceAndSalt.of(iceG, saltG);
         FreezePlan plan =
                 Freeze.of(SORBET, massG).in(Holder.Bag.flat(20)).by(bath).hardenedBy(null).plan();

@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import org.junit.jupiter.api.Test;
 
@@ -29,16 +28,17 @@ class BrineTest {
         assertEquals(30.4, Brine.mostDissolvedSaltG(100), 0.05);
     }
 
-    @Property
-    void readsThereAndBack(@ForAll @DoubleRange(min = 0, max = 23.2) double saltPercent) {
+    @Cases(1000)
+    void readsThereAndBack(Draw draw) {
+        double saltPercent = draw.doubleIn(0, 23.2);
         double back = Brine.saltPercentAtIceLine(Brine.freezingPointC(saltPercent));
         assertEquals(saltPercent, back, 1e-5);
     }
 
-    @Property
-    void moreSaltIsNeverWarmer(
-            @ForAll @DoubleRange(min = 0, max = 90) double saltPercent,
-            @ForAll @DoubleRange(min = 0, max = 10) double more) {
+    @Cases(1000)
+    void moreSaltIsNeverWarmer(Draw draw) {
+        double saltPercent = draw.doubleIn(0, 90);
+        double more = draw.doubleIn(0, 10);
         assertTrue(Brine.freezingPointC(saltPercent + more) <= Brine.freezingPointC(saltPercent));
     }
 

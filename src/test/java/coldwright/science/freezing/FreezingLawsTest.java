@@ -3,13 +3,8 @@ package coldwright.science.freezing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -23,39 +18,39 @@ class FreezingLawsTest {
     /** The same for shares of ice, % of the water. */
     private static final double ROUNDING_PERCENT = 1e-5;
 
-    @Property
-    void aSoluteMoreNeverRaisesTheFreezingPoint(
-            @ForAll("solutions") Solution solution,
-            @ForAll Solute solute,
-            @ForAll @DoubleRange(min = 0.01, max = 300) double moreG) {
+    @Cases(1000)
+    void aSoluteMoreNeverRaisesTheFreezingPoint(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        Solute solute = draw.oneOf(Solute.values());
+        double moreG = draw.doubleIn(0.01, 300);
         double before = solution.freezingPointC();
         double after = solution.with(moreG, solute).freezingPointC();
         assertTrue(after <= before + ROUNDING_C, () -> before + " then " + after);
     }
 
-    @Property
-    void particlesMoreNeverRaiseTheFreezingPoint(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = 0.01, max = 2000) double millimol) {
+    @Cases(1000)
+    void particlesMoreNeverRaiseTheFreezingPoint(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double millimol = draw.doubleIn(0.01, 2000);
         double before = solution.freezingPointC();
         double after = solution.withIdealParticles(millimol, "more ions").freezingPointC();
         assertTrue(after <= before + ROUNDING_C, () -> before + " then " + after);
     }
 
-    @Property
-    void waterMoreNeverLowersIt(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = 0.01, max = 1000) double moreG) {
+    @Cases(1000)
+    void waterMoreNeverLowersIt(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double moreG = draw.doubleIn(0.01, 1000);
         assertTrue(
                 solution.withWater(moreG).freezingPointC()
                         >= solution.freezingPointC() - ROUNDING_C);
     }
 
-    @Property
-    void iceNeverGrowsAsItWarmsAndStaysAShare(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = -60, max = 5) double coldC,
-            @ForAll @DoubleRange(min = 0, max = 10) double warming) {
+    @Cases(1000)
+    void iceNeverGrowsAsItWarmsAndStaysAShare(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double coldC = draw.doubleIn(-60, 5);
+        double warming = draw.doubleIn(0, 10);
         FreezingCurve curve = solution.freezingCurve();
         double cold = curve.icePercentAt(coldC);
         double warm = curve.icePercentAt(coldC + warming);
@@ -63,20 +58,20 @@ class FreezingLawsTest {
         assertTrue(cold >= 0 && cold <= 100);
     }
 
-    @Property
-    void noIceAboveTheInitialFreezingPoint(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = 0, max = 30) double above) {
+    @Cases(1000)
+    void noIceAboveTheInitialFreezingPoint(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double above = draw.doubleIn(0, 30);
         FreezingCurve curve = solution.freezingCurve();
         double start = Math.max(-60, curve.initialFreezingPointC());
         assertTrue(start <= 0);
         assertEquals(0, curve.icePercentAt(start + above));
     }
 
-    @Property
-    void theCurveReadsThereAndBack(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    @Cases(1000)
+    void theCurveReadsThereAndBack(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double share = draw.doubleIn(0, 1);
         FreezingCurve curve = solution.freezingCurve();
         double ice = share * curve.greatestIcePercent();
         double temperatureC = curve.temperatureAtIcePercentC(ice);
@@ -86,10 +81,10 @@ class FreezingLawsTest {
         }
     }
 
-    @Property
-    void theRemainingLiquidFreezesWhereItIs(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = -30, max = -0.05) double temperatureC) {
+    @Cases(1000)
+    void theRemainingLiquidFreezesWhereItIs(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double temperatureC = draw.doubleIn(-30, -0.05);
         FreezingCurve curve = solution.freezingCurve();
         double ice = curve.iceG(temperatureC);
         if (ice <= 0 || ice >= solution.waterG() || temperatureC < curve.iceStopsGrowingC()) {
@@ -100,10 +95,10 @@ class FreezingLawsTest {
         assertEquals(temperatureC, left.freezingPointC(), ROUNDING_C);
     }
 
-    @Property
-    void sizeDoesNotMatter(
-            @ForAll("solutions") Solution solution,
-            @ForAll @DoubleRange(min = 0.01, max = 1000) double factor) {
+    @Cases(1000)
+    void sizeDoesNotMatter(Draw draw) {
+        Solution solution = draw.one(FreezingLawsTest::solutions);
+        double factor = draw.doubleIn(0.01, 1000);
         Map<Solute, Double> massG = new EnumMap<>(Solute.class);
         solution.massG().forEach((solute, g) -> massG.put(solute, g * factor));
         Map<String, Double> ideal = new java.util.LinkedHashMap<>();
@@ -112,10 +107,10 @@ class FreezingLawsTest {
         assertEquals(solution.freezingPointC(), scaled.freezingPointC(), ROUNDING_C);
     }
 
-    @Property
-    void twoSugarsOfOneKindFreezeAsOne(
-            @ForAll @DoubleRange(min = 0.1, max = 300) double totalG,
-            @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    @Cases(1000)
+    void twoSugarsOfOneKindFreezeAsOne(Draw draw) {
+        double totalG = draw.doubleIn(0.1, 300);
+        double share = draw.doubleIn(0, 1);
         // Trehalose is modelled as sucrose, so that any split of the sugar must give the same.
         Solution split =
                 Solution.inWater(100)
@@ -125,17 +120,18 @@ class FreezingLawsTest {
         assertEquals(one.freezingPointC(), split.freezingPointC(), ROUNDING_C);
     }
 
-    @Property
-    void activityFallsForEverWithMolality(
-            @ForAll Solute solute,
-            @ForAll @DoubleRange(min = 0, max = 400) double molality,
-            @ForAll @DoubleRange(min = 0.01, max = 50) double more) {
+    @Cases(1000)
+    void activityFallsForEverWithMolality(Draw draw) {
+        Solute solute = draw.oneOf(Solute.values());
+        double molality = draw.doubleIn(0, 400);
+        double more = draw.doubleIn(0.01, 50);
         WaterBinding binding = solute.binding();
         assertTrue(binding.minusLn(molality + more) > binding.minusLn(molality));
     }
 
-    @Property
-    void diluteSolutionsCountParticles(@ForAll("molecules") Solute solute) {
+    @Cases(1000)
+    void diluteSolutionsCountParticles(Draw draw) {
+        Solute solute = draw.one(FreezingLawsTest::molecules);
         // 1.860 °C·kg/mol: R T² / ΔH of ice, with IAPWS-06 values.
         double molality = 0.001;
         Solution dilute = Solution.inWater(1000).with(molality * solute.molarMassGPerMol(), solute);
@@ -143,9 +139,8 @@ class FreezingLawsTest {
         assertEquals(1.860, perParticle, 0.005, solute::spoken);
     }
 
-    @Provide
-    Arbitrary<Solute> molecules() {
-        return Arbitraries.of(
+    private static Solute molecules(Draw draw) {
+        return draw.oneOf(
                 Arrays.stream(Solute.values())
                         .filter(solute -> !solute.isSalt())
                         .filter(solute -> !solute.name().endsWith("ACID"))
@@ -153,16 +148,12 @@ class FreezingLawsTest {
                         .toList());
     }
 
-    @Provide
-    Arbitrary<Solution> solutions() {
-        Arbitrary<Double> amount = Arbitraries.doubles().between(0, 250).ofScale(3);
-        Arbitrary<Map<Solute, Double>> parts =
-                Arbitraries.maps(Arbitraries.of(Solute.values()), amount).ofMaxSize(7);
-        Arbitrary<Double> ions = Arbitraries.doubles().between(0, 400).ofScale(2);
-        Arbitrary<Double> water = Arbitraries.doubles().between(1, 1000).ofScale(2);
-        return Combinators.combine(water, parts, ions)
-                .as(
-                        (waterG, massG, millimol) ->
-                                new Solution(waterG, massG, Map.of("milk salts", millimol)));
+    private static Solution solutions(Draw draw) {
+        double waterG = draw.doubleIn(1, 1000);
+        Map<Solute, Double> massG = new EnumMap<>(Solute.class);
+        for (Solute solute : draw.listOf(0, 7, d -> d.oneOf(Solute.values()))) {
+            massG.put(solute, draw.doubleIn(0, 250));
+        }
+        return new Solution(waterG, massG, Map.of("milk salts", draw.doubleIn(0, 400)));
     }
 }

@@ -3,34 +3,34 @@ package coldwright.science.glass;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 class GlassLawsTest {
     private static final double ROUNDING = 1e-9;
 
-    @Property
-    void strongerSyrupIsThicker(
-            @ForAll @DoubleRange(max = 90) double percent,
-            @ForAll @DoubleRange(min = -40, max = 80) double temperatureC) {
+    @Cases(1000)
+    void strongerSyrupIsThicker(Draw draw) {
+        double percent = draw.doubleIn(0, 90);
+        double temperatureC = draw.doubleIn(-40, 80);
         assertTrue(
                 SyrupViscosity.sucroseMPaS(percent + 1, temperatureC)
                         > SyrupViscosity.sucroseMPaS(percent, temperatureC));
     }
 
-    @Property
-    void colderSyrupIsThicker(
-            @ForAll @DoubleRange(max = 90) double percent,
-            @ForAll @DoubleRange(min = -40, max = 80) double temperatureC) {
+    @Cases(1000)
+    void colderSyrupIsThicker(Draw draw) {
+        double percent = draw.doubleIn(0, 90);
+        double temperatureC = draw.doubleIn(-40, 80);
         assertTrue(
                 SyrupViscosity.sucroseMPaS(percent, temperatureC - 1)
                         > SyrupViscosity.sucroseMPaS(percent, temperatureC));
     }
 
-    @Property
-    void waterSoftensEveryGlass(
-            @ForAll SugarGlass part, @ForAll @DoubleRange(min = 5, max = 99) double dryPercent) {
+    @Cases(1000)
+    void waterSoftensEveryGlass(Draw draw) {
+        SugarGlass part = draw.oneOf(SugarGlass.values());
+        double dryPercent = draw.doubleIn(5, 99);
         double drier = GordonTaylor.of(dryPercent + 1, part).glassTransitionC();
         double wetter = GordonTaylor.of(dryPercent, part).glassTransitionC();
         assertTrue(wetter < drier);
@@ -38,31 +38,32 @@ class GlassLawsTest {
         assertTrue(drier <= part.dryGlassTransitionC().high() + ROUNDING);
     }
 
-    @Property
-    void waterForAGlassTransitionGivesIt(
-            @ForAll SugarGlass part,
-            @ForAll @DoubleRange(min = -100, max = 0) double temperatureC) {
+    @Cases(1000)
+    void waterForAGlassTransitionGivesIt(Draw draw) {
+        SugarGlass part = draw.oneOf(SugarGlass.values());
+        double temperatureC = draw.doubleIn(-100, 0);
         double water = GordonTaylor.of(100, part).waterPer100gDryAt(temperatureC);
         double again = GordonTaylor.of(100, part).withWater(water).glassTransitionC();
         assertEquals(temperatureC, again, ROUNDING);
     }
 
-    @Property
-    void distanceAboveGlassGivesItsViscosityBack(
-            @ForAll @DoubleRange(min = 0, max = 99) double aboveC) {
+    @Cases(1000)
+    void distanceAboveGlassGivesItsViscosityBack(Draw draw) {
+        double aboveC = draw.doubleIn(0, 99);
         assertEquals(aboveC, Wlf.aboveGlassC(Wlf.logPaS(aboveC)), 1e-6);
     }
 
-    @Property
-    void iceLineLiesAboveGlassLineUpToTheEndOfFreezing(
-            @ForAll @DoubleRange(min = 1, max = 70) double percent) {
+    @Cases(1000)
+    void iceLineLiesAboveGlassLineUpToTheEndOfFreezing(Draw draw) {
+        double percent = draw.doubleIn(1, 70);
         StateDiagram sucrose = new StateDiagram(SugarGlass.SUCROSE);
         assertTrue(sucrose.iceMeltsC(percent) > sucrose.glassTransitionC(percent));
     }
 
-    @Property
-    void aWaferCoolsTowardsTheRoomAndNeverPastIt(
-            @ForAll Surroundings place, @ForAll @DoubleRange(min = 0, max = 600) double seconds) {
+    @Cases(1000)
+    void aWaferCoolsTowardsTheRoomAndNeverPastIt(Draw draw) {
+        Surroundings place = draw.oneOf(Surroundings.values());
+        double seconds = draw.doubleIn(0, 600);
         ConeShaping shaping = ConeShaping.of(Wafer.rolledSugarCone()).cooled(place);
         double now = shaping.temperatureCAfter(seconds).middle();
         double later = shaping.temperatureCAfter(seconds + 5).middle();
@@ -71,8 +72,9 @@ class GlassLawsTest {
         assertTrue(later >= shaping.roomC());
     }
 
-    @Property
-    void aThickerWaferGivesMoreTime(@ForAll @DoubleRange(min = 0.5, max = 5) double thicknessMm) {
+    @Cases(1000)
+    void aThickerWaferGivesMoreTime(Draw draw) {
+        double thicknessMm = draw.doubleIn(0.5, 5);
         Wafer thin = Wafer.rolledSugarCone().thick(thicknessMm);
         Wafer thick = thin.thick(thicknessMm + 1);
         assertTrue(
@@ -80,8 +82,9 @@ class GlassLawsTest {
                         > ConeShaping.of(thin).secondsToShape().middle());
     }
 
-    @Property
-    void damperAirSoftens(@ForAll @DoubleRange(max = 90) double humidityPercent) {
+    @Cases(1000)
+    void damperAirSoftens(Draw draw) {
+        double humidityPercent = draw.doubleIn(0, 90);
         DampAir air = new DampAir(Wafer.rolledSugarCone(), 22);
         assertTrue(
                 air.glassTransitionCAt(humidityPercent + 2).middle()

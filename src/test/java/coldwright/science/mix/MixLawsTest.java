@@ -5,13 +5,8 @@ import static coldwright.science.mix.Amount.grams;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -25,20 +20,16 @@ class MixLawsTest {
     /** The formula's pure ethanol is 789.239, its own constant 789.24 kg/m³. */
     private static final double PURE_ETHANOL_ROUNDING = 2e-4;
 
-    @Provide
-    Arbitrary<Mix> mixes() {
-        Arbitrary<Amount> amount =
-                Combinators.combine(
-                                Arbitraries.doubles().between(1, 1000), Arbitraries.of(Shelf.all()))
-                        .as(Amount::new);
-        return amount.list()
-                .ofMinSize(1)
-                .ofMaxSize(12)
-                .map(list -> Mix.of(list).with(grams(200, Shelf.WATER)));
+    private static Mix mixes(Draw draw) {
+        return Mix.of(
+                        draw.listOf(
+                                1, 12, d -> new Amount(d.doubleIn(1, 1000), d.oneOf(Shelf.all()))))
+                .with(grams(200, Shelf.WATER));
     }
 
-    @Property(tries = 200)
-    void compositionAddsUpToAHundred(@ForAll("mixes") Mix mix) {
+    @Cases(200)
+    void compositionAddsUpToAHundred(Draw draw) {
+        Mix mix = draw.one(MixLawsTest::mixes);
         assertEquals(100, mix.composition().sumPercent(), 0.5);
         assertEquals(
                 100,
@@ -46,9 +37,10 @@ class MixLawsTest {
                 ROUNDING);
     }
 
-    @Property(tries = 200)
-    void scalingChangesNothingButMass(
-            @ForAll("mixes") Mix mix, @ForAll @DoubleRange(min = 1, max = 1e6) double massG) {
+    @Cases(200)
+    void scalingChangesNothingButMass(Draw draw) {
+        Mix mix = draw.one(MixLawsTest::mixes);
+        double massG = draw.doubleIn(1, 1e6);
         Mix scaled = mix.scaledTo(massG);
         assertEquals(massG, scaled.massG(), 1e-6 * massG);
         for (Component component : Component.values()) {
@@ -60,8 +52,10 @@ class MixLawsTest {
         assertEquals(mix.initialFreezingPointC(), scaled.initialFreezingPointC(), 1e-6);
     }
 
-    @Property(tries = 100)
-    void orderOfPouringDoesNotMatter(@ForAll("mixes") Mix a, @ForAll("mixes") Mix b) {
+    @Cases(100)
+    void orderOfPouringDoesNotMatter(Draw draw) {
+        Mix a = draw.one(MixLawsTest::mixes);
+        Mix b = draw.one(MixLawsTest::mixes);
         Mix one = a.plus(b);
         List<Amount> turned = new ArrayList<>(b.plus(a).amounts());
         Collections.reverse(turned);
@@ -73,15 +67,17 @@ class MixLawsTest {
         assertEquals(one.allergens(), other.allergens());
     }
 
-    @Property(tries = 200)
-    void whatIsAddedCanBeLeftOut(@ForAll("mixes") Mix mix) {
+    @Cases(200)
+    void whatIsAddedCanBeLeftOut(Draw draw) {
+        Mix mix = draw.one(MixLawsTest::mixes);
         Ingredient syrup = OwnIngredient.of("house syrup", "water 40, sucrose 60");
         Mix back = mix.with(grams(50, syrup)).without(syrup);
         assertEquals(mix, back);
     }
 
-    @Property(tries = 200)
-    void massOfAComponentIsTheSumOfItsParts(@ForAll("mixes") Mix mix) {
+    @Cases(200)
+    void massOfAComponentIsTheSumOfItsParts(Draw draw) {
+        Mix mix = draw.one(MixLawsTest::mixes);
         double sucroseG = 0;
         for (Amount amount : mix.amounts()) {
             sucroseG +=
@@ -98,8 +94,9 @@ class MixLawsTest {
     /** Potassium chloride's, the warmest eutectic of a salt on the shelf, rounded up. */
     private static final double WARMEST_EUTECTIC_C = -10;
 
-    @Property(tries = 300)
-    void sucroseAlwaysLowersAndWaterAlwaysRaisesTheFreezingPoint(@ForAll("mixes") Mix mix) {
+    @Cases(300)
+    void sucroseAlwaysLowersAndWaterAlwaysRaisesTheFreezingPoint(Draw draw) {
+        Mix mix = draw.one(MixLawsTest::mixes);
         double plainC = mix.initialFreezingPointC();
         assertTrue(plainC <= 0);
         if (plainC < -0.01 && plainC > -50) {
@@ -110,8 +107,9 @@ class MixLawsTest {
         }
     }
 
-    @Property(tries = 100)
-    void contributionsAddUpToTheDepression(@ForAll("mixes") Mix mix) {
+    @Cases(100)
+    void contributionsAddUpToTheDepression(Draw draw) {
+        Mix mix = draw.one(MixLawsTest::mixes);
         List<Contribution> parts = mix.contributions();
         if (!parts.isEmpty()) {
             assertEquals(100, parts.stream().mapToDouble(Contribution::sharePercent).sum(), 1e-6);
@@ -122,8 +120,9 @@ class MixLawsTest {
         }
     }
 
-    @Property(tries = 200)
-    void alcoholByVolumeRoundTrips(@ForAll @DoubleRange(min = 0, max = 100) double byVolume) {
+    @Cases(200)
+    void alcoholByVolumeRoundTrips(Draw draw) {
+        double byVolume = draw.doubleIn(0, 100);
         assertEquals(
                 byVolume,
                 AlcoholByVolume.byVolumePercent(AlcoholByVolume.massPercent(byVolume)),

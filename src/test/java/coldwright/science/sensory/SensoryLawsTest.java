@@ -3,14 +3,12 @@ package coldwright.science.sensory;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.Band;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 class SensoryLawsTest {
     private static final double ROUNDING = 1e-9;
@@ -19,15 +17,16 @@ class SensoryLawsTest {
         return Mix.of(Amount.grams(100, Shelf.WATER), Amount.grams(sucroseG, Shelf.SUCROSE));
     }
 
-    @Property(tries = 200)
-    void aSucroseSolutionIsAsSweetAsItself(@ForAll @DoubleRange(min = 1, max = 150) double gram) {
+    @Cases(200)
+    void aSucroseSolutionIsAsSweetAsItself(Draw draw) {
+        double gram = draw.doubleIn(1, 150);
         Band sweet = Sweetness.of(syrup(gram)).percentOfSucroseSolution();
         assertEquals(100 * gram / (100 + gram), sweet.middle(), 0.03);
     }
 
-    @Property(tries = 100)
-    void addingSugarSweetensAndAddingWaterDoesNot(
-            @ForAll @DoubleRange(min = 5, max = 100) double gram) {
+    @Cases(100)
+    void addingSugarSweetensAndAddingWaterDoesNot(Draw draw) {
+        double gram = draw.doubleIn(5, 100);
         double now = Sweetness.of(syrup(gram)).sucroseEquivalentPercent().middle();
         Mix sweeter = syrup(gram).with(Amount.grams(10, Shelf.FRUCTOSE));
         Mix thinner = syrup(gram).with(Amount.grams(10, Shelf.WATER));
@@ -35,10 +34,10 @@ class SensoryLawsTest {
         assertTrue(Sweetness.of(thinner).sucroseEquivalentPercent().middle() < now);
     }
 
-    @Property(tries = 100)
-    void partsAddUpToTheWhole(
-            @ForAll @DoubleRange(min = 1, max = 50) double sucroseG,
-            @ForAll @DoubleRange(min = 1, max = 50) double glucoseG) {
+    @Cases(100)
+    void partsAddUpToTheWhole(Draw draw) {
+        double sucroseG = draw.doubleIn(1, 50);
+        double glucoseG = draw.doubleIn(1, 50);
         Mix mix = syrup(sucroseG).with(Amount.grams(glucoseG, Shelf.GLUCOSE));
         double sum =
                 Sweetness.of(mix).parts().stream()
@@ -47,15 +46,17 @@ class SensoryLawsTest {
         assertEquals(Sweetness.of(mix).sucroseEquivalentPercent().high(), sum, ROUNDING);
     }
 
-    @Property(tries = 100)
-    void colderIsNeverSofter(@ForAll @DoubleRange(min = -29, max = 0) double temperatureC) {
+    @Cases(100)
+    void colderIsNeverSofter(Draw draw) {
+        double temperatureC = draw.doubleIn(-29, 0);
         Mix mix = syrup(35);
         assertTrue(
                 Firmness.of(mix, temperatureC - 1).compareTo(Firmness.of(mix, temperatureC)) >= 0);
     }
 
-    @Property(tries = 60)
-    void scoopableTemperaturesAreScoopable(@ForAll @DoubleRange(min = 20, max = 60) double gram) {
+    @Cases(60)
+    void scoopableTemperaturesAreScoopable(Draw draw) {
+        double gram = draw.doubleIn(20, 60);
         Band range = Firmness.scoopableC(syrup(gram));
         if (range.middle() > Firmness.STIFF_SYRUP_C) {
             assertEquals(Firmness.SCOOPABLE, Firmness.of(syrup(gram), range.middle()));
@@ -63,30 +64,32 @@ class SensoryLawsTest {
         assertTrue(range.low() < range.high());
     }
 
-    @Property(tries = 60)
-    void moreSugarIsScoopableInMoreCold(@ForAll @DoubleRange(min = 20, max = 60) double gram) {
+    @Cases(60)
+    void moreSugarIsScoopableInMoreCold(Draw draw) {
+        double gram = draw.doubleIn(20, 60);
         assertTrue(
                 Firmness.scoopableC(syrup(gram + 5)).middle()
                         < Firmness.scoopableC(syrup(gram)).middle());
     }
 
-    @Property
-    void weighingGivesTheOverrunBack(
-            @ForAll @DoubleRange(max = 200) double percent,
-            @ForAll @DoubleRange(min = 50, max = 500) double mixG) {
+    @Cases(1000)
+    void weighingGivesTheOverrunBack(Draw draw) {
+        double percent = draw.doubleIn(0, 200);
+        double mixG = draw.doubleIn(50, 500);
         double productG = mixG / (1 + percent / 100);
         assertEquals(percent, Overrun.byWeighing(mixG, productG).percent(), 1e-6);
     }
 
-    @Property
-    void airAndOverrunAreInverse(@ForAll @DoubleRange(max = 70) double airPercent) {
+    @Cases(1000)
+    void airAndOverrunAreInverse(Draw draw) {
+        double airPercent = draw.doubleIn(0, 70);
         assertEquals(airPercent, Overrun.ofAir(airPercent).airPercent(), ROUNDING * 100);
     }
 
-    @Property(tries = 100)
-    void servingsWeighTheWholeBatch(
-            @ForAll @DoubleRange(max = 150) double percent,
-            @ForAll @DoubleRange(min = 10, max = 200) double servingMl) {
+    @Cases(100)
+    void servingsWeighTheWholeBatch(Draw draw) {
+        double percent = draw.doubleIn(0, 150);
+        double servingMl = draw.doubleIn(10, 200);
         Mix mix = syrup(40);
         Overrun.Serving serving = new Overrun(percent).serving(mix, servingMl);
         assertEquals(mix.massG(), serving.massG() * serving.servings(), 1e-6);

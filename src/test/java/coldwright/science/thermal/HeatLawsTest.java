@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 import coldwright.science.thermal.PublishedHeatTest.Samples;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 
 import org.junit.jupiter.api.Test;
 
@@ -23,11 +21,11 @@ class HeatLawsTest {
 
     private static final double TABLE_C = 0.1;
 
-    @Property
-    void everyStructureLiesBetweenItsBounds(
-            @ForAll @DoubleRange(min = 0.02, max = 3) double host,
-            @ForAll @DoubleRange(min = 0.02, max = 3) double guest,
-            @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    @Cases(1000)
+    void everyStructureLiesBetweenItsBounds(Draw draw) {
+        double host = draw.doubleIn(0.02, 3);
+        double guest = draw.doubleIn(0.02, 3);
+        double share = draw.doubleIn(0, 1);
         var part = new Structure.Part(share, guest);
         double least = Structure.SERIES.conductivityWPerMK(host, part);
         double most = Structure.PARALLEL.conductivityWPerMK(host, part);
@@ -37,39 +35,39 @@ class HeatLawsTest {
         }
     }
 
-    @Property
-    void interlockedDoesNotCareWhoIsHost(
-            @ForAll @DoubleRange(min = 0.1, max = 3) double host,
-            @ForAll @DoubleRange(min = 0.1, max = 3) double guest,
-            @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    @Cases(1000)
+    void interlockedDoesNotCareWhoIsHost(Draw draw) {
+        double host = draw.doubleIn(0.1, 3);
+        double guest = draw.doubleIn(0.1, 3);
+        double share = draw.doubleIn(0, 1);
         double one = Structure.INTERLOCKED.mixed(host, guest, share);
         double other = Structure.INTERLOCKED.mixed(guest, host, 1 - share);
         assertEquals(one, other, 1e-6 * one);
     }
 
-    @Property
-    void aDispersedPhaseTurnsIntoItsOwnAtTheEnds(
-            @ForAll @DoubleRange(min = 0.02, max = 3) double host,
-            @ForAll @DoubleRange(min = 0.02, max = 3) double guest) {
+    @Cases(1000)
+    void aDispersedPhaseTurnsIntoItsOwnAtTheEnds(Draw draw) {
+        double host = draw.doubleIn(0.02, 3);
+        double guest = draw.doubleIn(0.02, 3);
         for (Structure structure : Structure.values()) {
             assertEquals(host, structure.mixed(host, guest, 0), 1e-7);
             assertEquals(guest, structure.mixed(host, guest, 1), 1e-7);
         }
     }
 
-    @Property
-    void enthalpyRisesWithTemperature(
-            @ForAll @DoubleRange(min = -44, max = 40) double one,
-            @ForAll @DoubleRange(min = -44, max = 40) double other) {
+    @Cases(1000)
+    void enthalpyRisesWithTemperature(Draw draw) {
+        double one = draw.doubleIn(-44, 40);
+        double other = draw.doubleIn(-44, 40);
         ThermalCurve curve = Samples.iceCream();
         double low = Math.min(one, other);
         double high = Math.max(one, other);
         assertTrue(curve.enthalpyJPerG(low) <= curve.enthalpyJPerG(high));
     }
 
-    @Property(tries = 100)
-    void slopeOfEnthalpyIsTheApparentHeatCapacity(
-            @ForAll @DoubleRange(min = -40, max = 40) double at) {
+    @Cases(100)
+    void slopeOfEnthalpyIsTheApparentHeatCapacity(Draw draw) {
+        double at = draw.doubleIn(-40, 40);
         ThermalCurve curve = Samples.sorbet();
         double start = curve.initialFreezingPointC();
         double stop =
@@ -88,9 +86,9 @@ class HeatLawsTest {
         assertEquals(difference, sum, 1e-3 * difference);
     }
 
-    @Property(tries = 200)
-    void tableAgreesWithTheCurveAndInverts(
-            @ForAll @DoubleRange(min = -44, max = 60) double temperatureC) {
+    @Cases(200)
+    void tableAgreesWithTheCurveAndInverts(Draw draw) {
+        double temperatureC = draw.doubleIn(-44, 60);
         ThermalCurve curve = Samples.iceCream();
         EnthalpyTable table = curve.table();
         double enthalpy = curve.enthalpyJPerG(temperatureC);

@@ -3,13 +3,10 @@ package coldwright.workbook.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
+import coldwright.text.TextFault;
 import coldwright.text.TextFile;
-
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -19,42 +16,44 @@ import java.util.Optional;
 class EntryLawsTest {
     private static final String HEADING = "Test 1";
 
+    private static final String[] HARD = {
+        "\n",
+        "\r\n",
+        "\r",
+        "\t",
+        " ",
+        "    ",
+        "key: value",
+        "#",
+        "⟦",
+        "⟧",
+        "⟦U+000D⟧",
+        "\u2028",
+        "\uFEFF",
+        "\u0000",
+        "\uD83C",
+        "\uDF66",
+        "🍦",
+        "a",
+        "−",
+        ":",
+        "\f",
+        "\u0085",
+        "\u00A0",
+        "\u3000"
+    };
+
     /** Texts of pieces that are hard to carry, and of any characters, halves of pairs too. */
-    @Provide
-    Arbitrary<String> texts() {
-        Arbitrary<String> hard =
-                Arbitraries.of(
-                        "\n",
-                        "\r\n",
-                        "\r",
-                        "\t",
-                        " ",
-                        "    ",
-                        "key: value",
-                        "#",
-                        "⟦",
-                        "⟧",
-                        "⟦U+000D⟧",
-                        "\u2028",
-                        "\uFEFF",
-                        "\u0000",
-                        "\uD83C",
-                        "\uDF66",
-                        "🍦",
-                        "a",
-                        "−",
-                        ":",
-                        "\f",
-                        "\u0085",
-                        "\u00A0",
-                        "\u3000");
-        Arbitrary<String> any = Arbitraries.strings().all().ofMaxLength(5);
-        return Arbitraries.oneOf(hard, any).list().ofMaxSize(12).map(all -> String.join("", all));
+    private static String texts(Draw draw) {
+        return String.join(
+                "", draw.listOf(0, 12, d -> d.from(e -> e.oneOf(HARD), e -> e.brokenText(5))));
     }
 
-    @Property
-    void whatIsWrittenReadsBack(
-            @ForAll("texts") String value, @ForAll("texts") String block, @ForAll boolean turned) {
+    @Cases(1000)
+    void whatIsWrittenReadsBack(Draw draw) {
+        String value = draw.one(EntryLawsTest::texts);
+        String block = draw.one(EntryLawsTest::texts);
+        boolean turned = draw.anyBoolean();
         String text =
                 new EntryWriter(HEADING)
                         .entry("first", value)
@@ -80,9 +79,19 @@ class EntryLawsTest {
     }
 
     /** A person's file: spaces at line ends gone, remarks, empty lines. */
-    @Property
-    void anyLinesAreReadWithoutHarm(@ForAll("texts") String text) {
-        Parsed<List<Entry>> entries = EntryReader.read(HEADING + "\n" + text, HEADING);
-        entries.faults().forEach(fault -> assertTrue(fault.line() > 1, fault::toString));
+    @Cases(1000)
+    void anyLinesAreReadWithoutHarm(Draw draw) {
+        String text = draw.one(EntryLawsTest::texts);
+        String file = HEADING + "\nfirst: kept\n" + text;
+        Parsed<List<Entry>> entries = EntryReader.read(file, HEADING);
+        Entry first = entries.value().get(0);
+        assertEquals("first: kept", first.key() + ": " + first.value());
+        List<String> lines = List.of(file.split("\n", -1));
+        for (TextFault fault : entries.faults()) {
+            assertTrue(fault.line() > 2 && !lines.get(fault.line() - 1).isBlank(), fault::toString);
+        }
+        for (Entry entry : entries.value()) {
+            assertTrue(lines.get(entry.line() - 1).contains(":"), entry::toString);
+        }
     }
 }

@@ -1,10 +1,14 @@
 package coldwright.workbook.handin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
+import coldwright.text.TextFault;
 import coldwright.workbook.entry.Parsed;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.Forecasted;
@@ -14,13 +18,10 @@ import coldwright.workbook.work.Said;
 import coldwright.workbook.work.SnippetEdit;
 import coldwright.workbook.work.Works;
 
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -70,16 +71,11 @@ class HandInLawsTest {
 
     private static final ContentHash HEAT = ContentHash.of("double heat = 180;");
 
-    @Provide
-    Arbitrary<String> texts() {
-        return Works.texts();
-    }
-
-    @Property(tries = 300)
-    void whatIsHandedInReadsBack(
-            @ForAll("texts") String learner,
-            @ForAll("texts") String code,
-            @ForAll("texts") String typed) {
+    @Cases(300)
+    void whatIsHandedInReadsBack(Draw draw) {
+        String learner = draw.one(Works::texts);
+        String code = draw.one(Works::texts);
+        String typed = draw.one(Works::texts);
         LessonWork work =
                 EMPTY.withSnippet("Toast", new SnippetEdit(0, code, HEAT))
                         .withForecast(
@@ -94,14 +90,27 @@ class HandInLawsTest {
                 handIn::fileName);
     }
 
-    @Property(tries = 300)
-    void anyTextIsReadWithoutHarm(@ForAll("texts") String text) {
-        HandIn.read("Coldwright hand-in 1\n" + text)
-                .faults()
-                .forEach(fault -> assertTrue(fault.line() >= 1, fault::toString));
+    @Cases(300)
+    void anyTextIsReadWithoutHarm(Draw draw) {
+        String text = draw.one(Works::texts);
+        String whole = HandIn.of(EMPTY.withDone("Toast", true), "Ada", LESSON, WHEN).text();
+        List<String> lines = new ArrayList<>(List.of(whole.split("\n")));
+        lines.add(draw.intIn(1, lines.size()), text);
+        String file = String.join("\n", lines);
+        Parsed<Optional<HandIn>> read = HandIn.read(file);
+        for (TextFault fault : read.faults()) {
+            assertTrue(fault.line() >= 1 && fault.line() <= file.split("\n", -1).length);
+            assertFalse(fault.words().isBlank());
+        }
+        assertTrue(read.value().isPresent() || !read.faults().isEmpty());
+        read.value()
+                .ifPresent(
+                        handIn ->
+                                assertEquals(
+                                        Optional.of(handIn), HandIn.read(handIn.text()).value()));
     }
 
-    @Example
+    @Test
     void aTeacherCanReadIt() {
         LessonWork work =
                 EMPTY.withSnippet("Toast", new SnippetEdit(0, "double heat = 140;", HEAT))

@@ -3,28 +3,27 @@ package coldwright.workbook.settings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.text.TextFault;
 import coldwright.workbook.entry.Parsed;
 import coldwright.workbook.work.ContentHash;
 
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 
 import java.util.List;
 
 /** Settings read back; what is wrong in them is told and has its usual value. */
 class PreferencesLawsTest {
-    @Property
-    void whatIsWrittenReadsBack(
-            @ForAll @IntRange(min = 50, max = 300) int typeSizePercent,
-            @ForAll Theme theme,
-            @ForAll TemperatureUnit temperature,
-            @ForAll MassUnit mass,
-            @ForAll Language language,
-            @ForAll BenchLimit limit,
-            @ForAll int number) {
+    @Cases(1000)
+    void whatIsWrittenReadsBack(Draw draw) {
+        int typeSizePercent = draw.intIn(50, 300);
+        Theme theme = draw.oneOf(Theme.values());
+        TemperatureUnit temperature = draw.oneOf(TemperatureUnit.values());
+        MassUnit mass = draw.oneOf(MassUnit.values());
+        Language language = draw.oneOf(Language.values());
+        BenchLimit limit = draw.oneOf(BenchLimit.values());
+        int number = draw.intIn(Integer.MIN_VALUE, Integer.MAX_VALUE);
         int value = limit.least() + Math.floorMod(number, limit.most() - limit.least() + 1);
         Preferences chosen =
                 Preferences.usual()
@@ -39,13 +38,14 @@ class PreferencesLawsTest {
                 PreferencesText.read(PreferencesText.write(chosen)));
     }
 
-    @Property
-    void anyTextGivesSettings(@ForAll String text) {
+    @Cases(1000)
+    void anyTextGivesSettings(Draw draw) {
+        String text = draw.brokenText(255);
         Preferences read = PreferencesText.read(text).value();
         assertEquals(read, PreferencesText.read(PreferencesText.write(read)).value());
     }
 
-    @Example
+    @Test
     void badValuesAreToldAndUnknownKeysKept() {
         String text =
                 """
@@ -81,8 +81,9 @@ class PreferencesLawsTest {
                         .getMessage());
     }
 
-    @Property
-    void agreementsReadBack(@ForAll List<String> lessons) {
+    @Cases(1000)
+    void agreementsReadBack(Draw draw) {
+        List<String> lessons = draw.listOf(0, 255, d -> d.brokenText(255));
         Agreements agreed = Agreements.none();
         for (String lesson : lessons) {
             agreed = agreed.agree(ContentHash.of(lesson), lesson);
@@ -90,7 +91,7 @@ class PreferencesLawsTest {
         assertEquals(new Parsed<>(agreed, List.of()), Agreements.read(agreed.text()));
     }
 
-    @Example
+    @Test
     void whatIsNoHashIsNoAgreement() {
         ContentHash hash = ContentHash.of("a");
         Agreements read = Agreements.read(hash.hex().substring(1) + " a\n").value();

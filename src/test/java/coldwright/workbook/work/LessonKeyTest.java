@@ -1,28 +1,41 @@
 package coldwright.workbook.work;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.laws.Cases;
+import coldwright.laws.Draw;
 import coldwright.lesson.LessonShelf;
 
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Every lesson has a key of its own that every file system takes. */
 class LessonKeyTest {
-    @Property
-    void anyNameHasAKey(@ForAll String name) {
-        LessonKey key = LessonKey.ofShelf(name);
-        assertEquals(key, LessonKey.ofShelf(name));
+    @Cases(1000)
+    void anyNameHasAKeyOfItsOwn(Draw draw) {
+        String name = name(draw);
+        String key = LessonKey.ofShelf(name).name();
+        assertTrue(key.matches("[a-z0-9_-]{1,80}"), key);
+        assertFalse(key.matches("con|prn|aux|nul|com[0-9]|lpt[0-9]"), key);
+        String other = draw.from(LessonKeyTest::name, d -> name.toUpperCase(Locale.ROOT));
+        assertEquals(name.equals(other), key.equals(LessonKey.ofShelf(other).name()), key);
     }
 
-    @Example
+    private static String name(Draw draw) {
+        return draw.from(
+                d -> d.text(100).replace('\r', ' '),
+                d -> d.oneOf("con", "NUL", "com1", "lock", "oats", "Oats", "oats ", "..", "a/b"));
+    }
+
+    @Test
     void filesOfOneNameInTwoFoldersHaveTwoKeys() {
         LessonKey mine = LessonKey.ofFile(Path.of("mine/Öats & rum.md"));
         assertNotEquals(mine, LessonKey.ofFile(Path.of("yours/Öats & rum.md")));
@@ -34,7 +47,7 @@ class LessonKeyTest {
     }
 
     /** The value for "abc" is from FIPS 180-2, appendix B.1, from memory. */
-    @Example
+    @Test
     void theHashIsSha256WhateverTheLineEnds() {
         assertEquals(
                 "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
@@ -45,7 +58,7 @@ class LessonKeyTest {
         assertEquals(ContentHash.of("abc"), ContentHash.of(marked));
     }
 
-    @Example
+    @Test
     void theHashOfALessonIsThatOfItsFile() throws java.io.IOException {
         Path folder = Path.of("src/test/resources/lessons-to-run");
         String name = "01-warm-oats";

@@ -1,87 +1,75 @@
 package coldwright.workbook.work;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
+import coldwright.laws.Draw;
 
 import java.time.Instant;
-import java.util.List;
 
 /** Any work that a learner may have done. */
 public final class Works {
     private static final int MOST_SECONDS = 2_000_000_000;
 
+    private static final String[] HARD = {
+        "\n",
+        "\r\n",
+        "\t",
+        "  ",
+        "step: a",
+        "snippet 1:",
+        "⟦U+0041⟧",
+        "\uD83C",
+        "🍦",
+        "heat = 3; // dial 0 to 9",
+        "\u0000",
+        "# a"
+    };
+
     private Works() {}
 
     /** Any characters, and what is hard to carry. */
-    public static Arbitrary<String> texts() {
-        Arbitrary<String> hard =
-                Arbitraries.of(
-                        "\n",
-                        "\r\n",
-                        "\t",
-                        "  ",
-                        "step: a",
-                        "snippet 1:",
-                        "⟦U+0041⟧",
-                        "\uD83C",
-                        "🍦",
-                        "heat = 3; // dial 0 to 9",
-                        "\u0000",
-                        "# a");
-        return Arbitraries.oneOf(hard, Arbitraries.strings().all().ofMaxLength(4))
-                .list()
-                .ofMaxSize(8)
-                .map(all -> String.join("", all));
+    public static String texts(Draw draw) {
+        return String.join(
+                "", draw.listOf(0, 8, d -> d.from(e -> e.oneOf(HARD), e -> e.brokenText(4))));
     }
 
-    private static Arbitrary<SnippetEdit> edits() {
-        return Combinators.combine(
-                        Arbitraries.integers().between(0, 5), texts(), texts().map(ContentHash::of))
-                .as(SnippetEdit::new);
+    private static SnippetEdit edit(Draw draw) {
+        return new SnippetEdit(draw.intIn(0, 5), texts(draw), ContentHash.of(texts(draw)));
     }
 
-    private static Arbitrary<Said> said() {
-        Arbitrary<Said> choices =
-                Combinators.combine(Arbitraries.integers().between(0, 9), texts())
-                        .as(Said.Choice::new);
-        Arbitrary<Said> typed = texts().map(Said.Typed::new);
-        Arbitrary<Said> curves =
-                Combinators.combine(Arbitraries.doubles(), Arbitraries.doubles())
-                        .as(Said.Point::new)
-                        .list()
-                        .ofMaxSize(4)
-                        .map(Said.Curve::new);
-        return Arbitraries.oneOf(choices, typed, curves);
+    private static Said said(Draw draw) {
+        return draw.from(
+                d -> new Said.Choice(d.intIn(0, 9), texts(d)),
+                d -> new Said.Typed(texts(d)),
+                d ->
+                        new Said.Curve(
+                                d.listOf(
+                                        0,
+                                        4,
+                                        e -> new Said.Point(e.finiteDouble(), e.finiteDouble()))));
     }
 
-    private static Arbitrary<StepWork> steps() {
-        Arbitrary<Forecasted> forecasts =
-                Combinators.combine(Arbitraries.integers().between(0, 5), texts(), said())
-                        .as(Forecasted::new);
-        return Combinators.combine(
-                        texts(),
-                        Arbitraries.of(true, false),
-                        Arbitraries.of(true, false),
-                        edits().list().uniqueElements(SnippetEdit::index).ofMaxSize(3),
-                        edits().list().ofMaxSize(2),
-                        forecasts.list().uniqueElements(Forecasted::index).ofMaxSize(3))
-                .as(StepWork::new);
+    private static StepWork step(Draw draw) {
+        return new StepWork(
+                texts(draw),
+                draw.anyBoolean(),
+                draw.anyBoolean(),
+                draw.unlike(0, 3, SnippetEdit::index, Works::edit),
+                draw.listOf(0, 2, Works::edit),
+                draw.unlike(
+                        0,
+                        3,
+                        Forecasted::index,
+                        d -> new Forecasted(d.intIn(0, 5), texts(d), said(d))));
     }
 
     /** Work under one key. */
-    public static Arbitrary<LessonWork> under(LessonKey key) {
-        Arbitrary<List<StepWork>> steps =
-                steps().list().uniqueElements(StepWork::title).ofMaxSize(3);
-        return Combinators.combine(
-                        texts(),
-                        texts(),
-                        texts().map(ContentHash::of),
-                        Arbitraries.integers().between(0, MOST_SECONDS).map(Instant::ofEpochSecond),
-                        texts(),
-                        steps)
-                .as(
-                        (file, title, hash, when, inSight, all) ->
-                                new LessonWork(key, file, title, hash, when, inSight, all));
+    public static LessonWork under(LessonKey key, Draw draw) {
+        return new LessonWork(
+                key,
+                texts(draw),
+                texts(draw),
+                ContentHash.of(texts(draw)),
+                Instant.ofEpochSecond(draw.intIn(0, MOST_SECONDS)),
+                texts(draw),
+                draw.unlike(0, 3, StepWork::title, Works::step));
     }
 }
