@@ -9,6 +9,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -189,6 +190,24 @@ class ArchitectureTest {
                                                         Thread.class)))
                         .because(
                                 "it is called from snippets, windows and commands alike: it reads its own tables from the class path and reckons"));
+    }
+
+    @Test
+    void nothingRunsOnThreadsThatAllShare() {
+        DescribedPredicate<JavaAccess<?>> parallel =
+                DescribedPredicate.describe(
+                        "a stream or an array is worked on in parallel",
+                        access ->
+                                access.getName().startsWith("parallel")
+                                        && access.getTargetOwner()
+                                                .getPackageName()
+                                                .startsWith("java.util"));
+        holds(
+                noClasses()
+                        .should()
+                        .accessTargetWhere(parallel)
+                        .because(
+                                "a snippet can keep the common threads busy for ever, and who needs a thread is given one"));
     }
 
     @Test

@@ -28,7 +28,23 @@ final class LessonChecks {
         this.patience = patience;
     }
 
-    private record Turn(Lesson lesson, CompletableFuture<LessonCheck.Report> report) {}
+    /**
+     * A lesson and what comes of it.
+     *
+     * @param lesson the lesson
+     * @param pending its report, once it was played
+     */
+    record Turn(Lesson lesson, CompletableFuture<LessonCheck.Report> pending) {
+        /** Waits for the report. */
+        LessonCheck.Report report() {
+            try {
+                return pending.join();
+            } catch (CompletionException e) {
+                throw new IllegalStateException(
+                        "the check of %s broke".formatted(lesson.file()), e);
+            }
+        }
+    }
 
     /**
      * Checks lessons.
@@ -37,41 +53,43 @@ final class LessonChecks {
      * @return what the program ends with
      */
     int check(List<Lesson> lessons) {
+        List<LessonCheck.Report> reports = new ArrayList<>();
+        for (Turn turn : begin(lessons, patience)) {
+            LessonCheck.Report report = turn.report();
+            report.failures().forEach(screen::say);
+            reports.add(report);
+        }
+        return summary(reports);
+    }
+
+    /**
+     * Begins to play lessons.
+     *
+     * @param lessons the lessons
+     * @param patience how long one snippet may run
+     * @return a turn for each lesson, in their order
+     */
+    static List<Turn> begin(List<Lesson> lessons, Duration patience) {
         List<Turn> turns =
                 lessons.stream()
                         .map(lesson -> new Turn(lesson, new CompletableFuture<>()))
                         .toList();
         Queue<Turn> waiting = new ConcurrentLinkedQueue<>(turns);
         for (int i = 0; i < Math.min(MOST_AT_A_TIME, turns.size()); i++) {
-            Thread worker = new Thread(() -> work(waiting), "check-" + (i + 1));
+            Thread worker = new Thread(() -> work(waiting, patience), "check-" + (i + 1));
             worker.setDaemon(true);
             worker.start();
         }
-        List<LessonCheck.Report> reports = new ArrayList<>();
-        for (Turn turn : turns) {
-            reports.add(reportOf(turn));
-        }
-        return summary(reports);
+        return turns;
     }
 
-    private LessonCheck.Report reportOf(Turn turn) {
-        try {
-            LessonCheck.Report report = turn.report().join();
-            report.failures().forEach(screen::say);
-            return report;
-        } catch (CompletionException e) {
-            throw new IllegalStateException(
-                    "the check of %s broke".formatted(turn.lesson().file()), e);
-        }
-    }
-
-    private void work(Queue<Turn> waiting) {
+    private static void work(Queue<Turn> waiting, Duration patience) {
         try (Runs runs = new Runs(patience)) {
             for (Turn turn = waiting.poll(); turn != null; turn = waiting.poll()) {
                 try {
-                    turn.report().complete(LessonCheck.of(turn.lesson(), runs));
+                    turn.pending().complete(LessonCheck.of(turn.lesson(), runs));
                 } catch (RuntimeException | Error e) {
-                    turn.report().completeExceptionally(e);
+                    turn.pending().completeExceptionally(e);
                 }
             }
         }

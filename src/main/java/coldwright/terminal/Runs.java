@@ -17,6 +17,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 
 /** A bench whose runs are waited for, and stopped when they take too long. */
 final class Runs implements AutoCloseable {
@@ -41,12 +42,17 @@ final class Runs implements AutoCloseable {
     private static final String USED_UP =
             "it was not run, for what stands above it used up all the time there was";
 
-    private final Duration patience;
+    private final Supplier<Duration> patience;
     private Bench bench = open();
     private boolean ready;
     private Optional<Duration> left = Optional.empty();
 
     Runs(Duration patience) {
+        this(() -> patience);
+    }
+
+    /** With a patience that may differ from run to run. */
+    Runs(Supplier<Duration> patience) {
         this.patience = patience;
     }
 
@@ -79,7 +85,8 @@ final class Runs implements AutoCloseable {
             }
             ready = true;
         }
-        Duration limit = left.filter(all -> all.compareTo(patience) < 0).orElse(patience);
+        Duration usual = patience.get();
+        Duration limit = left.filter(all -> all.compareTo(usual) < 0).orElse(usual);
         if (limit.isNegative() || limit.isZero()) {
             return new Run(new Outcome.Died(USED_UP), "", false, List.of(), Duration.ZERO);
         }

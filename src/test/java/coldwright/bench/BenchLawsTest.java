@@ -22,7 +22,8 @@ import java.util.Random;
  * give. The reference is JShell's own engine, new for each run.
  */
 final class BenchLawsTest {
-    private static final int EDITS = 5;
+    /** Ten with the profile {@code long}: each has a reference of its own, half a second. */
+    private static final int EDITS = Integer.getInteger("bench.edits", 5);
 
     /** What may stand at each place of the lesson. */
     private static final List<List<String>> CHOICES =

@@ -9,7 +9,10 @@ import coldwright.bench.compile.Proposal;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -64,14 +67,16 @@ final class BenchNamesTest {
     }
 
     @Test
-    void aRunThatIsAskedForGoesFirst() throws Exception {
+    void aRunThatIsAskedForGoesFirst(@TempDir Path folder) throws Exception {
         List<String> order = Collections.synchronizedList(new ArrayList<>());
         CountDownLatch done = new CountDownLatch(3);
-        bench.run(List.of(), "Thread.sleep(500);", RunWatcher.NONE)
+        Path gate = folder.resolve("gate");
+        bench.run(List.of(), Benches.untilThereIs(gate), RunWatcher.NONE)
                 .thenRun(() -> note("first run", order, done));
         bench.complete(List.of(), "int a1 = 1; a1", 14).thenRun(() -> note("names", order, done));
         bench.run(List.of(), "1 + 1", RunWatcher.NONE)
                 .thenRun(() -> note("second run", order, done));
+        Files.createFile(gate);
         assertTrue(done.await(Benches.HUNG_SECONDS, TimeUnit.SECONDS));
         assertEquals(List.of("first run", "second run", "names"), order);
     }

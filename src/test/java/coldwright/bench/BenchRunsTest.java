@@ -10,13 +10,14 @@ import coldwright.figure.Figure;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /** What runs give, in the separate process. */
 final class BenchRunsTest {
@@ -84,7 +85,8 @@ final class BenchRunsTest {
                 };
         String snippet =
                 "System.out.println(\"süß −2 °C\"); Thread.sleep(300); System.err.print(\"end\");";
-        Run run = bench.run(List.of(), snippet, watcher).get(20, TimeUnit.SECONDS);
+        Run run =
+                bench.run(List.of(), snippet, watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals("süß −2 °C\nend", run.printed());
         assertFalse(run.printedCut());
         assertEquals(run.printed(), String.join("", parts));
@@ -189,19 +191,23 @@ final class BenchRunsTest {
                     }
                 };
         List<String> above = List.of("int order = 1;", "order = order * 10;");
-        Run run = bench.run(above, "order + 1", watcher).get(20, TimeUnit.SECONDS);
+        Run run =
+                bench.run(above, "order + 1", watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals(new Outcome.Finished("11", "int"), run.outcome());
         assertEquals(List.of("0 of 2", "1 of 2"), heard);
     }
 
     @Test
-    void keepsTheCallerFree() throws InterruptedException, ExecutionException, TimeoutException {
-        var run = bench.run(List.of(), "Thread.sleep(1500);", RunWatcher.NONE);
+    void keepsTheCallerFree(@TempDir Path folder) throws Exception {
+        Path gate = folder.resolve("gate");
+        var run = bench.run(List.of(), Benches.untilThereIs(gate), RunWatcher.NONE);
         var next = bench.run(List.of(), "\"next\"", RunWatcher.NONE);
         assertFalse(run.isDone(), "the caller waited for the run");
-        assertTrue(run.get(20, TimeUnit.SECONDS).outcome().finished());
+        Files.createFile(gate);
+        assertTrue(run.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS).outcome().finished());
         assertEquals(
-                new Outcome.Finished("next", "String"), next.get(20, TimeUnit.SECONDS).outcome());
+                new Outcome.Finished("next", "String"),
+                next.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS).outcome());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package coldwright.bench;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -28,6 +29,12 @@ final class Benches {
                 20,
                 100_000,
                 Duration.ofMillis(300));
+    }
+
+    /** A snippet that goes on until a file is there. */
+    static String untilThereIs(Path file) {
+        return "while (!new java.io.File(\"%s\").exists()) { Thread.sleep(5); }"
+                .formatted(file.toString().replace('\\', '/'));
     }
 
     static Run run(Bench bench, List<String> above, String snippet) {

@@ -78,13 +78,15 @@ final class DeadlyFaultsTest extends Faults {
 
     @Test
     void saysThatItsBenchWasKilledFromOutside() {
-        CompletableFuture<Run> run = bench.run(ABOVE, "Thread.sleep(60_000);", RunWatcher.NONE);
-        CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS)
-                .execute(
-                        () ->
-                                ProcessHandle.current()
-                                        .children()
-                                        .forEach(ProcessHandle::destroyForcibly));
+        RunWatcher killer =
+                new RunWatcher() {
+                    @Override
+                    public void printed(String text) {
+                        ProcessHandle.current().children().forEach(ProcessHandle::destroyForcibly);
+                    }
+                };
+        CompletableFuture<Run> run =
+                bench.run(ABOVE, "System.out.println(1);\nwhile (true) { }", killer);
         Outcome outcome = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join().outcome();
         assertEquals(
                 new Outcome.Died(

@@ -1,6 +1,8 @@
 package coldwright.help;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.freezing.FreezingCurve;
@@ -12,10 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -60,6 +64,19 @@ class WrittenHelpTest {
         String[] arguments = {"src/main/java", "src/main/resources", file.toString()};
         writer.invoke(null, (Object) arguments);
         return Files.readString(file);
+    }
+
+    /** What the window shows: the index that the build put on the class path. */
+    @Test
+    void theBuildWroteTheIndexThatTheProgramReads() throws IOException {
+        try (InputStream built = HelpIndex.class.getResourceAsStream("index.tsv")) {
+            assertNotNull(built, "the build wrote no index: build with Maven");
+            assertEquals(written, new String(built.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        Entry entry = HelpIndex.ofThisProgram().of("Mix", "massG").get(0);
+        assertEquals("massG() → g", entry.signature());
+        assertFalse(entry.sentence().isEmpty());
+        assertFalse(HelpIndex.ofThisProgram().alone("Mix").get(0).sentence().isEmpty());
     }
 
     @Test

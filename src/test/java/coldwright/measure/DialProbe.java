@@ -5,6 +5,7 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.DialModel;
 import coldwright.desk.model.Keeping;
 import coldwright.desk.model.Settings;
+import coldwright.desk.model.SnippetModel;
 import coldwright.desk.page.DeskView;
 import coldwright.desk.page.TestDesk;
 import coldwright.desk.plate.FigurePainter;
@@ -33,12 +34,16 @@ import java.util.concurrent.TimeUnit;
 /**
  * A process of its own that turns a dial in the window and says, for each turn, how many
  * milliseconds went by from the event to the frame that shows the new figure being drawn to its
- * end.
+ * end. Then it runs a snippet that prints without end and says how long the window's thread makes a
+ * task wait.
  */
 public final class DialProbe {
     private static final int WARM_UP = 60;
     private static final int TURNS = 200;
+    private static final int ERRANDS = 100;
     private static final int PATIENCE_S = 60;
+    private static final String HANGS =
+            "while (true) { try { while (true) { System.out.print(1); } } catch (Throwable t) { } }";
 
     /** When, in one turn, the result was there, the figure painted, and the frame laid out. */
     private static volatile long resultAt;
@@ -106,8 +111,25 @@ public final class DialProbe {
             }
             Thread.sleep(20 + random.nextInt(40));
         }
+        errandsWhileTheBenchHangs(snippet);
         Platform.exit();
         System.exit(0);
+    }
+
+    private static void errandsWhileTheBenchHangs(SnippetModel snippet) throws Exception {
+        Platform.runLater(
+                () -> {
+                    snippet.text().set(HANGS);
+                    snippet.run();
+                });
+        WindowProbe.await(() -> snippet.phase().get() == SnippetModel.Phase.RUNNING);
+        for (int i = 0; i < ERRANDS; i++) {
+            Thread.sleep(20);
+            CompletableFuture<Long> done = new CompletableFuture<>();
+            long asked = System.nanoTime();
+            Platform.runLater(() -> done.complete(System.nanoTime()));
+            WindowProbe.say("errand", (done.get(PATIENCE_S, TimeUnit.SECONDS) - asked) / 1e6);
+        }
     }
 
     private static double turn(DialModel dial, double to, ImageView plate) throws Exception {

@@ -51,7 +51,13 @@ public final class MeasuredRun {
                         "of these: JavaFX draws the frame (in software without a graphics card)",
                         dial,
                         "dial_drawn"));
+        samples.add(
+                sample(
+                        "a task's wait for the window's thread while a snippet prints without end",
+                        dial,
+                        "errand"));
         samples.addAll(BenchMeasures.all());
+        samples.add(KilledProbe.untilBenchesEnded(java()));
         samples.add(lessonsChecked());
         List<String> memory = new ArrayList<>();
         memory.add(memory("window", desk, "window_mb"));

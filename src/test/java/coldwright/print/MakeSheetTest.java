@@ -19,10 +19,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 class MakeSheetTest {
+    private static final Map<String, Reckoning> BATCHES = new HashMap<>();
+
     private static Reckoning batch(String name) throws BatchFault, IOException {
+        if (!BATCHES.containsKey(name)) {
+            BATCHES.put(name, read(name));
+        }
+        return BATCHES.get(name);
+    }
+
+    private static Reckoning read(String name) throws BatchFault, IOException {
         try (InputStream in = MakeSheetTest.class.getResourceAsStream("/batches/" + name)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return Reckoning.of(BatchReader.read(name, text));

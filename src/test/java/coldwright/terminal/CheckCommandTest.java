@@ -53,10 +53,10 @@ class CheckCommandTest {
     void anEndlessLoopIsStoppedAndTheRestGoesOn() {
         Typed typed = Typed.nobody();
         String file = Typed.LESSONS + "/03-endless-oats.md";
-        assertEquals(Exit.FAILED, typed.obey("check", "--seconds", "2", file));
+        assertEquals(Exit.FAILED, typed.obey("check", "--seconds", "5", file));
         assertEquals(
                 """
-                F:5: snippet, expected to run to its end, got: it did not end within 2 seconds and was stopped; look for a loop without an end
+                F:5: snippet, expected to run to its end, got: it did not end within 5 seconds and was stopped; look for a loop without an end
                 1 lesson, 2 snippets, 1 check line: 1 failure
                 1 of 1 check line held, 0 of those with a published source
                 """,

@@ -84,7 +84,7 @@ class HandInCheckTest {
 
     private static HandInChecks checks(Typed typed, LessonShelf shelf) {
         return new HandInChecks(
-                typed.screen(), shelf, Duration.ofSeconds(20), Optional.empty(), false);
+                typed.screen(), shelf, Duration.ofSeconds(60), Optional.empty(), false);
     }
 
     private String said(int exit, LessonShelf shelf) {

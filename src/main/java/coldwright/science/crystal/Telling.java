@@ -50,7 +50,7 @@ record Telling(
                                         motions.coarse(),
                                         variants.coarse(),
                                         crowd(Corners::coarse)))
-                        .mapAtOnce(this::leg);
+                        .map(this::leg);
         boolean ice =
                 went.fine().end != null
                         && went.middle().end != null

@@ -41,7 +41,7 @@ import java.util.function.BooleanSupplier;
 /** Types and presses on the page of a cook's own batches. */
 @ExtendWith(ApplicationExtension.class)
 class BrewWindowTest {
-    private static final int PATIENCE_S = 30;
+    private static final int PATIENCE_S = 60;
     private static final ExecutorService WORK = Executors.newCachedThreadPool();
 
     private BrewModel brew;

@@ -21,7 +21,7 @@ import java.util.concurrent.TimeUnit;
 /** What a test looks for on the page, and how it waits for it. */
 final class OnPage {
     /** Long enough for a bench that starts on a busy machine; no test waits for its end. */
-    static final int PATIENCE_S = 30;
+    static final int PATIENCE_S = 60;
 
     private OnPage() {}
 

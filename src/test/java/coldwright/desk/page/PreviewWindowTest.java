@@ -100,7 +100,7 @@ class PreviewWindowTest {
 
     private void refresh(Path file, String text) throws Exception {
         Files.writeString(file, text);
-        desk.refresh(file).get(30, TimeUnit.SECONDS);
+        desk.refresh(file).get(OnPage.PATIENCE_S, TimeUnit.SECONDS);
         WaitForAsyncUtils.waitForFxEvents();
     }
 

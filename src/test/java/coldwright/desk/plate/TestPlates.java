@@ -33,7 +33,7 @@ import java.util.concurrent.TimeUnit;
 
 /** Plates in a window of their own, without a bench. */
 final class TestPlates {
-    private static final int PATIENCE_S = 20;
+    private static final int PATIENCE_S = 60;
 
     final ObservableList<Drawn> drawn = FXCollections.observableArrayList();
     final Pins pins = new Pins();

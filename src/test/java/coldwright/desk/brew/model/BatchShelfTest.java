@@ -41,7 +41,7 @@ class BatchShelfTest {
 
     private BrewModel opened() throws Exception {
         BrewModel brew = new BrewModel(Runnable::run, Runnable::run);
-        brew.keepOn(shelf(true)).get(10, TimeUnit.SECONDS);
+        brew.keepOn(shelf(true)).get(60, TimeUnit.SECONDS);
         return brew;
     }
 
@@ -82,7 +82,7 @@ class BatchShelfTest {
         Files.writeString(folder.resolve("batch-1.batch"), "nonsense");
         BrewModel brew = new BrewModel(Runnable::run, Runnable::run);
         BatchShelf shelf = shelf(false);
-        brew.keepOn(shelf).get(10, TimeUnit.SECONDS);
+        brew.keepOn(shelf).get(60, TimeUnit.SECONDS);
         brew.begin("x");
         shelf.close();
 
@@ -96,7 +96,7 @@ class BatchShelfTest {
         brew.begin("b");
         brew.shelf().get().orElseThrow().close();
         brew.close(first);
-        background.submit(() -> {}).get(10, TimeUnit.SECONDS);
+        background.submit(() -> {}).get(60, TimeUnit.SECONDS);
 
         assertEquals(1, opened().batches().size());
         assertTrue(Files.exists(folder.resolve("batch-1.batch.away")));
@@ -112,7 +112,7 @@ class BatchShelfTest {
         BrewModel brew = opened();
         BatchShelf shelf = brew.shelf().get().orElseThrow();
 
-        shelf.open(mine, brew).get(10, TimeUnit.SECONDS);
+        shelf.open(mine, brew).get(60, TimeUnit.SECONDS);
 
         assertEquals(List.of(mine.toAbsolutePath()), shelf.recent());
         assertEquals(text, Files.readString(mine), "the cook's own file stays as it is");
