@@ -3,17 +3,31 @@ package coldwright.batch;
 import coldwright.science.balance.Balance;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Choice;
+import coldwright.science.balance.SuggestionLimits;
 import coldwright.science.balance.Target;
+import coldwright.science.balance.Trait;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /** The balance that a batch file asks for. */
 public final class BatchBalance {
+    /** The precision of a balance, as a share of the total. */
+    private static final double SOLVED = 1e-6;
+
     private BatchBalance() {}
 
     /**
      * Finds the amounts.
      *
      * <p>The total is the file's; without one, the sum of its grams; without these, 1000 g. A row
-     * whose mass is {@code fixed} stays as it is; its {@code grams} alone are only a start.
+     * whose mass is {@code fixed} stays as it is; its {@code grams} alone are only a start. Salt is
+     * used up to {@link SuggestionLimits#MOST_SALT_PERCENT}, or as much as is asked for.
      *
      * @param batch a batch with targets
      * @return the amounts nearest to its targets
@@ -36,9 +50,65 @@ public final class BatchBalance {
             for (Target target : batch.targets()) {
                 balance = balance.aiming(target.value(), target.trait());
             }
-            return balance.solve();
+            return within(askedPercent(batch), balance);
         } catch (IllegalArgumentException e) {
             throw new BatchFault(batch.file(), 0, e.getMessage());
         }
+    }
+
+    /** Most salt that may be used, % by mass: the limit of taste, or a target for salt. */
+    private static double askedPercent(BatchFile batch) {
+        return batch.targets().stream()
+                .filter(target -> target.trait() == Trait.SALT)
+                .mapToDouble(Target::value)
+                .reduce(SuggestionLimits.MOST_SALT_PERCENT, Math::max);
+    }
+
+    /** Solves it with less and less of what is saltiest, until the whole is not too salty. */
+    private static Balanced within(double mostPercent, Balance start) {
+        Balance balance = start;
+        Balanced found = balance.solve();
+        double overG = saltsG(found.mix()) - mostPercent / 100 * balance.totalG();
+        while (overG > SOLVED * balance.totalG()) {
+            Optional<Choice> salty = saltiest(found.mix(), balance, mostPercent / 100);
+            if (salty.isEmpty()) {
+                return found;
+            }
+            Choice was = salty.get();
+            double usedG = found.mix().massG(was.ingredient());
+            double lessG = overG / shareOfSalts(was.ingredient());
+            Choice is =
+                    new Choice(
+                            was.ingredient(), was.leastG(), Math.max(was.leastG(), usedG - lessG));
+            List<Choice> choices = new ArrayList<>(balance.choices());
+            choices.set(choices.indexOf(was), is);
+            Balance less = new Balance(balance.totalG(), choices, balance.targets());
+            if (less.choices().stream().mapToDouble(Choice::mostG).sum() < balance.totalG()) {
+                return found;
+            }
+            balance = less;
+            found = balance.solve();
+            overG = saltsG(found.mix()) - mostPercent / 100 * balance.totalG();
+        }
+        return found;
+    }
+
+    /** What is saltiest and may be less; nothing where the file's bounds keep it all. */
+    private static Optional<Choice> saltiest(Mix mix, Balance balance, double most) {
+        return balance.choices().stream()
+                .filter(one -> shareOfSalts(one.ingredient()) > most)
+                .filter(
+                        one ->
+                                mix.massG(one.ingredient())
+                                        > one.leastG() + SOLVED * balance.totalG())
+                .max(Comparator.comparingDouble(one -> shareOfSalts(one.ingredient())));
+    }
+
+    private static double shareOfSalts(Ingredient one) {
+        return SuggestionLimits.saltsPercent(Mix.of(Amount.grams(100, one))) / 100;
+    }
+
+    private static double saltsG(Mix mix) {
+        return SuggestionLimits.saltsPercent(mix) / 100 * mix.massG();
     }
 }

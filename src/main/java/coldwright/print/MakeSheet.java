@@ -98,7 +98,8 @@ public final class MakeSheet {
         list("ul", "boxes", MakeNeeds.tools(all));
         html.append("</section>\n</div>\n<section class=\"cautions\">\n<h2>Cautions</h2>\n");
         list("ul", "warned", MakeCautions.of(all));
-        html.append("<p><b>Allergens:</b> %s</p>\n".formatted(allergens()));
+        String allergens = Written.sentence(Declarations.allergenSentence(all.mix()));
+        html.append("<p><b>Allergens:</b> %s</p>\n".formatted(Markup.line(allergens)));
         html.append("</section>\n");
         return look.page(title, paper, html.toString());
     }
@@ -141,15 +142,6 @@ public final class MakeSheet {
             html.append(
                     "<p class=\"fine\">Level spoons and cups of the United States, within 4 %; a scale is surer.</p>\n");
         }
-    }
-
-    private String allergens() {
-        String own = Nature.names(MakeSteps.used(all.mix()), Nature::isOwn);
-        String sentence = Written.sentence(Declarations.allergenSentence(all.mix()));
-        return Markup.line(
-                own.isEmpty()
-                        ? sentence
-                        : sentence + " What is in %s is not known here.".formatted(own));
     }
 
     private void list(String tag, String look, List<String> lines) {

@@ -70,10 +70,6 @@ final class Nature {
         return BROWNED.matcher(words.toLowerCase(Locale.ROOT)).find();
     }
 
-    static boolean isOwn(Ingredient one) {
-        return one.source().equals("own");
-    }
-
     private static double percent(Ingredient one, Component.Kind kind) {
         double percent = 0;
         for (Component component : Component.values()) {

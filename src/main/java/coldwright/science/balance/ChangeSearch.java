@@ -87,7 +87,7 @@ final class ChangeSearch {
 
     private void keep(List<Change> more) {
         Mix after = applied(more);
-        if (!start.wish().grantedBy(after)) {
+        if (!start.wish().grantedBy(after) || !SuggestionLimits.allow(start.before(), after)) {
             return;
         }
         List<Change> changes = new ArrayList<>(start.changes());

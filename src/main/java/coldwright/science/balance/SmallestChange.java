@@ -16,7 +16,8 @@ import java.util.Set;
  * of another at the same weight, ranked by the grams moved.
  *
  * <p>Each amount is found at the near edge of the wish, so a mend changes no more than it must.
- * What grants the wish only with more than half the batch's weight is left out.
+ * What grants the wish only with more than half the batch's weight is left out, and so is what
+ * {@link SuggestionLimits} refuses: a new allergen, alcohol, much salt.
  */
 public final class SmallestChange {
     /** The most that one change may move, as a share of the batch's weight. */
@@ -68,6 +69,7 @@ public final class SmallestChange {
         Set<Ingredient> movable = new LinkedHashSet<>();
         rest.amounts().forEach(amount -> movable.add(amount.ingredient()));
         atHand.stream().filter(wish.unwanted().negate()).forEach(movable::add);
+        movable.removeIf(one -> !SuggestionLimits.mayAdd(mix, one));
 
         ChangeSearch search = new ChangeSearch(count, new Mend(wish, gone, mix, rest));
         double mostG = MOST_SHARE * mix.massG();

@@ -4,6 +4,7 @@ import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.Suspect.Side;
+import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.LactoseLimit;
@@ -31,12 +32,16 @@ final class Suspects {
 
     private final Situation situation;
     private final boolean sorbet;
+    private final boolean milk;
+    private final boolean egg;
 
     Suspects(Situation situation) {
         this.situation = situation;
         Mix mix = situation.mix();
         this.sorbet =
                 mix.milkSolidsNotFatPercent() + mix.fatPercent() < SORBET_BELOW_MILK_SOLIDS_PERCENT;
+        this.milk = mix.allergens().contains(Allergen.MILK);
+        this.egg = mix.allergens().contains(Allergen.EGG);
     }
 
     /**
@@ -157,7 +162,9 @@ final class Suspects {
                 Side.BELOW,
                 share,
                 sorbet ? List.of(Shelf.GLUCOSE_SYRUP_POWDER, Shelf.SUCROSE) : SOLIDS,
-                "boil the milk or juice down before mixing",
+                milk
+                        ? "boil the milk or juice down before mixing"
+                        : "boil some of its water away before mixing",
                 mix -> Bringers.of(mix, "water", Mix::waterPercent));
     }
 
@@ -175,7 +182,9 @@ final class Suspects {
                 Side.BELOW,
                 share,
                 GUM,
-                "cook a little starch or egg yolk into it (hold egg mixtures as your local food-safety rules say)",
+                egg
+                        ? "cook a little corn starch or egg yolk into it (hold egg mixtures as your local food-safety rules say)"
+                        : "cook a little corn starch into it",
                 mix -> "");
     }
 
@@ -211,7 +220,7 @@ final class Suspects {
                 Side.ABOVE,
                 0.5,
                 WATERY,
-                "thin it with milk or water",
+                milk ? "thin it with milk or water" : "thin it with water",
                 mix -> Bringers.of(mix, "solids", Mix::totalSolidsPercent));
     }
 
@@ -266,8 +275,18 @@ final class Suspects {
                 Side.BELOW,
                 share,
                 List.of(Shelf.SKIM_MILK_POWDER),
-                "add egg yolk, held as your local food-safety rules say",
+                holdsAir(),
                 mix -> Bringers.of(mix, "protein", Mix::proteinPercent));
+    }
+
+    /** Only from what the batch has: who leaves milk or egg out may have to. */
+    private String holdsAir() {
+        if (egg) {
+            return "add egg yolk, held as your local food-safety rules say";
+        }
+        return milk
+                ? "beat less air in"
+                : "beat less air in, because Coldwright suggests only what is in it already";
     }
 
     private Suspect muchAir(double share) {

@@ -11,7 +11,7 @@ public enum Allergen {
     PEANUTS("peanuts"),
     WHEAT("wheat"),
     /** Barley, rye, oats and their malts. */
-    GLUTEN_CEREALS("gluten cereals other than wheat"),
+    GLUTEN_CEREALS("gluten (barley, rye or oats)"),
     SOY("soy"),
     SESAME("sesame"),
     CELERY("celery"),

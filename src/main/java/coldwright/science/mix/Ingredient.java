@@ -12,7 +12,8 @@ import java.util.Set;
  * @param composition what 100 g of it is made of
  * @param densityKgPerL density of it as poured or heaped, kg/L; empty where a spoon or cup would
  *     not be honest
- * @param allergens what it must be declared for
+ * @param allergens what it usually must be declared for; empty if nothing is known, which doesn't
+ *     mean that there is none
  * @param source where its figures come from, such as {@code USDA SR24 01211}
  * @param inferred what was worked out or assumed, and how; empty if nothing was
  */

@@ -261,7 +261,7 @@ public final class Mix {
         return massG / 1000 / densityKgPerL();
     }
 
-    /** {@return the allergens of all its ingredients} */
+    /** {@return the allergens that its ingredients usually bring; labels may name more} */
     public Set<Allergen> allergens() {
         Set<Allergen> all = EnumSet.noneOf(Allergen.class);
         amounts.stream()

@@ -3,7 +3,10 @@ package coldwright.science.standards;
 import coldwright.science.Require;
 import coldwright.science.mix.AlcoholByVolume;
 import coldwright.science.mix.Allergen;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -11,15 +14,24 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a mix must be declared for: allergens and alcohol.
  *
- * <p>It knows only what stands in the ingredients: traces, shared tools and what a packet adds are
- * for the cook to find. United States: the nine major allergens (FALCPA 2004 and the FASTER Act
- * 2021). European Union: the fourteen of Regulation (EU) 1169/2011, Annex II.
+ * <p>It knows only what the shelf's ingredients usually bring: brands, traces, shared tools and own
+ * ingredients are for the cook to check. An empty list never means that there are none. United
+ * States: the nine major allergens (FALCPA 2004 and the FASTER Act 2021). European Union: the
+ * fourteen of Regulation (EU) 1169/2011, Annex II.
  */
 public final class Declarations {
+    private static final String CHECK =
+            "Check every label, your own ingredients and traces; " + LocalRules.REMINDER;
+
+    private static final String NOTHING_LISTED =
+            "Check every label and think of traces: Coldwright lists only what the shelf’s ingredients usually bring, and it has nothing listed for these; "
+                    + LocalRules.REMINDER;
+
     private static final Map<Allergen, String> UNITED_STATES = new EnumMap<>(Allergen.class);
     private static final Map<Allergen, String> EUROPEAN_UNION = new EnumMap<>(Allergen.class);
 
@@ -55,7 +67,7 @@ public final class Declarations {
      * Allergens of the list of the United States.
      *
      * @param mix the mix
-     * @return in the list's words
+     * @return those known from its ingredients, in the list's words; others may be in it
      */
     public static List<String> unitedStatesAllergens(Mix mix) {
         return words(mix.allergens(), UNITED_STATES);
@@ -65,24 +77,34 @@ public final class Declarations {
      * Allergens of the list of the European Union.
      *
      * @param mix the mix
-     * @return in the list's words
+     * @return those known from its ingredients, in the list's words; others may be in it
      */
     public static List<String> europeanUnionAllergens(Mix mix) {
         return words(mix.allergens(), EUROPEAN_UNION);
     }
 
     /**
-     * The allergens in a sentence.
+     * The allergens in words that never say there are none: only what is known, what is not, and
+     * that labels must be read.
      *
      * @param mix the mix
-     * @return both lists, what is not known, and the reminder
+     * @return what its ingredients usually bring, by the longer list; the names of ingredients that
+     *     are not on the shelf; the reminder
      */
     public static String allergenSentence(Mix mix) {
-        return "contains %s (European Union: %s); own ingredients and traces are for you to check; %s"
-                .formatted(
-                        spoken(unitedStatesAllergens(mix)),
-                        spoken(europeanUnionAllergens(mix)),
-                        LocalRules.REMINDER);
+        String known =
+                mix.allergens().stream().map(Allergen::words).collect(Collectors.joining(", "));
+        String own =
+                mix.amounts().stream()
+                        .filter(amount -> amount.massG() > 0)
+                        .map(Amount::ingredient)
+                        .filter(one -> !Shelf.all().contains(one))
+                        .map(Ingredient::name)
+                        .collect(Collectors.joining(", "));
+        String unknown = own.isEmpty() ? "" : "Not known: what is in %s. ".formatted(own);
+        return known.isEmpty()
+                ? unknown + NOTHING_LISTED
+                : "Known from its ingredients: %s. %s%s".formatted(known, unknown, CHECK);
     }
 
     /**
@@ -115,10 +137,6 @@ public final class Declarations {
                     }
                 });
         return List.copyOf(words);
-    }
-
-    private static String spoken(List<String> words) {
-        return words.isEmpty() ? "none of the listed allergens" : String.join(", ", words);
     }
 
     private static String twoDecimals(double value) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
@@ -151,11 +152,33 @@ class StandardsTest {
                 List.of("milk", "eggs", "cereals containing gluten"),
                 Declarations.europeanUnionAllergens(custard));
         assertEquals(
-                "contains milk, egg, wheat (European Union: milk, eggs, cereals containing gluten); own ingredients and traces are for you to check; check your local rules",
+                "Known from its ingredients: milk, egg, wheat, gluten (barley, rye or oats). Check every label, your own ingredients and traces; check your local rules",
                 Declarations.allergenSentence(custard));
+    }
+
+    @Test
+    void whereNoAllergenIsKnownTheReaderMustCheck() {
         assertEquals(
-                "contains none of the listed allergens (European Union: none of the listed allergens); own ingredients and traces are for you to check; check your local rules",
+                "Check every label and think of traces: Coldwright lists only what the shelf’s ingredients usually bring, and it has nothing listed for these; check your local rules",
                 Declarations.allergenSentence(sorbet));
+        Mix own =
+                Mix.of(
+                        grams(300, Shelf.OATS),
+                        grams(50, Ingredient.own("nut paste", Shelf.WATER.composition())),
+                        grams(50, Ingredient.own("syrup", Shelf.WATER.composition())));
+        assertEquals(
+                "Known from its ingredients: gluten (barley, rye or oats). Not known: what is in nut paste, syrup. Check every label, your own ingredients and traces; check your local rules",
+                Declarations.allergenSentence(own));
+    }
+
+    @Test
+    void noIngredientOfTheShelfIsDeclaredFreeOfAllergens() {
+        for (Ingredient one : Shelf.all()) {
+            String sentence = Declarations.allergenSentence(Mix.of(grams(100, one)));
+            assertTrue(sentence.contains("Check every label"), sentence);
+            assertFalse(
+                    sentence.matches("(?i).*\\b(contains|no|none|free|without)\\b.*"), sentence);
+        }
     }
 
     @Test

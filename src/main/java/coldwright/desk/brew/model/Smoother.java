@@ -9,6 +9,7 @@ import coldwright.batch.Stored;
 import coldwright.desk.say.Say;
 import coldwright.science.Band;
 import coldwright.science.balance.Change;
+import coldwright.science.balance.SuggestionLimits;
 import coldwright.science.crystal.Texture;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
@@ -27,6 +28,14 @@ final class Smoother {
 
     /** No more than this share of the batch is added. */
     private static final double MOST_SHARE = 0.15;
+
+    /** What ties up water. */
+    private static final List<Ingredient> TYING =
+            List.of(
+                    Shelf.SKIM_MILK_POWDER,
+                    Shelf.GLUCOSE_SYRUP_POWDER,
+                    Shelf.MALTODEXTRIN,
+                    Shelf.SUCROSE);
 
     private static final int HALVINGS = 6;
     private static final int MOST_OFFERS = 2;
@@ -125,8 +134,10 @@ final class Smoother {
     private static List<Way> ways(Recipe recipe, Reckoning now) {
         List<Way> ways = new ArrayList<>();
         Mix mix = now.mix();
-        for (Ingredient one : tying(mix)) {
-            least(recipe, one, MOST_SHARE * mix.massG()).ifPresent(ways::add);
+        for (Ingredient one : TYING) {
+            if (SuggestionLimits.mayAdd(mix, one)) {
+                least(recipe, one, MOST_SHARE * mix.massG()).ifPresent(ways::add);
+            }
         }
         for (Method moved : moved(now.batch().method())) {
             Recipe other = recipe.by(recipe.means().by(moved));
@@ -137,17 +148,6 @@ final class Smoother {
             tasted(steady).ifPresent(um -> ways.add(new Way(0, steady, um)));
         }
         return ways;
-    }
-
-    private static List<Ingredient> tying(Mix mix) {
-        List<Ingredient> all = new ArrayList<>();
-        if (mix.milkSolidsNotFatPercent() > 0) {
-            all.add(Shelf.SKIM_MILK_POWDER);
-        }
-        all.add(Shelf.GLUCOSE_SYRUP_POWDER);
-        all.add(Shelf.MALTODEXTRIN);
-        all.add(Shelf.SUCROSE);
-        return all;
     }
 
     private static List<Method> moved(Method method) {

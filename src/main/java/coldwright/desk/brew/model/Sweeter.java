@@ -5,6 +5,7 @@ import coldwright.science.balance.Balance;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Change;
 import coldwright.science.balance.Choice;
+import coldwright.science.balance.SuggestionLimits;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Amount;
@@ -40,7 +41,8 @@ final class Sweeter {
             Ingredient one = amount.ingredient();
             if (sugary(one) || one.equals(Shelf.WATER)) {
                 moved.add(one);
-                balance = balance.using(new Choice(one, 0, mix.massG()));
+                double mostG = freely(mix, one) ? mix.massG() : amount.massG();
+                balance = balance.using(new Choice(one, 0, mostG));
             } else {
                 balance = balance.using(Choice.fixed(amount.massG(), one));
             }
@@ -79,6 +81,12 @@ final class Sweeter {
                 wish,
                 "",
                 List.of(Wishes.offer(recipe, Written.sentence(words), recipe.changed(changes))));
+    }
+
+    /** Any amount of it may be suggested; what brings salt, such as a caramel, may only shrink. */
+    private static boolean freely(Mix mix, Ingredient one) {
+        return SuggestionLimits.mayAdd(mix, one)
+                && SuggestionLimits.saltsPercent(Mix.of(Amount.grams(100, one))) == 0;
     }
 
     private static boolean sugary(Ingredient one) {

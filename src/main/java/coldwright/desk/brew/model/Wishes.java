@@ -7,6 +7,7 @@ import coldwright.batch.Reckoning;
 import coldwright.desk.say.Say;
 import coldwright.science.balance.Mend;
 import coldwright.science.balance.SmallestChange;
+import coldwright.science.balance.SuggestionLimits;
 import coldwright.science.balance.Trait;
 import coldwright.science.balance.Wish;
 import coldwright.science.diagnosis.Situation;
@@ -16,7 +17,6 @@ import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 import coldwright.text.Written;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -40,17 +40,17 @@ public enum Wishes {
     private static final int OFFERS = 3;
     private static final double LESS = 0.85;
 
-    /** What a kitchen has, for batches with milk and without. */
-    private static final List<Ingredient> PLAIN =
+    /** What a kitchen has; what a batch may not get is left out in the search. */
+    private static final List<Ingredient> AT_HAND =
             List.of(
                     Shelf.WATER,
                     Shelf.SUCROSE,
                     Shelf.GLUCOSE,
                     Shelf.GLUCOSE_SYRUP_POWDER,
-                    Shelf.MALTODEXTRIN);
-
-    private static final List<Ingredient> DAIRY =
-            List.of(Shelf.WHOLE_MILK, Shelf.SKIM_MILK_POWDER, Shelf.HEAVY_CREAM);
+                    Shelf.MALTODEXTRIN,
+                    Shelf.WHOLE_MILK,
+                    Shelf.SKIM_MILK_POWDER,
+                    Shelf.HEAVY_CREAM);
 
     /**
      * Whether it makes sense of a batch.
@@ -125,7 +125,7 @@ public enum Wishes {
                             Wish.within(words, Trait.TOTAL_FAT, 0, LESS * mix.fatPercent());
                     case READY, SMOOTH, LESS_SWEET -> throw new AssertionError(this);
                 };
-        List<Mend> mends = SmallestChange.smallest(OFFERS, mix, wish, atHand(mix));
+        List<Mend> mends = SmallestChange.smallest(OFFERS, mix, wish, AT_HAND);
         if (mends.isEmpty()) {
             return new Answer(
                     words,
@@ -135,22 +135,14 @@ public enum Wishes {
                             Written.decimals(1, wish.trait().of(mix)),
                             Written.decimals(1, wish.least()),
                             Written.decimals(1, wish.most()),
-                            wish.trait().unit()),
+                            wish.trait().unit(),
+                            Written.decimals(1, SuggestionLimits.MOST_SALT_PERCENT)),
                     List.of());
         }
         if (mends.get(0).changes().isEmpty()) {
             return new Answer(words, Say.of("batch.wish.already"), List.of());
         }
         return new Answer(words, "", mends.stream().map(mend -> offer(recipe, mend)).toList());
-    }
-
-    /** What may be added: milk only to a batch that has some. */
-    static List<Ingredient> atHand(Mix mix) {
-        List<Ingredient> all = new ArrayList<>(PLAIN);
-        if (mix.milkSolidsNotFatPercent() > 0) {
-            all.addAll(DAIRY);
-        }
-        return all;
     }
 
     /** A mend as an offer, with all that it changes besides. */

@@ -1,0 +1,185 @@
+package coldwright.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.print.MakeSheet;
+import coldwright.print.Paper;
+import coldwright.science.balance.Balanced;
+import coldwright.science.balance.Mend;
+import coldwright.science.diagnosis.Cause;
+import coldwright.science.diagnosis.Diagnosis;
+import coldwright.science.diagnosis.Symptom;
+import coldwright.science.mix.Mix;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import java.util.List;
+
+/** Recipes whose advice must keep to what they are: no milk, no egg, no salt to soften. */
+class SuggestedDietTest {
+    /** Of the mass, %; the limit is written out here so that nobody moves it unseen. */
+    private static final double MOST_SALT_PERCENT = 0.5;
+
+    private static final double ROUNDING = 1e-4;
+
+    private enum Recipe {
+        OAT_AND_COCONUT(
+                "name: Oat and coconut\nmethod: tub\n",
+                "oat drink,500\ncanned coconut milk,300\nsucrose,110\nglucose,20\nsalt,2\n"),
+        SORBET(
+                "name: Blood-orange sorbet\nmethod: bag\n",
+                "blood orange juice,600\nwater,200\nsucrose,60\nsalt,0.5\n"),
+        CUSTARD(
+                "name: Custard\nmethod: churn\n",
+                "whole milk,500\nheavy cream,200\negg yolk,80\nsucrose,60\nsalt,0.5\n"),
+        MILK_ONLY(
+                "name: Thin milk ice\nmethod: tub\nair: 60 %\n",
+                "whole milk,500\nwater,300\nsucrose,60\nvanilla extract,4\n"),
+        UNKNOWN_PASTE(
+                "name: Malt paste\nmethod: tub\nown: malt paste = water 30, sucrose 50\n",
+                "water,500\nmalt paste,150\nsucrose,50\n");
+
+        private final String text;
+
+        Recipe(String head, String rows) {
+            text = head + "\ningredient,grams\n" + rows;
+        }
+
+        Reckoning reckoned() throws BatchFault {
+            return Reckoning.of(BatchReader.read(name(), text));
+        }
+    }
+
+    private static List<Cause> causes(Reckoning all) {
+        return List.of(Symptom.values()).stream()
+                .flatMap(symptom -> Diagnosis.of(all.situation(), symptom).stream())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Recipe.class)
+    void noFixBringsAnAllergenAlcoholOrTooMuchSalt(Recipe recipe) throws BatchFault {
+        Reckoning all = recipe.reckoned();
+        Mix was = all.mix();
+        int fixes = 0;
+        for (Cause cause : causes(all)) {
+            for (Mend mend : cause.mends()) {
+                Mix is = mend.after();
+                fixes++;
+                assertTrue(was.allergens().containsAll(is.allergens()), mend::toString);
+                assertTrue(is.saltPercent() <= MOST_SALT_PERCENT + ROUNDING, mend::toString);
+                assertTrue(
+                        is.alcoholPercent() * is.massG()
+                                <= was.alcoholPercent() * was.massG() + ROUNDING,
+                        mend::toString);
+            }
+        }
+        assertTrue(fixes > 0, "some fixes are left to check");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Recipe.class,
+            names = {"OAT_AND_COCONUT", "SORBET", "UNKNOWN_PASTE"})
+    void theWordsOfAdviceNameNoMilkOrEgg(Recipe recipe) throws BatchFault {
+        Reckoning all = recipe.reckoned();
+        for (Cause cause : causes(all)) {
+            String advice = cause.advice().replace("coconut milk", "");
+            assertFalse(advice.matches("(?s).*\\b(milk|cream|butter|egg|yolk)\\b.*"), advice);
+        }
+    }
+
+    @Test
+    void milkWithoutEggIsNotToldToTakeYolk() throws BatchFault {
+        for (Cause cause : causes(Recipe.MILK_ONLY.reckoned())) {
+            assertFalse(cause.advice().matches("(?s).*\\b(egg|yolk)\\b.*"), cause.advice());
+        }
+    }
+
+    @Test
+    void theMixWithoutMilkOrEggSaysThatNoneIsSuggested() throws BatchFault {
+        Reckoning all = Recipe.OAT_AND_COCONUT.reckoned();
+        assertTrue(
+                causes(all).stream()
+                        .anyMatch(
+                                cause ->
+                                        cause.advice()
+                                                .contains("suggests only what is in it already")),
+                () -> causes(all).toString());
+        assertTrue(
+                causes(all).stream().anyMatch(cause -> cause.advice().contains("locust bean gum")),
+                () -> causes(all).toString());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Recipe.class)
+    void nothingPrintedSaysThatAllergensAreAbsent(Recipe recipe) throws BatchFault {
+        Reckoning all = recipe.reckoned();
+        for (String printed :
+                List.of(
+                        ReckoningText.of(all),
+                        ReckoningTree.of(all).toString(),
+                        MakeSheet.html(all, Paper.A4))) {
+            String words = printed.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+            assertFalse(words.contains("none of the listed"), words);
+            assertFalse(
+                    words.matches("(?i).*\\b(no|none|without|free of) [a-z ]*allergen.*"), words);
+            assertTrue(words.contains("Check "), words);
+            assertTrue(words.contains("every label"), words);
+        }
+    }
+
+    @Test
+    void anOwnIngredientIsNamedAsUnknown() throws BatchFault {
+        String sentence = Recipe.UNKNOWN_PASTE.reckoned().declarations().get(0);
+        assertTrue(sentence.contains("Not known: what is in malt paste"), sentence);
+        String sheet = MakeSheet.html(Recipe.UNKNOWN_PASTE.reckoned(), Paper.A4);
+        assertEquals(2, sheet.split("what is in malt paste", -1).length, sheet);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", ",0,200", ",0,20"})
+    void aBalanceStaysBelowTheLimitOfSalt(String bounds) throws BatchFault {
+        String columns = bounds.isEmpty() ? "ingredient" : "ingredient,min,max";
+        String none = bounds.isEmpty() ? "" : ",,";
+        Balanced found =
+                BatchBalance.of(
+                        BatchReader.read(
+                                "b",
+                                """
+                                target: ice at -12 °C 66 %%, fat 8 %%
+                                total: 932 g
+
+                                %s
+                                whole milk%s
+                                heavy cream%s
+                                salted butter%s
+                                sucrose%s
+                                salt%s
+                                """
+                                        .formatted(
+                                                columns,
+                                                none,
+                                                none,
+                                                none,
+                                                bounds.isEmpty() ? "" : ",0,60",
+                                                bounds)));
+        assertTrue(found.mix().saltPercent() <= MOST_SALT_PERCENT + ROUNDING, found::toString);
+    }
+
+    @Test
+    void saltThatTheCookFixesOrAsksForStays() throws BatchFault {
+        String rows = "\nwater,,\nsucrose,,\nsalt,,%s\n";
+        String head = "target: sucrose 20 %%%s\ntotal: 1000 g\n\ningredient,grams,fixed";
+        Balanced fixed = BatchBalance.of(BatchReader.read("b", (head + rows).formatted("", "8")));
+        assertEquals(0.8 * 0.998, fixed.mix().saltPercent(), 1e-3);
+        Balanced asked =
+                BatchBalance.of(BatchReader.read("b", (head + rows).formatted(", salt 1 %", "")));
+        assertTrue(asked.met(), asked::toString);
+    }
+}
