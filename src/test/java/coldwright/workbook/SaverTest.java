@@ -49,7 +49,7 @@ class SaverTest {
 
     @Test
     void manyChangesAreWrittenOnceAndInTime() throws InterruptedException {
-        Saver saver = new Saver(workbook, background, messages::add);
+        Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {});
         List<LessonWork> states =
                 IntStream.range(0, 200).mapToObj(i -> Samples.state(i, 3)).toList();
         long begun = System.nanoTime();
@@ -66,7 +66,7 @@ class SaverTest {
 
     @Test
     void closingWritesWhatWaitsAtOnce() {
-        try (Saver saver = new Saver(workbook, background, messages::add)) {
+        try (Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {})) {
             saver.changed(Samples.state(5, 1));
         }
         assertEquals(Optional.of(Samples.state(5, 1).step("Toast")), kept());
@@ -74,7 +74,7 @@ class SaverTest {
 
     @Test
     void aChangeAfterCloseOrAfterTheThreadsEndIsStillKept() {
-        Saver saver = new Saver(workbook, background, messages::add);
+        Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {});
         background.shutdown();
         saver.changed(Samples.state(6, 1));
         assertEquals(Optional.of(Samples.state(6, 1).step("Toast")), kept());
@@ -87,7 +87,7 @@ class SaverTest {
     void whatFailsIsToldOnceAndTriedAgain() throws IOException {
         Path inTheWay =
                 Files.createDirectories(folder.resolve("lessons/01-toasted-oats.txt/something"));
-        Saver saver = new Saver(workbook, background, messages::add);
+        Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {});
         saver.changed(Samples.state(8, 1));
         saver.flush();
         saver.flush();
@@ -101,7 +101,7 @@ class SaverTest {
     @Test
     void aWindowThatDoesNotKeepDropsItsChangesAndSaysSoOnce() {
         try (Workbook second = Workbook.open(new DataFolder(folder))) {
-            Saver saver = new Saver(second, background, messages::add);
+            Saver saver = new Saver(second, background, messages::add, (given, saved) -> {});
             saver.changed(Samples.state(8, 1));
             saver.flush();
             saver.changed(Samples.state(9, 1));
@@ -117,7 +117,7 @@ class SaverTest {
     @Test
     void theTimeOfTheChangeIsKept() {
         LessonWork old = Samples.state(1, 1);
-        try (Saver saver = new Saver(workbook, background, messages::add)) {
+        try (Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {})) {
             saver.changed(old);
         }
         assertTrue(
