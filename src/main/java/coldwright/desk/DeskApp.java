@@ -120,8 +120,7 @@ public final class DeskApp extends Application {
                         Platform::runLater,
                         () -> new BenchRunner(work, () -> settings.preferences().get()),
                         words -> desk.tell(words));
-        batches =
-                new BatchShelf(workbook, keeping, Platform::runLater, desk::tell);
+        batches = new BatchShelf(workbook, keeping, Platform::runLater, desk::tell);
         new Following(desk, keeping, Platform::runLater);
         desk.brew().keepOn(batches);
         kept.messages().forEach(desk::tell);

@@ -182,8 +182,7 @@ final class Keeper implements Keeping, AutoCloseable {
 
     private void settle(LessonModel lesson, LessonWork given, LessonWork saved) {
         LessonWork now = Works.of(lesson, works.get(lesson));
-        LessonWork both =
-                WorkMerge.of(given, now, saved).value().withInSight(now.inSight());
+        LessonWork both = WorkMerge.of(given, now, saved).value().withInSight(now.inSight());
         bringingBack = true;
         try {
             Works.bringUpToDate(both, lesson);
@@ -308,7 +307,9 @@ final class Keeper implements Keeping, AutoCloseable {
                         window);
     }
 
-    /** The window is about to end: what it could not keep until now is kept if the other is gone. */
+    /**
+     * The window is about to end: what it could not keep until now is kept if the other is gone.
+     */
     void takeOverAtLast() {
         if (takes()) {
             works.replaceAll(Works::of);

@@ -20,8 +20,7 @@ import java.util.Optional;
  * the walk goes on, so that nothing is lost however it ends.
  */
 final class WalkWork {
-    private static final String COPIED =
-            "Another window changed “%s”. Its version is kept in %s.";
+    private static final String COPIED = "Another window changed “%s”. Its version is kept in %s.";
 
     private final Optional<Workbook> workbook;
     private final Screen screen;
@@ -43,8 +42,7 @@ final class WalkWork {
     /** What a workbook holds of a lesson. */
     static WalkWork in(Workbook workbook, Lesson lesson, LessonKey key, Screen screen) {
         workbook.notice().ifPresent(words -> tell(screen, words));
-        workbook.whenCopied(
-                copied -> tell(screen, COPIED.formatted(copied.what(), copied.copy())));
+        workbook.whenCopied(copied -> tell(screen, COPIED.formatted(copied.what(), copied.copy())));
         Loaded<Optional<LessonWork>> loaded = workbook.load(key, lesson);
         loaded.messages().forEach(words -> tell(screen, words));
         LessonWork work = loaded.value().orElseGet(() -> empty(lesson, key));

@@ -91,8 +91,7 @@ final class Forms {
      */
     record Work(LessonKey key, UnaryOperator<LessonWork> fit) implements Form<LessonWork> {
         static Work of(LessonKey key, Lesson lesson) {
-            return new Work(
-                    key, work -> work.fittedTo(lesson, ContentHash.of(lesson.text())));
+            return new Work(key, work -> work.fittedTo(lesson, ContentHash.of(lesson.text())));
         }
 
         @Override

@@ -2,6 +2,7 @@ package coldwright.workbook;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,7 +58,7 @@ public final class KeptFiles {
         MessageDigest digest = sha256();
         try (InputStream in = Files.newInputStream(file);
                 DigestOutputStream out =
-                        new DigestOutputStream(java.io.OutputStream.nullOutputStream(), digest)) {
+                        new DigestOutputStream(OutputStream.nullOutputStream(), digest)) {
             in.transferTo(out);
         }
         return HexFormat.of().formatHex(digest.digest());
@@ -115,8 +116,7 @@ public final class KeptFiles {
     }
 
     /** The same; nothing of the state with the mark {@code merged} is missing in the new text. */
-    synchronized void write(Path file, String text, String what, String merged)
-            throws IOException {
+    synchronized void write(Path file, String text, String what, String merged) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         String next = markOf(bytes);
         Files.createDirectories(file.getParent());

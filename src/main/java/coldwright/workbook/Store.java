@@ -48,8 +48,7 @@ final class Store {
      * @param text its text, if it has one
      * @param messages what is wrong with it
      */
-    record Content(
-            boolean missing, String mark, Optional<String> text, List<String> messages) {}
+    record Content(boolean missing, String mark, Optional<String> text, List<String> messages) {}
 
     Path fileOf(LessonKey key) {
         return folder.resolve(LESSONS).resolve(key.name() + ENDING);

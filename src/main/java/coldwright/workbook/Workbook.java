@@ -259,7 +259,11 @@ public final class Workbook implements AutoCloseable {
      */
     public synchronized Saved<Preferences> keep(Preferences preferences) {
         return keep(
-                settings, Forms.SETTINGS, preferences, fileName(store.settingsFile()), "the settings");
+                settings,
+                Forms.SETTINGS,
+                preferences,
+                fileName(store.settingsFile()),
+                "the settings");
     }
 
     /**

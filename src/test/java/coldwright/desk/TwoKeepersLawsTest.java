@@ -145,7 +145,8 @@ class TwoKeepersLawsTest {
         }
 
         private void look() throws IOException {
-            Map<String, String> files = windows.data().toFile().exists() ? windows.files() : Map.of();
+            Map<String, String> files =
+                    windows.data().toFile().exists() ? windows.files() : Map.of();
             String all = String.join("\n", files.values());
             for (String text : saved) {
                 assertTrue(

@@ -56,7 +56,9 @@ final class TwoWindows {
         Map<String, String> all = new TreeMap<>();
         try (Stream<Path> files = Files.walk(data())) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                all.put(data().relativize(file).toString().replace('\\', '/'), Files.readString(file));
+                all.put(
+                        data().relativize(file).toString().replace('\\', '/'),
+                        Files.readString(file));
             }
         }
         return all;

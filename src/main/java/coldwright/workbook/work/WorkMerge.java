@@ -39,14 +39,18 @@ public final class WorkMerge {
                     work.withStep(
                             merge.step(base.step(title), mine.step(title), theirs.step(title)));
         }
-        String seen =
-                mine.inSight().equals(base.inSight()) ? theirs.inSight() : mine.inSight();
+        String seen = mine.inSight().equals(base.inSight()) ? theirs.inSight() : mine.inSight();
         return new Merged<>(work.withInSight(seen), merge.way.clash());
     }
 
     private StepWork step(StepWork base, StepWork mine, StepWork theirs) {
         List<SnippetEdit> edits =
-                each(base, mine, theirs, step -> step.edits().stream().map(SnippetEdit::index), StepWork::edit);
+                each(
+                        base,
+                        mine,
+                        theirs,
+                        step -> step.edits().stream().map(SnippetEdit::index),
+                        StepWork::edit);
         List<Forecasted> answers =
                 each(
                         base,

@@ -195,9 +195,7 @@ class BatchShelfTest {
                     second.batches().stream().map(one -> one.story().get().number()).toList());
             assertEquals(1, told.size(), told::toString);
             assertTrue(
-                    told.get(0)
-                            .matches(
-                                    "Coffee, second window -> batch-1-\\d{8}-\\d{6}\\.batch"),
+                    told.get(0).matches("Coffee, second window -> batch-1-\\d{8}-\\d{6}\\.batch"),
                     told::toString);
         }
         String all = everything();
