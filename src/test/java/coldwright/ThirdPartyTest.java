@@ -48,7 +48,7 @@ class ThirdPartyTest {
     /** On the class path of the tests only. */
     private static final Pattern FOR_TESTS =
             Pattern.compile(
-                    "junit-.*|opentest4j|apiguardian-api|jqwik.*|archunit.*|slf4j-api|testfx-.*"
+                    "junit-.*|opentest4j|apiguardian-api|archunit.*|slf4j-api|testfx-.*"
                             + "|openjfx-monocle|org\\.osgi\\.core|hamcrest|assertj-core|jmh-.*"
                             + "|jopt-simple|commons-math3|surefire.*");
 

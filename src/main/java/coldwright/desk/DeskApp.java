@@ -120,13 +120,7 @@ public final class DeskApp extends Application {
                         Platform::runLater,
                         () -> new BenchRunner(work, () -> settings.preferences().get()),
                         words -> desk.tell(words));
-        batches =
-                new BatchShelf(
-                        DataFolder.usual().path().resolve("batches"),
-                        keeping,
-                        Platform::runLater,
-                        desk::tell,
-                        workbook::keeps);
+        batches = new BatchShelf(workbook, keeping, Platform::runLater, desk::tell);
         new Following(desk, keeping, Platform::runLater);
         desk.brew().keepOn(batches);
         kept.messages().forEach(desk::tell);
@@ -137,6 +131,8 @@ public final class DeskApp extends Application {
                         (value, was, is) ->
                                 settings.change(all -> all.withTypeSizePercent(is.intValue())));
         settings.preferences().addListener((value, was, is) -> set(was, is, stage));
+        keeper.follow(settings.preferences().get(), this::settle);
+        keeper.whenTakenOver(() -> batches.readAgain(desk.brew()));
         stage.getScene().setRoot(view(stage));
         if (desk.notice().get().isEmpty()) {
             toOpen().forEach(desk::announce);
@@ -178,6 +174,12 @@ public final class DeskApp extends Application {
         if (was.language() != is.language()) {
             stage.getScene().setRoot(view(stage));
         }
+    }
+
+    /** Another window has changed settings. */
+    private void settle(Preferences both) {
+        settings.change(all -> both);
+        desk.typeSize().set(both.typeSizePercent());
     }
 
     /** First the window, then its page, then the bench, then what drawing needs. */
@@ -286,6 +288,7 @@ public final class DeskApp extends Application {
     @Override
     public void stop() {
         if (batches != null) {
+            keeper.takeOverAtLast();
             batches.close();
             keeper.close();
             bench.close();

@@ -6,22 +6,30 @@ import coldwright.desk.model.Works;
 import coldwright.desk.say.Say;
 import coldwright.lesson.Lesson;
 import coldwright.text.Written;
+import coldwright.workbook.Copied;
 import coldwright.workbook.Loaded;
+import coldwright.workbook.Saved;
 import coldwright.workbook.Saver;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.PreferencesMerge;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.WorkMerge;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -29,13 +37,25 @@ import java.util.stream.Stream;
  * change. Used on the window's thread; reading and writing happen on another.
  */
 final class Keeper implements Keeping, AutoCloseable {
+    /** More sentences than these fill the page. */
+    private static final int MOST_COPIES_SAID = 3;
+
+    /** From a change that can't be kept to the next try, ms. */
+    private static final long BETWEEN_TRIES_MS = 1_000;
+
     private final Workbook workbook;
     private final ScheduledExecutorService background;
     private final Executor window;
     private final Consumer<String> tell;
     private final Saver saver;
     private final Map<LessonModel, LessonWork> works = new HashMap<>();
+    private final List<Runnable> whenTakenOver = new ArrayList<>();
+    private final List<Copied> copies = new ArrayList<>();
+    private Consumer<Preferences> settled = preferences -> {};
+    private Optional<Preferences> chosen = Optional.empty();
     private Agreements agreements;
+    private boolean bringingBack;
+    private boolean triesLater;
 
     /**
      * A keeper.
@@ -55,7 +75,13 @@ final class Keeper implements Keeping, AutoCloseable {
         this.background = background;
         this.window = window;
         this.tell = tell;
-        this.saver = new Saver(workbook, background, words -> window.execute(() -> say(words)));
+        this.saver =
+                new Saver(
+                        workbook,
+                        background,
+                        words -> window.execute(() -> say(words)),
+                        (given, saved) -> window.execute(() -> settle(given, saved)));
+        workbook.whenCopied(copied -> window.execute(() -> say(copied)));
         Loaded<Agreements> loaded = workbook.agreements();
         agreements = loaded.value();
         Stream.concat(workbook.notice().stream(), loaded.messages().stream())
@@ -66,16 +92,25 @@ final class Keeper implements Keeping, AutoCloseable {
         tell.accept(Written.sentence(words));
     }
 
+    /** Several copies of one change of hands are told together, so that none is missed. */
+    private void say(Copied copied) {
+        copies.add(copied);
+        say(
+                copies.stream()
+                        .skip(Math.max(0, copies.size() - MOST_COPIES_SAID))
+                        .map(one -> Say.of("keep.copied", one.what(), one.copy()))
+                        .collect(Collectors.joining(" ")));
+    }
+
     @Override
     public void opened(LessonModel lesson) {
         Lesson read = lesson.lesson();
         if (read.text().isEmpty()) {
             return;
         }
-        ContentHash hash = ContentHash.of(read.text());
         LessonKey key = lesson.key();
-        CompletableFuture.supplyAsync(() -> workbook.load(key), background)
-                .thenAcceptAsync(loaded -> took(lesson, loaded, key, hash), window)
+        CompletableFuture.supplyAsync(() -> workbook.load(key, read), background)
+                .thenAcceptAsync(loaded -> took(lesson, loaded), window)
                 .exceptionally(
                         trouble -> {
                             window.execute(() -> say(Say.of("keep.unread", trouble.getMessage())));
@@ -94,55 +129,87 @@ final class Keeper implements Keeping, AutoCloseable {
         LessonWork work = Works.of(former, before).fittedTo(read, ContentHash.of(read.text()));
         Works.restore(work, now);
         works.put(now, work);
+        background.execute(() -> workbook.fit(now.key(), read));
         now.whenChanged(() -> changed(now));
     }
 
-    private void took(
-            LessonModel lesson,
-            Loaded<Optional<LessonWork>> loaded,
-            LessonKey key,
-            ContentHash hash) {
-        Lesson read = lesson.lesson();
-        String name = key.name() + ".md";
-        LessonWork empty = LessonWork.empty(key, name, read.title(), hash);
-        LessonWork work = loaded.value().map(kept -> kept.fittedTo(read, hash)).orElse(empty);
+    private void took(LessonModel lesson, Loaded<Optional<LessonWork>> loaded) {
         loaded.messages().forEach(this::say);
+        LessonWork work = loaded.value().orElseGet(() -> empty(lesson));
         Works.restore(work, lesson);
-        works.put(lesson, work);
+        LessonWork shown = Works.of(lesson, work);
+        works.put(lesson, shown);
+        background.execute(() -> workbook.shows(shown));
         lesson.whenChanged(() -> changed(lesson));
     }
 
+    private static LessonWork empty(LessonModel lesson) {
+        Lesson read = lesson.lesson();
+        return LessonWork.empty(
+                lesson.key(),
+                lesson.key().name() + ".md",
+                read.title(),
+                ContentHash.of(read.text()));
+    }
+
     private void changed(LessonModel lesson) {
-        if (!works.containsKey(lesson)) {
+        if (!works.containsKey(lesson) || bringingBack) {
             return;
         }
         LessonWork work = Works.of(lesson, works.get(lesson));
         works.put(lesson, work);
         saver.changed(work);
+        if (!workbook.keeps() && !triesLater && !background.isShutdown()) {
+            triesLater = true;
+            background.schedule(
+                    () -> window.execute(this::tryAtLast), BETWEEN_TRIES_MS, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    /** Whoever types has the window before them, and no other event says that it is alone now. */
+    private void tryAtLast() {
+        triesLater = false;
+        tryAgain();
+    }
+
+    /** Another window's work was saved with what the page gave: what is untouched here shows it. */
+    private void settle(LessonWork given, LessonWork saved) {
+        works.keySet().stream()
+                .filter(lesson -> lesson.key().equals(given.key()))
+                .findFirst()
+                .ifPresent(lesson -> settle(lesson, given, saved));
+    }
+
+    private void settle(LessonModel lesson, LessonWork given, LessonWork saved) {
+        LessonWork now = Works.of(lesson, works.get(lesson));
+        LessonWork both = WorkMerge.of(given, now, saved).value().withInSight(now.inSight());
+        bringingBack = true;
+        try {
+            Works.bringUpToDate(both, lesson);
+        } finally {
+            bringingBack = false;
+        }
+        LessonWork shown = Works.of(lesson, both);
+        works.put(lesson, shown);
+        if (!shown.steps().equals(now.steps())) {
+            saver.changed(shown);
+            background.execute(() -> workbook.shows(shown));
+        }
     }
 
     /** The work on a lesson as it stands. */
     LessonWork workOn(LessonModel lesson) {
-        Lesson read = lesson.lesson();
-        LessonKey key = lesson.key();
-        LessonWork before =
-                works.getOrDefault(
-                        lesson,
-                        LessonWork.empty(
-                                key,
-                                key.name() + ".md",
-                                read.title(),
-                                ContentHash.of(read.text())));
-        return Works.of(lesson, before);
+        LessonWork before = works.get(lesson);
+        return Works.of(lesson, before == null ? empty(lesson) : before);
     }
 
     /** Tries once more to keep things, if another window kept them until now. */
     void tryAgain() {
         if (!workbook.keeps()) {
-            CompletableFuture.supplyAsync(workbook::tryAgain, background)
+            CompletableFuture.supplyAsync(this::takes, background)
                     .thenAcceptAsync(
-                            notice -> {
-                                if (notice.isEmpty()) {
+                            taken -> {
+                                if (taken) {
                                     takeOver();
                                 }
                             },
@@ -150,21 +217,61 @@ final class Keeper implements Keeping, AutoCloseable {
         }
     }
 
-    /** From now on this window keeps the workbook; what stands here counts. */
+    /** Whether this try, and none before it, made this window the one that keeps things. */
+    private boolean takes() {
+        return !workbook.keeps() && workbook.tryAgain().isEmpty();
+    }
+
+    /**
+     * From now on this window keeps the workbook. Saving every lesson, changed or not, brings it
+     * together with what the other window wrote.
+     */
     private void takeOver() {
-        works.forEach(
-                (lesson, work) ->
-                        CompletableFuture.runAsync(() -> workbook.load(work.key()), background)
-                                .thenRunAsync(() -> changed(lesson), window));
+        copies.clear();
         say(Say.of("keep.taken-over"));
+        works.replaceAll(Works::of);
+        works.values().forEach(saver::changed);
+        keepSettings();
+        keepAgreements();
+        whenTakenOver.forEach(Runnable::run);
+    }
+
+    /** Does something on the window's thread once another window's folder came to this one. */
+    void whenTakenOver(Runnable action) {
+        whenTakenOver.add(action);
+    }
+
+    /**
+     * Brings settings together with those of another window from now on.
+     *
+     * @param now what they are now
+     * @param whenSettled takes them, on the window's thread, with what another window has changed
+     */
+    void follow(Preferences now, Consumer<Preferences> whenSettled) {
+        chosen = Optional.of(now);
+        settled = whenSettled;
     }
 
     /** Keeps the preferences. */
     void keep(Preferences preferences) {
-        background.execute(
-                () ->
-                        workbook.save(preferences)
-                                .ifPresent(words -> window.execute(() -> say(words))));
+        chosen = Optional.of(preferences);
+        keepSettings();
+    }
+
+    private void keepSettings() {
+        chosen.ifPresent(
+                given ->
+                        CompletableFuture.supplyAsync(() -> workbook.keep(given), background)
+                                .thenAcceptAsync(saved -> settle(given, saved), window));
+    }
+
+    private void settle(Preferences given, Saved<Preferences> saved) {
+        saved.failure().ifPresent(this::say);
+        Preferences now = chosen.orElse(given);
+        Preferences both = PreferencesMerge.of(given, now, saved.value()).value();
+        if (!both.equals(now)) {
+            settled.accept(both);
+        }
     }
 
     @Override
@@ -175,9 +282,18 @@ final class Keeper implements Keeping, AutoCloseable {
     @Override
     public void agree(ContentHash hash, String name) {
         agreements = agreements.agree(hash, name);
-        Agreements now = agreements;
-        background.execute(
-                () -> workbook.save(now).ifPresent(words -> window.execute(() -> say(words))));
+        keepAgreements();
+    }
+
+    private void keepAgreements() {
+        Agreements given = agreements;
+        CompletableFuture.supplyAsync(() -> workbook.keep(given), background)
+                .thenAcceptAsync(
+                        saved -> {
+                            saved.failure().ifPresent(this::say);
+                            agreements = agreements.mergedWith(given, saved.value());
+                        },
+                        window);
     }
 
     /** Moves all that was kept into a folder of its own; says what came of it. */
@@ -191,8 +307,19 @@ final class Keeper implements Keeping, AutoCloseable {
                         window);
     }
 
+    /**
+     * The window is about to end: what it could not keep until now is kept if the other is gone.
+     */
+    void takeOverAtLast() {
+        if (takes()) {
+            works.replaceAll(Works::of);
+            works.values().forEach(saver::changed);
+        }
+    }
+
     @Override
     public void close() {
+        takeOverAtLast();
         saver.close();
         workbook.close();
     }

@@ -3,6 +3,7 @@ package coldwright.terminal;
 import coldwright.lesson.Lesson;
 import coldwright.text.Written;
 import coldwright.workbook.Loaded;
+import coldwright.workbook.Saved;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.Forecasted;
@@ -19,6 +20,8 @@ import java.util.Optional;
  * the walk goes on, so that nothing is lost however it ends.
  */
 final class WalkWork {
+    private static final String COPIED = "Another window changed “%s”. Its version is kept in %s.";
+
     private final Optional<Workbook> workbook;
     private final Screen screen;
     private LessonWork work;
@@ -39,12 +42,10 @@ final class WalkWork {
     /** What a workbook holds of a lesson. */
     static WalkWork in(Workbook workbook, Lesson lesson, LessonKey key, Screen screen) {
         workbook.notice().ifPresent(words -> tell(screen, words));
-        Loaded<Optional<LessonWork>> loaded = workbook.load(key);
+        workbook.whenCopied(copied -> tell(screen, COPIED.formatted(copied.what(), copied.copy())));
+        Loaded<Optional<LessonWork>> loaded = workbook.load(key, lesson);
         loaded.messages().forEach(words -> tell(screen, words));
-        LessonWork work =
-                loaded.value()
-                        .map(kept -> kept.fittedTo(lesson, ContentHash.of(lesson.text())))
-                        .orElseGet(() -> empty(lesson, key));
+        LessonWork work = loaded.value().orElseGet(() -> empty(lesson, key));
         return new WalkWork(Optional.of(workbook).filter(Workbook::keeps), screen, work);
     }
 
@@ -86,10 +87,17 @@ final class WalkWork {
 
     private void keep(LessonWork next) {
         work = next.changedAt(Instant.now());
-        Optional<String> failure = workbook.flatMap(book -> book.save(work));
+        Optional<Saved<LessonWork>> saved = workbook.map(book -> book.keep(work));
+        Optional<String> failure = saved.flatMap(Saved::failure);
         if (failure.isPresent() && !told) {
             told = true;
             tell(screen, failure.get());
         }
+        saved.filter(one -> one.failure().isEmpty())
+                .ifPresent(
+                        one -> {
+                            work = one.value();
+                            workbook.get().shows(work);
+                        });
     }
 }

@@ -4,7 +4,6 @@ import coldwright.text.WholeFile;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -14,8 +13,11 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.stream.Stream;
 
-/** Files that are written whole or not at all, and set aside rather than overwritten. */
-public final class AtomicFile {
+/**
+ * Files that are written whole or not at all, and set aside rather than overwritten. {@link
+ * KeptFiles} is the door to it.
+ */
+final class AtomicFile {
     /** No write takes this long; what is older was left by a program that was ended. */
     private static final Duration ABANDONED = Duration.ofMinutes(1);
 
@@ -24,14 +26,14 @@ public final class AtomicFile {
     private AtomicFile() {}
 
     /**
-     * Writes a file. Until the last moment its former content stands; then the new one does.
+     * Writes a file. Until the last moment it has its former content, then the new one.
      *
      * @param file which; its folder must be there
-     * @param text what it shall hold
-     * @throws IOException if it can't; then the former content stands
+     * @param content its new content
+     * @throws IOException if it can't; then it keeps its former content
      */
-    public static void write(Path file, String text) throws IOException {
-        WholeFile.writePrivate(file, text.getBytes(StandardCharsets.UTF_8));
+    static void write(Path file, byte[] content) throws IOException {
+        WholeFile.writePrivate(file, content);
         forceFolder(file.getParent());
     }
 
@@ -53,9 +55,32 @@ public final class AtomicFile {
      * @return where it is now
      * @throws IOException if it can't be moved
      */
-    public static Path setAside(Path file, LocalDateTime when) throws IOException {
+    static Path setAside(Path file, LocalDateTime when) throws IOException {
         Path to = free(file.resolveSibling(file.getFileName() + ".damaged-" + STAMP.format(when)));
         return Files.move(file, to);
+    }
+
+    /**
+     * Copies a file to {@code NAME-YYYYMMDD-HHMMSS.ENDING} in a folder; never over another.
+     *
+     * @param file which
+     * @param folder where to; made if it is missing
+     * @param when the date and time for its name
+     * @return the copy, which is on the disk
+     * @throws IOException if it can't be copied
+     */
+    static Path copy(Path file, Path folder, LocalDateTime when) throws IOException {
+        String name = file.getFileName().toString();
+        int dot = name.lastIndexOf('.') < 0 ? name.length() : name.lastIndexOf('.');
+        String stem = name.substring(0, dot) + "-" + STAMP.format(when);
+        String ending = name.substring(dot);
+        Files.createDirectories(folder);
+        Path to = folder.resolve(stem + ending);
+        for (int i = 2; Files.exists(to); i++) {
+            to = folder.resolve(stem + "-" + i + ending);
+        }
+        write(to, Files.readAllBytes(file));
+        return to;
     }
 
     /** A folder in another, {@code put-away-YYYYMMDD-HHMMSS}, that was not there before. */
@@ -63,7 +88,8 @@ public final class AtomicFile {
         return Files.createDirectory(free(in.resolve("put-away-" + STAMP.format(when))));
     }
 
-    private static Path free(Path wanted) {
+    /** The path itself, or one with a number behind it if it is taken. */
+    static Path free(Path wanted) {
         Path to = wanted;
         for (int i = 2; Files.exists(to); i++) {
             to = wanted.resolveSibling(wanted.getFileName() + "-" + i);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /**
@@ -29,6 +30,7 @@ public final class Saver implements AutoCloseable {
     private final Workbook workbook;
     private final ScheduledExecutorService background;
     private final Consumer<String> messages;
+    private final BiConsumer<LessonWork, LessonWork> merged;
     private final Object writing = new Object();
     private final Map<LessonKey, LessonWork> pending = new LinkedHashMap<>();
     private boolean scheduled;
@@ -42,12 +44,18 @@ public final class Saver implements AutoCloseable {
      * @param background where to write; one thread is enough, its end is its owner's business
      * @param messages takes a sentence for the user when something is not kept, on a thread that
      *     writes
+     * @param merged takes what was given and what was saved where that is more, because another
+     *     window had written too; on a thread that writes
      */
     public Saver(
-            Workbook workbook, ScheduledExecutorService background, Consumer<String> messages) {
+            Workbook workbook,
+            ScheduledExecutorService background,
+            Consumer<String> messages,
+            BiConsumer<LessonWork, LessonWork> merged) {
         this.workbook = workbook;
         this.background = background;
         this.messages = messages;
+        this.merged = merged;
     }
 
     /**
@@ -65,19 +73,6 @@ public final class Saver implements AutoCloseable {
             flush();
         } else {
             schedule(WAIT_MS);
-        }
-    }
-
-    /**
-     * Forgets a change that was not written yet. Call it before a lesson is loaded again.
-     *
-     * @param key the lesson
-     */
-    public void forget(LessonKey key) {
-        synchronized (writing) {
-            synchronized (pending) {
-                pending.remove(key);
-            }
         }
     }
 
@@ -118,14 +113,17 @@ public final class Saver implements AutoCloseable {
             }
             boolean kept = true;
             for (LessonWork work : now) {
-                Optional<String> failure = workbook.save(work);
-                if (failure.isPresent() && workbook.takes(work.key())) {
+                Saved<LessonWork> saved = workbook.keep(work);
+                if (saved.failure().isPresent() && workbook.keeps()) {
                     kept = false;
                     synchronized (pending) {
                         pending.putIfAbsent(work.key(), work);
                     }
                 }
-                tell(failure);
+                tell(saved.failure());
+                if (!saved.value().steps().equals(work.steps())) {
+                    merged.accept(work, saved.value());
+                }
             }
             return kept;
         }

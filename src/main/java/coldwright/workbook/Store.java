@@ -29,19 +29,26 @@ final class Store {
     private static final String PUT_AWAY = "put-away-";
 
     private final Path folder;
+    private final KeptFiles files;
 
     Store(Path folder) {
         this.folder = folder;
+        this.files = new KeptFiles(folder);
+    }
+
+    KeptFiles files() {
+        return files;
     }
 
     /**
      * A file as read.
      *
      * @param missing whether there is none
+     * @param mark its mark after {@link KeptFiles#mark}, from before it was read
      * @param text its text, if it has one
      * @param messages what is wrong with it
      */
-    record Content(boolean missing, Optional<String> text, List<String> messages) {}
+    record Content(boolean missing, String mark, Optional<String> text, List<String> messages) {}
 
     Path fileOf(LessonKey key) {
         return folder.resolve(LESSONS).resolve(key.name() + ENDING);
@@ -56,18 +63,28 @@ final class Store {
     }
 
     void sweep() {
-        AtomicFile.sweep(folder);
-        if (Files.isDirectory(folder.resolve(LESSONS))) {
-            AtomicFile.sweep(folder.resolve(LESSONS));
-        }
+        Stream.of("", LESSONS, KeptFiles.COPIES)
+                .map(folder::resolve)
+                .filter(Files::isDirectory)
+                .forEach(AtomicFile::sweep);
     }
 
     Content read(Path file) {
         if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return new Content(true, Optional.empty(), List.of());
+            return new Content(true, "", Optional.empty(), List.of());
         }
+        String mark = markOf(file);
         TextFile read = TextFile.read(file, MOST_BYTES);
-        return new Content(false, read.text(), told(file, read.faults()));
+        return new Content(false, mark, read.text(), told(file, read.faults()));
+    }
+
+    /** What can't be read has no mark, so it counts as not seen. */
+    private String markOf(Path file) {
+        try {
+            return files.mark(file);
+        } catch (IOException e) {
+            return "";
+        }
     }
 
     /** Faults as messages: file, line, sentence. */
@@ -88,7 +105,7 @@ final class Store {
     /** Sets a damaged file aside and says so; gives what went wrong. */
     Optional<String> setAside(Path file, List<String> messages) {
         try {
-            Path to = AtomicFile.setAside(file, LocalDateTime.now());
+            Path to = files.setAside(file);
             messages.add(
                     "%s was damaged and lies as it was in %s"
                             .formatted(file.getFileName(), to.toAbsolutePath()));
@@ -101,15 +118,24 @@ final class Store {
         }
     }
 
-    Optional<String> write(Path file, String what, String text) {
+    /**
+     * Writes a file through the door.
+     *
+     * @param file which
+     * @param about what it is about
+     * @param what what can't be kept, for the sentence if so
+     * @param text its new text
+     * @param merged the mark of a state of which nothing is missing in the text
+     * @return why it was not written, one sentence
+     */
+    Optional<String> write(Path file, String about, String what, String text, String merged) {
         if (text.length() > MOST_CHARACTERS) {
             return Optional.of(
                     "%s can't be kept, for it has %,d characters; it may have %,d: what was kept before still stands"
                             .formatted(what, text.length(), MOST_CHARACTERS));
         }
         try {
-            Files.createDirectories(file.getParent());
-            AtomicFile.write(file, text);
+            files.write(file, text, about, merged);
             return Optional.empty();
         } catch (IOException e) {
             return Optional.of(
@@ -126,6 +152,7 @@ final class Store {
                 }
                 Files.move(one, to.get().resolve(one.getFileName()));
             }
+            files.forgetAll();
             return new PutAway(to, Optional.empty());
         } catch (IOException e) {
             return new PutAway(to, Optional.of(sentence("the workbook can't be put away", e)));

@@ -1,20 +1,20 @@
 package coldwright.workbook;
 
+import coldwright.lesson.Lesson;
 import coldwright.workbook.entry.Parsed;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
-import coldwright.workbook.settings.PreferencesText;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
-import coldwright.workbook.work.WorkText;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * The folder with all that the program keeps for a user. One window at a time keeps it; another may
@@ -38,13 +38,23 @@ public final class Workbook implements AutoCloseable {
 
     private final DataFolder folder;
     private final Store store;
-    private final Set<LessonKey> stale = new HashSet<>();
-    private Optional<FolderLock> lock = Optional.empty();
-    private Optional<String> notice = Optional.empty();
+    private final Map<LessonKey, SharedFile<LessonWork>> works = new HashMap<>();
+    private final Map<LessonKey, Forms.Work> forms = new HashMap<>();
+    private SharedFile<Preferences> settings;
+    private SharedFile<Agreements> agreed;
+    private volatile Optional<FolderLock> lock = Optional.empty();
+    private volatile Optional<String> notice = Optional.empty();
 
     private Workbook(DataFolder folder) {
         this.folder = folder;
         this.store = new Store(folder.path());
+        forget();
+    }
+
+    private void forget() {
+        works.clear();
+        settings = new SharedFile<>(store, store.settingsFile());
+        agreed = new SharedFile<>(store, store.agreedFile());
     }
 
     /**
@@ -60,9 +70,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Tries again to keep the workbook, unless it does already. If that turns out well, load again
-     * whatever was loaded before: the other window may have changed it. Until then, saving it is
-     * refused.
+     * Tries again to keep the workbook, unless it does already. If it does now, save whatever was
+     * loaded before, changed or not: that gives it back together with what the other window wrote.
      *
      * @return as {@link #notice} from now on
      */
@@ -90,7 +99,7 @@ public final class Workbook implements AutoCloseable {
      *
      * @return one sentence for the user; empty if what is saved is kept
      */
-    public synchronized Optional<String> notice() {
+    public Optional<String> notice() {
         return notice;
     }
 
@@ -99,13 +108,27 @@ public final class Workbook implements AutoCloseable {
      *
      * @return true if so
      */
-    public synchronized boolean keeps() {
+    public boolean keeps() {
         return lock.isPresent();
     }
 
-    /** Whether a save of this lesson may be tried; false if it must be loaded again first. */
-    synchronized boolean takes(LessonKey key) {
-        return keeps() && !stale.contains(key);
+    /**
+     * Calls a listener whenever a file is written over that another window had changed, so that a
+     * copy of it was made. It is called on the thread that writes.
+     *
+     * @param listener takes what was copied
+     */
+    public void whenCopied(Consumer<Copied> listener) {
+        store.files().whenCopied(listener);
+    }
+
+    /**
+     * The door to the folder's other files, such as batches.
+     *
+     * @return writes no file without keeping what another window wrote there
+     */
+    public KeptFiles files() {
+        return store.files();
     }
 
     /**
@@ -118,62 +141,104 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Loads the work in a lesson. A damaged file is set aside beside its place, what is usable of
-     * it is given, and a message says so.
+     * Loads the work in a lesson as it was kept, whatever the lesson is today.
      *
      * @param key what it is filed under
-     * @return the work; empty if there is none
+     * @return as {@link #load(LessonKey, Lesson)}
      */
     public synchronized Loaded<Optional<LessonWork>> load(LessonKey key) {
+        return load(new Forms.Work(key, work -> work));
+    }
+
+    /**
+     * Loads the work in a lesson, fitted to its text of today. A damaged file is set aside beside
+     * its place, what is usable of it is given, and a message says so.
+     *
+     * @param key what it is filed under
+     * @param lesson the lesson as it is today
+     * @return the work; empty if there is none
+     */
+    public synchronized Loaded<Optional<LessonWork>> load(LessonKey key, Lesson lesson) {
+        return load(Forms.Work.of(key, lesson));
+    }
+
+    private Loaded<Optional<LessonWork>> load(Forms.Work form) {
+        LessonKey key = form.key();
         Path file = store.fileOf(key);
         Store.Content content = store.read(file);
-        if (content.missing()) {
-            markRead(key, keeps());
-            return new Loaded<>(Optional.empty(), List.of());
-        }
         List<String> messages = new ArrayList<>(content.messages());
-        Optional<LessonWork> work = Optional.empty();
-        if (content.text().isPresent()) {
-            Parsed<Optional<LessonWork>> parsed = WorkText.read(key, content.text().get());
-            work = parsed.value();
-            messages.addAll(store.told(file, parsed.faults()));
-        }
-        markRead(key, keeps());
-        if (!messages.isEmpty() && keeps()) {
-            Optional<String> failure = store.setAside(file, messages);
-            markRead(key, failure.isEmpty());
-            if (failure.isEmpty()) {
-                work.flatMap(this::save).ifPresent(messages::add);
-            }
+        Optional<Parsed<Optional<LessonWork>>> parsed = content.text().map(form::read);
+        parsed.ifPresent(one -> messages.addAll(store.told(file, one.faults())));
+        Optional<LessonWork> work = parsed.flatMap(Parsed::value).map(form.fit());
+        forms.put(key, form);
+        SharedFile<LessonWork> shared = new SharedFile<>(store, file);
+        works.put(key, shared);
+        if (messages.isEmpty()) {
+            store.files().saw(file, content.mark());
+            shared.shows(work);
+        } else if (keeps() && store.setAside(file, messages).isEmpty()) {
+            work.flatMap(this::save).ifPresent(messages::add);
         }
         return new Loaded<>(work, messages);
     }
 
-    private void markRead(LessonKey key, boolean mayBeReplaced) {
-        if (mayBeReplaced) {
-            stale.remove(key);
-        } else {
-            stale.add(key);
-        }
+    /**
+     * A lesson's text has changed: from now on its work is fitted to the new one.
+     *
+     * @param key what the work is filed under
+     * @param lesson the lesson as it is today
+     */
+    public synchronized void fit(LessonKey key, Lesson lesson) {
+        forms.put(key, Forms.Work.of(key, lesson));
     }
 
     /**
-     * Saves the work in a lesson. At every moment the file holds what was saved before or what is
-     * saved now, whole.
+     * Says what the page shows where that is not what was saved last, because it was loaded, or was
+     * brought together with what another window wrote. What differs from it at the next save is a
+     * change made here.
+     *
+     * @param work the work that the page shows
+     */
+    public synchronized void shows(LessonWork work) {
+        shared(work.key()).given(work);
+    }
+
+    private SharedFile<LessonWork> shared(LessonKey key) {
+        return works.computeIfAbsent(key, one -> new SharedFile<>(store, store.fileOf(one)));
+    }
+
+    /**
+     * Saves the work in a lesson, together with what another window has written since this one last
+     * loaded or saved it. Where both changed the same snippet or answer, this window's is saved and
+     * the other's file is copied first. At every moment the file is the former one or the new one,
+     * whole.
      *
      * @param work the work
-     * @return why it was not kept, one sentence; empty if it lies on the disk
+     * @return what the file holds now
      */
-    public synchronized Optional<String> save(LessonWork work) {
-        if (stale.contains(work.key()) && keeps()) {
-            return Optional.of(
-                    "the work in \"%s\" was changed elsewhere or is damaged; open the lesson again before you change it here"
-                            .formatted(work.title()));
-        }
-        return write(
-                store.fileOf(work.key()),
-                "the work in \"" + work.title() + "\"",
-                WorkText.write(work));
+    public synchronized Saved<LessonWork> keep(LessonWork work) {
+        LessonKey key = work.key();
+        return keep(
+                shared(key),
+                forms.getOrDefault(key, new Forms.Work(key, one -> one)),
+                work,
+                work.title(),
+                "the work in \"" + work.title() + "\"");
+    }
+
+    /**
+     * Saves the work in a lesson as {@link #keep(LessonWork)} does.
+     *
+     * @param work the work
+     * @return why it was not kept, one sentence; empty if it is on the disk
+     */
+    public Optional<String> save(LessonWork work) {
+        return keep(work).failure();
+    }
+
+    private <T> Saved<T> keep(
+            SharedFile<T> file, Form<T> form, T value, String about, String what) {
+        return keeps() ? file.save(value, form, about, what) : new Saved<>(value, notice);
     }
 
     /**
@@ -182,20 +247,33 @@ public final class Workbook implements AutoCloseable {
      * @return the settings, the usual ones where none are kept
      */
     public synchronized Loaded<Preferences> preferences() {
-        Path file = store.settingsFile();
-        Store.Content content = readOrSetAside(file);
-        Parsed<Preferences> parsed = PreferencesText.read(content.text().orElse(""));
-        return new Loaded<>(parsed.value(), all(content, store.told(file, parsed.faults())));
+        return load(settings, store.settingsFile(), Forms.SETTINGS, Preferences.usual());
     }
 
     /**
-     * Saves the settings.
+     * Saves the settings, together with the keys that another window has changed since this one
+     * last loaded or saved them.
+     *
+     * @param preferences the settings
+     * @return what the file holds now
+     */
+    public synchronized Saved<Preferences> keep(Preferences preferences) {
+        return keep(
+                settings,
+                Forms.SETTINGS,
+                preferences,
+                fileName(store.settingsFile()),
+                "the settings");
+    }
+
+    /**
+     * Saves the settings as {@link #keep(Preferences)} does.
      *
      * @param preferences the settings
      * @return why they were not kept, one sentence; empty if they were
      */
-    public synchronized Optional<String> save(Preferences preferences) {
-        return write(store.settingsFile(), "the settings", PreferencesText.write(preferences));
+    public Optional<String> save(Preferences preferences) {
+        return keep(preferences).failure();
     }
 
     /**
@@ -204,20 +282,48 @@ public final class Workbook implements AutoCloseable {
      * @return the lessons that may run
      */
     public synchronized Loaded<Agreements> agreements() {
-        Path file = store.agreedFile();
-        Store.Content content = readOrSetAside(file);
-        Parsed<Agreements> parsed = Agreements.read(content.text().orElse(""));
-        return new Loaded<>(parsed.value(), all(content, store.told(file, parsed.faults())));
+        return load(agreed, store.agreedFile(), Forms.AGREED, Agreements.none());
     }
 
     /**
-     * Saves the agreements.
+     * Saves the agreements, together with those that another window has added.
+     *
+     * @param agreements the lessons that may run
+     * @return what the file holds now
+     */
+    public synchronized Saved<Agreements> keep(Agreements agreements) {
+        return keep(
+                agreed, Forms.AGREED, agreements, fileName(store.agreedFile()), "the agreement");
+    }
+
+    /**
+     * Saves the agreements as {@link #keep(Agreements)} does.
      *
      * @param agreements the lessons that may run
      * @return why they were not kept, one sentence; empty if they were
      */
-    public synchronized Optional<String> save(Agreements agreements) {
-        return write(store.agreedFile(), "the agreement", agreements.text());
+    public Optional<String> save(Agreements agreements) {
+        return keep(agreements).failure();
+    }
+
+    private static String fileName(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+
+    private <T> Loaded<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
+        Store.Content content = store.read(file);
+        List<String> messages = new ArrayList<>(content.messages());
+        boolean aside = !messages.isEmpty() && keeps() && store.setAside(file, messages).isEmpty();
+        Parsed<Optional<T>> parsed = form.read(content.text().orElse(""));
+        T value = parsed.value().orElse(none);
+        messages.addAll(store.told(file, parsed.faults()));
+        if (content.messages().isEmpty()) {
+            store.files().saw(file, content.mark());
+            shared.shows(Optional.of(value));
+        } else if (aside) {
+            shared.shows(Optional.empty());
+        }
+        return new Loaded<>(value, messages);
     }
 
     /**
@@ -230,26 +336,8 @@ public final class Workbook implements AutoCloseable {
         if (!keeps()) {
             return new PutAway(Optional.empty(), notice);
         }
+        forget();
         return store.putAway();
-    }
-
-    private Store.Content readOrSetAside(Path file) {
-        Store.Content content = store.read(file);
-        List<String> messages = new ArrayList<>(content.messages());
-        if (!messages.isEmpty() && keeps()) {
-            store.setAside(file, messages);
-        }
-        return new Store.Content(content.missing(), content.text(), messages);
-    }
-
-    private static List<String> all(Store.Content content, List<String> more) {
-        List<String> messages = new ArrayList<>(content.messages());
-        messages.addAll(more);
-        return messages;
-    }
-
-    private Optional<String> write(Path file, String what, String text) {
-        return keeps() ? store.write(file, what, text) : notice;
     }
 
     /** Lets the workbook go to another window. What is saved afterwards is not kept. */

@@ -71,7 +71,7 @@ class SaverTest {
     @Test
     void manyChangesAreWrittenOnceAndInTime() {
         Later later = new Later();
-        Saver saver = new Saver(workbook, later, messages::add);
+        Saver saver = new Saver(workbook, later, messages::add, (given, saved) -> {});
         IntStream.range(0, 200).forEach(i -> saver.changed(Samples.state(i, 3)));
         assertEquals(Optional.empty(), kept(), "the one who changes does not write");
         assertEquals(1, later.writes.size(), "written once");
@@ -84,7 +84,7 @@ class SaverTest {
 
     @Test
     void closingWritesWhatWaitsAtOnce() {
-        try (Saver saver = new Saver(workbook, background, messages::add)) {
+        try (Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {})) {
             saver.changed(Samples.state(5, 1));
         }
         assertEquals(Optional.of(Samples.state(5, 1).step("Toast")), kept());
@@ -92,7 +92,7 @@ class SaverTest {
 
     @Test
     void aChangeAfterCloseOrAfterTheThreadsEndIsStillKept() {
-        Saver saver = new Saver(workbook, background, messages::add);
+        Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {});
         background.shutdown();
         saver.changed(Samples.state(6, 1));
         assertEquals(Optional.of(Samples.state(6, 1).step("Toast")), kept());
@@ -105,7 +105,7 @@ class SaverTest {
     void whatFailsIsToldOnceAndTriedAgain() throws IOException {
         Path inTheWay =
                 Files.createDirectories(folder.resolve("lessons/01-toasted-oats.txt/something"));
-        Saver saver = new Saver(workbook, background, messages::add);
+        Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {});
         saver.changed(Samples.state(8, 1));
         saver.flush();
         saver.flush();
@@ -119,7 +119,7 @@ class SaverTest {
     @Test
     void aWindowThatDoesNotKeepDropsItsChangesAndSaysSoOnce() {
         try (Workbook second = Workbook.open(new DataFolder(folder))) {
-            Saver saver = new Saver(second, background, messages::add);
+            Saver saver = new Saver(second, background, messages::add, (given, saved) -> {});
             saver.changed(Samples.state(8, 1));
             saver.flush();
             saver.changed(Samples.state(9, 1));
@@ -135,7 +135,7 @@ class SaverTest {
     @Test
     void theTimeOfTheChangeIsKept() {
         LessonWork old = Samples.state(1, 1);
-        try (Saver saver = new Saver(workbook, background, messages::add)) {
+        try (Saver saver = new Saver(workbook, background, messages::add, (given, saved) -> {})) {
             saver.changed(old);
         }
         assertTrue(

@@ -97,6 +97,36 @@ public final class Works {
         step.restore(work.read(), work.done());
     }
 
+    /**
+     * Brings a lesson that is on the page up to date with work that another window did. What is the
+     * same already is not touched, so that results and marks of it stay.
+     *
+     * @param work the work as it is now, fitted to the lesson's text
+     * @param lesson the lesson on the page
+     */
+    public static void bringUpToDate(LessonWork work, LessonModel lesson) {
+        List<String> names = names(lesson);
+        List<StepModel> steps = steps(lesson);
+        for (int i = 0; i < steps.size(); i++) {
+            StepWork is = work.step(names.get(i));
+            if (!of(steps.get(i), is).equals(is)) {
+                clearWithdrawn(is, steps.get(i));
+                restore(is, steps.get(i));
+            }
+        }
+    }
+
+    /** An answer that was taken back in the other window is none here either. */
+    private static void clearWithdrawn(StepWork is, StepModel step) {
+        List<ForecastModel> forecasts = step.forecasts();
+        for (int i = 0; i < forecasts.size(); i++) {
+            if (said(forecasts.get(i)).isPresent()
+                    && is.said(i, forecasts.get(i).forecast().question()).isEmpty()) {
+                forecasts.get(i).reset();
+            }
+        }
+    }
+
     private static void restore(Said said, ForecastModel forecast) {
         if (said instanceof Said.Choice choice
                 && forecast.forecast().answer() instanceof Answer.Choice asked) {

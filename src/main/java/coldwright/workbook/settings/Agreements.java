@@ -60,6 +60,24 @@ public record Agreements(Map<ContentHash, String> names) {
     }
 
     /**
+     * Brings the agreements of two windows together.
+     *
+     * @param base what both began with
+     * @param theirs what the other window wrote
+     * @return theirs, and what was agreed here since
+     */
+    public Agreements mergedWith(Agreements base, Agreements theirs) {
+        Map<ContentHash, String> all = new LinkedHashMap<>(theirs.names);
+        names.forEach(
+                (hash, name) -> {
+                    if (!base.agreed(hash)) {
+                        all.putIfAbsent(hash, name);
+                    }
+                });
+        return new Agreements(all);
+    }
+
+    /**
      * As a text: a hash and a name a line.
      *
      * @return a text that {@link #read} gives back as the same agreements

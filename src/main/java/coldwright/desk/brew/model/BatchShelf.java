@@ -2,7 +2,8 @@ package coldwright.desk.brew.model;
 
 import coldwright.batch.BatchFault;
 import coldwright.desk.say.Say;
-import coldwright.workbook.AtomicFile;
+import coldwright.text.WholeFile;
+import coldwright.workbook.Workbook;
 
 import javafx.beans.InvalidationListener;
 import javafx.collections.ListChangeListener;
@@ -12,14 +13,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -31,44 +35,50 @@ public final class BatchShelf implements AutoCloseable {
     /** How a batch file's name ends. */
     public static final String ENDING = ".batch";
 
+    /** Where they are in the data folder. */
+    static final String FOLDER = "batches";
+
     private static final String AWAY = ".away";
     private static final int MOST_BYTES = 1_000_000;
 
+    private final Workbook workbook;
     private final Path folder;
     private final ScheduledExecutorService background;
     private final Executor window;
     private final Consumer<String> tell;
-    private final BooleanSupplier may;
     private final Unwritten unwritten;
     private final Recents recent;
+
+    /** The text of each batch when its file was last read or written here. */
+    private final Map<BatchModel, String> known = new HashMap<>();
+
+    private List<BatchModel> followed = List.of();
 
     /**
      * Makes a shelf; nothing is read yet.
      *
-     * @param folder where; it need not be there
+     * @param workbook what keeps the folder, in whose folder {@value #FOLDER} they are
      * @param background a thread for reading and writing
      * @param window the window's thread
      * @param tell tells the cook something, on the window's thread
-     * @param may whether this window may write; false while another keeps the folder
      */
     public BatchShelf(
-            Path folder,
+            Workbook workbook,
             ScheduledExecutorService background,
             Executor window,
-            Consumer<String> tell,
-            BooleanSupplier may) {
-        this.folder = folder;
+            Consumer<String> tell) {
+        this.workbook = workbook;
+        this.folder = workbook.folder().path().resolve(FOLDER);
         this.background = background;
         this.window = window;
         this.tell = tell;
-        this.may = may;
         this.unwritten =
                 new Unwritten(
                         folder,
                         background,
-                        may,
+                        workbook,
                         (name, e) -> say(Say.of("batch.file.not-kept", name, said(e))));
-        this.recent = new Recents(folder, may);
+        this.recent = new Recents(folder, workbook);
     }
 
     /**
@@ -81,9 +91,10 @@ public final class BatchShelf implements AutoCloseable {
         return CompletableFuture.supplyAsync(this::readAll, background)
                 .thenAcceptAsync(
                         found -> {
-                            found.forEach(one -> brew.add(one.recipe(), one.story()));
+                            found.forEach(one -> add(one, brew));
                             brew.batches().forEach(this::follow);
                             brew.batches().addListener(this::changed);
+                            followed = brew.batches();
                         },
                         window);
     }
@@ -100,6 +111,97 @@ public final class BatchShelf implements AutoCloseable {
         }
     }
 
+    private BatchModel add(RecipeText.Read read, BrewModel brew) {
+        BatchModel batch = brew.add(read.recipe(), read.story());
+        known.put(batch, textOf(batch));
+        return batch;
+    }
+
+    /**
+     * Another window kept the folder until now. What it wrote and this one did not touch is shown
+     * here; what both changed is written from here, and the other's file is copied first.
+     *
+     * @param brew where the batches are
+     * @return completes when they are shown
+     */
+    public CompletableFuture<Void> readAgain(BrewModel brew) {
+        return CompletableFuture.supplyAsync(this::readUnseen, background)
+                .thenAcceptAsync(
+                        found -> {
+                            List<BatchModel> mine = List.copyOf(brew.batches());
+                            BatchModel open = brew.open().get();
+                            found.forEach(
+                                    (name, theirs) ->
+                                            take(name, theirs, brew, free(brew, found.values())));
+                            mine.stream().filter(this::isChanged).forEach(this::write);
+                            if (open != null) {
+                                brew.open(open);
+                            }
+                        },
+                        window);
+    }
+
+    /** What the disk has that this window did not see, by its file's name. */
+    private Map<String, Found> readUnseen() {
+        Map<String, Found> all = new TreeMap<>();
+        for (Path file : files()) {
+            try {
+                if (workbook.files().isUnseen(file)) {
+                    String mark = workbook.files().mark(file);
+                    all.put(String.valueOf(file.getFileName()), new Found(file, mark, read(file)));
+                }
+            } catch (BatchFault | IOException e) {
+                setAside(file, e);
+            }
+        }
+        return all;
+    }
+
+    /** A batch file as it was found, with its mark from before it was read. */
+    private record Found(Path file, String mark, RecipeText.Read read) {}
+
+    /** A number that neither window has given to a batch. */
+    private static int free(BrewModel brew, Collection<Found> found) {
+        return 1
+                + Stream.concat(
+                                brew.batches().stream().map(one -> one.story().get()),
+                                found.stream().map(one -> one.read().story()))
+                        .mapToInt(Story::number)
+                        .max()
+                        .orElse(0);
+    }
+
+    private void take(String name, Found theirs, BrewModel brew, int free) {
+        Optional<BatchModel> here =
+                brew.batches().stream()
+                        .filter(one -> nameOf(one.story().get()).equals(name))
+                        .findFirst();
+        if (here.isPresent() && !known.containsKey(here.get())) {
+            brew.renumber(here.get(), free, one -> !known.containsKey(one));
+            here = Optional.empty();
+        }
+        if (here.isPresent() && isChanged(here.get())) {
+            return;
+        }
+        workbook.files().saw(theirs.file(), theirs.mark());
+        if (here.isPresent()) {
+            here.get().change("", theirs.read().recipe());
+            here.get().tell(theirs.read().story());
+            known.put(here.get(), textOf(here.get()));
+        } else {
+            add(theirs.read(), brew);
+        }
+    }
+
+    /** Whether a batch is other than it was when its file was last read or written here. */
+    private boolean isChanged(BatchModel batch) {
+        return !textOf(batch).equals(known.get(batch));
+    }
+
+    private static String textOf(BatchModel batch) {
+        return RecipeText.of(batch.recipe().get(), batch.story().get());
+    }
+
     private void follow(BatchModel batch) {
         InvalidationListener listener = value -> write(batch);
         batch.recipe().addListener(listener);
@@ -107,9 +209,14 @@ public final class BatchShelf implements AutoCloseable {
     }
 
     private void write(BatchModel batch) {
-        Story story = batch.story().get();
-        String text = RecipeText.of(batch.recipe().get(), story);
-        unwritten.put(nameOf(story), text);
+        String text = textOf(batch);
+        String file = nameOf(batch.story().get());
+        String name = batch.recipe().get().name();
+        unwritten.put(
+                file,
+                text,
+                name.isBlank() ? file : name,
+                () -> window.execute(() -> known.put(batch, text)));
     }
 
     private static String nameOf(Story story) {
@@ -118,16 +225,14 @@ public final class BatchShelf implements AutoCloseable {
 
     private void putAway(BatchModel batch) {
         String name = nameOf(batch.story().get());
-        unwritten.forget(name);
+        known.remove(batch);
         background.execute(
                 () -> {
+                    unwritten.flush();
                     Path file = folder.resolve(name);
-                    if (may.getAsBoolean() && Files.exists(file)) {
+                    if (workbook.keeps() && Files.exists(file)) {
                         try {
-                            Files.move(
-                                    file,
-                                    folder.resolve(name + AWAY),
-                                    java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+                            workbook.files().rename(file, name + AWAY);
                         } catch (IOException e) {
                             say(Say.of("batch.file.not-kept", name, said(e)));
                         }
@@ -137,17 +242,16 @@ public final class BatchShelf implements AutoCloseable {
 
     private List<RecipeText.Read> readAll() {
         List<RecipeText.Read> all = new ArrayList<>();
-        if (!Files.isDirectory(folder)) {
-            return all;
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(one -> one.toString().endsWith(ENDING)).toList()) {
-                try {
-                    all.add(read(file));
-                } catch (BatchFault | IOException e) {
-                    setAside(file, e);
-                }
+        for (Path file : files()) {
+            try {
+                String mark = workbook.files().mark(file);
+                all.add(read(file));
+                workbook.files().saw(file, mark);
+            } catch (BatchFault | IOException e) {
+                setAside(file, e);
             }
+        }
+        try {
             List<Path> opened = recent.read();
             window.execute(() -> recent.show(opened));
         } catch (IOException e) {
@@ -157,10 +261,27 @@ public final class BatchShelf implements AutoCloseable {
         return all;
     }
 
-    private void setAside(Path file, Exception why) throws IOException {
-        if (may.getAsBoolean()) {
-            Path to = AtomicFile.setAside(file, LocalDateTime.now());
+    private List<Path> files() {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(one -> one.toString().endsWith(ENDING)).toList();
+        } catch (IOException e) {
+            say(Say.of("batch.file.unread", folder.toString(), said(e)));
+            return List.of();
+        }
+    }
+
+    private void setAside(Path file, Exception why) {
+        if (!workbook.keeps()) {
+            return;
+        }
+        try {
+            Path to = workbook.files().setAside(file);
             say(Say.of("batch.file.damaged", said(why), to.getFileName().toString()));
+        } catch (IOException e) {
+            say(Say.of("batch.file.unread", file.toString(), said(e)));
         }
     }
 
@@ -208,11 +329,11 @@ public final class BatchShelf implements AutoCloseable {
         return CompletableFuture.runAsync(
                 () -> {
                     try {
-                        AtomicFile.write(file.toAbsolutePath(), text);
+                        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
                         window.execute(() -> remember(file));
                         say(Say.of("batch.file.saved", file.toString()));
-                    } catch (IOException e) {
-                        say(Say.of("batch.file.not-kept", file.toString(), said(e)));
+                    } catch (WholeFile.UnwrittenException e) {
+                        say(Say.of("batch.file.not-kept", file, e.reason().words()));
                     }
                 },
                 background);
@@ -234,8 +355,7 @@ public final class BatchShelf implements AutoCloseable {
         background.execute(
                 () -> {
                     try {
-                        Files.createDirectories(folder);
-                        AtomicFile.write(file, text);
+                        workbook.files().write(file, text, String.valueOf(file.getFileName()));
                         window.execute(() -> then.accept(file));
                     } catch (IOException e) {
                         say(Say.of("batch.file.not-kept", file.toString(), said(e)));
@@ -277,6 +397,7 @@ public final class BatchShelf implements AutoCloseable {
     /** Writes what waits. */
     @Override
     public void close() {
+        followed.stream().filter(this::isChanged).forEach(this::write);
         unwritten.flush();
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -60,6 +61,24 @@ public final class BrewModel {
         batches.add(batch);
         open(batch);
         return batch;
+    }
+
+    /**
+     * Gives a batch another number, because another window has a batch of that number.
+     *
+     * @param batch which batch
+     * @param is a number that nobody has
+     * @param follows which of the batches that follow that number follow this batch
+     */
+    void renumber(BatchModel batch, int is, Predicate<BatchModel> follows) {
+        Story story = batch.story().get();
+        List<BatchModel> after =
+                batches.stream()
+                        .filter(one -> one.story().get().after() == story.number())
+                        .filter(follows)
+                        .toList();
+        batch.tell(story.numbered(is, story.after()));
+        after.forEach(one -> one.tell(one.story().get().numbered(one.story().get().number(), is)));
     }
 
     private int free() {

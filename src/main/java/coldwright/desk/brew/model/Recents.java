@@ -1,6 +1,6 @@
 package coldwright.desk.brew.model;
 
-import coldwright.workbook.AtomicFile;
+import coldwright.workbook.Workbook;
 
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -10,7 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The cook's files that were opened or saved last, kept as one list in the shelf's folder. */
 final class Recents {
@@ -18,13 +19,13 @@ final class Recents {
     private static final int MOST = 6;
 
     private final Path folder;
-    private final BooleanSupplier may;
+    private final Workbook workbook;
     private final ObservableList<Path> files = FXCollections.observableArrayList();
     private final ObservableList<Path> shown = FXCollections.unmodifiableObservableList(files);
 
-    Recents(Path folder, BooleanSupplier may) {
+    Recents(Path folder, Workbook workbook) {
         this.folder = folder;
-        this.may = may;
+        this.workbook = workbook;
     }
 
     /** The latest first; not to be changed. */
@@ -47,10 +48,18 @@ final class Recents {
         files.setAll(read);
     }
 
+    /** Writes the list; what another window has put on it since comes behind. */
     void write(String text) throws IOException {
-        if (may.getAsBoolean()) {
-            Files.createDirectories(folder);
-            AtomicFile.write(folder.resolve(FILE), text);
+        Path file = folder.resolve(FILE);
+        if (workbook.keeps()) {
+            String all =
+                    workbook.files().isUnseen(file)
+                            ? Stream.concat(text.lines(), read().stream().map(Path::toString))
+                                    .distinct()
+                                    .limit(MOST)
+                                    .collect(Collectors.joining("\n"))
+                            : text;
+            workbook.files().write(file, all, FILE);
         }
     }
 
@@ -59,10 +68,14 @@ final class Recents {
         if (!Files.exists(file)) {
             return List.of();
         }
-        return Files.readAllLines(file, StandardCharsets.UTF_8).stream()
-                .filter(line -> !line.isBlank() && line.indexOf('\0') < 0)
-                .limit(MOST)
-                .map(Path::of)
-                .toList();
+        String mark = workbook.files().mark(file);
+        List<Path> read =
+                Files.readAllLines(file, StandardCharsets.UTF_8).stream()
+                        .filter(line -> !line.isBlank() && line.indexOf('\0') < 0)
+                        .limit(MOST)
+                        .map(Path::of)
+                        .toList();
+        workbook.files().saw(file, mark);
+        return read;
     }
 }

@@ -1,9 +1,8 @@
 package coldwright.desk.brew.model;
 
-import coldwright.workbook.AtomicFile;
+import coldwright.workbook.Workbook;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,7 +10,6 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
-import java.util.function.BooleanSupplier;
 
 /** Batch files that wait to be written: soon after a change, and only as they stand last. */
 final class Unwritten {
@@ -19,25 +17,28 @@ final class Unwritten {
 
     private final Path folder;
     private final ScheduledExecutorService background;
-    private final BooleanSupplier may;
+    private final Workbook workbook;
     private final BiConsumer<String, IOException> failed;
-    private final Map<String, String> waiting = new LinkedHashMap<>();
+    private final Map<String, Text> waiting = new LinkedHashMap<>();
     private boolean scheduled;
 
     Unwritten(
             Path folder,
             ScheduledExecutorService background,
-            BooleanSupplier may,
+            Workbook workbook,
             BiConsumer<String, IOException> failed) {
         this.folder = folder;
         this.background = background;
-        this.may = may;
+        this.workbook = workbook;
         this.failed = failed;
     }
 
-    void put(String name, String text) {
+    /** A file's text, what it is about, and what to do once it is written. */
+    private record Text(String text, String about, Runnable written) {}
+
+    void put(String name, String text, String about, Runnable written) {
         synchronized (waiting) {
-            waiting.put(name, text);
+            waiting.put(name, new Text(text, about, written));
             if (scheduled) {
                 return;
             }
@@ -50,29 +51,23 @@ final class Unwritten {
         }
     }
 
-    void forget(String name) {
-        synchronized (waiting) {
-            waiting.remove(name);
-        }
-    }
-
     /** Writes what waits, on the calling thread. */
     void flush() {
-        Map<String, String> now;
+        Map<String, Text> now;
         synchronized (waiting) {
             now = new LinkedHashMap<>(waiting);
             waiting.clear();
             scheduled = false;
         }
-        if (may.getAsBoolean()) {
+        if (workbook.keeps()) {
             now.forEach(this::write);
         }
     }
 
-    private void write(String name, String text) {
+    private void write(String name, Text one) {
         try {
-            Files.createDirectories(folder);
-            AtomicFile.write(folder.resolve(name), text);
+            workbook.files().write(folder.resolve(name), one.text(), one.about());
+            one.written().run();
         } catch (IOException e) {
             failed.accept(name, e);
         }

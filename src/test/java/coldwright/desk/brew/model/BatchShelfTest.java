@@ -9,8 +9,11 @@ import coldwright.batch.Reckoning;
 import coldwright.batch.ReckoningTree;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
+import coldwright.workbook.DataFolder;
+import coldwright.workbook.Workbook;
 
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,20 +31,34 @@ class BatchShelfTest {
             Executors.newSingleThreadScheduledExecutor();
     private final List<String> told = new ArrayList<>();
 
-    @TempDir Path folder;
+    @TempDir Path data;
+    private Path folder;
+    private Workbook workbook;
+
+    @BeforeEach
+    void open() throws Exception {
+        folder = Files.createDirectory(data.resolve("batches"));
+        workbook = Workbook.open(new DataFolder(data));
+    }
 
     @AfterEach
     void stop() {
         background.shutdownNow();
+        workbook.close();
     }
 
-    private BatchShelf shelf(boolean may) {
-        return new BatchShelf(folder, background, Runnable::run, told::add, () -> may);
+    private BatchShelf shelf(Workbook on) {
+        on.whenCopied(copied -> told.add(copied.what() + " -> " + copied.copy().getFileName()));
+        return new BatchShelf(on, background, Runnable::run, told::add);
     }
 
     private BrewModel opened() throws Exception {
+        return opened(workbook);
+    }
+
+    private BrewModel opened(Workbook on) throws Exception {
         BrewModel brew = new BrewModel(Runnable::run, Runnable::run);
-        brew.keepOn(shelf(true)).get(60, TimeUnit.SECONDS);
+        brew.keepOn(shelf(on)).get(60, TimeUnit.SECONDS);
         return brew;
     }
 
@@ -80,11 +97,11 @@ class BatchShelfTest {
     @Test
     void aWindowThatMayNotWriteLeavesAllAsItIs() throws Exception {
         Files.writeString(folder.resolve("batch-1.batch"), "nonsense");
-        BrewModel brew = new BrewModel(Runnable::run, Runnable::run);
-        BatchShelf shelf = shelf(false);
-        brew.keepOn(shelf).get(60, TimeUnit.SECONDS);
-        brew.begin("x");
-        shelf.close();
+        try (Workbook second = Workbook.open(new DataFolder(data))) {
+            BrewModel brew = opened(second);
+            brew.begin("x");
+            brew.shelf().get().orElseThrow().close();
+        }
 
         assertEquals("nonsense", Files.readString(folder.resolve("batch-1.batch")));
     }
@@ -124,5 +141,87 @@ class BatchShelfTest {
         assertEquals(List.of(), lesson.faults());
         assertEquals("Oat and malt, as code", lesson.title());
         assertFalse(lesson.steps().isEmpty());
+    }
+
+    private static List<String> names(BrewModel brew) {
+        return brew.batches().stream().map(one -> one.recipe().get().name()).toList();
+    }
+
+    private static void rename(BatchModel batch, String name) {
+        batch.change("", batch.recipe().get().called(name));
+    }
+
+    private String everything() throws Exception {
+        try (Stream<Path> files = Files.walk(data)) {
+            StringBuilder all = new StringBuilder();
+            for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+                all.append(data.relativize(file)).append('\n').append(Files.readString(file));
+            }
+            return all.toString();
+        }
+    }
+
+    /** The second window opens while the first keeps the folder, then takes it over. */
+    @Test
+    void whatBothWindowsChangedIsKeptTwiceAndWhatOneChangedIsShown() throws Exception {
+        BrewModel first = opened();
+        first.begin("Coffee with rum");
+        first.begin("Salted caramel");
+        first.shelf().get().orElseThrow().close();
+        try (Workbook other = Workbook.open(new DataFolder(data))) {
+            BrewModel second = opened(other);
+            rename(first.batches().get(0), "Coffee, first window");
+            rename(first.batches().get(1), "Caramel, first window");
+            first.begin("Toasted oat, first window");
+            rename(second.batches().get(0), "Coffee, second window");
+            second.begin("Malt, second window");
+            first.shelf().get().orElseThrow().close();
+            workbook.close();
+
+            assertTrue(other.tryAgain().isEmpty());
+            BatchShelf shelf = second.shelf().get().orElseThrow();
+            shelf.readAgain(second).get(10, TimeUnit.SECONDS);
+            shelf.close();
+
+            assertEquals(
+                    List.of(
+                            "Coffee, second window",
+                            "Caramel, first window",
+                            "Malt, second window",
+                            "Toasted oat, first window"),
+                    names(second));
+            assertEquals(
+                    List.of(1, 2, 4, 3),
+                    second.batches().stream().map(one -> one.story().get().number()).toList());
+            assertEquals(1, told.size(), told::toString);
+            assertTrue(
+                    told.get(0).matches("Coffee, second window -> batch-1-\\d{8}-\\d{6}\\.batch"),
+                    told::toString);
+        }
+        String all = everything();
+        for (String name :
+                List.of(
+                        "name: Coffee, first window",
+                        "name: Coffee, second window",
+                        "name: Caramel, first window",
+                        "name: Malt, second window",
+                        "name: Toasted oat, first window")) {
+            assertTrue(all.contains(name), () -> name + " is lost in\n" + all);
+        }
+    }
+
+    @Test
+    void aBatchPutAwayLaterTakesNoEarlierOnesPlace() throws Exception {
+        for (String name : List.of("Oat, evening one", "Oat, evening two")) {
+            BrewModel brew = opened();
+            BatchModel one = brew.begin(name);
+            brew.begin("stays");
+            brew.shelf().get().orElseThrow().close();
+            brew.close(one);
+            background.submit(() -> {}).get(10, TimeUnit.SECONDS);
+            Files.delete(folder.resolve("batch-2.batch"));
+        }
+        String all = everything();
+        assertTrue(all.contains("Oat, evening one") && all.contains("Oat, evening two"), all);
     }
 }

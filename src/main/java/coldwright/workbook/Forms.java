@@ -1,0 +1,127 @@
+package coldwright.workbook;
+
+import coldwright.lesson.Lesson;
+import coldwright.workbook.entry.Merged;
+import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.settings.Agreements;
+import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.PreferencesMerge;
+import coldwright.workbook.settings.PreferencesText;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.WorkMerge;
+import coldwright.workbook.work.WorkText;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** The forms of what a workbook keeps. */
+final class Forms {
+    static final Form<Preferences> SETTINGS =
+            new Whole<>() {
+                @Override
+                public Parsed<Optional<Preferences>> read(String text) {
+                    Parsed<Preferences> parsed = PreferencesText.read(text);
+                    return new Parsed<>(Optional.of(parsed.value()), parsed.faults());
+                }
+
+                @Override
+                public String write(Preferences value) {
+                    return PreferencesText.write(value);
+                }
+
+                @Override
+                public Preferences none(Preferences mine) {
+                    return Preferences.usual();
+                }
+
+                @Override
+                public Merged<Preferences> merge(
+                        Preferences base, Preferences mine, Preferences theirs) {
+                    return PreferencesMerge.of(base, mine, theirs);
+                }
+            };
+
+    static final Form<Agreements> AGREED =
+            new Whole<>() {
+                @Override
+                public Parsed<Optional<Agreements>> read(String text) {
+                    Parsed<Agreements> parsed = Agreements.read(text);
+                    return new Parsed<>(Optional.of(parsed.value()), parsed.faults());
+                }
+
+                @Override
+                public String write(Agreements value) {
+                    return value.text();
+                }
+
+                @Override
+                public Agreements none(Agreements mine) {
+                    return Agreements.none();
+                }
+
+                @Override
+                public Merged<Agreements> merge(
+                        Agreements base, Agreements mine, Agreements theirs) {
+                    return new Merged<>(mine.mergedWith(base, theirs), false);
+                }
+            };
+
+    private Forms() {}
+
+    /** Fits nothing, and all of it counts. */
+    private abstract static class Whole<T> implements Form<T> {
+        @Override
+        public T fitted(T value, T mine) {
+            return value;
+        }
+
+        @Override
+        public boolean same(T one, T other) {
+            return one.equals(other);
+        }
+    }
+
+    /**
+     * Work in a lesson.
+     *
+     * @param key what it is filed under
+     * @param fit fits it to the lesson's text of today
+     */
+    record Work(LessonKey key, UnaryOperator<LessonWork> fit) implements Form<LessonWork> {
+        static Work of(LessonKey key, Lesson lesson) {
+            return new Work(key, work -> work.fittedTo(lesson, ContentHash.of(lesson.text())));
+        }
+
+        @Override
+        public Parsed<Optional<LessonWork>> read(String text) {
+            return WorkText.read(key, text);
+        }
+
+        @Override
+        public String write(LessonWork value) {
+            return WorkText.write(value);
+        }
+
+        @Override
+        public LessonWork fitted(LessonWork value, LessonWork mine) {
+            return value.lessonHash().equals(mine.lessonHash()) ? value : fit.apply(value);
+        }
+
+        @Override
+        public LessonWork none(LessonWork mine) {
+            return mine.emptied();
+        }
+
+        @Override
+        public boolean same(LessonWork one, LessonWork other) {
+            return one.changedAt(other.changed()).equals(other);
+        }
+
+        @Override
+        public Merged<LessonWork> merge(LessonWork base, LessonWork mine, LessonWork theirs) {
+            return WorkMerge.of(base, mine, theirs);
+        }
+    }
+}

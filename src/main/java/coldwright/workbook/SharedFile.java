@@ -1,0 +1,92 @@
+package coldwright.workbook;
+
+import coldwright.workbook.entry.Merged;
+import coldwright.workbook.entry.Parsed;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A file that more than one window may write. A change is saved together with what another window
+ * has written since this one last saw the file. What can't be brought together is copied first.
+ *
+ * @param <T> what is kept in it
+ */
+final class SharedFile<T> {
+    private final Store store;
+    private final Path file;
+
+    /** What the page had when it was last read or saved. */
+    private Optional<T> given = Optional.empty();
+
+    /** What the file had then: what was given, together with what others wrote. */
+    private Optional<T> kept = Optional.empty();
+
+    SharedFile(Store store, Path file) {
+        this.store = store;
+        this.file = file;
+    }
+
+    /** A file's content as far as this window had not seen it. */
+    private record Theirs<T>(T value, String mark, boolean whole) {}
+
+    /** The page shows this, and it is what the file holds. */
+    void shows(Optional<T> value) {
+        given = value;
+        kept = value;
+    }
+
+    /** The page has this now; it was saved before. */
+    void given(T value) {
+        given = Optional.of(value);
+    }
+
+    Saved<T> save(T mine, Form<T> form, String about, String what) {
+        boolean first = given.isEmpty() && !Files.exists(file);
+        T base = form.fitted(given.orElseGet(() -> form.none(mine)), mine);
+        Theirs<T> theirs;
+        try {
+            theirs = theirs(mine, base, form);
+        } catch (IOException e) {
+            return new Saved<>(mine, Optional.of(Store.sentence(what + " can't be kept", e)));
+        }
+        Merged<T> merged = form.merge(base, mine, theirs.value());
+        Optional<String> failure = Optional.empty();
+        if (first || !form.same(merged.value(), theirs.value())) {
+            boolean all = theirs.whole() && !merged.clash();
+            failure =
+                    store.write(
+                            file,
+                            about,
+                            what,
+                            form.write(merged.value()),
+                            all ? theirs.mark() : "");
+        } else if (theirs.whole()) {
+            store.files().saw(file, theirs.mark());
+        }
+        if (failure.isEmpty()) {
+            given = Optional.of(mine);
+            kept = Optional.of(merged.value());
+        }
+        return new Saved<>(failure.isEmpty() ? merged.value() : mine, failure);
+    }
+
+    private Theirs<T> theirs(T mine, T base, Form<T> form) throws IOException {
+        T before = form.fitted(kept.orElse(base), mine);
+        if (!Files.exists(file) || !store.files().isUnseen(file)) {
+            return new Theirs<>(before, store.files().mark(file), true);
+        }
+        Store.Content content = store.read(file);
+        String text = content.text().orElse("");
+        Optional<Parsed<Optional<T>>> parsed = content.text().map(form::read);
+        Optional<T> read = parsed.flatMap(Parsed::value);
+        boolean whole =
+                content.messages().equals(List.of())
+                        && read.map(form::write).filter(text::equals).isPresent();
+        return new Theirs<>(
+                read.map(one -> form.fitted(one, mine)).orElse(before), content.mark(), whole);
+    }
+}

@@ -1,0 +1,110 @@
+package coldwright.workbook.work;
+
+import coldwright.workbook.entry.Merged;
+import coldwright.workbook.entry.ThreeWay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Brings the work of two windows on one lesson together, snippet by snippet, answer by answer. */
+public final class WorkMerge {
+    private final ThreeWay way = new ThreeWay();
+
+    private WorkMerge() {}
+
+    /**
+     * Brings the work of two windows together.
+     *
+     * @param base what both began with
+     * @param mine what this window has
+     * @param theirs what the other one wrote
+     * @return the work with what either of them did; where both changed the same snippet or answer,
+     *     mine
+     */
+    public static Merged<LessonWork> of(LessonWork base, LessonWork mine, LessonWork theirs) {
+        WorkMerge merge = new WorkMerge();
+        LessonWork work = mine;
+        Set<String> titles = new LinkedHashSet<>();
+        Stream.of(mine, theirs)
+                .flatMap(one -> one.steps().stream())
+                .forEach(step -> titles.add(step.title()));
+        for (String title : titles) {
+            work =
+                    work.withStep(
+                            merge.step(base.step(title), mine.step(title), theirs.step(title)));
+        }
+        String seen = mine.inSight().equals(base.inSight()) ? theirs.inSight() : mine.inSight();
+        return new Merged<>(work.withInSight(seen), merge.way.clash());
+    }
+
+    private StepWork step(StepWork base, StepWork mine, StepWork theirs) {
+        List<SnippetEdit> edits =
+                each(
+                        base,
+                        mine,
+                        theirs,
+                        step -> step.edits().stream().map(SnippetEdit::index),
+                        StepWork::edit);
+        List<Forecasted> answers =
+                each(
+                        base,
+                        mine,
+                        theirs,
+                        step -> step.forecasts().stream().map(Forecasted::index),
+                        WorkMerge::answer);
+        return new StepWork(
+                mine.title(),
+                way.choose(base.read(), mine.read(), theirs.read()),
+                way.choose(base.done(), mine.done(), theirs.done()),
+                edits,
+                aside(base, mine, theirs),
+                answers);
+    }
+
+    private static Optional<Forecasted> answer(StepWork step, int index) {
+        return step.forecasts().stream().filter(one -> one.index() == index).findFirst();
+    }
+
+    /** Finds the part of a step that has an index. */
+    private interface ByIndex<T> {
+        Optional<T> of(StepWork step, int index);
+    }
+
+    private <T> List<T> each(
+            StepWork base,
+            StepWork mine,
+            StepWork theirs,
+            Function<StepWork, Stream<Integer>> indexes,
+            ByIndex<T> part) {
+        Set<Integer> all = new TreeSet<>();
+        Stream.of(mine, theirs).flatMap(indexes).forEach(all::add);
+        return all.stream()
+                .map(
+                        index ->
+                                way.choose(
+                                        part.of(base, index),
+                                        part.of(mine, index),
+                                        part.of(theirs, index)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Nobody sees what is kept aside, so nothing of it is dropped where both changed it. */
+    private static List<SnippetEdit> aside(StepWork base, StepWork mine, StepWork theirs) {
+        if (mine.aside().equals(base.aside())) {
+            return theirs.aside();
+        }
+        if (theirs.aside().equals(base.aside())) {
+            return mine.aside();
+        }
+        List<SnippetEdit> all = new ArrayList<>(mine.aside());
+        theirs.aside().stream().filter(one -> !all.contains(one)).forEach(all::add);
+        return all;
+    }
+}
