@@ -103,7 +103,9 @@ public final class AccuracyReport {
         return page.toString();
     }
 
-    /** How many checks of each kind: a measurement met is worth more than a constant typed twice. */
+    /**
+     * How many checks of each kind: a measurement met is worth more than a constant typed twice.
+     */
     private String kinds() {
         StringBuilder text = new StringBuilder("## What the checks are worth\n\n");
         text.append("| kind | tables | checks | of these deviating | fitted rows | worth |\n");
@@ -129,7 +131,8 @@ public final class AccuracyReport {
 
     private String deviations() {
         StringBuilder text = new StringBuilder("## Known deviations\n\n");
-        text.append("| table | quantity | where | published | off by | allowed | what is known |\n");
+        text.append(
+                "| table | quantity | where | published | off by | allowed | what is known |\n");
         text.append("|---|---|---|---:|---:|---:|---|\n");
         made.stream()
                 .filter(c -> KnownDeviation.of(c).isPresent())

@@ -50,7 +50,8 @@ record Group(List<Comparison> comparisons) {
                         comparisons.size() - checks.size(),
                         Figures.plain(least(shown)) + unit,
                         Figures.plain(most(shown)) + unit,
-                        (checks.isEmpty() ? "fitted" : error.strip()) + (deviates ? " **deviates**" : ""),
+                        (checks.isEmpty() ? "fitted" : error.strip())
+                                + (deviates ? " **deviates**" : ""),
                         checks.isEmpty() ? "–" : worst.where(),
                         (Figures.short3(worst.tolerance().size()) + " " + worst.measuredUnit())
                                 .strip(),

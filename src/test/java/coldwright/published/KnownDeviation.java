@@ -31,8 +31,7 @@ record KnownDeviation(String table, String quantity, String where, double off, S
 
     /** The one that a comparison was listed as. */
     static Optional<KnownDeviation> of(Comparison made) {
-        return Optional.ofNullable(
-                ALL.get(List.of(made.table(), made.quantity(), made.where())));
+        return Optional.ofNullable(ALL.get(List.of(made.table(), made.quantity(), made.where())));
     }
 
     /** All that are listed. */

@@ -24,8 +24,7 @@ import javax.xml.parsers.ParserConfigurationException;
  *
  * <p>Arguments: the folder of the runs ({@code target/mutation}, one folder for each package, each
  * with a {@code mutations.xml}) and the page to write. Packages without a run keep the row that the
- * page has of them. What survives and matters is written by hand in {@code
- * mutation-survivors.md}.
+ * page has of them. What survives and matters is written by hand in {@code mutation-survivors.md}.
  */
 public final class MutationReport {
     private static final String CLOSING = "/mutation-survivors.md";

@@ -15,7 +15,8 @@ class MutationReportTest {
     @TempDir Path folder;
 
     private void run(String name, String... statuses) throws IOException {
-        StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?><mutations>");
+        StringBuilder xml =
+                new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?><mutations>");
         for (String status : statuses) {
             boolean noticed = List.of("KILLED", "TIMED_OUT").contains(status);
             xml.append("<mutation detected='%s' status='%s'/>".formatted(noticed, status));
@@ -37,7 +38,8 @@ class MutationReportTest {
         MutationReport.main(arguments);
         List<String> rows =
                 Files.readAllLines(page).stream().filter(line -> line.startsWith("| `")).toList();
-        assertEquals(List.of("| `bath` | 2 | 50 % | 50 % |", "| `freezing` | 4 | 50 % | 67 % |"), rows);
+        assertEquals(
+                List.of("| `bath` | 2 | 50 % | 50 % |", "| `freezing` | 4 | 50 % | 67 % |"), rows);
         assertTrue(Files.readString(page).contains("## Survivors"), "the closing is missing");
     }
 }

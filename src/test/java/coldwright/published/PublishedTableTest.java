@@ -47,7 +47,8 @@ class PublishedTableTest {
             assertFalse(table.citation().isBlank(), name);
             assertNotNull(table.kind(), name);
             assertFalse(
-                    table.header().stream().anyMatch(line -> line.matches(".*project.s (science )?notes.*")),
+                    table.header().stream()
+                            .anyMatch(line -> line.matches(".*project.s (science )?notes.*")),
                     name + ".csv cites notes that no reader can open");
             for (PublishedTable.Row row : table.rows()) {
                 assertTrue(

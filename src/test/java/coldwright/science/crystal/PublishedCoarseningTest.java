@@ -37,8 +37,7 @@ class PublishedCoarseningTest {
 
     private static final Tolerance LAST_DIGIT_C = Tolerance.of(0.00005, "half the last digit");
 
-    private static final Tolerance ENERGY =
-            Tolerance.of(0, "the range as it is quoted");
+    private static final Tolerance ENERGY = Tolerance.of(0, "the range as it is quoted");
 
     private static final Tolerance NEAR_THE_END =
             Tolerance.percent(2, "the approach to the theory's shape is logarithmically slow");

@@ -23,7 +23,9 @@ class EmulsionExactTest {
     void crowdingSlowsByRichardsonAndZaki() {
         Creaming.Serum serum = new Creaming.Serum(80, 1);
         assertEquals(
-                0.827106, new Creaming(serum, 4).umPerS(2) / new Creaming(serum, 0).umPerS(2), 1e-5);
+                0.827106,
+                new Creaming(serum, 4).umPerS(2) / new Creaming(serum, 0).umPerS(2),
+                1e-5);
     }
 
     /** A cluster of 40 % fat rises in 20 minutes through 100 mm at 83.3 µm/s: 88.8 µm in milk. */
@@ -34,8 +36,7 @@ class EmulsionExactTest {
         Creaming clusters = Creaming.inMilk().ofClusters(fatShare);
         double um = clusters.diameterUm(heightMm, minutes);
         assertEquals(umPerS, clusters.umPerS(um), 1e-4);
-        double lonely =
-                9.80665 * um * um * 1e-12 * 80 * fatShare / (18 * 1.75e-3) * 1e6;
+        double lonely = 9.80665 * um * um * 1e-12 * 80 * fatShare / (18 * 1.75e-3) * 1e6;
         assertEquals(umPerS, lonely * Math.pow(0.96, 4.65), 1e-3);
     }
 
@@ -47,8 +48,7 @@ class EmulsionExactTest {
                 shear == 200 ? Churning.Motion.WHISK : Churning.Motion.SCRAPED_MACHINE;
         double solid = MilkFat.solidPercent(celsius).middle();
         double sticking = solid <= 30 ? solid / 30 : Math.max(0.1, 1 - 0.9 * (solid - 30) / 60);
-        double exponent =
-                4 / Math.PI * 2.9e-5 * sticking * fat / 100 * shear * 60 * minutes;
+        double exponent = 4 / Math.PI * 2.9e-5 * sticking * fat / 100 * shear * 60 * minutes;
         assertEquals(
                 100 * (1 - Math.exp(-exponent)),
                 new Churning(fat, celsius, false, false).clumpedPercent(minutes, motion).middle(),
