@@ -60,7 +60,7 @@ class AccuracyReportTest {
         Ledger.At at = Ledger.of(AccuracyReportTest.class, folder).at(row("check"), "here");
         AssertionFailedError error =
                 assertThrows(AssertionFailedError.class, () -> at.compare("ice, %", 50, 51, HALF));
-        assertTrue(error.getMessage().contains("here: ice, % is 1.0 % off"), error.getMessage());
+        assertTrue(error.getMessage().contains("here: ice is 1.0 % off"), error.getMessage());
         assertThrows(AssertionFailedError.class, () -> at.compare("ice, %", 50, Double.NaN, HALF));
         assertEquals(2, written().size());
     }

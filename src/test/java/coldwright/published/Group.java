@@ -41,6 +41,7 @@ record Group(List<Comparison> comparisons) {
         Comparison worst = worst(shown, Comparison::measured);
         String unit = any.unit().isEmpty() ? "" : " " + any.unit();
         String error = Figures.short2(worst.measured()) + " " + worst.measuredUnit();
+        boolean deviates = shown.stream().anyMatch(c -> KnownDeviation.of(c).isPresent());
         return "| `%s` | %s | %d | %d | %s | %s | %s | %s | %s: %s |\n"
                 .formatted(
                         any.table(),
@@ -49,7 +50,8 @@ record Group(List<Comparison> comparisons) {
                         comparisons.size() - checks.size(),
                         Figures.plain(least(shown)) + unit,
                         Figures.plain(most(shown)) + unit,
-                        checks.isEmpty() ? "fitted" : error.strip(),
+                        (checks.isEmpty() ? "fitted" : error.strip())
+                                + (deviates ? " **deviates**" : ""),
                         checks.isEmpty() ? "–" : worst.where(),
                         (Figures.short3(worst.tolerance().size()) + " " + worst.measuredUnit())
                                 .strip(),

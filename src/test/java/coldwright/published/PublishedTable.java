@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,19 +25,21 @@ import java.util.stream.Stream;
 
 /**
  * A published table under {@code src/test/resources/published/}: header lines that open with {@code
- * #} (the first is the citation), then a line of column names, then rows.
+ * #} (the first is the citation; {@code # kind:} says what it is worth as a check, {@link Kind}),
+ * then a line of column names, then rows.
  *
  * <p>A column {@code use} says {@code fit} where a row set a constant and {@code check} where it
  * only judges; without that column every row is a check, and a row marked otherwise is neither.
  *
  * <pre>{@code
- * for (Row row : PublishedTable.read("rumble-2021-freezing-points").checks()) {
+ * for (Row row : PublishedTable.read("crc-102-freezing-points").checks()) {
  *     row.number("depressionC");
  * }
  * }</pre>
  */
 public record PublishedTable(String name, List<String> header, List<Row> rows) {
     private static final String FOLDER = "/published/";
+    private static final String KIND = "kind:";
 
     /** Copies. */
     public PublishedTable {
@@ -77,10 +80,21 @@ public record PublishedTable(String name, List<String> header, List<Row> rows) {
         }
     }
 
-    /** The header lines before that of the columns: author, year, title, table. */
+    /** What the table is worth as a check. */
+    public Kind kind() {
+        return header.stream()
+                .filter(line -> line.startsWith(KIND))
+                .map(line -> line.substring(KIND.length()).strip().toUpperCase(Locale.ROOT))
+                .map(Kind::valueOf)
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalStateException(name + ".csv has no line \"# kind: …\""));
+    }
+
+    /** The header lines before those of kind and columns: author, year, title, table. */
     public String citation() {
         return header.stream()
-                .takeWhile(line -> !line.regionMatches(true, 0, "columns:", 0, 8))
+                .takeWhile(line -> !line.startsWith(KIND) && !line.startsWith("columns:"))
                 .collect(Collectors.joining(" "));
     }
 

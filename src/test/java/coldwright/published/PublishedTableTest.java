@@ -2,6 +2,7 @@ package coldwright.published;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -44,6 +45,11 @@ class PublishedTableTest {
                     table.header().stream().skip(1).anyMatch(line -> line.startsWith("columns:")),
                     name + ".csv has no line \"# columns:\" after its citation");
             assertFalse(table.citation().isBlank(), name);
+            assertNotNull(table.kind(), name);
+            assertFalse(
+                    table.header().stream()
+                            .anyMatch(line -> line.matches(".*project.s (science )?notes.*")),
+                    name + ".csv cites notes that no reader can open");
             for (PublishedTable.Row row : table.rows()) {
                 assertTrue(
                         List.of("fit", "check", "doubtful")
@@ -51,6 +57,19 @@ class PublishedTableTest {
                         row::toString);
             }
         }
+    }
+
+    @Test
+    void aTableWithoutItsKindIsRefused() {
+        PublishedTable without =
+                new PublishedTable("without", List.of("somebody 1900", "columns: a"), List.of());
+        assertEquals(
+                "without.csv has no line \"# kind: …\"",
+                assertThrows(IllegalStateException.class, without::kind).getMessage());
+        PublishedTable odd =
+                new PublishedTable("odd", List.of("somebody 1900", "kind: rumour"), List.of());
+        assertThrows(IllegalArgumentException.class, odd::kind);
+        assertEquals(Kind.MEASUREMENT, TABLE.kind());
     }
 
     @Test

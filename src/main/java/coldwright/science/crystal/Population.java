@@ -266,7 +266,6 @@ final class Population {
 
     /** Lays new edges, even in radius. */
     void relay() {
-        double count = count();
         double cubes = sumCubes();
         double[] even = Radii.evenUpTo(CLASSES, radii[size]);
         double[] fresh = Radii.cubes(even);
@@ -275,11 +274,6 @@ final class Population {
         edges = fresh;
         radii = even;
         size = CLASSES;
-        double back = count / count();
-        for (int j = 0; j < size; j++) {
-            numbers[j] *= back;
-        }
-        sumCubes = Double.NaN;
         scaleTo(cubes);
     }
 

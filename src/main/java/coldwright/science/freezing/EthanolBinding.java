@@ -8,9 +8,9 @@ package coldwright.science.freezing;
  * molecule of alcohol in seven and no short series follows that. An empirical form of this project.
  *
  * <p>Eight constants by least squares on 13 rows of the CRC table (0–68 %, to −49.5 °C) and,
- * loosely (±3 °C), on −102.4 °C at 90 % from a chart quoted on a public forum. All other rows of
- * that table are met within 0.21 °C, Melinder's curve within 0.15 °C. Past 68 % it is a guess:
- * sources differ by 6 °C at 73 %.
+ * loosely (±3 °C), on −102.4 °C at 90 % (from a chart without a source, as good as from memory).
+ * All other rows of that table are met within 0.21 °C, Melinder's curve within 0.15 °C. Past 68 %
+ * it is a guess: sources differ by 6 °C at 73 %.
  */
 record EthanolBinding() implements WaterBinding {
     private static final double LEVEL = -2.8398;

@@ -15,7 +15,7 @@ import coldwright.science.Temperature;
  *
  * <p>Source: D. M. Murphy and T. Koop, "Review of the vapour pressures of ice and supercooled water
  * for atmospheric applications", Q. J. R. Meteorol. Soc. 131 (2005) 1539–1565, equation 7 (ice) and
- * equation 10 (supercooled water), read in two public transcriptions.
+ * equation 10 (supercooled water), read in two transcriptions.
  *
  * <p>Range: 0 °C down to {@value #COLDEST_C} °C here; the source covers 123 K to 273 K. Agreement
  * with IAPWS-06 and IAPWS-95 down to −25 °C: within 0.0003.

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
  *
  * <p>Masses are without crystal water (glucose monohydrate is 9 % water). "CRC" is J. Rumble (ed.),
  * CRC Handbook of Chemistry and Physics, 102nd ed. (2021), table "Concentrative properties of
- * aqueous solutions", read in a public transcription; the constants are least-squares fits to the
- * rows marked {@code fit} in the tests' table {@code rumble-2021-freezing-points}.
+ * aqueous solutions", read second-hand in a transcription; the constants are least-squares fits to
+ * the rows marked {@code fit} in the tests' table {@code crc-102-freezing-points}.
  */
 public enum Solute {
     /**

@@ -7,9 +7,10 @@ import coldwright.science.mix.Component;
  * Sweetness by mass, sucrose 100.
  *
  * <p>Fructose 170–173, glucose 74–80, maltose 30–33, lactose 15–20, sorbitol 50–60: three published
- * lists, seen by the project, spread as shown (other tests find up to 30 % more or less, fructose
- * down to 110). Galactose, trehalose, glycerol and higher saccharides: from memory. Range: near 10
- * % in water at room temperature; the ratio changes with strength, cold, acid and company.
+ * lists, read but their titles not written down, spread as shown (other tests find up to 30 % more
+ * or less, fructose down to 110). Galactose, trehalose, glycerol and higher saccharides: from
+ * memory. Range: near 10 % in water at room temperature; the ratio changes with strength, cold,
+ * acid and company.
  */
 public enum Sweetener {
     SUCROSE(Component.SUCROSE, new Band(100, 100, 100)),

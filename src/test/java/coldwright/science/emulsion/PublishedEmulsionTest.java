@@ -22,9 +22,6 @@ class PublishedEmulsionTest {
     private static final Tolerance TAILS = Tolerance.of(2, "tails of a log-normal");
     private static final Tolerance NODE = Tolerance.of(1e-9, "the model's own node");
 
-    /** Fat in a cluster; the rest is serum. By judgement. */
-    private static final double FAT_IN_CLUSTER = 0.4;
-
     @ParameterizedTest
     @FromTable("deen-stokes-milk")
     void homogenisingSlowsCreaming(Row row) {
@@ -34,21 +31,6 @@ class PublishedEmulsionTest {
                         / milk.hours(row.number("raw_um"), 100);
         LEDGER.at(row, row.text("raw_um") + " against " + row.text("homogenised_um") + " µm")
                 .compare("ratio of the times", row.number("time_ratio"), ratio, Tolerance.ROUNDING);
-    }
-
-    @ParameterizedTest
-    @FromTable("fox-mcsweeney-cream")
-    void clustersThatCreamInTwentyMinutesHaveThePublishedSize(Row row) {
-        double size =
-                Creaming.inMilk()
-                        .ofClusters(FAT_IN_CLUSTER)
-                        .diameterUm(row.number("height_mm"), row.number("minutes"));
-        LEDGER.at(row, row.text("height_mm") + " mm")
-                .compare(
-                        "size of the clusters, µm",
-                        row.between("least_um", "most_um"),
-                        Band.exactly(size),
-                        INSIDE);
     }
 
     @ParameterizedTest

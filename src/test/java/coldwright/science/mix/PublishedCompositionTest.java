@@ -19,8 +19,7 @@ class PublishedCompositionTest {
     private static final Tolerance TWO_DECIMALS =
             Tolerance.of(0.03, "two decimals, the split of the carbohydrate rounded part by part");
 
-    private static final Tolerance LAST_DIGIT =
-            Tolerance.of(0.1, "printed to a tenth, at a temperature that is not named");
+    private static final Tolerance LAST_DIGIT = Tolerance.of(0.05, "half the last digit");
 
     private static final Tolerance PROOF =
             Tolerance.of(0.2, "USDA counts proof at 60 °F, the shelf at 20 °C");

@@ -6,6 +6,7 @@ import coldwright.published.FromTable;
 import coldwright.published.Ledger;
 import coldwright.published.PublishedTable.Row;
 import coldwright.published.Tolerance;
+import coldwright.science.Band;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 import coldwright.science.mix.Component;
@@ -30,7 +31,7 @@ class PublishedHeatTest {
     private static final Tolerance FIT_ENTHALPY = Tolerance.of(5e-3, FIT);
 
     private static final Tolerance BULK =
-            Tolerance.percent(10, "rounded figures for food of unstated composition");
+            Tolerance.percent(5, "Choi and Okos state about 5 % for a mix");
 
     private static final double WATER_OF_THE_SAMPLE_PERCENT = 0.5;
 
@@ -118,23 +119,35 @@ class PublishedHeatTest {
         at.compare(
                 "heat capacity below freezing, J/(g·K)",
                 row.number("below_j_per_g_k"),
-                allFrozenAt20Below(curve),
+                curve.sensibleHeatCapacityJPerGK(-20),
                 BULK);
+        double freezingC = curve.initialFreezingPointC();
         at.compare(
-                "latent heat, J/g",
-                row.number("latent_j_per_g"),
-                PureWater.LATENT_HEAT_JPERG * curve.waterPercent() / 100,
+                "heat from the freezing point to −40 °C, J/g",
+                row.number("latent_j_per_g") + row.number("below_j_per_g_k") * (freezingC + 40),
+                curve.heatToRemoveJPerG(freezingC, -40),
                 BULK);
     }
 
-    /** The handbook's figure below freezing is for food without any liquid left. */
-    private static double allFrozenAt20Below(ThermalCurve curve) {
-        double water = curve.waterPercent() / 100;
-        double liquid = water * (1 - curve.icePercentAt(-20) / 100);
-        return curve.sensibleHeatCapacityJPerGK(-20)
-                + liquid
-                        * (PureWater.iceHeatCapacityJPerGK(-20)
-                                - Substance.WATER.heatCapacityJPerGK(-20));
+    @ParameterizedTest
+    @FromTable("geankoplis-heat-capacities")
+    void foodsAboveFreezing(Row row) {
+        double water = row.number("water_percent");
+        double fat = row.number("fat_percent");
+        double rest = 100 - water - fat;
+        Composition food =
+                Composition.NOTHING
+                        .with(water, Component.WATER)
+                        .with(fat, Component.MILK_FAT)
+                        .with(0.55 * rest, Component.LACTOSE)
+                        .with(0.37 * rest, Component.MILK_PROTEIN)
+                        .with(0.08 * rest, Component.MILK_SALTS);
+        LEDGER.at(row, row.text("food"))
+                .compare(
+                        "heat capacity above freezing, J/(g·K)",
+                        row.between("low_j_per_g_k", "high_j_per_g_k"),
+                        Band.exactly(Makeup.of(food).heatCapacityJPerGK(row.number("at_c"))),
+                        BULK);
     }
 
     /** Mixes with plain numbers, so that these tests need no shelf. */
