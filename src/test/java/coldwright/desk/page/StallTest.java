@@ -1,6 +1,5 @@
 package coldwright.desk.page;
 
-import static coldwright.desk.page.OnPage.press;
 import static coldwright.desk.page.OnPage.snippet;
 import static coldwright.desk.page.OnPage.waitFor;
 
@@ -63,7 +62,7 @@ final class StallTest {
                                 .set(
                                         "while (true) { try { while (true) { System.out.print(1); }"
                                                 + " } catch (Throwable t) { } }"));
-        press(robot, "Run", 0);
+        Platform.runLater(snippet::run); // a click would wait for the window without end
         waitFor(() -> snippet.phase().get() == SnippetModel.Phase.RUNNING ? true : null, "the run");
         CompletableFuture<SnippetModel.Phase> drawn = new CompletableFuture<>();
         Platform.runLater(() -> afterFrames(drawn, snippet));
