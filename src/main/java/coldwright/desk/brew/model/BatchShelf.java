@@ -14,7 +14,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -39,7 +38,6 @@ public final class BatchShelf implements AutoCloseable {
     static final String FOLDER = "batches";
 
     private static final String AWAY = ".away";
-    private static final int MOST_BYTES = 1_000_000;
 
     private final Workbook workbook;
     private final Path folder;
@@ -132,7 +130,12 @@ public final class BatchShelf implements AutoCloseable {
                             BatchModel open = brew.open().get();
                             found.forEach(
                                     (name, theirs) ->
-                                            take(name, theirs, brew, free(brew, found.values())));
+                                            take(
+                                                    name,
+                                                    theirs,
+                                                    brew,
+                                                    FoundBatch.free(
+                                                            brew.batches(), found.values())));
                             mine.stream().filter(this::isChanged).forEach(this::write);
                             if (open != null) {
                                 brew.open(open);
@@ -142,13 +145,15 @@ public final class BatchShelf implements AutoCloseable {
     }
 
     /** What the disk has that this window did not see, by its file's name. */
-    private Map<String, Found> readUnseen() {
-        Map<String, Found> all = new TreeMap<>();
+    private Map<String, FoundBatch> readUnseen() {
+        Map<String, FoundBatch> all = new TreeMap<>();
         for (Path file : files()) {
             try {
                 if (workbook.files().isUnseen(file)) {
                     String mark = workbook.files().mark(file);
-                    all.put(String.valueOf(file.getFileName()), new Found(file, mark, read(file)));
+                    all.put(
+                            String.valueOf(file.getFileName()),
+                            new FoundBatch(file, mark, FoundBatch.read(file)));
                 }
             } catch (BatchFault | IOException e) {
                 setAside(file, e);
@@ -157,21 +162,7 @@ public final class BatchShelf implements AutoCloseable {
         return all;
     }
 
-    /** A batch file as it was found, with its mark from before it was read. */
-    private record Found(Path file, String mark, RecipeText.Read read) {}
-
-    /** A number that neither window has given to a batch. */
-    private static int free(BrewModel brew, Collection<Found> found) {
-        return 1
-                + Stream.concat(
-                                brew.batches().stream().map(one -> one.story().get()),
-                                found.stream().map(one -> one.read().story()))
-                        .mapToInt(Story::number)
-                        .max()
-                        .orElse(0);
-    }
-
-    private void take(String name, Found theirs, BrewModel brew, int free) {
+    private void take(String name, FoundBatch theirs, BrewModel brew, int free) {
         Optional<BatchModel> here =
                 brew.batches().stream()
                         .filter(one -> nameOf(one.story().get()).equals(name))
@@ -245,7 +236,7 @@ public final class BatchShelf implements AutoCloseable {
         for (Path file : files()) {
             try {
                 String mark = workbook.files().mark(file);
-                all.add(read(file));
+                all.add(FoundBatch.read(file));
                 workbook.files().saw(file, mark);
             } catch (BatchFault | IOException e) {
                 setAside(file, e);
@@ -285,14 +276,6 @@ public final class BatchShelf implements AutoCloseable {
         }
     }
 
-    private static RecipeText.Read read(Path file) throws BatchFault, IOException {
-        if (Files.size(file) > MOST_BYTES) {
-            throw new IOException(Say.of("batch.file.too-long"));
-        }
-        String text = Files.readString(file, StandardCharsets.UTF_8);
-        return RecipeText.read(String.valueOf(file.getFileName()), text);
-    }
-
     /**
      * Opens a batch file of the cook's; it is copied, and stays as it is.
      *
@@ -304,7 +287,7 @@ public final class BatchShelf implements AutoCloseable {
         return CompletableFuture.runAsync(
                 () -> {
                     try {
-                        Recipe recipe = read(file).recipe();
+                        Recipe recipe = FoundBatch.read(file).recipe();
                         window.execute(
                                 () -> {
                                     brew.add(recipe, Story.first(0));

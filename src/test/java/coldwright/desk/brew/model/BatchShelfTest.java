@@ -152,6 +152,7 @@ class BatchShelfTest {
     }
 
     private String everything() throws Exception {
+        background.submit(() -> {}).get(10, TimeUnit.SECONDS); // a write on its way has ended then
         try (Stream<Path> files = Files.walk(data)) {
             StringBuilder all = new StringBuilder();
             for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
