@@ -90,7 +90,7 @@ public final class Draw {
     /** One of these. */
     @SafeVarargs
     public final <T> T oneOf(T... values) {
-        return kept(any(values));
+        return kept(values[random.nextInt(values.length)]);
     }
 
     /** One of these. */
@@ -101,7 +101,7 @@ public final class Draw {
     /** What one of these makes. */
     @SafeVarargs
     public final <T> T from(Function<Draw, ? extends T>... makers) {
-        return one(any(makers));
+        return one(makers[random.nextInt(makers.length)]);
     }
 
     /** What a maker makes of this draw, kept as one value. */
