@@ -9,10 +9,12 @@ import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+
 import javax.imageio.ImageIO;
 
 /**
- * Draws the icon: a lantern whose light is a scoop that freezes from the rim. Word: the PNG to write.
+ * Draws the icon: a lantern whose light is a scoop that freezes from the rim. Word: the PNG to
+ * write.
  */
 public final class DrawIcon {
     private static final int PX = 512;

@@ -8,9 +8,12 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+
 import javax.imageio.ImageIO;
 
-/** The icon in the form that a platform wants: Windows and macOS take PNG within a small wrapping. */
+/**
+ * The icon in the form that a platform wants: Windows and macOS take PNG within a small wrapping.
+ */
 final class IconFile {
     private IconFile() {}
 
@@ -40,7 +43,8 @@ final class IconFile {
         BufferedImage from = ImageIO.read(png.toFile());
         BufferedImage to = new BufferedImage(px, px, BufferedImage.TYPE_INT_ARGB);
         Graphics2D pen = to.createGraphics();
-        pen.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        pen.setRenderingHint(
+                RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
         pen.drawImage(from, 0, 0, px, px, null);
         pen.dispose();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 /**
  * Makes the application image and, where the platform's tools are at hand, an installer.
  *
- * <p>Words: the program folder, the icon (PNG), the folder to write, the version. The runtime keeps its own {@code
- * java}, because every bench is a process of its own.
+ * <p>Words: the program folder, the icon (PNG), the folder to write, the version. The runtime keeps
+ * its own {@code java}, because every bench is a process of its own.
  */
 public final class MakeImage {
     private static final String NAME = "Coldwright";
@@ -58,7 +58,8 @@ public final class MakeImage {
     }
 
     public static void main(String[] words) throws Exception {
-        MakeImage make = new MakeImage(Path.of(words[0]), Path.of(words[1]), Path.of(words[2]), words[3]);
+        MakeImage make =
+                new MakeImage(Path.of(words[0]), Path.of(words[1]), Path.of(words[2]), words[3]);
         Path runtime = make.runtime();
         Path image = make.image(runtime);
         delete(runtime);
@@ -76,11 +77,21 @@ public final class MakeImage {
         run(
                 "jlink",
                 List.of(
-                        "--add-modules", MODULES,
-                        "--strip-java-debug-attributes", "--no-header-files", "--no-man-pages",
-                        "--compress", newer(21) ? "zip-6" : "2",
-                        "--output", runtime.toString()));
-        List<String> dump = new ArrayList<>(List.of(java(runtime.resolve("bin")).toString(), "-XX:+UseSerialGC", "-Xshare:dump"));
+                        "--add-modules",
+                        MODULES,
+                        "--strip-java-debug-attributes",
+                        "--no-header-files",
+                        "--no-man-pages",
+                        "--compress",
+                        newer(21) ? "zip-6" : "2",
+                        "--output",
+                        runtime.toString()));
+        List<String> dump =
+                new ArrayList<>(
+                        List.of(
+                                java(runtime.resolve("bin")).toString(),
+                                "-XX:+UseSerialGC",
+                                "-Xshare:dump"));
         dump.addAll(forNewerJava());
         process(dump, REHEARSAL_S * 4);
         return runtime;
@@ -98,16 +109,26 @@ public final class MakeImage {
         List<String> words =
                 new ArrayList<>(
                         List.of(
-                                "--type", "app-image",
-                                "--name", NAME,
-                                "--description", ABOUT,
-                                "--app-version", version,
-                                "--input", program.toString(),
-                                "--main-jar", "coldwright.jar",
-                                "--main-class", "coldwright.Main",
-                                "--runtime-image", runtime.toString(),
-                                "--icon", icon.toString(),
-                                "--dest", out.toString()));
+                                "--type",
+                                "app-image",
+                                "--name",
+                                NAME,
+                                "--description",
+                                ABOUT,
+                                "--app-version",
+                                version,
+                                "--input",
+                                program.toString(),
+                                "--main-jar",
+                                "coldwright.jar",
+                                "--main-class",
+                                "coldwright.Main",
+                                "--runtime-image",
+                                runtime.toString(),
+                                "--icon",
+                                icon.toString(),
+                                "--dest",
+                                out.toString()));
         for (String flag : flags()) {
             words.addAll(List.of("--java-options", flag));
         }
@@ -133,19 +154,23 @@ public final class MakeImage {
     /** The archives hold only for a Java that is started with the same words. */
     private static List<String> forNewerJava() {
         return newer(24)
-                ? List.of("--enable-native-access=ALL-UNNAMED", "--sun-misc-unsafe-memory-access=allow")
+                ? List.of(
+                        "--enable-native-access=ALL-UNNAMED",
+                        "--sun-misc-unsafe-memory-access=allow")
                 : List.of();
     }
 
     /**
-     * Opens the window once, if there is a display, and keeps the classes that it took as an archive. Java before 19
-     * takes an archive only where it was made, so there it is left out. An installer gives the jars a new time, which makes
-     * an archive of them worthless; so it has none.
+     * Opens the window once, if there is a display, and keeps the classes that it took as an
+     * archive. Java before 19 takes an archive only where it was made, so there it is left out. An
+     * installer gives the jars a new time, which makes an archive of them worthless; so it has
+     * none.
      */
     private void rehearse(Path image) throws Exception {
         boolean display = windows || mac || System.getenv("DISPLAY") != null;
         if (!newer(19) || !display) {
-            System.out.println("no class archive: it wants Java 19 or newer and a display; the program starts without");
+            System.out.println(
+                    "no class archive: it wants Java 19 or newer and a display; the program starts without");
             return;
         }
         Path app = app(image);
@@ -154,14 +179,29 @@ public final class MakeImage {
         String usual = Files.readString(launcherWords);
         Files.writeString(
                 launcherWords,
-                usual.replaceAll("java-options=-XX:SharedArchiveFile=.*", "java-options=-XX:+RecordDynamicDumpInfo")
-                        + "java-options=-Dcoldwright.data=" + out.resolve("rehearsal") + "\n");
-        Process window = new ProcessBuilder(launcher(image).toString()).redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+                usual.replaceAll(
+                                "java-options=-XX:SharedArchiveFile=.*",
+                                "java-options=-XX:+RecordDynamicDumpInfo")
+                        + "java-options=-Dcoldwright.data="
+                        + out.resolve("rehearsal")
+                        + "\n");
+        Process window =
+                new ProcessBuilder(launcher(image).toString())
+                        .redirectErrorStream(true)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start();
         try {
             TimeUnit.SECONDS.sleep(REHEARSAL_S);
-            Path jcmd = Path.of(System.getProperty("java.home"), "bin", windows ? "jcmd.exe" : "jcmd");
-            process(List.of(jcmd.toString(), Long.toString(window.pid()), "VM.cds", "dynamic_dump", archive.toString()), REHEARSAL_S * 4);
+            Path jcmd =
+                    Path.of(System.getProperty("java.home"), "bin", windows ? "jcmd.exe" : "jcmd");
+            process(
+                    List.of(
+                            jcmd.toString(),
+                            Long.toString(window.pid()),
+                            "VM.cds",
+                            "dynamic_dump",
+                            archive.toString()),
+                    REHEARSAL_S * 4);
         } finally {
             window.destroy();
             window.waitFor();
@@ -171,7 +211,9 @@ public final class MakeImage {
     }
 
     private Path app(Path image) {
-        return mac ? image.resolve("Contents/app") : windows ? image.resolve("app") : image.resolve("lib/app");
+        return mac
+                ? image.resolve("Contents/app")
+                : windows ? image.resolve("app") : image.resolve("lib/app");
     }
 
     private Path launcher(Path image) {
@@ -197,13 +239,15 @@ public final class MakeImage {
             }
         }
         if (types.isEmpty()) {
-            System.out.println("no installer: this machine has none of the platform's tools; the image needs none");
+            System.out.println(
+                    "no installer: this machine has none of the platform's tools; the image needs none");
         }
         Path batches = out.resolve("batch.properties");
         Files.writeString(
                 batches,
                 "extension=batch\nmime-type=text/x-coldwright-batch\ndescription=Batch of ice cream\nicon="
-                        + icon.toString().replace('\\', '/') + "\n",
+                        + icon.toString().replace('\\', '/')
+                        + "\n",
                 StandardCharsets.UTF_8);
         Path entry = out.resolve("resources").resolve(NAME + ".desktop");
         Files.createDirectories(entry.getParent());
@@ -224,12 +268,19 @@ public final class MakeImage {
             if (windows) {
                 words.addAll(List.of("--win-menu", "--win-per-user-install", "--win-dir-chooser"));
             } else if (!mac) {
-                words.addAll(List.of("--linux-shortcut", "--linux-menu-group", "Education", "--linux-package-name", "coldwright"));
+                words.addAll(
+                        List.of(
+                                "--linux-shortcut",
+                                "--linux-menu-group",
+                                "Education",
+                                "--linux-package-name",
+                                "coldwright"));
             }
             run("jpackage", words);
         }
         try (Stream<Path> made = Files.list(out)) {
-            for (Path file : made.filter(one -> one.toString().matches(".*\\.(deb|rpm|msi|dmg)")).toList()) {
+            for (Path file :
+                    made.filter(one -> one.toString().matches(".*\\.(deb|rpm|msi|dmg)")).toList()) {
                 System.out.printf("installer: %s, %d MB%n", file, megabytes(file));
             }
         }
@@ -237,21 +288,31 @@ public final class MakeImage {
 
     private static boolean found(String tool) {
         return Stream.of(System.getenv("PATH").split(java.io.File.pathSeparator))
-                .anyMatch(folder -> Files.exists(Path.of(folder, tool)) || Files.exists(Path.of(folder, tool + ".exe")));
+                .anyMatch(
+                        folder ->
+                                Files.exists(Path.of(folder, tool))
+                                        || Files.exists(Path.of(folder, tool + ".exe")));
     }
 
     private static void run(String tool, List<String> words) {
         ToolProvider found =
                 ToolProvider.findFirst(tool)
-                        .orElseThrow(() -> new IllegalStateException(tool + " is missing; build with a whole JDK, not a JRE"));
+                        .orElseThrow(
+                                () ->
+                                        new IllegalStateException(
+                                                tool
+                                                        + " is missing; build with a whole JDK, not a JRE"));
         if (found.run(System.out, System.err, words.toArray(String[]::new)) != 0) {
             throw new IllegalStateException(tool + " failed; what it said stands above");
         }
     }
 
     private static void process(List<String> words, int seconds) throws Exception {
-        Process process = new ProcessBuilder(words).redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        Process process =
+                new ProcessBuilder(words)
+                        .redirectErrorStream(true)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start();
         if (!process.waitFor(seconds, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new IllegalStateException(words.get(0) + " took more than " + seconds + " s");
@@ -260,7 +321,8 @@ public final class MakeImage {
 
     private static long megabytes(Path path) throws IOException {
         try (Stream<Path> all = Files.walk(path)) {
-            return all.filter(Files::isRegularFile).mapToLong(file -> file.toFile().length()).sum() >> 20;
+            return all.filter(Files::isRegularFile).mapToLong(file -> file.toFile().length()).sum()
+                    >> 20;
         }
     }
 

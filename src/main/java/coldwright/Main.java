@@ -2,8 +2,8 @@ package coldwright;
 
 import coldwright.desk.Desk;
 import coldwright.desk.NoDisplayException;
-import coldwright.terminal.LastResort;
 import coldwright.terminal.Terminal;
+import coldwright.terminal.console.CrashHandler;
 
 import java.io.File;
 import java.nio.file.Path;
@@ -20,7 +20,7 @@ public final class Main {
      *     of lessons or a batch to open it with
      */
     public static void main(String[] words) {
-        LastResort.install();
+        CrashHandler.install();
         System.exit(exitOf(words));
     }
 
@@ -31,10 +31,10 @@ public final class Main {
             }
             return words.length == 1 && isForTheWindow(words[0])
                     ? window(Optional.of(Path.of(words[0]).toAbsolutePath()))
-                    : Terminal.ofThisProcess().obey(words);
+                    : Terminal.ofThisProcess().execute(words);
         } catch (RuntimeException | Error fault) {
-            System.err.println(LastResort.sentence(fault));
-            return LastResort.EXIT;
+            System.err.println(CrashHandler.sentence(fault));
+            return CrashHandler.EXIT;
         }
     }
 

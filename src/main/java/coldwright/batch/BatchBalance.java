@@ -31,11 +31,11 @@ public final class BatchBalance {
      *
      * @param batch a batch with targets
      * @return the amounts nearest to its targets
-     * @throws BatchFault if it names no target, or its bounds can't add up
+     * @throws BatchFileException if it names no target, or its bounds can't add up
      */
-    public static Balanced of(BatchFile batch) throws BatchFault {
+    public static Balanced of(RecipeFile batch) throws BatchFileException {
         if (batch.targets().isEmpty()) {
-            throw new BatchFault(
+            throw new BatchFileException(
                     batch.file(),
                     0,
                     "the file names no target; write one as in: target: fat 14 %, sucrose 15 %");
@@ -44,7 +44,7 @@ public final class BatchBalance {
         double totalG = batch.totalG().orElse(statedG > 0 ? statedG : 1000);
         try {
             Balance balance = Balance.of(totalG);
-            for (Row row : batch.rows()) {
+            for (RecipeRow row : batch.rows()) {
                 balance = balance.using(new Choice(row.ingredient(), row.leastG(), row.mostG()));
             }
             for (Target target : batch.targets()) {
@@ -52,12 +52,12 @@ public final class BatchBalance {
             }
             return within(askedPercent(batch), balance);
         } catch (IllegalArgumentException e) {
-            throw new BatchFault(batch.file(), 0, e.getMessage());
+            throw new BatchFileException(batch.file(), 0, e.getMessage());
         }
     }
 
     /** Most salt that may be used, % by mass: the limit of taste, or a target for salt. */
-    private static double askedPercent(BatchFile batch) {
+    private static double askedPercent(RecipeFile batch) {
         return batch.targets().stream()
                 .filter(target -> target.trait() == Trait.SALT)
                 .mapToDouble(Target::value)

@@ -1,10 +1,10 @@
 package coldwright.bench;
 
-import coldwright.bench.compile.Proposal;
 import coldwright.bench.compile.StepRun;
+import coldwright.bench.complete.CompletionProposal;
 import coldwright.bench.process.BenchProcess;
-import coldwright.bench.process.Launch;
-import coldwright.bench.process.Spares;
+import coldwright.bench.process.LaunchSettings;
+import coldwright.bench.process.SpareProcesses;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -34,22 +34,23 @@ import java.util.concurrent.TimeoutException;
  */
 public final class Bench implements AutoCloseable {
     private final BenchSettings settings;
-    private final Spares spares;
-    private final Compilation compilation;
-    private final LiveBench live;
-    private final Deque<Job> waiting = new ArrayDeque<>();
+    private final SpareProcesses spares;
+    private final SnippetCompilation snippetCompilation;
+    private final StepReplayer live;
+    private final Deque<RunJob> waiting = new ArrayDeque<>();
     private final Thread worker = new Thread(this::work, "bench");
-    private Job current;
-    private Question question;
+    private RunJob current;
+    private CompletionRequest question;
     private boolean closed;
 
     private Bench(BenchSettings settings) {
         this.settings = settings;
         spares =
-                new Spares(
-                        new Launch(settings.classPath(), settings.heapMb(), settings.pointLimit()));
-        compilation = new Compilation(settings);
-        live = new LiveBench(settings, spares, compilation::lines);
+                new SpareProcesses(
+                        new LaunchSettings(
+                                settings.classPath(), settings.heapMb(), settings.pointLimit()));
+        snippetCompilation = new SnippetCompilation(settings);
+        live = new StepReplayer(settings, spares, snippetCompilation::lines);
         worker.setDaemon(true);
     }
 
@@ -73,8 +74,9 @@ public final class Bench implements AutoCloseable {
      * @param watcher hears of the run while it goes on
      * @return how it ended; never fails but by cancelling when the bench is closed
      */
-    public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
-        return add(new Job(above, snippet, record(watcher)));
+    public CompletableFuture<FinishedRun> run(
+            List<String> above, String snippet, RunListener watcher) {
+        return add(new RunJob(above, snippet, record(watcher)));
     }
 
     /**
@@ -90,9 +92,10 @@ public final class Bench implements AutoCloseable {
      *     closed
      * @throws IllegalArgumentException if the caret stands outside the text
      */
-    public CompletableFuture<List<Proposal>> complete(List<String> above, String text, int caret) {
-        Question asked = new Question(above, text, caret);
-        Question dropped;
+    public CompletableFuture<List<CompletionProposal>> complete(
+            List<String> above, String text, int caret) {
+        CompletionRequest asked = new CompletionRequest(above, text, caret);
+        CompletionRequest dropped;
         synchronized (this) {
             dropped = closed ? asked : question;
             question = closed ? null : asked;
@@ -104,11 +107,11 @@ public final class Bench implements AutoCloseable {
         return asked.answer();
     }
 
-    private RunRecord record(RunWatcher watcher) {
-        return new RunRecord(settings, watcher, System.nanoTime());
+    private RunOutput record(RunListener watcher) {
+        return new RunOutput(settings, watcher, System.nanoTime());
     }
 
-    private CompletableFuture<Run> add(Job job) {
+    private CompletableFuture<FinishedRun> add(RunJob job) {
         boolean late;
         synchronized (this) {
             late = closed;
@@ -125,18 +128,18 @@ public final class Bench implements AutoCloseable {
 
     /**
      * Stops what runs and drops what waits. Returns at once; the runs end as {@link
-     * Outcome.Stopped}, at the latest soon after the settings' patience. The next run goes to the
-     * spare.
+     * RunOutcome.Stopped}, at the latest soon after the settings' patience. The next run goes to
+     * the spare.
      */
     public void stop() {
-        Job running;
-        List<Job> dropped;
+        RunJob running;
+        List<RunJob> dropped;
         synchronized (this) {
             running = current;
             dropped = List.copyOf(waiting);
             waiting.clear();
         }
-        dropped.forEach(job -> job.result().complete(job.record().end(new Outcome.Stopped())));
+        dropped.forEach(job -> job.result().complete(job.record().end(new RunOutcome.Stopped())));
         if (running != null && !running.stopped()) {
             running.stop();
             Thread stopper = new Thread(() -> stop(running), "bench-stop");
@@ -145,8 +148,8 @@ public final class Bench implements AutoCloseable {
         }
     }
 
-    private void stop(Job running) {
-        BenchProcess process = live.obeying();
+    private void stop(RunJob running) {
+        BenchProcess process = live.executing();
         if (process == null) {
             return;
         }
@@ -165,21 +168,21 @@ public final class Bench implements AutoCloseable {
     }
 
     private void work() {
-        compilation.warmUp();
+        snippetCompilation.warmUp();
         while (awaitWork()) {
-            Job job = next();
+            RunJob job = next();
             if (job == null) {
                 answer();
                 continue;
             }
-            Run run = job.record().end(outcome(job));
+            FinishedRun run = job.record().end(outcome(job));
             synchronized (this) {
                 current = null;
             }
             job.result().complete(run);
         }
         live.close();
-        compilation.close();
+        snippetCompilation.close();
     }
 
     private synchronized boolean awaitWork() {
@@ -193,14 +196,14 @@ public final class Bench implements AutoCloseable {
         return !closed;
     }
 
-    private synchronized Job next() {
+    private synchronized RunJob next() {
         current = closed ? null : waiting.poll();
         return current;
     }
 
     /** Answers the question; leaves it for later if a run is asked for meanwhile. */
     private void answer() {
-        Question asked;
+        CompletionRequest asked;
         synchronized (this) {
             asked = question;
         }
@@ -208,7 +211,8 @@ public final class Bench implements AutoCloseable {
             return;
         }
         try {
-            List<Proposal> names = compilation.complete(asked, () -> interrupted(asked));
+            List<CompletionProposal> names =
+                    snippetCompilation.complete(asked, () -> interrupted(asked));
             answered(asked);
             asked.answer().complete(names);
         } catch (CancellationException e) {
@@ -221,40 +225,40 @@ public final class Bench implements AutoCloseable {
         }
     }
 
-    private synchronized boolean interrupted(Question asked) {
+    private synchronized boolean interrupted(CompletionRequest asked) {
         return closed || question != asked || !waiting.isEmpty();
     }
 
-    private synchronized void answered(Question asked) {
+    private synchronized void answered(CompletionRequest asked) {
         if (question == asked) {
             question = null;
         }
     }
 
-    private Outcome outcome(Job job) {
+    private RunOutcome outcome(RunJob job) {
         try {
-            List<StepRun> runs = compilation.compile(job.texts(), job::stopped);
+            List<StepRun> runs = snippetCompilation.compile(job.texts(), job::stopped);
             job.record().compiled();
             return live.run(job, runs);
-        } catch (Compilation.RefusedAt e) {
+        } catch (SnippetCompilation.RejectedSnippet e) {
             return e.index() == job.above()
                     ? e.outcome()
-                    : new Outcome.AboveFailed(e.index(), e.outcome());
+                    : new RunOutcome.AboveFailed(e.index(), e.outcome());
         } catch (CancellationException e) {
-            return new Outcome.Stopped();
-        } catch (IllegalArgumentException | LiveBench.BenchLostException e) {
-            return new Outcome.Died(e.getMessage());
+            return new RunOutcome.Stopped();
+        } catch (IllegalArgumentException | StepReplayer.BenchLostException e) {
+            return new RunOutcome.Died(e.getMessage());
         } catch (RuntimeException | Error e) { // whatever the compiler throws, the worker lives on
             System.getLogger("coldwright.bench").log(System.Logger.Level.ERROR, "a run broke", e);
-            return new Outcome.Died("the bench broke at this snippet; run it again: " + e);
+            return new RunOutcome.Died("the bench broke at this snippet; run it again: " + e);
         }
     }
 
     /** Ends the bench and its processes; runs that wait are cancelled. */
     @Override
     public void close() {
-        List<Job> dropped = new ArrayList<>();
-        Question unanswered;
+        List<RunJob> dropped = new ArrayList<>();
+        CompletionRequest unanswered;
         synchronized (this) {
             closed = true;
             unanswered = question;

@@ -1,6 +1,6 @@
 package coldwright.bench;
 
-import coldwright.bench.process.Launch;
+import coldwright.bench.process.LaunchSettings;
 
 import java.io.File;
 import java.io.IOException;
@@ -32,7 +32,7 @@ public final class BenchClassPath {
      * @return the program's own place first, then the libraries that are there
      */
     public static List<Path> ofThisProgram() {
-        return of(System.getProperty("java.class.path"), Launch.home(Bench.class));
+        return of(System.getProperty("java.class.path"), LaunchSettings.home(Bench.class));
     }
 
     static List<Path> of(String classPath, Path own) {

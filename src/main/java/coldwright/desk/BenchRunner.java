@@ -3,10 +3,10 @@ package coldwright.desk;
 import coldwright.bench.Bench;
 import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
-import coldwright.bench.Run;
-import coldwright.bench.RunWatcher;
-import coldwright.bench.compile.Proposal;
-import coldwright.desk.model.Runner;
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.bench.complete.CompletionProposal;
+import coldwright.desk.run.SnippetRunner;
 import coldwright.help.HelpIndex;
 import coldwright.help.Suggestion;
 import coldwright.help.Suggestions;
@@ -21,7 +21,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 
 /** The bench as the desk uses it; it opens in the background, and runs wait for it. */
-public final class BenchRunner implements Runner, AutoCloseable {
+public final class BenchRunner implements SnippetRunner, AutoCloseable {
     private static final Duration STOP_PATIENCE = Duration.ofMillis(400);
 
     private final Executor work;
@@ -81,7 +81,8 @@ public final class BenchRunner implements Runner, AutoCloseable {
     }
 
     @Override
-    public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
+    public CompletableFuture<FinishedRun> run(
+            List<String> above, String snippet, RunListener watcher) {
         return opened().thenCompose(bench -> bench.run(above, snippet, watcher));
     }
 
@@ -95,8 +96,8 @@ public final class BenchRunner implements Runner, AutoCloseable {
                                         HelpIndex.ofThisProgram()));
     }
 
-    private static Suggestions.Offer offer(Proposal one) {
-        return new Suggestions.Offer(
+    private static Suggestions.Candidate offer(CompletionProposal one) {
+        return new Suggestions.Candidate(
                 one.name(), one.insert(), one.from(), one.receiver(), one.fits(), one.own());
     }
 

@@ -18,7 +18,7 @@ public final class Desk {
      */
     public static void open(Optional<Path> file) throws NoDisplayException {
         System.setProperty("java.awt.headless", "true");
-        Display.start();
+        DisplayProbe.start();
         Application.launch(
                 DeskApp.class,
                 file.map(one -> new String[] {one.toString()}).orElse(new String[0]));

@@ -1,27 +1,27 @@
 package coldwright.desk;
 
-import coldwright.desk.brew.model.BatchShelf;
+import coldwright.desk.batch.model.BatchStore;
+import coldwright.desk.figure.FigurePainter;
+import coldwright.desk.figure.RenderContext;
+import coldwright.desk.layout.AfterFrame;
+import coldwright.desk.lesson.AppActions;
+import coldwright.desk.lesson.HandoutRequest;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.LessonModel;
-import coldwright.desk.model.Settings;
-import coldwright.desk.model.Trouble;
-import coldwright.desk.page.Deeds;
+import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.page.DeskView;
-import coldwright.desk.page.Frames;
-import coldwright.desk.page.HandoutChoice;
-import coldwright.desk.plate.FigurePainter;
-import coldwright.desk.plate.Pens;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
+import coldwright.desk.run.ExceptionText;
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.LessonShelf;
 import coldwright.paint.ChartPainter;
-import coldwright.print.Edition;
-import coldwright.print.Wish;
+import coldwright.print.HandoutEdition;
+import coldwright.print.HandoutOptions;
 import coldwright.text.WholeFile;
 import coldwright.workbook.DataFolder;
-import coldwright.workbook.Loaded;
+import coldwright.workbook.LoadedWork;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.settings.Language;
@@ -72,15 +72,15 @@ public final class DeskApp extends Application {
     private final ExecutorService work = Executors.newCachedThreadPool(run -> daemon(run, "work"));
     private final ExecutorService pen =
             Executors.newSingleThreadExecutor(run -> daemon(run, "pen"));
-    private final ScheduledExecutorService keeping =
+    private final ScheduledExecutorService saveTimer =
             Executors.newSingleThreadScheduledExecutor(run -> daemon(run, "keeping"));
     private Workbook workbook;
-    private Settings settings;
-    private Keeper keeper;
+    private PreferencesModel settings;
+    private WorkKeeper workKeeper;
     private BenchRunner bench;
-    private BatchShelf batches;
+    private BatchStore batches;
     private DeskModel desk;
-    private Printing press;
+    private HandoutPrinter press;
 
     private static Thread daemon(Runnable run, String name) {
         Thread thread = new Thread(run, "desk-" + name);
@@ -103,27 +103,29 @@ public final class DeskApp extends Application {
         stage.setMinHeight(LEAST_HEIGHT_PX);
         stage.setTitle("Coldwright");
         stage.show();
-        Frames.after(FRAMES_TO_SHOW, () -> layTheDesk(stage));
+        AfterFrame.after(FRAMES_TO_SHOW, () -> layTheDesk(stage));
     }
 
     private void layTheDesk(Stage stage) {
         stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
         workbook = Workbook.open(DataFolder.usual());
-        Loaded<Preferences> kept = workbook.preferences();
-        settings = new Settings(kept.value());
+        LoadedWork<Preferences> kept = workbook.preferences();
+        settings = new PreferencesModel(kept.value());
         bench = new BenchRunner(work, () -> settings.preferences().get());
-        keeper = new Keeper(workbook, keeping, Platform::runLater, words -> desk.tell(words));
-        desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, keeper);
+        workKeeper =
+                new WorkKeeper(
+                        workbook, saveTimer, Platform::runLater, words -> desk.notify(words));
+        desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, workKeeper);
         press =
-                new Printing(
+                new HandoutPrinter(
                         work,
                         Platform::runLater,
                         () -> new BenchRunner(work, () -> settings.preferences().get()),
-                        words -> desk.tell(words));
-        batches = new BatchShelf(workbook, keeping, Platform::runLater, desk::tell);
-        new Following(desk, keeping, Platform::runLater);
-        desk.brew().keepOn(batches);
-        kept.messages().forEach(desk::tell);
+                        words -> desk.notify(words));
+        batches = new BatchStore(workbook, saveTimer, Platform::runLater, desk::notify);
+        new LessonFileWatcher(desk, saveTimer, Platform::runLater);
+        desk.batches().keepOn(batches);
+        kept.messages().forEach(desk::notify);
         desk.typeSize().set(kept.value().typeSizePercent());
         desk.typeSize()
                 .percent()
@@ -131,27 +133,28 @@ public final class DeskApp extends Application {
                         (value, was, is) ->
                                 settings.change(all -> all.withTypeSizePercent(is.intValue())));
         settings.preferences().addListener((value, was, is) -> set(was, is, stage));
-        keeper.follow(settings.preferences().get(), this::settle);
-        keeper.whenTakenOver(() -> batches.readAgain(desk.brew()));
+        workKeeper.follow(settings.preferences().get(), this::settle);
+        workKeeper.whenTakenOver(() -> batches.readAgain(desk.batches()));
         stage.getScene().setRoot(view(stage));
         if (desk.notice().get().isEmpty()) {
             toOpen().forEach(desk::announce);
         }
-        stage.focusedProperty().addListener(value -> keeper.tryAgain());
-        Frames.after(FRAMES_TO_SHOW, this::fillAndWarm);
+        stage.focusedProperty().addListener(value -> workKeeper.tryAgain());
+        AfterFrame.after(FRAMES_TO_SHOW, this::fillAndWarm);
     }
 
     private DeskView view(Stage stage) {
-        Say.in(language(settings.preferences().get().language()));
-        Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
+        Messages.in(language(settings.preferences().get().language()));
+        RenderContext renderContext =
+                new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
         return new DeskView(
                 desk,
                 settings,
-                pens,
-                new Deeds(
+                renderContext,
+                new AppActions(
                         () -> openFile(stage),
                         address -> getHostServices().showDocument(address),
-                        keeper::putAway,
+                        workKeeper::archive,
                         (lesson, name) -> handIn(lesson, name, stage),
                         (lesson, choice) -> handout(lesson, choice, stage),
                         () -> stage.setFullScreen(!stage.isFullScreen())));
@@ -167,7 +170,7 @@ public final class DeskApp extends Application {
 
     /** Settings have changed: what hangs on them follows. */
     private void set(Preferences was, Preferences is, Stage stage) {
-        keeper.keep(is);
+        workKeeper.keep(is);
         if (!was.limits().equals(is.limits())) {
             bench.renew();
         }
@@ -186,10 +189,10 @@ public final class DeskApp extends Application {
     private void fillAndWarm() {
         desk.fetch(DeskApp::lessons)
                 .thenRun(() -> toOpen().forEach(this::open))
-                .thenRun(() -> Frames.after(FRAMES_TO_SHOW, bench::open))
+                .thenRun(() -> AfterFrame.after(FRAMES_TO_SHOW, bench::open))
                 .thenRun(
                         () ->
-                                Frames.after(
+                                AfterFrame.after(
                                         FRAMES_TO_READ, () -> pen.execute(ChartPainter::warmUp)));
     }
 
@@ -199,42 +202,42 @@ public final class DeskApp extends Application {
     }
 
     private void open(Path file) {
-        if (file.toString().endsWith(BatchShelf.ENDING)) {
+        if (file.toString().endsWith(BatchStore.ENDING)) {
             desk.openBatches();
-            batches.open(file, desk.brew());
+            batches.open(file, desk.batches());
         } else {
             desk.openFile(file);
         }
     }
 
     private static List<Lesson> lessons() {
-        LessonShelf shelf = LessonShelf.ofThisProgram();
+        LessonFolder shelf = LessonFolder.ofThisProgram();
         return shelf.names().stream().map(shelf::read).toList();
     }
 
     private void handIn(LessonModel lesson, String name, Stage stage) {
-        HandIn work = HandIn.of(keeper.workOn(lesson), name, lesson.lesson(), Instant.now());
+        HandIn work = HandIn.of(workKeeper.workOn(lesson), name, lesson.lesson(), Instant.now());
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Say.of("hand-in.save"));
+        chooser.setTitle(Messages.of("hand-in.save"));
         chooser.setInitialFileName(work.fileName());
         File file = chooser.showSaveDialog(stage);
         if (file != null) {
             try {
                 WholeFile.write(file.toPath(), work.text().getBytes(StandardCharsets.UTF_8));
-                desk.tell(Say.of("hand-in.saved", file.getName()));
+                desk.notify(Messages.of("hand-in.saved", file.getName()));
             } catch (WholeFile.UnwrittenException e) {
-                desk.tell(Trouble.unwritten(file, e));
+                desk.notify(ExceptionText.unwritten(file, e));
             }
         }
     }
 
-    private void handout(LessonModel lesson, HandoutChoice choice, Stage stage) {
-        if (!lesson.gate().open().get() && choice.edition() != Edition.BLANK) {
-            desk.tell(Say.of("handout.not-agreed"));
+    private void handout(LessonModel lesson, HandoutRequest choice, Stage stage) {
+        if (!lesson.gate().open().get() && choice.edition() != HandoutEdition.BLANK) {
+            desk.notify(Messages.of("handout.not-agreed"));
             return;
         }
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Say.of("handout"));
+        chooser.setTitle(Messages.of("handout"));
         chooser.setInitialFileName(lesson.lesson().name() + ".pdf");
         chooser.getExtensionFilters()
                 .addAll(
@@ -246,14 +249,14 @@ public final class DeskApp extends Application {
                     choice.withWork()
                             ? Optional.of(
                                     HandIn.of(
-                                            keeper.workOn(lesson),
+                                            workKeeper.workOn(lesson),
                                             "",
                                             lesson.lesson(),
                                             Instant.now()))
                             : Optional.empty();
             press.write(
                     lesson.lesson(),
-                    new Wish(choice.edition(), choice.paper(), false, own),
+                    new HandoutOptions(choice.edition(), choice.paper(), false, own),
                     file.toPath(),
                     lesson.gate().open().get());
         }
@@ -261,12 +264,12 @@ public final class DeskApp extends Application {
 
     private void openFile(Stage stage) {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Say.of("open-file"));
+        chooser.setTitle(Messages.of("open-file"));
         chooser.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter(
-                                Say.of("open-file.lessons"), "*.md", "*.zip"),
-                        new FileChooser.ExtensionFilter(Say.of("open-file.all"), "*"));
+                                Messages.of("open-file.lessons"), "*.md", "*.zip"),
+                        new FileChooser.ExtensionFilter(Messages.of("open-file.all"), "*"));
         File file = chooser.showOpenDialog(stage);
         if (file != null) {
             desk.openFile(file.toPath());
@@ -276,11 +279,11 @@ public final class DeskApp extends Application {
     /** The window lives on, whatever broke in it. */
     private void broke(Throwable trouble) {
         LOG.log(System.Logger.Level.ERROR, "the window broke", trouble);
-        String words = Say.of("desk.broke", trouble);
+        String words = Messages.of("desk.broke", trouble);
         if (desk != null) {
-            desk.tell(words);
+            desk.notify(words);
         } else {
-            Label alone = Words.label(words);
+            Label alone = TextControls.label(words);
             Window.getWindows().forEach(one -> one.getScene().setRoot(new StackPane(alone)));
         }
     }
@@ -288,12 +291,12 @@ public final class DeskApp extends Application {
     @Override
     public void stop() {
         if (batches != null) {
-            keeper.takeOverAtLast();
+            workKeeper.takeOverAtLast();
             batches.close();
-            keeper.close();
+            workKeeper.close();
             bench.close();
         }
-        keeping.shutdownNow();
+        saveTimer.shutdownNow();
         work.shutdownNow();
         pen.shutdownNow();
     }

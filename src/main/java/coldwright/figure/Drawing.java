@@ -28,9 +28,9 @@ import java.util.Optional;
 public record Drawing(
         String title,
         Field field,
-        Bar bar,
+        ScaleBar bar,
         Tint.Role ground,
-        Optional<Warmth> warmth,
+        Optional<TemperatureScale> warmth,
         List<Moment> moments,
         String writtenText,
         List<String> sources)
@@ -82,9 +82,9 @@ public record Drawing(
      * @param length how long it is, in the field's unit, more than zero
      * @param label what stands beside it, such as {@code 50 µm}
      */
-    public record Bar(double length, String label) {
+    public record ScaleBar(double length, String label) {
         /** Checks the length. */
-        public Bar {
+        public ScaleBar {
             Objects.requireNonNull(label, "label");
             positive("length", length);
         }
@@ -96,9 +96,9 @@ public record Drawing(
      * @param coldestC the coldest colour, °C
      * @param warmestC the warmest colour, °C, above the coldest
      */
-    public record Warmth(double coldestC, double warmestC) {
+    public record TemperatureScale(double coldestC, double warmestC) {
         /** Checks that one lies above the other. */
-        public Warmth {
+        public TemperatureScale {
             if (!(coldestC < warmestC && Double.isFinite(warmestC - coldestC))) {
                 throw new IllegalArgumentException(
                         "the colours run from %s to %s °C; the first must be the colder"
@@ -142,12 +142,19 @@ public record Drawing(
      *
      * @param title what it shows
      * @param field how much is seen
-     * @param bar the scale bar
+     * @param scaleBar the scale bar
      * @return the drawing to add to
      */
-    public static Drawing of(String title, Field field, Bar bar) {
+    public static Drawing of(String title, Field field, ScaleBar scaleBar) {
         return new Drawing(
-                title, field, bar, Tint.Role.SERUM, Optional.empty(), List.of(), "", List.of());
+                title,
+                field,
+                scaleBar,
+                Tint.Role.SERUM,
+                Optional.empty(),
+                List.of(),
+                "",
+                List.of());
     }
 
     /**
@@ -168,7 +175,7 @@ public record Drawing(
      * @return the new drawing
      */
     public Drawing warmth(double coldestC, double warmestC) {
-        Optional<Warmth> scale = Optional.of(new Warmth(coldestC, warmestC));
+        Optional<TemperatureScale> scale = Optional.of(new TemperatureScale(coldestC, warmestC));
         return new Drawing(title, field, bar, ground, scale, moments, writtenText, sources);
     }
 

@@ -38,33 +38,33 @@ final class DrawingCodec {
         for (int b : OPENING) {
             out.writeByte(b);
         }
-        Wire.writeText("title", drawing.title(), out);
+        WireFields.writeText("title", drawing.title(), out);
         out.writeDouble(drawing.field().width());
         out.writeDouble(drawing.field().height());
-        Wire.writeText("unit", drawing.field().unit(), out);
+        WireFields.writeText("unit", drawing.field().unit(), out);
         out.writeDouble(drawing.bar().length());
-        Wire.writeText("scale bar", drawing.bar().label(), out);
+        WireFields.writeText("scale bar", drawing.bar().label(), out);
         PieceCodec.write(drawing.ground(), out);
         out.writeByte(drawing.warmth().isPresent() ? 1 : 0);
         if (drawing.warmth().isPresent()) {
             out.writeDouble(drawing.warmth().get().coldestC());
             out.writeDouble(drawing.warmth().get().warmestC());
         }
-        Wire.writeCount("moments", drawing.moments().size(), MOST_MOMENTS, out);
+        WireFields.writeCount("moments", drawing.moments().size(), MOST_MOMENTS, out);
         for (Drawing.Moment moment : drawing.moments()) {
             write(moment, out);
         }
-        Wire.writeText("alternative text", drawing.writtenText(), out);
-        Wire.writeCount("sources", drawing.sources().size(), FigureCodec.MOST_SOURCES, out);
+        WireFields.writeText("alternative text", drawing.writtenText(), out);
+        WireFields.writeCount("sources", drawing.sources().size(), FigureCodec.MOST_SOURCES, out);
         for (String source : drawing.sources()) {
-            Wire.writeText("source", source, out);
+            WireFields.writeText("source", source, out);
         }
     }
 
     private static void write(Drawing.Moment moment, DataOutput out) throws IOException {
         out.writeDouble(moment.time());
-        Wire.writeText("unit", moment.unit(), out);
-        Wire.writeText("moment's label", moment.label(), out);
+        WireFields.writeText("unit", moment.unit(), out);
+        WireFields.writeText("moment's label", moment.label(), out);
         out.writeInt(moment.pieces().size());
         for (Piece piece : moment.pieces()) {
             PieceCodec.write(piece, out);
@@ -82,15 +82,16 @@ final class DrawingCodec {
                                         .formatted(b, VERSION));
             }
         }
-        String title = Wire.readText("title", in);
+        String title = WireFields.readText("title", in);
         double width = in.readDouble();
         double height = in.readDouble();
-        Drawing.Field field = new Drawing.Field(width, height, Wire.readText("unit", in));
+        Drawing.Field field = new Drawing.Field(width, height, WireFields.readText("unit", in));
         double length = in.readDouble();
-        Drawing.Bar bar = new Drawing.Bar(length, Wire.readText("scale bar", in));
+        Drawing.ScaleBar scaleBar =
+                new Drawing.ScaleBar(length, WireFields.readText("scale bar", in));
         Tint.Role ground = PieceCodec.readRole(in);
-        Optional<Drawing.Warmth> warmth = readWarmth(in);
-        int count = Wire.readCount("moments", MOST_MOMENTS, in);
+        Optional<Drawing.TemperatureScale> warmth = readWarmth(in);
+        int count = WireFields.readCount("moments", MOST_MOMENTS, in);
         List<Drawing.Moment> moments = new ArrayList<>(count);
         int pointsLeft = pointLimit;
         for (int i = 0; i < count; i++) {
@@ -98,30 +99,30 @@ final class DrawingCodec {
             pointsLeft -= moment.size();
             moments.add(moment);
         }
-        String writtenText = Wire.readText("alternative text", in);
-        int sourceCount = Wire.readCount("sources", FigureCodec.MOST_SOURCES, in);
+        String writtenText = WireFields.readText("alternative text", in);
+        int sourceCount = WireFields.readCount("sources", FigureCodec.MOST_SOURCES, in);
         List<String> sources = new ArrayList<>(sourceCount);
         for (int i = 0; i < sourceCount; i++) {
-            sources.add(Wire.readText("source", in));
+            sources.add(WireFields.readText("source", in));
         }
-        return new Drawing(title, field, bar, ground, warmth, moments, writtenText, sources);
+        return new Drawing(title, field, scaleBar, ground, warmth, moments, writtenText, sources);
     }
 
-    private static Optional<Drawing.Warmth> readWarmth(DataInput in) throws IOException {
+    private static Optional<Drawing.TemperatureScale> readWarmth(DataInput in) throws IOException {
         int there = in.readUnsignedByte();
         if (there > 1) {
             throw new IOException("the figure has a scale that can't be read, code " + there);
         }
         return there == 0
                 ? Optional.empty()
-                : Optional.of(new Drawing.Warmth(in.readDouble(), in.readDouble()));
+                : Optional.of(new Drawing.TemperatureScale(in.readDouble(), in.readDouble()));
     }
 
     private static Drawing.Moment readMoment(DataInput in, int pointLimit) throws IOException {
         double time = in.readDouble();
-        String unit = Wire.readText("unit", in);
-        String label = Wire.readText("moment's label", in);
-        int count = Wire.readCount("pieces", pointLimit, in);
+        String unit = WireFields.readText("unit", in);
+        String label = WireFields.readText("moment's label", in);
+        int count = WireFields.readCount("pieces", pointLimit, in);
         // grows with what arrives, so that a false count can't take memory
         List<Piece> pieces = new ArrayList<>();
         int pointsLeft = pointLimit;

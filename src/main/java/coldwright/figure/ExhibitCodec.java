@@ -58,7 +58,7 @@ public final class ExhibitCodec {
         } catch (EOFException e) {
             throw new IOException("the figure breaks off before its end", e);
         } catch (IllegalArgumentException e) {
-            throw Wire.refusal(e);
+            throw WireFields.refusal(e);
         }
     }
 

@@ -33,7 +33,7 @@ public record Figure(
         Axis x,
         Axis y,
         List<Series> series,
-        List<Mark> marks,
+        List<ReferenceLine> marks,
         String writtenText,
         List<String> sources)
         implements Exhibit {
@@ -127,7 +127,7 @@ public record Figure(
      * @return the figure with that line
      */
     public Figure line(String name, double[] xs, double[] ys) {
-        return plus(new Series.Curve(name, Numbers.of(xs), Numbers.of(ys)));
+        return plus(new Series.Curve(name, NumberColumn.of(xs), NumberColumn.of(ys)));
     }
 
     /**
@@ -140,7 +140,7 @@ public record Figure(
      * @return the figure with that line
      */
     public Figure line(String name, double from, double to, DoubleUnaryOperator function) {
-        Numbers xs = Numbers.spaced(from, to, POINTS_OF_A_FUNCTION);
+        NumberColumn xs = NumberColumn.spaced(from, to, POINTS_OF_A_FUNCTION);
         return plus(new Series.Curve(name, xs, xs.map(function)));
     }
 
@@ -153,7 +153,7 @@ public record Figure(
      * @return the figure with those points
      */
     public Figure points(String name, double[] xs, double[] ys) {
-        return plus(new Series.Dots(name, Numbers.of(xs), Numbers.of(ys)));
+        return plus(new Series.Dots(name, NumberColumn.of(xs), NumberColumn.of(ys)));
     }
 
     /**
@@ -167,7 +167,7 @@ public record Figure(
      */
     public Figure band(
             String name, double[] xs, DoubleUnaryOperator low, DoubleUnaryOperator high) {
-        Numbers places = Numbers.of(xs);
+        NumberColumn places = NumberColumn.of(xs);
         return plus(new Series.Band(name, places, places.map(low), places.map(high)));
     }
 
@@ -180,7 +180,7 @@ public record Figure(
      * @return the figure with those bars
      */
     public Figure bars(String name, List<String> words, double[] values) {
-        return plus(new Series.Bars(name, words, Numbers.of(values)));
+        return plus(new Series.Bars(name, words, NumberColumn.of(values)));
     }
 
     /**
@@ -191,7 +191,7 @@ public record Figure(
      * @return the figure with that mark
      */
     public Figure markX(String label, double at) {
-        return plus(new Mark(label, Mark.Across.X, at));
+        return plus(new ReferenceLine(label, ReferenceLine.Across.X, at));
     }
 
     /**
@@ -202,7 +202,7 @@ public record Figure(
      * @return the figure with that mark
      */
     public Figure markY(String label, double at) {
-        return plus(new Mark(label, Mark.Across.Y, at));
+        return plus(new ReferenceLine(label, ReferenceLine.Across.Y, at));
     }
 
     /**
@@ -239,8 +239,8 @@ public record Figure(
         return new Figure(title, x, y, all, marks, writtenText, sources);
     }
 
-    private Figure plus(Mark mark) {
-        List<Mark> all = new ArrayList<>(marks);
+    private Figure plus(ReferenceLine mark) {
+        List<ReferenceLine> all = new ArrayList<>(marks);
         all.add(mark);
         return new Figure(title, x, y, series, all, writtenText, sources);
     }

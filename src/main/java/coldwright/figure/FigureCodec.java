@@ -57,23 +57,23 @@ public final class FigureCodec {
         for (int b : OPENING) {
             out.writeByte(b);
         }
-        Wire.writeText("title", figure.title(), out);
+        WireFields.writeText("title", figure.title(), out);
         writeAxis(figure.x(), out);
         writeAxis(figure.y(), out);
-        Wire.writeCount("series", figure.series().size(), MOST_SERIES, out);
+        WireFields.writeCount("series", figure.series().size(), MOST_SERIES, out);
         for (Series one : figure.series()) {
             SeriesCodec.write(one, out);
         }
-        Wire.writeCount("marks", figure.marks().size(), MOST_MARKS, out);
-        for (Mark mark : figure.marks()) {
-            out.writeByte(mark.across() == Mark.Across.X ? MARK_ON_X : MARK_ON_Y);
-            Wire.writeText("mark", mark.label(), out);
+        WireFields.writeCount("marks", figure.marks().size(), MOST_MARKS, out);
+        for (ReferenceLine mark : figure.marks()) {
+            out.writeByte(mark.across() == ReferenceLine.Across.X ? MARK_ON_X : MARK_ON_Y);
+            WireFields.writeText("mark", mark.label(), out);
             out.writeDouble(mark.at());
         }
-        Wire.writeText("alternative text", figure.writtenText(), out);
-        Wire.writeCount("sources", figure.sources().size(), MOST_SOURCES, out);
+        WireFields.writeText("alternative text", figure.writtenText(), out);
+        WireFields.writeCount("sources", figure.sources().size(), MOST_SOURCES, out);
         for (String source : figure.sources()) {
-            Wire.writeText("source", source, out);
+            WireFields.writeText("source", source, out);
         }
     }
 
@@ -92,7 +92,7 @@ public final class FigureCodec {
         } catch (EOFException e) {
             throw new IOException("the figure breaks off before its end", e);
         } catch (IllegalArgumentException e) {
-            throw Wire.refusal(e);
+            throw WireFields.refusal(e);
         }
     }
 
@@ -107,10 +107,10 @@ public final class FigureCodec {
                                         .formatted(b, VERSION));
             }
         }
-        String title = Wire.readText("title", in);
+        String title = WireFields.readText("title", in);
         Axis x = readAxis(in);
         Axis y = readAxis(in);
-        int count = Wire.readCount("series", MOST_SERIES, in);
+        int count = WireFields.readCount("series", MOST_SERIES, in);
         List<Series> series = new ArrayList<>(count);
         int pointsLeft = pointLimit;
         for (int i = 0; i < count; i++) {
@@ -118,31 +118,31 @@ public final class FigureCodec {
             pointsLeft -= one.size();
             series.add(one);
         }
-        int markCount = Wire.readCount("marks", MOST_MARKS, in);
-        List<Mark> marks = new ArrayList<>(markCount);
+        int markCount = WireFields.readCount("marks", MOST_MARKS, in);
+        List<ReferenceLine> marks = new ArrayList<>(markCount);
         for (int i = 0; i < markCount; i++) {
-            Mark.Across across = across(in.readUnsignedByte());
-            marks.add(new Mark(Wire.readText("mark", in), across, in.readDouble()));
+            ReferenceLine.Across across = across(in.readUnsignedByte());
+            marks.add(new ReferenceLine(WireFields.readText("mark", in), across, in.readDouble()));
         }
-        String writtenText = Wire.readText("alternative text", in);
-        int sourceCount = Wire.readCount("sources", MOST_SOURCES, in);
+        String writtenText = WireFields.readText("alternative text", in);
+        int sourceCount = WireFields.readCount("sources", MOST_SOURCES, in);
         List<String> sources = new ArrayList<>(sourceCount);
         for (int i = 0; i < sourceCount; i++) {
-            sources.add(Wire.readText("source", in));
+            sources.add(WireFields.readText("source", in));
         }
         return new Figure(title, x, y, series, marks, writtenText, sources);
     }
 
-    private static Mark.Across across(int code) throws IOException {
+    private static ReferenceLine.Across across(int code) throws IOException {
         if (code != MARK_ON_X && code != MARK_ON_Y) {
             throw new IOException("the figure has a mark on an unknown axis, number " + code);
         }
-        return code == MARK_ON_X ? Mark.Across.X : Mark.Across.Y;
+        return code == MARK_ON_X ? ReferenceLine.Across.X : ReferenceLine.Across.Y;
     }
 
     private static void writeAxis(Axis axis, DataOutput out) throws IOException {
-        Wire.writeText("axis label", axis.label(), out);
-        Wire.writeText("unit", axis.unit(), out);
+        WireFields.writeText("axis label", axis.label(), out);
+        WireFields.writeText("unit", axis.unit(), out);
         out.writeByte((axis.from().isPresent() ? 1 : 0) + (axis.to().isPresent() ? 2 : 0));
         if (axis.from().isPresent()) {
             out.writeDouble(axis.from().getAsDouble());
@@ -153,8 +153,8 @@ public final class FigureCodec {
     }
 
     private static Axis readAxis(DataInput in) throws IOException {
-        String label = Wire.readText("axis label", in);
-        String unit = Wire.readText("unit", in);
+        String label = WireFields.readText("axis label", in);
+        String unit = WireFields.readText("unit", in);
         int fixed = in.readUnsignedByte();
         if (fixed > 3) {
             throw new IOException(

@@ -47,7 +47,7 @@ public sealed interface Piece {
      * @param y where each corner stands, from the top
      * @param tint its colour
      */
-    record Outline(Numbers x, Numbers y, Tint tint) implements Piece {
+    record Outline(NumberColumn x, NumberColumn y, Tint tint) implements Piece {
         /** Checks what is given. */
         public Outline {
             Objects.requireNonNull(tint, "tint");

@@ -25,8 +25,8 @@ final class PieceCodec {
             out.writeByte(OUTLINE);
             write(outline.tint(), out);
             out.writeInt(outline.size());
-            Wire.writeNumbers(outline.x(), out);
-            Wire.writeNumbers(outline.y(), out);
+            WireFields.writeNumbers(outline.x(), out);
+            WireFields.writeNumbers(outline.y(), out);
         } else if (piece instanceof Piece.Band band) {
             out.writeByte(BAND);
             write(band.upper(), out);
@@ -37,7 +37,7 @@ final class PieceCodec {
             out.writeByte(LABEL);
             out.writeDouble(label.x());
             out.writeDouble(label.y());
-            Wire.writeText("label", label.text(), out);
+            WireFields.writeText("label", label.text(), out);
         } else {
             throw new AssertionError(piece.getClass());
         }
@@ -51,9 +51,9 @@ final class PieceCodec {
         }
         if (kind == OUTLINE) {
             Tint tint = readTint(in);
-            int size = Wire.readCount("points", pointLimit, in);
-            Numbers x = Wire.readNumbers(size, in);
-            return new Piece.Outline(x, Wire.readNumbers(size, in), tint);
+            int size = WireFields.readCount("points", pointLimit, in);
+            NumberColumn x = WireFields.readNumbers(size, in);
+            return new Piece.Outline(x, WireFields.readNumbers(size, in), tint);
         }
         if (kind == BAND) {
             Tint upper = readTint(in);
@@ -63,7 +63,7 @@ final class PieceCodec {
         if (kind == LABEL) {
             double x = in.readDouble();
             double y = in.readDouble();
-            return new Piece.Label(x, y, Wire.readText("label", in));
+            return new Piece.Label(x, y, WireFields.readText("label", in));
         }
         throw new IOException("the figure has a piece of an unknown kind, number " + kind);
     }

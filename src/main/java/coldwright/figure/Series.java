@@ -25,7 +25,7 @@ public sealed interface Series {
      * @param x where each point stands
      * @param y its value
      */
-    record Curve(String name, Numbers x, Numbers y) implements Series {
+    record Curve(String name, NumberColumn x, NumberColumn y) implements Series {
         /** Checks that all have the same size. */
         public Curve {
             Series.sameSize(name, x, y);
@@ -44,7 +44,7 @@ public sealed interface Series {
      * @param x where each point stands
      * @param y its value
      */
-    record Dots(String name, Numbers x, Numbers y) implements Series {
+    record Dots(String name, NumberColumn x, NumberColumn y) implements Series {
         /** Checks that all have the same size. */
         public Dots {
             Series.sameSize(name, x, y);
@@ -64,7 +64,8 @@ public sealed interface Series {
      * @param low the lower line
      * @param high the upper line
      */
-    record Band(String name, Numbers x, Numbers low, Numbers high) implements Series {
+    record Band(String name, NumberColumn x, NumberColumn low, NumberColumn high)
+            implements Series {
         /** Checks that all have the same size. */
         public Band {
             Series.sameSize(name, x, low);
@@ -84,7 +85,7 @@ public sealed interface Series {
      * @param words what stands under each bar
      * @param values how high each is
      */
-    record Bars(String name, List<String> words, Numbers values) implements Series {
+    record Bars(String name, List<String> words, NumberColumn values) implements Series {
         /** Checks and copies what is given. */
         public Bars {
             words = List.copyOf(words);
@@ -101,7 +102,7 @@ public sealed interface Series {
         }
     }
 
-    private static void sameSize(String name, Numbers x, Numbers y) {
+    private static void sameSize(String name, NumberColumn x, NumberColumn y) {
         if (x.size() != y.size()) {
             throw new IllegalArgumentException(
                     "the series \"%s\" has %d x values and %d y values; they must be as many"

@@ -18,23 +18,23 @@ final class SeriesCodec {
     static void write(Series series, DataOutput out) throws IOException {
         if (series instanceof Series.Curve curve) {
             open(CURVE, series, out);
-            Wire.writeNumbers(curve.x(), out);
-            Wire.writeNumbers(curve.y(), out);
+            WireFields.writeNumbers(curve.x(), out);
+            WireFields.writeNumbers(curve.y(), out);
         } else if (series instanceof Series.Dots dots) {
             open(DOTS, series, out);
-            Wire.writeNumbers(dots.x(), out);
-            Wire.writeNumbers(dots.y(), out);
+            WireFields.writeNumbers(dots.x(), out);
+            WireFields.writeNumbers(dots.y(), out);
         } else if (series instanceof Series.Band band) {
             open(BAND, series, out);
-            Wire.writeNumbers(band.x(), out);
-            Wire.writeNumbers(band.low(), out);
-            Wire.writeNumbers(band.high(), out);
+            WireFields.writeNumbers(band.x(), out);
+            WireFields.writeNumbers(band.low(), out);
+            WireFields.writeNumbers(band.high(), out);
         } else if (series instanceof Series.Bars bars) {
             open(BARS, series, out);
             for (String word : bars.words()) {
-                Wire.writeText("word under a bar", word, out);
+                WireFields.writeText("word under a bar", word, out);
             }
-            Wire.writeNumbers(bars.values(), out);
+            WireFields.writeNumbers(bars.values(), out);
         } else {
             throw new AssertionError(series.getClass());
         }
@@ -42,7 +42,7 @@ final class SeriesCodec {
 
     private static void open(int kind, Series series, DataOutput out) throws IOException {
         out.writeByte(kind);
-        Wire.writeText("name of a series", series.name(), out);
+        WireFields.writeText("name of a series", series.name(), out);
         out.writeInt(series.size());
     }
 
@@ -51,22 +51,22 @@ final class SeriesCodec {
         if (kind > BARS) {
             throw new IOException("the figure has a series of an unknown kind, number " + kind);
         }
-        String name = Wire.readText("name of a series", in);
-        int size = Wire.readCount("points", pointLimit, in);
+        String name = WireFields.readText("name of a series", in);
+        int size = WireFields.readCount("points", pointLimit, in);
         if (kind == BARS) {
             List<String> words = new ArrayList<>();
             for (int i = 0; i < size; i++) {
-                words.add(Wire.readText("word under a bar", in));
+                words.add(WireFields.readText("word under a bar", in));
             }
-            return new Series.Bars(name, words, Wire.readNumbers(size, in));
+            return new Series.Bars(name, words, WireFields.readNumbers(size, in));
         }
-        Numbers x = Wire.readNumbers(size, in);
-        Numbers y = Wire.readNumbers(size, in);
+        NumberColumn x = WireFields.readNumbers(size, in);
+        NumberColumn y = WireFields.readNumbers(size, in);
         if (kind == CURVE) {
             return new Series.Curve(name, x, y);
         }
         return kind == DOTS
                 ? new Series.Dots(name, x, y)
-                : new Series.Band(name, x, y, Wire.readNumbers(size, in));
+                : new Series.Band(name, x, y, WireFields.readNumbers(size, in));
     }
 }

@@ -25,13 +25,13 @@ public final class HelpIndex {
     private static final String BUILT = "index.tsv";
     private static final String JAVA = "java.tsv";
 
-    private final Map<String, List<Entry>> byName = new HashMap<>();
-    private final Map<String, Map<String, List<Entry>>> byOwner = new HashMap<>();
-    private final Map<String, List<Entry>> bareByName = new HashMap<>();
+    private final Map<String, List<HelpEntry>> byName = new HashMap<>();
+    private final Map<String, Map<String, List<HelpEntry>>> byOwner = new HashMap<>();
+    private final Map<String, List<HelpEntry>> bareByName = new HashMap<>();
 
-    private HelpIndex(List<EntryRows.Row> rows) {
-        for (EntryRows.Row row : rows) {
-            Entry entry = row.entry();
+    private HelpIndex(List<HelpEntryReader.Row> rows) {
+        for (HelpEntryReader.Row row : rows) {
+            HelpEntry entry = row.entry();
             add(byName, entry.name(), entry);
             add(
                     byOwner.computeIfAbsent(entry.owner(), any -> new HashMap<>()),
@@ -43,7 +43,7 @@ public final class HelpIndex {
         }
     }
 
-    private static void add(Map<String, List<Entry>> map, String key, Entry entry) {
+    private static void add(Map<String, List<HelpEntry>> map, String key, HelpEntry entry) {
         map.computeIfAbsent(key, any -> new ArrayList<>()).add(entry);
     }
 
@@ -68,7 +68,7 @@ public final class HelpIndex {
      * @throws IllegalArgumentException if a row is damaged
      */
     static HelpIndex read(String rows) {
-        return new HelpIndex(EntryRows.read(rows));
+        return new HelpIndex(HelpEntryReader.read(rows));
     }
 
     private static String resource(String name) {
@@ -85,7 +85,7 @@ public final class HelpIndex {
      * @param name such as {@code massG}
      * @return the entries; empty if none is called so
      */
-    public List<Entry> named(String name) {
+    public List<HelpEntry> named(String name) {
         return List.copyOf(byName.getOrDefault(name, List.of()));
     }
 
@@ -98,9 +98,9 @@ public final class HelpIndex {
      * @return the entries, more than one if it can be called in several ways; empty if there is
      *     none
      */
-    public List<Entry> of(String owner, String name) {
+    public List<HelpEntry> of(String owner, String name) {
         String type = simple(owner);
-        List<Entry> own = byOwner.getOrDefault(type, Map.of()).getOrDefault(name, List.of());
+        List<HelpEntry> own = byOwner.getOrDefault(type, Map.of()).getOrDefault(name, List.of());
         if (own.isEmpty() && byOwner.containsKey(type)) {
             own =
                     byName.getOrDefault(name, List.of()).stream()
@@ -116,7 +116,7 @@ public final class HelpIndex {
      * @param name such as {@code grams}, {@code SUCROSE}, {@code Mix} or {@code for}
      * @return the entries; empty if it can't stand alone, or is the learner's own
      */
-    public List<Entry> alone(String name) {
+    public List<HelpEntry> alone(String name) {
         return List.copyOf(bareByName.getOrDefault(name, List.of()));
     }
 
@@ -129,32 +129,32 @@ public final class HelpIndex {
      * @return the entries of the word; empty if nothing is known of it
      * @throws IllegalArgumentException if the caret stands outside the text
      */
-    public List<Entry> at(String text, int caret, Optional<String> receiverType) {
-        Optional<Word> found = Word.at(text, caret);
+    public List<HelpEntry> at(String text, int caret, Optional<String> receiverType) {
+        Optional<WordAtCaret> found = WordAtCaret.at(text, caret);
         if (found.isEmpty()) {
             return List.of();
         }
-        Word word = found.get();
+        WordAtCaret word = found.get();
         if (!word.afterPoint()) {
             return alone(word.name());
         }
         if (receiverType.isPresent()) {
             return of(receiverType.get(), word.name());
         }
-        List<Entry> onType = of(word.before(), word.name());
+        List<HelpEntry> onType = of(word.before(), word.name());
         return onType.isEmpty() ? onlyOwner(named(word.name())) : onType;
     }
 
     /** Help is better silent than wrong: the entries if all belong to one type. */
-    private static List<Entry> onlyOwner(List<Entry> entries) {
-        Set<String> owners = entries.stream().map(Entry::owner).collect(Collectors.toSet());
+    private static List<HelpEntry> onlyOwner(List<HelpEntry> entries) {
+        Set<String> owners = entries.stream().map(HelpEntry::owner).collect(Collectors.toSet());
         return owners.size() == 1 && !owners.contains("") ? entries : List.of();
     }
 
     private boolean isInterface(String owner) {
         String name = owner.substring(owner.lastIndexOf('.') + 1);
         return byName.getOrDefault(name, List.of()).stream()
-                .anyMatch(entry -> entry.kind() == Entry.Kind.INTERFACE);
+                .anyMatch(entry -> entry.kind() == HelpEntry.Kind.INTERFACE);
     }
 
     /** A type without its package and without what it is a type of. */

@@ -12,4 +12,4 @@ import java.util.Optional;
  * @param entry the whole of what is known of it, if anything is
  */
 public record Suggestion(
-        String label, String insert, int from, String help, Optional<Entry> entry) {}
+        String label, String insert, int from, String help, Optional<HelpEntry> entry) {}

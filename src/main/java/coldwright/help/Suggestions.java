@@ -16,8 +16,12 @@ public final class Suggestions {
     private static final Pattern BEHIND_THE_SCENES =
             Pattern.compile("\\w*Codec|Wire|Page|readBy|Require|MethodHandles?");
 
-    private static final Set<Entry.Kind> TYPES =
-            Set.of(Entry.Kind.TYPE, Entry.Kind.RECORD, Entry.Kind.INTERFACE, Entry.Kind.ENUM);
+    private static final Set<HelpEntry.Kind> TYPES =
+            Set.of(
+                    HelpEntry.Kind.TYPE,
+                    HelpEntry.Kind.RECORD,
+                    HelpEntry.Kind.INTERFACE,
+                    HelpEntry.Kind.ENUM);
 
     private Suggestions() {}
 
@@ -31,7 +35,7 @@ public final class Suggestions {
      * @param fits whether its kind is the one needed there
      * @param own whether the learner declared it
      */
-    public record Offer(
+    public record Candidate(
             String name, String insert, int from, String receiver, boolean fits, boolean own) {}
 
     /**
@@ -42,55 +46,59 @@ public final class Suggestions {
      * @param index the help
      * @return the suggestions
      */
-    public static List<Suggestion> of(List<Offer> offers, HelpIndex index) {
-        Map<String, Offer> byName = new LinkedHashMap<>();
-        for (Offer offer : offers) {
-            byName.merge(offer.name(), offer, (one, other) -> one.fits() ? one : other);
+    public static List<Suggestion> of(List<Candidate> offers, HelpIndex index) {
+        Map<String, Candidate> byName = new LinkedHashMap<>();
+        for (Candidate candidate : offers) {
+            byName.merge(candidate.name(), candidate, (one, other) -> one.fits() ? one : other);
         }
         return byName.values().stream()
-                .filter(offer -> offer.own() || isForLearners(offer, index))
+                .filter(candidate -> candidate.own() || isForLearners(candidate, index))
                 .sorted(
-                        Comparator.<Offer>comparingInt(offer -> rank(offer, index))
-                                .thenComparing(offer -> !offer.fits())
-                                .thenComparing(Offer::name, String.CASE_INSENSITIVE_ORDER)
-                                .thenComparing(Offer::name))
-                .map(offer -> suggestion(offer, entries(offer, index)))
+                        Comparator.<Candidate>comparingInt(candidate -> rank(candidate, index))
+                                .thenComparing(candidate -> !candidate.fits())
+                                .thenComparing(Candidate::name, String.CASE_INSENSITIVE_ORDER)
+                                .thenComparing(Candidate::name))
+                .map(candidate -> suggestion(candidate, entries(candidate, index)))
                 .toList();
     }
 
-    private static boolean isForLearners(Offer offer, HelpIndex index) {
-        return !BEHIND_THE_SCENES.matcher(offer.name()).matches()
-                && (!FAULT_TYPE.matcher(offer.name()).matches()
-                        || !entries(offer, index).isEmpty());
+    private static boolean isForLearners(Candidate candidate, HelpIndex index) {
+        return !BEHIND_THE_SCENES.matcher(candidate.name()).matches()
+                && (!FAULT_TYPE.matcher(candidate.name()).matches()
+                        || !entries(candidate, index).isEmpty());
     }
 
-    private static int rank(Offer offer, HelpIndex index) {
-        if (offer.own()) {
+    private static int rank(Candidate candidate, HelpIndex index) {
+        if (candidate.own()) {
             return 0;
         }
-        List<Entry> entries = entries(offer, index);
+        List<HelpEntry> entries = entries(candidate, index);
         if (entries.isEmpty()) {
             return 3;
         }
-        return entries.get(0).kind() == Entry.Kind.JAVA ? 2 : 1;
+        return entries.get(0).kind() == HelpEntry.Kind.JAVA ? 2 : 1;
     }
 
-    private static List<Entry> entries(Offer offer, HelpIndex index) {
-        if (offer.own()) {
+    private static List<HelpEntry> entries(Candidate candidate, HelpIndex index) {
+        if (candidate.own()) {
             return List.of();
         }
-        return offer.receiver().isEmpty()
-                ? index.alone(offer.name())
-                : index.of(offer.receiver(), offer.name());
+        return candidate.receiver().isEmpty()
+                ? index.alone(candidate.name())
+                : index.of(candidate.receiver(), candidate.name());
     }
 
-    private static Suggestion suggestion(Offer offer, List<Entry> entries) {
+    private static Suggestion suggestion(Candidate candidate, List<HelpEntry> entries) {
         if (entries.isEmpty()) {
-            String label = offer.insert().endsWith("(") ? offer.name() + "(…)" : offer.insert();
-            String help = offer.own() ? "declared in a snippet" : "";
-            return new Suggestion(label, offer.insert(), offer.from(), help, Optional.empty());
+            String label =
+                    candidate.insert().endsWith("(")
+                            ? candidate.name() + "(…)"
+                            : candidate.insert();
+            String help = candidate.own() ? "declared in a snippet" : "";
+            return new Suggestion(
+                    label, candidate.insert(), candidate.from(), help, Optional.empty());
         }
-        Entry first = entries.get(0);
+        HelpEntry first = entries.get(0);
         boolean several = entries.size() > 1;
         String help =
                 several
@@ -98,8 +106,8 @@ public final class Suggestions {
                         : first.sentence();
         return new Suggestion(
                 TYPES.contains(first.kind()) ? first.name() : first.signature(),
-                offer.insert(),
-                offer.from(),
+                candidate.insert(),
+                candidate.from(),
                 help.strip(),
                 Optional.of(first));
     }

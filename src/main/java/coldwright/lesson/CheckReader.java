@@ -13,7 +13,7 @@ final class CheckReader {
     private static final String SOURCE_MARK = " -- ";
     private static final String IS = " is ";
     private static final int LONGEST_LINE = 1000;
-    private static final String NUMBER = "(" + NumberText.PATTERN + ")";
+    private static final String NUMBER = "(" + NumberParser.PATTERN + ")";
     private static final Pattern VALUE = Pattern.compile(NUMBER + "\\s+within\\s+" + NUMBER);
     private static final Pattern NUMBER_ALONE = Pattern.compile(NUMBER + "(.*)");
     private static final Pattern BAD_TOLERANCE = Pattern.compile(NUMBER + "\\s+within\\s+(.+)");
@@ -34,9 +34,9 @@ final class CheckReader {
      * @param faults takes what is wrong
      * @return the lines that can be used
      */
-    static List<Expectation> read(String text, IntUnaryOperator lineInFile, FaultList faults) {
+    static List<CheckExpectation> read(String text, IntUnaryOperator lineInFile, FaultList faults) {
         CheckReader reader = new CheckReader(faults);
-        List<Expectation> expectations = new ArrayList<>();
+        List<CheckExpectation> expectations = new ArrayList<>();
         boolean nothing = true;
         String[] lines = text.split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
@@ -54,7 +54,7 @@ final class CheckReader {
         return expectations;
     }
 
-    private Optional<Expectation> expectation(int line, String text) {
+    private Optional<CheckExpectation> expectation(int line, String text) {
         if (text.length() > LONGEST_LINE) {
             faults.add(
                     line,
@@ -62,10 +62,10 @@ final class CheckReader {
                             .formatted(text.length(), LONGEST_LINE));
             return Optional.empty();
         }
-        int mark = JavaText.placesOf(SOURCE_MARK, text).stream().findFirst().orElse(-1);
+        int mark = JavaScanner.placesOf(SOURCE_MARK, text).stream().findFirst().orElse(-1);
         String claim = mark < 0 ? text : text.substring(0, mark).strip();
         String source = mark < 0 ? "" : text.substring(mark + SOURCE_MARK.length()).strip();
-        List<Integer> places = JavaText.placesOf(IS, " " + claim);
+        List<Integer> places = JavaScanner.placesOf(IS, " " + claim);
         if (places.isEmpty()) {
             faults.add(line, "the check line has no \" is \" in it; write it like " + EXAMPLE);
             return Optional.empty();
@@ -73,14 +73,14 @@ final class CheckReader {
         int last = places.get(places.size() - 1);
         String expression = (" " + claim).substring(0, last).strip();
         String wanted = (" " + claim).substring(last + IS.length()).strip();
-        if (!JavaText.isBalanced(expression)) {
+        if (!JavaScanner.isBalanced(expression)) {
             faults.add(
                     line,
                     "the brackets of `%s` don't pair; close each one that is opened"
                             .formatted(expression));
             return Optional.empty();
         }
-        if (!JavaText.namesSomething(expression)) {
+        if (!JavaScanner.namesSomething(expression)) {
             faults.add(
                     line,
                     "the check line names nothing that a snippet made; put an expression before \"is\", as in "
@@ -88,24 +88,24 @@ final class CheckReader {
             return Optional.empty();
         }
         if (wanted.equals("true")) {
-            return Optional.of(new Expectation.True(line, expression, source));
+            return Optional.of(new CheckExpectation.True(line, expression, source));
         }
         Matcher value = VALUE.matcher(wanted);
         if (!value.matches()) {
             faults.add(line, faultOf(expression, wanted));
             return Optional.empty();
         }
-        double tolerance = NumberText.parse(value.group(2));
+        double tolerance = NumberParser.parse(value.group(2));
         if (tolerance < 0) {
             faults.add(
                     line,
                     "the tolerance is %s; it must be zero or more: leave out its sign"
-                            .formatted(NumberText.spoken(tolerance)));
+                            .formatted(NumberParser.format(tolerance)));
             return Optional.empty();
         }
         return Optional.of(
-                new Expectation.Value(
-                        line, expression, NumberText.parse(value.group(1)), tolerance, source));
+                new CheckExpectation.Value(
+                        line, expression, NumberParser.parse(value.group(1)), tolerance, source));
     }
 
     private static String faultOf(String expression, String wanted) {
@@ -114,7 +114,7 @@ final class CheckReader {
             return "a check line can't end in \"is false\"; write `!(%s) is true`"
                     .formatted(expression);
         }
-        if (NumberText.hasComma(wanted)) {
+        if (NumberParser.hasComma(wanted)) {
             return "\"%s\" has a decimal comma; write numbers with a point".formatted(wanted);
         }
         if (unit.matches()) {

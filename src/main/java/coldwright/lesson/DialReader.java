@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 /** Reads the dials of a snippet: {@code double sugar = 120; // dial 0 to 300 step 5 g}. */
 final class DialReader {
     private static final String EXAMPLE = "`double sugar = 120; // dial 0 to 300 step 5 g`";
-    private static final String NUMBER = "(" + NumberText.PATTERN + ")";
+    private static final String NUMBER = "(" + NumberParser.PATTERN + ")";
     private static final Pattern RANGE =
             Pattern.compile(
                     NUMBER + "\\s+to\\s+" + NUMBER + "\\s+step\\s+" + NUMBER + "\\s*([^\\d.,].*)?");
@@ -51,13 +51,13 @@ final class DialReader {
     static List<Dial> read(String code, IntUnaryOperator lineInFile, FaultList faults) {
         DialReader reader = new DialReader(code, lineInFile, faults);
         List<Dial> dials = new ArrayList<>();
-        for (JavaText.Comment comment : JavaText.lineComments(code)) {
+        for (JavaScanner.Comment comment : JavaScanner.lineComments(code)) {
             reader.dial(comment).ifPresent(dials::add);
         }
         return dials;
     }
 
-    private Optional<Dial> dial(JavaText.Comment comment) {
+    private Optional<Dial> dial(JavaScanner.Comment comment) {
         int lineStart = code.lastIndexOf('\n', comment.start()) + 1;
         String before = code.substring(lineStart, comment.start());
         Matcher said = DIAL.matcher(code.substring(comment.start(), comment.end()));
@@ -88,7 +88,7 @@ final class DialReader {
             return Optional.empty();
         }
         Optional<String> fault =
-                faultOf(declaration, range, comment.depth(), NumberText.hasComma(said.group(2)));
+                faultOf(declaration, range, comment.depth(), NumberParser.hasComma(said.group(2)));
         fault.ifPresent(words -> faults.add(here, words));
         return fault.isPresent()
                 ? Optional.empty()
@@ -143,36 +143,37 @@ final class DialReader {
 
     private static Optional<String> faultOfRange(
             String type, String name, double value, Matcher range) {
-        double least = NumberText.parse(range.group(1));
-        double most = NumberText.parse(range.group(2));
-        double step = NumberText.parse(range.group(3));
+        double least = NumberParser.parse(range.group(1));
+        double most = NumberParser.parse(range.group(2));
+        double step = NumberParser.parse(range.group(3));
         String dial = "the dial of `%s` ".formatted(name);
         if (!(least < most)) {
             return Optional.of(
                     dial
                             + "runs from %s to %s; its lower end comes first"
-                                    .formatted(NumberText.spoken(least), NumberText.spoken(most)));
+                                    .formatted(
+                                            NumberParser.format(least), NumberParser.format(most)));
         }
         if (!(step > 0)) {
             return Optional.of(
                     dial
                             + "has a step of %s; it must be more than 0"
-                                    .formatted(NumberText.spoken(step)));
+                                    .formatted(NumberParser.format(step)));
         }
         if (step > most - least) {
             return Optional.of(
                     dial
                             + "has a step of %s, more than its whole range; make it smaller"
-                                    .formatted(NumberText.spoken(step)));
+                                    .formatted(NumberParser.format(step)));
         }
         if (value < least || value > most) {
             return Optional.of(
                     dial
                             + "starts at %s, outside its range %s to %s; change the number or the range"
                                     .formatted(
-                                            NumberText.spoken(value),
-                                            NumberText.spoken(least),
-                                            NumberText.spoken(most)));
+                                            NumberParser.format(value),
+                                            NumberParser.format(least),
+                                            NumberParser.format(most)));
         }
         boolean whole = isWhole(least) && isWhole(step) && isWhole(value);
         if (type.equals("int") && !whole) {
@@ -190,14 +191,14 @@ final class DialReader {
                 lineStart + declaration.start("value"),
                 lineStart + declaration.end("value"),
                 numberOf(declaration.group("value")),
-                NumberText.parse(range.group(1)),
-                NumberText.parse(range.group(2)),
-                NumberText.parse(range.group(3)),
+                NumberParser.parse(range.group(1)),
+                NumberParser.parse(range.group(2)),
+                NumberParser.parse(range.group(3)),
                 unit);
     }
 
     private static double numberOf(String literal) {
-        return NumberText.parse(literal.replaceAll("[dD]$", ""));
+        return NumberParser.parse(literal.replaceAll("[dD]$", ""));
     }
 
     private static boolean isWhole(double value) {

@@ -13,7 +13,7 @@ final class FaultList {
     private static final int LONGEST = 400;
 
     private final String file;
-    private final List<Fault> faults = new ArrayList<>();
+    private final List<LessonFault> faults = new ArrayList<>();
     private int unnamed;
 
     FaultList(String file) {
@@ -22,7 +22,7 @@ final class FaultList {
 
     void add(int line, String words) {
         if (faults.size() < MOST) {
-            faults.add(new Fault(file, line, shown(words)));
+            faults.add(new LessonFault(file, line, shown(words)));
         } else {
             unnamed++;
         }
@@ -38,12 +38,12 @@ final class FaultList {
     }
 
     /** All of them by line, and a last one that counts those beyond the limit. */
-    List<Fault> inOrder() {
-        List<Fault> ordered = new ArrayList<>(faults);
-        ordered.sort(Comparator.comparingInt(Fault::line));
+    List<LessonFault> inOrder() {
+        List<LessonFault> ordered = new ArrayList<>(faults);
+        ordered.sort(Comparator.comparingInt(LessonFault::line));
         if (unnamed > 0) {
             ordered.add(
-                    new Fault(
+                    new LessonFault(
                             file,
                             0,
                             "%,d more faults are not listed; mend these first".formatted(unnamed)));

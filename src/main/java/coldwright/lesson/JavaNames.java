@@ -69,10 +69,10 @@ public record JavaNames(
      * @return its names
      */
     public static JavaNames of(String code) {
-        return new Reading(JavaText.plain(code)).names();
+        return new NameCollector(JavaScanner.plain(code)).names();
     }
 
-    private static final class Reading {
+    private static final class NameCollector {
         private final List<String> tokens = new ArrayList<>();
         private final List<Boolean> afterPoint = new ArrayList<>();
         private final Set<String> declared = new HashSet<>();
@@ -80,7 +80,7 @@ public record JavaNames(
         private final Set<String> assigned = new HashSet<>();
         private final Set<String> firm = new HashSet<>();
 
-        Reading(String plain) {
+        NameCollector(String plain) {
             Matcher matcher = TOKEN.matcher(plain);
             while (matcher.find()) {
                 boolean name = matcher.group(2) != null;

@@ -21,9 +21,9 @@ public record Lesson(
         String track,
         String minutes,
         String needs,
-        List<Part> opening,
-        List<Step> steps,
-        List<Fault> faults,
+        List<LessonPart> opening,
+        List<LessonStep> steps,
+        List<LessonFault> faults,
         String text) {
     /** Copies what is given. */
     public Lesson {

@@ -20,26 +20,26 @@ final class LessonBuilder {
 
     private final String fileName;
     private final FaultList faults;
-    private final UnclosedBlocks.Closed source;
-    private final ProseMender mender;
-    private final List<Part> opening = new ArrayList<>();
-    private final List<Step> steps = new ArrayList<>();
+    private final BlockCloser.Closed source;
+    private final ProseCleaner cleaner;
+    private final List<LessonPart> opening = new ArrayList<>();
+    private final List<LessonStep> steps = new ArrayList<>();
     private final Map<String, Integer> lineByTitle = new LinkedHashMap<>();
     private final List<Node> prose = new ArrayList<>();
-    private List<Part> parts = opening;
+    private List<LessonPart> parts = opening;
     private String title = "";
-    private Header header = Header.NONE;
+    private LessonHeader header = LessonHeader.NONE;
     private boolean afterTitle;
     private String stepTitle = "";
     private int stepLine;
     private boolean anySnippet;
     private boolean emptyTitle;
 
-    LessonBuilder(String fileName, FaultList faults, UnclosedBlocks.Closed source) {
+    LessonBuilder(String fileName, FaultList faults, BlockCloser.Closed source) {
         this.fileName = fileName;
         this.faults = faults;
         this.source = source;
-        this.mender = new ProseMender(faults, source::lineInFile);
+        this.cleaner = new ProseCleaner(faults, source::lineInFile);
     }
 
     /** A lesson of which nothing can be shown but its faults. */
@@ -49,12 +49,12 @@ final class LessonBuilder {
     }
 
     void add(Node block) {
-        int line = ProseMender.lineOf(block, source::lineInFile);
+        int line = ProseCleaner.lineOf(block, source::lineInFile);
         boolean directlyUnderTitle = afterTitle;
         afterTitle = false;
         if (block instanceof Heading heading && heading.getLevel() <= 2) {
             addHeading(heading, line);
-        } else if (ProseMender.isComment(block)) {
+        } else if (ProseCleaner.isComment(block)) {
             addComment((HtmlBlock) block, directlyUnderTitle);
         } else if (block instanceof FencedCodeBlock code) {
             addBlock(code, line);
@@ -70,15 +70,15 @@ final class LessonBuilder {
     }
 
     private void addHeading(Heading heading, int line) {
-        ProseMender own = new ProseMender(faults, source::lineInFile);
-        own.mend(heading);
-        for (Held held : own.takeHeld()) {
+        ProseCleaner own = new ProseCleaner(faults, source::lineInFile);
+        own.clean(heading);
+        for (VerifiedNumber verifiedNumber : own.takeVerifiedNumbers()) {
             faults.add(
-                    held.line(),
+                    verifiedNumber.line(),
                     "a heading can't hold the number %s; hold it in the text below"
-                            .formatted(held.written()));
+                            .formatted(verifiedNumber.written()));
         }
-        String words = ProseMender.wordsOf(heading).strip();
+        String words = ProseCleaner.wordsOf(heading).strip();
         if (heading.getLevel() == 1) {
             if (title.isEmpty() && !words.isEmpty() && stepLine == 0) {
                 title = words;
@@ -112,56 +112,56 @@ final class LessonBuilder {
     }
 
     private void addComment(HtmlBlock comment, boolean directlyUnderTitle) {
-        if (HeldReader.isMeant(comment.getLiteral().strip())) {
-            mender.mend(comment);
+        if (VerifiedNumberReader.isMeant(comment.getLiteral().strip())) {
+            cleaner.clean(comment);
             return;
         }
         boolean isHeader =
                 stepLine == 0
-                        && header.equals(Header.NONE)
-                        && Header.isMeant(comment.getLiteral(), directlyUnderTitle);
+                        && header.equals(LessonHeader.NONE)
+                        && LessonHeader.isMeant(comment.getLiteral(), directlyUnderTitle);
         if (isHeader) {
-            header = Header.read(comment.getLiteral(), linesFrom(comment, 0), faults);
+            header = LessonHeader.read(comment.getLiteral(), linesFrom(comment, 0), faults);
         }
     }
 
     private void addBlock(FencedCodeBlock block, int line) {
         String info = block.getInfo();
-        BlockWord word =
-                BlockWord.of(info)
+        BlockKind word =
+                BlockKind.of(info)
                         .orElseGet(
                                 () -> {
-                                    faults.add(line, BlockWord.unknown(info));
-                                    return BlockWord.PLAIN;
+                                    faults.add(line, BlockKind.unknown(info));
+                                    return BlockKind.PLAIN;
                                 });
-        if (word == BlockWord.PLAIN) {
+        if (word == BlockKind.PLAIN) {
             addProse(block);
             return;
         }
         String text = block.getLiteral();
         IntUnaryOperator within = linesFrom(block, 1);
         endProse();
-        if (stepLine == 0 && word != BlockWord.TEACHER) {
+        if (stepLine == 0 && word != BlockKind.TEACHER) {
             faults.add(
                     line,
                     "this `%s` block stands before the first step; put a heading such as %s above it"
                             .formatted(word.words(), STEP_EXAMPLE));
         }
-        if (word == BlockWord.FORECAST) {
-            ForecastReader.read(text, within, faults).ifPresent(parts::add);
-        } else if (word == BlockWord.TEACHER) {
+        if (word == BlockKind.PREDICTION) {
+            PredictionReader.read(text, within, faults).ifPresent(parts::add);
+        } else if (word == BlockKind.TEACHER) {
             addTeacher(text, line, within);
-        } else if (word == BlockWord.CHECK) {
+        } else if (word == BlockKind.CHECK) {
             if (!anySnippet) {
                 faults.add(
                         line,
                         "no snippet stands above this check; put one there or move the check down");
             }
-            parts.add(new Part.Check(line, CheckReader.read(text, within, faults)));
-        } else if (word == BlockWord.JAVA_SOLUTION) {
+            parts.add(new LessonPart.Check(line, CheckReader.read(text, within, faults)));
+        } else if (word == BlockKind.JAVA_SOLUTION) {
             addSolution(text, line);
         } else {
-            addSnippet(text, line, within, word == BlockWord.JAVA_GIVEN);
+            addSnippet(text, line, within, word == BlockKind.JAVA_GIVEN);
         }
     }
 
@@ -172,26 +172,27 @@ final class LessonBuilder {
             return;
         }
         anySnippet = true;
-        parts.add(new Part.Snippet(line, code, given, DialReader.read(code, within, faults)));
+        parts.add(new LessonPart.Snippet(line, code, given, DialReader.read(code, within, faults)));
     }
 
     private void addTeacher(String text, int line, IntUnaryOperator within) {
-        Explained notes = Explained.of(text, within, faults);
+        ExplainedBlock notes = ExplainedBlock.of(text, within, faults);
         if (notes.nodes().isEmpty()) {
             faults.add(
                     line,
                     "this teacher's note is empty; write what the teacher should know or take it out");
             return;
         }
-        parts.add(new Part.Teacher(line, notes.nodes(), belowSnippet(notes.held())));
+        parts.add(
+                new LessonPart.Teacher(line, notes.nodes(), belowSnippet(notes.verifiedNumbers())));
     }
 
     /** Numbers that a snippet above can bear out; none, with a fault for each, if there is none. */
-    private List<Held> belowSnippet(List<Held> numbers) {
+    private List<VerifiedNumber> belowSnippet(List<VerifiedNumber> numbers) {
         if (anySnippet) {
             return numbers;
         }
-        for (Held one : numbers) {
+        for (VerifiedNumber one : numbers) {
             faults.add(
                     one.line(),
                     "no snippet stands above the held number %s; move it below one or take its comment out"
@@ -207,7 +208,7 @@ final class LessonBuilder {
             return;
         }
         for (int i = parts.size() - 1; i >= 0; i--) {
-            if (parts.get(i) instanceof Part.Snippet snippet && !snippet.given()) {
+            if (parts.get(i) instanceof LessonPart.Snippet snippet && !snippet.given()) {
                 if (!snippet.solution().isEmpty()) {
                     break;
                 }
@@ -225,7 +226,7 @@ final class LessonBuilder {
             prose.add(block);
             return;
         }
-        mender.mend(block);
+        cleaner.clean(block);
         boolean gone = block.getParent() == null;
         if (!gone) {
             prose.add(block);
@@ -234,26 +235,27 @@ final class LessonBuilder {
 
     private void endProse() {
         if (!prose.isEmpty()) {
-            int line = ProseMender.lineOf(prose.get(0), source::lineInFile);
-            parts.add(new Part.Prose(line, prose, belowSnippet(mender.takeHeld())));
+            int line = ProseCleaner.lineOf(prose.get(0), source::lineInFile);
+            parts.add(
+                    new LessonPart.Prose(line, prose, belowSnippet(cleaner.takeVerifiedNumbers())));
             prose.clear();
         }
     }
 
     private void endStep() {
         endProse();
-        tellForecastsWithoutSnippet();
+        reportPredictionsWithoutSnippet();
         if (stepLine > 0) {
-            steps.add(new Step(stepTitle, stepLine, parts));
+            steps.add(new LessonStep(stepTitle, stepLine, parts));
         }
     }
 
-    private void tellForecastsWithoutSnippet() {
+    private void reportPredictionsWithoutSnippet() {
         boolean snippetFollows = false;
         for (int i = parts.size() - 1; i >= 0; i--) {
-            Part part = parts.get(i);
-            snippetFollows |= part instanceof Part.Snippet snippet && !snippet.given();
-            if (part instanceof Part.Forecast && !snippetFollows) {
+            LessonPart part = parts.get(i);
+            snippetFollows |= part instanceof LessonPart.Snippet snippet && !snippet.given();
+            if (part instanceof LessonPart.Prediction && !snippetFollows) {
                 faults.add(
                         part.line(),
                         "no snippet of this step follows the forecast, so no run can answer it; put a `java` block below it");

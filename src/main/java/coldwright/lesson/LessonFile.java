@@ -1,6 +1,6 @@
 package coldwright.lesson;
 
-import coldwright.text.Nearest;
+import coldwright.text.NearestWord;
 import coldwright.text.TextFile;
 
 import java.io.IOException;
@@ -28,15 +28,15 @@ final class LessonFile {
             faults.add(0, "there is no such file" + nearest(file));
             return Optional.empty();
         }
-        return told(TextFile.read(file, MOST_BYTES), faults);
+        return faultText(TextFile.read(file, MOST_BYTES), faults);
     }
 
     /** The text of a file's bytes. What is not UTF-8 is told, and stands as U+FFFD. */
     static Optional<String> decode(byte[] bytes, FaultList faults) {
-        return told(TextFile.of(bytes), faults);
+        return faultText(TextFile.of(bytes), faults);
     }
 
-    private static Optional<String> told(TextFile file, FaultList faults) {
+    private static Optional<String> faultText(TextFile file, FaultList faults) {
         file.faults().forEach(fault -> faults.add(fault.line(), fault.words()));
         return file.text();
     }
@@ -46,7 +46,7 @@ final class LessonFile {
         String question =
                 name == null
                         ? ""
-                        : Nearest.question(
+                        : NearestWord.question(
                                 name.toString(), lessonsIn(file.toAbsolutePath().getParent()));
         return question.isEmpty() ? "; look at its name and folder" : question;
     }

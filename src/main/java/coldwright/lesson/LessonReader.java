@@ -61,7 +61,7 @@ public final class LessonReader {
                     "the file is empty; begin it with a title such as `# Sugar and ice` and a step such as `## Why the tub is a brick`");
             return LessonBuilder.unreadable(fileName, faults);
         }
-        UnclosedBlocks.Closed closed = UnclosedBlocks.close(text, faults);
+        BlockCloser.Closed closed = BlockCloser.close(text, faults);
         LessonBuilder lesson = new LessonBuilder(fileName, faults, closed);
         Node document = closed.document();
         Node next;

@@ -1,6 +1,14 @@
 package coldwright.paint;
 
 import coldwright.figure.Figure;
+import coldwright.paint.chart.BarGroups;
+import coldwright.paint.chart.ChartBackground;
+import coldwright.paint.chart.ChartLayout;
+import coldwright.paint.chart.DataLayers;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PixelImage;
+import coldwright.paint.style.PlotArea;
+import coldwright.paint.style.Resolution;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -30,7 +38,7 @@ public final class ChartPainter {
      * @param sheet how large and how fine
      * @return the drawing
      */
-    public static Plate paint(Figure figure, Sheet sheet) {
+    public static RenderedFigure paint(Figure figure, FigureFormat sheet) {
         return paint(figure, Optional.empty(), sheet);
     }
 
@@ -44,7 +52,8 @@ public final class ChartPainter {
      * @param sheet how large and how fine
      * @return the drawing
      */
-    public static Plate paint(Figure figure, Optional<Figure> earlier, Sheet sheet) {
+    public static RenderedFigure paint(
+            Figure figure, Optional<Figure> earlier, FigureFormat sheet) {
         return paint(figure, earlier, sheet, Optional.empty());
     }
 
@@ -58,16 +67,19 @@ public final class ChartPainter {
      * @param former where the data stood when it was last drawn
      * @return the drawing
      */
-    public static Plate paint(
-            Figure figure, Optional<Figure> earlier, Sheet sheet, Optional<Plot> former) {
-        Layout layout = layout(figure, earlier, sheet, former);
-        BufferedImage image = Backdrop.image(layout);
+    public static RenderedFigure paint(
+            Figure figure,
+            Optional<Figure> earlier,
+            FigureFormat sheet,
+            Optional<PlotArea> former) {
+        ChartLayout layout = layout(figure, earlier, sheet, former);
+        BufferedImage image = ChartBackground.image(layout);
         Graphics2D g = image.createGraphics();
         g.scale(sheet.look().screenScale(), sheet.look().screenScale());
-        Fineness.prepare(g);
+        Resolution.prepare(g);
         DataLayers.of(layout).forEach(layer -> layer.paint(g));
         g.dispose();
-        return new Plate(new Picture(image), layout.plot());
+        return new RenderedFigure(new PixelImage(image), layout.plot());
     }
 
     /**
@@ -91,28 +103,31 @@ public final class ChartPainter {
         }
         Figure bars = Figure.of("bars").bars("bars", List.of("a", "b"), new double[] {1, 2});
         for (int i = 0; i < WARM_UP_ROUNDS; i++) {
-            paint(lines, Optional.of(was), Sheet.of(800, 500).withScale(1 + i % 2));
+            paint(lines, Optional.of(was), FigureFormat.of(800, 500).withScale(1 + i % 2));
         }
-        paint(bars, Sheet.of(400, 300));
+        paint(bars, FigureFormat.of(400, 300));
     }
 
     /** Draws on a ground that is already white. */
-    static void draw(Figure figure, Sheet sheet, Graphics2D g) {
-        Layout layout = layout(figure, Optional.empty(), sheet, Optional.empty());
-        Backdrop.paint(layout, g);
+    static void draw(Figure figure, FigureFormat sheet, Graphics2D g) {
+        ChartLayout layout = layout(figure, Optional.empty(), sheet, Optional.empty());
+        ChartBackground.paint(layout, g);
         DataLayers.of(layout).forEach(layer -> layer.paint(g));
     }
 
-    private static Layout layout(
-            Figure figure, Optional<Figure> earlier, Sheet sheet, Optional<Plot> former) {
+    private static ChartLayout layout(
+            Figure figure,
+            Optional<Figure> earlier,
+            FigureFormat sheet,
+            Optional<PlotArea> former) {
         Optional<Figure> was = earlier.filter(before -> comparable(figure, before));
-        return Layout.of(figure, was, sheet, former);
+        return ChartLayout.of(figure, was, sheet, former);
     }
 
     private static boolean comparable(Figure figure, Figure before) {
         return !before.series().isEmpty()
                 && !before.series().equals(figure.series())
-                && Bars.of(before).drawn() == Bars.of(figure).drawn()
+                && BarGroups.of(before).drawn() == BarGroups.of(figure).drawn()
                 && before.x().caption().equals(figure.x().caption())
                 && before.y().caption().equals(figure.y().caption());
     }

@@ -1,6 +1,12 @@
 package coldwright.paint;
 
 import coldwright.figure.Drawing;
+import coldwright.paint.drawing.DrawingLayout;
+import coldwright.paint.drawing.DrawingLegend;
+import coldwright.paint.drawing.PieceLayer;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PixelImage;
+import coldwright.paint.style.Resolution;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -17,7 +23,7 @@ import java.awt.image.BufferedImage;
  */
 public final class DrawingPainter {
     /** What a drawing is drawn on in a file. */
-    public static final Sheet SHEET = Sheet.of(800, 620);
+    public static final FigureFormat SHEET = FigureFormat.of(800, 620);
 
     private DrawingPainter() {}
 
@@ -29,7 +35,7 @@ public final class DrawingPainter {
      * @param sheet how large and how fine
      * @return its pixels
      */
-    public static Picture paint(Drawing drawing, double share, Sheet sheet) {
+    public static PixelImage paint(Drawing drawing, double share, FigureFormat sheet) {
         return paint(drawing, drawing.momentAt(share), sheet);
     }
 
@@ -42,7 +48,7 @@ public final class DrawingPainter {
      * @return its pixels
      * @throws IllegalArgumentException if there is no such moment
      */
-    public static Picture paint(Drawing drawing, int moment, Sheet sheet) {
+    public static PixelImage paint(Drawing drawing, int moment, FigureFormat sheet) {
         BufferedImage image =
                 new BufferedImage(
                         sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
@@ -52,21 +58,21 @@ public final class DrawingPainter {
         g.scale(sheet.look().screenScale(), sheet.look().screenScale());
         draw(drawing, moment, sheet, g);
         g.dispose();
-        return new Picture(image);
+        return new PixelImage(image);
     }
 
     /** Draws on a ground that is already white. */
-    static void draw(Drawing drawing, int moment, Sheet sheet, Graphics2D g) {
+    static void draw(Drawing drawing, int moment, FigureFormat sheet, Graphics2D g) {
         int count = drawing.moments().size();
         if (moment < 0 || moment >= Math.max(1, count)) {
             throw new IllegalArgumentException(
                     "moment is %d; the drawing \"%s\" has moments 0 to %d"
                             .formatted(moment, drawing.title(), count - 1));
         }
-        Fineness.prepare(g);
+        Resolution.prepare(g);
         DrawingLayout layout = DrawingLayout.of(drawing, moment, sheet);
         new PieceLayer(drawing, moment, layout).paint(g);
-        new BarLegend(drawing, layout).paint(g);
+        new DrawingLegend(drawing, layout).paint(g);
         layout.lines().forEach(line -> line.paint(g));
     }
 }

@@ -2,8 +2,12 @@ package coldwright.paint;
 
 import coldwright.figure.Axis;
 import coldwright.figure.Figure;
-import coldwright.figure.Numbers;
+import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
+import coldwright.paint.chart.BarGroups;
+import coldwright.paint.chart.ChartLayout;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PlotArea;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,9 +25,9 @@ public final class EmptyAxes {
      * @param sheet what it would be drawn on
      * @return the frame, whose scales are those that the figure has on that sheet
      */
-    public static Figure of(Figure figure, Sheet sheet) {
-        Plot plot = Layout.of(figure, Optional.empty(), sheet, Optional.empty()).plot();
-        Bars bars = Bars.of(figure);
+    public static Figure of(Figure figure, FigureFormat sheet) {
+        PlotArea plot = ChartLayout.of(figure, Optional.empty(), sheet, Optional.empty()).plot();
+        BarGroups bars = BarGroups.of(figure);
         Axis y = figure.y().between(plot.y().from(), plot.y().to());
         Axis x = bars.drawn() ? figure.x() : figure.x().between(plot.x().from(), plot.x().to());
         return empty(figure.title(), x, y, bars.drawn() ? List.of(heightless(bars)) : List.of());
@@ -49,9 +53,9 @@ public final class EmptyAxes {
     }
 
     /** Bars of no height at all; their words stand. */
-    private static Series heightless(Bars bars) {
+    private static Series heightless(BarGroups bars) {
         double[] none = new double[bars.words().size()];
         Arrays.fill(none, Double.NaN);
-        return new Series.Bars("", bars.words(), Numbers.of(none));
+        return new Series.Bars("", bars.words(), NumberColumn.of(none));
     }
 }

@@ -2,7 +2,7 @@ package coldwright.paint;
 
 import coldwright.figure.Axis;
 import coldwright.figure.Figure;
-import coldwright.figure.Numbers;
+import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
 
 import org.apache.commons.csv.CSVFormat;
@@ -67,7 +67,7 @@ final class FigureCsv {
         }
     }
 
-    private void add(String header, Numbers numbers) {
+    private void add(String header, NumberColumn numbers) {
         headers.add(header);
         columns.add(row -> row < numbers.size() ? text(numbers.at(row)) : "");
     }

@@ -3,6 +3,9 @@ package coldwright.paint;
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.FigureTheme;
+import coldwright.paint.style.PixelImage;
 import coldwright.text.WholeFile;
 
 import java.io.ByteArrayOutputStream;
@@ -24,7 +27,7 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
  */
 public final class FigureFiles {
     /** What a figure is drawn on in a file, unless another sheet is asked for. */
-    public static final Sheet SHEET = Sheet.of(800, 500);
+    public static final FigureFormat SHEET = FigureFormat.of(800, 500);
 
     private static final int LONGEST_NAME = 60;
 
@@ -53,7 +56,7 @@ public final class FigureFiles {
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
-    public static void write(Figure figure, Path file, Sheet sheet) throws IOException {
+    public static void write(Figure figure, Path file, FigureFormat sheet) throws IOException {
         String name = String.valueOf(file.getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         byte[] bytes =
@@ -80,7 +83,7 @@ public final class FigureFiles {
      */
     public static void write(Drawing drawing, int moment, Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
-        Sheet sheet = DrawingPainter.SHEET;
+        FigureFormat sheet = DrawingPainter.SHEET;
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         if (ending.equals("svg")) {
             String svg = FigureSvg.of(drawing, moment, sheet);
@@ -94,14 +97,14 @@ public final class FigureFiles {
     }
 
     /**
-     * One moment of a drawing as an SVG document, as {@link #svg(Figure, Sheet)}.
+     * One moment of a drawing as an SVG document, as {@link #svg(Figure, FigureFormat)}.
      *
      * @param drawing the drawing
      * @param moment which moment, from 0
      * @param sheet how large, in logical pixels
      * @return one {@code svg} element
      */
-    public static String svg(Drawing drawing, int moment, Sheet sheet) {
+    public static String svg(Drawing drawing, int moment, FigureFormat sheet) {
         return FigureSvg.of(drawing, moment, sheet);
     }
 
@@ -112,7 +115,7 @@ public final class FigureFiles {
      * @param sheet how large, in logical pixels
      * @return one {@code svg} element, fit to stand in a file or within HTML
      */
-    public static String svg(Figure figure, Sheet sheet) {
+    public static String svg(Figure figure, FigureFormat sheet) {
         return FigureSvg.of(figure, sheet);
     }
 
@@ -133,11 +136,11 @@ public final class FigureFiles {
      * @param sheet how large and how fine
      * @return the file's bytes
      */
-    public static byte[] png(Figure figure, Sheet sheet) {
-        return png(ChartPainter.paint(figure, sheet.withGround(Ground.LIGHT)).picture());
+    public static byte[] png(Figure figure, FigureFormat sheet) {
+        return png(ChartPainter.paint(figure, sheet.withGround(FigureTheme.LIGHT)).picture());
     }
 
-    private static byte[] png(Picture picture) {
+    private static byte[] png(PixelImage picture) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             ImageIO.write(picture.image(), "png", out);

@@ -4,7 +4,9 @@ import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.ExhibitCodec;
 import coldwright.figure.Figure;
-import coldwright.figure.FigureText;
+import coldwright.figure.FigureDescription;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.FigureTheme;
 
 import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
@@ -17,20 +19,20 @@ import java.util.zip.CRC32;
 final class FigureSvg {
     private FigureSvg() {}
 
-    static String of(Figure figure, Sheet sheet) {
-        Sheet light = sheet.withGround(Ground.LIGHT);
+    static String of(Figure figure, FigureFormat sheet) {
+        FigureFormat light = sheet.withGround(FigureTheme.LIGHT);
         return of(figure, light, g -> ChartPainter.draw(figure, light, g));
     }
 
-    static String of(Drawing drawing, int moment, Sheet sheet) {
-        Sheet light = sheet.withGround(Ground.LIGHT);
+    static String of(Drawing drawing, int moment, FigureFormat sheet) {
+        FigureFormat light = sheet.withGround(FigureTheme.LIGHT);
         return of(drawing, light, g -> DrawingPainter.draw(drawing, moment, light, g));
     }
 
-    private static String of(Exhibit figure, Sheet sheet, Consumer<Graphics2D> drawing) {
+    private static String of(Exhibit figure, FigureFormat sheet, Consumer<Graphics2D> drawing) {
         SvgPage page = new SvgPage(sheet, "figure-" + fingerprint(figure));
         drawing.accept(page.graphics());
-        return page.finish(figure.title(), FigureText.describe(figure));
+        return page.finish(figure.title(), FigureDescription.describe(figure));
     }
 
     /** The same for the same figure, another for another, so that two can be on one page. */

@@ -1,5 +1,8 @@
 package coldwright.paint;
 
+import coldwright.paint.style.FigureFont;
+import coldwright.paint.style.FigureFormat;
+
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -18,14 +21,14 @@ import javax.xml.parsers.ParserConfigurationException;
 final class SvgPage {
     static final String SVG = "http://www.w3.org/2000/svg";
 
-    private final Sheet sheet;
+    private final FigureFormat sheet;
     private final String id;
     private final Document document;
     private final SvgStyle style;
     private final SVGGraphics2D graphics;
 
     /** A white page; what is named within it begins with its id. */
-    SvgPage(Sheet sheet, String id) {
+    SvgPage(FigureFormat sheet, String id) {
         this.sheet = sheet;
         this.id = id;
         document = newDocument();
@@ -71,7 +74,7 @@ final class SvgPage {
     private Element words(String name, String text) {
         Element element = document.createElementNS(SVG, name);
         element.setAttribute("id", id + "-" + name);
-        element.setTextContent(Type.shown(text));
+        element.setTextContent(FigureFont.shown(text));
         return element;
     }
 
@@ -82,7 +85,7 @@ final class SvgPage {
             Element text = (Element) texts.item(i);
             double size = Double.parseDouble(inherited(text, "font-size").replace("px", ""));
             boolean titles = inherited(text, "font-family").contains("Libertine");
-            Type type = titles ? Type.ofTitles(size) : Type.of(size);
+            FigureFont type = titles ? FigureFont.ofTitles(size) : FigureFont.of(size);
             text.setAttribute("textLength", style.doubleString(type.width(text.getTextContent())));
             text.setAttribute("lengthAdjust", "spacingAndGlyphs");
             text.removeAttribute("xml:space");

@@ -1,10 +1,13 @@
 package coldwright.paint;
 
-import coldwright.figure.Digits;
 import coldwright.figure.Figure;
-import coldwright.figure.Mark;
-import coldwright.figure.Numbers;
+import coldwright.figure.NumberColumn;
+import coldwright.figure.ReferenceLine;
 import coldwright.figure.Series;
+import coldwright.figure.TypesetNumber;
+import coldwright.paint.chart.AxisRange;
+import coldwright.paint.chart.BarGroups;
+import coldwright.paint.style.ValueSpan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -45,14 +48,14 @@ public final class TextPlot {
         if (empty) {
             return List.of();
         }
-        return Bars.of(figure).drawn() ? plot.bars() : plot.field();
+        return BarGroups.of(figure).drawn() ? plot.bars() : plot.field();
     }
 
     private List<String> field() {
-        Span x = Reach.x(List.of(figure));
-        Span y = Reach.y(List.of(figure), x);
-        String top = Digits.among(y.to(), y.width());
-        String bottom = Digits.among(y.from(), y.width());
+        ValueSpan x = AxisRange.x(List.of(figure));
+        ValueSpan y = AxisRange.y(List.of(figure), x);
+        String top = TypesetNumber.among(y.to(), y.width());
+        String bottom = TypesetNumber.among(y.from(), y.width());
         int margin = Math.max(top.length(), bottom.length());
         int wide = Math.max(LEAST_WIDE, Math.min(MOST_WIDE, width - margin - 2));
         char[][] grid = new char[HIGH][wide];
@@ -60,7 +63,7 @@ public final class TextPlot {
         marks(grid, x, y);
         List<Series> all = figure.series();
         for (int i = 0; i < all.size(); i++) {
-            draw(grid, all.get(i), letter(i), new Span[] {x, y});
+            draw(grid, all.get(i), letter(i), new ValueSpan[] {x, y});
         }
         List<String> lines = new ArrayList<>();
         lines.add(figure.y().caption());
@@ -70,8 +73,8 @@ public final class TextPlot {
             lines.add((line + new String(grid[row])).stripTrailing());
         }
         lines.add(" ".repeat(margin + 1) + (plain ? "+" : "└") + (plain ? "-" : "─").repeat(wide));
-        String from = Digits.among(x.from(), x.width());
-        String to = Digits.among(x.to(), x.width());
+        String from = TypesetNumber.among(x.from(), x.width());
+        String to = TypesetNumber.among(x.to(), x.width());
         int gap = Math.max(1, wide - from.length() - to.length());
         lines.add(" ".repeat(margin + 2) + from + " ".repeat(gap) + to);
         lines.add(" ".repeat(margin + 2) + figure.x().caption());
@@ -87,31 +90,31 @@ public final class TextPlot {
         return (char) ('a' + index % 26);
     }
 
-    private void marks(char[][] grid, Span x, Span y) {
-        for (Mark mark : figure.marks()) {
-            boolean upright = mark.across() == Mark.Across.X;
+    private void marks(char[][] grid, ValueSpan x, ValueSpan y) {
+        for (ReferenceLine mark : figure.marks()) {
+            boolean upright = mark.across() == ReferenceLine.Across.X;
             int column = place(x, mark.at(), grid[0].length);
             int row = HIGH - 1 - place(y, mark.at(), HIGH);
-            if (upright && x.holds(mark.at())) {
+            if (upright && x.contains(mark.at())) {
                 for (char[] line : grid) {
                     line[column] = plain ? ':' : '┊';
                 }
-            } else if (!upright && y.holds(mark.at())) {
+            } else if (!upright && y.contains(mark.at())) {
                 Arrays.fill(grid[row], plain ? '.' : '┄');
             }
         }
     }
 
-    private static int place(Span span, double value, int count) {
+    private static int place(ValueSpan span, double value, int count) {
         return (int) Math.max(0, Math.min(count - 1, Math.rint(span.shareOf(value) * (count - 1))));
     }
 
-    private void draw(char[][] grid, Series series, char letter, Span[] axes) {
+    private void draw(char[][] grid, Series series, char letter, ValueSpan[] axes) {
         if (series instanceof Series.Curve curve) {
-            trace(grid, new Numbers[] {curve.x(), curve.y()}, letter, axes);
+            trace(grid, new NumberColumn[] {curve.x(), curve.y()}, letter, axes);
         } else if (series instanceof Series.Band band) {
-            trace(grid, new Numbers[] {band.x(), band.low()}, letter, axes);
-            trace(grid, new Numbers[] {band.x(), band.high()}, letter, axes);
+            trace(grid, new NumberColumn[] {band.x(), band.low()}, letter, axes);
+            trace(grid, new NumberColumn[] {band.x(), band.high()}, letter, axes);
         } else if (series instanceof Series.Dots dots) {
             for (int i = 0; i < dots.size(); i++) {
                 dot(grid, dots.x().at(i), dots.y().at(i), letter, axes);
@@ -122,7 +125,7 @@ public final class TextPlot {
     }
 
     /** A curve in every column that it passes. */
-    private static void trace(char[][] grid, Numbers[] points, char letter, Span[] axes) {
+    private static void trace(char[][] grid, NumberColumn[] points, char letter, ValueSpan[] axes) {
         int wide = grid[0].length;
         for (int i = 0; i < points[0].size(); i++) {
             dot(grid, points[0].at(i), points[1].at(i), letter, axes);
@@ -145,15 +148,15 @@ public final class TextPlot {
         }
     }
 
-    private static void dot(char[][] grid, double x, double y, char letter, Span[] axes) {
-        if (axes[0].holds(x) && axes[1].holds(y)) {
+    private static void dot(char[][] grid, double x, double y, char letter, ValueSpan[] axes) {
+        if (axes[0].contains(x) && axes[1].contains(y)) {
             grid[HIGH - 1 - place(axes[1], y, HIGH)][place(axes[0], x, grid[0].length)] = letter;
         }
     }
 
     private List<String> bars() {
-        Bars bars = Bars.of(figure);
-        Span y = Reach.y(List.of(figure), Reach.x(List.of(figure)));
+        BarGroups bars = BarGroups.of(figure);
+        ValueSpan y = AxisRange.y(List.of(figure), AxisRange.x(List.of(figure)));
         double most = Math.max(Math.abs(y.from()), Math.abs(y.to()));
         List<String> lines = new ArrayList<>(List.of(figure.y().caption()));
         int margin = bars.words().stream().mapToInt(String::length).max().orElse(0);
@@ -174,7 +177,7 @@ public final class TextPlot {
                                 + " "
                                 + (plain ? "#" : "█").repeat((int) Math.rint(share * room))
                                 + " "
-                                + Digits.spoken(value, y.width()));
+                                + TypesetNumber.plain(value, y.width()));
             }
         }
         return lines;

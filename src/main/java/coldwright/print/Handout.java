@@ -1,12 +1,12 @@
 package coldwright.print;
 
 import coldwright.figure.Figure;
-import coldwright.lesson.Expectation;
+import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
-import coldwright.lesson.Part;
-import coldwright.lesson.Step;
+import coldwright.lesson.LessonPart;
+import coldwright.lesson.LessonStep;
 import coldwright.workbook.handin.HandIn;
-import coldwright.workbook.handin.HandedStep;
+import coldwright.workbook.handin.HandedInStep;
 
 import java.util.List;
 import java.util.Map;
@@ -15,22 +15,23 @@ import java.util.Optional;
 /** A lesson as one HTML text, which is complete in itself and well-formed XML too. */
 public final class Handout {
     private final Lesson lesson;
-    private final Map<Integer, Given> given;
-    private final Wish wish;
-    private final Notes notes = new Notes();
-    private final Exhibits exhibits;
+    private final Map<Integer, SnippetOutput> given;
+    private final HandoutOptions options;
+    private final SourceNotes notes = new SourceNotes();
+    private final NumberedFigures exhibits;
     private final StringBuilder html = new StringBuilder();
-    private Optional<HandedStep> handed = Optional.empty();
+    private Optional<HandedInStep> handed = Optional.empty();
     private int snippets;
 
     /** Whether the part being set is the last of a step's beginning. */
-    private boolean begun;
+    private boolean started;
 
-    private Handout(Lesson lesson, Map<Integer, Given> given, Wish wish) {
+    private Handout(
+            Lesson lesson, Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
         this.lesson = lesson;
         this.given = given;
-        this.wish = wish;
-        this.exhibits = new Exhibits(notes, wish.data());
+        this.options = handoutOptions;
+        this.exhibits = new NumberedFigures(notes, handoutOptions.data());
     }
 
     /**
@@ -38,18 +39,19 @@ public final class Handout {
      *
      * @param lesson the lesson
      * @param given what its snippets gave, by the line where their fence stands; may lack any
-     * @param wish how it is wanted
+     * @param handoutOptions how it is wanted
      * @return the whole text of an HTML file
      */
-    public static String html(Lesson lesson, Map<Integer, Given> given, Wish wish) {
-        return new Handout(lesson, Map.copyOf(given), wish).whole();
+    public static String html(
+            Lesson lesson, Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
+        return new Handout(lesson, Map.copyOf(given), handoutOptions).whole();
     }
 
     private String whole() {
-        String title = Markup.escaped(lesson.title());
+        String title = HtmlMarkup.escaped(lesson.title());
         html.append("<header>\n");
         if (!lesson.track().isBlank()) {
-            html.append("<p class=\"track\">%s</p>\n".formatted(Markup.line(lesson.track())));
+            html.append("<p class=\"track\">%s</p>\n".formatted(HtmlMarkup.line(lesson.track())));
         }
         html.append("<h1>%s</h1>\n".formatted(title));
         about();
@@ -60,35 +62,35 @@ public final class Handout {
             html.append("</section>\n");
         }
         for (int i = 0; i < lesson.steps().size(); i++) {
-            Step step = lesson.steps().get(i);
+            LessonStep step = lesson.steps().get(i);
             String heading =
                     "<h2><span class=\"number\">%d</span> %s</h2>\n"
-                            .formatted(i + 1, Markup.line(step.title()));
+                            .formatted(i + 1, HtmlMarkup.line(step.title()));
             html.append("<section>\n");
             step(step.title(), heading, step.parts());
             html.append("</section>\n");
         }
         html.append(notes.html());
-        return Look.HANDOUT.page(title, wish.paper(), html.toString());
+        return HandoutStyle.HANDOUT.page(title, options.paper(), html.toString());
     }
 
     private void about() {
         StringBuilder about = new StringBuilder();
         if (!lesson.minutes().isBlank()) {
-            about.append(Markup.line(lesson.minutes())).append("\u00A0minutes. ");
+            about.append(HtmlMarkup.line(lesson.minutes())).append("\u00A0minutes. ");
         }
         if (!lesson.needs().isBlank()) {
-            about.append("You need ").append(Markup.line(lesson.needs())).append('.');
+            about.append("You need ").append(HtmlMarkup.line(lesson.needs())).append('.');
         }
         if (about.length() > 0) {
             html.append("<p class=\"about\">%s</p>\n".formatted(about));
         }
-        String who = wish.work().map(HandIn::learner).map(Markup::escaped).orElse("");
+        String who = options.work().map(HandIn::learner).map(HtmlMarkup::escaped).orElse("");
         if (!who.isEmpty()) {
             html.append("<p class=\"who\">Work of <b>%s</b></p>\n".formatted(who));
-        } else if (wish.edition() == Edition.BLANK) {
+        } else if (options.edition() == HandoutEdition.BLANK) {
             html.append("<p class=\"who\">Name <span class=\"rule\"></span></p>\n");
-        } else if (wish.edition() == Edition.ANSWERS) {
+        } else if (options.edition() == HandoutEdition.ANSWERS) {
             html.append("<p class=\"who\">For the teacher</p>\n");
         }
     }
@@ -97,130 +99,135 @@ public final class Handout {
      * Whether a handout says of a snippet that it did not end well.
      *
      * @param given what each snippet gave
-     * @param wish how it is wanted; a page to write on says nothing of what came out
+     * @param handoutOptions how it is wanted; a page to write on says nothing of what came out
      * @return true if so
      */
-    public static boolean tellsTrouble(Map<Integer, Given> given, Wish wish) {
-        return wish.edition() != Edition.BLANK
+    public static boolean showsTrouble(
+            Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
+        return handoutOptions.edition() != HandoutEdition.BLANK
                 && given.values().stream().anyMatch(one -> !one.trouble().isEmpty());
     }
 
-    private void step(String name, String heading, List<Part> parts) {
-        int together = heading.isEmpty() ? 0 : Begin.partsOf(parts);
+    private void step(String name, String heading, List<LessonPart> parts) {
+        int together = heading.isEmpty() ? 0 : KeepWithHeading.partsOf(parts);
         html.append(together > 0 ? "<div class=\"begin\">\n" : "").append(heading);
-        handed = wish.work().flatMap(work -> work.step(name));
+        handed = options.work().flatMap(work -> work.step(name));
         snippets = 0;
-        Optional<Part.Forecast> asked = Optional.empty();
-        for (Part part : parts) {
-            begun = --together == 0;
-            if (part instanceof Part.Prose prose) {
-                html.append(Markup.prose(prose.nodes()));
-            } else if (part instanceof Part.Forecast forecast) {
+        Optional<LessonPart.Prediction> asked = Optional.empty();
+        for (LessonPart part : parts) {
+            started = --together == 0;
+            if (part instanceof LessonPart.Prose prose) {
+                html.append(HtmlMarkup.prose(prose.nodes()));
+            } else if (part instanceof LessonPart.Prediction prediction) {
                 explain(asked);
-                html.append(Questions.html(forecast, wish.edition(), saidTo(forecast), exhibits));
-                asked = Optional.of(forecast);
-            } else if (part instanceof Part.Snippet snippet) {
+                html.append(
+                        QuestionSheet.html(
+                                prediction, options.edition(), audienceLine(prediction), exhibits));
+                asked = Optional.of(prediction);
+            } else if (part instanceof LessonPart.Snippet snippet) {
                 snippet(snippet);
                 if (!snippet.given()) {
                     explain(asked);
                     asked = Optional.empty();
                 }
-            } else if (part instanceof Part.Check check) {
+            } else if (part instanceof LessonPart.Check check) {
                 check(check);
-            } else if (part instanceof Part.Teacher note) {
-                if (wish.edition() == Edition.ANSWERS) {
+            } else if (part instanceof LessonPart.Teacher note) {
+                if (options.edition() == HandoutEdition.ANSWERS) {
                     html.append(
                             "<aside class=\"teacher\">\n<p class=\"for\">For the teacher</p>\n");
-                    html.append(Markup.prose(note.nodes())).append("</aside>\n");
+                    html.append(HtmlMarkup.prose(note.nodes())).append("</aside>\n");
                 }
             } else {
                 throw new AssertionError(part);
             }
-            endBegin();
+            closeHeadingGroup();
         }
         explain(asked);
     }
 
     /** Closes what stays together at a step's beginning, if this part is the last of it. */
-    private void endBegin() {
-        html.append(begun ? "</div>\n" : "");
-        begun = false;
+    private void closeHeadingGroup() {
+        html.append(started ? "</div>\n" : "");
+        started = false;
     }
 
-    private String saidTo(Part.Forecast forecast) {
-        return handed.map(step -> step.said(forecast.question())).orElse("");
+    private String audienceLine(LessonPart.Prediction prediction) {
+        return handed.map(step -> step.answer(prediction.question())).orElse("");
     }
 
-    private void explain(Optional<Part.Forecast> asked) {
-        if (wish.edition() != Edition.BLANK) {
-            asked.map(forecast -> Markup.prose(forecast.explanation())).ifPresent(html::append);
+    private void explain(Optional<LessonPart.Prediction> asked) {
+        if (options.edition() != HandoutEdition.BLANK) {
+            asked.map(prediction -> HtmlMarkup.prose(prediction.explanation()))
+                    .ifPresent(html::append);
         }
     }
 
-    private void snippet(Part.Snippet snippet) {
+    private void snippet(LessonPart.Snippet snippet) {
         int index = snippets++;
         String own = handed.flatMap(step -> step.text(index)).orElse(snippet.code());
-        html.append(Markup.java(own));
-        endBegin();
-        Given came = given.getOrDefault(snippet.line(), Given.NOTHING);
-        if (wish.edition() == Edition.BLANK) {
+        html.append(HtmlMarkup.java(own));
+        closeHeadingGroup();
+        SnippetOutput came = given.getOrDefault(snippet.line(), SnippetOutput.NOTHING);
+        if (options.edition() == HandoutEdition.BLANK) {
             boolean silent = came.silent() && given.containsKey(snippet.line());
             if (!snippet.given() && !silent) {
-                html.append(Questions.room(frames(came), !came.words().isEmpty(), exhibits));
+                html.append(QuestionSheet.room(frames(came), !came.words().isEmpty(), exhibits));
             }
             return;
         }
         words(came);
         if (!came.trouble().isEmpty()) {
-            html.append("<p class=\"trouble\">%s</p>\n".formatted(Markup.line(came.trouble())));
+            html.append("<p class=\"trouble\">%s</p>\n".formatted(HtmlMarkup.line(came.trouble())));
         }
         came.exhibits().forEach(one -> html.append(exhibits.html(one)));
-        if (wish.edition() == Edition.ANSWERS && !snippet.solution().isEmpty()) {
+        if (options.edition() == HandoutEdition.ANSWERS && !snippet.solution().isEmpty()) {
             html.append("<div class=\"solution\">\n<p class=\"label\">One solution</p>\n")
-                    .append(Markup.java(snippet.solution()));
+                    .append(HtmlMarkup.java(snippet.solution()));
             came.solved().ifPresent(this::words);
             html.append("</div>\n");
         }
     }
 
-    private static List<Figure> frames(Given came) {
+    private static List<Figure> frames(SnippetOutput came) {
         return came.exhibits().stream()
                 .filter(Figure.class::isInstance)
-                .map(one -> Exhibits.frame((Figure) one))
+                .map(one -> NumberedFigures.frame((Figure) one))
                 .toList();
     }
 
-    private void words(Given came) {
+    private void words(SnippetOutput came) {
         if (!came.words().isEmpty()) {
-            html.append("<pre class=\"came\">%s</pre>\n".formatted(Markup.escaped(came.words())));
+            html.append(
+                    "<pre class=\"came\">%s</pre>\n".formatted(HtmlMarkup.escaped(came.words())));
         }
     }
 
-    private void check(Part.Check check) {
-        if (wish.edition() != Edition.ANSWERS || check.expectations().isEmpty()) {
+    private void check(LessonPart.Check check) {
+        if (options.edition() != HandoutEdition.ANSWERS || check.expectations().isEmpty()) {
             return;
         }
         html.append("<div class=\"check\">\n<p class=\"label\">What is checked</p>\n<ul>\n");
-        for (Expectation one : check.expectations()) {
+        for (CheckExpectation one : check.expectations()) {
             html.append(
                     "<li><code>%s</code> %s"
-                            .formatted(Markup.escaped(one.expression()), wanted(one)));
+                            .formatted(HtmlMarkup.escaped(one.expression()), wanted(one)));
             if (one.namesPublishedSource()) {
                 html.append(notes.mark(one.source()));
             } else if (!one.source().isBlank()) {
-                html.append(" – <i>%s</i>".formatted(Markup.line(one.source())));
+                html.append(" – <i>%s</i>".formatted(HtmlMarkup.line(one.source())));
             }
             html.append("</li>\n");
         }
         html.append("</ul>\n</div>\n");
     }
 
-    private static String wanted(Expectation one) {
-        return one instanceof Expectation.Value value
+    private static String wanted(CheckExpectation one) {
+        return one instanceof CheckExpectation.Value value
                 ? "is %s within %s"
                         .formatted(
-                                Questions.number(value.value()),
-                                Questions.number(value.tolerance()))
+                                QuestionSheet.number(value.value()),
+                                QuestionSheet.number(value.tolerance()))
                 : "is true";
     }
 }

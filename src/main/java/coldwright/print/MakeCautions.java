@@ -1,7 +1,7 @@
 package coldwright.print;
 
-import coldwright.batch.BatchFile.Method;
-import coldwright.batch.Reckoning;
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.RecipeFile.Method;
 import coldwright.science.mix.Amount;
 
 import java.util.ArrayList;
@@ -11,30 +11,31 @@ import java.util.List;
 final class MakeCautions {
     private MakeCautions() {}
 
-    static List<String> of(Reckoning all) {
+    static List<String> of(BatchAnalysis all) {
         List<Amount> amounts = MakeSteps.used(all.mix());
         List<String> cautions = new ArrayList<>();
-        if (Nature.any(amounts, Nature::isEgg)) {
+        if (IngredientHandling.any(amounts, IngredientHandling::isEgg)) {
             cautions.add(
                     "**Raw egg** can carry germs that freezing does not kill: heat as your local food-safety rules say, or use pasteurised egg.");
         }
-        if (Nature.any(amounts, Nature::isMilk)) {
+        if (IngredientHandling.any(amounts, IngredientHandling::isMilk)) {
             cautions.add(
                     "**Raw milk and cream** can carry germs too: take pasteurised ones, and keep the mix cold or hot, never lukewarm.");
         }
-        if (Nature.any(amounts, Nature::isRawMeal)) {
+        if (IngredientHandling.any(amounts, IngredientHandling::isRawMeal)) {
             cautions.add("**Raw flour and oats** are not clean foods: toast or cook them.");
         }
         boolean browned =
-                Nature.namesBrownedSugar(all.batch().name())
-                        || Nature.any(amounts, one -> Nature.namesBrownedSugar(one.name()));
+                IngredientHandling.namesBrownedSugar(all.batch().name())
+                        || IngredientHandling.any(
+                                amounts, one -> IngredientHandling.namesBrownedSugar(one.name()));
         if (browned) {
             cautions.add(
                     "**Hot sugar** is far hotter than boiling water and sticks: long sleeves, nobody near; it spits when liquid goes in.");
         } else if (MakeSteps.isHeated(all.mix())) {
             cautions.add("**A hot mix scalds**, and hot sugar more so.");
         }
-        if (Nature.any(amounts, Nature::isStrong)) {
+        if (IngredientHandling.any(amounts, IngredientHandling::isStrong)) {
             cautions.add(
                     "**Alcohol** does not freeze away: not for children, nor for anyone who avoids it; tell every guest. Keep it from flames.");
         }
@@ -42,9 +43,9 @@ final class MakeCautions {
         if (method == Method.BAG || method == Method.CHURN) {
             cautions.add(
                     "**Ice with salt** at %s burns skin like frost: gloves or a towel; keep brine out of the food and from children’s hands."
-                            .formatted(Told.celsius(0, all.coldC())));
+                            .formatted(MakeSheetText.celsius(0, all.coldC())));
         }
-        if (Nature.any(amounts, Nature::isWholeFruit)) {
+        if (IngredientHandling.any(amounts, IngredientHandling::isWholeFruit)) {
             cautions.add("**Blades**: pull the blender’s plug before a hand or spoon goes in.");
         }
         if (method == Method.CHURN) {

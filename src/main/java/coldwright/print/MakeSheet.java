@@ -1,13 +1,13 @@
 package coldwright.print;
 
-import coldwright.batch.Reckoning;
+import coldwright.batch.BatchAnalysis;
 import coldwright.figure.Figure;
 import coldwright.paint.FigureFiles;
-import coldwright.paint.Sheet;
+import coldwright.paint.style.FigureFormat;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Amount;
 import coldwright.science.standards.Declarations;
-import coldwright.text.Written;
+import coldwright.text.DisplayText;
 
 import java.util.List;
 import java.util.Locale;
@@ -18,13 +18,13 @@ import java.util.stream.Collectors;
  * ice and salt, cautions, allergens and the freezing curve. It is in English.
  */
 public final class MakeSheet {
-    private static final Sheet CURVE = Sheet.of(420, 250).withType(14);
+    private static final FigureFormat CURVE = FigureFormat.of(420, 250).withType(14);
     private static final double COLDEST_C = -30;
 
-    private final Reckoning all;
+    private final BatchAnalysis all;
     private final StringBuilder html = new StringBuilder();
 
-    private MakeSheet(Reckoning all) {
+    private MakeSheet(BatchAnalysis all) {
         this.all = all;
     }
 
@@ -44,12 +44,12 @@ public final class MakeSheet {
      * @param paper the sheet that it is printed on
      * @return the whole text of an HTML file, which is well-formed XML too
      */
-    public static String html(Reckoning all, Paper paper) {
-        return html(all, paper, Look.MAKE);
+    public static String html(BatchAnalysis all, PaperSize paper) {
+        return html(all, paper, HandoutStyle.MAKE);
     }
 
-    private static String html(Reckoning all, Paper paper, Look look) {
-        return new MakeSheet(all).whole(paper, look);
+    private static String html(BatchAnalysis all, PaperSize paper, HandoutStyle handoutStyle) {
+        return new MakeSheet(all).whole(paper, handoutStyle);
     }
 
     /**
@@ -59,24 +59,24 @@ public final class MakeSheet {
      * @param paper the sheet
      * @return the pages
      */
-    public static Pages pdf(Reckoning all, Paper paper) {
-        Pages usual = pages(html(all, paper, Look.MAKE));
+    public static Pages pdf(BatchAnalysis all, PaperSize paper) {
+        Pages usual = pages(html(all, paper, HandoutStyle.MAKE));
         if (usual.pages() == 1) {
             return usual;
         }
-        Pages tight = pages(html(all, paper, Look.MAKE_TIGHT));
+        Pages tight = pages(html(all, paper, HandoutStyle.MAKE_TIGHT));
         return tight.pages() < usual.pages() ? tight : usual;
     }
 
     private static Pages pages(String html) {
-        byte[] bytes = Pdf.of(html);
-        return new Pages(bytes, Pdf.pageCount(bytes));
+        byte[] bytes = PdfWriter.of(html);
+        return new Pages(bytes, PdfWriter.pageCount(bytes));
     }
 
-    private String whole(Paper paper, Look look) {
-        String title = Markup.escaped(all.batch().name());
+    private String whole(PaperSize paper, HandoutStyle handoutStyle) {
+        String title = HtmlMarkup.escaped(all.batch().name());
         html.append("<header>\n<h1>%s</h1>\n<p class=\"about\">".formatted(title));
-        html.append(Markup.line(about())).append("</p>\n</header>\n");
+        html.append(HtmlMarkup.line(about())).append("</p>\n</header>\n");
         html.append("<div class=\"two\">\n<section class=\"side\">\n<h2>Amounts</h2>\n");
         amounts();
         html.append("</section>\n<section class=\"side\">\n<h2>How it freezes</h2>\n");
@@ -85,33 +85,34 @@ public final class MakeSheet {
         list("ol", "steps", MakeSteps.of(all));
         html.append("</section>\n<div class=\"two\">\n<section class=\"side\">\n");
         html.append("<h2>To buy</h2>\n");
-        list("ul", "boxes", MakeNeeds.toBuy(all));
+        list("ul", "boxes", ShoppingList.toBuy(all));
         html.append("</section>\n<section class=\"side\">\n");
-        List<String> bath = MakeNeeds.iceAndSalt(all);
+        List<String> bath = ShoppingList.iceAndSalt(all);
         if (!bath.isEmpty()) {
             html.append("<h2>Ice and salt</h2>\n");
             list("ul", "boxes", bath);
             html.append(
-                    "<p class=\"fine\">%s</p>\n".formatted(Markup.line(MakeNeeds.leastBath(all))));
+                    "<p class=\"fine\">%s</p>\n"
+                            .formatted(HtmlMarkup.line(ShoppingList.leastBath(all))));
         }
         html.append("<h2>To have ready</h2>\n");
-        list("ul", "boxes", MakeNeeds.tools(all));
+        list("ul", "boxes", ShoppingList.tools(all));
         html.append("</section>\n</div>\n<section class=\"cautions\">\n<h2>Cautions</h2>\n");
         list("ul", "warned", MakeCautions.of(all));
-        String allergens = Written.sentence(Declarations.allergenSentence(all.mix()));
-        html.append("<p><b>Allergens:</b> %s</p>\n".formatted(Markup.line(allergens)));
+        String allergens = DisplayText.sentence(Declarations.allergenSentence(all.mix()));
+        html.append("<p><b>Allergens:</b> %s</p>\n".formatted(HtmlMarkup.line(allergens)));
         html.append("</section>\n");
-        return look.page(title, paper, html.toString());
+        return handoutStyle.page(title, paper, html.toString());
     }
 
     private String about() {
         return "Makes %s g, %s L%s. %s. Times and temperatures are reckoned, with ranges; taste and thermometer decide."
                 .formatted(
-                        Told.grams(all.mix().massG()),
-                        Written.decimals(2, all.air().litres(all.mix())),
+                        MakeSheetText.grams(all.mix().massG()),
+                        DisplayText.decimals(2, all.air().litres(all.mix())),
                         all.air().percent() > 0
                                 ? " with %s %% air"
-                                        .formatted(Written.decimals(0, all.air().percent()))
+                                        .formatted(DisplayText.decimals(0, all.air().percent()))
                                 : "",
                         switch (all.batch().method()) {
                             case BAG -> "In a bag, in ice and salt";
@@ -131,14 +132,14 @@ public final class MakeSheet {
             html.append(
                     "<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td></tr>\n"
                             .formatted(
-                                    Markup.line(amount.ingredient().name()),
-                                    Told.grams(amount.massG()),
-                                    Spoons.of(amount).map(Markup::line).orElse("weigh")));
+                                    HtmlMarkup.line(amount.ingredient().name()),
+                                    MakeSheetText.grams(amount.massG()),
+                                    SpoonText.of(amount).map(HtmlMarkup::line).orElse("weigh")));
         }
         html.append(
                 "<tr class=\"sum\"><th scope=\"row\">together</th><td>%s</td><td></td></tr>\n</tbody>\n</table>\n"
-                        .formatted(Told.grams(all.mix().massG())));
-        if (used.stream().anyMatch(amount -> Spoons.of(amount).isPresent())) {
+                        .formatted(MakeSheetText.grams(all.mix().massG())));
+        if (used.stream().anyMatch(amount -> SpoonText.of(amount).isPresent())) {
             html.append(
                     "<p class=\"fine\">Level spoons and cups of the United States, within 4 %; a scale is surer.</p>\n");
         }
@@ -152,7 +153,7 @@ public final class MakeSheet {
                     "<li>%s%s</li>\n"
                             .formatted(
                                     box,
-                                    Markup.line(line)
+                                    HtmlMarkup.line(line)
                                             .replaceAll("\\*\\*([^*]+)\\*\\*", "<b>$1</b>")));
         }
         html.append("</%s>\n".formatted(tag));
@@ -166,7 +167,9 @@ public final class MakeSheet {
     private Figure curve() {
         return Figure.of(
                         "Begins to freeze at %s"
-                                .formatted(Told.celsius(1, all.curve().initialFreezingPointC())))
+                                .formatted(
+                                        MakeSheetText.celsius(
+                                                1, all.curve().initialFreezingPointC())))
                 .x("temperature", "°C")
                 .y("water that is ice", "%")
                 .xBetween(COLDEST_C, 0)

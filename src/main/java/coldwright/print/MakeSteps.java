@@ -1,8 +1,8 @@
 package coldwright.print;
 
-import coldwright.batch.BatchFile.Method;
-import coldwright.batch.Keeping;
-import coldwright.batch.Reckoning;
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.CrystalsInStorage;
+import coldwright.batch.RecipeFile.Method;
 import coldwright.science.Band;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.freezer.FreezePlan;
@@ -14,7 +14,7 @@ import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.Cooling;
 import coldwright.science.standards.Pasteurisation;
-import coldwright.text.Written;
+import coldwright.text.DisplayText;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -31,13 +31,13 @@ final class MakeSteps {
 
     private static final double AGED_FROM_FAT_PERCENT = 3;
 
-    private final Reckoning all;
+    private final BatchAnalysis all;
     private final Mix mix;
     private final List<Amount> amounts;
     private final FreezePlan plan;
     private final List<String> steps = new ArrayList<>();
 
-    private MakeSteps(Reckoning all) {
+    private MakeSteps(BatchAnalysis all) {
         this.all = all;
         this.mix = all.mix();
         this.amounts = used(mix);
@@ -52,14 +52,14 @@ final class MakeSteps {
     /** Whether it is warmed on its way: for egg, milk, starch or gums. */
     static boolean isHeated(Mix mix) {
         List<Amount> amounts = used(mix);
-        return Nature.any(amounts, Nature::isEgg)
-                || Nature.any(amounts, Nature::isMilk)
-                || Nature.any(amounts, Nature::isGum)
-                || Nature.any(amounts, Nature::isRawMeal)
+        return IngredientHandling.any(amounts, IngredientHandling::isEgg)
+                || IngredientHandling.any(amounts, IngredientHandling::isMilk)
+                || IngredientHandling.any(amounts, IngredientHandling::isGum)
+                || IngredientHandling.any(amounts, IngredientHandling::isRawMeal)
                 || mix.composition().percent(Component.STARCH) > 1;
     }
 
-    static List<String> of(Reckoning all) {
+    static List<String> of(BatchAnalysis all) {
         MakeSteps steps = new MakeSteps(all);
         steps.mix();
         steps.cool();
@@ -69,8 +69,8 @@ final class MakeSteps {
     }
 
     private void mix() {
-        String gums = Nature.names(amounts, Nature::isGum);
-        String sugar = Nature.names(amounts, Nature::isDrySugar);
+        String gums = IngredientHandling.names(amounts, IngredientHandling::isGum);
+        String sugar = IngredientHandling.names(amounts, IngredientHandling::isDrySugar);
         if (!gums.isEmpty()) {
             steps.add(
                     "**Dry first.** Stir %s %s: so no lumps form."
@@ -80,9 +80,9 @@ final class MakeSteps {
                                             ? "in a thin stream into the cold liquid"
                                             : "into about ten times the weight of " + sugar));
         }
-        String late = Nature.names(amounts, this::goesInLate);
+        String late = IngredientHandling.names(amounts, this::goesInLate);
         String besides = late.isEmpty() ? "all" : "all but " + late;
-        String fruit = Nature.names(amounts, Nature::isWholeFruit);
+        String fruit = IngredientHandling.names(amounts, IngredientHandling::isWholeFruit);
         String blend = fruit.isEmpty() ? "" : " Wash and blend %s first.".formatted(fruit);
         if (!isHeated(mix)) {
             steps.add(
@@ -90,18 +90,19 @@ final class MakeSteps {
                             .formatted(besides, blend));
             return;
         }
-        String egg = Nature.names(amounts, Nature::isEgg);
+        String egg = IngredientHandling.names(amounts, IngredientHandling::isEgg);
         String whisk =
                 egg.isEmpty()
                         ? ""
                         : " Whisk %s with some of the sugar and pour the warm part on it, whisking."
                                 .formatted(egg);
         String brown =
-                Nature.namesBrownedSugar(all.batch().name()) && !sugar.isEmpty()
+                IngredientHandling.namesBrownedSugar(all.batch().name()) && !sugar.isEmpty()
                         ? " If sugar is browned first, weigh the pot before and after, and make up with water what boiled away."
                         : "";
         steps.add("**Mix.** Put %s in a pot.%s%s%s".formatted(besides, blend, whisk, brown));
-        boolean dairyOrEgg = !egg.isEmpty() || Nature.any(amounts, Nature::isMilk);
+        boolean dairyOrEgg =
+                !egg.isEmpty() || IngredientHandling.any(amounts, IngredientHandling::isMilk);
         Pasteurisation rule = egg.isEmpty() ? Pasteurisation.MIX : Pasteurisation.EGGNOG;
         steps.add(
                 dairyOrEgg
@@ -109,34 +110,35 @@ final class MakeSteps {
                                 .formatted(
                                         rule.rule(),
                                         rule.holdAt(HEAT_C[0]).listedAt(),
-                                        Told.seconds(rule.holdAt(HEAT_C[0]).seconds()),
+                                        MakeSheetText.seconds(rule.holdAt(HEAT_C[0]).seconds()),
                                         rule.holdAt(HEAT_C[1]).listedAt(),
-                                        Told.seconds(rule.holdAt(HEAT_C[1]).seconds()))
+                                        MakeSheetText.seconds(rule.holdAt(HEAT_C[1]).seconds()))
                         : "**Heat.** Bring it just to the boil, stirring: starch and gums swell in the heat, and raw meal must be cooked.");
     }
 
     /** What boils away, curdles hot milk or loses its scent goes in when the mix is cold. */
     private boolean goesInLate(Ingredient one) {
         return isHeated(mix)
-                && (Nature.isStrong(one)
-                        || Nature.isSour(one) && Nature.any(amounts, Nature::isMilk));
+                && (IngredientHandling.isStrong(one)
+                        || IngredientHandling.isSour(one)
+                                && IngredientHandling.any(amounts, IngredientHandling::isMilk));
     }
 
     private void cool() {
-        String startC = Told.celsius(0, plan.freeze().startC());
+        String startC = MakeSheetText.celsius(0, plan.freeze().startC());
         boolean heated = isHeated(mix);
-        String late = Nature.names(amounts, this::goesInLate);
+        String late = IngredientHandling.names(amounts, this::goesInLate);
         steps.add(
                 (heated
                                 ? "**Cool** fast, the pot in iced water, to %s or below. %s"
-                                        .formatted(startC, Written.sentence(Cooling.sentence()))
+                                        .formatted(startC, DisplayText.sentence(Cooling.sentence()))
                                 : "**Chill** to %s or below: the times here count from there."
                                         .formatted(startC))
                         + (late.isEmpty() ? "" : " Then stir in %s.".formatted(late)));
         boolean aged =
                 heated
                         && (mix.fatPercent() > AGED_FROM_FAT_PERCENT
-                                || Nature.any(amounts, Nature::isGum));
+                                || IngredientHandling.any(amounts, IngredientHandling::isGum));
         if (aged) {
             steps.add(
                     "**Age** 4 hours or overnight at %s or below, covered: fat sets and gums swell (common practice)."
@@ -148,7 +150,7 @@ final class MakeSteps {
         String parts =
                 all.parts() == 1 ? "" : "Part it into %d equal parts. ".formatted(all.parts());
         Method method = all.batch().method();
-        String cold = Told.celsius(0, all.coldC());
+        String cold = MakeSheetText.celsius(0, all.coldC());
         switch (method) {
             case BAG ->
                     steps.add(
@@ -183,7 +185,7 @@ final class MakeSteps {
                 : "Shake or stir through after %s min. "
                         .formatted(
                                 minutes.stream()
-                                        .map(minute -> Written.decimals(0, minute))
+                                        .map(minute -> DisplayText.decimals(0, minute))
                                         .collect(Collectors.joining(", ")));
     }
 
@@ -191,14 +193,14 @@ final class MakeSteps {
         if (!plan.reaches(Stage.SOFT_SERVE)) {
             return plan.remarks().isEmpty()
                     ? "It is not reckoned to set with these means."
-                    : Written.sentence(plan.remarks().get(0));
+                    : DisplayText.sentence(plan.remarks().get(0));
         }
         String end = deed.equals("wait") ? "It is soft-serve" : "Done at soft-serve,";
         return "It thickens after about %s. %s after about %s (%s)%s."
                 .formatted(
-                        Told.minutes(plan.minutesToThicken()),
+                        MakeSheetText.minutes(plan.minutesToThicken()),
                         end,
-                        Told.minutes(plan.minutesToSoftServe()),
+                        MakeSheetText.minutes(plan.minutesToSoftServe()),
                         range(Stage.SOFT_SERVE),
                         deed.equals("wait") ? "" : ", when it stands in soft heaps");
     }
@@ -207,16 +209,18 @@ final class MakeSteps {
         return plan.reaches(Stage.HARD)
                 ? "Leave it at %s until it is hard: about %s after the start (%s)."
                         .formatted(
-                                Told.celsius(0, all.batch().freezerC()),
-                                Told.minutes(plan.minutesToHard()),
+                                MakeSheetText.celsius(0, all.batch().freezerC()),
+                                MakeSheetText.minutes(plan.minutesToHard()),
                                 range(Stage.HARD))
                 : "It is not reckoned to get hard at %s: eat it soft."
-                        .formatted(Told.celsius(0, all.batch().freezerC()));
+                        .formatted(MakeSheetText.celsius(0, all.batch().freezerC()));
     }
 
     private String range(Stage stage) {
-        FreezePlan.Between between = plan.rangeMinutes(stage);
-        return Told.minutes(between.least()) + " to " + Told.minutes(between.most());
+        FreezePlan.MinuteRange minuteRange = plan.rangeMinutes(stage);
+        return MakeSheetText.minutes(minuteRange.least())
+                + " to "
+                + MakeSheetText.minutes(minuteRange.most());
     }
 
     private void keep() {
@@ -227,35 +231,39 @@ final class MakeSteps {
             serve =
                     scoops.high() < freezerC
                             ? "it stays softer than a scoop at %s, so serve it straight from there"
-                                    .formatted(Told.celsius(0, freezerC))
+                                    .formatted(MakeSheetText.celsius(0, freezerC))
                             : scoops.low() <= freezerC
                                     ? "it can be scooped straight from the freezer"
                                     : "let it warm in the refrigerator to %s to %s, where it can be scooped"
                                             .formatted(
-                                                    Told.celsius(0, scoops.low()),
-                                                    Told.celsius(0, scoops.high()));
+                                                    MakeSheetText.celsius(0, scoops.low()),
+                                                    MakeSheetText.celsius(0, scoops.high()));
         } catch (IllegalArgumentException e) {
             serve = "it stays soft at any cold, so serve it as it is";
         }
-        String crystals = all.keeping().map(this::crystals).orElse("");
+        String crystals = all.crystals().map(this::crystals).orElse("");
         steps.add(
                 "**Serve and store.** To serve, %s. Store at %s or colder, lid on; do not freeze again what has melted.%s"
-                        .formatted(serve, Told.celsius(0, freezerC), crystals));
+                        .formatted(serve, MakeSheetText.celsius(0, freezerC), crystals));
     }
 
-    private String crystals(Keeping keeping) {
+    private String crystals(CrystalsInStorage crystalsInStorage) {
         String usual =
                 " Ice crystals: about %s after one night, %s after two weeks (from 50 µm on they are felt)."
-                        .formatted(size(keeping.night()), size(keeping.fortnight()));
+                        .formatted(
+                                size(crystalsInStorage.night()),
+                                size(crystalsInStorage.fortnight()));
         String kept =
-                keeping.kept()
+                crystalsInStorage
+                        .kept()
                         .map(
                                 one ->
                                         " Kept %s: %s%s."
                                                 .formatted(
                                                         all.batch().stored().orElseThrow().words(),
                                                         size(one),
-                                                        keeping.steady()
+                                                        crystalsInStorage
+                                                                .steady()
                                                                 .map(MakeSteps::steady)
                                                                 .orElse("")))
                         .orElse("");
@@ -267,6 +275,6 @@ final class MakeSteps {
     }
 
     private static String size(CrystalStory story) {
-        return Written.decimals(0, story.meanUm().middle()) + " µm";
+        return DisplayText.decimals(0, story.meanUm().middle()) + " µm";
     }
 }

@@ -15,9 +15,9 @@ public record Band(double low, double middle, double high) {
             throw new IllegalArgumentException(
                     "the band %s to %s with %s in the middle is out of order; it must rise from low to high"
                             .formatted(
-                                    Require.spoken(low),
-                                    Require.spoken(high),
-                                    Require.spoken(middle)));
+                                    Require.format(low),
+                                    Require.format(high),
+                                    Require.format(middle)));
         }
     }
 
@@ -69,9 +69,9 @@ public record Band(double low, double middle, double high) {
 
     private static String rounded(double value) {
         if (value == 0 || !Double.isFinite(value)) {
-            return Require.spoken(value);
+            return Require.format(value);
         }
         double unit = Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - 2);
-        return Require.spoken(Math.round(value / unit) * unit);
+        return Require.format(Math.round(value / unit) * unit);
     }
 }

@@ -24,9 +24,9 @@ public final class Require {
                 "%s is %s; it must be between %s and %s %s"
                         .formatted(
                                 name,
-                                spoken(value),
-                                spoken(range.least()),
-                                spoken(range.most()),
+                                format(value),
+                                format(range.least()),
+                                format(range.most()),
                                 range.unit())
                         .strip());
     }
@@ -46,7 +46,7 @@ public final class Require {
         }
         throw new IllegalArgumentException(
                 "%s is %s %s; it must be zero or more: leave the ingredient out instead"
-                        .formatted(name, spoken(value), unit));
+                        .formatted(name, format(value), unit));
     }
 
     /**
@@ -63,7 +63,7 @@ public final class Require {
             return value;
         }
         throw new IllegalArgumentException(
-                "%s is %s %s; it must be more than zero".formatted(name, spoken(value), unit));
+                "%s is %s %s; it must be more than zero".formatted(name, format(value), unit));
     }
 
     /**
@@ -72,8 +72,8 @@ public final class Require {
      * @param value any number
      * @return such as {@code −2.6}
      */
-    public static String spokenToTenth(double value) {
-        return spoken(Math.round(value * 10) / 10.0);
+    public static String formatToTenth(double value) {
+        return format(Math.round(value * 10) / 10.0);
     }
 
     /**
@@ -82,7 +82,7 @@ public final class Require {
      * @param value any number
      * @return at most six significant digits, such as {@code −2.64}
      */
-    public static String spoken(double value) {
+    public static String format(double value) {
         if (Double.isNaN(value)) {
             return "not a number";
         }

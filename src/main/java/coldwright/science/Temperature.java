@@ -53,9 +53,9 @@ public final class Temperature {
                 "%s is %s; it must be between %s and %s °C%s"
                         .formatted(
                                 name,
-                                Require.spoken(temperatureC),
-                                Require.spoken(COLDEST_C),
-                                Require.spoken(WARMEST_C),
+                                Require.format(temperatureC),
+                                Require.format(COLDEST_C),
+                                Require.format(WARMEST_C),
                                 guess));
     }
 }

@@ -1,9 +1,9 @@
 package coldwright.sight;
 
-import coldwright.figure.Digits;
 import coldwright.figure.Drawing;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
+import coldwright.figure.TypesetNumber;
 import coldwright.science.freezer.BagSection;
 import coldwright.science.freezer.FreezePlan;
 
@@ -55,9 +55,9 @@ public final class BagAcross {
             String label =
                     "mix %s °C with %s %% of its water ice, bath %s °C"
                             .formatted(
-                                    Digits.of(section.middleC(), 0.1),
-                                    Digits.of(section.icePercent(), 1),
-                                    Digits.of(section.bathC(), 0.1));
+                                    TypesetNumber.of(section.middleC(), 0.1),
+                                    TypesetNumber.of(section.icePercent(), 1),
+                                    TypesetNumber.of(section.bathC(), 0.1));
             List<Piece> pieces = pieces(section, half);
             label(pieces, section, half, width);
             moments.add(new Drawing.Moment(section.minute(), "min", label, pieces));
@@ -65,7 +65,7 @@ public final class BagAcross {
         return Drawing.of(
                         "A bag of mix in ice and salt, cut across",
                         new Drawing.Field(width, 2 * half, "mm"),
-                        new Drawing.Bar(BAR_MM, Digits.spoken(BAR_MM, BAR_MM) + " mm"))
+                        new Drawing.ScaleBar(BAR_MM, TypesetNumber.plain(BAR_MM, BAR_MM) + " mm"))
                 .warmth(Math.floor(coldest), Math.ceil(warmest - SAME_C))
                 .at(moments)
                 .source(SOURCE);
@@ -107,7 +107,7 @@ public final class BagAcross {
         double film = depth.contentMm() + depth.wallMm() + depth.filmMm() / 2;
         pieces.add(new Piece.Label(x, half - film, "film of brine"));
         pieces.add(new Piece.Label(x, half, "mix"));
-        String wall = "wall of the bag, %s mm".formatted(Digits.of(depth.wallMm(), 0.01));
+        String wall = "wall of the bag, %s mm".formatted(TypesetNumber.of(depth.wallMm(), 0.01));
         double at = half + depth.contentMm() + depth.wallMm() / 2;
         pieces.add(new Piece.Label(width * 0.6, at, wall));
     }

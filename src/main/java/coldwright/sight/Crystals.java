@@ -1,10 +1,10 @@
 package coldwright.sight;
 
-import coldwright.figure.Digits;
 import coldwright.figure.Drawing;
-import coldwright.figure.Numbers;
+import coldwright.figure.NumberColumn;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
+import coldwright.figure.TypesetNumber;
 import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.crystal.Grain;
@@ -53,11 +53,11 @@ final class Crystals {
             String label =
                     "%s °C, mean %s µm, ice %s %% by volume"
                             .formatted(
-                                    Digits.of(story.temperatureC(), 1),
-                                    Digits.of(story.meanUm().middle(), 1),
-                                    Digits.of(GrainField.iceVolumePercent(story), 1));
+                                    TypesetNumber.of(story.temperatureC(), 1),
+                                    TypesetNumber.of(story.meanUm().middle(), 1),
+                                    TypesetNumber.of(GrainField.iceVolumePercent(story), 1));
             if (fields.get(i).grains().isEmpty()) {
-                label = "%s °C, no ice".formatted(Digits.of(story.temperatureC(), 1));
+                label = "%s °C, no ice".formatted(TypesetNumber.of(story.temperatureC(), 1));
             }
             double days = (hours(story) - firstHours) / 24;
             moments.add(new Drawing.Moment(days, unit, label, pieces(fields.get(i))));
@@ -71,7 +71,7 @@ final class Crystals {
     }
 
     /** The bar is 50 µm, or what can be seen where the field is much larger or smaller. */
-    private static Drawing.Bar bar(double widthUm) {
+    private static Drawing.ScaleBar bar(double widthUm) {
         double length = BAR_UM;
         while (length < widthUm / 30) {
             length *= 10;
@@ -79,7 +79,7 @@ final class Crystals {
         if (length > widthUm / 2) {
             length /= 5;
         }
-        return new Drawing.Bar(length, Digits.spoken(length, length) + " µm");
+        return new Drawing.ScaleBar(length, TypesetNumber.plain(length, length) + " µm");
     }
 
     private static CrystalStory firstWithIce(List<CrystalStory> stories) {
@@ -131,6 +131,6 @@ final class Crystals {
     private static Piece outline(Grain grain, double dx, double dy) {
         double[] xs = grain.corners().stream().mapToDouble(c -> c.xUm() + dx).toArray();
         double[] ys = grain.corners().stream().mapToDouble(c -> c.yUm() + dy).toArray();
-        return new Piece.Outline(Numbers.of(xs), Numbers.of(ys), Tint.of(Tint.Role.ICE));
+        return new Piece.Outline(NumberColumn.of(xs), NumberColumn.of(ys), Tint.of(Tint.Role.ICE));
     }
 }

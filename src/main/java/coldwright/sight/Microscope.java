@@ -1,9 +1,9 @@
 package coldwright.sight;
 
-import coldwright.figure.Digits;
 import coldwright.figure.Drawing;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
+import coldwright.figure.TypesetNumber;
 import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.crystal.Storage;
@@ -67,7 +67,7 @@ public final class Microscope {
     public static Drawing globules(Mix mix, GlobuleSizes sizes) {
         GlobuleField field = fieldOf(mix, sizes, 1);
         return empty("Fat globules under a microscope", field.slide())
-                .at(new Drawing.Moment(0, "", told(sizes, field), pieces(field)))
+                .at(new Drawing.Moment(0, "", describe(sizes, field), pieces(field)))
                 .source(SIZES);
     }
 
@@ -82,7 +82,7 @@ public final class Microscope {
         int passes = 0;
         for (GlobuleSizes sizes : List.of(GlobuleSizes.rawMilk(), GlobuleSizes.homogenised())) {
             GlobuleField field = fieldOf(mix, sizes, 1);
-            String label = (passes == 0 ? "raw: " : "homogenised: ") + told(sizes, field);
+            String label = (passes == 0 ? "raw: " : "homogenised: ") + describe(sizes, field);
             if (drawing == null) {
                 drawing = empty("Fat globules before and after homogenising", field.slide());
             }
@@ -126,7 +126,7 @@ public final class Microscope {
                     new Drawing.Moment(
                             minutes,
                             "min",
-                            "%s %% of the fat clumped".formatted(Digits.of(clumped, 1)),
+                            "%s %% of the fat clumped".formatted(TypesetNumber.of(clumped, 1)),
                             pieces(clumping.at(clumped))));
         }
         return empty("Fat globules clumping", fresh.slide())
@@ -188,16 +188,16 @@ public final class Microscope {
         return Drawing.of(
                 title,
                 new Drawing.Field(slide.widthUm(), slide.heightUm(), "µm"),
-                new Drawing.Bar(bar, Digits.spoken(bar, bar) + " µm"));
+                new Drawing.ScaleBar(bar, TypesetNumber.plain(bar, bar) + " µm"));
     }
 
-    private static String told(GlobuleSizes sizes, GlobuleField field) {
+    private static String describe(GlobuleSizes sizes, GlobuleField field) {
         double d = sizes.sauterDiameterUm();
         return "%d globules, Sauter diameter %s µm, fat %s %% by volume"
                 .formatted(
                         field.globules().size(),
-                        Digits.spoken(d, d),
-                        Digits.of(field.fatVolumePercent(), 0.1));
+                        TypesetNumber.plain(d, d),
+                        TypesetNumber.of(field.fatVolumePercent(), 0.1));
     }
 
     /** The clumped ones last, so that clusters hide and are not hidden. */

@@ -1,10 +1,13 @@
 package coldwright.terminal;
 
-import coldwright.batch.BalancedText;
+import coldwright.batch.BalanceReport;
 import coldwright.batch.BatchBalance;
-import coldwright.batch.BatchFault;
-import coldwright.batch.BatchText;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFileOpener;
 import coldwright.science.balance.Balanced;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.JsonWriter;
+import coldwright.terminal.console.TerminalScreen;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,7 +30,7 @@ import java.util.concurrent.Callable;
             "2:the file can't be used; a sentence says why"
         })
 final class BalanceCommand implements Callable<Integer> {
-    private final Screen screen;
+    private final TerminalScreen screen;
 
     @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
     private Path file;
@@ -35,22 +38,22 @@ final class BalanceCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")
     private boolean json;
 
-    BalanceCommand(Screen screen) {
+    BalanceCommand(TerminalScreen screen) {
         this.screen = screen;
     }
 
     @Override
     public Integer call() {
         try {
-            Balanced found = BatchBalance.of(BatchText.read(file));
+            Balanced found = BatchBalance.of(RecipeFileOpener.read(file));
             screen.say(
                     json
-                            ? JsonText.of(BalancedText.tree(found))
-                            : BalancedText.page(found).stripTrailing());
-            return found.met() ? Exit.DONE : Exit.FAILED;
-        } catch (BatchFault e) {
+                            ? JsonWriter.of(BalanceReport.tree(found))
+                            : BalanceReport.page(found).stripTrailing());
+            return found.met() ? ExitCode.DONE : ExitCode.FAILED;
+        } catch (BatchFileException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
     }
 }

@@ -1,13 +1,16 @@
 package coldwright.terminal;
 
-import coldwright.batch.BatchFault;
-import coldwright.batch.BatchFile;
-import coldwright.batch.BatchText;
-import coldwright.batch.Reckoning;
-import coldwright.batch.ReckoningText;
-import coldwright.batch.ReckoningTree;
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchAnalysisText;
+import coldwright.batch.BatchAnalysisTree;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileOpener;
 import coldwright.print.MakeSheet;
-import coldwright.print.Paper;
+import coldwright.print.PaperSize;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.JsonWriter;
+import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.WholeFile;
 
 import picocli.CommandLine.Command;
@@ -34,7 +37,7 @@ import java.util.concurrent.Callable;
             "2:the file can't be used or written; a sentence says why"
         })
 final class BatchCommand implements Callable<Integer> {
-    private final Screen screen;
+    private final TerminalScreen screen;
 
     @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
     private Path file;
@@ -62,51 +65,51 @@ final class BatchCommand implements Callable<Integer> {
             description = "Write over a sheet that is there already, without asking.")
     private boolean replace;
 
-    BatchCommand(Screen screen) {
+    BatchCommand(TerminalScreen screen) {
         this.screen = screen;
     }
 
     @Override
     public Integer call() {
         try {
-            BatchFile batch = BatchText.read(file);
-            Reckoning reckoning = Reckoning.of(batch);
+            RecipeFile batch = RecipeFileOpener.read(file);
+            BatchAnalysis batchAnalysis = BatchAnalysis.of(batch);
             if (sheet != null) {
-                return write(reckoning);
+                return write(batchAnalysis);
             }
             screen.say(
                     json
-                            ? JsonText.of(ReckoningTree.of(reckoning))
-                            : ReckoningText.of(reckoning).stripTrailing());
-            return Exit.DONE;
-        } catch (BatchFault | IllegalArgumentException e) {
+                            ? JsonWriter.of(BatchAnalysisTree.of(batchAnalysis))
+                            : BatchAnalysisText.of(batchAnalysis).stripTrailing());
+            return ExitCode.DONE;
+        } catch (BatchFileException | IllegalArgumentException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
     }
 
-    private int write(Reckoning reckoning) {
-        boolean pdf = PaperFile.isPdf(sheet);
-        Paper on = PaperFile.paper(paper);
-        if (!PaperFile.mayWrite(List.of(sheet), "--sheet", replace, screen)) {
-            return Exit.FAILED;
+    private int write(BatchAnalysis batchAnalysis) {
+        boolean pdf = PrintFile.isPdf(sheet);
+        PaperSize on = PrintFile.paper(paper);
+        if (!PrintFile.mayWrite(List.of(sheet), "--sheet", replace, screen)) {
+            return ExitCode.FAILED;
         }
-        MakeSheet.Pages pages = pdf ? MakeSheet.pdf(reckoning, on) : null;
+        MakeSheet.Pages pages = pdf ? MakeSheet.pdf(batchAnalysis, on) : null;
         byte[] bytes =
                 pdf
                         ? pages.bytes()
-                        : MakeSheet.html(reckoning, on).getBytes(StandardCharsets.UTF_8);
+                        : MakeSheet.html(batchAnalysis, on).getBytes(StandardCharsets.UTF_8);
         try {
             WholeFile.write(sheet, bytes);
         } catch (WholeFile.UnwrittenException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
         screen.say(
                 pdf && pages.pages() > 1
                         ? "%s, on %d pages, for it is too long for one"
                                 .formatted(sheet, pages.pages())
                         : sheet.toString());
-        return Exit.DONE;
+        return ExitCode.DONE;
     }
 }

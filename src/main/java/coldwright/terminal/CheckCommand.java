@@ -1,7 +1,13 @@
 package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonShelf;
+import coldwright.lesson.LessonFolder;
+import coldwright.terminal.check.ParallelLessonChecks;
+import coldwright.terminal.console.BlockingBench;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.TerminalScreen;
+import coldwright.terminal.marking.ClassMarking;
+import coldwright.terminal.marking.HandInFiles;
 import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
@@ -43,8 +49,8 @@ final class CheckCommand implements Callable<Integer> {
     /** A class of thirty is to be checked soon, whatever one of them wrote. */
     private static final Duration FOR_HAND_INS = Duration.ofSeconds(10);
 
-    private final Screen screen;
-    private final LessonShelf shelf;
+    private final TerminalScreen screen;
+    private final LessonFolder courseLessons;
 
     @Parameters(
             paramLabel = "LESSON...",
@@ -78,9 +84,9 @@ final class CheckCommand implements Callable<Integer> {
             description = "Of hand-ins: only the table, not what came of each step.")
     private boolean brief;
 
-    CheckCommand(Screen screen, LessonShelf shelf) {
+    CheckCommand(TerminalScreen screen, LessonFolder shelf) {
         this.screen = screen;
-        this.shelf = shelf;
+        this.courseLessons = shelf;
     }
 
     @Override
@@ -90,9 +96,9 @@ final class CheckCommand implements Callable<Integer> {
         try {
             requireSeconds();
             if (words.stream().anyMatch(HandInFiles::areMeantBy)) {
-                return new HandInChecks(
+                return new ClassMarking(
                                 screen,
-                                shelf,
+                                courseLessons,
                                 patience(FOR_HAND_INS),
                                 Optional.ofNullable(table),
                                 brief)
@@ -103,12 +109,12 @@ final class CheckCommand implements Callable<Integer> {
                         "--table and --brief are for hand-ins, whose names end in "
                                 + HandIn.ENDING);
             }
-            words.forEach(word -> lessons.addAll(Packs.lessons(word, shelf)));
+            words.forEach(word -> lessons.addAll(LessonArguments.lessons(word, courseLessons)));
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
-        return new LessonChecks(screen, patience(Runs.PATIENCE)).check(lessons);
+        return new ParallelLessonChecks(screen, patience(BlockingBench.PATIENCE)).check(lessons);
     }
 
     /** Whoever forgot the name of the table gave that of the hand-ins for it. */

@@ -1,12 +1,17 @@
 package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonShelf;
-import coldwright.print.Edition;
-import coldwright.print.Given;
+import coldwright.lesson.LessonFolder;
 import coldwright.print.Handout;
-import coldwright.print.Pdf;
-import coldwright.print.Wish;
+import coldwright.print.HandoutEdition;
+import coldwright.print.HandoutOptions;
+import coldwright.print.PdfWriter;
+import coldwright.print.SnippetOutput;
+import coldwright.terminal.check.LessonPlay;
+import coldwright.terminal.console.BlockingBench;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.RunConsent;
+import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.TextFile;
 import coldwright.text.WholeFile;
 import coldwright.workbook.DataFolder;
@@ -42,8 +47,8 @@ import java.util.function.Function;
 final class HandoutCommand implements Callable<Integer> {
     private static final int MOST_BYTES = 16_000_000;
 
-    private final Screen screen;
-    private final LessonShelf shelf;
+    private final TerminalScreen screen;
+    private final LessonFolder courseLessons;
     private final DataFolder folder;
 
     @Parameters(
@@ -95,53 +100,55 @@ final class HandoutCommand implements Callable<Integer> {
             description = "Write over a file that is there already, without asking.")
     private boolean replace;
 
-    HandoutCommand(Screen screen, LessonShelf shelf, DataFolder folder) {
+    HandoutCommand(TerminalScreen screen, LessonFolder shelf, DataFolder folder) {
         this.screen = screen;
-        this.shelf = shelf;
+        this.courseLessons = shelf;
         this.folder = folder;
     }
 
     @Override
     public Integer call() {
         try {
-            boolean pdf = PaperFile.isPdf(file);
-            Wish wish = wish();
-            List<Lesson> lessons = Packs.lessons(words, shelf);
+            boolean pdf = PrintFile.isPdf(file);
+            HandoutOptions handoutOptions = options();
+            List<Lesson> lessons = LessonArguments.lessons(words, courseLessons);
             Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
             List<Path> files = lessons.stream().map(place).toList();
-            if (!mayRun(lessons, wish) || !PaperFile.mayWrite(files, "-o", replace, screen)) {
-                return Exit.FAILED;
+            if (!mayRun(lessons, handoutOptions)
+                    || !PrintFile.mayWrite(files, "-o", replace, screen)) {
+                return ExitCode.FAILED;
             }
-            int worst = Exit.DONE;
+            int worst = ExitCode.DONE;
             for (Lesson lesson : lessons) {
-                worst = Math.max(worst, write(lesson, wish, place.apply(lesson), pdf));
+                worst = Math.max(worst, write(lesson, handoutOptions, place.apply(lesson), pdf));
             }
             return worst;
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
     }
 
     /** A stranger's snippets, and a learner's, run only if somebody says so. */
-    private boolean mayRun(List<Lesson> lessons, Wish wish) {
-        if (trust || wish.edition() == Edition.BLANK) {
+    private boolean mayRun(List<Lesson> lessons, HandoutOptions handoutOptions) {
+        if (trust || handoutOptions.edition() == HandoutEdition.BLANK) {
             return true;
         }
-        Leave leave = new Leave(screen, shelf);
-        List<Lesson> strange = lessons.stream().filter(one -> !leave.isOurs(one)).toList();
-        if (strange.isEmpty() && wish.work().isEmpty()) {
+        RunConsent runConsent = new RunConsent(screen, courseLessons);
+        List<Lesson> strange = lessons.stream().filter(one -> !runConsent.isOurs(one)).toList();
+        if (strange.isEmpty() && handoutOptions.work().isEmpty()) {
             return true;
         }
         try (Workbook workbook = Workbook.open(folder)) {
             for (Lesson lesson : strange) {
-                if (!leave.ask(lesson, workbook)) {
-                    screen.complain(Leave.refusal(lesson));
+                if (!runConsent.ask(lesson, workbook)) {
+                    screen.complain(RunConsent.refusal(lesson));
                     return false;
                 }
             }
-            if (wish.work().isPresent() && !leave.ask(wish.work().get(), workbook)) {
-                screen.complain(Leave.refusal(work.toString()));
+            if (handoutOptions.work().isPresent()
+                    && !runConsent.ask(handoutOptions.work().get(), workbook)) {
+                screen.complain(RunConsent.refusal(work.toString()));
                 return false;
             }
         }
@@ -156,14 +163,17 @@ final class HandoutCommand implements Callable<Integer> {
         return file.resolveSibling(name.substring(0, end) + "-" + own + name.substring(end));
     }
 
-    private Wish wish() {
+    private HandoutOptions options() {
         if (blank && answers) {
             throw new IllegalArgumentException(
                     "--blank and --answers exclude each other; ask for two handouts");
         }
-        Edition edition = blank ? Edition.BLANK : answers ? Edition.ANSWERS : Edition.READER;
-        return new Wish(
-                edition, PaperFile.paper(paper), data, Optional.ofNullable(work).map(this::handIn));
+        HandoutEdition edition =
+                blank
+                        ? HandoutEdition.BLANK
+                        : answers ? HandoutEdition.ANSWERS : HandoutEdition.READER;
+        return new HandoutOptions(
+                edition, PrintFile.paper(paper), data, Optional.ofNullable(work).map(this::handIn));
     }
 
     private HandIn handIn(Path path) {
@@ -177,23 +187,23 @@ final class HandoutCommand implements Callable<Integer> {
                                                 .formatted(path, HandIn.ENDING)));
     }
 
-    private int write(Lesson lesson, Wish wish, Path to, boolean pdf) {
+    private int write(Lesson lesson, HandoutOptions handoutOptions, Path to, boolean pdf) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
-            return Exit.FAILED;
+            return ExitCode.FAILED;
         }
-        boolean blankUnrun = wish.edition() == Edition.BLANK && !mayFrame(lesson);
-        Map<Integer, Given> given = blankUnrun ? Map.of() : run(lesson, wish);
-        String html = Handout.html(lesson, given, wish);
+        boolean blankUnrun = handoutOptions.edition() == HandoutEdition.BLANK && !mayFrame(lesson);
+        Map<Integer, SnippetOutput> given = blankUnrun ? Map.of() : run(lesson, handoutOptions);
+        String html = Handout.html(lesson, given, handoutOptions);
         try {
-            WholeFile.write(to, pdf ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(to, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (WholeFile.UnwrittenException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());
-        boolean failed = Handout.tellsTrouble(given, wish);
-        return failed || !lesson.faults().isEmpty() ? Exit.FAILED : Exit.DONE;
+        boolean failed = Handout.showsTrouble(given, handoutOptions);
+        return failed || !lesson.faults().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
 
     /**
@@ -201,17 +211,17 @@ final class HandoutCommand implements Callable<Integer> {
      * run for that, unless somebody agreed before: it gets lines to write on.
      */
     private boolean mayFrame(Lesson lesson) {
-        if (trust || new Leave(screen, shelf).isOurs(lesson)) {
+        if (trust || new RunConsent(screen, courseLessons).isOurs(lesson)) {
             return true;
         }
         try (Workbook workbook = Workbook.open(folder)) {
-            return new Leave(screen.withoutAsker(), shelf).ask(lesson, workbook);
+            return new RunConsent(screen.withoutAsker(), courseLessons).ask(lesson, workbook);
         }
     }
 
-    private static Map<Integer, Given> run(Lesson lesson, Wish wish) {
-        try (Runs runs = new Runs(Runs.PATIENCE)) {
-            return LessonRun.of(lesson, wish, runs);
+    private static Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions handoutOptions) {
+        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
+            return LessonPlay.of(lesson, handoutOptions, runs);
         }
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal;
 
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.WholeFile;
 
 import picocli.CommandLine.Command;
@@ -24,12 +26,12 @@ import java.util.concurrent.Callable;
 final class NewCommand implements Callable<Integer> {
     private static final String TEMPLATE = "/coldwright/lesson/template.md";
 
-    private final Screen screen;
+    private final TerminalScreen screen;
 
     @Parameters(paramLabel = "FILE", description = "A name that ends in .md and isn't taken.")
     private Path file;
 
-    NewCommand(Screen screen) {
+    NewCommand(TerminalScreen screen) {
         this.screen = screen;
     }
 
@@ -37,20 +39,20 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() {
         if (!file.toString().endsWith(".md")) {
             screen.complain(file + " is no lesson's name; it must end in .md");
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             screen.complain(file + " is there already and was left as it is; take another name");
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
         try (InputStream template = NewCommand.class.getResourceAsStream(TEMPLATE)) {
             WholeFile.write(file, template.readAllBytes());
         } catch (IOException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
         String word = file.toString().contains(" ") ? "\"" + file + "\"" : file.toString();
         screen.say("%s is written; try it with: check %s".formatted(file, word));
-        return Exit.DONE;
+        return ExitCode.DONE;
     }
 }

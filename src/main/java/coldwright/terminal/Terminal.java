@@ -1,7 +1,10 @@
 package coldwright.terminal;
 
-import coldwright.lesson.LessonShelf;
-import coldwright.text.Nearest;
+import coldwright.lesson.LessonFolder;
+import coldwright.terminal.console.CrashHandler;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.TerminalScreen;
+import coldwright.text.NearestWord;
 import coldwright.workbook.DataFolder;
 
 import picocli.CommandLine;
@@ -23,14 +26,14 @@ import java.util.List;
 public final class Terminal {
     private static final String NAME = "coldwright";
 
-    private final Screen screen;
-    private final LessonShelf shelf;
+    private final TerminalScreen screen;
+    private final LessonFolder courseLessons;
     private final DataFolder data;
 
-    Terminal(Screen screen, LessonShelf shelf, DataFolder data) {
+    Terminal(TerminalScreen screen, LessonFolder shelf, DataFolder data) {
         this.data = data;
         this.screen = screen;
-        this.shelf = shelf;
+        this.courseLessons = shelf;
     }
 
     /**
@@ -41,7 +44,7 @@ public final class Terminal {
     public static Terminal ofThisProcess() {
         System.setProperty("java.awt.headless", "true");
         return new Terminal(
-                Screen.ofThisProcess(), LessonShelf.ofThisProgram(), DataFolder.usual());
+                TerminalScreen.ofThisProcess(), LessonFolder.ofThisProgram(), DataFolder.usual());
     }
 
     /**
@@ -51,13 +54,13 @@ public final class Terminal {
      * @return what the program shall end with: 0 done, 1 something in a lesson failed, 2 not
      *     understood, 3 a fault of the program's own
      */
-    public int obey(String... words) {
+    public int execute(String... words) {
         CommandLine commands = commands();
         try {
             return commands.execute(words);
         } catch (RuntimeException | Error fault) {
-            screen.complain(LastResort.sentence(fault));
-            return Exit.OWN_FAULT;
+            screen.complain(CrashHandler.sentence(fault));
+            return ExitCode.OWN_FAULT;
         } finally {
             commands.getOut().flush();
         }
@@ -67,7 +70,7 @@ public final class Terminal {
      * Whether a word is a command.
      *
      * @param word what was typed
-     * @return true if {@link #obey} knows it
+     * @return true if {@link #execute} knows it
      */
     public boolean knows(String word) {
         return commands().getSubcommands().containsKey(word);
@@ -81,20 +84,20 @@ public final class Terminal {
      */
     public int insteadOfWindow(String why) {
         screen.say(why);
-        if (shelf.names().isEmpty()) {
+        if (courseLessons.names().isEmpty()) {
             screen.complain(
                     "This program came without lessons; give it a lesson file: walk LESSON.");
-            return Exit.FAILED;
+            return ExitCode.FAILED;
         }
-        return obey("walk", "--all", shelf.names().get(0));
+        return execute("walk", "--all", courseLessons.names().get(0));
     }
 
     private CommandLine commands() {
         CommandLine commands =
                 new CommandLine(new Root())
-                        .addSubcommand(new WalkCommand(screen, shelf, data))
-                        .addSubcommand(new CheckCommand(screen, shelf))
-                        .addSubcommand(new HandoutCommand(screen, shelf, data))
+                        .addSubcommand(new WalkCommand(screen, courseLessons, data))
+                        .addSubcommand(new CheckCommand(screen, courseLessons))
+                        .addSubcommand(new HandoutCommand(screen, courseLessons, data))
                         .addSubcommand(new NewCommand(screen))
                         .addSubcommand(new BatchCommand(screen))
                         .addSubcommand(new BalanceCommand(screen))
@@ -126,7 +129,7 @@ public final class Terminal {
         screen.complain(sentence(e, at));
         String asked = at.getCommandName().equals(NAME) ? "help" : "help " + at.getCommandName();
         screen.complain("\"%s\" says what can be written here.".formatted(asked));
-        return Exit.NOT_UNDERSTOOD;
+        return ExitCode.NOT_UNDERSTOOD;
     }
 
     private static String sentence(ParameterException e, CommandLine at) {
@@ -154,12 +157,12 @@ public final class Terminal {
         String what = option ? "option" : "command";
         return known.isEmpty()
                 ? "\"%s\" is one word too many".formatted(word)
-                : "\"%s\" is no %s%s".formatted(word, what, Nearest.question(word, known));
+                : "\"%s\" is no %s%s".formatted(word, what, NearestWord.question(word, known));
     }
 
     private int failed(Exception e, CommandLine at, ParseResult parsed) {
-        screen.complain(LastResort.sentence(e));
-        return Exit.OWN_FAULT;
+        screen.complain(CrashHandler.sentence(e));
+        return ExitCode.OWN_FAULT;
     }
 
     @Command(

@@ -1,7 +1,14 @@
 package coldwright.terminal;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonShelf;
+import coldwright.lesson.LessonFolder;
+import coldwright.terminal.console.BlockingBench;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.RunConsent;
+import coldwright.terminal.console.TerminalScreen;
+import coldwright.terminal.walk.FigureFolder;
+import coldwright.terminal.walk.LessonWalk;
+import coldwright.terminal.walk.WalkWork;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.work.LessonKey;
@@ -28,8 +35,8 @@ import java.util.concurrent.Callable;
             "2:the command was not understood, or there is no such lesson"
         })
 final class WalkCommand implements Callable<Integer> {
-    private final Screen screen;
-    private final LessonShelf shelf;
+    private final TerminalScreen screen;
+    private final LessonFolder courseLessons;
     private final DataFolder data;
 
     @Parameters(
@@ -59,46 +66,46 @@ final class WalkCommand implements Callable<Integer> {
                             + " asking.")
     private boolean trust;
 
-    WalkCommand(Screen screen, LessonShelf shelf, DataFolder data) {
+    WalkCommand(TerminalScreen screen, LessonFolder shelf, DataFolder data) {
         this.data = data;
         this.screen = screen;
-        this.shelf = shelf;
+        this.courseLessons = shelf;
     }
 
     @Override
     public Integer call() {
         try {
-            List<Lesson> lessons = Packs.lessons(words, shelf);
-            int worst = Exit.DONE;
+            List<Lesson> lessons = LessonArguments.lessons(words, courseLessons);
+            int worst = ExitCode.DONE;
             for (Lesson lesson : lessons) {
                 worst = Math.max(worst, walk(lesson, figuresOf(lesson, lessons.size() > 1)));
             }
             return worst;
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
-            return Exit.NOT_UNDERSTOOD;
+            return ExitCode.NOT_UNDERSTOOD;
         }
     }
 
     private int walk(Lesson lesson, FigureFolder figures) {
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             lesson.faults().forEach(fault -> screen.complain(fault.toString()));
-            return Exit.FAILED;
+            return ExitCode.FAILED;
         }
-        Leave leave = new Leave(screen, shelf);
-        boolean may = trust || leave.isOurs(lesson);
+        RunConsent runConsent = new RunConsent(screen, courseLessons);
+        boolean may = trust || runConsent.isOurs(lesson);
         if (all || screen.asker().isEmpty()) {
-            Screen silent = screen.withoutAsker();
+            TerminalScreen silent = screen.withoutAsker();
             if (!may) {
-                screen.complain(Leave.refusal(lesson));
-                return Exit.FAILED;
+                screen.complain(RunConsent.refusal(lesson));
+                return ExitCode.FAILED;
             }
             return walk(lesson, figures, silent, WalkWork.none(lesson, silent));
         }
         try (Workbook workbook = Workbook.open(data)) {
-            if (!may && !leave.ask(lesson, workbook)) {
-                screen.complain(Leave.refusal(lesson));
-                return Exit.FAILED;
+            if (!may && !runConsent.ask(lesson, workbook)) {
+                screen.complain(RunConsent.refusal(lesson));
+                return ExitCode.FAILED;
             }
             return walk(
                     lesson, figures, screen, WalkWork.in(workbook, lesson, keyOf(lesson), screen));
@@ -107,8 +114,8 @@ final class WalkCommand implements Callable<Integer> {
 
     private LessonKey keyOf(Lesson lesson) {
         String name = lesson.name();
-        return shelf.names().contains(name) && shelf.holds(lesson.text())
-                ? LessonKey.ofShelf(name)
+        return courseLessons.names().contains(name) && courseLessons.contains(lesson.text())
+                ? LessonKey.ofCourse(name)
                 : LessonKey.ofFile(Path.of(lesson.file()));
     }
 
@@ -120,10 +127,10 @@ final class WalkCommand implements Callable<Integer> {
         return FigureFolder.at(ofSeveral ? folder.resolve(name) : folder);
     }
 
-    private int walk(Lesson lesson, FigureFolder figures, Screen on, WalkWork work) {
-        try (Runs runs = new Runs(Runs.PATIENCE)) {
-            Walk walk = new Walk(lesson, runs, on, figures, work, teacher);
-            return walk.go(on.asker().isPresent()) == 0 ? Exit.DONE : Exit.FAILED;
+    private int walk(Lesson lesson, FigureFolder figures, TerminalScreen on, WalkWork work) {
+        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
+            LessonWalk walk = new LessonWalk(lesson, runs, on, figures, work, teacher);
+            return walk.go(on.asker().isPresent()) == 0 ? ExitCode.DONE : ExitCode.FAILED;
         }
     }
 }

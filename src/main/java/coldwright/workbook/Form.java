@@ -1,7 +1,7 @@
 package coldwright.workbook;
 
 import coldwright.workbook.entry.Merged;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 
 import java.util.Optional;
 
@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 interface Form<T> {
     /** Reads a file's text; empty if nothing of it is usable. */
-    Parsed<Optional<T>> read(String text);
+    ParsedEntries<Optional<T>> read(String text);
 
     /** Writes what {@link #read} reads. */
     String write(T value);

@@ -2,7 +2,7 @@ package coldwright.workbook;
 
 import coldwright.lesson.Lesson;
 import coldwright.workbook.entry.Merged;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.PreferencesMerge;
@@ -21,9 +21,9 @@ final class Forms {
     static final Form<Preferences> SETTINGS =
             new Whole<>() {
                 @Override
-                public Parsed<Optional<Preferences>> read(String text) {
-                    Parsed<Preferences> parsed = PreferencesText.read(text);
-                    return new Parsed<>(Optional.of(parsed.value()), parsed.faults());
+                public ParsedEntries<Optional<Preferences>> read(String text) {
+                    ParsedEntries<Preferences> parsed = PreferencesText.read(text);
+                    return new ParsedEntries<>(Optional.of(parsed.value()), parsed.faults());
                 }
 
                 @Override
@@ -46,9 +46,9 @@ final class Forms {
     static final Form<Agreements> AGREED =
             new Whole<>() {
                 @Override
-                public Parsed<Optional<Agreements>> read(String text) {
-                    Parsed<Agreements> parsed = Agreements.read(text);
-                    return new Parsed<>(Optional.of(parsed.value()), parsed.faults());
+                public ParsedEntries<Optional<Agreements>> read(String text) {
+                    ParsedEntries<Agreements> parsed = Agreements.read(text);
+                    return new ParsedEntries<>(Optional.of(parsed.value()), parsed.faults());
                 }
 
                 @Override
@@ -95,7 +95,7 @@ final class Forms {
         }
 
         @Override
-        public Parsed<Optional<LessonWork>> read(String text) {
+        public ParsedEntries<Optional<LessonWork>> read(String text) {
             return WorkText.read(key, text);
         }
 

@@ -1,7 +1,7 @@
 package coldwright.workbook;
 
 import coldwright.workbook.entry.Merged;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param <T> what is kept in it
  */
 final class SharedFile<T> {
-    private final Store store;
+    private final WorkbookFiles store;
     private final Path file;
 
     /** What the page had when it was last read or saved. */
@@ -25,7 +25,7 @@ final class SharedFile<T> {
     /** What the file had then: what was given, together with what others wrote. */
     private Optional<T> kept = Optional.empty();
 
-    SharedFile(Store store, Path file) {
+    SharedFile(WorkbookFiles store, Path file) {
         this.store = store;
         this.file = file;
     }
@@ -51,7 +51,8 @@ final class SharedFile<T> {
         try {
             theirs = theirs(mine, base, form);
         } catch (IOException e) {
-            return new Saved<>(mine, Optional.of(Store.sentence(what + " can't be kept", e)));
+            return new Saved<>(
+                    mine, Optional.of(WorkbookFiles.sentence(what + " can't be kept", e)));
         }
         Merged<T> merged = form.merge(base, mine, theirs.value());
         Optional<String> failure = Optional.empty();
@@ -79,14 +80,14 @@ final class SharedFile<T> {
         if (!Files.exists(file) || !store.files().isUnseen(file)) {
             return new Theirs<>(before, store.files().mark(file), true);
         }
-        Store.Content content = store.read(file);
-        String text = content.text().orElse("");
-        Optional<Parsed<Optional<T>>> parsed = content.text().map(form::read);
-        Optional<T> read = parsed.flatMap(Parsed::value);
+        WorkbookFiles.FileContent fileContent = store.read(file);
+        String text = fileContent.text().orElse("");
+        Optional<ParsedEntries<Optional<T>>> parsed = fileContent.text().map(form::read);
+        Optional<T> read = parsed.flatMap(ParsedEntries::value);
         boolean whole =
-                content.messages().equals(List.of())
+                fileContent.messages().equals(List.of())
                         && read.map(form::write).filter(text::equals).isPresent();
         return new Theirs<>(
-                read.map(one -> form.fitted(one, mine)).orElse(before), content.mark(), whole);
+                read.map(one -> form.fitted(one, mine)).orElse(before), fileContent.mark(), whole);
     }
 }

@@ -1,7 +1,7 @@
 package coldwright.workbook;
 
 import coldwright.lesson.Lesson;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.work.LessonKey;
@@ -37,7 +37,7 @@ public final class Workbook implements AutoCloseable {
             "another Coldwright window keeps this workbook; what you change here is not kept until it is closed";
 
     private final DataFolder folder;
-    private final Store store;
+    private final WorkbookFiles store;
     private final Map<LessonKey, SharedFile<LessonWork>> works = new HashMap<>();
     private final Map<LessonKey, Forms.Work> forms = new HashMap<>();
     private SharedFile<Preferences> settings;
@@ -47,7 +47,7 @@ public final class Workbook implements AutoCloseable {
 
     private Workbook(DataFolder folder) {
         this.folder = folder;
-        this.store = new Store(folder.path());
+        this.store = new WorkbookFiles(folder.path());
         forget();
     }
 
@@ -85,7 +85,9 @@ public final class Workbook implements AutoCloseable {
                 lock = FolderLock.take(folder.path());
                 notice = lock.isPresent() ? Optional.empty() : Optional.of(TAKEN);
             } catch (IOException e) {
-                notice = Optional.of(Store.sentence("the lock of the workbook can't be had", e));
+                notice =
+                        Optional.of(
+                                WorkbookFiles.sentence("the lock of the workbook can't be had", e));
             }
         }
         if (lock.isPresent()) {
@@ -146,7 +148,7 @@ public final class Workbook implements AutoCloseable {
      * @param key what it is filed under
      * @return as {@link #load(LessonKey, Lesson)}
      */
-    public synchronized Loaded<Optional<LessonWork>> load(LessonKey key) {
+    public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key) {
         return load(new Forms.Work(key, work -> work));
     }
 
@@ -158,28 +160,28 @@ public final class Workbook implements AutoCloseable {
      * @param lesson the lesson as it is today
      * @return the work; empty if there is none
      */
-    public synchronized Loaded<Optional<LessonWork>> load(LessonKey key, Lesson lesson) {
+    public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key, Lesson lesson) {
         return load(Forms.Work.of(key, lesson));
     }
 
-    private Loaded<Optional<LessonWork>> load(Forms.Work form) {
+    private LoadedWork<Optional<LessonWork>> load(Forms.Work form) {
         LessonKey key = form.key();
         Path file = store.fileOf(key);
-        Store.Content content = store.read(file);
-        List<String> messages = new ArrayList<>(content.messages());
-        Optional<Parsed<Optional<LessonWork>>> parsed = content.text().map(form::read);
-        parsed.ifPresent(one -> messages.addAll(store.told(file, one.faults())));
-        Optional<LessonWork> work = parsed.flatMap(Parsed::value).map(form.fit());
+        WorkbookFiles.FileContent fileContent = store.read(file);
+        List<String> messages = new ArrayList<>(fileContent.messages());
+        Optional<ParsedEntries<Optional<LessonWork>>> parsed = fileContent.text().map(form::read);
+        parsed.ifPresent(one -> messages.addAll(store.messages(file, one.faults())));
+        Optional<LessonWork> work = parsed.flatMap(ParsedEntries::value).map(form.fit());
         forms.put(key, form);
         SharedFile<LessonWork> shared = new SharedFile<>(store, file);
         works.put(key, shared);
         if (messages.isEmpty()) {
-            store.files().saw(file, content.mark());
+            store.files().saw(file, fileContent.mark());
             shared.shows(work);
         } else if (keeps() && store.setAside(file, messages).isEmpty()) {
             work.flatMap(this::save).ifPresent(messages::add);
         }
-        return new Loaded<>(work, messages);
+        return new LoadedWork<>(work, messages);
     }
 
     /**
@@ -246,7 +248,7 @@ public final class Workbook implements AutoCloseable {
      *
      * @return the settings, the usual ones where none are kept
      */
-    public synchronized Loaded<Preferences> preferences() {
+    public synchronized LoadedWork<Preferences> preferences() {
         return load(settings, store.settingsFile(), Forms.SETTINGS, Preferences.usual());
     }
 
@@ -281,7 +283,7 @@ public final class Workbook implements AutoCloseable {
      *
      * @return the lessons that may run
      */
-    public synchronized Loaded<Agreements> agreements() {
+    public synchronized LoadedWork<Agreements> agreements() {
         return load(agreed, store.agreedFile(), Forms.AGREED, Agreements.none());
     }
 
@@ -310,20 +312,20 @@ public final class Workbook implements AutoCloseable {
         return String.valueOf(file.getFileName());
     }
 
-    private <T> Loaded<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
-        Store.Content content = store.read(file);
-        List<String> messages = new ArrayList<>(content.messages());
+    private <T> LoadedWork<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
+        WorkbookFiles.FileContent fileContent = store.read(file);
+        List<String> messages = new ArrayList<>(fileContent.messages());
         boolean aside = !messages.isEmpty() && keeps() && store.setAside(file, messages).isEmpty();
-        Parsed<Optional<T>> parsed = form.read(content.text().orElse(""));
+        ParsedEntries<Optional<T>> parsed = form.read(fileContent.text().orElse(""));
         T value = parsed.value().orElse(none);
-        messages.addAll(store.told(file, parsed.faults()));
-        if (content.messages().isEmpty()) {
-            store.files().saw(file, content.mark());
+        messages.addAll(store.messages(file, parsed.faults()));
+        if (fileContent.messages().isEmpty()) {
+            store.files().saw(file, fileContent.mark());
             shared.shows(Optional.of(value));
         } else if (aside) {
             shared.shows(Optional.empty());
         }
-        return new Loaded<>(value, messages);
+        return new LoadedWork<>(value, messages);
     }
 
     /**
@@ -332,12 +334,12 @@ public final class Workbook implements AutoCloseable {
      *
      * @return where everything lies now
      */
-    public synchronized PutAway clear() {
+    public synchronized ArchivedWorkbook clear() {
         if (!keeps()) {
-            return new PutAway(Optional.empty(), notice);
+            return new ArchivedWorkbook(Optional.empty(), notice);
         }
         forget();
-        return store.putAway();
+        return store.archive();
     }
 
     /** Lets the workbook go to another window. What is saved afterwards is not kept. */

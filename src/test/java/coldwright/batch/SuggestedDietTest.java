@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.print.MakeSheet;
-import coldwright.print.Paper;
+import coldwright.print.PaperSize;
 import coldwright.science.balance.Balanced;
-import coldwright.science.balance.Mend;
+import coldwright.science.balance.BatchFix;
 import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
@@ -50,12 +50,12 @@ class SuggestedDietTest {
             text = head + "\ningredient,grams\n" + rows;
         }
 
-        Reckoning reckoned() throws BatchFault {
-            return Reckoning.of(BatchReader.read(name(), text));
+        BatchAnalysis reckoned() throws BatchFileException {
+            return BatchAnalysis.of(RecipeFileReader.read(name(), text));
         }
     }
 
-    private static List<Cause> causes(Reckoning all) {
+    private static List<Cause> causes(BatchAnalysis all) {
         return List.of(Symptom.values()).stream()
                 .flatMap(symptom -> Diagnosis.of(all.situation(), symptom).stream())
                 .toList();
@@ -63,20 +63,20 @@ class SuggestedDietTest {
 
     @ParameterizedTest
     @EnumSource(Recipe.class)
-    void noFixBringsAnAllergenAlcoholOrTooMuchSalt(Recipe recipe) throws BatchFault {
-        Reckoning all = recipe.reckoned();
+    void noFixBringsAnAllergenAlcoholOrTooMuchSalt(Recipe recipe) throws BatchFileException {
+        BatchAnalysis all = recipe.reckoned();
         Mix was = all.mix();
         int fixes = 0;
         for (Cause cause : causes(all)) {
-            for (Mend mend : cause.mends()) {
-                Mix is = mend.after();
+            for (BatchFix batchFix : cause.fixes()) {
+                Mix is = batchFix.after();
                 fixes++;
-                assertTrue(was.allergens().containsAll(is.allergens()), mend::toString);
-                assertTrue(is.saltPercent() <= MOST_SALT_PERCENT + ROUNDING, mend::toString);
+                assertTrue(was.allergens().containsAll(is.allergens()), batchFix::toString);
+                assertTrue(is.saltPercent() <= MOST_SALT_PERCENT + ROUNDING, batchFix::toString);
                 assertTrue(
                         is.alcoholPercent() * is.massG()
                                 <= was.alcoholPercent() * was.massG() + ROUNDING,
-                        mend::toString);
+                        batchFix::toString);
             }
         }
         assertTrue(fixes > 0, "some fixes are left to check");
@@ -86,8 +86,8 @@ class SuggestedDietTest {
     @EnumSource(
             value = Recipe.class,
             names = {"OAT_AND_COCONUT", "SORBET", "UNKNOWN_PASTE"})
-    void theWordsOfAdviceNameNoMilkOrEgg(Recipe recipe) throws BatchFault {
-        Reckoning all = recipe.reckoned();
+    void theWordsOfAdviceNameNoMilkOrEgg(Recipe recipe) throws BatchFileException {
+        BatchAnalysis all = recipe.reckoned();
         for (Cause cause : causes(all)) {
             String advice = cause.advice().replace("coconut milk", "");
             assertFalse(advice.matches("(?s).*\\b(milk|cream|butter|egg|yolk)\\b.*"), advice);
@@ -95,15 +95,15 @@ class SuggestedDietTest {
     }
 
     @Test
-    void milkWithoutEggIsNotToldToTakeYolk() throws BatchFault {
+    void milkWithoutEggIsNotToldToTakeYolk() throws BatchFileException {
         for (Cause cause : causes(Recipe.MILK_ONLY.reckoned())) {
             assertFalse(cause.advice().matches("(?s).*\\b(egg|yolk)\\b.*"), cause.advice());
         }
     }
 
     @Test
-    void theMixWithoutMilkOrEggSaysThatNoneIsSuggested() throws BatchFault {
-        Reckoning all = Recipe.OAT_AND_COCONUT.reckoned();
+    void theMixWithoutMilkOrEggSaysThatNoneIsSuggested() throws BatchFileException {
+        BatchAnalysis all = Recipe.OAT_AND_COCONUT.reckoned();
         assertTrue(
                 causes(all).stream()
                         .anyMatch(
@@ -118,13 +118,13 @@ class SuggestedDietTest {
 
     @ParameterizedTest
     @EnumSource(Recipe.class)
-    void nothingPrintedSaysThatAllergensAreAbsent(Recipe recipe) throws BatchFault {
-        Reckoning all = recipe.reckoned();
+    void nothingPrintedSaysThatAllergensAreAbsent(Recipe recipe) throws BatchFileException {
+        BatchAnalysis all = recipe.reckoned();
         for (String printed :
                 List.of(
-                        ReckoningText.of(all),
-                        ReckoningTree.of(all).toString(),
-                        MakeSheet.html(all, Paper.A4))) {
+                        BatchAnalysisText.of(all),
+                        BatchAnalysisTree.of(all).toString(),
+                        MakeSheet.html(all, PaperSize.A4))) {
             String words = printed.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
             assertFalse(words.contains("none of the listed"), words);
             assertFalse(
@@ -135,21 +135,21 @@ class SuggestedDietTest {
     }
 
     @Test
-    void anOwnIngredientIsNamedAsUnknown() throws BatchFault {
+    void anOwnIngredientIsNamedAsUnknown() throws BatchFileException {
         String sentence = Recipe.UNKNOWN_PASTE.reckoned().declarations().get(0);
         assertTrue(sentence.contains("Not known: what is in malt paste"), sentence);
-        String sheet = MakeSheet.html(Recipe.UNKNOWN_PASTE.reckoned(), Paper.A4);
+        String sheet = MakeSheet.html(Recipe.UNKNOWN_PASTE.reckoned(), PaperSize.A4);
         assertEquals(2, sheet.split("what is in malt paste", -1).length, sheet);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", ",0,200", ",0,20"})
-    void aBalanceStaysBelowTheLimitOfSalt(String bounds) throws BatchFault {
+    void aBalanceStaysBelowTheLimitOfSalt(String bounds) throws BatchFileException {
         String columns = bounds.isEmpty() ? "ingredient" : "ingredient,min,max";
         String none = bounds.isEmpty() ? "" : ",,";
         Balanced found =
                 BatchBalance.of(
-                        BatchReader.read(
+                        RecipeFileReader.read(
                                 "b",
                                 """
                                 target: ice at -12 °C 66 %%, fat 8 %%
@@ -173,13 +173,15 @@ class SuggestedDietTest {
     }
 
     @Test
-    void saltThatTheCookFixesOrAsksForStays() throws BatchFault {
+    void saltThatTheCookFixesOrAsksForStays() throws BatchFileException {
         String rows = "\nwater,,\nsucrose,,\nsalt,,%s\n";
         String head = "target: sucrose 20 %%%s\ntotal: 1000 g\n\ningredient,grams,fixed";
-        Balanced fixed = BatchBalance.of(BatchReader.read("b", (head + rows).formatted("", "8")));
+        Balanced fixed =
+                BatchBalance.of(RecipeFileReader.read("b", (head + rows).formatted("", "8")));
         assertEquals(0.8 * 0.998, fixed.mix().saltPercent(), 1e-3);
         Balanced asked =
-                BatchBalance.of(BatchReader.read("b", (head + rows).formatted(", salt 1 %", "")));
+                BatchBalance.of(
+                        RecipeFileReader.read("b", (head + rows).formatted(", salt 1 %", "")));
         assertTrue(asked.met(), asked::toString);
     }
 }

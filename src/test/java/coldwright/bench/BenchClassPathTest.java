@@ -3,7 +3,7 @@ package coldwright.bench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.bench.process.Launch;
+import coldwright.bench.process.LaunchSettings;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,7 +24,7 @@ final class BenchClassPathTest {
     @Test
     void holdsThisProgramAndNoWindow() {
         List<Path> paths = BenchClassPath.ofThisProgram();
-        assertEquals(Launch.home(Bench.class), paths.get(0));
+        assertEquals(LaunchSettings.home(Bench.class), paths.get(0));
         assertTrue(paths.stream().anyMatch(path -> path.toString().contains("hipparchus-core")));
         assertTrue(paths.stream().noneMatch(path -> path.toString().contains("javafx")));
     }
@@ -50,7 +50,7 @@ final class BenchClassPathTest {
         try (OutputStream file = Files.newOutputStream(jar);
                 JarOutputStream out = new JarOutputStream(file);
                 Stream<Path> classes =
-                        Files.walk(Launch.home(Bench.class).resolve("coldwright/figure"))) {
+                        Files.walk(LaunchSettings.home(Bench.class).resolve("coldwright/figure"))) {
             for (Path one : classes.filter(Files::isRegularFile).toList()) {
                 out.putNextEntry(new JarEntry("coldwright/figure/" + one.getFileName()));
                 Files.copy(one, out);
@@ -58,7 +58,7 @@ final class BenchClassPathTest {
         }
         BenchSettings settings = BenchSettings.usual(List.of(jar), Benches.IMPORTS);
         try (Bench bench = Bench.open(settings)) {
-            Run run = Benches.run(bench, List.of(), "Figure.of(\"from a jar\")");
+            FinishedRun run = Benches.run(bench, List.of(), "Figure.of(\"from a jar\")");
             assertEquals(1, run.figures().size(), run.outcome().toString());
         }
     }

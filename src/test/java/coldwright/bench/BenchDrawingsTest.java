@@ -26,7 +26,7 @@ class BenchDrawingsTest {
             """;
 
     private static final Drawing TWO =
-            Drawing.of("Globules", new Drawing.Field(20, 14, "µm"), new Drawing.Bar(5, "5 µm"))
+            Drawing.of("Globules", new Drawing.Field(20, 14, "µm"), new Drawing.ScaleBar(5, "5 µm"))
                     .at(
                             new Drawing.Moment(
                                     0,
@@ -35,7 +35,7 @@ class BenchDrawingsTest {
                                     Collections.nCopies(
                                             2, new Piece.Disc(3, 4, 1, Tint.of(Tint.Role.FAT)))));
 
-    private static Run run(String snippet) {
+    private static FinishedRun run(String snippet) {
         try (Bench bench = Bench.open(Benches.settings())) {
             return Benches.run(bench, List.of(DRAWING), snippet);
         }
@@ -43,14 +43,14 @@ class BenchDrawingsTest {
 
     @Test
     void figuresAndDrawingsComeBackInOrder() {
-        Run run =
+        FinishedRun run =
                 run(
                         """
                         Page.show(drawing(2));
                         Page.show(Figure.of("curve").line("l", 0, 1, t -> t));
                         drawing(2)
                         """);
-        assertInstanceOf(Outcome.Finished.class, run.outcome(), () -> run.toString());
+        assertInstanceOf(RunOutcome.Finished.class, run.outcome(), () -> run.toString());
         Figure curve = Figure.of("curve").line("l", 0, 1, t -> t);
         assertEquals(List.<Exhibit>of(TWO, curve), run.exhibits(), "the value was shown before");
         assertEquals(List.of(curve), run.figures());
@@ -59,7 +59,7 @@ class BenchDrawingsTest {
 
     @Test
     void aDrawingTooLargeIsRefusedInTheSnippet() {
-        Run run = run("Page.show(drawing(200_000));");
+        FinishedRun run = run("Page.show(drawing(200_000));");
         assertTrue(
                 run.outcome()
                         .toString()

@@ -165,14 +165,14 @@ final class BenchLawsTest {
         return words(Benches.run(bench, all.subList(0, last), all.get(last)).outcome());
     }
 
-    private static String words(Outcome outcome) {
-        if (outcome instanceof Outcome.Finished finished) {
+    private static String words(RunOutcome outcome) {
+        if (outcome instanceof RunOutcome.Finished finished) {
             return finished.exact();
         }
-        if (outcome instanceof Outcome.AboveFailed failed) {
+        if (outcome instanceof RunOutcome.AboveFailed failed) {
             return failed.how().getClass().getSimpleName() + " at " + failed.index();
         }
-        if (outcome instanceof Outcome.Rejected || outcome instanceof Outcome.Threw) {
+        if (outcome instanceof RunOutcome.Rejected || outcome instanceof RunOutcome.Threw) {
             return outcome.getClass().getSimpleName();
         }
         return outcome.toString();

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.bench.compile.Proposal;
+import coldwright.bench.complete.CompletionProposal;
 
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,7 +34,8 @@ final class BenchNamesTest {
         bench.close();
     }
 
-    private static List<Proposal> wait(CompletableFuture<List<Proposal>> names) throws Exception {
+    private static List<CompletionProposal> wait(CompletableFuture<List<CompletionProposal>> names)
+            throws Exception {
         return names.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
     }
 
@@ -43,25 +44,29 @@ final class BenchNamesTest {
         List<String> above = List.of("String flavour = \"malt\";");
         String snippet = "flavour.length();";
         assertEquals(
-                new Outcome.Finished("4", "int"), Benches.run(bench, above, snippet).outcome());
-        List<Proposal> names = wait(bench.complete(above, "flavour.len", 11));
-        assertEquals(List.of(new Proposal("length", "length()", 8, "String", true, false)), names);
+                new RunOutcome.Finished("4", "int"), Benches.run(bench, above, snippet).outcome());
+        List<CompletionProposal> names = wait(bench.complete(above, "flavour.len", 11));
         assertEquals(
-                new Outcome.Finished("4", "int"), Benches.run(bench, above, snippet).outcome());
+                List.of(new CompletionProposal("length", "length()", 8, "String", true, false)),
+                names);
+        assertEquals(
+                new RunOutcome.Finished("4", "int"), Benches.run(bench, above, snippet).outcome());
     }
 
     @Test
     void nothingIsRun() throws Exception {
         String endless = "int turns = 0;\nwhile (true) { turns++; }\n";
-        List<Proposal> names =
+        List<CompletionProposal> names =
                 wait(bench.complete(List.of(), endless + "tur", endless.length() + 3));
         assertTrue(names.stream().anyMatch(one -> one.name().equals("turns")), names.toString());
     }
 
     @Test
     void anOlderQuestionGivesWay() throws Exception {
-        CompletableFuture<List<Proposal>> first = bench.complete(List.of(), "int a = 1; a", 12);
-        CompletableFuture<List<Proposal>> second = bench.complete(List.of(), "int b1 = 1; b1", 14);
+        CompletableFuture<List<CompletionProposal>> first =
+                bench.complete(List.of(), "int a = 1; a", 12);
+        CompletableFuture<List<CompletionProposal>> second =
+                bench.complete(List.of(), "int b1 = 1; b1", 14);
         assertEquals("b1", wait(second).get(0).name());
         assertTrue(first.isCancelled());
     }
@@ -71,10 +76,10 @@ final class BenchNamesTest {
         List<String> order = Collections.synchronizedList(new ArrayList<>());
         CountDownLatch done = new CountDownLatch(3);
         Path gate = folder.resolve("gate");
-        bench.run(List.of(), Benches.untilThereIs(gate), RunWatcher.NONE)
+        bench.run(List.of(), Benches.untilThereIs(gate), RunListener.NONE)
                 .thenRun(() -> note("first run", order, done));
         bench.complete(List.of(), "int a1 = 1; a1", 14).thenRun(() -> note("names", order, done));
-        bench.run(List.of(), "1 + 1", RunWatcher.NONE)
+        bench.run(List.of(), "1 + 1", RunListener.NONE)
                 .thenRun(() -> note("second run", order, done));
         Files.createFile(gate);
         assertTrue(done.await(Benches.HUNG_SECONDS, TimeUnit.SECONDS));
@@ -88,9 +93,9 @@ final class BenchNamesTest {
 
     @Test
     void aClosedBenchCancelsTheQuestion() {
-        CompletableFuture<List<Proposal>> before = bench.complete(List.of(), "a", 1);
+        CompletableFuture<List<CompletionProposal>> before = bench.complete(List.of(), "a", 1);
         bench.close();
-        CompletableFuture<List<Proposal>> after = bench.complete(List.of(), "a", 1);
+        CompletableFuture<List<CompletionProposal>> after = bench.complete(List.of(), "a", 1);
         assertTrue(after.isCancelled());
         assertTrue(before.isDone());
     }

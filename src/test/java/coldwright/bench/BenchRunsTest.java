@@ -33,34 +33,36 @@ final class BenchRunsTest {
         bench.close();
     }
 
-    private static Run run(String snippet, String... above) {
+    private static FinishedRun run(String snippet, String... above) {
         return Benches.run(bench, List.of(above), snippet);
     }
 
-    private static Outcome.Finished finished(String snippet, String... above) {
-        Outcome outcome = run(snippet, above).outcome();
-        return assertInstanceOf(Outcome.Finished.class, outcome, outcome.toString());
+    private static RunOutcome.Finished finished(String snippet, String... above) {
+        RunOutcome outcome = run(snippet, above).outcome();
+        return assertInstanceOf(RunOutcome.Finished.class, outcome, outcome.toString());
     }
 
-    private static Problem threw(String snippet, String... above) {
-        Outcome outcome = run(snippet, above).outcome();
-        return assertInstanceOf(Outcome.Threw.class, outcome, outcome.toString()).problem();
+    private static SnippetProblem threw(String snippet, String... above) {
+        RunOutcome outcome = run(snippet, above).outcome();
+        return assertInstanceOf(RunOutcome.Threw.class, outcome, outcome.toString()).problem();
     }
 
     @Test
     void givesTheValueOfTheLastExpression() {
-        assertEquals(new Outcome.Finished("42", "int"), finished("int a = 6;\nint b = 7;\na * b;"));
-        assertEquals(new Outcome.Finished("malt", "String"), finished("\"malt\""));
         assertEquals(
-                new Outcome.Finished("3", "int"), finished("1 + 2; double later = 4; // no more"));
-        assertEquals(new Outcome.Finished("", ""), finished("double only = 4;"));
-        assertEquals(new Outcome.Finished("", ""), finished("// nothing but a remark"));
+                new RunOutcome.Finished("42", "int"), finished("int a = 6;\nint b = 7;\na * b;"));
+        assertEquals(new RunOutcome.Finished("malt", "String"), finished("\"malt\""));
+        assertEquals(
+                new RunOutcome.Finished("3", "int"),
+                finished("1 + 2; double later = 4; // no more"));
+        assertEquals(new RunOutcome.Finished("", ""), finished("double only = 4;"));
+        assertEquals(new RunOutcome.Finished("", ""), finished("// nothing but a remark"));
     }
 
     @Test
     void roundsWhatIsShownAndKeepsEveryDigitBeside() {
         assertEquals(
-                new Outcome.Finished("0.333333", "double", "0.3333333333333333"),
+                new RunOutcome.Finished("0.333333", "double", "0.3333333333333333"),
                 finished("1.0 / 3"));
         assertEquals("[0.333333, 120]", finished("List.of(1.0 / 3, 120.0)").value());
         assertEquals("[0.1, 2]", finished("new double[] {0.1, 2}").value());
@@ -76,8 +78,8 @@ final class BenchRunsTest {
     @Test
     void givesWhatIsPrintedAsItComes() throws Exception {
         List<String> parts = Collections.synchronizedList(new ArrayList<>());
-        RunWatcher watcher =
-                new RunWatcher() {
+        RunListener watcher =
+                new RunListener() {
                     @Override
                     public void printed(String text) {
                         parts.add(text);
@@ -85,7 +87,7 @@ final class BenchRunsTest {
                 };
         String snippet =
                 "System.out.println(\"süß −2 °C\"); Thread.sleep(300); System.err.print(\"end\");";
-        Run run =
+        FinishedRun run =
                 bench.run(List.of(), snippet, watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals("süß −2 °C\nend", run.printed());
         assertFalse(run.printedCut());
@@ -95,7 +97,7 @@ final class BenchRunsTest {
 
     @Test
     void givesFiguresInOrder() {
-        Run run =
+        FinishedRun run =
                 run(
                         """
                         for (int i = 1; i <= 3; i++) {
@@ -118,7 +120,8 @@ final class BenchRunsTest {
 
     @Test
     void namesTheLineAtWhichItFails() {
-        Problem problem = threw("int[] grams = {1, 2};\n\n// the third\nint g = grams[2];\n");
+        SnippetProblem problem =
+                threw("int[] grams = {1, 2};\n\n// the third\nint g = grams[2];\n");
         assertEquals("place 2 does not exist; there are 2, counted from 0 to 1", problem.words());
         assertEquals(4, problem.line());
         assertEquals(36, problem.start());
@@ -128,7 +131,7 @@ final class BenchRunsTest {
     @Test
     void namesTheLineOfTheCallWhenAMethodAboveFails() {
         String above = "double share(int parts) {\n  return 1 / parts;\n}";
-        Problem problem = threw("double a = 1;\ndouble b = share(0);", above);
+        SnippetProblem problem = threw("double a = 1;\ndouble b = share(0);", above);
         assertEquals(
                 "a whole number was divided by zero; check the divisor first", problem.words());
         assertEquals(2, problem.line());
@@ -136,7 +139,7 @@ final class BenchRunsTest {
 
     @Test
     void findsTheLineWithinALongStatement() {
-        Problem problem =
+        SnippetProblem problem =
                 threw("int i = 1;\nfor (int k = 0; k < 3; k++) {\n  i++;\n  i = i / (k - 1);\n}");
         assertEquals(4, problem.line());
     }
@@ -163,8 +166,8 @@ final class BenchRunsTest {
 
     @Test
     void runsNothingOfARefusedSnippet() {
-        Run run = run("System.out.println(\"never\");\ndouble a = nope;\n");
-        Outcome.Rejected rejected = assertInstanceOf(Outcome.Rejected.class, run.outcome());
+        FinishedRun run = run("System.out.println(\"never\");\ndouble a = nope;\n");
+        RunOutcome.Rejected rejected = assertInstanceOf(RunOutcome.Rejected.class, run.outcome());
         assertEquals("", run.printed());
         assertEquals(2, rejected.problems().get(0).line());
         assertEquals(40, rejected.problems().get(0).start());
@@ -172,41 +175,41 @@ final class BenchRunsTest {
 
     @Test
     void saysWhichSnippetAboveFailed() {
-        Outcome outcome = run("1", "double a = 1;", "a / nope", "double b = 2;").outcome();
-        Outcome.AboveFailed failed = assertInstanceOf(Outcome.AboveFailed.class, outcome);
+        RunOutcome outcome = run("1", "double a = 1;", "a / nope", "double b = 2;").outcome();
+        RunOutcome.AboveFailed failed = assertInstanceOf(RunOutcome.AboveFailed.class, outcome);
         assertEquals(1, failed.index());
-        assertInstanceOf(Outcome.Rejected.class, failed.how());
-        Outcome thrown = run("1", "double a = 1;", "int z = 1 / 0;").outcome();
-        assertEquals(1, assertInstanceOf(Outcome.AboveFailed.class, thrown).index());
+        assertInstanceOf(RunOutcome.Rejected.class, failed.how());
+        RunOutcome thrown = run("1", "double a = 1;", "int z = 1 / 0;").outcome();
+        assertEquals(1, assertInstanceOf(RunOutcome.AboveFailed.class, thrown).index());
     }
 
     @Test
     void runsInOrderAndTellsWhichAboveRuns() throws Exception {
         List<String> heard = Collections.synchronizedList(new ArrayList<>());
-        RunWatcher watcher =
-                new RunWatcher() {
+        RunListener watcher =
+                new RunListener() {
                     @Override
                     public void above(int index, int count) {
                         heard.add(index + " of " + count);
                     }
                 };
         List<String> above = List.of("int order = 1;", "order = order * 10;");
-        Run run =
+        FinishedRun run =
                 bench.run(above, "order + 1", watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
-        assertEquals(new Outcome.Finished("11", "int"), run.outcome());
+        assertEquals(new RunOutcome.Finished("11", "int"), run.outcome());
         assertEquals(List.of("0 of 2", "1 of 2"), heard);
     }
 
     @Test
     void keepsTheCallerFree(@TempDir Path folder) throws Exception {
         Path gate = folder.resolve("gate");
-        var run = bench.run(List.of(), Benches.untilThereIs(gate), RunWatcher.NONE);
-        var next = bench.run(List.of(), "\"next\"", RunWatcher.NONE);
+        var run = bench.run(List.of(), Benches.untilThereIs(gate), RunListener.NONE);
+        var next = bench.run(List.of(), "\"next\"", RunListener.NONE);
         assertFalse(run.isDone(), "the caller waited for the run");
         Files.createFile(gate);
         assertTrue(run.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS).outcome().finished());
         assertEquals(
-                new Outcome.Finished("next", "String"),
+                new RunOutcome.Finished("next", "String"),
                 next.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS).outcome());
     }
 
@@ -229,7 +232,7 @@ final class BenchRunsTest {
         BenchSettings wrong = BenchSettings.usual(List.of(), List.of("import nowhere.*;"));
         try (Bench other = Bench.open(wrong)) {
             assertEquals(
-                    new Outcome.Died(
+                    new RunOutcome.Died(
                             "\"import nowhere.*;\" can't be imported; is it on the class path?"),
                     Benches.run(other, List.of(), "1").outcome());
         }

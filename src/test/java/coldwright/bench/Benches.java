@@ -37,9 +37,9 @@ final class Benches {
                 .formatted(file.toString().replace('\\', '/'));
     }
 
-    static Run run(Bench bench, List<String> above, String snippet) {
+    static FinishedRun run(Bench bench, List<String> above, String snippet) {
         try {
-            return bench.run(above, snippet, RunWatcher.NONE).get(HUNG_SECONDS, TimeUnit.SECONDS);
+            return bench.run(above, snippet, RunListener.NONE).get(HUNG_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException | ExecutionException | TimeoutException e) {
             throw new AssertionError("the run hung: " + snippet, e);
         }

@@ -30,7 +30,7 @@ final class DeadlyFaultsTest extends Faults {
                 "int[] one = new int[Integer.MAX_VALUE];",
             })
     void saysThatMemoryIsOut(String snippet) {
-        Problem problem = threw(snippet);
+        SnippetProblem problem = threw(snippet);
         assertEquals(
                 "this needs more memory than the bench has (64 MB); keep less at once",
                 problem.words());
@@ -53,7 +53,7 @@ final class DeadlyFaultsTest extends Faults {
 
     @Test
     void saysThatAMethodCallsItselfWithoutEnd() {
-        Problem problem = threw("int deep(int n) {\n  return deep(n + 1) + 1;\n}\ndeep(0);");
+        SnippetProblem problem = threw("int deep(int n) {\n  return deep(n + 1) + 1;\n}\ndeep(0);");
         assertEquals(
                 "a method calls itself without end; give it a case in which it stops",
                 problem.words());
@@ -62,7 +62,7 @@ final class DeadlyFaultsTest extends Faults {
 
     @Test
     void saysWhyAClassCouldNotGetReady() {
-        Problem problem = threw("class Bad { static int size = 1 / 0; }\nint s = Bad.size;");
+        SnippetProblem problem = threw("class Bad { static int size = 1 / 0; }\nint s = Bad.size;");
         assertEquals(
                 "a whole number was divided by zero; check the divisor first", problem.words());
     }
@@ -78,18 +78,18 @@ final class DeadlyFaultsTest extends Faults {
 
     @Test
     void saysThatItsBenchWasKilledFromOutside() {
-        RunWatcher killer =
-                new RunWatcher() {
+        RunListener killer =
+                new RunListener() {
                     @Override
                     public void printed(String text) {
                         ProcessHandle.current().children().forEach(ProcessHandle::destroyForcibly);
                     }
                 };
-        CompletableFuture<Run> run =
+        CompletableFuture<FinishedRun> run =
                 bench.run(ABOVE, "System.out.println(1);\nwhile (true) { }", killer);
-        Outcome outcome = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join().outcome();
+        RunOutcome outcome = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join().outcome();
         assertEquals(
-                new Outcome.Died(
+                new RunOutcome.Died(
                         "the bench's process was ended from outside; run the snippet again"),
                 outcome);
     }

@@ -38,7 +38,7 @@ final class DialTest {
         bench.close();
     }
 
-    private static Run turn(String snippet, String variable, double value) {
+    private static FinishedRun turn(String snippet, String variable, double value) {
         return Benches.run(bench, ABOVE, turned(snippet, variable, value));
     }
 
@@ -49,14 +49,14 @@ final class DialTest {
         return snippet.replaceFirst(variable + " = [-0-9.]+", variable + " = " + number);
     }
 
-    private static String exact(Run run) {
-        return assertInstanceOf(Outcome.Finished.class, run.outcome()).exact();
+    private static String exact(FinishedRun run) {
+        return assertInstanceOf(RunOutcome.Finished.class, run.outcome()).exact();
     }
 
     @Test
     void givesWhatTheWrittenNumberGives() {
         assertEquals(Double.toString(100 * 120.0 / 620), exact(Benches.run(bench, ABOVE, SNIPPET)));
-        Run turned = turn(SNIPPET, "sugar", 200);
+        FinishedRun turned = turn(SNIPPET, "sugar", 200);
         assertEquals(Double.toString(100 * 200.0 / 700), exact(turned));
         double share = 100 * 200.0 / 700;
         assertEquals(List.of(Figure.of("share").line("l", 0, 1, t -> t * share)), turned.figures());
@@ -74,10 +74,10 @@ final class DialTest {
 
     /** The compiler asks before each statement whether to give up. */
     @Test
-    void turnsWithoutCompiling() throws Compilation.RefusedAt {
+    void turnsWithoutCompiling() throws SnippetCompilation.RejectedSnippet {
         AtomicInteger asked = new AtomicInteger();
         BooleanSupplier stopped = () -> asked.incrementAndGet() < 0;
-        try (Compilation compilation = new Compilation(Benches.settings())) {
+        try (SnippetCompilation compilation = new SnippetCompilation(Benches.settings())) {
             compilation.compile(List.of(ABOVE.get(0), SNIPPET), stopped);
             assertTrue(asked.get() > 0, "the snippet was compiled once");
             asked.set(0);
@@ -102,7 +102,7 @@ final class DialTest {
         assertEquals("2", exact(turn(whole, "scoops", 4)));
         assertEquals(Double.toString(10 / 2.5), exact(turn(whole, "scoops", 2.5)));
         assertInstanceOf(
-                Outcome.Rejected.class,
+                RunOutcome.Rejected.class,
                 turn("int scoops = 3;\n10 / scoops", "scoops", 2.5).outcome());
     }
 
@@ -114,7 +114,7 @@ final class DialTest {
                         "var bath = IceAndSalt.of(1000, 300).start();");
         String stirred = "double heat = 1000;\nbath.pass(60, heat);\nbath.fromBatchJ()";
         for (double heat : new double[] {1000, 2000, 3000, 4000}) {
-            Run turned = Benches.run(bench, above, turned(stirred, "heat", heat));
+            FinishedRun turned = Benches.run(bench, above, turned(stirred, "heat", heat));
             assertEquals(Double.toString(heat), exact(turned));
         }
     }
@@ -123,8 +123,8 @@ final class DialTest {
     void saysWhereATurnedNumberFails() {
         String snippet = "int parts = 4;\n\ndouble each = 100 / parts;\neach";
         assertEquals("25.0", exact(turn(snippet, "parts", 4)));
-        Problem problem =
-                assertInstanceOf(Outcome.Threw.class, turn(snippet, "parts", 0).outcome())
+        SnippetProblem problem =
+                assertInstanceOf(RunOutcome.Threw.class, turn(snippet, "parts", 0).outcome())
                         .problem();
         assertEquals(3, problem.line());
     }

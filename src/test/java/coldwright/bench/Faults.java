@@ -37,41 +37,41 @@ class Faults {
     /** What must hold after each fault: earlier work stands, as if the fault had never been. */
     @AfterEach
     void theNextRunIsGood() {
-        Run run = Benches.run(bench, ABOVE, "log.add(\"b\");\nsugar + \" \" + log");
-        assertEquals(new Outcome.Finished("120.0 [a, b]", "String"), run.outcome());
+        FinishedRun run = Benches.run(bench, ABOVE, "log.add(\"b\");\nsugar + \" \" + log");
+        assertEquals(new RunOutcome.Finished("120.0 [a, b]", "String"), run.outcome());
     }
 
-    protected static Run run(String snippet) {
+    protected static FinishedRun run(String snippet) {
         return Benches.run(bench, ABOVE, snippet);
     }
 
     /** Runs what must be stopped, and stops it once it has printed its first word. */
-    protected static Run stopped(String snippet) {
+    protected static FinishedRun stopped(String snippet) {
         CompletableFuture<Void> begun = new CompletableFuture<>();
-        RunWatcher watcher =
-                new RunWatcher() {
+        RunListener watcher =
+                new RunListener() {
                     @Override
                     public void printed(String text) {
                         begun.complete(null);
                     }
                 };
-        CompletableFuture<Run> run =
+        CompletableFuture<FinishedRun> run =
                 bench.run(ABOVE, "System.out.println(\"on\");\n" + snippet, watcher);
         begun.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join();
         bench.stop();
-        Run ended = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join();
-        assertEquals(new Outcome.Stopped(), ended.outcome());
+        FinishedRun ended = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join();
+        assertEquals(new RunOutcome.Stopped(), ended.outcome());
         assertTrue(ended.printed().startsWith("on\n"), "what it printed is kept");
         return ended;
     }
 
     protected static String died(String snippet) {
-        Outcome outcome = run(snippet).outcome();
-        return assertInstanceOf(Outcome.Died.class, outcome, outcome.toString()).why();
+        RunOutcome outcome = run(snippet).outcome();
+        return assertInstanceOf(RunOutcome.Died.class, outcome, outcome.toString()).why();
     }
 
-    protected static Problem threw(String snippet) {
-        Outcome outcome = run(snippet).outcome();
-        return assertInstanceOf(Outcome.Threw.class, outcome, outcome.toString()).problem();
+    protected static SnippetProblem threw(String snippet) {
+        RunOutcome outcome = run(snippet).outcome();
+        return assertInstanceOf(RunOutcome.Threw.class, outcome, outcome.toString()).problem();
     }
 }

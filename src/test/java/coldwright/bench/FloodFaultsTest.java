@@ -23,13 +23,15 @@ final class FloodFaultsTest extends Faults {
 
     @Test
     void keepsWhatWasPrintedBeforeTheEnd() {
-        Run run = run("System.out.println(\"last words\");\nThread.sleep(200);\nSystem.exit(1);");
+        FinishedRun run =
+                run("System.out.println(\"last words\");\nThread.sleep(200);\nSystem.exit(1);");
         assertEquals("last words\n", run.printed());
     }
 
     @Test
     void cutsAFlood() {
-        Run run = run("for (int i = 0; i < 300_000; i++) System.out.println(\"flood \" + i);");
+        FinishedRun run =
+                run("for (int i = 0; i < 300_000; i++) System.out.println(\"flood \" + i);");
         assertTrue(run.outcome().finished());
         assertTrue(run.printedCut());
         assertEquals(100_000, run.printed().length());
@@ -38,23 +40,23 @@ final class FloodFaultsTest extends Faults {
 
     @Test
     void cutsAFloodWithoutALineBreak() {
-        Run run = run("for (int i = 0; i < 1_000_000; i++) System.out.print('ü');");
+        FinishedRun run = run("for (int i = 0; i < 1_000_000; i++) System.out.print('ü');");
         assertTrue(run.printedCut());
         assertEquals("ü".repeat(100_000), run.printed());
     }
 
     @Test
     void endsAFloodOfFigures() {
-        Run run = run("while (true) Page.show(Figure.of(\"again\"));");
+        FinishedRun run = run("while (true) Page.show(Figure.of(\"again\"));");
         assertEquals(20, run.figures().size());
         assertEquals(
                 "this snippet has drawn 20 figures; the page takes no more: draw fewer",
-                assertInstanceOf(Outcome.Threw.class, run.outcome()).problem().words());
+                assertInstanceOf(RunOutcome.Threw.class, run.outcome()).problem().words());
     }
 
     @Test
     void refusesAGiantFigure() {
-        Problem problem =
+        SnippetProblem problem =
                 threw(
                         "double[] many = new double[500_000];\n"
                                 + "Page.show(Figure.of(\"giant\").line(\"l\", many, many));");
@@ -66,7 +68,7 @@ final class FloodFaultsTest extends Faults {
 
     @Test
     void carriesPointsThatAreNoNumbers() {
-        Run run =
+        FinishedRun run =
                 run(
                         "double[] odd = {1, 0.0 / 0, 1.0 / 0, -1.0 / 0};\n"
                                 + "Page.show(Figure.of(\"odd\").line(\"l\", odd, odd));");
@@ -104,14 +106,14 @@ final class FloodFaultsTest extends Faults {
 
     @Test
     void survivesAClosedSystemOut() {
-        Run run = run("System.out.close();\nSystem.out.println(\"still here\");");
+        FinishedRun run = run("System.out.close();\nSystem.out.println(\"still here\");");
         assertEquals("still here\n", run.printed());
     }
 
     @Test
     void hasNothingToReadFromSystemIn() {
-        assertEquals(new Outcome.Finished("-1", "int"), run("System.in.read()").outcome());
-        Problem problem = threw("new Scanner(System.in).nextLine()");
+        assertEquals(new RunOutcome.Finished("-1", "int"), run("System.in.read()").outcome());
+        SnippetProblem problem = threw("new Scanner(System.in).nextLine()");
         assertTrue(problem.words().contains("can't ask at the keyboard"), problem.words());
     }
 
@@ -121,7 +123,7 @@ final class FloodFaultsTest extends Faults {
                 "java.nio.file.Files.writeString(java.nio.file.Path.of(\"note.txt\"), \"malt\");";
         assertTrue(run(write).outcome().finished());
         String list = "java.nio.file.Files.exists(java.nio.file.Path.of(\"note.txt\"))";
-        assertEquals(new Outcome.Finished("false", "boolean"), run(list).outcome());
+        assertEquals(new RunOutcome.Finished("false", "boolean"), run(list).outcome());
     }
 
     @Test
@@ -139,25 +141,26 @@ final class FloodFaultsTest extends Faults {
                 class Scoop { int grams = 75; String flavour = "malt"; }
                 before + " " + new Scoop().grams + " " + new Scoop().flavour
                 """;
-        assertEquals(new Outcome.Finished("60 75 malt", "String"), run(snippet).outcome());
+        assertEquals(new RunOutcome.Finished("60 75 malt", "String"), run(snippet).outcome());
     }
 
     @Test
     void refusesASnippetOfAMegabyte() {
-        Outcome outcome = run("double a = 1;\n".repeat(75_000)).outcome();
+        RunOutcome outcome = run("double a = 1;\n".repeat(75_000)).outcome();
         assertEquals(
                 "this snippet is 1050000 characters long; the bench takes up to 100000: make it"
                         + " shorter",
-                assertInstanceOf(Outcome.Rejected.class, outcome).problems().get(0).words());
+                assertInstanceOf(RunOutcome.Rejected.class, outcome).problems().get(0).words());
     }
 
     @Test
     void runsVeryManySnippets() throws Exception {
         List<String> above = new ArrayList<>(ABOVE);
         above.addAll(Collections.nCopies(MANY, "sugar = sugar + 1;"));
-        Run run = bench.run(above, "sugar", RunWatcher.NONE).get(MANY_MINUTES, TimeUnit.MINUTES);
+        FinishedRun run =
+                bench.run(above, "sugar", RunListener.NONE).get(MANY_MINUTES, TimeUnit.MINUTES);
         assertEquals(
-                new Outcome.Finished(Integer.toString(120 + MANY), "double", 120.0 + MANY + ""),
+                new RunOutcome.Finished(Integer.toString(120 + MANY), "double", 120.0 + MANY + ""),
                 run.outcome());
     }
 }

@@ -23,8 +23,8 @@ final class HostKilledTest {
 
         public static void main(String[] args) throws IOException {
             Bench bench = Bench.open(Benches.settings());
-            RunWatcher watcher =
-                    new RunWatcher() {
+            RunListener watcher =
+                    new RunListener() {
                         @Override
                         public void printed(String text) {
                             System.out.println("running " + text.strip() + " " + descendants());

@@ -114,7 +114,7 @@ class TwoKeepersTest {
         first.type(0, 0, "int a = 11;");
         first.pass();
         TwoWindows.Window second = windows.open();
-        first.keeper().putAway();
+        first.keeper().archive();
         first.close();
         second.focus();
         second.pass();

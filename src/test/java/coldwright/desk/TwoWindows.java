@@ -68,18 +68,18 @@ final class TwoWindows {
     final class Window {
         private final ByHandClock clock = new ByHandClock();
         private final Workbook workbook = Workbook.open(new DataFolder(data()));
-        private final Keeper keeper;
+        private final WorkKeeper workKeeper;
         private final DeskModel desk;
 
         private Window() throws IOException {
-            keeper = new Keeper(workbook, clock, Runnable::run, words -> tell(words));
+            workKeeper = new WorkKeeper(workbook, clock, Runnable::run, words -> tell(words));
             desk =
                     new DeskModel(
                             LessonReader::read,
                             new ByHandRunner(),
                             Runnable::run,
                             Runnable::run,
-                            keeper);
+                            workKeeper);
             for (int i = 0; i < LESSONS; i++) {
                 Path file = folder.resolve("lesson-" + i + ".md");
                 Files.writeString(file, LESSON.formatted(i));
@@ -89,7 +89,7 @@ final class TwoWindows {
 
         private void tell(String words) {
             if (desk != null) {
-                desk.tell(words);
+                desk.notify(words);
             }
         }
 
@@ -97,8 +97,8 @@ final class TwoWindows {
             return desk;
         }
 
-        Keeper keeper() {
-            return keeper;
+        WorkKeeper keeper() {
+            return workKeeper;
         }
 
         Workbook workbook() {
@@ -124,11 +124,11 @@ final class TwoWindows {
 
         /** The learner goes to it. */
         void focus() {
-            keeper.tryAgain();
+            workKeeper.tryAgain();
         }
 
         void close() {
-            keeper.close();
+            workKeeper.close();
         }
 
         /** It ends without a chance to write anything; the system lets its lock go. */

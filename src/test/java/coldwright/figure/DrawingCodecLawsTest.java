@@ -99,10 +99,10 @@ class DrawingCodecLawsTest {
 
     private static Drawing drawings(Draw draw) {
         Drawing.Field field = new Drawing.Field(length(draw), length(draw), text(draw));
-        Optional<Drawing.Warmth> warmth = Optional.empty();
+        Optional<Drawing.TemperatureScale> warmth = Optional.empty();
         if (draw.anyBoolean()) {
             double from = value(draw);
-            warmth = Optional.of(new Drawing.Warmth(from, from + length(draw)));
+            warmth = Optional.of(new Drawing.TemperatureScale(from, from + length(draw)));
         }
         List<Tint.Role> grounds =
                 Stream.of(Tint.Role.values()).filter(role -> role != Tint.Role.WARMTH).toList();
@@ -110,7 +110,7 @@ class DrawingCodecLawsTest {
         return new Drawing(
                 text,
                 field,
-                new Drawing.Bar(field.width() / 4, text),
+                new Drawing.ScaleBar(field.width() / 4, text),
                 draw.oneOf(grounds),
                 warmth,
                 moments(draw),
@@ -139,7 +139,7 @@ class DrawingCodecLawsTest {
                 d -> new Piece.Disc(value(d), value(d), length(d), tint(d)),
                 d -> {
                     List<Double> drawn = d.listOf(3, 9, DrawingCodecLawsTest::value);
-                    Numbers xs = Numbers.of(drawn.stream().mapToDouble(x -> x).toArray());
+                    NumberColumn xs = NumberColumn.of(drawn.stream().mapToDouble(x -> x).toArray());
                     return new Piece.Outline(xs, xs, tint(d));
                 },
                 d -> {

@@ -9,7 +9,10 @@ import java.util.List;
 
 class DrawingTest {
     private static final Drawing EMPTY =
-            Drawing.of("Two globules", new Drawing.Field(20, 14, "µm"), new Drawing.Bar(5, "5 µm"));
+            Drawing.of(
+                    "Two globules",
+                    new Drawing.Field(20, 14, "µm"),
+                    new Drawing.ScaleBar(5, "5 µm"));
 
     private static Drawing.Moment moment(double minutes, Piece... pieces) {
         return new Drawing.Moment(minutes, "min", "whisked", List.of(pieces));
@@ -35,8 +38,8 @@ class DrawingTest {
                 "Two globules. A field of 20 by 14 µm."
                         + " First, 0 min: whisked; 2 pieces of fat, on average 2 µm across."
                         + " Last, 4.5 min: whisked; 1 piece of fat, on average 3 µm across.",
-                FigureText.describe(drawing));
-        assertEquals("in short", FigureText.describe(drawing.text("in short")));
+                FigureDescription.describe(drawing));
+        assertEquals("in short", FigureDescription.describe(drawing.text("in short")));
     }
 
     @Test
@@ -46,7 +49,7 @@ class DrawingTest {
                 refusal(() -> EMPTY.at(moment(2)).at(moment(1))));
         assertEquals(
                 "the scale bar is 50.0 µm long, longer than the field, 20.0 µm: choose a shorter one",
-                refusal(() -> Drawing.of("", EMPTY.field(), new Drawing.Bar(50, "50 µm"))));
+                refusal(() -> Drawing.of("", EMPTY.field(), new Drawing.ScaleBar(50, "50 µm"))));
         assertEquals("radius is 0.0; it must be more than zero", refusal(() -> fat(0)));
         assertEquals(
                 "temperatureC is NaN; a piece that is coloured by its temperature needs one",

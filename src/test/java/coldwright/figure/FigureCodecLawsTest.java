@@ -70,7 +70,12 @@ class FigureCodecLawsTest {
                 axis(draw),
                 axis(draw),
                 series,
-                draw.listOf(0, 3, d -> new Mark(text(d), d.oneOf(Mark.Across.values()), value(d))),
+                draw.listOf(
+                        0,
+                        3,
+                        d ->
+                                new ReferenceLine(
+                                        text(d), d.oneOf(ReferenceLine.Across.values()), value(d))),
                 text(draw),
                 draw.listOf(0, 3, FigureCodecLawsTest::text));
     }
@@ -96,12 +101,12 @@ class FigureCodecLawsTest {
     private static Series bars(Draw draw) {
         List<String> words = draw.listOf(0, 5, FigureCodecLawsTest::text);
         double[] heights = words.stream().mapToDouble(word -> draw.doubleIn(0, 1)).toArray();
-        return new Series.Bars(text(draw), words, Numbers.of(heights));
+        return new Series.Bars(text(draw), words, NumberColumn.of(heights));
     }
 
-    private static Numbers numbers(int size, Draw draw) {
+    private static NumberColumn numbers(int size, Draw draw) {
         List<Double> drawn = draw.listOf(size, size, FigureCodecLawsTest::value);
-        return Numbers.of(drawn.stream().mapToDouble(x -> x).toArray());
+        return NumberColumn.of(drawn.stream().mapToDouble(x -> x).toArray());
     }
 
     private static double value(Draw draw) {

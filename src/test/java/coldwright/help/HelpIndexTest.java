@@ -32,10 +32,10 @@ class HelpIndexTest {
     void aRowBecomesAnEntry() {
         assertEquals(
                 List.of(
-                        new Entry(
+                        new HelpEntry(
                                 "icePercentAt",
                                 "Curve",
-                                Entry.Kind.METHOD,
+                                HelpEntry.Kind.METHOD,
                                 "icePercentAt(temperatureC in °C) → %",
                                 "double",
                                 "Ice.",
@@ -81,7 +81,7 @@ class HelpIndexTest {
         int caret = marked.indexOf('|');
         List<String> found =
                 INDEX.at(marked.replace("|", ""), caret, Optional.ofNullable(receiver)).stream()
-                        .map(Entry::signature)
+                        .map(HelpEntry::signature)
                         .toList();
         assertEquals(signatures, found.toString());
     }

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.bench.BenchClassPath;
-import coldwright.bench.compile.Completer;
-import coldwright.bench.compile.Proposal;
 import coldwright.bench.compile.StepCompiler;
+import coldwright.bench.complete.CompletionProposal;
+import coldwright.bench.complete.NameCompleter;
 import coldwright.lesson.Prelude;
 
 import org.junit.jupiter.api.AfterAll;
@@ -30,13 +30,13 @@ class NamesInALessonTest {
                     aliases\tIngredient\tcomponent\taliases() → List<String>\tList<String>\tOther names.\t\t\t
                     """);
 
-    private static Completer completer;
+    private static NameCompleter nameCompleter;
     private static List<String> snippets;
 
     @BeforeAll
     static void prepare() throws IOException {
-        completer =
-                new Completer(
+        nameCompleter =
+                new NameCompleter(
                         () -> new StepCompiler(BenchClassPath.ofThisProgram(), Prelude.imports()));
         Matcher blocks =
                 Pattern.compile("```java\n(.*?)```", Pattern.DOTALL)
@@ -49,19 +49,19 @@ class NamesInALessonTest {
 
     @AfterAll
     static void close() {
-        completer.close();
+        nameCompleter.close();
     }
 
     private static List<Suggestion> at(List<String> above, String text, int caret) {
-        List<Suggestions.Offer> offers =
-                completer.complete(above, text, caret, () -> false).stream()
+        List<Suggestions.Candidate> offers =
+                nameCompleter.complete(above, text, caret, () -> false).stream()
                         .map(NamesInALessonTest::offer)
                         .toList();
         return Suggestions.of(offers, INDEX);
     }
 
-    private static Suggestions.Offer offer(Proposal one) {
-        return new Suggestions.Offer(
+    private static Suggestions.Candidate offer(CompletionProposal one) {
+        return new Suggestions.Candidate(
                 one.name(), one.insert(), one.from(), one.receiver(), one.fits(), one.own());
     }
 

@@ -73,7 +73,7 @@ class WrittenHelpTest {
             assertNotNull(built, "the build wrote no index: build with Maven");
             assertEquals(written, new String(built.readAllBytes(), StandardCharsets.UTF_8));
         }
-        Entry entry = HelpIndex.ofThisProgram().of("Mix", "massG").get(0);
+        HelpEntry entry = HelpIndex.ofThisProgram().of("Mix", "massG").get(0);
         assertEquals("massG() → g", entry.signature());
         assertFalse(entry.sentence().isEmpty());
         assertFalse(HelpIndex.ofThisProgram().alone("Mix").get(0).sentence().isEmpty());
@@ -88,7 +88,7 @@ class WrittenHelpTest {
 
     @Test
     void aMethodHasItsSentenceAndUnits() {
-        Entry entry = index.of(FreezingCurve.class.getName(), "icePercentAt").get(0);
+        HelpEntry entry = index.of(FreezingCurve.class.getName(), "icePercentAt").get(0);
         assertEquals("icePercentAt(temperatureC in °C) → %", entry.signature());
         assertEquals("Ice as a share of all water.", entry.sentence());
         assertEquals(List.of("temperatureC: temperature, °C, −60 to 120"), entry.parameters());
@@ -101,7 +101,7 @@ class WrittenHelpTest {
     void aFunctionThatThePreludeBringsStandsAlone() {
         assertEquals(
                 List.of("grams(massG in g, ingredient) → Amount"),
-                index.alone("grams").stream().map(Entry::signature).toList());
+                index.alone("grams").stream().map(HelpEntry::signature).toList());
         assertEquals(List.of(), index.alone("icePercentAt"));
     }
 
@@ -122,7 +122,7 @@ class WrittenHelpTest {
         return index.alone(name).stream()
                 .anyMatch(
                         entry ->
-                                entry.kind() == Entry.Kind.INGREDIENT
+                                entry.kind() == HelpEntry.Kind.INGREDIENT
                                         && !entry.sentence().isEmpty());
     }
 

@@ -57,16 +57,16 @@ class LessonReaderLawsTest {
         List<String> lines = draw.one(LessonReaderLawsTest::lines);
         Lesson lesson = LessonReader.read("a.md", String.join("\n", lines));
         assertFalse(lesson.title().isBlank());
-        Stream<Part> parts =
+        Stream<LessonPart> parts =
                 Stream.concat(
                         lesson.opening().stream(),
                         lesson.steps().stream().flatMap(step -> step.parts().stream()));
         parts.forEach(part -> assertTrueLine(part, lines));
-        for (Step step : lesson.steps()) {
+        for (LessonStep step : lesson.steps()) {
             String heading = lines.get(step.line() - 1);
             assertTrue(heading.startsWith("##") || lines.contains("-"), heading);
         }
-        for (Fault fault : lesson.faults()) {
+        for (LessonFault fault : lesson.faults()) {
             assertTrue(
                     fault.line() >= 0 && fault.line() <= Math.max(1, lines.size()),
                     fault::toString);
@@ -74,20 +74,20 @@ class LessonReaderLawsTest {
         }
     }
 
-    private static void assertTrueLine(Part part, List<String> lines) {
+    private static void assertTrueLine(LessonPart part, List<String> lines) {
         String line = lines.get(part.line() - 1);
-        if (part instanceof Part.Snippet snippet) {
+        if (part instanceof LessonPart.Snippet snippet) {
             assertEquals(snippet.given() ? "```java given" : "```java", line);
             String first = lines.get(part.line()).replace((char) 0, (char) 0xFFFD);
             assertTrue(first.startsWith(snippet.code().lines().findFirst().get()), snippet.code());
             for (Dial dial : snippet.dials()) {
                 assertEquals("3", snippet.code().substring(dial.start(), dial.end()));
             }
-        } else if (part instanceof Part.Forecast) {
+        } else if (part instanceof LessonPart.Prediction) {
             assertEquals("```forecast", line);
-        } else if (part instanceof Part.Check) {
+        } else if (part instanceof LessonPart.Check) {
             assertEquals("```check", line);
-        } else if (part instanceof Part.Teacher) {
+        } else if (part instanceof LessonPart.Teacher) {
             assertEquals("```teacher", line);
         }
     }
@@ -109,11 +109,11 @@ class LessonReaderLawsTest {
         assertFalse(lesson.title().isBlank());
         int lines = text.split("\r\n|\r|\n", -1).length;
         int before = 0;
-        for (Step step : lesson.steps()) {
+        for (LessonStep step : lesson.steps()) {
             assertTrue(step.line() > before && step.line() <= lines, step.title());
             before = step.line();
         }
-        for (Fault fault : lesson.faults()) {
+        for (LessonFault fault : lesson.faults()) {
             assertTrue(fault.line() >= 0 && fault.line() <= lines, fault::toString);
             assertEquals(1, fault.words().lines().count());
         }

@@ -87,37 +87,41 @@ class LessonReaderTest {
     void readsEveryPartWithItsLine() {
         assertEquals(
                 List.of("Toast them", "Eat them"),
-                lesson.steps().stream().map(Step::title).toList());
-        assertEquals(List.of(11, 49), lesson.steps().stream().map(Step::line).toList());
-        List<Part> parts = lesson.steps().get(0).parts();
+                lesson.steps().stream().map(LessonStep::title).toList());
+        assertEquals(List.of(11, 49), lesson.steps().stream().map(LessonStep::line).toList());
+        List<LessonPart> parts = lesson.steps().get(0).parts();
         assertEquals(
                 List.of("Prose", "Forecast", "Snippet", "Snippet", "Prose", "Check"),
                 parts.stream().map(part -> part.getClass().getSimpleName()).toList());
-        assertEquals(List.of(13, 18, 29, 33, 38, 42), parts.stream().map(Part::line).toList());
+        assertEquals(
+                List.of(13, 18, 29, 33, 38, 42), parts.stream().map(LessonPart::line).toList());
     }
 
     @Test
     void readsProseAsParsedBlocks() {
-        Part.Prose first = (Part.Prose) lesson.steps().get(0).parts().get(0);
+        LessonPart.Prose first = (LessonPart.Prose) lesson.steps().get(0).parts().get(0);
         assertInstanceOf(Paragraph.class, first.nodes().get(0));
         assertInstanceOf(BlockQuote.class, first.nodes().get(1));
-        Part.Prose plain = (Part.Prose) lesson.steps().get(0).parts().get(4);
+        LessonPart.Prose plain = (LessonPart.Prose) lesson.steps().get(0).parts().get(4);
         assertInstanceOf(FencedCodeBlock.class, plain.nodes().get(0));
     }
 
     @Test
     void readsAForecastOfChoices() {
-        Part.Forecast forecast = (Part.Forecast) lesson.steps().get(0).parts().get(1);
-        assertEquals("How brown?", forecast.question());
-        assertEquals(new Answer.Choice(List.of("pale", "brown all over"), 1), forecast.answer());
-        assertEquals(2, forecast.explanation().size());
+        LessonPart.Prediction prediction =
+                (LessonPart.Prediction) lesson.steps().get(0).parts().get(1);
+        assertEquals("How brown?", prediction.question());
+        assertEquals(
+                new ExpectedAnswer.Choice(List.of("pale", "brown all over"), 1),
+                prediction.answer());
+        assertEquals(2, prediction.explanation().size());
     }
 
     @Test
     void readsSnippetsAndTheirDials() {
-        List<Part> parts = lesson.steps().get(0).parts();
-        assertEquals(new Part.Snippet(29, "int before = 1;", true, List.of()), parts.get(2));
-        Part.Snippet snippet = (Part.Snippet) parts.get(3);
+        List<LessonPart> parts = lesson.steps().get(0).parts();
+        assertEquals(new LessonPart.Snippet(29, "int before = 1;", true, List.of()), parts.get(2));
+        LessonPart.Snippet snippet = (LessonPart.Snippet) parts.get(3);
         assertEquals(
                 "double heat = 180; // dial 100 to 220 step 10 °C\nint oats = 3;", snippet.code());
         assertEquals(List.of(new Dial("heat", 14, 17, 180, 100, 220, 10, "°C")), snippet.dials());
@@ -125,11 +129,11 @@ class LessonReaderTest {
 
     @Test
     void readsChecks() {
-        Part.Check check = (Part.Check) lesson.steps().get(0).parts().get(5);
+        LessonPart.Check check = (LessonPart.Check) lesson.steps().get(0).parts().get(5);
         assertEquals(
                 List.of(
-                        new Expectation.Value(44, "oats", 3, 0, "counted"),
-                        new Expectation.True(46, "heat > 100", "")),
+                        new CheckExpectation.Value(44, "oats", 3, 0, "counted"),
+                        new CheckExpectation.True(46, "heat > 100", "")),
                 check.expectations());
     }
 
@@ -143,7 +147,10 @@ class LessonReaderTest {
     }
 
     private static List<Integer> lines(Lesson lesson) {
-        return lesson.steps().stream().flatMap(s -> s.parts().stream()).map(Part::line).toList();
+        return lesson.steps().stream()
+                .flatMap(s -> s.parts().stream())
+                .map(LessonPart::line)
+                .toList();
     }
 
     @Test
@@ -155,31 +162,32 @@ class LessonReaderTest {
         assertEquals("Oats", other.title());
         assertEquals("Toast", other.steps().get(0).title());
         assertEquals(
-                new Part.Snippet(7, "int a = 1;", false, List.of()),
+                new LessonPart.Snippet(7, "int a = 1;", false, List.of()),
                 other.steps().get(0).parts().get(0));
     }
 
     @Test
     void aForecastMayAskForANumber() {
-        assertEquals(new Answer.Amount(-1.5, "°C", 0.5), numberIn("number: −1.5 °C within 0.5"));
-        assertEquals(new Answer.Amount(12, "", 1), numberIn("number: 12 within 1"));
         assertEquals(
-                new Answer.Amount(40, "g in 100 g of water", 5),
+                new ExpectedAnswer.Amount(-1.5, "°C", 0.5), numberIn("number: −1.5 °C within 0.5"));
+        assertEquals(new ExpectedAnswer.Amount(12, "", 1), numberIn("number: 12 within 1"));
+        assertEquals(
+                new ExpectedAnswer.Amount(40, "g in 100 g of water", 5),
                 numberIn("number: 40 g in 100 g of water within 5"));
-        assertEquals(new Answer.Amount(70, "%", 5), numberIn("number:70% within 5 %"));
+        assertEquals(new ExpectedAnswer.Amount(70, "%", 5), numberIn("number:70% within 5 %"));
     }
 
     @Test
     void aForecastMayAskForACurve() {
         assertEquals(
-                new Answer.Curve(
-                        new Answer.Scale("sucrose", 0, 40, "%"),
-                        new Answer.Scale("freezing point", -12, 0, "°C")),
+                new ExpectedAnswer.Curve(
+                        new ExpectedAnswer.Scale("sucrose", 0, 40, "%"),
+                        new ExpectedAnswer.Scale("freezing point", -12, 0, "°C")),
                 numberIn("curve: sucrose 0 to 40 %; freezing point −12 to 0 °C"));
         assertEquals(
-                new Answer.Curve(
-                        new Answer.Scale("cup 3", 0.5, 2, ""),
-                        new Answer.Scale("what is left to melt", 0, 100, "% of 5 g")),
+                new ExpectedAnswer.Curve(
+                        new ExpectedAnswer.Scale("cup 3", 0.5, 2, ""),
+                        new ExpectedAnswer.Scale("what is left to melt", 0, 100, "% of 5 g")),
                 numberIn("curve:cup 3 0.5 to 2;what is left to melt 0 to 100 % of 5 g"));
     }
 
@@ -190,21 +198,21 @@ class LessonReaderTest {
                         "a.md",
                         "# t\n```teacher\nBring *oats*.\n```\n## s\nWords.\n```Teacher\nAsk.\n\n- Wait.\n```\n");
         assertEquals(List.of(), noted.faults());
-        Part.Teacher first = (Part.Teacher) noted.opening().get(0);
+        LessonPart.Teacher first = (LessonPart.Teacher) noted.opening().get(0);
         assertEquals(2, first.line());
         assertInstanceOf(Paragraph.class, first.nodes().get(0));
-        Part.Teacher second = (Part.Teacher) noted.steps().get(0).parts().get(1);
+        LessonPart.Teacher second = (LessonPart.Teacher) noted.steps().get(0).parts().get(1);
         assertEquals(2, second.nodes().size());
     }
 
-    private static Answer numberIn(String line) {
+    private static ExpectedAnswer numberIn(String line) {
         Lesson asked =
                 LessonReader.read(
                         "a.md",
                         "# t\n## s\n```forecast\nHow much?\n\n%s\n\nSo.\n```\n```java\nint a;\n```\n"
                                 .formatted(line));
         assertEquals(List.of(), asked.faults());
-        return ((Part.Forecast) asked.steps().get(0).parts().get(0)).answer();
+        return ((LessonPart.Prediction) asked.steps().get(0).parts().get(0)).answer();
     }
 
     @Test
@@ -215,7 +223,7 @@ class LessonReaderTest {
                         "# t\n\n## s\n\nSeen.<!-- unseen -->\n\n<!-- unseen:\n## no step\n-->\n");
         assertEquals(List.of(), other.faults());
         assertEquals(1, other.steps().size());
-        Part.Prose prose = (Part.Prose) other.steps().get(0).parts().get(0);
+        LessonPart.Prose prose = (LessonPart.Prose) other.steps().get(0).parts().get(0);
         assertEquals(1, prose.nodes().size());
     }
 
@@ -225,9 +233,9 @@ class LessonReaderTest {
                 LessonReader.read(
                         "a.md", "# t\n## s\n```java\nint a = 1;\n## u\n```java\nint b = 2;\n```\n");
         assertEquals(1, other.faults().size());
-        assertEquals(List.of(2, 5), other.steps().stream().map(Step::line).toList());
+        assertEquals(List.of(2, 5), other.steps().stream().map(LessonStep::line).toList());
         assertEquals(
-                new Part.Snippet(6, "int b = 2;", false, List.of()),
+                new LessonPart.Snippet(6, "int b = 2;", false, List.of()),
                 other.steps().get(1).parts().get(0));
     }
 
@@ -267,7 +275,7 @@ class LessonReaderTest {
                         "# t\n## s\n```java\nint a = 1;\n```\nWords.\n```java solution\nint a = 2;\n```\n");
         assertEquals(List.of(), exercise.faults());
         assertEquals(
-                new Part.Snippet(3, "int a = 1;", false, List.of(), "int a = 2;"),
+                new LessonPart.Snippet(3, "int a = 1;", false, List.of(), "int a = 2;"),
                 exercise.steps().get(0).parts().get(0));
     }
 }

@@ -73,11 +73,13 @@ class WritingLessonsTest {
     }
 
     private static void assertHasOneOfEach(Lesson lesson) {
-        List<Part> parts = lesson.steps().stream().flatMap(step -> step.parts().stream()).toList();
-        assertTrue(parts.stream().anyMatch(Part.Forecast.class::isInstance), "a forecast");
-        assertTrue(parts.stream().anyMatch(Part.Check.class::isInstance), "a check");
+        List<LessonPart> parts =
+                lesson.steps().stream().flatMap(step -> step.parts().stream()).toList();
+        assertTrue(parts.stream().anyMatch(LessonPart.Prediction.class::isInstance), "a forecast");
+        assertTrue(parts.stream().anyMatch(LessonPart.Check.class::isInstance), "a check");
         assertTrue(
-                parts.stream().anyMatch(p -> p instanceof Part.Snippet s && !s.dials().isEmpty()),
+                parts.stream()
+                        .anyMatch(p -> p instanceof LessonPart.Snippet s && !s.dials().isEmpty()),
                 "a dial");
     }
 }

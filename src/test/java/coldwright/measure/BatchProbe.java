@@ -1,9 +1,9 @@
 package coldwright.measure;
 
-import coldwright.desk.brew.model.BatchModel;
-import coldwright.desk.brew.model.BrewModel;
-import coldwright.desk.brew.model.Line;
-import coldwright.desk.brew.model.Recipe;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.model.RecipeLine;
 
 import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
@@ -33,12 +33,12 @@ public final class BatchProbe {
     public static void main(String[] args) throws InterruptedException {
         ExecutorService work = Executors.newCachedThreadPool();
         ExecutorService window = Executors.newSingleThreadExecutor();
-        BatchModel batch = new BrewModel(work, window).begin("Blood-orange sorbet");
+        BatchModel batch = new BatchesModel(work, window).startBatch("Blood-orange sorbet");
         double[] first = new double[KEYS];
         double[] all = new double[KEYS];
         for (int key = -WARM_UP; key < KEYS; key++) {
             String typed = String.valueOf(150 + Math.floorMod(key, 37));
-            Recipe recipe = batch.recipe().get().with(1, new Line(typed, "sucrose"));
+            Recipe recipe = batch.recipe().get().with(1, new RecipeLine(typed, "sucrose"));
             AtomicLong glanced = new AtomicLong();
             AtomicLong reckoned = new AtomicLong();
             CountDownLatch done = new CountDownLatch(2);
@@ -47,7 +47,7 @@ public final class BatchProbe {
             long start = System.nanoTime();
             window.execute(
                     () -> {
-                        batch.glance().addListener(glance);
+                        batch.preview().addListener(glance);
                         batch.figures().addListener(figures);
                         batch.change("amount 1", recipe);
                     });
@@ -56,7 +56,7 @@ public final class BatchProbe {
             }
             window.execute(
                     () -> {
-                        batch.glance().removeListener(glance);
+                        batch.preview().removeListener(glance);
                         batch.figures().removeListener(figures);
                     });
             if (key >= 0) {

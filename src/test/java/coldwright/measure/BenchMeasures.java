@@ -5,13 +5,13 @@ import static coldwright.science.mix.Amount.grams;
 import coldwright.bench.Bench;
 import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
-import coldwright.bench.Outcome;
-import coldwright.bench.Run;
-import coldwright.bench.RunWatcher;
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.bench.RunOutcome;
 import coldwright.figure.Figure;
 import coldwright.lesson.Prelude;
 import coldwright.paint.ChartPainter;
-import coldwright.paint.Sheet;
+import coldwright.paint.style.FigureFormat;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
@@ -99,7 +99,7 @@ final class BenchMeasures {
                             () ->
                                     ChartPainter.paint(
                                             turn(bench, step, 40 + edit++ % 200).figures().get(0),
-                                            Sheet.of(800, 500))));
+                                            FigureFormat.of(800, 500))));
             stops(bench);
             losses(bench);
         }
@@ -109,13 +109,13 @@ final class BenchMeasures {
         double[] stopMs = new double[STOPS];
         double[] nextMs = new double[STOPS];
         for (int i = 0; i < STOPS; i++) {
-            var running = bench.run(List.of(), "while (true) { }", RunWatcher.NONE);
+            var running = bench.run(List.of(), "while (true) { }", RunListener.NONE);
             Thread.sleep(700);
             long start = System.nanoTime();
             bench.stop();
-            Outcome outcome = running.get(PATIENCE_S, TimeUnit.SECONDS).outcome();
+            RunOutcome outcome = running.get(PATIENCE_S, TimeUnit.SECONDS).outcome();
             stopMs[i] = (System.nanoTime() - start) / 1e6;
-            require(outcome instanceof Outcome.Stopped, outcome);
+            require(outcome instanceof RunOutcome.Stopped, outcome);
             run(bench, STEP.formatted(i));
             nextMs[i] = (System.nanoTime() - start) / 1e6;
         }
@@ -128,11 +128,11 @@ final class BenchMeasures {
         for (int i = 0; i < LOSSES; i++) {
             Thread.sleep(1500);
             long start = System.nanoTime();
-            Outcome outcome =
-                    bench.run(List.of(), "System.exit(" + i + ");", RunWatcher.NONE)
+            RunOutcome outcome =
+                    bench.run(List.of(), "System.exit(" + i + ");", RunListener.NONE)
                             .get(PATIENCE_S, TimeUnit.SECONDS)
                             .outcome();
-            require(outcome instanceof Outcome.Died, outcome);
+            require(outcome instanceof RunOutcome.Died, outcome);
             run(bench, STEP.formatted(i));
             nextMs[i] = (System.nanoTime() - start) / 1e6;
         }
@@ -184,20 +184,20 @@ final class BenchMeasures {
                         }));
     }
 
-    private static Run run(Bench bench, String step) throws Exception {
-        return good(bench.run(List.of(), step, RunWatcher.NONE).get(PATIENCE_S, TimeUnit.SECONDS));
+    private static FinishedRun run(Bench bench, String step) throws Exception {
+        return good(bench.run(List.of(), step, RunListener.NONE).get(PATIENCE_S, TimeUnit.SECONDS));
     }
 
-    private static Run turn(Bench bench, String step, double sugar) throws Exception {
+    private static FinishedRun turn(Bench bench, String step, double sugar) throws Exception {
         return good(
                 bench.run(
                                 List.of(),
                                 step.replaceFirst("sugar = [0-9.]+", "sugar = " + sugar),
-                                RunWatcher.NONE)
+                                RunListener.NONE)
                         .get(PATIENCE_S, TimeUnit.SECONDS));
     }
 
-    private static Run good(Run run) {
+    private static FinishedRun good(FinishedRun run) {
         require(run.outcome().finished() && run.figures().size() == 1, run.outcome());
         return run;
     }

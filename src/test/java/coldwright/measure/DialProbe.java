@@ -1,15 +1,15 @@
 package coldwright.measure;
 
 import coldwright.desk.BenchRunner;
+import coldwright.desk.figure.FigurePainter;
+import coldwright.desk.figure.RenderContext;
+import coldwright.desk.lesson.model.DialModel;
+import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.DialModel;
-import coldwright.desk.model.Keeping;
-import coldwright.desk.model.Settings;
-import coldwright.desk.model.SnippetModel;
+import coldwright.desk.model.PreferencesModel;
+import coldwright.desk.model.WorkStore;
 import coldwright.desk.page.DeskView;
 import coldwright.desk.page.TestDesk;
-import coldwright.desk.plate.FigurePainter;
-import coldwright.desk.plate.Pens;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 
@@ -64,10 +64,15 @@ public final class DialProbe {
             BenchRunner bench = new BenchRunner(work, Preferences::usual);
             DeskModel desk =
                     new DeskModel(
-                            LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
-            Pens pens = new Pens(FigurePainter.STILL, pen, Platform::runLater);
+                            LessonReader::read, bench, work, Platform::runLater, WorkStore.NONE);
+            RenderContext renderContext =
+                    new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
             DeskView view =
-                    new DeskView(desk, new Settings(Preferences.usual()), pens, TestDesk.idle());
+                    new DeskView(
+                            desk,
+                            new PreferencesModel(Preferences.usual()),
+                            renderContext,
+                            TestDesk.idle());
             stage.setScene(new Scene(view, 1280, 800));
             stage.show();
             desk.fetch(() -> List.of(LessonReader.read("dial.md", BenchMeasures.lesson())))
@@ -99,7 +104,10 @@ public final class DialProbe {
                 (ImageView) WindowProbe.nodes(WindowProbe::isFigure).findFirst().orElseThrow();
         DialModel dial = snippet.dials().get(0);
         Platform.runLater(
-                () -> snippet.came().lastRun().addListener(value -> resultAt = System.nanoTime()));
+                () ->
+                        snippet.result()
+                                .lastRun()
+                                .addListener(value -> resultAt = System.nanoTime()));
         Random random = new Random(7);
         for (int i = -WARM_UP; i < TURNS; i++) {
             double ms = turn(dial, 41 + (i + WARM_UP) % 200, plate);

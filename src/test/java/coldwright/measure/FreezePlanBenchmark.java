@@ -4,7 +4,7 @@ import coldwright.science.bath.IceAndSalt;
 import coldwright.science.freezer.Freeze;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Holder;
-import coldwright.science.freezer.OneMarch;
+import coldwright.science.freezer.OneSimulation;
 import coldwright.science.mix.Mix;
 import coldwright.science.thermal.EnthalpyTable;
 import coldwright.science.thermal.ThermalCurve;
@@ -76,7 +76,7 @@ public class FreezePlanBenchmark {
     /** One march to soft-serve. */
     @Benchmark
     public double march() {
-        return OneMarch.minutesToSoftServe(way());
+        return OneSimulation.minutesToSoftServe(way());
     }
 
     private Freeze way() {

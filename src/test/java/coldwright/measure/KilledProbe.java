@@ -3,7 +3,7 @@ package coldwright.measure;
 import coldwright.bench.Bench;
 import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
-import coldwright.bench.RunWatcher;
+import coldwright.bench.RunListener;
 
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
@@ -34,7 +34,7 @@ public final class KilledProbe {
         bench.run(
                         List.of(),
                         HANGS,
-                        new RunWatcher() {
+                        new RunListener() {
                             @Override
                             public void printed(String text) {
                                 System.out.println(

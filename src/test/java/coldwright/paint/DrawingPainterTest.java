@@ -9,6 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.figure.Drawing;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
+import coldwright.paint.drawing.DrawingLayout;
+import coldwright.paint.drawing.DrawingPalette;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PixelImage;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,10 +25,10 @@ import java.nio.file.Path;
 import java.util.List;
 
 class DrawingPainterTest {
-    private static final Sheet SHEET = Sheet.of(800, 560);
+    private static final FigureFormat SHEET = FigureFormat.of(800, 560);
     private static final Drawing.Field FIELD = new Drawing.Field(100, 70, "µm");
     private static final Drawing EMPTY =
-            Drawing.of("Globules", FIELD, new Drawing.Bar(20, "20 µm"));
+            Drawing.of("Globules", FIELD, new Drawing.ScaleBar(20, "20 µm"));
     private static final Piece FAT = new Piece.Disc(50, 35, 10, Tint.of(Tint.Role.FAT));
 
     @TempDir Path folder;
@@ -37,8 +41,9 @@ class DrawingPainterTest {
     void aDiscIsAsLargeAsTheScaleBarSays() {
         Drawing drawing = EMPTY.at(moment(0, FAT));
         DrawingLayout layout = DrawingLayout.of(drawing, 0, SHEET);
-        Picture picture = DrawingPainter.paint(drawing, 0, SHEET);
-        int serum = new Palette(drawing.warmth()).ground(Tint.Role.SERUM).getRGB() & 0xFFFFFF;
+        PixelImage picture = DrawingPainter.paint(drawing, 0, SHEET);
+        int serum =
+                new DrawingPalette(drawing.warmth()).ground(Tint.Role.SERUM).getRGB() & 0xFFFFFF;
         int y = (int) (layout.field().y() + 35 * layout.pxPerUnit());
         int across = 0;
         for (int x = (int) layout.field().x() + 2;
@@ -59,7 +64,7 @@ class DrawingPainterTest {
     @ParameterizedTest
     @CsvSource({"800, 560, 13", "400, 300, 13", "400, 300, 26", "800, 560, 26", "60, 50, 40"})
     void theFieldKeepsItsShapeAndStaysOnTheSheet(int width, int height, double type) {
-        Sheet sheet = Sheet.of(width, height).withType(type);
+        FigureFormat sheet = FigureFormat.of(width, height).withType(type);
         Drawing drawing = EMPTY.warmth(-20, 5).at(moment(0, FAT));
         DrawingLayout.Box box = DrawingLayout.of(drawing, 0, sheet).field();
         assertEquals(0.7, box.height() / box.width(), 1e-9);
@@ -90,7 +95,7 @@ class DrawingPainterTest {
 
     @Test
     void whatIsWarmerIsLighterAllTheWay() {
-        Palette palette = new Palette(EMPTY.warmth(-22, 5).warmth());
+        DrawingPalette palette = new DrawingPalette(EMPTY.warmth(-22, 5).warmth());
         double darker = -1;
         for (double t = -22; t <= -4; t += 0.5) {
             double light = palette.at(t).getRed() + palette.at(t).getGreen();
@@ -103,8 +108,8 @@ class DrawingPainterTest {
     void bandsLeaveNoGroundBetweenThem() {
         Drawing drawing = EMPTY.on(Tint.Role.WALL).warmth(-20, 5);
         drawing = drawing.at(new Drawing.Moment(0, "min", "", bands()));
-        Picture picture = DrawingPainter.paint(drawing, 0, SHEET);
-        int wall = new Palette(drawing.warmth()).ground(Tint.Role.WALL).getRGB() & 0xFFFFFF;
+        PixelImage picture = DrawingPainter.paint(drawing, 0, SHEET);
+        int wall = new DrawingPalette(drawing.warmth()).ground(Tint.Role.WALL).getRGB() & 0xFFFFFF;
         DrawingLayout.Box box = DrawingLayout.of(drawing, 0, SHEET).field();
         for (int y = (int) box.y() + 2; y < box.y() + box.height() - 2; y++) {
             assertFalse(picture.rgbAt(300, y) == wall, "row " + y);

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Figure;
-import coldwright.figure.FigureText;
+import coldwright.figure.FigureDescription;
+import coldwright.paint.style.FigureFont;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PixelImage;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -46,7 +49,7 @@ class FigureFilesTest {
         Document svg = parsed(FigureFiles.svg(FIGURE, FigureFiles.SHEET));
         assertEquals("img", svg.getDocumentElement().getAttribute("role"));
         assertEquals("Sugar & ice < −3 °C ", textOf(svg, "title"));
-        assertEquals(Type.shown(FigureText.describe(FIGURE)), textOf(svg, "desc"));
+        assertEquals(FigureFont.shown(FigureDescription.describe(FIGURE)), textOf(svg, "desc"));
         NodeList texts = svg.getElementsByTagName("text");
         StringBuilder all = new StringBuilder();
         for (int i = 0; i < texts.getLength(); i++) {
@@ -75,9 +78,9 @@ class FigureFilesTest {
 
     @Test
     void aPngIsTheSamePicture() throws IOException {
-        Sheet sheet = Sheet.of(300, 200).withScale(2);
+        FigureFormat sheet = FigureFormat.of(300, 200).withScale(2);
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, sheet)));
-        Picture painted = ChartPainter.paint(FIGURE, sheet).picture();
+        PixelImage painted = ChartPainter.paint(FIGURE, sheet).picture();
         assertEquals(600, read.getWidth());
         for (int i = 0; i < 400; i++) {
             assertEquals(painted.rgbAt(i, i), read.getRGB(i, i) & 0xFFFFFF);

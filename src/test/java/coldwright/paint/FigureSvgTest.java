@@ -8,6 +8,10 @@ import coldwright.figure.Drawing;
 import coldwright.figure.Figure;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
+import coldwright.paint.drawing.DrawingPalette;
+import coldwright.paint.style.FigureFont;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.FigureTheme;
 
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Attr;
@@ -31,7 +35,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 /** The form of the SVG files, whatever draws them. */
 class FigureSvgTest {
     private static final String SVG = "http://www.w3.org/2000/svg";
-    private static final Sheet SHEET = Sheet.of(700, 500);
+    private static final FigureFormat SHEET = FigureFormat.of(700, 500);
     private static final Pattern LINK = Pattern.compile("url\\(#([^)]+)\\)");
     private static final Pattern NUMBER = Pattern.compile("-?\\d*\\.?\\d+");
     private static final Set<String> GEOMETRY =
@@ -70,7 +74,7 @@ class FigureSvgTest {
                     .y("solids", "%")
                     .bars("a", List.of("rum", "milk"), new double[] {36, 12});
     private static final Drawing WARM =
-            Drawing.of("Warm", new Drawing.Field(100, 70, "mm"), new Drawing.Bar(20, "20 mm"))
+            Drawing.of("Warm", new Drawing.Field(100, 70, "mm"), new Drawing.ScaleBar(20, "20 mm"))
                     .warmth(-18, 20)
                     .at(
                             new Drawing.Moment(
@@ -97,7 +101,7 @@ class FigureSvgTest {
                 String family = inherited(text, "font-family");
                 double size = Double.parseDouble(inherited(text, "font-size").replace("px", ""));
                 boolean title = family.contains("Libertine");
-                Type type = title ? Type.ofTitles(size) : Type.of(size);
+                FigureFont type = title ? FigureFont.ofTitles(size) : FigureFont.of(size);
                 assertEquals(
                         type.width(text.getTextContent()),
                         Double.parseDouble(text.getAttribute("textLength")),
@@ -163,7 +167,7 @@ class FigureSvgTest {
 
     @Test
     void theScaleOfWarmthHasThePalettesColours() throws Exception {
-        Palette palette = new Palette(WARM.warmth());
+        DrawingPalette palette = new DrawingPalette(WARM.warmth());
         List<Element> scale = new ArrayList<>();
         for (Element gradient : elements(FigureFiles.svg(WARM, 0, SHEET), "linearGradient")) {
             NodeList stops = gradient.getElementsByTagName("stop");
@@ -192,7 +196,7 @@ class FigureSvgTest {
     void theGroundIsLight() {
         assertEquals(
                 FigureFiles.svg(FIGURE, SHEET),
-                FigureFiles.svg(FIGURE, SHEET.withGround(Ground.DARK)));
+                FigureFiles.svg(FIGURE, SHEET.withGround(FigureTheme.DARK)));
         assertFalse(FigureFiles.svg(FIGURE, SHEET).startsWith("<?xml"), "it can be within HTML");
     }
 

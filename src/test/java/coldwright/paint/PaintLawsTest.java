@@ -4,9 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Figure;
-import coldwright.figure.Numbers;
+import coldwright.figure.NumberColumn;
 import coldwright.laws.Cases;
 import coldwright.laws.Draw;
+import coldwright.paint.chart.ChartLayout;
+import coldwright.paint.chart.PathClipper;
+import coldwright.paint.chart.ReferenceLineLayer;
+import coldwright.paint.style.AxisTicks;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.FigureTheme;
+import coldwright.paint.style.PixelImage;
+import coldwright.paint.style.PlotArea;
+import coldwright.paint.style.SeriesStyle;
+import coldwright.paint.style.ValueSpan;
 
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -19,7 +29,8 @@ class PaintLawsTest {
     /** A double carries some 16 digits; a few are lost between values and pixels. */
     private static final double LOST_DIGITS = 1e-9;
 
-    private static final int BAR = Ink.of(0, 0, Ground.LIGHT).color().getRGB() & 0xFFFFFF;
+    private static final int BAR =
+            SeriesStyle.of(0, 0, FigureTheme.LIGHT).color().getRGB() & 0xFFFFFF;
 
     @Cases(100)
     void everyPointIsDrawnAndAnythingCanBe(Draw draw) {
@@ -41,14 +52,14 @@ class PaintLawsTest {
                         .band("band", x, v -> v - 1, v -> v * 2)
                         .markX("mark", size > 0 ? x[0] : 0)
                         .markY("mark", size > 0 ? y[0] : 0);
-        Sheet sheet = Sheet.of(width, height).withScale(scale).withType(type);
+        FigureFormat sheet = FigureFormat.of(width, height).withScale(scale).withType(type);
         Figure earlier = figure.line("earlier", y, x);
-        Plate plate = ChartPainter.paint(figure, Optional.of(earlier), sheet);
-        assertEquals(sheet.widthPx(), plate.picture().widthPx());
-        assertEquals(sheet.heightPx(), plate.picture().heightPx());
-        Plot plot = plate.plot();
-        Layout layout = Layout.of(figure, Optional.of(earlier), sheet, Optional.empty());
-        var labels = new MarkLayer(figure.marks(), layout).places().values();
+        RenderedFigure renderedFigure = ChartPainter.paint(figure, Optional.of(earlier), sheet);
+        assertEquals(sheet.widthPx(), renderedFigure.picture().widthPx());
+        assertEquals(sheet.heightPx(), renderedFigure.picture().heightPx());
+        PlotArea plot = renderedFigure.plot();
+        ChartLayout layout = ChartLayout.of(figure, Optional.of(earlier), sheet, Optional.empty());
+        var labels = new ReferenceLineLayer(figure.marks(), layout).places().values();
         double em = sheet.em() * scale;
         for (int i = 0; i < size && em > 10; i++) { // an axis covers smaller points
             double xPx = plot.xPx(y[i]);
@@ -56,14 +67,16 @@ class PaintLawsTest {
             // the label of a mark may cover a point where no place is free
             boolean covered =
                     labels.stream().anyMatch(box -> box.intersects(xPx - 1, yPx - 1, 2, 2));
-            if (plot.area().holds(xPx, yPx) && !covered) {
-                assertTrue(dotted(plate.picture(), xPx * scale, yPx * scale, em), "no point " + i);
+            if (plot.area().contains(xPx, yPx) && !covered) {
+                assertTrue(
+                        dotted(renderedFigure.picture(), xPx * scale, yPx * scale, em),
+                        "no point " + i);
             }
         }
     }
 
     /** Whether a pixel near a place has the colour of points; an axis may cover half of one. */
-    private static boolean dotted(Picture picture, double x, double y, double em) {
+    private static boolean dotted(PixelImage picture, double x, double y, double em) {
         double near = 0.25 * em;
         for (int row = (int) (y - near); row <= y + near; row++) {
             for (int column = (int) (x - near); column <= x + near; column++) {
@@ -82,37 +95,38 @@ class PaintLawsTest {
         int width = draw.intIn(40, 500);
         List<String> words = values.stream().map(v -> "a word " + v).toList();
         double[] heights = values.stream().mapToDouble(v -> v).toArray();
-        Sheet sheet = Sheet.of(width, 200);
-        Plate plate = ChartPainter.paint(Figure.of("Bars").bars("b", words, heights), sheet);
-        Plot plot = plate.plot();
-        Plot.Area area = plot.area();
-        double barPx = Math.min(0.62 * area.width() / heights.length, 5 * sheet.em());
+        FigureFormat sheet = FigureFormat.of(width, 200);
+        RenderedFigure renderedFigure =
+                ChartPainter.paint(Figure.of("Bars").bars("b", words, heights), sheet);
+        PlotArea plot = renderedFigure.plot();
+        PlotArea.PixelRect pixelRect = plot.area();
+        double barPx = Math.min(0.62 * pixelRect.width() / heights.length, 5 * sheet.em());
         double zeroPx = plot.yPx(Math.max(plot.y().from(), Math.min(plot.y().to(), 0)));
         for (int i = 0; i < heights.length && barPx > 3; i++) {
             int column = (int) plot.xPx(i);
             double end = Double.isFinite(heights[i]) ? plot.yPx(heights[i]) : zeroPx;
             end = Math.max(-1e4, Math.min(1e4, end));
-            Span bar = new Span(Math.min(zeroPx, end) - 1, Math.max(zeroPx, end) + 1);
-            for (int row = area.top(); row < area.bottom() && column < width; row++) {
-                boolean inked = plate.picture().rgbAt(column, row) == BAR;
-                assertTrue(bar.holds(row + 0.5) || !inked, "bar " + i + " beyond its value");
+            ValueSpan bar = new ValueSpan(Math.min(zeroPx, end) - 1, Math.max(zeroPx, end) + 1);
+            for (int row = pixelRect.top(); row < pixelRect.bottom() && column < width; row++) {
+                boolean inked = renderedFigure.picture().rgbAt(column, row) == BAR;
+                assertTrue(bar.contains(row + 0.5) || !inked, "bar " + i + " beyond its value");
                 boolean within = row > bar.from() + 2 && row + 1 < bar.to() - 2;
                 assertTrue(inked || !within, "bar " + i + " has a hole in row " + row);
             }
         }
         for (int row = 0; row < sheet.heightPx(); row++) {
             for (int column = 0; column < sheet.widthPx(); column++) {
-                boolean inked = plate.picture().rgbAt(column, row) == BAR;
-                assertTrue(!inked || near(area, column, row), column + ", " + row);
+                boolean inked = renderedFigure.picture().rgbAt(column, row) == BAR;
+                assertTrue(!inked || near(pixelRect, column, row), column + ", " + row);
             }
         }
     }
 
-    private static boolean near(Plot.Area area, int column, int row) {
-        return column >= area.left() - 2
-                && column <= area.right() + 2
-                && row >= area.top() - 20
-                && row <= area.bottom() + 20;
+    private static boolean near(PlotArea.PixelRect pixelRect, int column, int row) {
+        return column >= pixelRect.left() - 2
+                && column <= pixelRect.right() + 2
+                && row >= pixelRect.top() - 20
+                && row <= pixelRect.bottom() + 20;
     }
 
     @Cases(1000)
@@ -120,17 +134,17 @@ class PaintLawsTest {
         double from = draw.doubleIn(-1e6, 1e6);
         double wide = draw.doubleIn(0.01, 1e6);
         double share = draw.doubleIn(0, 1);
-        Plot plot =
-                new Plot(
-                        new Plot.Area(31, 17, 500, 300),
-                        new Span(from, from + wide),
-                        new Span(-wide, from + 2e6));
+        PlotArea plot =
+                new PlotArea(
+                        new PlotArea.PixelRect(31, 17, 500, 300),
+                        new ValueSpan(from, from + wide),
+                        new ValueSpan(-wide, from + 2e6));
         double x = from + share * wide;
         double y = -wide + share * plot.y().width();
         assertEquals(x, plot.xAt(plot.xPx(x)), LOST_DIGITS * (Math.abs(from) + wide));
         assertEquals(y, plot.yAt(plot.yPx(y)), LOST_DIGITS * 1e7);
         assertTrue(plot.yPx(y) <= plot.area().bottom() + 1e-6);
-        assertTrue(plot.area().holds(plot.xPx(from + wide / 2), plot.yPx(0)));
+        assertTrue(plot.area().contains(plot.xPx(from + wide / 2), plot.yPx(0)));
     }
 
     @Cases(1000)
@@ -138,19 +152,20 @@ class PaintLawsTest {
         double from = draw.doubleIn(-1e9, 1e9);
         double power = draw.doubleIn(-9, 12);
         int most = draw.intIn(2, 12);
-        Span span = Span.around(from, from + Math.pow(10, power));
-        Ticks ticks = Ticks.on(span, most);
-        assertTrue(ticks.count() <= most + 1, ticks.count() + " ticks");
-        double leading = ticks.step() / Math.pow(10, Math.floor(Math.log10(ticks.step()) + 1e-9));
+        ValueSpan span = ValueSpan.around(from, from + Math.pow(10, power));
+        AxisTicks axisTicks = AxisTicks.on(span, most);
+        assertTrue(axisTicks.count() <= most + 1, axisTicks.count() + " ticks");
+        double leading =
+                axisTicks.step() / Math.pow(10, Math.floor(Math.log10(axisTicks.step()) + 1e-9));
         assertTrue(
                 Math.abs(leading - Math.rint(leading)) < 1e-6
                         && List.of(1L, 2L, 5L, 10L).contains(Math.round(leading)),
-                "step " + ticks.step());
-        for (int i = 0; i < ticks.count(); i++) {
-            assertTrue(ticks.value(i) >= span.from() - ticks.step() * 1e-3);
-            assertTrue(ticks.value(i) <= span.to() + ticks.step() * 1e-3);
+                "step " + axisTicks.step());
+        for (int i = 0; i < axisTicks.count(); i++) {
+            assertTrue(axisTicks.value(i) >= span.from() - axisTicks.step() * 1e-3);
+            assertTrue(axisTicks.value(i) <= span.to() + axisTicks.step() * 1e-3);
         }
-        Ticks out = Ticks.letOut(span, most);
+        AxisTicks out = AxisTicks.letOut(span, most);
         assertTrue(out.span().from() <= span.from() + out.step() * 1e-3);
         assertTrue(out.span().to() >= span.to() - out.step() * 1e-3);
     }
@@ -159,17 +174,22 @@ class PaintLawsTest {
     void noTwoTicksReadTheSame(Draw draw) {
         double from = draw.doubleIn(-1e4, 1e4);
         double power = draw.doubleIn(-3, 9);
-        List<String> labels = Ticks.on(Span.around(from, from + Math.pow(10, power)), 8).labels();
+        List<String> labels =
+                AxisTicks.on(ValueSpan.around(from, from + Math.pow(10, power)), 8).labels();
         assertEquals(labels.size(), new HashSet<>(labels).size(), labels.toString());
     }
 
     @Cases(20)
     void aTrailKeepsOnlyWhatCanBeSeen(Draw draw) {
         Random random = draw.anyRandom();
-        double[] xs = Numbers.spaced(0, 1, 100_000).toArray();
+        double[] xs = NumberColumn.spaced(0, 1, 100_000).toArray();
         double[] ys = random.doubles(xs.length, -5, 6).toArray();
-        Plot plot = new Plot(new Plot.Area(0, 0, 300, 200), new Span(0, 1), new Span(0, 1));
-        Path2D path = Trail.through(Numbers.of(xs), Numbers.of(ys), plot);
+        PlotArea plot =
+                new PlotArea(
+                        new PlotArea.PixelRect(0, 0, 300, 200),
+                        new ValueSpan(0, 1),
+                        new ValueSpan(0, 1));
+        Path2D path = PathClipper.through(NumberColumn.of(xs), NumberColumn.of(ys), plot);
         int points = 0;
         double[] at = new double[6];
         for (PathIterator way = path.getPathIterator(null); !way.isDone(); way.next()) {

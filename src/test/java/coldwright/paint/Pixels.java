@@ -1,18 +1,21 @@
 package coldwright.paint;
 
+import coldwright.paint.style.PixelImage;
+import coldwright.paint.style.ValueSpan;
+
 import java.util.function.IntPredicate;
 
 /** Looks at the pixels of a picture. */
-final class Pixels {
+public final class Pixels {
     private Pixels() {}
 
-    static double luminance(int rgb) {
+    public static double luminance(int rgb) {
         return 0.2126 * linear(rgb >> 16 & 0xFF)
                 + 0.7152 * linear(rgb >> 8 & 0xFF)
                 + 0.0722 * linear(rgb & 0xFF);
     }
 
-    static double linear(int channel) {
+    public static double linear(int channel) {
         double share = channel / 255.0;
         return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
@@ -27,7 +30,7 @@ final class Pixels {
     }
 
     /** How many pixels of a column between two rows are such. */
-    static int countInColumn(Picture picture, int x, Span rows, IntPredicate such) {
+    static int countInColumn(PixelImage picture, int x, ValueSpan rows, IntPredicate such) {
         int count = 0;
         for (int y = (int) rows.from(); y <= rows.to(); y++) {
             count += such.test(picture.rgbAt(x, y)) ? 1 : 0;
@@ -35,15 +38,15 @@ final class Pixels {
         return count;
     }
 
-    static int count(Picture picture, IntPredicate such) {
+    static int count(PixelImage picture, IntPredicate such) {
         int count = 0;
         for (int y = 0; y < picture.heightPx(); y++) {
-            count += countInRow(picture, y, new Span(0, picture.widthPx() - 1), such);
+            count += countInRow(picture, y, new ValueSpan(0, picture.widthPx() - 1), such);
         }
         return count;
     }
 
-    static int countInRow(Picture picture, int y, Span columns, IntPredicate such) {
+    static int countInRow(PixelImage picture, int y, ValueSpan columns, IntPredicate such) {
         int count = 0;
         for (int x = (int) columns.from(); x <= columns.to(); x++) {
             count += such.test(picture.rgbAt(x, y)) ? 1 : 0;
@@ -52,7 +55,7 @@ final class Pixels {
     }
 
     /** How often a row changes from such pixels to others or back. */
-    static int changesInRow(Picture picture, int y, Span columns, IntPredicate such) {
+    static int changesInRow(PixelImage picture, int y, ValueSpan columns, IntPredicate such) {
         int changes = 0;
         boolean last = such.test(picture.rgbAt((int) columns.from(), y));
         for (int x = (int) columns.from() + 1; x <= columns.to(); x++) {

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Figure;
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.Part;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -59,28 +59,30 @@ class HandoutTest {
                     .line("oats", 0, 9, x -> x / 3)
                     .source("Brunt 1999, Oats");
 
-    private static String html(Edition edition, boolean data) {
+    private static String html(HandoutEdition edition, boolean data) {
         int line =
                 LESSON.steps().get(0).parts().stream()
-                        .filter(Part.Snippet.class::isInstance)
+                        .filter(LessonPart.Snippet.class::isInstance)
                         .findFirst()
                         .orElseThrow()
                         .line();
-        Given given =
-                new Given("printed <1>\u0007", "40", "", List.of(FIGURE, FIGURE), Optional.empty());
-        Wish wish = new Wish(edition, Paper.A4, data, Optional.empty());
-        return Handout.html(LESSON, Map.of(line, given), wish);
+        SnippetOutput snippetOutput =
+                new SnippetOutput(
+                        "printed <1>\u0007", "40", "", List.of(FIGURE, FIGURE), Optional.empty());
+        HandoutOptions handoutOptions =
+                new HandoutOptions(edition, PaperSize.A4, data, Optional.empty());
+        return Handout.html(LESSON, Map.of(line, snippetOutput), handoutOptions);
     }
 
     @ParameterizedTest
     @EnumSource
-    void theFileIsCompleteInItselfAndToldToEverybody(Edition edition) {
+    void theFileIsCompleteInItselfAndToldToEverybody(HandoutEdition edition) {
         Pages.requireSound(html(edition, true));
     }
 
     @Test
     void theBlankGivesNothingAway() {
-        String html = html(Edition.BLANK, false);
+        String html = html(HandoutEdition.BLANK, false);
         assertFalse(html.contains("because of sugar"));
         assertFalse(html.contains("(right)"));
         assertFalse(html.contains("printed"));
@@ -107,16 +109,17 @@ class HandoutTest {
             ```
             """;
 
-    private static String drawing(Edition edition, Given given) {
+    private static String drawing(HandoutEdition edition, SnippetOutput snippetOutput) {
         Lesson lesson = LessonReader.read("trays.md", DRAWS);
         int line = DRAWS.substring(0, DRAWS.indexOf("```java")).split("\n", -1).length;
-        Wish wish = new Wish(edition, Paper.A4, false, Optional.empty());
-        return Handout.html(lesson, Map.of(line, given), wish);
+        HandoutOptions handoutOptions =
+                new HandoutOptions(edition, PaperSize.A4, false, Optional.empty());
+        return Handout.html(lesson, Map.of(line, snippetOutput), handoutOptions);
     }
 
     @Test
     void theBlankHasEmptyAxesWithRoundNumbersForAForecastAndAFigure() {
-        String html = drawing(Edition.BLANK, Given.ran("", "", "", List.of(FIGURE)));
+        String html = drawing(HandoutEdition.BLANK, SnippetOutput.ran("", "", "", List.of(FIGURE)));
         Pages.requireSound(html);
         assertEquals(2, html.split("<figure class=\"empty\">", -1).length - 1, html);
         assertTrue(html.contains(">Brown</text>"), html);
@@ -133,7 +136,7 @@ class HandoutTest {
                 Figure.of("Trays")
                         .y("oats", "g")
                         .bars("oats", List.of("upper", "lower"), new double[] {300, 212});
-        String html = drawing(Edition.BLANK, Given.ran("", "", "", List.of(bars)));
+        String html = drawing(HandoutEdition.BLANK, SnippetOutput.ran("", "", "", List.of(bars)));
         Pages.requireSound(html);
         assertTrue(html.contains(">upper</text>"), html);
         assertFalse(html.contains("212"), html);
@@ -143,19 +146,22 @@ class HandoutTest {
     @Test
     void theBlankLeavesLinesOnlyWhereSomethingIsSaid() {
         String line = "<p class=\"line\">\u00A0</p>";
-        assertFalse(drawing(Edition.BLANK, Given.ran("", "", "", List.of())).contains("came out"));
-        String said = drawing(Edition.BLANK, Given.ran("brown", "", "", List.of(FIGURE)));
+        assertFalse(
+                drawing(HandoutEdition.BLANK, SnippetOutput.ran("", "", "", List.of()))
+                        .contains("came out"));
+        String said =
+                drawing(HandoutEdition.BLANK, SnippetOutput.ran("brown", "", "", List.of(FIGURE)));
         assertEquals(1, said.split(line, -1).length - 1);
-        String words = drawing(Edition.BLANK, Given.ran("brown", "", "", List.of()));
+        String words = drawing(HandoutEdition.BLANK, SnippetOutput.ran("brown", "", "", List.of()));
         assertEquals(3, words.split(line, -1).length - 1);
-        Wish wish = Wish.of(Edition.BLANK);
-        String unrun = Handout.html(LessonReader.read("trays.md", DRAWS), Map.of(), wish);
+        HandoutOptions handoutOptions = HandoutOptions.of(HandoutEdition.BLANK);
+        String unrun = Handout.html(LessonReader.read("trays.md", DRAWS), Map.of(), handoutOptions);
         assertEquals(3, unrun.split(line, -1).length - 1);
     }
 
     @Test
     void aShortBeginStaysWithItsHeadingAndIsClosedAgain() {
-        String html = drawing(Edition.READER, Given.NOTHING);
+        String html = drawing(HandoutEdition.READER, SnippetOutput.NOTHING);
         int begin = html.indexOf("<div class=\"begin\">");
         assertTrue(begin > 0 && begin < html.indexOf("<h2>"), html);
         assertTrue(html.indexOf("</div>\n</div>\n<pre") > html.indexOf("How does the"), html);
@@ -165,13 +171,13 @@ class HandoutTest {
     void aTemperatureIsNeverBrokenBeforeItsUnitOrInIt() {
         assertEquals(
                 "from <span class=\"unit\">−18.5\u00A0°C</span> on",
-                Markup.line("from −18.5 °C on"));
-        assertTrue(html(Edition.READER, false).contains(">180\u00A0°C</span>"));
+                HtmlMarkup.line("from −18.5 °C on"));
+        assertTrue(html(HandoutEdition.READER, false).contains(">180\u00A0°C</span>"));
     }
 
     @Test
     void aLineOfCodeGoesOnBelowFurtherInThanItBegan() {
-        String html = Markup.java("if (brown) {\n    // so\n\n}");
+        String html = HtmlMarkup.java("if (brown) {\n    // so\n\n}");
         assertEquals(4, html.split("class=\"line\"", -1).length - 1, html);
         assertTrue(html.contains("padding-left: 4.50em; text-indent: -4.50em\">    <span"), html);
         assertTrue(html.contains(">\u00A0</span>"), html);
@@ -181,18 +187,23 @@ class HandoutTest {
     void onlyTheTeachersSaysWhatASolutionGives() {
         String text = DRAWS + "\n```java solution\nshow(brown); 7\n```\n";
         Lesson lesson = LessonReader.read("trays.md", text);
-        Wish wish = Wish.of(Edition.ANSWERS);
-        Map<Integer, Given> given =
-                Played.of(
+        HandoutOptions handoutOptions = HandoutOptions.of(HandoutEdition.ANSWERS);
+        Map<Integer, SnippetOutput> given =
+                PlayedLesson.of(
                         lesson,
-                        wish,
+                        handoutOptions,
                         (above, code) ->
-                                Given.ran("", code.contains("7") ? "-7" : "", "int", List.of()));
+                                SnippetOutput.ran(
+                                        "", code.contains("7") ? "-7" : "", "int", List.of()));
         assertTrue(
-                Handout.html(lesson, given, wish).contains("<pre class=\"came\">−7</pre>"),
+                Handout.html(lesson, given, handoutOptions)
+                        .contains("<pre class=\"came\">−7</pre>"),
                 given.toString());
         assertTrue(
-                Played.of(lesson, Wish.of(Edition.READER), (above, code) -> Given.NOTHING)
+                PlayedLesson.of(
+                                lesson,
+                                HandoutOptions.of(HandoutEdition.READER),
+                                (above, code) -> SnippetOutput.NOTHING)
                         .values()
                         .stream()
                         .allMatch(one -> one.solved().isEmpty()));
@@ -200,9 +211,9 @@ class HandoutTest {
 
     @Test
     void onlyTheTeachersHasNotesChecksAndRightAnswers() {
-        assertFalse(html(Edition.READER, false).contains("Mind the smoke"));
-        assertFalse(html(Edition.READER, false).contains("(right)"));
-        String html = html(Edition.ANSWERS, false);
+        assertFalse(html(HandoutEdition.READER, false).contains("Mind the smoke"));
+        assertFalse(html(HandoutEdition.READER, false).contains("(right)"));
+        String html = html(HandoutEdition.ANSWERS, false);
         assertTrue(html.contains("Mind the smoke"));
         assertTrue(html.contains("<b>brown</b> <i class=\"right\">(right)</i>"));
         assertTrue(html.contains("<code>oats</code> is 40 within 1"));
@@ -210,7 +221,7 @@ class HandoutTest {
 
     @Test
     void coloursCodeNumbersFiguresAndNamesASourceOnce() {
-        String html = html(Edition.ANSWERS, false);
+        String html = html(HandoutEdition.ANSWERS, false);
         assertTrue(html.contains("<span class=\"java-keyword\">double</span> oats"));
         assertTrue(html.contains("<b>Figure 2.</b> Brown. Colour against time, min."));
         assertEquals(1, html.split("<li id=\"source-", -1).length - 1);
@@ -219,13 +230,13 @@ class HandoutTest {
 
     @Test
     void theDataStandInATableOnlyIfAskedFor() {
-        assertFalse(html(Edition.READER, false).contains("<table"));
-        assertTrue(html(Edition.READER, true).contains("<th scope=\"col\">"));
+        assertFalse(html(HandoutEdition.READER, false).contains("<table"));
+        assertTrue(html(HandoutEdition.READER, true).contains("<th scope=\"col\">"));
     }
 
     @Test
     void becomesPagesWithTheirLettersAsText() throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(Pdf.of(html(Edition.READER, false)))) {
+        try (PDDocument pdf = Loader.loadPDF(PdfWriter.of(html(HandoutEdition.READER, false)))) {
             String text = new PDFTextStripper().getText(pdf);
             assertTrue(text.contains("Oats & <malt>"), text);
             assertTrue(text.contains("1 of " + pdf.getNumberOfPages()), text);

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.batch.BatchFault;
-import coldwright.batch.BatchReader;
-import coldwright.batch.Reckoning;
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFileReader;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Shelf;
 
@@ -24,19 +24,19 @@ import java.util.Map;
 import java.util.Optional;
 
 class MakeSheetTest {
-    private static final Map<String, Reckoning> BATCHES = new HashMap<>();
+    private static final Map<String, BatchAnalysis> BATCHES = new HashMap<>();
 
-    private static Reckoning batch(String name) throws BatchFault, IOException {
+    private static BatchAnalysis batch(String name) throws BatchFileException, IOException {
         if (!BATCHES.containsKey(name)) {
             BATCHES.put(name, read(name));
         }
         return BATCHES.get(name);
     }
 
-    private static Reckoning read(String name) throws BatchFault, IOException {
+    private static BatchAnalysis read(String name) throws BatchFileException, IOException {
         try (InputStream in = MakeSheetTest.class.getResourceAsStream("/batches/" + name)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Reckoning.of(BatchReader.read(name, text));
+            return BatchAnalysis.of(RecipeFileReader.read(name, text));
         }
     }
 
@@ -45,7 +45,8 @@ class MakeSheetTest {
         "sorbet, A4", "oat, A4", "caramel, A4", "coffee, A4",
         "sorbet, LETTER", "oat, LETTER", "caramel, LETTER", "coffee, LETTER"
     })
-    void aUsualBatchFitsOnePage(String name, Paper paper) throws BatchFault, IOException {
+    void aUsualBatchFitsOnePage(String name, PaperSize paper)
+            throws BatchFileException, IOException {
         MakeSheet.Pages pages = MakeSheet.pdf(batch(name + ".batch"), paper);
         assertEquals(1, pages.pages());
         try (PDDocument document = Loader.loadPDF(pages.bytes())) {
@@ -54,19 +55,20 @@ class MakeSheetTest {
     }
 
     @Test
-    void howItWasKeptIsSaidWithTheSizeThatASteadyFreezerGives() throws BatchFault, IOException {
-        Reckoning all =
-                Reckoning.of(
-                        BatchReader.read(
+    void howItWasKeptIsSaidWithTheSizeThatASteadyFreezerGives()
+            throws BatchFileException, IOException {
+        BatchAnalysis all =
+                BatchAnalysis.of(
+                        RecipeFileReader.read(
                                 "caramel",
                                 "method: shaken\nstored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h\n\ningredient,grams\nwhole milk,520\nheavy cream,180\nsucrose,130\nsalt,3\n"));
         String page =
-                MakeSheet.html(all, Paper.A4)
+                MakeSheet.html(all, PaperSize.A4)
                         .replaceAll("</?span[^>]*>", "")
                         .replaceAll("[\\s\u00a0]+", " ");
-        long kept = Math.round(all.keeping().orElseThrow().kept().orElseThrow().meanUm().middle());
+        long kept = Math.round(all.crystals().orElseThrow().kept().orElseThrow().meanUm().middle());
         long steady =
-                Math.round(all.keeping().orElseThrow().steady().orElseThrow().meanUm().middle());
+                Math.round(all.crystals().orElseThrow().steady().orElseThrow().meanUm().middle());
 
         assertTrue(
                 page.contains(
@@ -77,15 +79,15 @@ class MakeSheetTest {
     }
 
     @Test
-    void aBatchOfManyLinesTakesMorePagesAndSaysSo() throws BatchFault {
+    void aBatchOfManyLinesTakesMorePagesAndSaysSo() throws BatchFileException {
         StringBuilder own = new StringBuilder("name: Long\n");
         StringBuilder rows = new StringBuilder("\ningredient,grams\n");
         for (int i = 0; i < 50; i++) {
             own.append("own: syrup %d = water 60, sucrose 40%n".formatted(i));
             rows.append("syrup %d,%d%n".formatted(i, 10 + i));
         }
-        Reckoning all = Reckoning.of(BatchReader.read("long", own.toString() + rows));
-        int pages = MakeSheet.pdf(all, Paper.A4).pages();
+        BatchAnalysis all = BatchAnalysis.of(RecipeFileReader.read("long", own.toString() + rows));
+        int pages = MakeSheet.pdf(all, PaperSize.A4).pages();
         assertTrue(pages > 1, "pages: " + pages);
     }
 
@@ -108,32 +110,34 @@ class MakeSheetTest {
         "coffee, Shake or stir through after, true"
     })
     void saysWhatConcernsThisBatchAndNoMore(String name, String words, boolean said)
-            throws BatchFault, IOException {
-        assertEquals(said, MakeSheet.html(batch(name + ".batch"), Paper.A4).contains(words), words);
+            throws BatchFileException, IOException {
+        assertEquals(
+                said, MakeSheet.html(batch(name + ".batch"), PaperSize.A4).contains(words), words);
     }
 
     @ParameterizedTest
     @CsvSource({"sorbet", "oat", "caramel", "coffee"})
-    void theFileIsCompleteInItselfAndToldToEverybody(String name) throws BatchFault, IOException {
-        Pages.requireSound(MakeSheet.html(batch(name + ".batch"), Paper.A4));
+    void theFileIsCompleteInItselfAndToldToEverybody(String name)
+            throws BatchFileException, IOException {
+        Pages.requireSound(MakeSheet.html(batch(name + ".batch"), PaperSize.A4));
     }
 
     @Test
     void spoonsStandOnlyWhereTheyAreHonest() {
-        assertEquals(Optional.of("1 cup"), Spoons.of(Amount.grams(200, Shelf.SUCROSE)));
-        assertEquals(Optional.of("½ tsp"), Spoons.of(Amount.grams(2.08, Shelf.SUCROSE)));
+        assertEquals(Optional.of("1 cup"), SpoonText.of(Amount.grams(200, Shelf.SUCROSE)));
+        assertEquals(Optional.of("½ tsp"), SpoonText.of(Amount.grams(2.08, Shelf.SUCROSE)));
         assertEquals(
-                Optional.of("1 cup and 1 tbsp"), Spoons.of(Amount.grams(212.5, Shelf.SUCROSE)));
-        assertEquals(Optional.empty(), Spoons.of(Amount.grams(200, Shelf.GLUCOSE)));
-        assertEquals(Optional.empty(), Spoons.of(Amount.grams(0.2, Shelf.SUCROSE)));
+                Optional.of("1 cup and 1 tbsp"), SpoonText.of(Amount.grams(212.5, Shelf.SUCROSE)));
+        assertEquals(Optional.empty(), SpoonText.of(Amount.grams(200, Shelf.GLUCOSE)));
+        assertEquals(Optional.empty(), SpoonText.of(Amount.grams(0.2, Shelf.SUCROSE)));
     }
 
     @Test
-    void theIceIsThatOfTheFile() throws BatchFault, IOException {
-        String html = MakeSheet.html(batch("sorbet.batch"), Paper.A4);
+    void theIceIsThatOfTheFile() throws BatchFileException, IOException {
+        String html = MakeSheet.html(batch("sorbet.batch"), PaperSize.A4);
         assertTrue(html.contains("ice, 2000\u00A0g"), html);
         assertTrue(html.contains("table or rock salt, 500\u00A0g"), html);
-        assertFalse(MakeSheet.html(batch("oat.batch"), Paper.A4).contains("rock salt"));
+        assertFalse(MakeSheet.html(batch("oat.batch"), PaperSize.A4).contains("rock salt"));
     }
 
     @Test

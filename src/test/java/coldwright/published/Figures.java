@@ -22,13 +22,13 @@ final class Figures {
 
     /** A published value, which has no more digits than six. */
     static String plain(double value) {
-        return Require.spoken(value);
+        return Require.format(value);
     }
 
     private static String digits(double value, int digits) {
         return Double.isFinite(value)
-                ? Require.spoken(
+                ? Require.format(
                         BigDecimal.valueOf(value).round(new MathContext(digits)).doubleValue())
-                : Require.spoken(value);
+                : Require.format(value);
     }
 }

@@ -22,7 +22,7 @@ class RequireTest {
         "Infinity, infinite"
     })
     void speaksNumbersAsASentenceWould(double value, String spoken) {
-        assertEquals(spoken, Require.spoken(value));
+        assertEquals(spoken, Require.format(value));
     }
 
     @Test

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Drawing;
-import coldwright.figure.FigureText;
+import coldwright.figure.FigureDescription;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
 import coldwright.science.bath.IceAndSalt;
@@ -80,11 +80,11 @@ class SightTest {
         CrystalStory fresh = CrystalStory.of(MIX).frozenBy(Method.BAG);
         Drawing drawing = Microscope.crystals(fresh.storedAt(-12), 28);
         assertEquals(Tint.Role.SYRUP, drawing.ground());
-        assertEquals(new Drawing.Bar(50, "50 µm"), drawing.bar());
+        assertEquals(new Drawing.ScaleBar(50, "50 µm"), drawing.bar());
         assertEquals(0, drawing.moments().get(0).time());
         assertTrue(drawing.moments().get(12).time() >= 28);
         assertTrue(pieces(drawing, 12).size() < pieces(drawing, 1).size());
-        assertTrue(FigureText.describe(drawing).contains("First, 0 d: −4 °C"));
+        assertTrue(FigureDescription.describe(drawing).contains("First, 0 d: −4 °C"));
     }
 
     @Test
@@ -103,7 +103,7 @@ class SightTest {
     @Test
     void theBagIsSymmetricalAndItsColoursLieWithinTheScale() {
         Drawing drawing = BagAcross.of(FreezePlan.bag(MIX, IceAndSalt.of(2000, 500)));
-        Drawing.Warmth scale = drawing.warmth().orElseThrow();
+        Drawing.TemperatureScale scale = drawing.warmth().orElseThrow();
         double height = drawing.field().height();
         for (Drawing.Moment moment : drawing.moments()) {
             List<Piece.Band> bands =

@@ -5,8 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.LessonShelf;
+import coldwright.terminal.console.BlockingBench;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.RunFailureText;
+import coldwright.terminal.marking.ClassMarking;
+import coldwright.terminal.marking.HandInMarking;
+import coldwright.terminal.marking.MarkedHandIn;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
@@ -69,28 +75,28 @@ class BadHandInsTest {
     private static final Duration HASTE = Duration.ofSeconds(2);
 
     @TempDir static Path folder;
-    private static LessonShelf shelf;
+    private static LessonFolder shelf;
     private static final AtomicReference<Duration> PATIENT = new AtomicReference<>(PATIENCE);
-    private static Runs runs;
+    private static BlockingBench blockingBench;
 
     @BeforeAll
     static void open() throws IOException {
         Path lessons = Files.createDirectory(folder.resolve("lessons"));
         Files.writeString(lessons.resolve("01-oats.md"), TEXT);
-        shelf = LessonShelf.in(lessons);
-        runs = new Runs(PATIENT::get);
+        shelf = LessonFolder.in(lessons);
+        blockingBench = new BlockingBench(PATIENT::get);
     }
 
     @AfterAll
     static void close() {
-        runs.close();
+        blockingBench.close();
     }
 
     private static String good(String learner, String code) {
         Lesson lesson = LessonReader.read("01-oats.md", TEXT);
         LessonWork work =
                 LessonWork.empty(
-                                LessonKey.ofShelf("01-oats"),
+                                LessonKey.ofCourse("01-oats"),
                                 "01-oats.md",
                                 "Toasted oats",
                                 ContentHash.of(TEXT))
@@ -102,21 +108,22 @@ class BadHandInsTest {
         return good("Ada", CODE);
     }
 
-    private static Marked marked(Path file) {
-        return new HandInRead(shelf, PATIENCE).mark(file, file.getFileName().toString(), runs);
+    private static MarkedHandIn marked(Path file) {
+        return new HandInMarking(shelf, PATIENCE)
+                .mark(file, file.getFileName().toString(), blockingBench);
     }
 
-    private static Marked marked(String name, byte[] bytes) throws IOException {
+    private static MarkedHandIn marked(String name, byte[] bytes) throws IOException {
         return marked(Files.write(folder.resolve(name + HandIn.ENDING), bytes));
     }
 
-    private static Marked marked(String name, String text) throws IOException {
+    private static MarkedHandIn marked(String name, String text) throws IOException {
         return marked(name, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static void theNextHolds() throws IOException {
-        Marked next = marked("next", good());
-        assertTrue(next.holds(), () -> String.join("\n", next.lines()));
+        MarkedHandIn next = marked("next", good());
+        assertTrue(next.passes(), () -> String.join("\n", next.lines()));
     }
 
     private record Bad(String name, String text, String told) {
@@ -212,11 +219,13 @@ class BadHandInsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("badTexts")
     void aBadTextIsToldAndTheNextHolds(Bad bad) throws IOException {
-        Marked marked = marked(bad.name(), bad.text());
-        String told = String.join("\n", marked.lines());
+        MarkedHandIn markedHandIn = marked(bad.name(), bad.text());
+        String told = String.join("\n", markedHandIn.lines());
         assertTrue(told.contains(bad.told()), told);
         assertEquals(
-                told.lines().count(), marked.lines().size(), "nobody else's words begin a line");
+                told.lines().count(),
+                markedHandIn.lines().size(),
+                "nobody else's words begin a line");
         theNextHolds();
     }
 
@@ -301,24 +310,24 @@ class BadHandInsTest {
     void aSnippetThatBreaksItsBenchIsToldAndTheNextHolds(String code) throws IOException {
         Path file = folder.resolve("fault" + HandIn.ENDING);
         PATIENT.set(FAULTS.get(code).startsWith("did not end") ? HASTE : PATIENCE);
-        Marked marked = marked(Files.writeString(file, good("Ada", code)));
+        MarkedHandIn markedHandIn = marked(Files.writeString(file, good("Ada", code)));
         PATIENT.set(PATIENCE);
-        String told = String.join("\n", marked.lines());
+        String told = String.join("\n", markedHandIn.lines());
         assertTrue(told.contains(FAULTS.get(code)), told);
-        assertEquals(FAULTS.get(code).isEmpty(), marked.holds(), told);
-        assertEquals(told.lines().count(), marked.lines().size(), told);
-        assertTrue(marked(Files.writeString(file, good())).holds());
+        assertEquals(FAULTS.get(code).isEmpty(), markedHandIn.passes(), told);
+        assertEquals(told.lines().count(), markedHandIn.lines().size(), told);
+        assertTrue(marked(Files.writeString(file, good())).passes());
     }
 
     @Test
     void aHandInThatHangsEverywhereIsGivenUp() {
-        Runs short_ = new Runs(Duration.ofSeconds(2));
+        BlockingBench short_ = new BlockingBench(Duration.ofSeconds(2));
         try (short_) {
             short_.allow(Duration.ofSeconds(3));
             List<String> told = new ArrayList<>();
             for (int i = 0; i < 4; i++) {
                 told.add(
-                        Ending.troubles(short_.run(List.of(), "while (true) { }").outcome())
+                        RunFailureText.troubles(short_.run(List.of(), "while (true) { }").outcome())
                                 .get(0)
                                 .words());
             }
@@ -336,12 +345,12 @@ class BadHandInsTest {
         }
         Files.writeString(school.resolve("learner 0/notes.txt"), "mine");
         Path table = folder.resolve("marks.csv");
-        Typed typed = Typed.nobody();
-        HandInChecks checks =
-                new HandInChecks(typed.screen(), shelf, PATIENCE, Optional.of(table), true);
-        assertEquals(Exit.DONE, checks.check(List.of(school.toString())), typed::out);
-        assertTrue(typed.out().contains("notes.txt was left alone"), typed.out());
-        assertFalse(typed.out().contains("forecast: "), "brief");
+        TypedSession typedSession = TypedSession.nobody();
+        ClassMarking checks =
+                new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.of(table), true);
+        assertEquals(ExitCode.DONE, checks.check(List.of(school.toString())), typedSession::out);
+        assertTrue(typedSession.out().contains("notes.txt was left alone"), typedSession.out());
+        assertFalse(typedSession.out().contains("forecast: "), "brief");
         String text = Files.readString(table);
         assertEquals('\uFEFF', text.charAt(0));
         try (CSVParser rows =
@@ -363,9 +372,11 @@ class BadHandInsTest {
     void aLessonHandedInTwiceIsSaid(@TempDir Path school) throws IOException {
         Files.writeString(school.resolve("a" + HandIn.ENDING), good());
         Files.writeString(school.resolve("b" + HandIn.ENDING), good());
-        Typed typed = Typed.nobody();
-        new HandInChecks(typed.screen(), shelf, PATIENCE, Optional.empty(), false)
+        TypedSession typedSession = TypedSession.nobody();
+        new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.empty(), false)
                 .check(List.of(school.toString()));
-        assertTrue(typed.out().contains("the same learner handed this lesson in as"), typed.out());
+        assertTrue(
+                typedSession.out().contains("the same learner handed this lesson in as"),
+                typedSession.out());
     }
 }

@@ -3,6 +3,8 @@ package coldwright.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.terminal.console.ExitCode;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -14,25 +16,25 @@ import java.util.stream.IntStream;
 
 /** Every failure of a lesson gets its line; the benches here are real. */
 class CheckCommandTest {
-    private static final String BURNT = Typed.LESSONS + "/02-burnt-oats.md";
+    private static final String BURNT = TypedSession.LESSONS + "/02-burnt-oats.md";
 
     @TempDir Path folder;
 
     @Test
     void aSoundLessonHolds() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("check", "1"));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey("check", "1"));
         assertEquals(
                 "1 lesson, 3 snippets, 3 check lines: everything holds\n"
                         + "3 of 3 check lines held, 0 of those with a published source\n",
-                typed.out());
-        assertEquals("", typed.err());
+                typedSession.out());
+        assertEquals("", typedSession.err());
     }
 
     @Test
     void eachFailureHasFileLineWhatExpectedAndGot() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("check", BURNT));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.FAILED, typedSession.obey("check", BURNT));
         String expected =
                 """
                 F:10: snippet, expected to run to its end, got: a whole number was divided by zero; check the divisor first
@@ -46,27 +48,27 @@ class CheckCommandTest {
                 1 lesson, 3 snippets, 7 check lines: 8 failures
                 1 of 7 check lines held, 0 of those with a published source
                 """;
-        assertEquals(expected, typed.out().replace(BURNT, "F"));
+        assertEquals(expected, typedSession.out().replace(BURNT, "F"));
     }
 
     @Test
     void anEndlessLoopIsStoppedAndTheRestGoesOn() {
-        Typed typed = Typed.nobody();
-        String file = Typed.LESSONS + "/03-endless-oats.md";
-        assertEquals(Exit.FAILED, typed.obey("check", "--seconds", "5", file));
+        TypedSession typedSession = TypedSession.nobody();
+        String file = TypedSession.LESSONS + "/03-endless-oats.md";
+        assertEquals(ExitCode.FAILED, typedSession.obey("check", "--seconds", "5", file));
         assertEquals(
                 """
                 F:5: snippet, expected to run to its end, got: it did not end within 5 seconds and was stopped; look for a loop without an end
                 1 lesson, 2 snippets, 1 check line: 1 failure
                 1 of 1 check line held, 0 of those with a published source
                 """,
-                typed.out().replace(file, "F"));
+                typedSession.out().replace(file, "F"));
     }
 
     @Test
     void aSolutionStandsInForAnExerciseUntilItsStepEnds() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("check", "exercise"), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey("check", "exercise"), typedSession.out());
     }
 
     @Test
@@ -75,8 +77,8 @@ class CheckCommandTest {
         Files.writeString(
                 file,
                 "# t\n## s\n```java\nint a = 1; // dial 5 to 9 step 1\n```\n```check\na is 2 within 0\n```\n");
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("check", file.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.FAILED, typedSession.obey("check", file.toString()));
         assertEquals(
                 """
                 F:4: the dial of `a` starts at 1, outside its range 5 to 9; change the number or the range
@@ -84,7 +86,7 @@ class CheckCommandTest {
                 1 lesson, 1 snippet, 1 check line: 2 failures
                 0 of 1 check line held, 0 of those with a published source
                 """,
-                typed.out().replace(file.toString(), "F"));
+                typedSession.out().replace(file.toString(), "F"));
     }
 
     @Test
@@ -94,8 +96,8 @@ class CheckCommandTest {
                     folder.resolve(name + ".md"),
                     "# t\n## s\n```java\nint a = 1;\n```\n```check\na is 2 within 0\n```\n");
         }
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("check", folder.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.FAILED, typedSession.obey("check", folder.toString()));
         assertEquals(
                 """
                 F/a.md:7: a, expected 2 within 0, got 1
@@ -104,16 +106,19 @@ class CheckCommandTest {
                 3 lessons, 3 snippets, 3 check lines: 3 failures
                 0 of 3 check lines held, 0 of those with a published source
                 """,
-                typed.out().replace(folder.toString(), "F"));
+                typedSession.out().replace(folder.toString(), "F"));
     }
 
     @Test
     void whatIsNoLessonIsSaidAndNothingRuns() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", "1", "warmoats", "nothing/here.md"));
+        TypedSession typedSession = TypedSession.nobody();
         assertEquals(
-                "there is no lesson \"warmoats\": did you mean \"01-warm-oats\"?\n", typed.err());
-        assertEquals("", typed.out());
+                ExitCode.NOT_UNDERSTOOD,
+                typedSession.obey("check", "1", "warmoats", "nothing/here.md"));
+        assertEquals(
+                "there is no lesson \"warmoats\": did you mean \"01-warm-oats\"?\n",
+                typedSession.err());
+        assertEquals("", typedSession.out());
     }
 
     @Test
@@ -123,19 +128,21 @@ class CheckCommandTest {
         int start = document.indexOf('\n', document.indexOf(fence)) + 1;
         Path example = folder.resolve("example.md");
         Files.writeString(example, document.substring(start, document.indexOf(fence, start)));
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("check", example.toString()), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(
+                ExitCode.DONE, typedSession.obey("check", example.toString()), typedSession.out());
         assertEquals(
                 "1 lesson, 1 snippet, 1 check line, 1 held number: everything holds\n"
                         + "1 of 1 check line held, 1 of those with a published source\n",
-                typed.out());
+                typedSession.out());
     }
 
     @Test
     void thePageOfNamesHolds() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("check", "docs/names.md"), typed.out());
-        assertTrue(typed.out().contains("everything holds"), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(
+                ExitCode.DONE, typedSession.obey("check", "docs/names.md"), typedSession.out());
+        assertTrue(typedSession.out().contains("everything holds"), typedSession.out());
     }
 
     @Test
@@ -156,13 +163,14 @@ class CheckCommandTest {
                 syrup.massG() is 100 within 0.1
                 ```
                 """);
-        Typed typed = Typed.nobody();
-        typed.obey("check", file.toString());
+        TypedSession typedSession = TypedSession.nobody();
+        typedSession.obey("check", file.toString());
         assertTrue(
-                typed.out()
+                typedSession
+                        .out()
                         .contains(
                                 "got `syrup` is not known here: the snippet on line 5 did not get to its end"),
-                typed.out());
+                typedSession.out());
     }
 
     @Test
@@ -192,8 +200,8 @@ class CheckCommandTest {
                 Some say 30<!-- = sum --> g.
                 ```
                 """);
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("check", file.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.FAILED, typedSession.obey("check", file.toString()));
         assertEquals(
                 """
                 F:13: the text says 25.1, the calculator gives 25.04
@@ -202,20 +210,21 @@ class CheckCommandTest {
                 1 lesson, 1 snippet, 1 check line, 6 held numbers: 3 failures
                 1 of 1 check line held, 1 of those with a published source
                 """,
-                typed.out().replace(file.toString(), "F"));
+                typedSession.out().replace(file.toString(), "F"));
     }
 
     @Test
     void whoForgotTheNameOfTheTableIsToldThatItTakesOne() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", "--table", "work"));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("check", "--table", "work"));
         assertTrue(
-                typed.err()
+                typedSession
+                        .err()
                         .startsWith(
                                 "--table takes the name of the file to write, here \"work\"; behind it, name the hand-ins: check --table marks.csv FOLDER\n"),
-                typed.err());
-        Typed bare = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, bare.obey("check"));
+                typedSession.err());
+        TypedSession bare = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, bare.obey("check"));
         assertTrue(bare.err().startsWith("\"check\" needs LESSON\n"), bare.err());
     }
 
@@ -230,20 +239,23 @@ class CheckCommandTest {
                 Files.writeString(
                         folder.resolve("many.md"),
                         "# Many\n\n## One\n\n```java\n" + many + "```\n");
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("check", "--seconds", "1", file.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(
+                ExitCode.FAILED, typedSession.obey("check", "--seconds", "1", file.toString()));
         assertTrue(
-                typed.out()
+                typedSession
+                        .out()
                         .contains(
                                 "it was not even compiled within 1 seconds and was given up, for each statement is compiled by itself; split"),
-                typed.out());
+                typedSession.out());
     }
 
     @Test
     void anEmptyFolderIsSaid() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", folder.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("check", folder.toString()));
         assertTrue(
-                typed.err().endsWith(" holds no lessons; their names end in .md\n"), typed.err());
+                typedSession.err().endsWith(" holds no lessons; their names end in .md\n"),
+                typedSession.err());
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
+import coldwright.terminal.console.ExitCode;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.work.ContentHash;
@@ -35,10 +36,12 @@ class HandoutCommandTest {
 
     @Test
     void setsALessonWithWhatItsRunsGave() throws IOException {
-        Typed typed = Typed.nobody();
+        TypedSession typedSession = TypedSession.nobody();
         String file = path("oats.html");
         assertEquals(
-                Exit.DONE, typed.obey("handout", "warm", "--answers", "-o", file), typed.err());
+                ExitCode.DONE,
+                typedSession.obey("handout", "warm", "--answers", "-o", file),
+                typedSession.err());
         String html = Files.readString(Path.of(file));
         assertTrue(html.contains("toasting 300 g"));
         assertTrue(html.contains("<b>Figure 1.</b> Oats on trays."));
@@ -49,11 +52,15 @@ class HandoutCommandTest {
     void theBlankOfAStrangersLessonRunsNothingAndNeedsNoLeave() throws IOException {
         Path lesson = Files.writeString(folder.resolve("own.md"), "# Own\n\n## A\n\nText.\n");
         String pdf = path("own.pdf");
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("handout", lesson.toString(), "--blank", "-o", pdf));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(
+                ExitCode.DONE,
+                typedSession.obey("handout", lesson.toString(), "--blank", "-o", pdf));
         assertTrue(Files.readString(Path.of(pdf), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
-        assertEquals(Exit.FAILED, typed.obey("handout", lesson.toString(), "-o", path("x.pdf")));
-        assertTrue(typed.err().contains("add --trust"), typed.err());
+        assertEquals(
+                ExitCode.FAILED,
+                typedSession.obey("handout", lesson.toString(), "-o", path("x.pdf")));
+        assertTrue(typedSession.err().contains("add --trust"), typedSession.err());
         assertFalse(Files.exists(folder.resolve("x.pdf")));
     }
 
@@ -62,19 +69,20 @@ class HandoutCommandTest {
         String text = "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n";
         String lesson = Files.writeString(folder.resolve("theirs.md"), text).toString();
         String html = path("theirs.html");
-        DataFolder data = Typed.data();
-        Typed unwilling = Typed.at(60, "no");
-        assertEquals(Exit.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
+        DataFolder data = TypedSession.data();
+        TypedSession unwilling = TypedSession.at(60, "no");
+        assertEquals(ExitCode.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
         assertTrue(unwilling.out().endsWith("Let them run? (yes or no): \n"), unwilling.out());
         assertEquals(
                 lesson + ": nothing of it was run; add --trust to let its snippets run\n",
                 unwilling.err());
         assertFalse(Files.exists(Path.of(html)));
-        Typed willing = Typed.at(60, "yes");
-        assertEquals(Exit.DONE, willing.obey(data, "handout", lesson, "-o", html), willing.err());
+        TypedSession willing = TypedSession.at(60, "yes");
+        assertEquals(
+                ExitCode.DONE, willing.obey(data, "handout", lesson, "-o", html), willing.err());
         assertTrue(Files.readString(Path.of(html)).contains(">42</pre>"));
-        Typed walker = Typed.at(60, "", "");
-        assertEquals(Exit.DONE, walker.obey(data, "walk", lesson));
+        TypedSession walker = TypedSession.at(60, "", "");
+        assertEquals(ExitCode.DONE, walker.obey(data, "walk", lesson));
         assertFalse(walker.out().contains("Let them run?"), walker.out());
         assertTrue(walker.out().contains("\n42\n"), walker.out());
     }
@@ -82,24 +90,26 @@ class HandoutCommandTest {
     @Test
     void asksBeforeItWritesOverAFile() throws IOException {
         Path there = Files.writeString(folder.resolve("there.html"), "precious");
-        Typed unwilling = Typed.at(200, "");
+        TypedSession unwilling = TypedSession.at(200, "");
         assertEquals(
-                Exit.FAILED, unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
+                ExitCode.FAILED,
+                unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
         assertEquals(
                 there.toString().replace('\\', '/')
                         + " is there already. Write it anew? (yes or no): \n",
                 unwilling.out());
         assertTrue(unwilling.err().contains("there.html was left as it is; "), unwilling.err());
         assertEquals("precious", Files.readString(there));
-        for (Typed willing : List.of(Typed.at(80, "y"), Typed.nobody())) {
+        for (TypedSession willing : List.of(TypedSession.at(80, "y"), TypedSession.nobody())) {
             Files.writeString(there, "precious");
             assertEquals(
-                    Exit.DONE, willing.obey("handout", "warm", "--blank", "-o", there.toString()));
+                    ExitCode.DONE,
+                    willing.obey("handout", "warm", "--blank", "-o", there.toString()));
             assertTrue(Files.readString(there).contains("Warm oats"));
         }
-        Typed unasked = Typed.at(80);
+        TypedSession unasked = TypedSession.at(80);
         assertEquals(
-                Exit.DONE,
+                ExitCode.DONE,
                 unasked.obey("handout", "warm", "--blank", "--replace", "-o", there.toString()));
         assertFalse(unasked.out().contains("yes or no"), unasked.out());
     }
@@ -108,28 +118,28 @@ class HandoutCommandTest {
     void aFolderThatIsNotThereIsSaidBeforeAnythingIsAskedOrRun() throws IOException {
         String text = "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n";
         String lesson = Files.writeString(folder.resolve("theirs.md"), text).toString();
-        Typed typed = Typed.at(80, "yes");
+        TypedSession typedSession = TypedSession.at(80, "yes");
         String file = path("missing/out.pdf");
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("handout", lesson, "-o", file));
-        assertEquals("", typed.out());
-        assertTrue(typed.err().contains("out.pdf can't be written: its folder is not"));
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("handout", lesson, "-o", file));
+        assertEquals("", typedSession.out());
+        assertTrue(typedSession.err().contains("out.pdf can't be written: its folder is not"));
     }
 
     @Test
     void aSheetAsksBeforeItWritesOverAFileTooUnlessItIsTold() throws IOException {
         Path batch = Path.of("src/test/resources/batches/oat.batch");
         Path there = Files.writeString(folder.resolve("there.html"), "precious");
-        Typed unwilling = Typed.at(200, "no");
+        TypedSession unwilling = TypedSession.at(200, "no");
         assertEquals(
-                Exit.FAILED,
+                ExitCode.FAILED,
                 unwilling.obey("batch", batch.toString(), "--sheet", there.toString()),
                 unwilling.err());
         assertTrue(unwilling.out().contains("Write it anew? (yes or no)"), unwilling.out());
         assertTrue(unwilling.err().contains("another name with --sheet, or add --replace"));
         assertEquals("precious", Files.readString(there));
-        Typed told = Typed.at(200);
+        TypedSession told = TypedSession.at(200);
         assertEquals(
-                Exit.DONE,
+                ExitCode.DONE,
                 told.obey("batch", batch.toString(), "--replace", "--sheet", there.toString()),
                 told.err());
         assertFalse(Files.readString(there).contains("precious"));
@@ -144,11 +154,11 @@ class HandoutCommandTest {
                 zip.write("# Own\n\n## A\n\nText.\n".getBytes(StandardCharsets.UTF_8));
             }
         }
-        Typed typed = Typed.nobody();
+        TypedSession typedSession = TypedSession.nobody();
         assertEquals(
-                Exit.DONE,
-                typed.obey("handout", pack.toString(), "--blank", "-o", path("out.html")),
-                typed.err());
+                ExitCode.DONE,
+                typedSession.obey("handout", pack.toString(), "--blank", "-o", path("out.html")),
+                typedSession.err());
         assertTrue(Files.exists(folder.resolve("out-a.html")));
         assertTrue(Files.exists(folder.resolve("out-b.html")));
     }
@@ -178,7 +188,7 @@ class HandoutCommandTest {
         Lesson read = LessonReader.read("weighing.md", text);
         LessonWork kept =
                 LessonWork.empty(
-                                LessonKey.ofShelf("weighing"),
+                                LessonKey.ofCourse("weighing"),
                                 "weighing.md",
                                 read.title(),
                                 ContentHash.of(text))
@@ -191,10 +201,10 @@ class HandoutCommandTest {
         HandIn work = HandIn.of(kept, "Ida", read, Instant.EPOCH);
         Path file = Files.writeString(folder.resolve(work.fileName()), work.text());
         String html = path("work.html");
-        Typed typed = Typed.nobody();
+        TypedSession typedSession = TypedSession.nobody();
         assertEquals(
-                Exit.DONE,
-                typed.obey(
+                ExitCode.DONE,
+                typedSession.obey(
                         "handout",
                         lesson.toString(),
                         "--work",
@@ -202,10 +212,10 @@ class HandoutCommandTest {
                         "--trust",
                         "-o",
                         html),
-                typed.err());
-        Typed asked = Typed.at(200, "yes", "no");
+                typedSession.err());
+        TypedSession asked = TypedSession.at(200, "yes", "no");
         assertEquals(
-                Exit.FAILED,
+                ExitCode.FAILED,
                 asked.obey("handout", lesson.toString(), "--work", file.toString(), "-o", html));
         assertTrue(asked.out().contains("The lesson "), asked.out());
         assertTrue(
@@ -219,26 +229,29 @@ class HandoutCommandTest {
 
     @Test
     void refusesWhatItDoesNotUnderstand() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("handout", "warm", "-o", path("x.doc")));
+        TypedSession typedSession = TypedSession.nobody();
         assertEquals(
-                Exit.NOT_UNDERSTOOD,
-                typed.obey("handout", "warm", "--paper", "a3", "-o", path("x.pdf")));
+                ExitCode.NOT_UNDERSTOOD, typedSession.obey("handout", "warm", "-o", path("x.doc")));
         assertEquals(
-                Exit.NOT_UNDERSTOOD,
-                typed.obey("handout", "warm", "--blank", "--answers", "-o", path("x.pdf")));
-        assertTrue(typed.err().contains("--paper is a3; it must be a4 or letter"), typed.err());
+                ExitCode.NOT_UNDERSTOOD,
+                typedSession.obey("handout", "warm", "--paper", "a3", "-o", path("x.pdf")));
+        assertEquals(
+                ExitCode.NOT_UNDERSTOOD,
+                typedSession.obey("handout", "warm", "--blank", "--answers", "-o", path("x.pdf")));
+        assertTrue(
+                typedSession.err().contains("--paper is a3; it must be a4 or letter"),
+                typedSession.err());
     }
 
     @Test
     void aNewLessonNeverTakesThePlaceOfAnother() throws IOException {
-        Typed typed = Typed.nobody();
+        TypedSession typedSession = TypedSession.nobody();
         String file = path("mine.md");
-        assertEquals(Exit.DONE, typed.obey("new", file));
+        assertEquals(ExitCode.DONE, typedSession.obey("new", file));
         Files.writeString(Path.of(file), "precious");
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("new", file));
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("new", file));
         assertEquals("precious", Files.readString(Path.of(file)));
-        assertTrue(typed.err().contains("is there already and was left as it is"));
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("new", path("mine.txt")));
+        assertTrue(typedSession.err().contains("is there already and was left as it is"));
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("new", path("mine.txt")));
     }
 }

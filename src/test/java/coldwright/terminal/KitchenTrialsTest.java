@@ -3,6 +3,8 @@ package coldwright.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.terminal.console.ExitCode;
+
 import org.junit.jupiter.api.Test;
 
 import java.io.IOException;
@@ -86,8 +88,9 @@ class KitchenTrialsTest {
 
     @Test
     void everyNumberThatTheCalculatorSaysIsHeld() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("check", PAGE.toString()), typed.out());
-        assertTrue(typed.out().contains("everything holds"), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(
+                ExitCode.DONE, typedSession.obey("check", PAGE.toString()), typedSession.out());
+        assertTrue(typedSession.out().contains("everything holds"), typedSession.out());
     }
 }

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
+import coldwright.terminal.check.LessonCheck;
+import coldwright.terminal.check.ParallelLessonChecks;
+import coldwright.terminal.console.BlockingBench;
 
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -24,7 +27,7 @@ class LessonsTest {
 
     @TestFactory
     Stream<DynamicTest> aLessonPasses() throws IOException {
-        return LessonChecks.begin(lessons(), Runs.PATIENCE).stream()
+        return ParallelLessonChecks.begin(lessons(), BlockingBench.PATIENCE).stream()
                 .map(
                         turn ->
                                 DynamicTest.dynamicTest(

@@ -3,11 +3,12 @@ package coldwright.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.batch.BatchFault;
-import coldwright.batch.BatchReader;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFileReader;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
+import coldwright.terminal.console.ExitCode;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,9 +80,9 @@ class OddBatchesTest {
         }
         List<String> words = new ArrayList<>(List.of(command, file.toString()));
         words.addAll(List.of(more));
-        Typed typed = Typed.nobody();
-        int exit = typed.obey(words.toArray(String[]::new));
-        return new Answered(exit, typed.out(), typed.err());
+        TypedSession typedSession = TypedSession.nobody();
+        int exit = typedSession.obey(words.toArray(String[]::new));
+        return new Answered(exit, typedSession.out(), typedSession.err());
     }
 
     /** A report and 0, or the one refusal that this mix deserves. */
@@ -89,20 +90,20 @@ class OddBatchesTest {
         Answered answered = command("batch", text, "--json");
         Mix mix;
         try {
-            mix = BatchReader.read("odd", text).mix();
-        } catch (BatchFault e) {
+            mix = RecipeFileReader.read("odd", text).mix();
+        } catch (BatchFileException e) {
             throw new AssertionError(which, e);
         }
         String all = which + "\n" + text + answered.err();
         if (!(mix.waterPercent() > 0)) {
-            assertEquals(Exit.NOT_UNDERSTOOD, answered.exit(), all);
+            assertEquals(ExitCode.NOT_UNDERSTOOD, answered.exit(), all);
             assertTrue(answered.err().contains(NO_WATER), all);
         } else if (mix.initialFreezingPointC() < COLDEST_START_C) {
-            assertEquals(Exit.NOT_UNDERSTOOD, answered.exit(), all);
+            assertEquals(ExitCode.NOT_UNDERSTOOD, answered.exit(), all);
             assertTrue(answered.err().contains(TOO_COLD), all);
         } else {
             assertEquals("", answered.err(), all);
-            assertEquals(Exit.DONE, answered.exit(), all);
+            assertEquals(ExitCode.DONE, answered.exit(), all);
             assertTrue(answered.out().contains("\"findings\""), all);
         }
     }
@@ -112,12 +113,12 @@ class OddBatchesTest {
         String text = table("water,72", "ethanol,28");
         Answered page = command("batch", text);
         assertEquals("", page.err());
-        assertEquals(Exit.DONE, page.exit());
+        assertEquals(ExitCode.DONE, page.exit());
         assertTrue(page.out().contains("water 72.0 %"), page.out());
         answers("72 and 28", text);
         Answered balanced = command("balance", "target: alcohol 28 %\n" + text);
         assertEquals("", balanced.err());
-        assertEquals(Exit.DONE, balanced.exit());
+        assertEquals(ExitCode.DONE, balanced.exit());
     }
 
     static Stream<String> everythingAlone() {

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.lesson.LessonShelf;
+import coldwright.lesson.LessonFolder;
+import coldwright.terminal.console.ExitCode;
+import coldwright.terminal.console.TerminalScreen;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,78 +38,89 @@ class TerminalTest {
                 "walk 1 -o|\"walk\" needs FOLDER|help walk",
             })
     void whatIsNotUnderstoodIsSaidInASentence(String words, String sentence, String help) {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey(words.split(" ")));
-        assertEquals("", typed.out());
-        assertEquals(sentence + "\n\"" + help + "\" says what can be written here.\n", typed.err());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey(words.split(" ")));
+        assertEquals("", typedSession.out());
+        assertEquals(
+                sentence + "\n\"" + help + "\" says what can be written here.\n",
+                typedSession.err());
     }
 
     @Test
     void anUnknownLessonIsSaidWithTheNearest() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("walk", "burned-oats"));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("walk", "burned-oats"));
         assertEquals(
                 "there is no lesson \"burned-oats\": did you mean \"02-burnt-oats\"?\n",
-                typed.err());
+                typedSession.err());
     }
 
     @Test
     void secondsHaveARange() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("check", "--seconds", "0", "1"));
-        assertEquals("--seconds is 0; it must be between 1 and 3600\n", typed.err());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("check", "--seconds", "0", "1"));
+        assertEquals("--seconds is 0; it must be between 1 and 3600\n", typedSession.err());
     }
 
     @ParameterizedTest
     @CsvSource({"help", "--help", "-h", "help walk", "walk --help", "help check", "check -h"})
     void helpIsGivenAndIsNoFailure(String words) {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey(words.split(" ")));
-        assertEquals("", typed.err());
-        assertTrue(typed.out().contains("Usage") || typed.out().contains("Commands:"), typed.out());
-        assertTrue(typed.out().lines().allMatch(line -> line.length() <= 80), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey(words.split(" ")));
+        assertEquals("", typedSession.err());
+        assertTrue(
+                typedSession.out().contains("Usage") || typedSession.out().contains("Commands:"),
+                typedSession.out());
+        assertTrue(
+                typedSession.out().lines().allMatch(line -> line.length() <= 80),
+                typedSession.out());
     }
 
     @Test
     void helpNamesEveryCommand() {
-        Typed typed = Typed.nobody();
-        typed.obey("help");
-        assertTrue(typed.out().contains("\n  walk "), typed.out());
-        assertTrue(typed.out().contains("\n  check "), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        typedSession.obey("help");
+        assertTrue(typedSession.out().contains("\n  walk "), typedSession.out());
+        assertTrue(typedSession.out().contains("\n  check "), typedSession.out());
     }
 
     @Test
     void theVersionNamesTheJava() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("--version"));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey("--version"));
         assertTrue(
-                typed.out()
+                typedSession
+                        .out()
                         .matches(
                                 "Coldwright \\S.*, on Java "
                                         + System.getProperty("java.version")
                                         + "\n"),
-                typed.out());
+                typedSession.out());
     }
 
     @Test
     void anAtSignIsNoFile() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("walk", "@pom.xml"));
-        assertTrue(typed.err().startsWith("there is no lesson \"@pom.xml\""), typed.err());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("walk", "@pom.xml"));
+        assertTrue(
+                typedSession.err().startsWith("there is no lesson \"@pom.xml\""),
+                typedSession.err());
     }
 
     @Test
     void aFaultOfTheProgramsOwnIsOneSentenceAndAFile() throws IOException {
-        Typed typed = Typed.nobody();
-        Screen broken = new Screen(new Broken(), typed.screen().err(), Optional.empty(), 80);
+        TypedSession typedSession = TypedSession.nobody();
+        TerminalScreen broken =
+                new TerminalScreen(new Broken(), typedSession.screen().err(), Optional.empty(), 80);
         int exit =
-                new Terminal(broken, LessonShelf.in(Typed.LESSONS), Typed.data()).obey("walk", "1");
-        assertEquals(Exit.OWN_FAULT, exit);
-        assertEquals(1, typed.err().lines().count(), typed.err());
+                new Terminal(broken, LessonFolder.in(TypedSession.LESSONS), TypedSession.data())
+                        .execute("walk", "1");
+        assertEquals(ExitCode.OWN_FAULT, exit);
+        assertEquals(1, typedSession.err().lines().count(), typedSession.err());
         String start =
                 "Coldwright has a fault of its own (UnsupportedOperationException); please report it with the file ";
-        assertTrue(typed.err().startsWith(start), typed.err());
-        Path log = Path.of(typed.err().strip().substring(start.length()));
+        assertTrue(typedSession.err().startsWith(start), typedSession.err());
+        Path log = Path.of(typedSession.err().strip().substring(start.length()));
         assertTrue(Files.readString(log, StandardCharsets.UTF_8).contains("Broken.println"));
     }
 
@@ -124,33 +137,39 @@ class TerminalTest {
 
     @Test
     void withoutAWindowTheFirstLessonIsWalked() {
-        Typed typed = Typed.somebody("q");
+        TypedSession typedSession = TypedSession.somebody("q");
         Terminal terminal =
-                new Terminal(typed.screen(), LessonShelf.in(Typed.LESSONS), Typed.data());
-        assertEquals(Exit.DONE, terminal.insteadOfWindow("No window: no display."));
+                new Terminal(
+                        typedSession.screen(),
+                        LessonFolder.in(TypedSession.LESSONS),
+                        TypedSession.data());
+        assertEquals(ExitCode.DONE, terminal.insteadOfWindow("No window: no display."));
         assertTrue(
-                typed.out().startsWith("No window: no display.\nWarm oats\n========="),
-                typed.out());
-        assertTrue(typed.out().contains("2 of 2. How long"), typed.out());
+                typedSession.out().startsWith("No window: no display.\nWarm oats\n========="),
+                typedSession.out());
+        assertTrue(typedSession.out().contains("2 of 2. How long"), typedSession.out());
     }
 
     @Test
     void withoutAWindowAndLessonsThatIsSaid() {
-        Typed typed = Typed.nobody();
+        TypedSession typedSession = TypedSession.nobody();
         Terminal terminal =
-                new Terminal(typed.screen(), LessonShelf.in(Path.of("none")), Typed.data());
-        assertEquals(Exit.FAILED, terminal.insteadOfWindow("No window: no display."));
+                new Terminal(
+                        typedSession.screen(),
+                        LessonFolder.in(Path.of("none")),
+                        TypedSession.data());
+        assertEquals(ExitCode.FAILED, terminal.insteadOfWindow("No window: no display."));
         assertEquals(
                 "This program came without lessons; give it a lesson file: walk LESSON.\n",
-                typed.err());
+                typedSession.err());
     }
 
     @Test
     void nothingThatATerminalWouldObeyGetsThrough() {
-        Typed typed = Typed.nobody();
-        typed.screen().say("a\u001b[31mb\u0007\tc\nd\u009b");
-        assertEquals("a[31mb\tc\nd\n", typed.out());
-        assertFalse(typed.screen().gone());
+        TypedSession typedSession = TypedSession.nobody();
+        typedSession.screen().say("a\u001b[31mb\u0007\tc\nd\u009b");
+        assertEquals("a[31mb\tc\nd\n", typedSession.out());
+        assertFalse(typedSession.screen().gone());
     }
 
     @Test
@@ -160,14 +179,19 @@ class TerminalTest {
                         at.resolve("sorbet.batch"),
                         "ingredient,grams\nblood orange juice,600\nsucrose,150\n");
         Path html = at.resolve("sheet.html");
-        Typed typed = Typed.nobody();
+        TypedSession typedSession = TypedSession.nobody();
         assertEquals(
-                Exit.DONE,
-                typed.obey("batch", file.toString(), "--sheet", html.toString()),
-                typed.err());
+                ExitCode.DONE,
+                typedSession.obey("batch", file.toString(), "--sheet", html.toString()),
+                typedSession.err());
         assertEquals(true, Files.readString(html).contains("<h2>Cautions</h2>"));
         String wrong = at.resolve("sheet.doc").toString();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("batch", file.toString(), "--sheet", wrong));
-        assertEquals(true, typed.err().contains("its name must end in .pdf or .html"), typed.err());
+        assertEquals(
+                ExitCode.NOT_UNDERSTOOD,
+                typedSession.obey("batch", file.toString(), "--sheet", wrong));
+        assertEquals(
+                true,
+                typedSession.err().contains("its name must end in .pdf or .html"),
+                typedSession.err());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.terminal.console.ExitCode;
 import coldwright.workbook.DataFolder;
 
 import org.junit.jupiter.api.Test;
@@ -25,9 +26,11 @@ class WalkCommandTest {
 
     @Test
     void showsEverythingInOrder() throws IOException {
-        Typed typed = Typed.somebody();
+        TypedSession typedSession = TypedSession.somebody();
         Path figures = folder.resolve("new/figures");
-        assertEquals(Exit.DONE, typed.obey("walk", "--all", "-o", figures.toString(), "warm"));
+        assertEquals(
+                ExitCode.DONE,
+                typedSession.obey("walk", "--all", "-o", figures.toString(), "warm"));
         String expected =
                 """
                 Warm oats
@@ -80,11 +83,12 @@ class WalkCommandTest {
 
                 """;
         String shown =
-                typed.out()
+                typedSession
+                        .out()
                         .replace(figures.toString().replace('\\', '/'), "F")
                         .replaceAll("(?s)Figure\\. Oats on trays.*?\n    F", "FIGURE\n    F");
         assertEquals(expected, shown);
-        assertEquals("", typed.err());
+        assertEquals("", typedSession.err());
         try (Stream<Path> files = Files.list(figures)) {
             assertEquals(
                     List.of("01-oats-on-trays.png", "01-oats-on-trays.svg"),
@@ -94,14 +98,14 @@ class WalkCommandTest {
 
     @Test
     void asksAndComparesAndWaits() {
-        Typed typed = Typed.somebody("", "310", "", "a");
-        assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
+        TypedSession typedSession = TypedSession.somebody("", "310", "", "a");
+        assertEquals(ExitCode.DONE, typedSession.obey("walk", "1", "-o", folder.toString()));
         assertTrue(
-                typed.out().contains("\nYou said: 310 g. That is right. The answer: 300 g"),
-                typed.out());
+                typedSession.out().contains("\nYou said: 310 g. That is right. The answer: 300 g"),
+                typedSession.out());
         assertTrue(
-                typed.out().contains("\nYou said: an hour. The answer: ten minutes.\n"),
-                typed.out());
+                typedSession.out().contains("\nYou said: an hour. The answer: ten minutes.\n"),
+                typedSession.out());
     }
 
     /** A lesson whose every sentence is too long for a narrow terminal. */
@@ -146,15 +150,16 @@ class WalkCommandTest {
     @ValueSource(ints = {40, 60, 80, 100})
     void setsAllButProgramsToTheWidth(int width) throws IOException {
         Path file = Files.writeString(folder.resolve("long.md"), LONG);
-        DataFolder data = Typed.data();
-        Typed first = Typed.at(width, "", "?", "nonsense", "-20 80; -5 50", "", "b");
+        DataFolder data = TypedSession.data();
+        TypedSession first = TypedSession.at(width, "", "?", "nonsense", "-20 80; -5 50", "", "b");
         first.obey(data, "walk", "--trust", file.toString());
-        Typed second = Typed.at(width, "");
+        TypedSession second = TypedSession.at(width, "");
         second.obey(data, "walk", "--trust", file.toString());
-        for (Typed typed : List.of(first, second)) {
+        for (TypedSession typedSession : List.of(first, second)) {
             assertEquals(
                     List.of(),
-                    typed.out()
+                    typedSession
+                            .out()
                             .lines()
                             .filter(line -> line.length() > width)
                             .filter(line -> !line.matches(" {4}(List|System)\\..*"))
@@ -180,53 +185,57 @@ class WalkCommandTest {
     @Test
     void whatIsFoldedGoesOnUnderItsBegin() throws IOException {
         Path file = Files.writeString(folder.resolve("long.md"), LONG);
-        Typed typed = Typed.at(60);
-        typed.obey("walk", "--trust", "--all", file.toString());
+        TypedSession typedSession = TypedSession.at(60);
+        typedSession.obey("walk", "--trust", "--all", file.toString());
         assertTrue(
-                typed.out()
+                typedSession
+                        .out()
                         .contains(
                                 """
                                   a  because sugar leaves less and less room for the ice
                                      that is to grow from the water
                                 """),
-                typed.out());
+                typedSession.out());
         assertTrue(
-                typed.out()
+                typedSession
+                        .out()
                         .contains(
                                 "\n  a remark that goes on that goes on that goes on that goes\n"
                                         + "  on that goes on"),
-                typed.out());
+                typedSession.out());
     }
 
     @Test
     void stopsWhenAskedTo() {
-        Typed typed = Typed.somebody("", "", "q");
-        assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
-        assertTrue(typed.out().contains("1 of 2."));
-        assertFalse(typed.out().contains("2 of 2."));
+        TypedSession typedSession = TypedSession.somebody("", "", "q");
+        assertEquals(ExitCode.DONE, typedSession.obey("walk", "1", "-o", folder.toString()));
+        assertTrue(typedSession.out().contains("1 of 2."));
+        assertFalse(typedSession.out().contains("2 of 2."));
     }
 
     @Test
     void saysOfWhatIsNoWayOnThatItIsNone() {
-        Typed typed = Typed.somebody("", "", "z", "-12", "Q");
-        assertEquals(Exit.DONE, typed.obey("walk", "1", "-o", folder.toString()));
+        TypedSession typedSession = TypedSession.somebody("", "", "z", "-12", "Q");
+        assertEquals(ExitCode.DONE, typedSession.obey("walk", "1", "-o", folder.toString()));
         for (String wrong : List.of("z", "-12")) {
             assertTrue(
-                    typed.out()
+                    typedSession
+                            .out()
                             .contains(
                                     "\n\"%s\" means nothing here: press Enter alone to go on, or type q or ?.\n"
                                             .formatted(wrong)),
-                    typed.out());
+                    typedSession.out());
         }
-        assertFalse(typed.out().contains("2 of 2."));
+        assertFalse(typedSession.out().contains("2 of 2."));
     }
 
     @Test
     void figuresGoToATemporaryFolderOtherwise() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("walk", "1"));
-        Matcher path = Pattern.compile("    (\\S+/01-oats-on-trays\\.svg)").matcher(typed.out());
-        assertTrue(path.find(), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey("walk", "1"));
+        Matcher path =
+                Pattern.compile("    (\\S+/01-oats-on-trays\\.svg)").matcher(typedSession.out());
+        assertTrue(path.find(), typedSession.out());
         Path file = Path.of(path.group(1));
         assertTrue(Files.exists(file));
         assertTrue(
@@ -235,60 +244,70 @@ class WalkCommandTest {
 
     @Test
     void aFailingSnippetIsSaidAndTheWalkGoesOn() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("walk", "2"));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.FAILED, typedSession.obey("walk", "2"));
         assertTrue(
-                typed.out()
+                typedSession
+                        .out()
                         .contains(
                                 "Line 1: a whole number was divided by zero; check the divisor first\n"),
-                typed.out());
-        assertTrue(typed.out().contains("Checked: 1 of 7 lines hold. Not yet:\n"), typed.out());
-        assertTrue(typed.out().contains("    heat, expected 180 within 5, got 200\n"), typed.out());
+                typedSession.out());
+        assertTrue(
+                typedSession.out().contains("Checked: 1 of 7 lines hold. Not yet:\n"),
+                typedSession.out());
+        assertTrue(
+                typedSession.out().contains("    heat, expected 180 within 5, got 200\n"),
+                typedSession.out());
     }
 
     @Test
     void anExerciseIsShownAsTheLearnerFindsIt() {
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("walk", "4"));
-        assertTrue(typed.out().contains("    sum, expected 30 within 0, got 10\n"), typed.out());
-        assertFalse(typed.out().contains("malt = 20"), typed.out());
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey("walk", "4"));
+        assertTrue(
+                typedSession.out().contains("    sum, expected 30 within 0, got 10\n"),
+                typedSession.out());
+        assertFalse(typedSession.out().contains("malt = 20"), typedSession.out());
     }
 
     @Test
     void faultsAreSaidFirstAndTheRestIsWalked() throws IOException {
         Path file = folder.resolve("faulty.md");
         Files.writeString(file, "## s\n\nWords.\n\n```jaav\nint a;\n```\n");
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.DONE, typed.obey("walk", "--trust", file.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, typedSession.obey("walk", "--trust", file.toString()));
         assertEquals(
                 """
                 The lesson has 2 faults:
                 F:1: the lesson has no title; begin it with a line such as `# Sugar and ice`
                 F:5: "jaav" is no kind of block: did you mean `java`?
                 """,
-                typed.err().replace(file.toString(), "F"));
-        assertTrue(typed.out().endsWith("Words.\n\n    int a;\n\n"), typed.out());
+                typedSession.err().replace(file.toString(), "F"));
+        assertTrue(typedSession.out().endsWith("Words.\n\n    int a;\n\n"), typedSession.out());
     }
 
     @Test
     void aLessonThatCannotBeReadIsSaid() throws IOException {
         Path file = Files.createFile(folder.resolve("empty.md"));
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.FAILED, typed.obey("walk", file.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.FAILED, typedSession.obey("walk", file.toString()));
         assertTrue(
-                typed.err().contains("empty.md:1: the file is empty; begin it with"), typed.err());
-        assertEquals(1, typed.err().lines().count());
+                typedSession.err().contains("empty.md:1: the file is empty; begin it with"),
+                typedSession.err());
+        assertEquals(1, typedSession.err().lines().count());
     }
 
     @Test
     void aFolderForFiguresThatIsAFileIsSaid() throws IOException {
         Path file = Files.createFile(folder.resolve("figures"));
-        Typed typed = Typed.nobody();
-        assertEquals(Exit.NOT_UNDERSTOOD, typed.obey("walk", "1", "-o", file.toString()));
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(
+                ExitCode.NOT_UNDERSTOOD, typedSession.obey("walk", "1", "-o", file.toString()));
         assertTrue(
-                typed.err()
+                typedSession
+                        .err()
                         .endsWith("/figures is a file; give a folder for the figures, or none\n"),
-                typed.err());
+                typedSession.err());
     }
 
     @Test
@@ -296,11 +315,11 @@ class WalkCommandTest {
         Path file = folder.resolve("notes.md");
         Files.writeString(
                 file, "# t\n## s\nWords.\n```teacher\nTen *minutes*.\n\n- Ask.\n```\nMore.\n");
-        Typed pupil = Typed.nobody();
-        assertEquals(Exit.DONE, pupil.obey("walk", "--trust", file.toString()));
+        TypedSession pupil = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, pupil.obey("walk", "--trust", file.toString()));
         assertTrue(pupil.out().endsWith("Words.\n\nMore.\n\n"), pupil.out());
-        Typed teacher = Typed.nobody();
-        assertEquals(Exit.DONE, teacher.obey("walk", "--teacher", "--trust", file.toString()));
+        TypedSession teacher = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, teacher.obey("walk", "--teacher", "--trust", file.toString()));
         assertTrue(
                 teacher.out()
                         .endsWith(
@@ -312,14 +331,14 @@ class WalkCommandTest {
     void aStrangersLessonRunsNothingUnlessSomebodyAgrees() throws IOException {
         Path file = folder.resolve("theirs.md");
         Files.writeString(file, "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n");
-        Typed alone = Typed.somebody();
-        assertEquals(Exit.FAILED, alone.obey("walk", "--all", file.toString()));
+        TypedSession alone = TypedSession.somebody();
+        assertEquals(ExitCode.FAILED, alone.obey("walk", "--all", file.toString()));
         assertFalse(alone.out().contains("\n42\n"), alone.out());
-        Typed unwilling = Typed.somebody("no");
-        assertEquals(Exit.FAILED, unwilling.obey("walk", file.toString()));
+        TypedSession unwilling = TypedSession.somebody("no");
+        assertEquals(ExitCode.FAILED, unwilling.obey("walk", file.toString()));
         assertFalse(unwilling.out().contains("\n42\n"), unwilling.out());
-        Typed willing = Typed.somebody("yes", "", "", "");
-        assertEquals(Exit.DONE, willing.obey("walk", file.toString()));
+        TypedSession willing = TypedSession.somebody("yes", "", "", "");
+        assertEquals(ExitCode.DONE, willing.obey("walk", file.toString()));
         assertTrue(willing.out().contains("\n42\n"), willing.out());
     }
 }

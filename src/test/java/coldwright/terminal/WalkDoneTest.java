@@ -3,7 +3,7 @@ package coldwright.terminal;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.lesson.LessonShelf;
+import coldwright.lesson.LessonFolder;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.work.ContentHash;
@@ -48,7 +48,7 @@ class WalkDoneTest {
             ```
             """;
 
-    private static final LessonKey KEY = LessonKey.ofShelf("01-oats");
+    private static final LessonKey KEY = LessonKey.ofCourse("01-oats");
 
     @TempDir private Path folder;
 
@@ -58,10 +58,10 @@ class WalkDoneTest {
         try (Workbook workbook = Workbook.open(data)) {
             workbook.save(before);
         }
-        Typed typed = Typed.somebody("b", "", "", "");
-        LessonShelf shelf = LessonShelf.in(folder.resolve("l"));
-        new Terminal(typed.screen(), shelf, data)
-                .obey("walk", "1", "-o", folder.resolve("figures").toString());
+        TypedSession typedSession = TypedSession.somebody("b", "", "", "");
+        LessonFolder shelf = LessonFolder.in(folder.resolve("l"));
+        new Terminal(typedSession.screen(), shelf, data)
+                .execute("walk", "1", "-o", folder.resolve("figures").toString());
         try (Workbook workbook = Workbook.open(data)) {
             return workbook.load(KEY).value().orElseThrow();
         }

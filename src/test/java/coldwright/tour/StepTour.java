@@ -1,7 +1,7 @@
 package coldwright.tour;
 
-import coldwright.desk.code.CodeSlip;
-import coldwright.desk.say.Say;
+import coldwright.desk.code.CodeEditor;
+import coldwright.desk.messages.Messages;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 final class StepTour {
     private static final double RUN_PATIENCE_S = 45;
     private static final int SETTLE_MS = 450;
-    private static final String RAN = Say.of("snippet.ran", "").strip();
+    private static final String RAN = Messages.of("snippet.ran", "").strip();
 
     private final Stage stage;
     private final Node step;
@@ -174,7 +174,7 @@ final class StepTour {
                 troubles.add("Play moved nothing");
             }
             picture("-c-playing");
-            if (Hands.ask(() -> firstButton(bar).getText()).equals(Say.of("plate.pause"))) {
+            if (Hands.ask(() -> firstButton(bar).getText()).equals(Messages.of("plate.pause"))) {
                 Hands.act(() -> firstButton(bar).fire());
             }
         }
@@ -191,8 +191,8 @@ final class StepTour {
                                         .filter(one -> isBefore(one, solution))
                                         .reduce((one, later) -> later)
                                         .orElseThrow());
-        CodeSlip slip =
-                (CodeSlip) Hands.ask(() -> Hands.within(snippet, "code-slip").findFirst().get());
+        CodeEditor slip =
+                (CodeEditor) Hands.ask(() -> Hands.within(snippet, "code-slip").findFirst().get());
         String given = Hands.ask(slip::getText);
         Hands.act(() -> slip.replaceText(given.strip() + "\nvar wrong = Mix.of(grams(10, MLIK));"));
         List<String> before = List.copyOf(troubles);
@@ -244,9 +244,9 @@ final class StepTour {
                         .map(Hands::words)
                         .allMatch(
                                 text ->
-                                        text.equals(Say.of("check.holds"))
+                                        text.equals(Messages.of("check.holds"))
                                                 || text.matches(
-                                                        Say.of("check.all-hold", "[0-9]+")));
+                                                        Messages.of("check.all-hold", "[0-9]+")));
         String told =
                 Hands.within(step, "check-summary")
                         .map(Hands::words)

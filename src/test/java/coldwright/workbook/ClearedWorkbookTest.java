@@ -42,11 +42,12 @@ class ClearedWorkbookTest {
     @Test
     void clearingPutsEverythingAway() throws IOException {
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
-            assertEquals(new PutAway(Optional.empty(), Optional.empty()), workbook.clear());
+            assertEquals(
+                    new ArchivedWorkbook(Optional.empty(), Optional.empty()), workbook.clear());
             for (int time = 1; time <= 2; time++) {
                 workbook.save(Samples.state(time, 1));
                 workbook.save(Preferences.usual());
-                PutAway away = workbook.clear();
+                ArchivedWorkbook away = workbook.clear();
                 assertEquals(Optional.empty(), away.message());
                 Path to = away.folder().orElseThrow();
                 assertTrue(

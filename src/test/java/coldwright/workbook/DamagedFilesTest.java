@@ -27,7 +27,7 @@ class DamagedFilesTest {
         return lessons.resolve("01-toasted-oats.txt");
     }
 
-    private Loaded<Optional<LessonWork>> load() {
+    private LoadedWork<Optional<LessonWork>> load() {
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
             return workbook.load(Samples.OATS);
         }
@@ -43,7 +43,7 @@ class DamagedFilesTest {
     void aFileOfSomethingElseIsSetAside() throws IOException {
         byte[] bytes = {(byte) 0x89, 'P', 'N', 'G', 0, 1, 2};
         Files.write(file(), bytes);
-        Loaded<Optional<LessonWork>> loaded = load();
+        LoadedWork<Optional<LessonWork>> loaded = load();
         assertEquals(Optional.empty(), loaded.value());
         Path aside = aside().get(0);
         assertTrue(
@@ -75,7 +75,7 @@ class DamagedFilesTest {
                         .replace("done: yes", "done: perhaps")
                         .replace("title: Toasted oats", "titel: Toasted oats");
         Files.writeString(file(), damaged);
-        Loaded<Optional<LessonWork>> loaded = load();
+        LoadedWork<Optional<LessonWork>> loaded = load();
         LessonWork read = loaded.value().orElseThrow();
         assertEquals(work.step("Toast").withDone(false), read.step("Toast"));
         assertEquals(
@@ -84,7 +84,7 @@ class DamagedFilesTest {
                         "01-toasted-oats.txt:9: done is \"perhaps\"; it must be yes or no"),
                 loaded.messages().subList(0, 2));
         assertEquals(damaged, Files.readString(aside().get(0)));
-        assertEquals(new Loaded<>(Optional.of(read), List.of()), load(), "the rest is kept");
+        assertEquals(new LoadedWork<>(Optional.of(read), List.of()), load(), "the rest is kept");
     }
 
     @Test

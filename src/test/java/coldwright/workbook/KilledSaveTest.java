@@ -89,7 +89,7 @@ class KilledSaveTest {
     private long wholeStateOnDisk() {
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
             assertTrue(workbook.keeps(), "the dead program still holds the lock");
-            Loaded<Optional<LessonWork>> loaded = workbook.load(Samples.OATS);
+            LoadedWork<Optional<LessonWork>> loaded = workbook.load(Samples.OATS);
             assertEquals(List.of(), loaded.messages());
             LessonWork work = loaded.value().orElseThrow();
             int number = (int) work.changed().getEpochSecond();

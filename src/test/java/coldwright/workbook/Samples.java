@@ -1,10 +1,10 @@
 package coldwright.workbook;
 
 import coldwright.workbook.work.ContentHash;
-import coldwright.workbook.work.Forecasted;
+import coldwright.workbook.work.GivenPrediction;
+import coldwright.workbook.work.LearnerAnswer;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
-import coldwright.workbook.work.Said;
 import coldwright.workbook.work.SnippetEdit;
 
 import java.time.Instant;
@@ -26,9 +26,10 @@ final class Samples {
         LessonWork work =
                 empty().changedAt(Instant.ofEpochSecond(number))
                         .withDone("Toast", true)
-                        .withForecast(
+                        .withPrediction(
                                 "Toast",
-                                new Forecasted(0, "How hot?", new Said.Typed("" + number)));
+                                new GivenPrediction(
+                                        0, "How hot?", new LearnerAnswer.Typed("" + number)));
         for (int i = 0; i < snippets; i++) {
             String text = ("double heat = " + number + ";\n").repeat(20);
             work = work.withSnippet("Toast", new SnippetEdit(i, text, AUTHORS));

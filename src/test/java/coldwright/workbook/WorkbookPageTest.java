@@ -2,7 +2,7 @@ package coldwright.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.PreferencesText;
@@ -34,11 +34,11 @@ class WorkbookPageTest {
 
     @Test
     void theWorkIsRead() throws IOException {
-        Parsed<Optional<LessonWork>> read =
+        ParsedEntries<Optional<LessonWork>> read =
                 WorkText.read(Samples.OATS, shown("Coldwright workbook 1"));
         assertEquals(List.of(), read.faults());
         StepWork step = read.value().orElseThrow().step("Toast");
-        assertEquals(3, step.forecasts().size());
+        assertEquals(3, step.predictions().size());
         assertEquals(
                 "double heat = 140; // dial 20 to 220 step 5 °C\n\noats.toasted(heat)",
                 step.edits().get(0).text());
@@ -48,13 +48,14 @@ class WorkbookPageTest {
     @Test
     void theSettingsAreTheUsualOnes() throws IOException {
         String shown = shown("Coldwright settings 1").strip() + "\n";
-        assertEquals(new Parsed<>(Preferences.usual(), List.of()), PreferencesText.read(shown));
+        assertEquals(
+                new ParsedEntries<>(Preferences.usual(), List.of()), PreferencesText.read(shown));
         assertEquals(shown, PreferencesText.write(Preferences.usual()));
     }
 
     @Test
     void theHandInIsRead() throws IOException {
-        Parsed<Optional<HandIn>> read = HandIn.read(shown("Coldwright hand-in 1"));
+        ParsedEntries<Optional<HandIn>> read = HandIn.read(shown("Coldwright hand-in 1"));
         assertEquals(List.of(), read.faults());
         assertEquals("Ada-Brunt-01-toasted-oats.handin.txt", read.value().orElseThrow().fileName());
     }

@@ -1,6 +1,6 @@
 package coldwright.bench.compile;
 
-import coldwright.bench.remote.ClassCode;
+import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.Order;
 
 import java.util.ArrayList;
@@ -11,12 +11,12 @@ import java.util.Optional;
 /** A snippet, compiled: the orders that run it, as often as wanted. */
 public final class CompiledStep {
     private final String text;
-    private final List<Statement> statements;
-    private Literals literals;
+    private final List<CompiledStatement> statements;
+    private NumberLiterals literals;
     private Boolean traceless;
     private Boolean repeatable;
 
-    CompiledStep(String text, List<Statement> statements) {
+    CompiledStep(String text, List<CompiledStatement> statements) {
         this.text = text;
         this.statements = List.copyOf(statements);
     }
@@ -30,7 +30,7 @@ public final class CompiledStep {
         return text;
     }
 
-    List<Statement> statements() {
+    List<CompiledStatement> statements() {
         return statements;
     }
 
@@ -45,7 +45,7 @@ public final class CompiledStep {
             return Optional.of(new StepRun(this, Map.of()));
         }
         if (literals == null) {
-            literals = new Literals(this);
+            literals = new NumberLiterals(this);
         }
         return literals.read(snippet).map(numbers -> new StepRun(this, numbers));
     }
@@ -55,9 +55,9 @@ public final class CompiledStep {
      *
      * @return false if it may leave traces in its process, such as threads or settings
      */
-    public boolean leavesNoTraces() {
+    public boolean hasNoSideEffects() {
         if (traceless == null) {
-            traceless = Traces.none(classes());
+            traceless = SideEffectAnalysis.none(classes());
         }
         return traceless;
     }
@@ -70,13 +70,13 @@ public final class CompiledStep {
      */
     public boolean repeatable(List<CompiledStep> above) {
         if (repeatable == null) {
-            List<ClassCode> before = new ArrayList<>();
+            List<CompiledClass> before = new ArrayList<>();
             above.forEach(step -> before.addAll(step.classes()));
             repeatable =
-                    leavesNoTraces()
+                    hasNoSideEffects()
                             && redefinesNothing()
                             && above.stream().allMatch(CompiledStep::redefinesNothing)
-                            && Repeatable.judge(classes(), before);
+                            && RerunAnalysis.judge(classes(), before);
         }
         return repeatable;
     }
@@ -93,7 +93,7 @@ public final class CompiledStep {
      * @return class names with dots
      */
     public List<String> classNames() {
-        return classes().stream().map(ClassCode::name).toList();
+        return classes().stream().map(CompiledClass::name).toList();
     }
 
     List<Order> orders(boolean tell, Map<Integer, Order.Assign> numbers) {
@@ -126,9 +126,9 @@ public final class CompiledStep {
     }
 
     /** Each class that it brings, in order. */
-    List<ClassCode> classes() {
-        List<ClassCode> classes = new ArrayList<>();
-        for (Statement statement : statements) {
+    List<CompiledClass> classes() {
+        List<CompiledClass> classes = new ArrayList<>();
+        for (CompiledStatement statement : statements) {
             for (Order order : statement.orders()) {
                 if (order instanceof Order.Define define) {
                     classes.add(define.code());

@@ -39,15 +39,15 @@ public final class StepCompiler implements AutoCloseable {
     /** After so many evaluations a new compiler is the quicker one. */
     private static final int WORN_EVALUATIONS = 4_000;
 
-    private final Recorder recorder = new Recorder();
+    private final RecordingExecutionControl recorder = new RecordingExecutionControl();
     private final JShell shell;
-    private final Wording wording;
-    private final List<Standing> pile = new ArrayList<>();
+    private final DiagnosticTranslator diagnosticTranslator;
+    private final List<CompiledEntry> pile = new ArrayList<>();
     private boolean spoilt;
     private int evaluations;
 
     /** A step that stands, with what JShell calls the parts of each statement. */
-    private record Standing(CompiledStep step, List<List<Snippet>> parts) {}
+    private record CompiledEntry(CompiledStep step, List<List<Snippet>> parts) {}
 
     /**
      * Prepares to compile.
@@ -66,7 +66,7 @@ public final class StepCompiler implements AutoCloseable {
                         .executionEngine(recorder, Map.of())
                         .compilerOptions("-classpath", joined)
                         .build();
-        wording = new Wording(shell);
+        diagnosticTranslator = new DiagnosticTranslator(shell);
         for (String line : imports) {
             for (SnippetEvent event : shell.eval(line)) {
                 if (event.status() != Snippet.Status.VALID) {
@@ -83,7 +83,7 @@ public final class StepCompiler implements AutoCloseable {
      * @return lowest first
      */
     public List<CompiledStep> steps() {
-        return pile.stream().map(Standing::step).toList();
+        return pile.stream().map(CompiledEntry::step).toList();
     }
 
     /**
@@ -92,37 +92,39 @@ public final class StepCompiler implements AutoCloseable {
      * @param text the snippet
      * @param stopped asked now and then whether to give up
      * @return its orders
-     * @throws RefusedException if it does not compile; then the pile stands as before
+     * @throws CompilationFailedException if it does not compile; then the pile stands as before
      * @throws CancellationException if it was given up
      */
-    public CompiledStep compile(String text, BooleanSupplier stopped) throws RefusedException {
-        wording.refuseOddText(text);
-        List<Statement> statements = new ArrayList<>();
+    public CompiledStep compile(String text, BooleanSupplier stopped)
+            throws CompilationFailedException {
+        diagnosticTranslator.refuseOddText(text);
+        List<CompiledStatement> statements = new ArrayList<>();
         List<List<Snippet>> parts = new ArrayList<>();
-        OrderBook book = new OrderBook(recorder, steps());
+        OrderCompleter book = new OrderCompleter(recorder, steps());
         try {
-            Pieces pieces = new Pieces(shell.sourceCodeAnalysis(), text);
+            StatementSplitter pieces = new StatementSplitter(shell.sourceCodeAnalysis(), text);
             while (pieces.hasNext()) {
                 if (stopped.getAsBoolean()) {
                     throw new CancellationException("given up");
                 }
-                Pieces.Piece piece = pieces.next();
+                StatementSplitter.StatementSource piece = pieces.next();
                 List<Snippet> own = evaluate(piece.source());
                 parts.add(own);
                 for (Snippet part : own) {
                     if (shell.status(part) == Snippet.Status.REJECTED) {
-                        throw new RefusedException(wording.complaints(text, piece, part));
+                        throw new CompilationFailedException(
+                                diagnosticTranslator.complaints(text, piece, part));
                     }
                 }
                 statements.add(book.statement(piece, own));
             }
             refuseUnresolved(text, statements, parts);
-        } catch (RefusedException | CancellationException e) {
-            takeAway(parts);
+        } catch (CompilationFailedException | CancellationException e) {
+            remove(parts);
             throw e;
         }
         CompiledStep step = new CompiledStep(text, statements);
-        pile.add(new Standing(step, parts));
+        pile.add(new CompiledEntry(step, parts));
         return step;
     }
 
@@ -135,16 +137,17 @@ public final class StepCompiler implements AutoCloseable {
     }
 
     private void refuseUnresolved(
-            String text, List<Statement> statements, List<List<Snippet>> parts)
-            throws RefusedException {
+            String text, List<CompiledStatement> statements, List<List<Snippet>> parts)
+            throws CompilationFailedException {
         for (int i = 0; i < parts.size(); i++) {
             for (Snippet part : parts.get(i)) {
                 if (part instanceof DeclarationSnippet declaration
                         && shell.status(part).isActive()) {
                     List<String> missing = shell.unresolvedDependencies(declaration).toList();
                     if (!missing.isEmpty()) {
-                        throw new RefusedException(
-                                wording.unresolved(text, statements.get(i).start(), missing));
+                        throw new CompilationFailedException(
+                                diagnosticTranslator.unresolved(
+                                        text, statements.get(i).start(), missing));
                     }
                 }
             }
@@ -158,15 +161,15 @@ public final class StepCompiler implements AutoCloseable {
      */
     public void rewindTo(int count) {
         while (pile.size() > count) {
-            takeAway(pile.remove(pile.size() - 1).parts());
+            remove(pile.remove(pile.size() - 1).parts());
         }
     }
 
-    private void takeAway(List<List<Snippet>> parts) {
+    private void remove(List<List<Snippet>> parts) {
         List<Snippet> all = new ArrayList<>();
         parts.forEach(all::addAll);
         Collections.reverse(all);
-        Set<String> below = standingParts().map(Snippet::id).collect(Collectors.toSet());
+        Set<String> below = currentParts().map(Snippet::id).collect(Collectors.toSet());
         // JShell 25 names types wrongly once a declared class is gone
         spoilt |= all.stream().anyMatch(TypeDeclSnippet.class::isInstance);
         for (Snippet part : all) {
@@ -180,12 +183,12 @@ public final class StepCompiler implements AutoCloseable {
 
     /** Declares anew what a step that was taken away had declared over. */
     private void restoreOverwritten() {
-        OrderBook book = new OrderBook(recorder, steps());
+        OrderCompleter book = new OrderCompleter(recorder, steps());
         Map<String, Snippet> latest = new HashMap<>();
-        standingParts().forEach(part -> latest.put(part.id(), part));
-        for (Standing standing : pile) {
-            for (int i = 0; i < standing.parts().size(); i++) {
-                List<Snippet> own = standing.parts().get(i);
+        currentParts().forEach(part -> latest.put(part.id(), part));
+        for (CompiledEntry compiledEntry : pile) {
+            for (int i = 0; i < compiledEntry.parts().size(); i++) {
+                List<Snippet> own = compiledEntry.parts().get(i);
                 boolean lost =
                         own.stream()
                                 .anyMatch(
@@ -195,16 +198,18 @@ public final class StepCompiler implements AutoCloseable {
                 if (lost) {
                     recorder.takeOrders();
                     own.clear();
-                    own.addAll(evaluate(standing.step().statements().get(i).text()));
+                    own.addAll(evaluate(compiledEntry.step().statements().get(i).text()));
                     spoilt |= !book.agreesWith(recorder.takeOrders());
                 }
             }
         }
-        spoilt |= standingParts().anyMatch(part -> !sound(part));
+        spoilt |= currentParts().anyMatch(part -> !sound(part));
     }
 
-    private Stream<Snippet> standingParts() {
-        return pile.stream().flatMap(standing -> standing.parts().stream()).flatMap(List::stream);
+    private Stream<Snippet> currentParts() {
+        return pile.stream()
+                .flatMap(compiledEntry -> compiledEntry.parts().stream())
+                .flatMap(List::stream);
     }
 
     private boolean sound(Snippet part) {
@@ -213,12 +218,12 @@ public final class StepCompiler implements AutoCloseable {
     }
 
     /** Knows what stands here. */
-    SourceCodeAnalysis analysis() {
+    public SourceCodeAnalysis analysis() {
         return shell.sourceCodeAnalysis();
     }
 
     /** The variables, methods and types that the steps declare. */
-    Set<String> declaredNames() {
+    public Set<String> declaredNames() {
         Stream<String> values =
                 Stream.concat(
                         shell.variables().map(VarSnippet::name),
@@ -243,12 +248,12 @@ public final class StepCompiler implements AutoCloseable {
      * @param trace as the bench's process gave it
      * @return the places in snippets, innermost first
      */
-    public List<Place> places(List<StackTraceElement> trace) {
-        if (trace.stream().noneMatch(frame -> OrderBook.isSnippet(frame.getClassName()))) {
+    public List<StackPosition> places(List<StackTraceElement> trace) {
+        if (trace.stream().noneMatch(frame -> OrderCompleter.isSnippet(frame.getClassName()))) {
             return List.of();
         }
         recorder.throwNext(new UserException("", "", trace.toArray(StackTraceElement[]::new)));
-        List<Place> places = new ArrayList<>();
+        List<StackPosition> places = new ArrayList<>();
         for (SnippetEvent event : shell.eval(";")) {
             if (event.exception() instanceof EvalException translated) {
                 for (StackTraceElement frame : translated.getStackTrace()) {
@@ -261,7 +266,7 @@ public final class StepCompiler implements AutoCloseable {
         return places;
     }
 
-    private void place(StackTraceElement frame, List<Place> places) {
+    private void place(StackTraceElement frame, List<StackPosition> places) {
         String file = frame.getFileName();
         if (file == null || !file.startsWith("#")) {
             return;
@@ -272,8 +277,8 @@ public final class StepCompiler implements AutoCloseable {
                 if (parts.get(i).stream().anyMatch(part -> part.id().equals(file.substring(1)))) {
                     CompiledStep compiled = pile.get(step).step();
                     int start = compiled.statements().get(i).start();
-                    int before = Lines.lineAt(compiled.text(), start);
-                    places.add(new Place(step, before + frame.getLineNumber() - 1));
+                    int before = LineIndex.lineAt(compiled.text(), start);
+                    places.add(new StackPosition(step, before + frame.getLineNumber() - 1));
                     return;
                 }
             }
@@ -286,7 +291,7 @@ public final class StepCompiler implements AutoCloseable {
      * @param step which step, from 0
      * @param line which line of its text, from 1
      */
-    public record Place(int step, int line) {}
+    public record StackPosition(int step, int line) {}
 
     /** Lets go of the compiler. */
     @Override

@@ -1,10 +1,10 @@
 package coldwright.bench.process;
 
-import coldwright.bench.remote.Answer;
-import coldwright.bench.remote.Batch;
 import coldwright.bench.remote.BenchFolder;
-import coldwright.bench.remote.ClassCode;
+import coldwright.bench.remote.CompiledClass;
+import coldwright.bench.remote.ExecutionReply;
 import coldwright.bench.remote.Order;
+import coldwright.bench.remote.OrderBatch;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
@@ -23,7 +23,7 @@ public final class BenchProcess implements AutoCloseable {
 
     private final Process process;
     private final Path folder;
-    private final Debugging debugging;
+    private final DebugConnection debugConnection;
     private final Socket ordersSocket;
     private final Socket framesSocket;
     private final DataInputStream answers;
@@ -34,14 +34,14 @@ public final class BenchProcess implements AutoCloseable {
     BenchProcess(
             Process process,
             Path folder,
-            Debugging debugging,
+            DebugConnection debugConnection,
             Socket orders,
             Socket frames,
             int mostFrameBytes)
             throws IOException {
         this.process = process;
         this.folder = folder;
-        this.debugging = debugging;
+        this.debugConnection = debugConnection;
         this.ordersSocket = orders;
         this.framesSocket = frames;
         this.answers = new DataInputStream(new BufferedInputStream(orders.getInputStream()));
@@ -52,8 +52,8 @@ public final class BenchProcess implements AutoCloseable {
 
     /** Waits until it is warm. */
     void awaitReady() throws IOException {
-        Answer.read(answers);
-        frames.begin();
+        ExecutionReply.read(answers);
+        frames.startBatch();
     }
 
     /**
@@ -64,13 +64,13 @@ public final class BenchProcess implements AutoCloseable {
      * @return the answer; everything printed and drawn has been heard by then
      * @throws IOException if the process is gone or talks nonsense
      */
-    public Answer obey(List<Order> wanted, FrameListener listener) throws IOException {
+    public ExecutionReply execute(List<Order> wanted, FrameListener listener) throws IOException {
         batches++;
-        Batch batch = new Batch(batches, wanted);
+        OrderBatch batch = new OrderBatch(batches, wanted);
         frames.listenTo(batches, listener);
         batch.write(orders);
         orders.flush();
-        Answer answer = Answer.read(answers);
+        ExecutionReply answer = ExecutionReply.read(answers);
         if (!frames.awaitEnd(END_SECONDS)) {
             throw new IOException("the bench did not end its batch");
         }
@@ -84,13 +84,13 @@ public final class BenchProcess implements AutoCloseable {
      * @return false if the class has not been used yet, so that it may just be defined anew
      * @throws IOException if it can't be done
      */
-    public boolean redefine(ClassCode code) throws IOException {
-        return debugging.redefine(code);
+    public boolean redefine(CompiledClass code) throws IOException {
+        return debugConnection.redefine(code);
     }
 
     /** Throws a stop into what runs; returns at once, with no promise that it ends. */
     public void stop() {
-        debugging.stop();
+        debugConnection.stop();
     }
 
     /** Ends the process at once. May be called from any thread, more than once. */
@@ -145,7 +145,7 @@ public final class BenchProcess implements AutoCloseable {
     @Override
     public void close() {
         kill();
-        debugging.close();
+        debugConnection.close();
         close(ordersSocket);
         close(framesSocket);
         exitStatus();

@@ -20,5 +20,5 @@ public interface FrameListener {
      * @param figure its wire form, not yet trusted
      * @throws IOException if it is none: then the process is ended
      */
-    void drew(byte[] figure) throws IOException;
+    void onFigure(byte[] figure) throws IOException;
 }

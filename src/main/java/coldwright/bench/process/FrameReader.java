@@ -1,6 +1,6 @@
 package coldwright.bench.process;
 
-import coldwright.bench.remote.Frame;
+import coldwright.bench.remote.WireFrame;
 
 import java.io.BufferedInputStream;
 import java.io.DataInputStream;
@@ -18,7 +18,7 @@ final class FrameReader {
     private int ended;
     private boolean over;
     private boolean forged;
-    private FrameListener listener = Nobody.LISTENS;
+    private FrameListener listener = SilentListener.LISTENS;
 
     FrameReader(InputStream in, int mostBytes, Runnable onForged) {
         this.in = new DataInputStream(new BufferedInputStream(in, 1 << 16));
@@ -26,7 +26,7 @@ final class FrameReader {
         this.onForged = onForged;
     }
 
-    void begin() {
+    void startBatch() {
         Thread thread = new Thread(this::readAll, "bench-frames");
         thread.setDaemon(true);
         thread.start();
@@ -61,9 +61,9 @@ final class FrameReader {
     private void readAll() {
         try {
             while (true) {
-                hear(Frame.read(in, mostBytes));
+                hear(WireFrame.read(in, mostBytes));
             }
-        } catch (Frame.ForgedException e) {
+        } catch (WireFrame.MalformedFrameException e) {
             finish(true);
             onForged.run();
         } catch (IOException e) {
@@ -77,7 +77,7 @@ final class FrameReader {
         notifyAll();
     }
 
-    private void hear(Frame frame) throws IOException {
+    private void hear(WireFrame frame) throws IOException {
         FrameListener to;
         synchronized (this) {
             to = listener;
@@ -91,9 +91,9 @@ final class FrameReader {
                 break;
             case FIGURE:
                 try {
-                    to.drew(frame.load());
+                    to.onFigure(frame.load());
                 } catch (IOException e) {
-                    throw new Frame.ForgedException(e.getMessage());
+                    throw new WireFrame.MalformedFrameException(e.getMessage());
                 }
                 break;
             case END:
@@ -106,17 +106,17 @@ final class FrameReader {
 
     private synchronized void end(byte[] load) throws IOException {
         if (load.length != Integer.BYTES) {
-            throw new Frame.ForgedException("an end without a number");
+            throw new WireFrame.MalformedFrameException("an end without a number");
         }
         ended = ByteBuffer.wrap(load).getInt();
         if (ended == awaited) {
-            listener = Nobody.LISTENS;
+            listener = SilentListener.LISTENS;
             notifyAll();
         }
     }
 
     /** Between two batches nobody wants to hear anything. */
-    private enum Nobody implements FrameListener {
+    private enum SilentListener implements FrameListener {
         LISTENS;
 
         @Override
@@ -130,7 +130,7 @@ final class FrameReader {
         }
 
         @Override
-        public void drew(byte[] figure) {
+        public void onFigure(byte[] figure) {
             // nobody listens
         }
     }

@@ -53,13 +53,13 @@ public final class BenchFolder {
             return;
         }
         try {
-            Files.walkFileTree(folder, new Deletion());
+            Files.walkFileTree(folder, new FolderDeletion());
         } catch (IOException e) {
             // the operating system clears its temporary folder
         }
     }
 
-    private static final class Deletion extends SimpleFileVisitor<Path> {
+    private static final class FolderDeletion extends SimpleFileVisitor<Path> {
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
                 throws IOException {

@@ -18,7 +18,7 @@ public sealed interface Order {
      *
      * @param code the class
      */
-    record Define(ClassCode code) implements Order {}
+    record Define(CompiledClass code) implements Order {}
 
     /**
      * Exchange the bodies of a class that is known, keeping its variables' values. The near side
@@ -26,15 +26,15 @@ public sealed interface Order {
      *
      * @param code the class with its new bodies
      */
-    record Redefine(ClassCode code) implements Order {}
+    record Redefine(CompiledClass code) implements Order {}
 
     /**
      * Run the statement compiled into a class.
      *
      * @param className its name
-     * @param tell whether the statement's value is to be sent back
+     * @param wantsValue whether the statement's value is to be sent back
      */
-    record Invoke(String className, boolean tell) implements Order {}
+    record Invoke(String className, boolean wantsValue) implements Order {}
 
     /**
      * Set a variable instead of running its declaration.

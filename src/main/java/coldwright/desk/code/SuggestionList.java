@@ -20,17 +20,17 @@ final class SuggestionList {
     private static final double ROW_EM = 2.3;
     private static final double WIDTH_EM = 30;
 
-    private final CodeSlip slip;
+    private final CodeEditor editor;
     private final Popup popup = new Popup();
     private final ListView<Suggestion> list = new ListView<>();
     private final Label help = new Label();
     private final VBox box = new VBox(list, help);
 
-    SuggestionList(CodeSlip slip) {
-        this.slip = slip;
+    SuggestionList(CodeEditor slip) {
+        this.editor = slip;
         list.getStyleClass().add("suggestions");
         list.setFocusTraversable(false);
-        list.setCellFactory(view -> new Row());
+        list.setCellFactory(view -> new SuggestionRow());
         list.setAccessibleRole(AccessibleRole.LIST_VIEW);
         help.setWrapText(true);
         help.getStyleClass().add("suggestion-help");
@@ -47,23 +47,23 @@ final class SuggestionList {
 
     /** Shows names; none hides the list. */
     void show(List<Suggestion> suggestions) {
-        if (suggestions.isEmpty() || !slip.isFocused() || slip.getCaretBounds().isEmpty()) {
+        if (suggestions.isEmpty() || !editor.isFocused() || editor.getCaretBounds().isEmpty()) {
             popup.hide();
             return;
         }
-        Parent root = slip.getScene().getRoot();
+        Parent root = editor.getScene().getRoot();
         box.getStylesheets().setAll(root.getStylesheets());
         box.getStyleClass().setAll("suggestion-box");
         box.getStyleClass().addAll(root.getStyleClass());
         box.setStyle(root.getStyle());
-        double em = slip.emPx();
+        double em = editor.emPx();
         list.getItems().setAll(suggestions);
         list.setPrefSize(WIDTH_EM * em, ROW_EM * em * Math.min(ROWS_SHOWN, suggestions.size()) + 4);
         help.setMaxWidth(WIDTH_EM * em);
         list.getSelectionModel().select(0);
         list.scrollTo(0);
-        Bounds caret = slip.getCaretBounds().get();
-        popup.show(slip, caret.getMinX(), caret.getMaxY() + 2);
+        Bounds caret = editor.getCaretBounds().get();
+        popup.show(editor, caret.getMinX(), caret.getMaxY() + 2);
     }
 
     boolean isShowing() {
@@ -103,12 +103,12 @@ final class SuggestionList {
     private void take() {
         Suggestion chosen = list.getSelectionModel().getSelectedItem();
         popup.hide();
-        if (chosen != null && chosen.from() <= slip.getCaretPosition()) {
-            slip.replaceText(chosen.from(), slip.getCaretPosition(), chosen.insert());
+        if (chosen != null && chosen.from() <= editor.getCaretPosition()) {
+            editor.replaceText(chosen.from(), editor.getCaretPosition(), chosen.insert());
         }
     }
 
-    private static final class Row extends ListCell<Suggestion> {
+    private static final class SuggestionRow extends ListCell<Suggestion> {
         @Override
         protected void updateItem(Suggestion is, boolean empty) {
             super.updateItem(is, empty);

@@ -13,11 +13,11 @@ final class WrappedHeight extends TextFlow {
     private static final double SLACK_PX = 2;
 
     private final Text line = new Text();
-    private Asked last;
+    private LayoutInputs last;
     private double lastPx;
 
     /** What the height depends on. */
-    private record Asked(String text, double widthPx, Font font) {}
+    private record LayoutInputs(String text, double widthPx, Font font) {}
 
     WrappedHeight() {
         line.getStyleClass().add("text");
@@ -34,10 +34,10 @@ final class WrappedHeight extends TextFlow {
      * @return pixels
      */
     double of(String text, double widthPx) {
-        Asked asked = new Asked(text, widthPx, line.getFont());
-        if (!asked.equals(last)) {
-            last = asked;
-            lastPx = px(asked);
+        LayoutInputs layoutInputs = new LayoutInputs(text, widthPx, line.getFont());
+        if (!layoutInputs.equals(last)) {
+            last = layoutInputs;
+            lastPx = px(layoutInputs);
         }
         return lastPx;
     }
@@ -47,12 +47,12 @@ final class WrappedHeight extends TextFlow {
         return line.getFont().getSize();
     }
 
-    private double px(Asked asked) {
-        double one = wrappedPx("x", asked.widthPx());
+    private double px(LayoutInputs layoutInputs) {
+        double one = wrappedPx("x", layoutInputs.widthPx());
         double px = 0;
-        for (String words : asked.text().split("\n", -1)) {
+        for (String words : layoutInputs.text().split("\n", -1)) {
             // the area sets the lines of a wrapped one a pixel apart
-            double wrapped = wrappedPx(words, asked.widthPx());
+            double wrapped = wrappedPx(words, layoutInputs.widthPx());
             px += wrapped + Math.round(wrapped / one) - 1;
         }
         return px;

@@ -1,7 +1,11 @@
 package coldwright.desk.model;
 
-import coldwright.desk.brew.model.BrewModel;
-import coldwright.desk.say.Say;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.run.ExceptionText;
+import coldwright.desk.run.RunQueue;
+import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.Lesson;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -23,12 +27,13 @@ public final class DeskModel {
     private final Function<Path, Lesson> reader;
     private final Executor work;
     private final Executor window;
-    private final BrewModel brew;
+    private final BatchesModel batches;
     private final TypeSize typeSize = new TypeSize();
-    private final DeskLessons lessons;
-    private final DeskFiles files;
+    private final OpenLessons lessons;
+    private final LessonOpener files;
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<Place> place = new ReadOnlyObjectWrapper<>(Place.HOME);
+    private final ReadOnlyObjectWrapper<ShownPage> place =
+            new ReadOnlyObjectWrapper<>(ShownPage.HOME);
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
 
     /**
@@ -38,20 +43,20 @@ public final class DeskModel {
      * @param runner runs snippets
      * @param work a thread for reading files
      * @param window the window's thread
-     * @param keeping what keeps the learner's work
+     * @param workStore what keeps the learner's work
      */
     public DeskModel(
             Function<Path, Lesson> reader,
-            Runner runner,
+            SnippetRunner runner,
             Executor work,
             Executor window,
-            Keeping keeping) {
+            WorkStore workStore) {
         this.reader = reader;
-        this.lessons = new DeskLessons(new RunQueue(runner, window), window, keeping);
+        this.lessons = new OpenLessons(new RunQueue(runner, window), window, workStore);
         this.work = work;
         this.window = window;
-        this.brew = new BrewModel(work, window);
-        this.files = new DeskFiles(reader, lessons, work, window, notice::set, this::open);
+        this.batches = new BatchesModel(work, window);
+        this.files = new LessonOpener(reader, lessons, work, window, notice::set, this::open);
     }
 
     /**
@@ -65,7 +70,7 @@ public final class DeskModel {
                 .handleAsync(
                         (found, trouble) -> {
                             if (trouble != null) {
-                                notice.set(Say.of("desk.unread", Trouble.said(trouble)));
+                                notice.set(Messages.of("desk.unread", ExceptionText.text(trouble)));
                             } else {
                                 put(found);
                             }
@@ -77,7 +82,7 @@ public final class DeskModel {
     private void put(List<Lesson> found) {
         found.forEach(lessons::layFromProgram);
         if (lessons.all().isEmpty()) {
-            notice.set(Say.of("desk.no-lesson"));
+            notice.set(Messages.of("desk.no-lesson"));
         }
     }
 
@@ -108,7 +113,7 @@ public final class DeskModel {
      * @param file a lesson's, a pack's or a batch's
      */
     public void announce(Path file) {
-        notice.set(DeskFiles.opening(file));
+        notice.set(LessonOpener.opening(file));
     }
 
     /**
@@ -131,12 +136,12 @@ public final class DeskModel {
 
     private void refreshed(LessonModel former, Lesson lesson) {
         if (lesson.steps().isEmpty()) {
-            notice.set(DeskFiles.untaught(lesson));
+            notice.set(LessonOpener.noLessonMessage(lesson));
             return;
         }
         boolean seen = open.get() == former;
         LessonModel model = lessons.replace(former, lesson);
-        ReadAnew anew = new ReadAnew(former, model);
+        LessonReload anew = new LessonReload(former, model);
         anew.stand();
         notice.set("");
         if (seen) {
@@ -173,29 +178,29 @@ public final class DeskModel {
         lessons.doneWriting(lesson);
     }
 
-    private void turnTo(Place one) {
+    private void turnTo(ShownPage one) {
         notice.set("");
         place.set(one);
     }
 
     /** Shows the home page. */
     public void goHome() {
-        turnTo(Place.HOME);
+        turnTo(ShownPage.HOME);
     }
 
     /** Lays the open lesson out for a room, or back on the page; nothing if none is open. */
-    public void turnWorkshop() {
+    public void toggleClassroom() {
         if (open.get() != null) {
-            turnTo(place.get() == Place.WORKSHOP ? Place.LESSON : Place.WORKSHOP);
+            turnTo(place.get() == ShownPage.CLASSROOM ? ShownPage.LESSON : ShownPage.CLASSROOM);
         }
     }
 
     /** Shows the cook's own batches; the first time with one to change. */
     public void openBatches() {
-        if (brew.batches().isEmpty()) {
-            brew.begin(Say.of("batch.first-name"));
+        if (batches.batches().isEmpty()) {
+            batches.startBatch(Messages.of("batch.first-name"));
         }
-        turnTo(Place.BATCH);
+        turnTo(ShownPage.BATCH);
     }
 
     /**
@@ -203,18 +208,18 @@ public final class DeskModel {
      *
      * @return none at first
      */
-    public BrewModel brew() {
-        return brew;
+    public BatchesModel batches() {
+        return batches;
     }
 
     /** Shows the kitchen trials that need no machine. */
     public void openTrials() {
-        turnTo(Place.TRIALS);
+        turnTo(ShownPage.TRIALS);
     }
 
     /** Shows the settings. */
     public void openSettings() {
-        turnTo(Place.SETTINGS);
+        turnTo(ShownPage.SETTINGS);
     }
 
     /**
@@ -222,8 +227,8 @@ public final class DeskModel {
      *
      * @return the last one with something done and something left; empty if there is none
      */
-    public Optional<LessonModel> begunLesson() {
-        return lessons.begun();
+    public Optional<LessonModel> startedLesson() {
+        return lessons.started();
     }
 
     /**
@@ -231,7 +236,7 @@ public final class DeskModel {
      *
      * @return home, the open lesson or the settings
      */
-    public ReadOnlyObjectProperty<Place> place() {
+    public ReadOnlyObjectProperty<ShownPage> place() {
         return place.getReadOnlyProperty();
     }
 
@@ -243,7 +248,7 @@ public final class DeskModel {
     public void open(LessonModel lesson) {
         notice.set("");
         open.set(lesson);
-        place.set(Place.LESSON);
+        place.set(ShownPage.LESSON);
     }
 
     /**
@@ -251,7 +256,7 @@ public final class DeskModel {
      *
      * @param sentence what there is to tell
      */
-    public void tell(String sentence) {
+    public void notify(String sentence) {
         notice.set(sentence);
     }
 

@@ -1,12 +1,14 @@
 package coldwright.desk.page;
 
+import coldwright.desk.layout.AfterFrame;
+import coldwright.desk.layout.PageStyles;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.LessonModel;
-import coldwright.desk.model.Place;
-import coldwright.desk.model.StepModel;
+import coldwright.desk.model.ShownPage;
 import coldwright.desk.prose.Typography;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
@@ -35,7 +37,7 @@ final class ContentsView extends BorderPane {
         this.goTo = goTo;
         getStyleClass().add("contents");
         Button name = entry("Coldwright", desk::goHome);
-        name.setAccessibleText(String.join(", ", "Coldwright", Say.of("home")));
+        name.setAccessibleText(String.join(", ", "Coldwright", Messages.of("home")));
         name.getStyleClass().add("name");
         list.getStyleClass().add("contents-list");
         scroll.setContent(list);
@@ -53,11 +55,11 @@ final class ContentsView extends BorderPane {
     }
 
     private Node foot(Runnable openFile) {
-        Button batch = Words.button(Say.of("batch.page"), desk::openBatches);
-        Button settings = Words.button(Say.of("settings"), desk::openSettings);
-        Button open = Words.button(Say.of("open-file"), openFile);
-        Button smaller = Words.button(Say.of("type.smaller"), desk.typeSize()::smaller);
-        Button larger = Words.button(Say.of("type.larger"), desk.typeSize()::larger);
+        Button batch = TextControls.button(Messages.of("batch.page"), desk::openBatches);
+        Button settings = TextControls.button(Messages.of("settings"), desk::openSettings);
+        Button open = TextControls.button(Messages.of("open-file"), openFile);
+        Button smaller = TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller);
+        Button larger = TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger);
         VBox foot = new VBox(batch, settings, open, smaller, larger);
         foot.getChildren().forEach(word -> word.getStyleClass().add("quiet-word"));
         foot.getStyleClass().add("contents-foot");
@@ -70,14 +72,14 @@ final class ContentsView extends BorderPane {
         for (LessonModel lesson : desk.lessons()) {
             if (!lesson.lesson().track().equals(track)) {
                 track = lesson.lesson().track();
-                list.getChildren().add(Words.label(Typography.of(track), "contents-track"));
+                list.getChildren().add(TextControls.label(Typography.of(track), "contents-track"));
             }
-            boolean open = lesson == desk.open().get() && desk.place().get() == Place.LESSON;
+            boolean open = lesson == desk.open().get() && desk.place().get() == ShownPage.LESSON;
             Button title = entry(Typography.of(lesson.lesson().title()), () -> desk.open(lesson));
             title.getStyleClass().add("contents-lesson");
             list.getChildren().add(title);
             if (open) {
-                Frames.after(1, () -> bringUp(title));
+                AfterFrame.after(1, () -> scrollTo(title));
                 lesson.steps().forEach(step -> list.getChildren().add(stepRow(lesson, step)));
             }
         }
@@ -95,12 +97,12 @@ final class ContentsView extends BorderPane {
                 value -> {
                     boolean here = lesson.inSight().get() == step;
                     boolean done = step.done().get();
-                    row.pseudoClassStateChanged(Looks.HERE, here);
-                    row.pseudoClassStateChanged(Looks.DONE, done);
+                    row.pseudoClassStateChanged(PageStyles.HERE, here);
+                    row.pseudoClassStateChanged(PageStyles.DONE, done);
                     title.setFocusTraversable(here);
-                    title.setText(name + (done ? " – " + Say.of("step.done") : ""));
+                    title.setText(name + (done ? " – " + Messages.of("step.done") : ""));
                     title.setAccessibleText(
-                            Say.of("step.number", String.valueOf(step.number()))
+                            Messages.of("step.number", String.valueOf(step.number()))
                                     + ", "
                                     + title.getText());
                 };
@@ -130,15 +132,15 @@ final class ContentsView extends BorderPane {
 
     private void focus(Node entry) {
         entry.requestFocus();
-        bringUp(entry);
+        scrollTo(entry);
     }
 
     /** Scrolls so that an entry stands near the top. */
-    private void bringUp(Node entry) {
+    private void scrollTo(Node entry) {
         applyCss();
         layout();
         double y = list.sceneToLocal(entry.localToScene(0, 0)).getY();
-        Words.scroll(scroll, y - scroll.getViewportBounds().getHeight() / 8);
+        TextControls.scroll(scroll, y - scroll.getViewportBounds().getHeight() / 8);
     }
 
     /** Up and down go through the list; Tab leaves it. */

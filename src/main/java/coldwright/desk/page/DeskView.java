@@ -1,15 +1,23 @@
 package coldwright.desk.page;
 
-import coldwright.desk.brew.BrewView;
+import coldwright.desk.batch.BatchView;
+import coldwright.desk.figure.RenderContext;
+import coldwright.desk.layout.PageLayout;
+import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.PageStyles;
+import coldwright.desk.lesson.AppActions;
+import coldwright.desk.lesson.ClassroomView;
+import coldwright.desk.lesson.HelpPane;
+import coldwright.desk.lesson.LessonColumns;
+import coldwright.desk.lesson.LessonView;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.LessonModel;
-import coldwright.desk.model.Place;
-import coldwright.desk.model.Settings;
-import coldwright.desk.model.StepModel;
-import coldwright.desk.plate.Pens;
+import coldwright.desk.model.PreferencesModel;
+import coldwright.desk.model.ShownPage;
 import coldwright.desk.prose.Typography;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -30,17 +38,17 @@ import java.util.Optional;
 public final class DeskView extends StackPane {
     private final DeskModel desk;
     private final PageState state;
-    private final Deeds deeds;
+    private final AppActions actions;
     private final BorderPane frame = new BorderPane();
     private final StackPane page = new StackPane();
     private final ContentsView contents;
     private final Label here = new Label();
     private final HBox strip;
-    private final Map<LessonModel, Spread> spreads = new HashMap<>();
+    private final Map<LessonModel, LessonColumns> spreads = new HashMap<>();
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
-    private Spread spread;
-    private WorkshopView workshop;
-    private BrewView brew;
+    private LessonColumns lessonColumns;
+    private ClassroomView classroom;
+    private BatchView batchView;
     private NotesWindow notes;
 
     /** Whether the mouse's button is down: what it presses must not move away under it. */
@@ -51,17 +59,21 @@ public final class DeskView extends StackPane {
      *
      * @param desk what it shows
      * @param settings what the learner has set
-     * @param pens what figures are drawn with
-     * @param deeds what the program does outside of its window
+     * @param renderContext what figures are drawn with
+     * @param appActions what the program does outside of its window
      */
-    public DeskView(DeskModel desk, Settings settings, Pens pens, Deeds deeds) {
+    public DeskView(
+            DeskModel desk,
+            PreferencesModel settings,
+            RenderContext renderContext,
+            AppActions appActions) {
         this.desk = desk;
-        this.deeds = deeds;
-        this.state = new PageState(pens, settings);
-        Looks.loadFonts();
-        getStylesheets().addAll(Looks.sheets());
+        this.actions = appActions;
+        this.state = new PageState(renderContext, settings);
+        PageStyles.loadFonts();
+        getStylesheets().addAll(PageStyles.sheets());
         getStyleClass().add("desk");
-        contents = new ContentsView(desk, this::goTo, deeds.openFile());
+        contents = new ContentsView(desk, this::goTo, appActions.openFile());
         strip = strip();
         page.getStyleClass().add("page");
         frame.setCenter(page);
@@ -69,30 +81,31 @@ public final class DeskView extends StackPane {
         getChildren().add(frame);
         desk.place().addListener(value -> turnPage());
         desk.open().addListener(value -> turnPage());
-        Dress.put(settings.preferences().get(), this, state.room());
-        settings.preferences().addListener((value, was, is) -> Dress.put(is, this, state.room()));
+        ThemeBinder.put(settings.preferences().get(), this, state.room());
+        settings.preferences()
+                .addListener((value, was, is) -> ThemeBinder.put(is, this, state.room()));
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
         heightProperty()
                 .addListener(
                         value -> {
-                            if (workshop != null) {
+                            if (classroom != null) {
                                 arrange();
                             }
                         });
         arrange();
         turnPage();
-        listenToKeys(deeds.openFile());
-        Dropped.on(this, desk::openFile);
+        listenToKeys(appActions.openFile());
+        DroppedFiles.on(this, desk::openFile);
     }
 
     private void listenToKeys(Runnable openFile) {
-        Keys keys =
-                new Keys(
+        KeyBindings keys =
+                new KeyBindings(
                         desk.typeSize(),
                         openFile,
-                        desk::turnWorkshop,
-                        deeds.fullScreen(),
+                        desk::toggleClassroom,
+                        actions.fullScreen(),
                         this::focusContents,
                         this::escape,
                         this::back,
@@ -111,7 +124,8 @@ public final class DeskView extends StackPane {
     private HBox strip() {
         here.getStyleClass().add("strip-here");
         HBox.setHgrow(here, Priority.ALWAYS);
-        HBox box = new HBox(Words.button(Say.of("contents"), this::toggleContents), here);
+        HBox box =
+                new HBox(TextControls.button(Messages.of("contents"), this::toggleContents), here);
         box.setAlignment(Pos.BASELINE_LEFT);
         box.getStyleClass().add("strip");
         return box;
@@ -119,24 +133,24 @@ public final class DeskView extends StackPane {
 
     private void arrange() {
         double em =
-                workshop == null
-                        ? Looks.USUAL_EM_PX * desk.typeSize().percent().get() / 100
-                        : Looks.workshopEmPx(getWidth(), getHeight());
+                classroom == null
+                        ? PageStyles.USUAL_EM_PX * desk.typeSize().percent().get() / 100
+                        : PageStyles.classroomEmPx(getWidth(), getHeight());
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
-        if (workshop != null) {
+        if (classroom != null) {
             frame.setLeft(null);
             frame.setTop(null);
-            workshop.arrange(getWidth(), em);
+            classroom.arrange(getWidth(), em);
             return;
         }
-        Arrangement now = Arrangement.of(Math.max(320, getWidth()), em);
+        PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
         state.figuresBeside().set(now.figuresBeside());
         contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
         contents.setMaxWidth(contents.getPrefWidth());
         putContents(now.contentsBeside());
-        if (spread != null) {
-            spread.arrange(now);
+        if (lessonColumns != null) {
+            lessonColumns.arrange(now);
         }
     }
 
@@ -162,56 +176,60 @@ public final class DeskView extends StackPane {
     /** Puts the contents away if they lie over the page; says whether they did. */
     private boolean closeContents() {
         boolean lay = page.getChildren().remove(contents);
-        if (lay && spread != null) {
-            spread.lesson().requestFocus();
+        if (lay && lessonColumns != null) {
+            lessonColumns.lesson().requestFocus();
         }
         return lay;
     }
 
     /** What Alt and Left do: from the kitchen trials they lead home. */
     private Optional<Runnable> back() {
-        return desk.place().get() == Place.TRIALS ? Optional.of(desk::goHome) : Optional.empty();
+        return desk.place().get() == ShownPage.TRIALS
+                ? Optional.of(desk::goHome)
+                : Optional.empty();
     }
 
     /**
      * Puts the contents away if they lie over the page, else help; if none is shown, leads back.
      */
     private void escape() {
-        if (!closeContents() && !HelpSlip.putAwayWithin(page)) {
+        if (!closeContents() && !HelpPane.dismissWithin(page)) {
             back().ifPresent(Runnable::run);
         }
     }
 
     private void turnPage() {
-        Optional<LessonView> former = Optional.ofNullable(spread).map(Spread::lesson);
-        if (spread != null) {
-            spread.lesson().model().inSight().removeListener(sight);
-            spread = null;
+        Optional<LessonView> former = Optional.ofNullable(lessonColumns).map(LessonColumns::lesson);
+        if (lessonColumns != null) {
+            lessonColumns.lesson().model().inSight().removeListener(sight);
+            lessonColumns = null;
         }
-        if (workshop != null) {
-            workshop.leave();
-            workshop = null;
+        if (classroom != null) {
+            classroom.exit();
+            classroom = null;
         }
         LessonModel is = desk.open().get();
-        boolean forARoom = desk.place().get() == Place.WORKSHOP && is != null;
-        state.workshop().set(forARoom);
+        boolean forARoom = desk.place().get() == ShownPage.CLASSROOM && is != null;
+        state.classroom().set(forARoom);
         if (forARoom) {
-            workshop =
-                    new WorkshopView(
-                            is, state, deeds.openLink(), this::openNotes, desk::turnWorkshop);
-            page.getChildren().setAll(workshop);
+            classroom =
+                    new ClassroomView(
+                            is, state, actions.openLink(), this::openNotes, desk::toggleClassroom);
+            page.getChildren().setAll(classroom);
             arrange();
-        } else if (desk.place().get() == Place.SETTINGS) {
-            show(new SettingsView(desk, state.settings(), deeds.putAway()), Say.of("settings"));
-        } else if (desk.place().get() == Place.BATCH) {
-            if (brew == null) {
-                brew = new BrewView(desk.brew(), state.room(), desk::openOwn);
+        } else if (desk.place().get() == ShownPage.SETTINGS) {
+            show(
+                    new SettingsView(desk, state.settings(), actions.archiveWork()),
+                    Messages.of("settings"));
+        } else if (desk.place().get() == ShownPage.BATCH) {
+            if (batchView == null) {
+                batchView = new BatchView(desk.batches(), state.room(), desk::openOwn);
             }
-            show(brew, Say.of("batch.page"));
-        } else if (desk.place().get() == Place.TRIALS) {
-            show(new TrialsView(desk, deeds.openLink()), Say.of("trials"));
-        } else if (desk.place().get() == Place.HOME || is == null) {
-            show(new HomeView(desk, deeds.openFile()), Say.of("home"));
+            show(batchView, Messages.of("batch.page"));
+        } else if (desk.place().get() == ShownPage.TRIALS) {
+            show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
+        } else if (desk.place().get() == ShownPage.HOME || is == null) {
+            show(new HomeView(desk, actions.openFile()), Messages.of("home"));
         } else {
             openChanged(is, former);
         }
@@ -221,7 +239,9 @@ public final class DeskView extends StackPane {
         if (notes != null) {
             notes.close();
         }
-        notes = new NotesWindow(desk.open().get(), deeds.openLink(), getScene().getWindow(), this);
+        notes =
+                new NotesWindow(
+                        desk.open().get(), actions.openLink(), getScene().getWindow(), this);
         notes.open();
     }
 
@@ -235,23 +255,24 @@ public final class DeskView extends StackPane {
     private void openChanged(LessonModel is, Optional<LessonView> former) {
         spreads.keySet().retainAll(desk.lessons());
         boolean anew = !spreads.containsKey(is);
-        spread = spreads.computeIfAbsent(is, one -> new Spread(one, desk, state, deeds));
-        page.getChildren().setAll(spread);
+        lessonColumns =
+                spreads.computeIfAbsent(is, one -> new LessonColumns(one, desk, state, actions));
+        page.getChildren().setAll(lessonColumns);
         is.inSight().addListener(sight);
         stepInSight(is.inSight().get());
         arrange();
-        spread.lesson().requestFocus();
+        lessonColumns.lesson().requestFocus();
         Optional<LessonView> written =
                 former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
         if (written.isPresent()) {
-            spread.lesson().standAsFarDownAs(written.get());
+            lessonColumns.lesson().scrollAsFarAs(written.get());
         } else if (anew && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
         }
     }
 
     private void stepInSight(StepModel step) {
-        spread.showFiguresOf(step);
+        lessonColumns.showFiguresOf(step);
         String title = Typography.of(step.title());
         here.setText(step.number() > 0 ? step.number() + "  " + title : title);
     }
@@ -265,19 +286,19 @@ public final class DeskView extends StackPane {
     }
 
     private void turn(int by) {
-        if (spread != null) {
-            spread.stepBy(by).ifPresent(this::goTo);
+        if (lessonColumns != null) {
+            lessonColumns.stepBy(by).ifPresent(this::goTo);
         }
     }
 
     private void goTo(StepModel step) {
         closeContents();
-        spread.lesson().goTo(step);
+        lessonColumns.lesson().goTo(step);
     }
 
     private void follow(Node focused) {
-        if (spread != null) {
-            spread.follow(focused, pressed);
+        if (lessonColumns != null) {
+            lessonColumns.follow(focused, pressed);
         }
     }
 }

@@ -1,10 +1,12 @@
 package coldwright.desk.page;
 
+import coldwright.desk.layout.AfterFrame;
+import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.LessonModel;
 import coldwright.desk.prose.Typography;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
@@ -20,7 +22,7 @@ import java.util.Map;
 /** The first page: what this is, where to begin, where to go on. */
 final class HomeView extends ScrollPane {
     private final DeskModel desk;
-    private final VBox begin = new VBox();
+    private final VBox startBox = new VBox();
     private final VBox course = new VBox();
 
     HomeView(DeskModel desk, Runnable openFile) {
@@ -28,21 +30,21 @@ final class HomeView extends ScrollPane {
         getStyleClass().addAll("reading", "home");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        begin.getStyleClass().add("home-begin");
+        startBox.getStyleClass().add("home-begin");
         course.getStyleClass().add("home-course");
-        Button file = Words.button(Say.of("home.own-lesson"), openFile);
-        Button batch = Words.button(Say.of("batch.home"), desk::openBatches);
+        Button file = TextControls.button(Messages.of("home.own-lesson"), openFile);
+        Button batch = TextControls.button(Messages.of("batch.home"), desk::openBatches);
         VBox column =
                 new VBox(
-                        Words.label("Coldwright", "lesson-title"),
-                        Words.label(Say.of("home.what"), "home-what"),
-                        begin,
+                        TextControls.label("Coldwright", "lesson-title"),
+                        TextControls.label(Messages.of("home.what"), "home-what"),
+                        startBox,
                         batch,
                         course,
                         file,
-                        new Sentence(Say.of("home.caution"), "home-caution"));
-        if (TrialsView.comesWithTheProgram()) {
-            Button trials = Words.button(Say.of("trials.home"), desk::openTrials);
+                        new CodeSentence(Messages.of("home.caution"), "home-caution"));
+        if (KitchenTrialsView.comesWithTheProgram()) {
+            Button trials = TextControls.button(Messages.of("trials.home"), desk::openTrials);
             column.getChildren().add(column.getChildren().indexOf(batch) + 1, trials);
         }
         column.getStyleClass().addAll("column", "home-column");
@@ -60,19 +62,20 @@ final class HomeView extends ScrollPane {
 
     /** Shows how things stand now. */
     void fill() {
-        begin.getChildren().clear();
-        desk.begunLesson()
+        startBox.getChildren().clear();
+        desk.startedLesson()
                 .ifPresent(
                         lesson ->
-                                begin.getChildren()
+                                startBox.getChildren()
                                         .add(
                                                 big(
-                                                        Say.of("home.go-on"),
+                                                        Messages.of("home.go-on"),
                                                         lesson,
                                                         lesson.inSight().get().title())));
         if (!desk.lessons().isEmpty()) {
             LessonModel first = desk.lessons().get(0);
-            begin.getChildren().add(big(Say.of("home.start"), first, first.lesson().title()));
+            startBox.getChildren()
+                    .add(big(Messages.of("home.start"), first, first.lesson().title()));
         }
         course.getChildren().clear();
         Map<String, VBox> tracks = new LinkedHashMap<>();
@@ -82,22 +85,22 @@ final class HomeView extends ScrollPane {
                     .add(row(lesson));
         }
         course.getChildren().addAll(tracks.values());
-        Frames.after(1, this::focusFirst);
+        AfterFrame.after(1, this::focusFirst);
     }
 
     private VBox track(String name) {
         VBox track = new VBox();
         track.getStyleClass().add("home-track");
         if (!name.isEmpty()) {
-            track.getChildren().add(Words.label(Typography.of(name), "kicker"));
+            track.getChildren().add(TextControls.label(Typography.of(name), "kicker"));
         }
         return track;
     }
 
     private Node big(String word, LessonModel lesson, String where) {
-        Button button = Words.button(word, () -> desk.open(lesson));
+        Button button = TextControls.button(word, () -> desk.open(lesson));
         button.getStyleClass().add("home-big");
-        Label title = Words.label(Typography.of(where), "home-where");
+        Label title = TextControls.label(Typography.of(where), "home-where");
         VBox both = new VBox(button, title);
         both.getStyleClass().add("home-choice");
         return both;
@@ -114,10 +117,10 @@ final class HomeView extends ScrollPane {
         button.setOnAction(event -> desk.open(lesson));
         String state =
                 done == 0
-                        ? Say.of("home.minutes", lesson.lesson().minutes())
-                        : Say.of("home.done", String.valueOf(done), String.valueOf(all));
+                        ? Messages.of("home.minutes", lesson.lesson().minutes())
+                        : Messages.of("home.done", String.valueOf(done), String.valueOf(all));
         boolean tell = done > 0 || !lesson.lesson().minutes().isEmpty();
-        Label far = Words.label(tell ? state : "", "home-state");
+        Label far = TextControls.label(tell ? state : "", "home-state");
         button.setAccessibleText(title + ". " + far.getText());
         VBox row = new VBox(button, far);
         row.getStyleClass().add("home-row");

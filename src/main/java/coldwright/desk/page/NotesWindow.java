@@ -1,12 +1,13 @@
 package coldwright.desk.page;
 
-import coldwright.desk.model.LessonModel;
-import coldwright.desk.model.StepModel;
+import coldwright.desk.layout.PageStyles;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.prose.ProseView;
 import coldwright.desk.prose.Typography;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
-import coldwright.lesson.Part;
+import coldwright.lesson.LessonPart;
 
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Parent;
@@ -38,9 +39,9 @@ final class NotesWindow {
         VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
         root.getStylesheets().setAll(likeThis.getStylesheets());
         root.getStyleClass().setAll(likeThis.getStyleClass());
-        root.setStyle("-fx-font-size: " + Looks.USUAL_EM_PX + "px;");
+        root.setStyle("-fx-font-size: " + PageStyles.USUAL_EM_PX + "px;");
         stage.initOwner(owner);
-        stage.setTitle(Say.of("notes.title"));
+        stage.setTitle(Messages.of("notes.title"));
         stage.setScene(new Scene(root, WIDTH_PX, HEIGHT_PX));
         stage.setOnHidden(event -> lesson.inSight().removeListener(sight));
         lesson.inSight().addListener(sight);
@@ -56,10 +57,10 @@ final class NotesWindow {
     }
 
     private void show(StepModel step) {
-        column.getChildren().setAll(Words.label(Typography.of(step.title()), "step-title"));
-        List<Part.Teacher> notes = step.notes();
+        column.getChildren().setAll(TextControls.label(Typography.of(step.title()), "step-title"));
+        List<LessonPart.Teacher> notes = step.notes();
         if (notes.isEmpty()) {
-            column.getChildren().add(Words.label(Say.of("notes.none"), "note"));
+            column.getChildren().add(TextControls.label(Messages.of("notes.none"), "note"));
         }
         notes.forEach(note -> column.getChildren().add(new ProseView(note.nodes(), openLink)));
     }

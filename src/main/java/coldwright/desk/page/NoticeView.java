@@ -1,8 +1,9 @@
 package coldwright.desk.page;
 
+import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
 
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
@@ -17,10 +18,11 @@ final class NoticeView extends HBox {
         desk.notice()
                 .addListener(
                         (value, was, is) ->
-                                words.getChildren().setAll(new Sentence(is, "notice-words")));
-        getChildren().addAll(words, Words.button(Say.of("put-away"), desk::dismissNotice));
+                                words.getChildren().setAll(new CodeSentence(is, "notice-words")));
+        getChildren()
+                .addAll(words, TextControls.button(Messages.of("put-away"), desk::dismissNotice));
         setAlignment(Pos.BASELINE_LEFT);
         getStyleClass().add("notice");
-        Words.shown(this, desk.notice().isNotEmpty());
+        TextControls.shown(this, desk.notice().isNotEmpty());
     }
 }

@@ -1,10 +1,10 @@
 package coldwright.desk.page;
 
+import coldwright.desk.figure.model.DisplayNumber;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.PageNumber;
-import coldwright.desk.model.Settings;
-import coldwright.desk.say.Say;
-import coldwright.desk.say.Words;
+import coldwright.desk.model.PreferencesModel;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.MassUnit;
@@ -31,7 +31,7 @@ import java.util.function.Function;
 
 /** The settings: type, colours, units, language, and where the bench stops. */
 final class SettingsView extends ScrollPane {
-    private final Settings settings;
+    private final PreferencesModel settings;
     private final VBox column = new VBox();
 
     /**
@@ -41,19 +41,19 @@ final class SettingsView extends ScrollPane {
      * @param settings what is set
      * @param putAway moves all that was kept out of the way
      */
-    SettingsView(DeskModel desk, Settings settings, Runnable putAway) {
+    SettingsView(DeskModel desk, PreferencesModel settings, Runnable putAway) {
         this.settings = settings;
         getStyleClass().addAll("reading", "settings");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         column.getStyleClass().addAll("column", "settings-column");
-        put(Words.label(Say.of("settings"), "lesson-title"));
+        put(TextControls.label(Messages.of("settings"), "lesson-title"));
         part("settings.type");
         HBox type =
                 new HBox(
-                        Words.button(Say.of("type.smaller"), desk.typeSize()::smaller),
-                        Words.button(Say.of("type.larger"), desk.typeSize()::larger),
-                        Words.button(Say.of("type.usual"), desk.typeSize()::usual));
+                        TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
+                        TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
+                        TextControls.button(Messages.of("type.usual"), desk.typeSize()::usual));
         type.getStyleClass().add("settings-row");
         put(type);
         choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
@@ -65,13 +65,13 @@ final class SettingsView extends ScrollPane {
         choice("settings.mass", MassUnit.values(), Preferences::massUnit, Preferences::with);
         choice("settings.language", Language.values(), Preferences::language, Preferences::with);
         part("settings.limits");
-        put(Words.label(Say.of("settings.limits.why"), "note"));
+        put(TextControls.label(Messages.of("settings.limits.why"), "note"));
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }
         part("settings.kept");
-        put(Words.label(Say.of("settings.kept.what"), "note"));
-        put(new HBox(Words.button(Say.of("settings.put-away"), putAway)));
+        put(TextControls.label(Messages.of("settings.kept.what"), "note"));
+        put(new HBox(TextControls.button(Messages.of("settings.put-away"), putAway)));
         StackPane sheet = new StackPane(column);
         sheet.getStyleClass().add("sheet");
         setContent(sheet);
@@ -82,7 +82,7 @@ final class SettingsView extends ScrollPane {
     }
 
     private void part(String key) {
-        put(Words.label(Say.of(key), "settings-part"));
+        put(TextControls.label(Messages.of(key), "settings-part"));
     }
 
     private <E extends Enum<E>> void choice(
@@ -95,9 +95,9 @@ final class SettingsView extends ScrollPane {
         row.getStyleClass().add("settings-row");
         ToggleGroup group = new ToggleGroup();
         for (E value : values) {
-            String word = Say.of(key + "." + value.name().toLowerCase(Locale.ROOT));
+            String word = Messages.of(key + "." + value.name().toLowerCase(Locale.ROOT));
             RadioButton button = new RadioButton(word);
-            button.setAccessibleText(Say.of(key) + ": " + word);
+            button.setAccessibleText(Messages.of(key) + ": " + word);
             button.setToggleGroup(group);
             button.setSelected(of.apply(settings.preferences().get()) == value);
             button.selectedProperty()
@@ -113,24 +113,24 @@ final class SettingsView extends ScrollPane {
     }
 
     private void limit(BenchLimit limit) {
-        String words = Say.of("limit." + limit.key());
-        Label name = Words.label(words, "limit-name");
-        TextField field = new TextField(PageNumber.of(settings.limit(limit)));
+        String words = Messages.of("limit." + limit.key());
+        Label name = TextControls.label(words, "limit-name");
+        TextField field = new TextField(DisplayNumber.of(settings.limit(limit)));
         field.getStyleClass().add("number-field");
         field.setPrefColumnCount(8);
         field.setAccessibleText(words);
         Label range =
-                Words.label(
-                        Say.of(
+                TextControls.label(
+                        Messages.of(
                                 "limit.range",
-                                PageNumber.of(limit.least()),
-                                PageNumber.of(limit.most())),
+                                DisplayNumber.of(limit.least()),
+                                DisplayNumber.of(limit.most())),
                         "note");
         Runnable typed =
                 () -> {
-                    OptionalDouble read = PageNumber.read(field.getText());
+                    OptionalDouble read = DisplayNumber.read(field.getText());
                     read.ifPresent(value -> settings.limit(limit, (int) Math.rint(value)));
-                    field.setText(PageNumber.of(settings.limit(limit)));
+                    field.setText(DisplayNumber.of(settings.limit(limit)));
                 };
         field.setOnAction(event -> typed.run());
         field.focusedProperty()

@@ -18,7 +18,7 @@ public final class ProseView extends VBox {
     public ProseView(List<Node> blocks, Consumer<String> openLink) {
         getStyleClass().add("prose");
         setFocusTraversable(false);
-        ProseSetter setter = new ProseSetter(this, openLink);
+        ProseRenderer setter = new ProseRenderer(this, openLink);
         blocks.forEach(block -> block.accept(setter));
     }
 }

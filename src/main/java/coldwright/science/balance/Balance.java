@@ -100,7 +100,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      */
     public Balanced solve() {
         requireRoom();
-        LeastSquares squares = new LeastSquares(totalG, choices);
+        BoundedLeastSquares squares = new BoundedLeastSquares(totalG, choices);
         double[][] shareRows = new double[targets.size()][];
         for (int k = 0; k < shareRows.length; k++) {
             Trait trait = targets.get(k).trait();
@@ -118,10 +118,10 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
                 break;
             }
         }
-        return told(shares);
+        return result(shares);
     }
 
-    private double[] step(LeastSquares squares, double[][] shareRows, double[] shares) {
+    private double[] step(BoundedLeastSquares squares, double[][] shareRows, double[] shares) {
         Mix here = mixOf(shares);
         double[][] rows = new double[targets.size()][];
         double[] wanted = new double[targets.size()];
@@ -158,7 +158,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         return row;
     }
 
-    private Balanced told(double[] shares) {
+    private Balanced result(double[] shares) {
         Mix mix = mixOf(shares);
         List<Shortfall> shortfalls = new ArrayList<>();
         for (Target target : targets) {
@@ -199,9 +199,9 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
             throw new IllegalArgumentException(
                     "the ingredients may weigh %s to %s g together, and the total is %s g; widen a bound or change the total"
                             .formatted(
-                                    Require.spoken(leastG),
-                                    Require.spoken(mostG),
-                                    Require.spoken(totalG)));
+                                    Require.format(leastG),
+                                    Require.format(mostG),
+                                    Require.format(totalG)));
         }
     }
 }

@@ -31,10 +31,10 @@ final class ChangeSearch {
     private static final int ORDER = 3;
 
     private final int count;
-    private final Mend start;
+    private final BatchFix start;
     private final double edge;
     private final double startsOff;
-    private final List<Mend> kept = new ArrayList<>();
+    private final List<BatchFix> kept = new ArrayList<>();
 
     /**
      * A search that has found nothing yet.
@@ -42,7 +42,7 @@ final class ChangeSearch {
      * @param count how many mends to keep
      * @param start what is taken out in any case
      */
-    ChangeSearch(int count, Mend start) {
+    ChangeSearch(int count, BatchFix start) {
         this.count = count;
         this.start = start;
         Wish wish = start.wish();
@@ -54,7 +54,7 @@ final class ChangeSearch {
     }
 
     /** The mends kept, the smallest first. */
-    List<Mend> found() {
+    List<BatchFix> found() {
         return List.copyOf(kept);
     }
 
@@ -64,7 +64,7 @@ final class ChangeSearch {
      * @param mostG the largest amount of it, g
      * @param changesOf the changes for an amount in grams
      */
-    void tryTo(double mostG, DoubleFunction<List<Change>> changesOf) {
+    void tryTo(double mostG, DoubleFunction<List<AmountChange>> changesOf) {
         double limitG = mostG;
         if (kept.size() >= count) {
             double barG = kept.get(count - 1).movedG() - start.movedG();
@@ -85,15 +85,15 @@ final class ChangeSearch {
         keep(changesOf.apply(amountG));
     }
 
-    private void keep(List<Change> more) {
+    private void keep(List<AmountChange> more) {
         Mix after = applied(more);
         if (!start.wish().grantedBy(after) || !SuggestionLimits.allow(start.before(), after)) {
             return;
         }
-        List<Change> changes = new ArrayList<>(start.changes());
+        List<AmountChange> changes = new ArrayList<>(start.changes());
         changes.addAll(more);
-        kept.add(new Mend(start.wish(), changes, start.before(), after));
-        kept.sort(Comparator.comparingDouble(Mend::movedG));
+        kept.add(new BatchFix(start.wish(), changes, start.before(), after));
+        kept.sort(Comparator.comparingDouble(BatchFix::movedG));
         if (kept.size() > count) {
             kept.remove(count);
         }
@@ -109,24 +109,24 @@ final class ChangeSearch {
     }
 
     /** What a change leaves too little of to weigh goes; what was as little before stays. */
-    private Mix applied(List<Change> changes) {
+    private Mix applied(List<AmountChange> changes) {
         List<Amount> amounts = new ArrayList<>();
         Set<Ingredient> taken = new LinkedHashSet<>();
         for (Amount amount : start.after().amounts()) {
             double massG = amount.massG();
-            for (Change change : changes) {
-                if (change.ingredient().equals(amount.ingredient())) {
-                    massG += change.massG();
-                    taken.add(change.ingredient());
+            for (AmountChange amountChange : changes) {
+                if (amountChange.ingredient().equals(amount.ingredient())) {
+                    massG += amountChange.massG();
+                    taken.add(amountChange.ingredient());
                 }
             }
             if (massG > PRECISION_G || massG >= amount.massG()) {
                 amounts.add(Amount.grams(massG, amount.ingredient()));
             }
         }
-        for (Change change : changes) {
-            if (!taken.contains(change.ingredient()) && change.massG() > 0) {
-                amounts.add(Amount.grams(change.massG(), change.ingredient()));
+        for (AmountChange amountChange : changes) {
+            if (!taken.contains(amountChange.ingredient()) && amountChange.massG() > 0) {
+                amounts.add(Amount.grams(amountChange.massG(), amountChange.ingredient()));
             }
         }
         return Mix.of(amounts);

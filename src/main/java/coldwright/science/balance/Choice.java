@@ -22,8 +22,8 @@ public record Choice(Ingredient ingredient, double leastG, double mostG) {
                     "the most of %s is %s g and its least %s g; the most must not be below the least"
                             .formatted(
                                     ingredient.name(),
-                                    Require.spoken(mostG),
-                                    Require.spoken(leastG)));
+                                    Require.format(mostG),
+                                    Require.format(leastG)));
         }
     }
 

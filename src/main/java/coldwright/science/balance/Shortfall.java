@@ -23,11 +23,11 @@ public record Shortfall(Target target, double reached) {
         return "%s reaches %s %s where %s was asked: %s by %s"
                 .formatted(
                         target.trait().words(),
-                        Require.spoken(rounded(reached)),
+                        Require.format(rounded(reached)),
                         target.trait().unit(),
-                        Require.spoken(target.value()),
+                        Require.format(target.value()),
                         missedBy() < 0 ? "short" : "over",
-                        Require.spoken(rounded(Math.abs(missedBy()))));
+                        Require.format(rounded(Math.abs(missedBy()))));
     }
 
     private static double rounded(double value) {

@@ -34,7 +34,7 @@ public final class SmallestChange {
      * @return the mends; one without changes if the batch has it already; empty if nothing at hand
      *     grants the wish
      */
-    public static List<Mend> ranked(Mix mix, Wish wish, Collection<Ingredient> atHand) {
+    public static List<BatchFix> ranked(Mix mix, Wish wish, Collection<Ingredient> atHand) {
         return smallest(Integer.MAX_VALUE, mix, wish, atHand);
     }
 
@@ -47,16 +47,16 @@ public final class SmallestChange {
      * @param atHand ingredients that may be added; those in the batch may always be changed
      * @return as {@link #ranked}, cut off after so many
      */
-    public static List<Mend> smallest(
+    public static List<BatchFix> smallest(
             int count, Mix mix, Wish wish, Collection<Ingredient> atHand) {
         Require.positive("count", count, "mends");
         if (wish.grantedBy(mix)) {
-            return List.of(new Mend(wish, List.of(), mix, mix));
+            return List.of(new BatchFix(wish, List.of(), mix, mix));
         }
-        List<Change> gone = new ArrayList<>();
+        List<AmountChange> gone = new ArrayList<>();
         for (Amount amount : mix.amounts()) {
             if (wish.unwanted().test(amount.ingredient())) {
-                gone.add(new Change(-amount.massG(), amount.ingredient()));
+                gone.add(new AmountChange(-amount.massG(), amount.ingredient()));
             }
         }
         if (gone.size() == mix.amounts().size()) {
@@ -64,26 +64,31 @@ public final class SmallestChange {
         }
         Mix rest = wish.cleared(mix);
         if (wish.grantedBy(rest)) {
-            return List.of(new Mend(wish, gone, mix, rest));
+            return List.of(new BatchFix(wish, gone, mix, rest));
         }
         Set<Ingredient> movable = new LinkedHashSet<>();
         rest.amounts().forEach(amount -> movable.add(amount.ingredient()));
         atHand.stream().filter(wish.unwanted().negate()).forEach(movable::add);
         movable.removeIf(one -> !SuggestionLimits.mayAdd(mix, one));
 
-        ChangeSearch search = new ChangeSearch(count, new Mend(wish, gone, mix, rest));
+        ChangeSearch search = new ChangeSearch(count, new BatchFix(wish, gone, mix, rest));
         double mostG = MOST_SHARE * mix.massG();
         for (Ingredient one : movable) {
-            search.tryTo(mostG, x -> List.of(new Change(x, one)));
+            search.tryTo(mostG, x -> List.of(new AmountChange(x, one)));
         }
         if (rest.amounts().size() > 1) {
             for (Amount amount : rest.amounts()) {
                 Ingredient one = amount.ingredient();
                 double allG = Math.min(amount.massG(), mostG);
-                search.tryTo(allG, x -> List.of(new Change(-x, one)));
+                search.tryTo(allG, x -> List.of(new AmountChange(-x, one)));
                 for (Ingredient other : movable) {
                     if (!other.equals(one)) {
-                        search.tryTo(allG, x -> List.of(new Change(-x, one), new Change(x, other)));
+                        search.tryTo(
+                                allG,
+                                x ->
+                                        List.of(
+                                                new AmountChange(-x, one),
+                                                new AmountChange(x, other)));
                     }
                 }
             }

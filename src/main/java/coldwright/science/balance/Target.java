@@ -17,7 +17,7 @@ public record Target(Trait trait, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(
                     "the target for %s is %s; it must be a number of %s"
-                            .formatted(trait.words(), Require.spoken(value), trait.unit()));
+                            .formatted(trait.words(), Require.format(value), trait.unit()));
         }
     }
 }

@@ -150,7 +150,7 @@ public final class Trait {
     public static Trait iceAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
         return new Trait(
-                "ice at " + Require.spoken(temperatureC) + " °C",
+                "ice at " + Require.format(temperatureC) + " °C",
                 "% of the water",
                 1,
                 false,
@@ -167,7 +167,7 @@ public final class Trait {
     public static Trait spoonIceAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
         return new Trait(
-                "ice that the spoon meets at " + Require.spoken(temperatureC) + " °C",
+                "ice that the spoon meets at " + Require.format(temperatureC) + " °C",
                 "%",
                 1,
                 false,

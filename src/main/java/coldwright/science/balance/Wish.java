@@ -37,7 +37,7 @@ public record Wish(
         if (!(least <= most)) {
             throw new IllegalArgumentException(
                     "the wish \"%s\" runs from %s to %s; its first bound must be the lower one"
-                            .formatted(words, Require.spoken(least), Require.spoken(most)));
+                            .formatted(words, Require.format(least), Require.format(most)));
         }
     }
 
@@ -52,7 +52,7 @@ public record Wish(
     public static Wish scoopableAt(double temperatureC) {
         Band ice = Firmness.scoopablePercentAt(temperatureC);
         return within(
-                "scoopable at " + Require.spoken(temperatureC) + " °C",
+                "scoopable at " + Require.format(temperatureC) + " °C",
                 Trait.spoonIceAt(temperatureC),
                 ice.low(),
                 ice.high());

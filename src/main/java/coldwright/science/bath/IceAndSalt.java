@@ -296,13 +296,13 @@ public final class IceAndSalt {
      * @return remarks, empty if none
      */
     public List<String> remarks() {
-        return BathRemarks.of(this);
+        return BathAdvice.of(this);
     }
 
     @Override
     public String toString() {
         return "ice %s g, salt %s g in %s"
                 .formatted(
-                        Require.spokenToTenth(iceG), Require.spokenToTenth(saltG), vessel.words());
+                        Require.formatToTenth(iceG), Require.formatToTenth(saltG), vessel.words());
     }
 }

@@ -10,9 +10,9 @@ import java.util.List;
  * How fast the crystals of a mix coarsen at a steady temperature, and why: the liquid between them.
  *
  * <p>Equation: the cube of the mean diameter grows by 8 · 4A/9 a second (Lifshitz, Slyozov and
- * Wagner, {@link Lsw}), A from diffusion through the freeze-concentrated liquid ({@code Syrup}):
- * crystals far apart, without crowding, so a lower bound for a real batch ({@link CrystalStory}
- * counts crowding).
+ * Wagner, {@link Lsw}), A from diffusion through the freeze-concentrated liquid ({@code
+ * UnfrozenSyrup}): crystals far apart, without crowding, so a lower bound for a real batch ({@link
+ * CrystalStory} counts crowding).
  *
  * <p>Band: half and double (see {@link CrystalStory}). Range: −40 °C to the freezing point; below
  * −30 °C an extrapolation. Trends that are published: faster when warmer (Donhowe and Hartel 1996,
@@ -25,11 +25,12 @@ public final class Coarsening {
     private static final double SECONDS_A_DAY = 86_400;
     private static final double SURE_TO_C = -30;
 
-    private final Slush slush;
-    private final Corners<Journey.Variant> variants;
+    private final FrozenMixTable mixTable;
+    private final LowMidHigh<GrowthIntegrator.Variant> variants;
 
-    private Coarsening(Slush slush, Corners<Journey.Variant> variants) {
-        this.slush = slush;
+    private Coarsening(
+            FrozenMixTable frozenMixTable, LowMidHigh<GrowthIntegrator.Variant> variants) {
+        this.mixTable = frozenMixTable;
         this.variants = variants;
     }
 
@@ -40,7 +41,7 @@ public final class Coarsening {
      * @return its coarsening
      */
     public static Coarsening of(Mix mix) {
-        return new Coarsening(Slush.of(mix), Journey.corners(mix));
+        return new Coarsening(FrozenMixTable.of(mix), GrowthIntegrator.corners(mix));
     }
 
     /**
@@ -51,7 +52,7 @@ public final class Coarsening {
      * @throws IllegalArgumentException if there is no ice at that temperature
      */
     public Band cubeUm3PerDay(double temperatureC) {
-        double growth = slush.growthUm3PerS(checked(temperatureC));
+        double growth = mixTable.growthUm3PerS(checked(temperatureC));
         double perDay = 8 * Lsw.RATE_SHARE * SECONDS_A_DAY * growth;
         return variants.band(v -> v.rate() * perDay);
     }
@@ -60,17 +61,17 @@ public final class Coarsening {
      * Mean diameter after a time.
      *
      * @param startUm mean diameter at the start, µm
-     * @param keeping how cold and how long
+     * @param storageTime how cold and how long
      * @return µm
      */
-    public Band meanUmAfter(double startUm, Keeping keeping) {
+    public Band meanUmAfter(double startUm, StorageTime storageTime) {
         Require.within("startUm", startUm, new Require.Range(1, 1000, "µm"));
-        Band rate = cubeUm3PerDay(keeping.temperatureC());
+        Band rate = cubeUm3PerDay(storageTime.temperatureC());
         double start = startUm * startUm * startUm;
         return new Band(
-                Math.cbrt(start + rate.low() * keeping.days()),
-                Math.cbrt(start + rate.middle() * keeping.days()),
-                Math.cbrt(start + rate.high() * keeping.days()));
+                Math.cbrt(start + rate.low() * storageTime.days()),
+                Math.cbrt(start + rate.middle() * storageTime.days()),
+                Math.cbrt(start + rate.high() * storageTime.days()));
     }
 
     /**
@@ -80,7 +81,7 @@ public final class Coarsening {
      * @return mPa·s
      */
     public double liquidViscosityMPaS(double temperatureC) {
-        return slush.viscosityMPaS(checked(temperatureC));
+        return mixTable.viscosityMPaS(checked(temperatureC));
     }
 
     /** What the figures rest on. @return sentences */
@@ -94,7 +95,8 @@ public final class Coarsening {
         return Require.within(
                 "temperatureC",
                 temperatureC,
-                new Require.Range(Slush.COLDEST_C, slush.initialFreezingPointC(), "°C"));
+                new Require.Range(
+                        FrozenMixTable.COLDEST_C, mixTable.initialFreezingPointC(), "°C"));
     }
 
     /**
@@ -113,9 +115,9 @@ public final class Coarsening {
      * @param temperatureC temperature, °C
      * @param days time, d, zero or more
      */
-    public record Keeping(double temperatureC, double days) {
+    public record StorageTime(double temperatureC, double days) {
         /** Checks the time. */
-        public Keeping {
+        public StorageTime {
             Require.notNegative("days", days, "d");
         }
     }

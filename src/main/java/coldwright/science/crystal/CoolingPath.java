@@ -42,8 +42,9 @@ final class CoolingPath {
      * @param aroundC temperature of what surrounds it, °C, beyond the last one
      * @param totalS time in all, s
      */
-    static CoolingPath against(Slush slush, Ends ends, double aroundC, double totalS) {
-        CoolingPath path = atUnitConductance(slush, ends, aroundC);
+    static CoolingPath against(
+            FrozenMixTable frozenMixTable, Ends ends, double aroundC, double totalS) {
+        CoolingPath path = atUnitConductance(frozenMixTable, ends, aroundC);
         double effort = path.totalS();
         return effort > 0 ? path.faster(totalS / effort) : path;
     }
@@ -54,17 +55,18 @@ final class CoolingPath {
      * @param ends first and last temperature, °C
      * @param aroundC temperature of what surrounds it, °C
      */
-    static double effort(Slush slush, Ends ends, double aroundC) {
-        return atUnitConductance(slush, ends, aroundC).totalS();
+    static double effort(FrozenMixTable frozenMixTable, Ends ends, double aroundC) {
+        return atUnitConductance(frozenMixTable, ends, aroundC).totalS();
     }
 
-    private static CoolingPath atUnitConductance(Slush slush, Ends ends, double aroundC) {
+    private static CoolingPath atUnitConductance(
+            FrozenMixTable frozenMixTable, Ends ends, double aroundC) {
         double[] t = new double[POINTS + 1];
         double[] c = new double[POINTS + 1];
         c[0] = ends.fromC;
         for (int k = 1; k <= POINTS; k++) {
             c[k] = ends.fromC + (ends.toC - ends.fromC) * k / POINTS;
-            double heat = heat(slush, c[k - 1]) - heat(slush, c[k]);
+            double heat = heat(frozenMixTable, c[k - 1]) - heat(frozenMixTable, c[k]);
             double drive = (c[k] + c[k - 1]) / 2 - aroundC;
             t[k] = t[k - 1] + Math.abs(heat / drive);
         }
@@ -141,9 +143,9 @@ final class CoolingPath {
         return k < seconds.length ? seconds[k] : totalS();
     }
 
-    private static double heat(Slush slush, double temperatureC) {
-        double iceG = slush.iceMlPerG(temperatureC) * GibbsThomson.ICE_KG_PER_M3 / 1000;
-        double frozen = slush.icePercent(temperatureC) / 100;
+    private static double heat(FrozenMixTable frozenMixTable, double temperatureC) {
+        double iceG = frozenMixTable.iceMlPerG(temperatureC) * GibbsThomson.ICE_KG_PER_M3 / 1000;
+        double frozen = frozenMixTable.icePercent(temperatureC) / 100;
         double cp = CP_LIQUID - (CP_LIQUID - CP_FROZEN) * frozen;
         return cp * temperatureC - GibbsThomson.MELTING_J_PER_G * iceG;
     }

@@ -48,7 +48,7 @@ public record CrystalSizes(
             new CrystalSizes(
                     Band.exactly(0), Band.exactly(0), Band.exactly(0), Band.exactly(0), List.of());
 
-    static CrystalSizes of(Corners<Population> crowds, double mlPerG) {
+    static CrystalSizes of(LowMidHigh<CrystalPopulation> crowds, double mlPerG) {
         return new CrystalSizes(
                 crowds.band(c -> 2 * c.meanRadiusUm()),
                 crowds.band(c -> 2 * c.sumPowers(4) / c.sumPowers(3)),
@@ -57,7 +57,7 @@ public record CrystalSizes(
                 classes(crowds.middle()));
     }
 
-    private static List<SizeClass> classes(Population crowd) {
+    private static List<SizeClass> classes(CrystalPopulation crowd) {
         List<SizeClass> classes = new ArrayList<>();
         double cubes = crowd.sumCubes();
         double count = crowd.count();
@@ -81,7 +81,7 @@ public record CrystalSizes(
         return classes;
     }
 
-    private static double countAbove(Population crowd, double radiusUm) {
+    private static double countAbove(CrystalPopulation crowd, double radiusUm) {
         double limit = Math.pow(radiusUm, 3);
         double sum = 0;
         for (int j = 0; j < crowd.classes(); j++) {
@@ -90,7 +90,7 @@ public record CrystalSizes(
         return sum;
     }
 
-    private static double cubesAbove(Population crowd, double radiusUm) {
+    private static double cubesAbove(CrystalPopulation crowd, double radiusUm) {
         double limit = Math.pow(radiusUm, 3);
         double sum = 0;
         for (int j = 0; j < crowd.classes(); j++) {

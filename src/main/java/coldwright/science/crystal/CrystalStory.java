@@ -20,12 +20,12 @@ import java.util.List;
  * fresh.storedAt(-18).forDays(7).blended().storedAt(-18).forDays(1).meanUm();
  * }</pre>
  *
- * <p>Model: a population balance ({@code Population}). The cold wall is swept of small crystals
- * while the batch moves; they grow, melt, break and coarsen. The rate is physics, not a fit:
- * Gibbs–Thomson with diffusion of water through the freeze-concentrated liquid ({@code Syrup}),
- * heat in series, neighbours by the screening of J. A. Marqusee and J. Ross, J. Chem. Phys. 80
- * (1984) 536 (from memory; it is made for little ice and is carried on to much). The ice follows
- * the freezing curve.
+ * <p>Model: a population balance ({@code CrystalPopulation}). The cold wall is swept of small
+ * crystals while the batch moves; they grow, melt, break and coarsen. The rate is physics, not a
+ * fit: Gibbs–Thomson with diffusion of water through the freeze-concentrated liquid ({@code
+ * UnfrozenSyrup}), heat in series, neighbours by the screening of J. A. Marqusee and J. Ross, J.
+ * Chem. Phys. 80 (1984) 536 (from memory; it is made for little ice and is carried on to much). The
+ * ice follows the freezing curve.
  *
  * <p>Band: rate halved and doubled (T. van Westen and R. D. Groot 2018 met measured rates in
  * sucrose within a factor of 2), with breakage a third and three times. A stabiliser slows the rate
@@ -42,11 +42,11 @@ public final class CrystalStory {
     private static final double NEAR_COLD_C = 1;
     private static final double TUB_NEAR_COLD_C = 3;
 
-    private final Telling telling;
+    private final CrystalState state;
     private final List<String> notes;
 
-    private CrystalStory(Telling telling, List<String> notes) {
-        this.telling = telling;
+    private CrystalStory(CrystalState crystalState, List<String> notes) {
+        this.state = crystalState;
         this.notes = List.copyOf(notes);
     }
 
@@ -57,7 +57,13 @@ public final class CrystalStory {
      * @return the story, without ice yet
      */
     public static CrystalStory of(Mix mix) {
-        Telling start = new Telling(Slush.of(mix), Journey.corners(mix), null, FRIDGE_C, List.of());
+        CrystalState start =
+                new CrystalState(
+                        FrozenMixTable.of(mix),
+                        GrowthIntegrator.corners(mix),
+                        null,
+                        FRIDGE_C,
+                        List.of());
         return new CrystalStory(start, List.of());
     }
 
@@ -81,13 +87,16 @@ public final class CrystalStory {
      */
     public CrystalStory frozenBy(Method method, double minutes) {
         Require.within("minutes", minutes, new Require.Range(1, 4000, "min"));
-        Slush slush = telling.slush();
+        FrozenMixTable frozenMixTable = state.mixTable();
         double least = method.coldC() + (isTub(method) ? TUB_NEAR_COLD_C : NEAR_COLD_C);
-        double half = slush.temperatureAtIcePercent(HALF_FROZEN_PERCENT);
+        double half = frozenMixTable.temperatureAtIcePercent(HALF_FROZEN_PERCENT);
         double endC = isTub(method) ? least : Math.max(half, least);
         CoolingPath path =
                 CoolingPath.against(
-                        slush, new CoolingPath.Ends(FRIDGE_C, endC), method.coldC(), minutes * 60);
+                        frozenMixTable,
+                        new CoolingPath.Ends(FRIDGE_C, endC),
+                        method.coldC(),
+                        minutes * 60);
         return frozenAlong(method, path);
     }
 
@@ -111,43 +120,45 @@ public final class CrystalStory {
      * @return the story, at the end of freezing
      */
     public CrystalStory frozenAs(FreezePlan plan) {
-        PlannedCourse course = new PlannedCourse(telling.slush(), plan);
-        Corners<CoolingPath> paths = course.paths();
+        PlannedCoolingPaths course = new PlannedCoolingPaths(state.mixTable(), plan);
+        LowMidHigh<CoolingPath> paths = course.paths();
         return frozen(
                 course.moved() ? paths : localTimes(paths),
-                telling.variants().map(course::motion),
+                state.variants().map(course::motion),
                 course.moved());
     }
 
     private CrystalStory frozenAlong(Method method, CoolingPath path) {
-        Corners<CoolingPath> paths = new Corners<>(path, path, path);
+        LowMidHigh<CoolingPath> paths = new LowMidHigh<>(path, path, path);
         return frozen(
                 method.moved() ? paths : localTimes(paths),
-                telling.variants().map(method::motion),
+                state.variants().map(method::motion),
                 method.moved());
     }
 
     /** In a still tub each place freezes in a part of the time that the whole takes. */
-    private Corners<CoolingPath> localTimes(Corners<CoolingPath> paths) {
-        return new Corners<>(
-                paths.fine().faster(telling.variants().fine().time()),
-                paths.middle().faster(telling.variants().middle().time()),
-                paths.coarse().faster(telling.variants().coarse().time()));
+    private LowMidHigh<CoolingPath> localTimes(LowMidHigh<CoolingPath> paths) {
+        return new LowMidHigh<>(
+                paths.fine().faster(state.variants().fine().time()),
+                paths.middle().faster(state.variants().middle().time()),
+                paths.coarse().faster(state.variants().coarse().time()));
     }
 
     private CrystalStory frozen(
-            Corners<CoolingPath> paths, Corners<Journey.Motion> motions, boolean moved) {
-        if (telling.frozen()) {
+            LowMidHigh<CoolingPath> paths,
+            LowMidHigh<GrowthIntegrator.Motion> motions,
+            boolean moved) {
+        if (state.frozen()) {
             throw new IllegalStateException(
                     "this batch is frozen already; start again with CrystalStory.of(mix)");
         }
-        Telling rested =
-                telling.along(paths, motions, "freezing")
+        CrystalState rested =
+                state.along(paths, motions, "freezing")
                         .along(
                                 CoolingPath.hold(paths.middle().endC(), REST_S),
-                                Journey.Motion.STILL,
+                                GrowthIntegrator.Motion.STILL,
                                 "resting");
-        return then(rested, moved ? Trend.MOVED : Trend.STILL);
+        return then(rested, moved ? TrendEvidence.MOVED : TrendEvidence.STILL);
     }
 
     /**
@@ -171,23 +182,23 @@ public final class CrystalStory {
     public CrystalStory heatShock(double temperatureC, double hours) {
         requireFrozen("a heat shock");
         Require.within("hours", hours, new Require.Range(0, 100, "h"));
-        double before = telling.temperatureC();
+        double before = state.temperatureC();
         Require.within("temperatureC", temperatureC, new Require.Range(before, 0, "°C"));
-        telling.requireIce(temperatureC);
-        Telling after =
-                telling.along(
+        state.requireIce(temperatureC);
+        CrystalState after =
+                state.along(
                                 CoolingPath.ramp(before, temperatureC),
-                                Journey.Motion.STILL,
+                                GrowthIntegrator.Motion.STILL,
                                 "warming")
                         .along(
                                 CoolingPath.hold(temperatureC, hours * 3600),
-                                Journey.Motion.STILL,
+                                GrowthIntegrator.Motion.STILL,
                                 "warm")
                         .along(
                                 CoolingPath.ramp(temperatureC, before),
-                                Journey.Motion.STILL,
+                                GrowthIntegrator.Motion.STILL,
                                 "freezing again");
-        return then(after, Trend.SHOCK);
+        return then(after, TrendEvidence.SHOCK);
     }
 
     /**
@@ -201,27 +212,28 @@ public final class CrystalStory {
         requireFrozen("blending");
         double softC =
                 Math.max(
-                        telling.temperatureC(),
-                        telling.slush().temperatureAtIcePercent(HALF_FROZEN_PERCENT));
-        Telling soft =
-                telling.along(
-                        CoolingPath.ramp(telling.temperatureC(), softC),
-                        Journey.Motion.STILL,
+                        state.temperatureC(),
+                        state.mixTable().temperatureAtIcePercent(HALF_FROZEN_PERCENT));
+        CrystalState soft =
+                state.along(
+                        CoolingPath.ramp(state.temperatureC(), softC),
+                        GrowthIntegrator.Motion.STILL,
                         "softening");
         return then(
-                soft.along(CoolingPath.blending(softC), Journey.Motion.BLENDER, "blending"),
-                Trend.BLENDED);
+                soft.along(
+                        CoolingPath.blending(softC), GrowthIntegrator.Motion.BLENDER, "blending"),
+                TrendEvidence.BLENDED);
     }
 
     /** Mean diameter by number now. @return µm with its band, zero without ice */
     public Band meanUm() {
-        return telling.meanUm();
+        return state.meanUm();
     }
 
     /** All sizes now. @return the sizes, empty without ice */
     public CrystalSizes sizes() {
-        return telling.frozen()
-                ? CrystalSizes.of(telling.crowds(), telling.slush().volumeMlPerG())
+        return state.frozen()
+                ? CrystalSizes.of(state.crowds(), state.mixTable().volumeMlPerG())
                 : CrystalSizes.NONE;
     }
 
@@ -232,9 +244,9 @@ public final class CrystalStory {
 
     /** The verdict in words, with the doubt of the band. @return a sentence */
     public String verdict() {
-        if (!telling.frozen()) {
+        if (!state.frozen()) {
             return "not frozen: this mix keeps too little ice at "
-                    + Require.spoken(Math.rint(telling.temperatureC()))
+                    + Require.format(Math.rint(state.temperatureC()))
                     + " °C";
         }
         Band mean = meanUm();
@@ -255,17 +267,17 @@ public final class CrystalStory {
 
     /** Temperature now. @return °C */
     public double temperatureC() {
-        return telling.temperatureC();
+        return state.temperatureC();
     }
 
     /** Ice now. @return % of the water */
     public double icePercent() {
-        return telling.frozen() ? telling.slush().icePercent(telling.temperatureC()) : 0;
+        return state.frozen() ? state.mixTable().icePercent(state.temperatureC()) : 0;
     }
 
     /** The course so far. @return points in the order of time */
     public List<CrystalMoment> timeline() {
-        return telling.moments();
+        return state.moments();
     }
 
     /** What is sure, what is a trend. @return sentences, one for each kind of step */
@@ -273,11 +285,11 @@ public final class CrystalStory {
         return notes;
     }
 
-    Telling telling() {
-        return telling;
+    CrystalState state() {
+        return state;
     }
 
-    CrystalStory then(Telling next, String note) {
+    CrystalStory then(CrystalState next, String note) {
         List<String> more = new ArrayList<>(notes);
         if (!more.contains(note)) {
             more.add(note);
@@ -286,7 +298,7 @@ public final class CrystalStory {
     }
 
     private void requireFrozen(String what) {
-        if (!telling.frozen()) {
+        if (!state.frozen()) {
             throw new IllegalStateException(
                     "there is no ice yet, so %s makes no sense; freeze it first with frozenBy(Method.BAG) or another"
                             .formatted(what));

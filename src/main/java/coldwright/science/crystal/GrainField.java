@@ -83,13 +83,13 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
      * @return % of its volume, 0 without ice
      */
     public static double iceVolumePercent(CrystalStory story) {
-        if (!story.telling().frozen()) {
+        if (!story.state().frozen()) {
             return 0;
         }
-        Slush slush = story.telling().slush();
-        double iceMl = slush.iceMlPerG(story.temperatureC());
+        FrozenMixTable frozenMixTable = story.state().mixTable();
+        double iceMl = frozenMixTable.iceMlPerG(story.temperatureC());
         double swollenMl = iceMl * (1 - GibbsThomson.ICE_KG_PER_M3 / 1000);
-        return 100 * iceMl / (slush.volumeMlPerG() + swollenMl);
+        return 100 * iceMl / (frozenMixTable.volumeMlPerG() + swollenMl);
     }
 
     /**

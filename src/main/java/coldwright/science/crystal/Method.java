@@ -68,8 +68,8 @@ public enum Method {
         return breakagePerS;
     }
 
-    Journey.Motion motion(Journey.Variant variant) {
-        return new Journey.Motion(
+    GrowthIntegrator.Motion motion(GrowthIntegrator.Variant variant) {
+        return new GrowthIntegrator.Motion(
                 clearedEveryS, moved ? variant.wallShare() : 0, moved ? breakagePerS : 0);
     }
 

@@ -32,16 +32,20 @@ public final class Storage {
                 story,
                 Require.within(
                         "temperatureC", temperatureC, new Require.Range(COLDEST_C, -2, "°C")),
-                new Swing(0, USUAL_PERIOD_HOURS),
+                new TemperatureSwing(0, USUAL_PERIOD_HOURS),
                 0);
-        story.telling().requireIce(temperatureC);
+        story.state().requireIce(temperatureC);
     }
 
-    private Storage(CrystalStory story, double temperatureC, Swing swing, double hardeningHours) {
+    private Storage(
+            CrystalStory story,
+            double temperatureC,
+            TemperatureSwing temperatureSwing,
+            double hardeningHours) {
         this.story = story;
         this.temperatureC = temperatureC;
-        this.swingC = swing.byC;
-        this.periodHours = swing.everyHours;
+        this.swingC = temperatureSwing.byC;
+        this.periodHours = temperatureSwing.everyHours;
         this.hardeningHours = hardeningHours;
     }
 
@@ -66,8 +70,9 @@ public final class Storage {
     public Storage swinging(double byC, double everyHours) {
         Require.within("byC", byC, new Require.Range(0, 10, "°C"));
         Require.within("everyHours", everyHours, new Require.Range(0.25, 240, "h"));
-        story.telling().requireIce(temperatureC + byC);
-        return new Storage(story, temperatureC, new Swing(byC, everyHours), hardeningHours);
+        story.state().requireIce(temperatureC + byC);
+        return new Storage(
+                story, temperatureC, new TemperatureSwing(byC, everyHours), hardeningHours);
     }
 
     /**
@@ -79,7 +84,7 @@ public final class Storage {
      */
     public Storage hardenedIn(double hours) {
         Require.within("hours", hours, new Require.Range(0.1, 100, "h"));
-        return new Storage(story, temperatureC, new Swing(swingC, periodHours), hours);
+        return new Storage(story, temperatureC, new TemperatureSwing(swingC, periodHours), hours);
     }
 
     /** The batch as it is put in. @return the story so far */
@@ -106,17 +111,21 @@ public final class Storage {
      */
     public CrystalStory forHours(double hours) {
         Require.within("hours", hours, new Require.Range(0, 24000, "h"));
-        Telling now = story.telling();
+        CrystalState now = story.state();
         double away = temperatureC - now.temperatureC();
         if (Math.abs(away) > ALREADY_THERE_C) {
             double around = temperatureC + Math.copySign(BEYOND_C, away);
             CoolingPath harden =
                     CoolingPath.against(
-                            now.slush(),
+                            now.mixTable(),
                             new CoolingPath.Ends(now.temperatureC(), temperatureC),
                             around,
                             hardeningS(now, around));
-            now = now.along(harden, Journey.Motion.STILL, away < 0 ? "hardening" : "softening");
+            now =
+                    now.along(
+                            harden,
+                            GrowthIntegrator.Motion.STILL,
+                            away < 0 ? "hardening" : "softening");
         }
         if (hours > 0) {
             CoolingPath keep =
@@ -126,13 +135,13 @@ public final class Storage {
                                     swingC,
                                     new CoolingPath.Rhythm(hours * 3600, periodHours * 3600))
                             : CoolingPath.hold(temperatureC, hours * 3600);
-            now = now.along(keep, Journey.Motion.STILL, "storing");
+            now = now.along(keep, GrowthIntegrator.Motion.STILL, "storing");
         }
-        return story.then(now, swingC > 0 ? Trend.SWINGS : Trend.STORAGE);
+        return story.then(now, swingC > 0 ? TrendEvidence.SWINGS : TrendEvidence.STORAGE);
     }
 
     /** The hours told, or the usual ones at −18 °C, longer in a warmer store. */
-    private double hardeningS(Telling now, double aroundC) {
+    private double hardeningS(CrystalState now, double aroundC) {
         if (hardeningHours > 0) {
             return hardeningHours * 3600;
         }
@@ -143,9 +152,9 @@ public final class Storage {
         }
         CoolingPath.Ends usualEnds = new CoolingPath.Ends(now.temperatureC(), USUAL_STORE_C);
         return usual
-                * CoolingPath.effort(now.slush(), ends, aroundC)
-                / CoolingPath.effort(now.slush(), usualEnds, USUAL_STORE_C - BEYOND_C);
+                * CoolingPath.effort(now.mixTable(), ends, aroundC)
+                / CoolingPath.effort(now.mixTable(), usualEnds, USUAL_STORE_C - BEYOND_C);
     }
 
-    private record Swing(double byC, double everyHours) {}
+    private record TemperatureSwing(double byC, double everyHours) {}
 }

@@ -32,7 +32,7 @@ public record ThermometerReading(double minutes, double temperatureC) {
             if (i > 0 && seconds[i] <= seconds[i - 1]) {
                 throw new IllegalArgumentException(
                         "reading %d is at %s min, not after the one before it; times must rise"
-                                .formatted(i + 1, Require.spoken(readings.get(i).minutes)));
+                                .formatted(i + 1, Require.format(readings.get(i).minutes)));
             }
         }
         return CoolingPath.along(seconds, temperatures);

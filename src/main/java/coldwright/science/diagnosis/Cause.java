@@ -1,6 +1,6 @@
 package coldwright.science.diagnosis;
 
-import coldwright.science.balance.Mend;
+import coldwright.science.balance.BatchFix;
 
 import java.util.List;
 
@@ -12,7 +12,7 @@ import java.util.List;
  * @param steps how far beyond the usual it lies, in steps; the greater, the likelier
  * @param sharePercent its part of all steps found for this symptom, %
  * @param advice what to do, in words; holds the first mend's figures if there is one
- * @param mends changes to the batch with their new figures, the smallest first; may be empty
+ * @param fixes changes to the batch with their new figures, the smallest first; may be empty
  */
 public record Cause(
         String what,
@@ -20,10 +20,10 @@ public record Cause(
         double steps,
         double sharePercent,
         String advice,
-        List<Mend> mends) {
+        List<BatchFix> fixes) {
     /** Copies what is given. */
     public Cause {
-        mends = List.copyOf(mends);
+        fixes = List.copyOf(fixes);
     }
 
     /**
@@ -31,11 +31,11 @@ public record Cause(
      *
      * @return true for swings and warming
      */
-    public boolean ofKeeping() {
-        return what.equals(Suspects.KEPT_BADLY);
+    public boolean isStorage() {
+        return what.equals(SuspectTable.KEPT_BADLY);
     }
 
     Cause shareOf(double allSteps) {
-        return new Cause(what, why, steps, 100 * steps / allSteps, advice, mends);
+        return new Cause(what, why, steps, 100 * steps / allSteps, advice, fixes);
     }
 }

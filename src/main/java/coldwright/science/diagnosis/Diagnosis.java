@@ -34,15 +34,15 @@ public final class Diagnosis {
      * @return the causes found, the likeliest first; empty if everything measured is as usual
      */
     public static List<Cause> of(Situation situation, Symptom symptom) {
-        return ranked(situation, new Suspects(situation).behindTasted(symptom));
+        return ranked(situation, new SuspectTable(situation).behindTasted(symptom));
     }
 
-    private static List<Cause> ranked(Situation situation, List<Suspect> suspects) {
+    private static List<Cause> ranked(Situation situation, List<SuspectMeasure> suspects) {
         List<Cause> causes = new ArrayList<>();
         double all = 0;
-        for (Suspect suspect : suspects) {
-            if (suspect.steps(situation.mix()) > 0) {
-                Cause cause = suspect.cause(situation.mix());
+        for (SuspectMeasure suspectMeasure : suspects) {
+            if (suspectMeasure.steps(situation.mix()) > 0) {
+                Cause cause = suspectMeasure.cause(situation.mix());
                 causes.add(cause);
                 all += cause.steps();
             }
@@ -63,9 +63,9 @@ public final class Diagnosis {
      */
     public static List<Finding> foresee(Situation situation) {
         Map<Symptom, List<Cause>> all = new EnumMap<>(Symptom.class);
-        Suspects suspects = new Suspects(situation);
+        SuspectTable suspectTable = new SuspectTable(situation);
         for (Symptom symptom : Symptom.values()) {
-            List<Cause> causes = ranked(situation, suspects.behind(symptom));
+            List<Cause> causes = ranked(situation, suspectTable.behind(symptom));
             if (!causes.isEmpty() && causes.get(0).steps() >= WORTH_TELLING_STEPS) {
                 all.put(symptom, causes);
             }
@@ -87,6 +87,7 @@ public final class Diagnosis {
     }
 
     private static Finding finding(Situation situation, Symptom symptom, List<Cause> causes) {
-        return new Finding(symptom, Expected.words(situation, symptom, causes), causes.get(0));
+        return new Finding(
+                symptom, ExpectedFindings.words(situation, symptom, causes), causes.get(0));
     }
 }

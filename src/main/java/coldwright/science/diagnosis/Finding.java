@@ -1,6 +1,6 @@
 package coldwright.science.diagnosis;
 
-import coldwright.science.balance.Mend;
+import coldwright.science.balance.BatchFix;
 
 import java.util.List;
 
@@ -35,8 +35,8 @@ public record Finding(Symptom symptom, String what, Cause cause) {
      *
      * @return the smallest first; may be empty
      */
-    public List<Mend> mends() {
-        return cause.mends();
+    public List<BatchFix> fixes() {
+        return cause.fixes();
     }
 
     @Override

@@ -141,11 +141,11 @@ public record Churning(
         Band solid = MilkFat.solidPercent(temperatureC);
         reasons.add(
                 "%d %% of the fat is solid at %s °C; sticking is easiest near 30 %%"
-                        .formatted(Math.round(solid.middle()), Require.spoken(temperatureC)));
+                        .formatted(Math.round(solid.middle()), Require.format(temperatureC)));
         reasons.add(
                 "fat makes up %s %% of the volume, so globules meet %s"
                         .formatted(
-                                Require.spokenToTenth(fatVolumePercent),
+                                Require.formatToTenth(fatVolumePercent),
                                 fatVolumePercent > 20 ? "often" : "seldom"));
         reasons.add(
                 homogenised

@@ -167,7 +167,8 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
 
     private static List<Globule> place(double[] diameters, Slide slide, Random random) {
         List<Globule> placed = new ArrayList<>(diameters.length);
-        Neighbours neighbours = new Neighbours(slide, diameters.length == 0 ? 1 : diameters[0]);
+        NeighbourGrid neighbourGrid =
+                new NeighbourGrid(slide, diameters.length == 0 ? 1 : diameters[0]);
         for (double diameter : diameters) {
             Globule best = null;
             double least = Double.POSITIVE_INFINITY;
@@ -178,13 +179,13 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
                                 random.nextDouble() * slide.heightUm(),
                                 diameter / 2,
                                 false);
-                double overlap = neighbours.overlapUm(here);
+                double overlap = neighbourGrid.overlapUm(here);
                 if (overlap < least) {
                     least = overlap;
                     best = here;
                 }
             }
-            neighbours.add(best);
+            neighbourGrid.add(best);
             placed.add(best);
         }
         return placed;

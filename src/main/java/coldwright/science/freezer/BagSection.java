@@ -17,8 +17,8 @@ import java.util.List;
  * in a straight line (film theory, W. Nernst 1904, W. K. Lewis 1916, from memory): that of the
  * brine with the brine's conductivity, that within a kneaded bag with the content's. In the wall it
  * falls by flux × thickness/conductivity. A bag left still has no film within, but the profile of
- * its {@link Layers}. The films' real edges are not sharp; their thickness has the spread of {@link
- * Film}.
+ * its {@link LayeredBody}. The films' real edges are not sharp; their thickness has the spread of
+ * {@link Film}.
  *
  * @param minute time since the bag went into the bath, minutes
  * @param icePercent mean ice in the bag, % of the water
@@ -79,7 +79,7 @@ public record BagSection(
                     "the batch is in %s, by %s; a bag in ice and salt is needed: use FreezePlan.bag"
                             .formatted(freeze.holder().words(), freeze.cold().words()));
         }
-        List<Moment> course = plan.course();
+        List<FreezeMoment> course = plan.course();
         double endMinute = course.get(course.size() - 1).minute();
         if (!freeze.motion().isStill() && plan.reaches(Stage.SOFT_SERVE)) {
             endMinute = plan.minutesToSoftServe();
@@ -96,7 +96,8 @@ public record BagSection(
         return List.copyOf(sections);
     }
 
-    private static BagSection cut(FreezePlan plan, Holder.Bag bag, Cold.Bath cold, Moment moment) {
+    private static BagSection cut(
+            FreezePlan plan, Holder.Bag bag, Cold.Bath cold, FreezeMoment moment) {
         double half = bag.thicknessMm() / 2;
         double wall = bag.wall().thicknessMm();
         double film = filmMm(cold, moment.coldC());
@@ -125,7 +126,7 @@ public record BagSection(
     }
 
     /** Thickness of the layer at the wall that a kneaded content has not mixed in, mm. */
-    private static double innerFilmMm(FreezePlan plan, Moment moment, double half) {
+    private static double innerFilmMm(FreezePlan plan, FreezeMoment moment, double half) {
         double fall = moment.middleC() - moment.wallC();
         if (fall < LEAST_FALL_C || moment.fluxWPerM2() <= 0) {
             return 0;

@@ -82,7 +82,7 @@ public sealed interface Cold {
 
         @Override
         public String words() {
-            return "a freezer at %s °C".formatted(Require.spoken(temperatureC));
+            return "a freezer at %s °C".formatted(Require.format(temperatureC));
         }
 
         @Override
@@ -130,7 +130,7 @@ public sealed interface Cold {
         @Override
         public String words() {
             return "a machine of %s W at %s °C"
-                    .formatted(Require.spoken(mostW), Require.spoken(temperatureC));
+                    .formatted(Require.format(mostW), Require.format(temperatureC));
         }
 
         @Override

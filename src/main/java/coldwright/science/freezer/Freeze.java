@@ -198,9 +198,9 @@ public final class Freeze {
     private double softServe(Holder.Bag bag) {
         Freeze other = copy();
         other.holder = bag;
-        March march = new March(other, curve, Reading.LIKELY);
-        march.go(Stage.SOFT_SERVE);
-        return march.minutes(Stage.SOFT_SERVE);
+        FreezeSimulation freezeSimulation = new FreezeSimulation(other, curve, Reading.LIKELY);
+        freezeSimulation.go(Stage.SOFT_SERVE);
+        return freezeSimulation.minutes(Stage.SOFT_SERVE);
     }
 
     ThermalCurve curve() {

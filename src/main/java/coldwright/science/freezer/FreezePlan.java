@@ -18,8 +18,8 @@ import java.util.Map;
  * plan.remarks();
  * }</pre>
  *
- * <p>Model: {@link Layers} for still content, {@link Motion}'s film for moved content, the bath on
- * its phase diagram. The spread is that of the film coefficients and of the motion ({@link
+ * <p>Model: {@link LayeredBody} for still content, {@link Motion}'s film for moved content, the
+ * bath on its phase diagram. The spread is that of the film coefficients and of the motion ({@link
  * Reading}), not of the thermal properties (about 10 % more). Left out: streaming in the still
  * liquid, swelling of the ice, supercooling, the freezer warming up as the batch goes in.
  */
@@ -32,21 +32,22 @@ public final class FreezePlan {
     public static final double USUAL_BAG_MM = 30;
 
     private final Freeze freeze;
-    private final Map<Reading, March> marches = new EnumMap<>(Reading.class);
+    private final Map<Reading, FreezeSimulation> simulations = new EnumMap<>(Reading.class);
 
     FreezePlan(Freeze freeze) {
         this.freeze = freeze;
-        march(Reading.LIKELY);
+        simulation(Reading.LIKELY);
     }
 
     /** The march at a reading; the quick and the slow one are reckoned when first asked for. */
-    private synchronized March march(Reading reading) {
-        return marches.computeIfAbsent(
+    private synchronized FreezeSimulation simulation(Reading reading) {
+        return simulations.computeIfAbsent(
                 reading,
                 one -> {
-                    March march = new March(freeze, freeze.curve(), one);
-                    march.go(Stage.HARD);
-                    return march;
+                    FreezeSimulation freezeSimulation =
+                            new FreezeSimulation(freeze, freeze.curve(), one);
+                    freezeSimulation.go(Stage.HARD);
+                    return freezeSimulation;
                 });
     }
 
@@ -84,8 +85,8 @@ public final class FreezePlan {
         return Freeze.of(mix).in(Holder.Churn.of(120)).by(Cold.stirredBath(bath)).plan();
     }
 
-    private March likely() {
-        return march(Reading.LIKELY);
+    private FreezeSimulation likely() {
+        return simulation(Reading.LIKELY);
     }
 
     /**
@@ -150,8 +151,9 @@ public final class FreezePlan {
      * @param stage the stage
      * @return minutes from and to; not a number where it is never reached
      */
-    public Between rangeMinutes(Stage stage) {
-        return new Between(march(Reading.FAST).minutes(stage), march(Reading.SLOW).minutes(stage));
+    public MinuteRange rangeMinutes(Stage stage) {
+        return new MinuteRange(
+                simulation(Reading.FAST).minutes(stage), simulation(Reading.SLOW).minutes(stage));
     }
 
     /**
@@ -160,14 +162,14 @@ public final class FreezePlan {
      * @param least with good contact and brisk motion
      * @param most with poor contact and lazy motion
      */
-    public record Between(double least, double most) {}
+    public record MinuteRange(double least, double most) {}
 
     /**
      * How the batch stands from step to step.
      *
      * @return moments, the first at the start
      */
-    public List<Moment> course() {
+    public List<FreezeMoment> course() {
         return List.copyOf(likely().course());
     }
 
@@ -177,8 +179,8 @@ public final class FreezePlan {
      * @param reading where in the spread
      * @return moments, the first at the start
      */
-    public List<Moment> course(Reading reading) {
-        return List.copyOf(march(reading).course());
+    public List<FreezeMoment> course(Reading reading) {
+        return List.copyOf(simulation(reading).course());
     }
 
     /**
@@ -224,7 +226,7 @@ public final class FreezePlan {
      * @return ice and salt, in the vessel and room of the bath if there is one
      */
     public IceAndSalt leastBath() {
-        return BathNeed.of(freeze, minutesToSoftServe());
+        return BathRequirement.of(freeze, minutesToSoftServe());
     }
 
     /**
@@ -233,7 +235,7 @@ public final class FreezePlan {
      * @return sentences
      */
     public List<String> remarks() {
-        return FreezeRemarks.of(freeze, this, likely());
+        return FreezeAdvice.of(freeze, this, likely());
     }
 
     ThermalCurve curve() {
@@ -258,7 +260,7 @@ public final class FreezePlan {
                 .append(", ")
                 .append(freeze.cold().words());
         for (Stage stage : Stage.values()) {
-            Between range = rangeMinutes(stage);
+            MinuteRange range = rangeMinutes(stage);
             text.append("; ").append(stage.words()).append(' ');
             if (reaches(stage)) {
                 text.append(

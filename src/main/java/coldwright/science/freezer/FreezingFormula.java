@@ -122,7 +122,7 @@ public final class FreezingFormula {
         if (newAirC >= newFreezesAtC) {
             throw new IllegalArgumentException(
                     "airC is %s °C; it must be below the freezing point of %s °C"
-                            .formatted(Require.spoken(newAirC), Require.spoken(newFreezesAtC)));
+                            .formatted(Require.format(newAirC), Require.format(newFreezesAtC)));
         }
         return copy;
     }

@@ -78,7 +78,7 @@ public sealed interface Holder {
 
         @Override
         public String words() {
-            return "a bag %s mm thick".formatted(Require.spoken(thicknessMm));
+            return "a bag %s mm thick".formatted(Require.format(thicknessMm));
         }
     }
 
@@ -116,7 +116,7 @@ public sealed interface Holder {
 
         @Override
         public String words() {
-            return "a tub %s mm wide".formatted(Require.spoken(diameterMm));
+            return "a tub %s mm wide".formatted(Require.format(diameterMm));
         }
     }
 
@@ -158,7 +158,7 @@ public sealed interface Holder {
 
         @Override
         public String words() {
-            return "a box %s × %s mm".formatted(Require.spoken(lengthMm), Require.spoken(widthMm));
+            return "a box %s × %s mm".formatted(Require.format(lengthMm), Require.format(widthMm));
         }
     }
 
@@ -202,7 +202,7 @@ public sealed interface Holder {
 
         @Override
         public String words() {
-            return "a churn %s mm wide".formatted(Require.spoken(diameterMm));
+            return "a churn %s mm wide".formatted(Require.format(diameterMm));
         }
     }
 

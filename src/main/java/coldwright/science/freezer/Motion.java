@@ -11,7 +11,7 @@ import coldwright.science.Require;
  * that keeps a distance leaves a layer of ice of that thickness on the wall.
  *
  * <p>Source: penetration (surface renewal) theory of R. Higbie 1935, applied to scraped walls by J.
- * Kool 1958 and P. Harriott 1959 (from memory); tested here against {@link Layers} stirred as
+ * Kool 1958 and P. Harriott 1959 (from memory); tested here against {@link LayeredBody} stirred as
  * often. Measured films of scraped heat exchangers lie below it when the product is thick: 695 to
  * 1415 W/(m²·K) for milk at 150 to 200 turns a minute (D. Juyal et al., J. Food Process Eng. 2016,
  * abstract). M. Ben Lakhdar et al., Appl. Therm. Eng. 25 (2005) saw a constant ice layer where the
@@ -46,7 +46,7 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
         if (!(secondsBetweenTurns >= 0.1)) {
             throw new IllegalArgumentException(
                     "secondsBetweenTurns is %s s; it must be 0.1 or more"
-                            .formatted(Require.spoken(secondsBetweenTurns)));
+                            .formatted(Require.format(secondsBetweenTurns)));
         }
     }
 
@@ -78,7 +78,7 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
         return new Motion(
                 60 * minutes,
                 Blade.NONE,
-                "shaken every %s minutes".formatted(Require.spoken(minutes)));
+                "shaken every %s minutes".formatted(Require.format(minutes)));
     }
 
     /** Whether it moves all the time. */

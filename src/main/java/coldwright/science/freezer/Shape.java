@@ -190,13 +190,13 @@ public final class Shape {
      * @param filmOverConductivityPerM h/k, 1/m, more than zero
      * @return depth and dimension
      */
-    public Layers.Span span(double filmOverConductivityPerM) {
+    public LayeredBody.Span span(double filmOverConductivityPerM) {
         double l = halfThicknessM();
         double biot = l * Require.positive("h/k", filmOverConductivityPerM, "1/m");
         double middle = l * l * (0.5 + 1 / biot) / dimension(biot);
         double perM = surfacePerVolumePerM();
         double depth = 2 * perM * (middle - 1 / (perM * filmOverConductivityPerM));
-        return new Layers.Span(depth, Math.max(1, depth * perM));
+        return new LayeredBody.Span(depth, Math.max(1, depth * perM));
     }
 
     /** u in the middle of a tub, m²; c is h/k in 1/m. */
@@ -266,7 +266,7 @@ public final class Shape {
     public String toString() {
         StringBuilder text = new StringBuilder(words);
         for (double half : halvesM) {
-            text.append(' ').append(Require.spoken(2000 * half)).append(" mm");
+            text.append(' ').append(Require.format(2000 * half)).append(" mm");
         }
         return text.toString();
     }

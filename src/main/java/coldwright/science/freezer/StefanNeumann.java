@@ -12,7 +12,7 @@ import coldwright.science.thermal.Phase;
  *
  * <p>Source: J. Stefan 1891 and F. Neumann (lectures about 1860), as in H. S. Carslaw and J. C.
  * Jaeger, Conduction of Heat in Solids, 2nd ed. 1959, chapter 11; the equation is from memory.
- * Exact for constant properties and equal densities: the yardstick of {@link Layers}.
+ * Exact for constant properties and equal densities: the yardstick of {@link LayeredBody}.
  */
 public final class StefanNeumann {
     private final Phase solid;

@@ -57,7 +57,7 @@ public final class Brine {
         if (temperatureC < EUTECTIC_C) {
             throw new IllegalArgumentException(
                     "temperatureC is %s; ice and brine rest together only between %s and 0 °C: table salt cannot make a bath colder"
-                            .formatted(Require.spoken(temperatureC), Require.spoken(EUTECTIC_C)));
+                            .formatted(Require.format(temperatureC), Require.format(EUTECTIC_C)));
         }
         Require.within("temperatureC", temperatureC, ICE_LINE);
         double molality =

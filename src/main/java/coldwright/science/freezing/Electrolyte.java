@@ -25,7 +25,7 @@ record Electrolyte(
         double b1,
         double c,
         double mostMolality)
-        implements WaterBinding {
+        implements SoluteActivity {
     private static final double DEBYE_HUECKEL = 0.377;
 
     @Override

@@ -8,7 +8,7 @@ package coldwright.science.freezing;
  *     there; colder liquids are taken to hold no more
  */
 record Eutectic(double temperatureC, double molality) {
-    static Eutectic at(double temperatureC, WaterBinding binding) {
+    static Eutectic at(double temperatureC, SoluteActivity binding) {
         return new Eutectic(temperatureC, binding.molality(IceActivity.minusLn(temperatureC)));
     }
 }

@@ -33,7 +33,7 @@ public final class FreezingCurve {
         this.solution = solution;
         this.line = IceLine.of(solution);
         this.freezingPointC = line.temperatureC(solution.waterG() / 1000);
-        this.limitC = FreezeLimit.temperatureC(solution);
+        this.limitC = MaximalFreezeConcentration.temperatureC(solution);
     }
 
     /**
@@ -52,7 +52,9 @@ public final class FreezingCurve {
      * @return °C; −120 if nothing in the solution sets a limit
      */
     public double iceStopsGrowingC() {
-        return Notes.onlySalts(solution) ? Notes.coldestEutecticC(solution) : limitC;
+        return FreezingNotes.onlySalts(solution)
+                ? FreezingNotes.coldestEutecticC(solution)
+                : limitC;
     }
 
     /**
@@ -103,8 +105,8 @@ public final class FreezingCurve {
             throw new IllegalArgumentException(
                     "icePercent is %s; in this mix it never gets above %s %% of the water: ask for less, or thin it with water"
                             .formatted(
-                                    Require.spoken(icePercent),
-                                    Require.spoken(Math.floor(most * 10) / 10)));
+                                    Require.format(icePercent),
+                                    Require.format(Math.floor(most * 10) / 10)));
         }
         double wantedC = line.temperatureC(solution.waterG() / 1000 * (1 - icePercent / 100));
         return Math.max(wantedC, Math.max(limitC, Temperature.COLDEST_C));
@@ -129,7 +131,7 @@ public final class FreezingCurve {
      * @return sentences
      */
     public List<String> notes() {
-        return Notes.of(this, solution);
+        return FreezingNotes.of(this, solution);
     }
 
     private double liquidG(double temperatureC) {

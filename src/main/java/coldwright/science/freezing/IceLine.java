@@ -19,7 +19,7 @@ import java.util.Map;
  * read). Salts among themselves follow the same rule (D. Rowland and P. M. May, J. Chem. Eng. Data
  * 57 (2012), abstract read).
  *
- * <p>Molecules, salts and ideal particles with each other: see {@link Blend}.
+ * <p>Molecules, salts and ideal particles with each other: see {@link SoluteMixture}.
  *
  * <p>Salt beyond its eutectic strength crystallises; with nothing else in the water no brine is
  * left below the eutectic.
@@ -59,8 +59,8 @@ final class IceLine {
             return 0;
         }
         double kg =
-                IceGrid.read(particles, Math.sqrt(-temperatureC))
-                        / (WaterBinding.WATER_MOL_PER_KG * IceGrid.minusLn(temperatureC));
+                IceLineGrid.read(particles, Math.sqrt(-temperatureC))
+                        / (SoluteActivity.WATER_MOL_PER_KG * IceLineGrid.minusLn(temperatureC));
         if (crust == null || kg >= crust.saturatedKg) {
             return kg;
         }
@@ -73,19 +73,19 @@ final class IceLine {
             return 0;
         }
         int warm = 0;
-        int cold = IceGrid.LAST;
-        if (liquidKg(IceGrid.temperatureC(cold)) > kg) {
+        int cold = IceLineGrid.LAST;
+        if (liquidKg(IceLineGrid.temperatureC(cold)) > kg) {
             return IceActivity.COLDEST_C;
         }
         while (cold - warm > 1) {
             int middle = (warm + cold) >>> 1;
-            if (liquidKg(IceGrid.temperatureC(middle)) > kg) {
+            if (liquidKg(IceLineGrid.temperatureC(middle)) > kg) {
                 warm = middle;
             } else {
                 cold = middle;
             }
         }
-        double found = between(warm * IceGrid.STEP, cold * IceGrid.STEP, kg);
+        double found = between(warm * IceLineGrid.STEP, cold * IceLineGrid.STEP, kg);
         double temperatureC = -found * found;
         return crust == null ? temperatureC : crust.atLeastEutectic(temperatureC);
     }
@@ -136,14 +136,15 @@ final class IceLine {
         }
 
         double liquidKg(double temperatureC) {
-            double left = IceGrid.minusLn(temperatureC) - IceGrid.minusLn(groups.eutecticC());
+            double left =
+                    IceLineGrid.minusLn(temperatureC) - IceLineGrid.minusLn(groups.eutecticC());
             if (left <= 0) {
                 return Double.POSITIVE_INFINITY;
             }
             if (others == null) {
                 others = new IceLine(groups.withoutSalts().particles(), null);
             }
-            return others.liquidKg(IceGrid.temperatureOfMinusLnC(left));
+            return others.liquidKg(IceLineGrid.temperatureOfMinusLnC(left));
         }
 
         double atLeastEutectic(double temperatureC) {
@@ -188,7 +189,7 @@ final class IceLine {
             if (ideal == 0 && salts == null) {
                 return molecules;
             }
-            return new Blend(molecules, salts, ideal).particles();
+            return new SoluteMixture(molecules, salts, ideal).particles();
         }
 
         private static double[] added(double[] sum, double mol, Solute solute) {

@@ -13,7 +13,7 @@ package coldwright.science.freezing;
  * @param k k₀, k₁, k₂
  * @param mostX greatest mole fraction to which the series is used
  */
-record Margules(double particles, double[] k, double mostX) implements WaterBinding {
+record Margules(double particles, double[] k, double mostX) implements SoluteActivity {
     static Margules upTo(double mostX, double... k) {
         return new Margules(1, k, mostX);
     }

@@ -57,8 +57,8 @@ public enum Solute {
     /** Glycerine. Fitted to five CRC rows and the eutectic 66.7 %, −46.5 °C (from memory). */
     GLYCEROL(92.094, Margules.upTo(0.6, 2.608, -4.144), -65, crc(-46.5, 1)),
 
-    /** Drinking alcohol; see {@link EthanolBinding}. */
-    ETHANOL(46.068, new EthanolBinding(), -115, crc(-49.5, 1.5)),
+    /** Drinking alcohol; see {@link EthanolActivity}. */
+    ETHANOL(46.068, new EthanolActivity(), -115, crc(-49.5, 1.5)),
 
     /** Table salt. Fitted to six CRC rows and the eutectic 23.3 %, −21.1 °C. */
     SODIUM_CHLORIDE(
@@ -107,13 +107,13 @@ public enum Solute {
             Validity.fromMemory("water activity at 25 °C", 4));
 
     private final double molarMassGPerMol;
-    private final WaterBinding binding;
+    private final SoluteActivity binding;
     private final double iceStopsC;
     private final Eutectic eutectic;
     private final Validity validity;
     private volatile double[] effectiveParticles;
 
-    Solute(double molarMassGPerMol, WaterBinding binding, double iceStopsC, Validity validity) {
+    Solute(double molarMassGPerMol, SoluteActivity binding, double iceStopsC, Validity validity) {
         this.molarMassGPerMol = molarMassGPerMol;
         this.binding = binding;
         this.iceStopsC = iceStopsC;
@@ -132,13 +132,13 @@ public enum Solute {
     /**
      * Finds a solute by its name.
      *
-     * @param name as {@link #spoken} gives it, in any case
+     * @param name as {@link #displayName} gives it, in any case
      * @return the solute
      * @throws IllegalArgumentException if there is none of that name; the message lists them
      */
     public static Solute named(String name) {
         for (Solute solute : values()) {
-            if (solute.spoken().equalsIgnoreCase(name.strip())) {
+            if (solute.displayName().equalsIgnoreCase(name.strip())) {
                 return solute;
             }
         }
@@ -147,7 +147,7 @@ public enum Solute {
                         .formatted(
                                 name,
                                 Arrays.stream(values())
-                                        .map(Solute::spoken)
+                                        .map(Solute::displayName)
                                         .collect(Collectors.joining(", "))));
     }
 
@@ -165,7 +165,7 @@ public enum Solute {
      *
      * @return such as {@code sodium chloride}
      */
-    public String spoken() {
+    public String displayName() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
@@ -187,7 +187,7 @@ public enum Solute {
         return eutectic != null;
     }
 
-    WaterBinding binding() {
+    SoluteActivity binding() {
         return binding;
     }
 
@@ -205,11 +205,11 @@ public enum Solute {
         return iceStopsC;
     }
 
-    /** See {@link IceGrid#effectiveParticles}; made at first use. */
+    /** See {@link IceLineGrid#effectiveParticles}; made at first use. */
     double[] effectiveParticles() {
         double[] made = effectiveParticles;
         if (made == null) {
-            made = IceGrid.effectiveParticles(binding);
+            made = IceLineGrid.effectiveParticles(binding);
             effectiveParticles = made;
         }
         return made;

@@ -22,9 +22,9 @@ import java.util.Map;
  * }</pre>
  *
  * <p>Models: {@link IceActivity} for the ice, {@link Solute} for each solute, {@code IceLine} and
- * {@code Blend} for their mixture. Expected error of the freezing point: 0.05 °C down to −2 °C,
- * below that 2 % of the depression for sugars and milk salts, 5 % where alcohol or much salt meets
- * sugar. {@link #notes} says when an answer leaves the range of its sources.
+ * {@code SoluteMixture} for their mixture. Expected error of the freezing point: 0.05 °C down to −2
+ * °C, below that 2 % of the depression for sugars and milk salts, 5 % where alcohol or much salt
+ * meets sugar. {@link #notes} says when an answer leaves the range of its sources.
  *
  * @param waterG water, g, more than zero
  * @param massG each solute's mass, g, without crystal water
@@ -40,7 +40,7 @@ public record Solution(
     public Solution {
         requireWater(waterG);
         EnumMap<Solute, Double> solutes = new EnumMap<>(Solute.class);
-        massG.forEach((solute, g) -> solutes.put(solute, amount(solute.spoken(), g, "g")));
+        massG.forEach((solute, g) -> solutes.put(solute, amount(solute.displayName(), g, "g")));
         massG = Collections.unmodifiableMap(solutes);
         LinkedHashMap<String, Double> ideal = new LinkedHashMap<>();
         idealMillimol.forEach((what, mmol) -> ideal.put(what, amount(what, mmol, "mmol")));
@@ -73,7 +73,7 @@ public record Solution(
         }
         EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
         all.putAll(massG);
-        all.merge(solute, amount(solute.spoken(), moreG, "g"), Double::sum);
+        all.merge(solute, amount(solute.displayName(), moreG, "g"), Double::sum);
         return new Solution(waterG, all, idealMillimol);
     }
 
@@ -171,7 +171,7 @@ public record Solution(
      * @return expected error, °C, about two cases in three lie within it
      */
     public double freezingPointErrorC() {
-        return new Trust(this).errorC(freezingPointC());
+        return new FreezingPointAccuracy(this).errorC(freezingPointC());
     }
 
     /**
@@ -189,7 +189,7 @@ public record Solution(
      * @return sentences, empty if there is nothing to say
      */
     public List<String> notes() {
-        return Notes.of(this, freezingPointC());
+        return FreezingNotes.of(this, freezingPointC());
     }
 
     private static void requireWater(double waterG) {

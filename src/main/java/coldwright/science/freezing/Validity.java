@@ -15,7 +15,7 @@ public record Validity(double coldestC, double errorPercent, String source) {
         return new Validity(0, errorPercent, "likeness to " + with);
     }
 
-    static Validity reckonedFrom(String what, double errorPercent) {
+    static Validity derivedFrom(String what, double errorPercent) {
         return new Validity(0, errorPercent, what);
     }
 

@@ -11,7 +11,7 @@ package coldwright.science.freezing;
  * @param k the Margules constants
  * @param mostX greatest mole fraction to which the series is used
  */
-record WeakAcid(double ka, double[] k, double mostX) implements WaterBinding {
+record WeakAcid(double ka, double[] k, double mostX) implements SoluteActivity {
     @Override
     public double minusLn(double molality) {
         double ions = 2 * ka * molality / (ka + Math.sqrt(ka * ka + 4 * ka * molality));

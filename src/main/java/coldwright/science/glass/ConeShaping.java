@@ -149,7 +149,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         if (biot() > LUMPED_TO_BIOT) {
             notes.add(
                     "Biot number %s is above 1.5: the inside stays warmer than the skin, so the seconds are a trend"
-                            .formatted(Require.spoken(Math.round(biot() * 100) / 100.0)));
+                            .formatted(Require.format(Math.round(biot() * 100) / 100.0)));
         }
         if (!wafer.canBeRolled()) {
             notes.add(

@@ -109,12 +109,12 @@ public final class SyrupViscosity {
         if (temperatureC < SURE_TO_C || temperatureC > WARMEST_C) {
             notes.add(
                     "%s °C is outside 0 to 80 °C, where the viscosity equation was made: a trend, within a factor of about three"
-                            .formatted(Require.spoken(temperatureC)));
+                            .formatted(Require.format(temperatureC)));
         }
         if (sucrosePercent > STRONGEST_PERCENT) {
             notes.add(
                     "%s %% is above 75 %%, where the viscosity equation was made: a trend, within a factor of about three"
-                            .formatted(Require.spoken(sucrosePercent)));
+                            .formatted(Require.format(sucrosePercent)));
         }
         return List.copyOf(notes);
     }

@@ -33,6 +33,6 @@ public record Amount(double massG, Ingredient ingredient) {
 
     @Override
     public String toString() {
-        return "%s g %s".formatted(Require.spoken(massG), ingredient.name());
+        return "%s g %s".formatted(Require.format(massG), ingredient.name());
     }
 }

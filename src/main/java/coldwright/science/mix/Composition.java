@@ -57,8 +57,8 @@ public final class Composition {
             throw new IllegalArgumentException(
                     "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%: lower one of its shares"
                             .formatted(
-                                    Require.spoken(sum),
-                                    Require.spoken(percent),
+                                    Require.format(sum),
+                                    Require.format(percent),
                                     component.words()));
         }
         return new Composition(
@@ -176,7 +176,7 @@ public final class Composition {
                 text.append(text.isEmpty() ? "" : ", ")
                         .append(component.words())
                         .append(' ')
-                        .append(Require.spoken(Math.round(percent * 100) / 100.0))
+                        .append(Require.format(Math.round(percent * 100) / 100.0))
                         .append(" %");
             }
         }

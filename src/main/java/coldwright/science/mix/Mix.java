@@ -223,7 +223,7 @@ public final class Mix {
 
     /** {@return everything dissolved in the water of the mix, milk salts included} */
     public Solution solution() {
-        return Dissolved.solution(this);
+        return DissolvedSolutes.solution(this);
     }
 
     /** {@return the curve of how much of the water is ice at each temperature} */
@@ -237,18 +237,18 @@ public final class Mix {
     }
 
     /** {@return the trade's reckoning of the freezing point, and why it differs from this one} */
-    public TradeMethod tradeMethod() {
-        return TradeMethod.of(this);
+    public SucroseEquivalentMethod tradeMethod() {
+        return SucroseEquivalentMethod.of(this);
     }
 
     /** {@return who lowers the freezing point, the strongest first, by ingredient and solute} */
     public List<Contribution> contributions() {
-        return Dissolved.contributions(this);
+        return DissolvedSolutes.contributions(this);
     }
 
     /** {@return how near its lactose is to turning sandy} */
-    public LactoseLimit lactoseLimit() {
-        return LactoseLimit.of(this);
+    public LactoseSaturation lactoseLimit() {
+        return LactoseSaturation.of(this);
     }
 
     /** {@return density without air, near 20 °C, kg/L} */

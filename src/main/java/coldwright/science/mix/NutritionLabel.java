@@ -164,7 +164,7 @@ public final class NutritionLabel {
         if (sugar > carbohydrate + Composition.ROUNDING_PERCENT) {
             throw new IllegalArgumentException(
                     "the label of %s has %s g sugars in %s g carbohydrate; sugars are a part of it: state the carbohydrate with its sugars"
-                            .formatted(name, Require.spoken(sugar), Require.spoken(carbohydrate)));
+                            .formatted(name, Require.format(sugar), Require.format(carbohydrate)));
         }
         double starchy = Math.max(0, carbohydrate - sugar);
         double all = lines.values().stream().mapToDouble(Double::doubleValue).sum() - sugar;
@@ -172,7 +172,7 @@ public final class NutritionLabel {
         if (all > 100 + Composition.ROUNDING_PERCENT) {
             throw new IllegalArgumentException(
                     "the label of %s adds up to %s g in 100 g: check its lines, and take the sugars out of the sum"
-                            .formatted(name, Require.spoken(all)));
+                            .formatted(name, Require.format(all)));
         }
         Composition composition =
                 Composition.NOTHING

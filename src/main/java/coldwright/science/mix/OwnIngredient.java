@@ -82,7 +82,7 @@ public final class OwnIngredient {
                         "own ingredient \"%s\" adds up to %s %%; it may be at most 100 %%: lower one of its shares"
                                 .formatted(
                                         name,
-                                        Require.spoken(
+                                        Require.format(
                                                 stated.entrySet().stream()
                                                         .mapToDouble(OwnIngredient::massPercent)
                                                         .sum())));
@@ -126,9 +126,9 @@ public final class OwnIngredient {
                         "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water: make them agree or leave the total out"
                                 .formatted(
                                         name,
-                                        Require.spoken(totalSolids),
-                                        Require.spoken(solids),
-                                        Require.spoken(
+                                        Require.format(totalSolids),
+                                        Require.format(solids),
+                                        Require.format(
                                                 statedWater == null
                                                         ? Math.max(0, water)
                                                         : statedWater)));
@@ -142,7 +142,7 @@ public final class OwnIngredient {
             return MilkSolids.add(composition, Math.max(0, left), Component.WATER);
         }
         if (left > Composition.ROUNDING_PERCENT) {
-            rest.assumed().add(Require.spoken(left) + " % solids not named, taken as undissolved");
+            rest.assumed().add(Require.format(left) + " % solids not named, taken as undissolved");
             return MilkSolids.add(composition, left, Component.OTHER_CARBOHYDRATE);
         }
         return composition;

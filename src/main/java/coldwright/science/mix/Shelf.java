@@ -12,7 +12,7 @@ import java.util.Map;
  */
 public final class Shelf {
     private static final Map<String, Ingredient> ROWS = ShelfReader.read("shelf.csv");
-    private static final Names NAMES = new Names(ROWS.values());
+    private static final IngredientNames NAMES = new IngredientNames(ROWS.values());
 
     public static final Ingredient WATER = row("water");
     public static final Ingredient SUCROSE = row("sucrose");

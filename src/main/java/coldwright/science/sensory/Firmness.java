@@ -120,7 +120,7 @@ public enum Firmness {
         if (firmEnd > 99) {
             throw new IllegalArgumentException(
                     "waterPercent is %s; it must be above 47 %% for ice enough to scoop: this mix stays soft at any cold"
-                            .formatted(Require.spokenToTenth(water)));
+                            .formatted(Require.formatToTenth(water)));
         }
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);

@@ -34,7 +34,7 @@ public record Overrun(double percent) {
         if (productG > mixG) {
             throw new IllegalArgumentException(
                     "productG is %s and mixG is %s; the product must not weigh more than the same volume of mix: were they swapped?"
-                            .formatted(Require.spoken(productG), Require.spoken(mixG)));
+                            .formatted(Require.format(productG), Require.format(mixG)));
         }
         return new Overrun(100 * (mixG - productG) / productG);
     }

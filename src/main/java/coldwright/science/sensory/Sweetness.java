@@ -91,7 +91,7 @@ public record Sweetness(Mix mix) {
      */
     public String coldTrend() {
         double strength = percentOfSucroseSolution().middle();
-        String figure = Require.spokenToTenth(strength);
+        String figure = Require.formatToTenth(strength);
         return strength >= COLD_PROOF_PERCENT
                 ? "As sweet as %s %% of sucrose in water: so strong a solution hardly loses sweetness when cooled (Bartoshuk et al. 1982); from ice it still seems less, for the tongue itself turns cold. A trend, no figure."
                         .formatted(figure)

@@ -40,11 +40,11 @@ public final class Cooling {
     public static String sentence() {
         return "cool it from %s °C to %s °C within %s hours, and to %s °C or below within %s hours in all (%s); %s"
                 .formatted(
-                        Require.spoken(FROM_C),
-                        Require.spoken(FIRST_C),
-                        Require.spoken(FIRST_HOURS),
-                        Require.spoken(COLD_C),
-                        Require.spoken(ALL_HOURS),
+                        Require.format(FROM_C),
+                        Require.format(FIRST_C),
+                        Require.format(FIRST_HOURS),
+                        Require.format(COLD_C),
+                        Require.format(ALL_HOURS),
                         RULE,
                         LocalRules.REMINDER);
     }

@@ -140,6 +140,6 @@ public final class Declarations {
     }
 
     private static String twoDecimals(double value) {
-        return Require.spoken(Math.round(value * 100) / 100.0);
+        return Require.format(Math.round(value * 100) / 100.0);
     }
 }

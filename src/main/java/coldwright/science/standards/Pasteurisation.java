@@ -64,10 +64,10 @@ public enum Pasteurisation {
             throw new IllegalArgumentException(
                     "temperatureC is %s, and %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules."
                             .formatted(
-                                    Require.spoken(temperatureC),
+                                    Require.format(temperatureC),
                                     rule,
                                     roundedUp(celsius(0)),
-                                    Require.spoken(fahrenheitAndSeconds[0][0])));
+                                    Require.format(fahrenheitAndSeconds[0][0])));
         }
         int i = fahrenheitAndSeconds.length - 1;
         while (celsius(i) > temperatureC + SAME_C) {
@@ -79,7 +79,7 @@ public enum Pasteurisation {
 
     /** To a tenth, and never below what the rule asks. */
     private static String roundedUp(double temperatureC) {
-        return Require.spoken(Math.ceil(temperatureC * 10 - 1e-6) / 10);
+        return Require.format(Math.ceil(temperatureC * 10 - 1e-6) / 10);
     }
 
     /**
@@ -150,8 +150,8 @@ public enum Pasteurisation {
          */
         public String time() {
             return seconds >= LEAST_MINUTES_S
-                    ? Require.spoken(seconds / 60) + " minutes"
-                    : Require.spoken(seconds) + (seconds == 1 ? " second" : " seconds");
+                    ? Require.format(seconds / 60) + " minutes"
+                    : Require.format(seconds) + (seconds == 1 ? " second" : " seconds");
         }
     }
 }

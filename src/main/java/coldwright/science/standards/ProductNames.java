@@ -28,9 +28,9 @@ public final class ProductNames {
      */
     public static List<NameVerdict> of(Mix mix, double overrunPercent) {
         List<NameVerdict> all = new ArrayList<>();
-        all.addAll(UnitedStates.verdicts(mix, overrunPercent));
-        all.addAll(UnitedKingdom.verdicts(mix));
-        all.addAll(Germany.verdicts(mix));
+        all.addAll(UsProductNames.verdicts(mix, overrunPercent));
+        all.addAll(UkProductNames.verdicts(mix));
+        all.addAll(GermanProductNames.verdicts(mix));
         return List.copyOf(all);
     }
 

@@ -37,13 +37,14 @@ public final class ThermalCurve {
     private static final double DEGREE = 1;
     private static final double AIR_K = 0.024;
 
-    private final Makeup makeup;
+    private final ThermalComposition thermalComposition;
     private final FreezingCurve freezing;
     private final double overrunPercent;
     private final EnthalpyTable table;
 
-    private ThermalCurve(Makeup makeup, FreezingCurve freezing, double overrunPercent) {
-        this.makeup = makeup;
+    private ThermalCurve(
+            ThermalComposition thermalComposition, FreezingCurve freezing, double overrunPercent) {
+        this.thermalComposition = thermalComposition;
         this.freezing = freezing;
         this.overrunPercent = overrunPercent;
         this.table = tabulate();
@@ -57,24 +58,26 @@ public final class ThermalCurve {
      * @throws IllegalArgumentException if there is no water to freeze
      */
     public static ThermalCurve of(Mix mix) {
-        Makeup makeup = Makeup.of(mix.composition());
-        return of(makeup, makeup.share(Substance.WATER) > 0 ? mix.freezingCurve() : null);
+        ThermalComposition thermalComposition = ThermalComposition.of(mix.composition());
+        return of(
+                thermalComposition,
+                thermalComposition.share(Substance.WATER) > 0 ? mix.freezingCurve() : null);
     }
 
     /**
      * The curve of a makeup whose freezing is known.
      *
-     * @param makeup what it is made of, with some water
+     * @param thermalComposition what it is made of, with some water
      * @param freezing the freezing curve of the same makeup
      * @return the curve, without air
      * @throws IllegalArgumentException if there is no water to freeze
      */
-    public static ThermalCurve of(Makeup makeup, FreezingCurve freezing) {
-        if (makeup.share(Substance.WATER) <= 0) {
+    public static ThermalCurve of(ThermalComposition thermalComposition, FreezingCurve freezing) {
+        if (thermalComposition.share(Substance.WATER) <= 0) {
             throw new IllegalArgumentException(
                     "waterPercent is 0 %; it must be more than zero: nothing in this mix can turn to ice");
         }
-        return new ThermalCurve(makeup, freezing, 0);
+        return new ThermalCurve(thermalComposition, freezing, 0);
     }
 
     /**
@@ -85,7 +88,7 @@ public final class ThermalCurve {
      */
     public ThermalCurve withOverrun(double newOverrunPercent) {
         Require.within("overrunPercent", newOverrunPercent, new Require.Range(0, 200, "%"));
-        return new ThermalCurve(makeup, freezing, newOverrunPercent);
+        return new ThermalCurve(thermalComposition, freezing, newOverrunPercent);
     }
 
     /** Points about evenly spaced in ice: in an ideal solution T·(1 − f) stays the same. */
@@ -122,14 +125,16 @@ public final class ThermalCurve {
     }
 
     private double enthalpy(double temperatureC, double iceOfWater) {
-        double water = makeup.share(Substance.WATER);
+        double water = thermalComposition.share(Substance.WATER);
         double ice = iceOfWater > 0 ? iceOfWater * PureWater.iceEnthalpyJPerG(temperatureC) : 0;
         double liquid = (1 - iceOfWater) * Substance.WATER.enthalpyFromZeroJPerG(temperatureC);
-        return makeup.solidsEnthalpyJPerG(temperatureC) + water * (ice + liquid);
+        return thermalComposition.solidsEnthalpyJPerG(temperatureC) + water * (ice + liquid);
     }
 
     private double conduct(double temperatureC, double iceOfWater) {
-        double dense = makeup.conductivityWPerMK(temperatureC, iceOfWater, Structure.INTERLOCKED);
+        double dense =
+                thermalComposition.conductivityWPerMK(
+                        temperatureC, iceOfWater, Structure.INTERLOCKED);
         return overrunPercent == 0 ? dense : Structure.DISPERSED.mixed(dense, AIR_K, airShare());
     }
 
@@ -157,7 +162,7 @@ public final class ThermalCurve {
      * @return % by mass
      */
     public double waterPercent() {
-        return 100 * makeup.share(Substance.WATER);
+        return 100 * thermalComposition.share(Substance.WATER);
     }
 
     /**
@@ -207,8 +212,8 @@ public final class ThermalCurve {
      * @return J/(g·K)
      */
     public double sensibleHeatCapacityJPerGK(double temperatureC) {
-        double all = makeup.heatCapacityJPerGK(temperatureC);
-        double ice = makeup.share(Substance.WATER) * iceShare(temperatureC);
+        double all = thermalComposition.heatCapacityJPerGK(temperatureC);
+        double ice = thermalComposition.share(Substance.WATER) * iceShare(temperatureC);
         if (ice <= 0) {
             return all;
         }
@@ -237,7 +242,7 @@ public final class ThermalCurve {
      * @return W/(m·K)
      */
     public double conductivityWPerMK(double temperatureC, Structure iceLies) {
-        return makeup.conductivityWPerMK(temperatureC, iceShare(temperatureC), iceLies);
+        return thermalComposition.conductivityWPerMK(temperatureC, iceShare(temperatureC), iceLies);
     }
 
     /**
@@ -247,7 +252,8 @@ public final class ThermalCurve {
      * @return kg/m³
      */
     public double densityKgPerM3(double temperatureC) {
-        return makeup.densityKgPerM3(temperatureC, iceShare(temperatureC)) * (1 - airShare());
+        return thermalComposition.densityKgPerM3(temperatureC, iceShare(temperatureC))
+                * (1 - airShare());
     }
 
     /**
@@ -277,7 +283,7 @@ public final class ThermalCurve {
      */
     public List<String> notes() {
         List<String> notes = new ArrayList<>(freezing.notes());
-        if (makeup.share(Substance.ETHANOL) > 0.2) {
+        if (thermalComposition.share(Substance.ETHANOL) > 0.2) {
             notes.add(
                     "alcohol is above 20 %: its heat and conductivity are straight lines from memory, and its heat of mixing with water is left out");
         }

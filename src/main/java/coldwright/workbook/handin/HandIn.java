@@ -1,11 +1,11 @@
 package coldwright.workbook.handin;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.Part;
-import coldwright.workbook.entry.Parsed;
+import coldwright.lesson.LessonPart;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LearnerAnswer;
 import coldwright.workbook.work.LessonWork;
-import coldwright.workbook.work.Said;
 import coldwright.workbook.work.StepNames;
 import coldwright.workbook.work.StepWork;
 
@@ -32,7 +32,7 @@ public record HandIn(
         String title,
         ContentHash lessonHash,
         Instant when,
-        List<HandedStep> steps) {
+        List<HandedInStep> steps) {
     /** How its files end. */
     public static final String ENDING = ".handin.txt";
 
@@ -51,10 +51,10 @@ public record HandIn(
      * @return every snippet as it stands, the forecasts beside the right answers, what is done
      */
     public static HandIn of(LessonWork work, String learner, Lesson lesson, Instant when) {
-        List<HandedStep> steps = new ArrayList<>();
-        for (Map.Entry<String, List<Part>> parts : StepNames.parts(lesson).entrySet()) {
-            HandedStep step = step(work.step(parts.getKey()), parts.getValue());
-            if (step.done() || !step.snippets().isEmpty() || !step.forecasts().isEmpty()) {
+        List<HandedInStep> steps = new ArrayList<>();
+        for (Map.Entry<String, List<LessonPart>> parts : StepNames.parts(lesson).entrySet()) {
+            HandedInStep step = step(work.step(parts.getKey()), parts.getValue());
+            if (step.done() || !step.snippets().isEmpty() || !step.predictions().isEmpty()) {
                 steps.add(step);
             }
         }
@@ -62,43 +62,44 @@ public record HandIn(
                 learner, work.lessonFile(), lesson.title(), work.lessonHash(), when, steps);
     }
 
-    private static HandedStep step(StepWork work, List<Part> parts) {
-        List<HandedForecast> forecasts = new ArrayList<>();
-        List<HandedSnippet> snippets = new ArrayList<>();
-        for (Part part : parts) {
-            if (part instanceof Part.Snippet snippet) {
+    private static HandedInStep step(StepWork work, List<LessonPart> parts) {
+        List<HandedInPrediction> forecasts = new ArrayList<>();
+        List<HandedInSnippet> snippets = new ArrayList<>();
+        for (LessonPart part : parts) {
+            if (part instanceof LessonPart.Snippet snippet) {
                 int index = snippets.size();
                 String text = work.textOf(index, snippet.code());
-                snippets.add(new HandedSnippet(index, !text.equals(snippet.code()), text));
-            } else if (part instanceof Part.Forecast forecast) {
+                snippets.add(new HandedInSnippet(index, !text.equals(snippet.code()), text));
+            } else if (part instanceof LessonPart.Prediction prediction) {
                 int index = forecasts.size();
-                String said = work.said(index, forecast.question()).map(HandIn::words).orElse("");
+                String said =
+                        work.answer(index, prediction.question()).map(HandIn::words).orElse("");
                 forecasts.add(
-                        new HandedForecast(
+                        new HandedInPrediction(
                                 index,
-                                forecast.question(),
+                                prediction.question(),
                                 said,
-                                CameTrue.words(forecast.answer()),
-                                CameTrue.of(forecast.answer(), said)));
+                                PredictionOutcome.words(prediction.answer()),
+                                PredictionOutcome.of(prediction.answer(), said)));
             }
         }
-        return new HandedStep(work.title(), work.done(), forecasts, snippets);
+        return new HandedInStep(work.title(), work.done(), forecasts, snippets);
     }
 
-    private static String words(Said said) {
-        if (said instanceof Said.Choice choice) {
+    private static String words(LearnerAnswer learnerAnswer) {
+        if (learnerAnswer instanceof LearnerAnswer.Choice choice) {
             return choice.words();
         }
-        if (said instanceof Said.Typed typed) {
+        if (learnerAnswer instanceof LearnerAnswer.Typed typed) {
             return typed.text();
         }
-        if (said instanceof Said.Curve curve) {
+        if (learnerAnswer instanceof LearnerAnswer.Curve curve) {
             return "a curve through "
                     + String.join(
                             "; ",
                             curve.points().stream().map(one -> one.x() + " " + one.y()).toList());
         }
-        throw new AssertionError(said);
+        throw new AssertionError(learnerAnswer);
     }
 
     /**
@@ -107,7 +108,7 @@ public record HandIn(
      * @param name the step's name
      * @return its work; empty if the hand-in has no such step
      */
-    public Optional<HandedStep> step(String name) {
+    public Optional<HandedInStep> step(String name) {
         return steps.stream().filter(step -> step.title().equals(name)).findFirst();
     }
 
@@ -150,7 +151,7 @@ public record HandIn(
      * @param text a file's text
      * @return what is usable of it, empty if it is none; and its faults
      */
-    public static Parsed<Optional<HandIn>> read(String text) {
+    public static ParsedEntries<Optional<HandIn>> read(String text) {
         return new HandInText().read(text);
     }
 }

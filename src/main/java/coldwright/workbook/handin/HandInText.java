@@ -1,10 +1,10 @@
 package coldwright.workbook.handin;
 
 import coldwright.text.TextFault;
-import coldwright.workbook.entry.Entry;
-import coldwright.workbook.entry.EntryReader;
-import coldwright.workbook.entry.EntryWriter;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.KeyedEntry;
+import coldwright.workbook.entry.KeyedEntryReader;
+import coldwright.workbook.entry.KeyedEntryWriter;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
 
 import java.time.Instant;
@@ -20,29 +20,29 @@ import java.util.Optional;
 final class HandInText {
     private static final String HEADING = "Coldwright hand-in 1";
 
-    private final Map<String, Entry> head = new HashMap<>();
-    private final List<Draft> steps = new ArrayList<>();
+    private final Map<String, KeyedEntry> head = new HashMap<>();
+    private final List<DraftStep> steps = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
 
     /** A step while it is read. */
-    private static final class Draft {
+    private static final class DraftStep {
         private final String title;
-        private final List<HandedForecast> forecasts = new ArrayList<>();
-        private final List<HandedSnippet> snippets = new ArrayList<>();
+        private final List<HandedInPrediction> predictions = new ArrayList<>();
+        private final List<HandedInSnippet> snippets = new ArrayList<>();
         private boolean done;
 
-        Draft(String title) {
+        DraftStep(String title) {
             this.title = title;
         }
 
-        HandedStep step() {
-            return new HandedStep(title, done, forecasts, snippets);
+        HandedInStep step() {
+            return new HandedInStep(title, done, predictions, snippets);
         }
     }
 
     static String write(HandIn handIn) {
-        EntryWriter out = new EntryWriter(HEADING);
-        List<HandedStep> done = handIn.steps().stream().filter(HandedStep::done).toList();
+        KeyedEntryWriter out = new KeyedEntryWriter(HEADING);
+        List<HandedInStep> done = handIn.steps().stream().filter(HandedInStep::done).toList();
         out.entry("learner", handIn.learner())
                 .entry("lesson", handIn.lessonFile())
                 .entry("title", handIn.title())
@@ -50,21 +50,21 @@ final class HandInText {
                 .entry("date", handIn.when().toString())
                 .entry("steps done", String.valueOf(done.size()));
         if (!done.isEmpty()) {
-            out.block(String.join("\n", done.stream().map(HandedStep::title).toList()));
+            out.block(String.join("\n", done.stream().map(HandedInStep::title).toList()));
         }
         handIn.steps().forEach(step -> write(step, out));
         return out.text();
     }
 
-    private static void write(HandedStep step, EntryWriter out) {
+    private static void write(HandedInStep step, KeyedEntryWriter out) {
         out.gap().entry("step", step.title()).entry("done", step.done() ? "yes" : "no");
-        for (HandedForecast one : step.forecasts()) {
+        for (HandedInPrediction one : step.predictions()) {
             out.entry("forecast " + (one.index() + 1), one.question())
-                    .entry("said", one.said())
+                    .entry("said", one.answer())
                     .entry("right", one.right())
-                    .entry("came true", one.cameTrue().word());
+                    .entry("came true", one.outcome().word());
         }
-        for (HandedSnippet one : step.snippets()) {
+        for (HandedInSnippet one : step.snippets()) {
             out.entry(
                             "snippet " + (one.index() + 1),
                             one.changed() ? "changed" : "as its author wrote it")
@@ -72,16 +72,16 @@ final class HandInText {
         }
     }
 
-    Parsed<Optional<HandIn>> read(String text) {
-        Parsed<List<Entry>> entries = EntryReader.read(text, HEADING);
+    ParsedEntries<Optional<HandIn>> read(String text) {
+        ParsedEntries<List<KeyedEntry>> entries = KeyedEntryReader.read(text, HEADING);
         faults.addAll(entries.faults());
-        for (Entry entry : entries.value()) {
+        for (KeyedEntry entry : entries.value()) {
             take(entry);
         }
-        return new Parsed<>(handIn(entries), faults);
+        return new ParsedEntries<>(handIn(entries), faults);
     }
 
-    private Optional<HandIn> handIn(Parsed<List<Entry>> entries) {
+    private Optional<HandIn> handIn(ParsedEntries<List<KeyedEntry>> entries) {
         if (entries.value().isEmpty()) {
             if (entries.faults().isEmpty()) {
                 faults.add(new TextFault(1, "the file ends behind its first line"));
@@ -99,7 +99,7 @@ final class HandInText {
                         headOf("title"),
                         hash(),
                         when(),
-                        steps.stream().map(Draft::step).toList()));
+                        steps.stream().map(DraftStep::step).toList()));
     }
 
     private String headOf(String word) {
@@ -122,47 +122,48 @@ final class HandInText {
             fault(
                     head.get("date"),
                     "\"%s\" is no date; write one like 2026-11-25T16:40:27Z"
-                            .formatted(EntryReader.quoted(headOf("date"))));
+                            .formatted(KeyedEntryReader.quoted(headOf("date"))));
             return Instant.EPOCH;
         }
     }
 
-    private void fault(Entry entry, String words) {
+    private void fault(KeyedEntry entry, String words) {
         faults.add(new TextFault(entry == null ? 1 : entry.line(), words));
     }
 
-    private void take(Entry entry) {
+    private void take(KeyedEntry entry) {
         switch (entry.word()) {
             case "learner", "lesson", "title", "hash", "date", "steps done" ->
                     head.putIfAbsent(entry.word(), entry);
-            case "step" -> steps.add(new Draft(entry.value()));
+            case "step" -> steps.add(new DraftStep(entry.value()));
             case "done", "forecast", "said", "right", "came true", "snippet" -> takeInStep(entry);
             default ->
                     fault(
                             entry,
                             "\"%s\" is no line of a hand-in; look at its spelling"
-                                    .formatted(EntryReader.quoted(entry.key())));
+                                    .formatted(KeyedEntryReader.quoted(entry.key())));
         }
     }
 
-    private void takeInStep(Entry entry) {
+    private void takeInStep(KeyedEntry entry) {
         if (steps.isEmpty()) {
             fault(
                     entry,
                     "\"%s\" stands before the first `step: ...`; move it behind one"
-                            .formatted(EntryReader.quoted(entry.key())));
+                            .formatted(KeyedEntryReader.quoted(entry.key())));
             return;
         }
-        Draft step = steps.get(steps.size() - 1);
+        DraftStep step = steps.get(steps.size() - 1);
         switch (entry.word()) {
             case "done" -> step.done = entry.value().equals("yes");
             case "forecast" ->
-                    step.forecasts.add(
-                            new HandedForecast(place(entry), entry.value(), "", "", CameTrue.OPEN));
-            case "said", "right", "came true" -> answer(step.forecasts, entry);
+                    step.predictions.add(
+                            new HandedInPrediction(
+                                    place(entry), entry.value(), "", "", PredictionOutcome.OPEN));
+            case "said", "right", "came true" -> answer(step.predictions, entry);
             case "snippet" ->
                     step.snippets.add(
-                            new HandedSnippet(
+                            new HandedInSnippet(
                                     place(entry),
                                     entry.value().equals("changed"),
                                     entry.block().orElse("")));
@@ -170,17 +171,17 @@ final class HandInText {
         }
     }
 
-    private int place(Entry entry) {
+    private int place(KeyedEntry entry) {
         if (entry.number() < 1) {
             fault(
                     entry,
                     "\"%s\" has no number; write one from 1, such as `%s 1`"
-                            .formatted(EntryReader.quoted(entry.key()), entry.word()));
+                            .formatted(KeyedEntryReader.quoted(entry.key()), entry.word()));
         }
         return Math.max(0, entry.number() - 1);
     }
 
-    private void answer(List<HandedForecast> forecasts, Entry entry) {
+    private void answer(List<HandedInPrediction> forecasts, KeyedEntry entry) {
         if (forecasts.isEmpty()) {
             fault(
                     entry,
@@ -188,26 +189,26 @@ final class HandInText {
                             .formatted(entry.key()));
             return;
         }
-        HandedForecast last = forecasts.remove(forecasts.size() - 1);
+        HandedInPrediction last = forecasts.remove(forecasts.size() - 1);
         String word = entry.word();
         forecasts.add(
-                new HandedForecast(
+                new HandedInPrediction(
                         last.index(),
                         last.question(),
-                        word.equals("said") ? entry.value() : last.said(),
+                        word.equals("said") ? entry.value() : last.answer(),
                         word.equals("right") ? entry.value() : last.right(),
-                        word.equals("came true") ? cameTrue(entry) : last.cameTrue()));
+                        word.equals("came true") ? outcome(entry) : last.outcome()));
     }
 
-    private CameTrue cameTrue(Entry entry) {
+    private PredictionOutcome outcome(KeyedEntry entry) {
         try {
-            return CameTrue.valueOf(entry.value().toUpperCase(Locale.ROOT));
+            return PredictionOutcome.valueOf(entry.value().toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
             fault(
                     entry,
                     "came true is \"%s\"; it must be yes, no or open"
-                            .formatted(EntryReader.quoted(entry.value())));
-            return CameTrue.OPEN;
+                            .formatted(KeyedEntryReader.quoted(entry.value())));
+            return PredictionOutcome.OPEN;
         }
     }
 }

@@ -1,8 +1,8 @@
 package coldwright.workbook.settings;
 
 import coldwright.text.TextFault;
-import coldwright.workbook.entry.EntryReader;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.KeyedEntryReader;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
 
 import java.util.ArrayList;
@@ -94,7 +94,7 @@ public record Agreements(Map<ContentHash, String> names) {
      * @param text a file's text
      * @return the agreements, and a sentence for each line that is none
      */
-    public static Parsed<Agreements> read(String text) {
+    public static ParsedEntries<Agreements> read(String text) {
         Agreements agreements = none();
         List<TextFault> faults = new ArrayList<>();
         String[] lines = text.split("\\R", -1);
@@ -109,9 +109,9 @@ public record Agreements(Map<ContentHash, String> names) {
                         new TextFault(
                                 i + 1,
                                 "\"%s\" is no hash and name; you will be asked again before that lesson runs"
-                                        .formatted(EntryReader.quoted(line))));
+                                        .formatted(KeyedEntryReader.quoted(line))));
             }
         }
-        return new Parsed<>(agreements, faults);
+        return new ParsedEntries<>(agreements, faults);
     }
 }

@@ -1,8 +1,8 @@
 package coldwright.workbook.settings;
 
 import coldwright.text.TextFault;
-import coldwright.workbook.entry.EntryReader;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.KeyedEntryReader;
+import coldwright.workbook.entry.ParsedEntries;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -52,7 +52,7 @@ public final class PreferencesText {
      * @param text a file's text
      * @return the settings, and a sentence for each value that was not taken
      */
-    public static Parsed<Preferences> read(String text) {
+    public static ParsedEntries<Preferences> read(String text) {
         PreferencesText reader = new PreferencesText();
         String[] lines = text.split("\\R", -1);
         for (int i = 0; i < lines.length; i++) {
@@ -60,7 +60,7 @@ public final class PreferencesText {
                 reader.line(i + 1, lines[i]);
             }
         }
-        return new Parsed<>(reader.read.withOthers(reader.others), reader.faults);
+        return new ParsedEntries<>(reader.read.withOthers(reader.others), reader.faults);
     }
 
     private void line(int number, String line) {
@@ -117,7 +117,7 @@ public final class PreferencesText {
         if (!whole || Integer.parseInt(value) < least || Integer.parseInt(value) > most) {
             throw new IllegalArgumentException(
                     "%s is \"%s\"; it must be a whole number between %d and %d, and has its usual value until then"
-                            .formatted(key, EntryReader.quoted(value), least, most));
+                            .formatted(key, KeyedEntryReader.quoted(value), least, most));
         }
         return Integer.parseInt(value);
     }
@@ -132,7 +132,7 @@ public final class PreferencesText {
                                         "%s is \"%s\"; it must be %s, and has its usual value until then"
                                                 .formatted(
                                                         key,
-                                                        EntryReader.quoted(value),
+                                                        KeyedEntryReader.quoted(value),
                                                         Arrays.stream(kind.getEnumConstants())
                                                                 .map(PreferencesText::word)
                                                                 .collect(

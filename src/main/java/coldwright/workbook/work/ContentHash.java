@@ -1,7 +1,7 @@
 package coldwright.workbook.work;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonShelf;
+import coldwright.lesson.LessonFolder;
 import coldwright.text.TextFile;
 
 import java.io.IOException;
@@ -79,7 +79,7 @@ public record ContentHash(String hex) {
         } catch (InvalidPathException | IOException e) {
             return Optional.empty();
         }
-        try (InputStream in = LessonShelf.class.getResourceAsStream("/" + lesson.file())) {
+        try (InputStream in = LessonFolder.class.getResourceAsStream("/" + lesson.file())) {
             return in == null ? Optional.empty() : Optional.of(of(in.readAllBytes()));
         } catch (IOException e) {
             return Optional.empty();

@@ -35,7 +35,7 @@ public record LessonKey(String name) {
      * @param name what the shelf calls it
      * @return its key, the name itself where it can be
      */
-    public static LessonKey ofShelf(String name) {
+    public static LessonKey ofCourse(String name) {
         return FORM.matcher(name).matches() && !RESERVED.matcher(name).matches()
                 ? new LessonKey(name)
                 : hashed(name, name);

@@ -123,8 +123,8 @@ public record LessonWork(
      * @param answer the answer
      * @return new work
      */
-    public LessonWork withForecast(String stepName, Forecasted answer) {
-        return withStep(step(stepName).withForecast(answer));
+    public LessonWork withPrediction(String stepName, GivenPrediction answer) {
+        return withStep(step(stepName).withPrediction(answer));
     }
 
     /**
@@ -212,7 +212,7 @@ public record LessonWork(
     public LessonWork fittedTo(Lesson lesson, ContentHash hash) {
         LessonWork named =
                 new LessonWork(key, lessonFile, lesson.title(), hash, changed, inSight, steps);
-        return named.with(hash, Fitting.fit(steps, lesson));
+        return named.with(hash, SnippetMatching.fit(steps, lesson));
     }
 
     private LessonWork with(ContentHash hash, List<StepWork> newSteps) {

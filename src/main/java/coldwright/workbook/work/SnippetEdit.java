@@ -14,6 +14,6 @@ public record SnippetEdit(int index, String text, ContentHash from) {
      * @throws IllegalArgumentException if it is below 0 or above 99,999
      */
     public SnippetEdit {
-        Places.require(index);
+        PartPositions.require(index);
     }
 }

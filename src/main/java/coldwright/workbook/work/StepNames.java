@@ -1,8 +1,8 @@
 package coldwright.workbook.work;
 
 import coldwright.lesson.Lesson;
-import coldwright.lesson.Part;
-import coldwright.lesson.Step;
+import coldwright.lesson.LessonPart;
+import coldwright.lesson.LessonStep;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,7 +27,7 @@ public final class StepNames {
     public static List<String> of(Lesson lesson) {
         Map<String, Integer> seen = new HashMap<>();
         List<String> names = new ArrayList<>();
-        for (Step step : lesson.steps()) {
+        for (LessonStep step : lesson.steps()) {
             int times = seen.merge(step.title(), 1, Integer::sum);
             String name = times == 1 ? step.title() : step.title() + " (" + times + ")";
             while (names.contains(name) || name.equals(OPENING)) {
@@ -44,8 +44,8 @@ public final class StepNames {
      * @param lesson the lesson
      * @return the opening's parts under {@link #OPENING}, then those of each step, in order
      */
-    public static Map<String, List<Part>> parts(Lesson lesson) {
-        Map<String, List<Part>> parts = new LinkedHashMap<>();
+    public static Map<String, List<LessonPart>> parts(Lesson lesson) {
+        Map<String, List<LessonPart>> parts = new LinkedHashMap<>();
         parts.put(OPENING, lesson.opening());
         List<String> names = of(lesson);
         for (int i = 0; i < names.size(); i++) {

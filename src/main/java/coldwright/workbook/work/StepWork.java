@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * @param done whether it is done
  * @param edits snippets with another text than the author's, by index; one each
  * @param aside edits of snippets that the author has changed since, kept but not shown
- * @param forecasts answers to forecasts, by index; one each
+ * @param predictions answers to forecasts, by index; one each
  */
 public record StepWork(
         String title,
@@ -23,7 +23,7 @@ public record StepWork(
         boolean done,
         List<SnippetEdit> edits,
         List<SnippetEdit> aside,
-        List<Forecasted> forecasts) {
+        List<GivenPrediction> predictions) {
     /**
      * Puts edits and forecasts in order.
      *
@@ -32,9 +32,12 @@ public record StepWork(
     public StepWork {
         edits = edits.stream().sorted(Comparator.comparingInt(SnippetEdit::index)).toList();
         aside = List.copyOf(aside);
-        forecasts = forecasts.stream().sorted(Comparator.comparingInt(Forecasted::index)).toList();
+        predictions =
+                predictions.stream()
+                        .sorted(Comparator.comparingInt(GivenPrediction::index))
+                        .toList();
         requireApart(title, "edits", edits.stream().map(SnippetEdit::index));
-        requireApart(title, "forecasts", forecasts.stream().map(Forecasted::index));
+        requireApart(title, "forecasts", predictions.stream().map(GivenPrediction::index));
     }
 
     private static void requireApart(String title, String what, Stream<Integer> places) {
@@ -96,10 +99,10 @@ public record StepWork(
      * @param question the question of today
      * @return the answer; empty if there is none to that question
      */
-    public Optional<Said> said(int index, String question) {
-        return forecasts.stream()
+    public Optional<LearnerAnswer> answer(int index, String question) {
+        return predictions.stream()
                 .filter(one -> one.index() == index && one.question().equals(question))
-                .map(Forecasted::said)
+                .map(GivenPrediction::answer)
                 .findFirst();
     }
 
@@ -135,8 +138,8 @@ public record StepWork(
      * @param answer the answer
      * @return new work
      */
-    public StepWork withForecast(Forecasted answer) {
-        List<Forecasted> next = but(forecasts, one -> one.index() == answer.index());
+    public StepWork withPrediction(GivenPrediction answer) {
+        List<GivenPrediction> next = but(predictions, one -> one.index() == answer.index());
         next.add(answer);
         return new StepWork(title, read, done, edits, aside, next);
     }
@@ -147,8 +150,8 @@ public record StepWork(
      * @param index which forecast, from 0
      * @return new work
      */
-    public StepWork withoutForecast(int index) {
-        List<Forecasted> next = but(forecasts, one -> one.index() == index);
+    public StepWork withoutPrediction(int index) {
+        List<GivenPrediction> next = but(predictions, one -> one.index() == index);
         return new StepWork(title, read, done, edits, aside, next);
     }
 
@@ -159,7 +162,7 @@ public record StepWork(
      * @return new work
      */
     public StepWork withRead(boolean nowRead) {
-        return new StepWork(title, nowRead, done, edits, aside, forecasts);
+        return new StepWork(title, nowRead, done, edits, aside, predictions);
     }
 
     /**
@@ -169,7 +172,7 @@ public record StepWork(
      * @return new work
      */
     public StepWork withDone(boolean nowDone) {
-        return new StepWork(title, read, nowDone, edits, aside, forecasts);
+        return new StepWork(title, read, nowDone, edits, aside, predictions);
     }
 
     /**
@@ -180,7 +183,7 @@ public record StepWork(
      * @return new work
      */
     public StepWork with(List<SnippetEdit> newEdits, List<SnippetEdit> newAside) {
-        return new StepWork(title, read, done, newEdits, newAside, forecasts);
+        return new StepWork(title, read, done, newEdits, newAside, predictions);
     }
 
     /**
@@ -189,7 +192,7 @@ public record StepWork(
      * @param answers all of them
      * @return new work
      */
-    public StepWork withForecasts(List<Forecasted> answers) {
+    public StepWork withPredictions(List<GivenPrediction> answers) {
         return new StepWork(title, read, done, edits, aside, answers);
     }
 
@@ -199,6 +202,6 @@ public record StepWork(
 
     /** The same under another title. */
     StepWork titled(String newTitle) {
-        return new StepWork(newTitle, read, done, edits, aside, forecasts);
+        return new StepWork(newTitle, read, done, edits, aside, predictions);
     }
 }

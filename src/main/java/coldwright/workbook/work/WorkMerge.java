@@ -51,12 +51,12 @@ public final class WorkMerge {
                         theirs,
                         step -> step.edits().stream().map(SnippetEdit::index),
                         StepWork::edit);
-        List<Forecasted> answers =
+        List<GivenPrediction> answers =
                 each(
                         base,
                         mine,
                         theirs,
-                        step -> step.forecasts().stream().map(Forecasted::index),
+                        step -> step.predictions().stream().map(GivenPrediction::index),
                         WorkMerge::answer);
         return new StepWork(
                 mine.title(),
@@ -67,8 +67,8 @@ public final class WorkMerge {
                 answers);
     }
 
-    private static Optional<Forecasted> answer(StepWork step, int index) {
-        return step.forecasts().stream().filter(one -> one.index() == index).findFirst();
+    private static Optional<GivenPrediction> answer(StepWork step, int index) {
+        return step.predictions().stream().filter(one -> one.index() == index).findFirst();
     }
 
     /** Finds the part of a step that has an index. */

@@ -1,9 +1,9 @@
 package coldwright.workbook.work;
 
 import coldwright.text.TextFault;
-import coldwright.workbook.entry.Entry;
-import coldwright.workbook.entry.EntryReader;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.KeyedEntry;
+import coldwright.workbook.entry.KeyedEntryReader;
+import coldwright.workbook.entry.ParsedEntries;
 
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
@@ -18,21 +18,21 @@ final class WorkReader {
     private static final ContentHash UNKNOWN = ContentHash.of("");
 
     private final LessonKey key;
-    private final Map<String, Entry> head = new HashMap<>();
+    private final Map<String, KeyedEntry> head = new HashMap<>();
     private final List<StepWork> steps = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
     private StepWork step;
-    private Entry question;
+    private KeyedEntry question;
 
     WorkReader(LessonKey key) {
         this.key = key;
     }
 
-    Parsed<Optional<LessonWork>> read(String text) {
-        Parsed<List<Entry>> entries = EntryReader.read(text, WorkText.HEADING);
+    ParsedEntries<Optional<LessonWork>> read(String text) {
+        ParsedEntries<List<KeyedEntry>> entries = KeyedEntryReader.read(text, WorkText.HEADING);
         faults.addAll(entries.faults());
         if (!entries.value().isEmpty() || entries.faults().isEmpty()) {
-            for (Entry entry : entries.value()) {
+            for (KeyedEntry entry : entries.value()) {
                 try {
                     take(entry);
                 } catch (IllegalArgumentException e) {
@@ -41,10 +41,10 @@ final class WorkReader {
             }
             endStep();
         }
-        return new Parsed<>(work(entries), faults);
+        return new ParsedEntries<>(work(entries), faults);
     }
 
-    private Optional<LessonWork> work(Parsed<List<Entry>> entries) {
+    private Optional<LessonWork> work(ParsedEntries<List<KeyedEntry>> entries) {
         if (entries.value().isEmpty()) {
             if (entries.faults().isEmpty()) {
                 faults.add(new TextFault(1, "the file ends behind its first line"));
@@ -59,20 +59,20 @@ final class WorkReader {
         return Optional.of(
                 new LessonWork(
                         key,
-                        headOf("lesson").map(Entry::value).orElse(key.name() + ".md"),
-                        headOf("title").map(Entry::value).orElse(""),
+                        headOf("lesson").map(KeyedEntry::value).orElse(key.name() + ".md"),
+                        headOf("title").map(KeyedEntry::value).orElse(""),
                         headOf("hash").map(this::hash).orElse(UNKNOWN),
                         headOf("changed").flatMap(this::instant).orElse(Instant.EPOCH),
-                        headOf("in sight").map(Entry::value).orElse(StepNames.OPENING),
+                        headOf("in sight").map(KeyedEntry::value).orElse(StepNames.OPENING),
                         steps));
     }
 
-    private Optional<Entry> headOf(String word) {
+    private Optional<KeyedEntry> headOf(String word) {
         return Optional.ofNullable(head.get(word));
     }
 
     /** A hash that can't be read is that of no text, so that what it belongs to is not lost. */
-    private ContentHash hash(Entry entry) {
+    private ContentHash hash(KeyedEntry entry) {
         try {
             return new ContentHash(entry.value());
         } catch (IllegalArgumentException e) {
@@ -81,7 +81,7 @@ final class WorkReader {
         }
     }
 
-    private Optional<Instant> instant(Entry entry) {
+    private Optional<Instant> instant(KeyedEntry entry) {
         try {
             return Optional.of(Instant.parse(entry.value()));
         } catch (DateTimeParseException e) {
@@ -89,37 +89,37 @@ final class WorkReader {
                     new TextFault(
                             entry.line(),
                             "\"%s\" is no time; write one like 2026-11-25T16:40:27Z"
-                                    .formatted(EntryReader.quoted(entry.value()))));
+                                    .formatted(KeyedEntryReader.quoted(entry.value()))));
             return Optional.empty();
         }
     }
 
-    private void take(Entry entry) {
+    private void take(KeyedEntry entry) {
         switch (entry.word()) {
             case "lesson", "title", "hash", "changed", "in sight" -> takeHead(entry);
             case "step" -> takeStep(entry);
             case "read" -> step = step(entry).withRead(yes(entry));
             case "done" -> step = step(entry).withDone(yes(entry));
             case "forecast" -> question = entry;
-            case "choice" -> answer(new Said.Choice(place(entry), entry.value()), entry);
-            case "typed" -> answer(new Said.Typed(entry.value()), entry);
-            case "curve" -> answer(new Said.Curve(points(entry)), entry);
+            case "choice" -> answer(new LearnerAnswer.Choice(place(entry), entry.value()), entry);
+            case "typed" -> answer(new LearnerAnswer.Typed(entry.value()), entry);
+            case "curve" -> answer(new LearnerAnswer.Curve(points(entry)), entry);
             case "snippet" -> takeSnippet(entry);
             case "aside" -> takeAside(entry);
             default ->
                     throw new IllegalArgumentException(
                             "\"%s\" is no line of a workbook; look at its spelling"
-                                    .formatted(EntryReader.quoted(entry.key())));
+                                    .formatted(KeyedEntryReader.quoted(entry.key())));
         }
     }
 
-    private void takeHead(Entry entry) {
+    private void takeHead(KeyedEntry entry) {
         if (head.putIfAbsent(entry.key(), entry) != null) {
             throw twice(entry);
         }
     }
 
-    private void takeStep(Entry entry) {
+    private void takeStep(KeyedEntry entry) {
         endStep();
         StepWork former =
                 steps.stream()
@@ -134,7 +134,7 @@ final class WorkReader {
         step = former;
         throw new IllegalArgumentException(
                 "the step \"%s\" stands here for a second time; put its lines together"
-                        .formatted(EntryReader.quoted(entry.value())));
+                        .formatted(KeyedEntryReader.quoted(entry.value())));
     }
 
     private void endStep() {
@@ -144,50 +144,50 @@ final class WorkReader {
         question = null;
     }
 
-    private StepWork step(Entry entry) {
+    private StepWork step(KeyedEntry entry) {
         if (step == null) {
             throw new IllegalArgumentException(
                     "\"%s\" stands before the first `step: ...`; move it behind one"
-                            .formatted(EntryReader.quoted(entry.key())));
+                            .formatted(KeyedEntryReader.quoted(entry.key())));
         }
         return step;
     }
 
-    private static boolean yes(Entry entry) {
+    private static boolean yes(KeyedEntry entry) {
         if (!entry.value().equals("yes") && !entry.value().equals("no")) {
             throw new IllegalArgumentException(
                     "%s is \"%s\"; it must be yes or no"
-                            .formatted(entry.key(), EntryReader.quoted(entry.value())));
+                            .formatted(entry.key(), KeyedEntryReader.quoted(entry.value())));
         }
         return entry.value().equals("yes");
     }
 
-    private static int place(Entry entry) {
+    private static int place(KeyedEntry entry) {
         if (entry.number() < 1) {
             throw new IllegalArgumentException(
                     "\"%s\" has no number; write one from 1, such as `%s 1`"
-                            .formatted(EntryReader.quoted(entry.key()), entry.word()));
+                            .formatted(KeyedEntryReader.quoted(entry.key()), entry.word()));
         }
         return entry.number() - 1;
     }
 
-    private void answer(Said said, Entry entry) {
+    private void answer(LearnerAnswer learnerAnswer, KeyedEntry entry) {
         StepWork here = step(entry);
         if (question == null) {
             throw new IllegalArgumentException(
                     "this answer has no `forecast 1: ...` above it; write the question there");
         }
-        Entry asked = question;
+        KeyedEntry asked = question;
         question = null;
         int index = place(asked);
-        if (here.forecasts().stream().anyMatch(one -> one.index() == index)) {
+        if (here.predictions().stream().anyMatch(one -> one.index() == index)) {
             throw twice(asked);
         }
-        step = here.withForecast(new Forecasted(index, asked.value(), said));
+        step = here.withPrediction(new GivenPrediction(index, asked.value(), learnerAnswer));
     }
 
     /** A text that can't be placed is kept aside: somebody wrote it. */
-    private void takeSnippet(Entry entry) {
+    private void takeSnippet(KeyedEntry entry) {
         StepWork here = step(entry);
         if (entry.number() < 1) {
             takeAside(entry);
@@ -203,7 +203,7 @@ final class WorkReader {
         step = here.with(edits, here.aside());
     }
 
-    private void takeAside(Entry entry) {
+    private void takeAside(KeyedEntry entry) {
         StepWork here = step(entry);
         int index = Math.max(0, entry.number() - 1);
         List<SnippetEdit> aside = new ArrayList<>(here.aside());
@@ -211,16 +211,16 @@ final class WorkReader {
         step = here.with(here.edits(), aside);
     }
 
-    private static List<Said.Point> points(Entry entry) {
-        List<Said.Point> points = new ArrayList<>();
+    private static List<LearnerAnswer.Point> points(KeyedEntry entry) {
+        List<LearnerAnswer.Point> points = new ArrayList<>();
         for (String line : entry.block().orElse("").split("\n", -1)) {
             String[] both = line.strip().split("\\s+", -1);
             if (both.length == 2) {
-                points.add(new Said.Point(number(both[0]), number(both[1])));
+                points.add(new LearnerAnswer.Point(number(both[0]), number(both[1])));
             } else if (!line.isBlank()) {
                 throw new IllegalArgumentException(
                         "\"%s\" is no point of a curve; write two numbers such as `-5 20.1`"
-                                .formatted(EntryReader.quoted(line.strip())));
+                                .formatted(KeyedEntryReader.quoted(line.strip())));
             }
         }
         return points;
@@ -232,14 +232,14 @@ final class WorkReader {
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException(
                     "\"%s\" is no number; write one such as -5.2"
-                            .formatted(EntryReader.quoted(text)),
+                            .formatted(KeyedEntryReader.quoted(text)),
                     e);
         }
     }
 
-    private static IllegalArgumentException twice(Entry entry) {
+    private static IllegalArgumentException twice(KeyedEntry entry) {
         return new IllegalArgumentException(
                 "\"%s\" stands here for a second time; take one of them out"
-                        .formatted(EntryReader.quoted(entry.key())));
+                        .formatted(KeyedEntryReader.quoted(entry.key())));
     }
 }

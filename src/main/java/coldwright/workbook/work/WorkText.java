@@ -1,7 +1,7 @@
 package coldwright.workbook.work;
 
-import coldwright.workbook.entry.EntryWriter;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.KeyedEntryWriter;
+import coldwright.workbook.entry.ParsedEntries;
 
 import java.util.Optional;
 
@@ -19,7 +19,7 @@ public final class WorkText {
      * @return a text that {@link #read} gives back as the same work
      */
     public static String write(LessonWork work) {
-        EntryWriter out = new EntryWriter(HEADING);
+        KeyedEntryWriter out = new KeyedEntryWriter(HEADING);
         out.entry("lesson", work.lessonFile())
                 .entry("title", work.title())
                 .entry("hash", work.lessonHash().hex())
@@ -29,7 +29,7 @@ public final class WorkText {
         return out.text();
     }
 
-    private static void write(StepWork step, EntryWriter out) {
+    private static void write(StepWork step, KeyedEntryWriter out) {
         out.gap().entry("step", step.title());
         if (step.read()) {
             out.entry("read", "yes");
@@ -37,34 +37,34 @@ public final class WorkText {
         if (step.done()) {
             out.entry("done", "yes");
         }
-        for (Forecasted one : step.forecasts()) {
+        for (GivenPrediction one : step.predictions()) {
             out.entry("forecast " + (one.index() + 1), one.question());
-            write(one.said(), out);
+            write(one.answer(), out);
         }
         step.edits().forEach(edit -> write("snippet ", edit, out));
         step.aside().forEach(edit -> write("aside ", edit, out));
     }
 
-    private static void write(String word, SnippetEdit edit, EntryWriter out) {
+    private static void write(String word, SnippetEdit edit, KeyedEntryWriter out) {
         out.entry(word + (edit.index() + 1), edit.from().hex()).block(edit.text());
     }
 
-    private static void write(Said said, EntryWriter out) {
-        if (said instanceof Said.Choice choice) {
+    private static void write(LearnerAnswer learnerAnswer, KeyedEntryWriter out) {
+        if (learnerAnswer instanceof LearnerAnswer.Choice choice) {
             out.entry("choice " + (choice.index() + 1), choice.words());
-        } else if (said instanceof Said.Typed typed) {
+        } else if (learnerAnswer instanceof LearnerAnswer.Typed typed) {
             out.entry("typed", typed.text());
-        } else if (said instanceof Said.Curve curve) {
+        } else if (learnerAnswer instanceof LearnerAnswer.Curve curve) {
             out.entry("curve", curve.points().size() + " points");
             if (!curve.points().isEmpty()) {
                 out.block(String.join("\n", curve.points().stream().map(WorkText::of).toList()));
             }
         } else {
-            throw new AssertionError(said);
+            throw new AssertionError(learnerAnswer);
         }
     }
 
-    private static String of(Said.Point point) {
+    private static String of(LearnerAnswer.Point point) {
         return point.x() + " " + point.y();
     }
 
@@ -76,7 +76,7 @@ public final class WorkText {
      * @return what is usable of it, empty if it is no such file or does not say which lesson it
      *     belongs to; and its faults
      */
-    public static Parsed<Optional<LessonWork>> read(LessonKey key, String text) {
+    public static ParsedEntries<Optional<LessonWork>> read(LessonKey key, String text) {
         return new WorkReader(key).read(text);
     }
 }

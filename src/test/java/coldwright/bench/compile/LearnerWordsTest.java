@@ -17,7 +17,7 @@ final class LearnerWordsTest {
     private static StepCompiler compiler;
 
     @BeforeAll
-    static void prepare() throws RefusedException {
+    static void prepare() throws CompilationFailedException {
         compiler =
                 new StepCompiler(
                         List.of(),
@@ -229,10 +229,12 @@ final class LearnerWordsTest {
     @MethodSource("errors")
     void saysWhatIsWrongAndWhere(String marked, String words) {
         String snippet = marked.replace("«", "").replace("»", "");
-        RefusedException refused =
-                assertThrows(RefusedException.class, () -> compiler.compile(snippet, () -> false));
-        Complaint complaint = refused.complaints().get(0);
-        assertEquals(words, complaint.words());
-        assertEquals(marked.indexOf('«'), complaint.start(), "where it begins");
+        CompilationFailedException refused =
+                assertThrows(
+                        CompilationFailedException.class,
+                        () -> compiler.compile(snippet, () -> false));
+        CompileProblem compileProblem = refused.complaints().get(0);
+        assertEquals(words, compileProblem.words());
+        assertEquals(marked.indexOf('«'), compileProblem.start(), "where it begins");
     }
 }

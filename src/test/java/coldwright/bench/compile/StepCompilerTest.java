@@ -26,12 +26,12 @@ final class StepCompilerTest {
         compiler.close();
     }
 
-    private CompiledStep compile(String text) throws RefusedException {
+    private CompiledStep compile(String text) throws CompilationFailedException {
         return compiler.compile(text, () -> false);
     }
 
     @Test
-    void bringsEveryClassAgainAfterARewind() throws RefusedException {
+    void bringsEveryClassAgainAfterARewind() throws CompilationFailedException {
         String text = "double twice(double x) { return 2 * x; }\ntwice(4)";
         List<Order> orders = compile(text).orders(false, Map.of());
         compiler.rewindTo(0);
@@ -43,18 +43,18 @@ final class StepCompilerTest {
     }
 
     @Test
-    void aRefusedStepLeavesThePileAsItWas() throws RefusedException {
+    void aRefusedStepLeavesThePileAsItWas() throws CompilationFailedException {
         compile("double sugar = 120;");
-        assertThrows(RefusedException.class, () -> compile("double sugar = \"much\";"));
-        assertThrows(RefusedException.class, () -> compile("double fine = 1;\nnope();"));
+        assertThrows(CompilationFailedException.class, () -> compile("double sugar = \"much\";"));
+        assertThrows(CompilationFailedException.class, () -> compile("double fine = 1;\nnope();"));
         assertEquals(1, compiler.steps().size());
         assertEquals(Optional.of("double"), compile("sugar").type());
         assertFalse(compiler.worn());
-        assertThrows(RefusedException.class, () -> compile("fine"));
+        assertThrows(CompilationFailedException.class, () -> compile("fine"));
     }
 
     @Test
-    void restoresWhatAStepDeclaredOver() throws RefusedException {
+    void restoresWhatAStepDeclaredOver() throws CompilationFailedException {
         compile("double sugar = 120;\ndouble half() { return sugar / 2; }");
         compile("double sugar = 7;\ndouble half() { return 0; }");
         compiler.rewindTo(1);
@@ -63,7 +63,7 @@ final class StepCompilerTest {
     }
 
     @Test
-    void isWornOnceADeclaredClassIsGone() throws RefusedException {
+    void isWornOnceADeclaredClassIsGone() throws CompilationFailedException {
         compile("class Tub { }");
         compiler.rewindTo(0);
         assertTrue(compiler.worn());
@@ -78,7 +78,7 @@ final class StepCompilerTest {
     }
 
     @Test
-    void readsASnippetThatDiffersInDeclaredNumbersOnly() throws RefusedException {
+    void readsASnippetThatDiffersInDeclaredNumbersOnly() throws CompilationFailedException {
         CompiledStep step = compile("double sugar = 120; // dial\nint n = 3;\nsugar * n");
         StepRun run =
                 step.read("double sugar = 80.5; // dial\nint n = -4;\nsugar * n").orElseThrow();
@@ -90,7 +90,7 @@ final class StepCompilerTest {
     }
 
     @Test
-    void readsNothingElseAsTheSameStep() throws RefusedException {
+    void readsNothingElseAsTheSameStep() throws CompilationFailedException {
         CompiledStep step = compile("double sugar = 120;\nvar n = 3;\nvar d = 1.5;\nsugar * 2");
         String text = step.text();
         for (String other :
@@ -111,19 +111,19 @@ final class StepCompilerTest {
     }
 
     @Test
-    void knowsWhatLeavesNoTraces() throws RefusedException {
+    void knowsWhatLeavesNoTraces() throws CompilationFailedException {
         for (String quiet :
                 List.of(
                         "double a = Math.sqrt(2) + new Random(1).nextInt();",
                         "record Scoop(int g) { }\nvar s = List.of(new Scoop(3)).stream().mapToInt(Scoop::g).sum();",
                         "System.out.printf(\"%.1f%n\", 2.0);\nfor (int i = 0; i < 3; i++) System.out.println(i + \" g\");",
                         "try { Integer.parseInt(\"a\"); } catch (NumberFormatException e) { System.out.println(e.getMessage()); }")) {
-            assertTrue(compile(quiet).leavesNoTraces(), quiet);
+            assertTrue(compile(quiet).hasNoSideEffects(), quiet);
         }
     }
 
     @Test
-    void suspectsWhatMayLeaveTraces() throws RefusedException {
+    void suspectsWhatMayLeaveTraces() throws CompilationFailedException {
         for (String loud :
                 List.of(
                         "System.setProperty(\"a\", \"b\");",
@@ -136,7 +136,7 @@ final class StepCompilerTest {
                         "System.setOut(null);",
                         "Class.forName(\"java.lang.String\").getDeclaredFields();",
                         "Runtime.getRuntime().exit(0);")) {
-            assertFalse(compile(loud).leavesNoTraces(), loud);
+            assertFalse(compile(loud).hasNoSideEffects(), loud);
         }
     }
 }

@@ -1,8 +1,9 @@
 package coldwright.desk.model;
 
-import coldwright.bench.Outcome;
-import coldwright.bench.Run;
-import coldwright.bench.RunWatcher;
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.bench.RunOutcome;
+import coldwright.desk.run.SnippetRunner;
 import coldwright.figure.Figure;
 
 import java.time.Duration;
@@ -11,19 +12,20 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 /** Stands for the bench in tests: keeps what it is asked for and answers when told. */
-public final class ByHandRunner implements Runner {
+public final class ByHandRunner implements SnippetRunner {
     /** What was asked. */
-    record Asked(
+    public record Asked(
             List<String> above,
             String snippet,
-            RunWatcher watcher,
-            CompletableFuture<Run> answer) {}
+            RunListener watcher,
+            CompletableFuture<FinishedRun> answer) {}
 
-    final List<Asked> asked = new ArrayList<>();
-    int stops;
+    public final List<Asked> asked = new ArrayList<>();
+    public int stops;
 
     @Override
-    public CompletableFuture<Run> run(List<String> above, String snippet, RunWatcher watcher) {
+    public CompletableFuture<FinishedRun> run(
+            List<String> above, String snippet, RunListener watcher) {
         Asked one = new Asked(above, snippet, watcher, new CompletableFuture<>());
         asked.add(one);
         return one.answer();
@@ -34,41 +36,42 @@ public final class ByHandRunner implements Runner {
         stops++;
     }
 
-    Asked last() {
+    public Asked last() {
         return asked.get(asked.size() - 1);
     }
 
-    void finish(String printed, Figure... figures) {
-        end(new Outcome.Finished("", ""), printed, figures);
+    public void finish(String printed, Figure... figures) {
+        end(new RunOutcome.Finished("", ""), printed, figures);
     }
 
-    void end(Outcome outcome, String printed, Figure... figures) {
+    public void end(RunOutcome outcome, String printed, Figure... figures) {
         last().answer()
                 .complete(
-                        new Run(outcome, printed, false, List.of(figures), Duration.ofMillis(120)));
+                        new FinishedRun(
+                                outcome, printed, false, List.of(figures), Duration.ofMillis(120)));
     }
 
     /** The run that goes on ends well, and soon. */
-    void finish(Figure... figures) {
+    public void finish(Figure... figures) {
         last().answer()
                 .complete(
-                        new Run(
-                                new Outcome.Finished("", ""),
+                        new FinishedRun(
+                                new RunOutcome.Finished("", ""),
                                 "",
                                 false,
                                 List.of(figures),
                                 Duration.ofMillis(2)));
     }
 
-    int begun() {
+    public int begun() {
         return asked.size();
     }
 
-    String snippet() {
+    public String snippet() {
         return last().snippet();
     }
 
-    List<String> above() {
+    public List<String> above() {
         return last().above();
     }
 }

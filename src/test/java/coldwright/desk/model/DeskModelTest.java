@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.StepModel;
 import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.Test;
@@ -54,7 +56,7 @@ class DeskModelTest {
                     new ByHandRunner(),
                     Runnable::run,
                     Runnable::run,
-                    Keeping.NONE);
+                    WorkStore.NONE);
 
     @Test
     void theShelfIsFilledAndNothingOpenedUnasked() {
@@ -126,14 +128,14 @@ class DeskModelTest {
         desk.agreeWhileWritten(desk.open().get());
         StepModel second = desk.open().get().steps().get(1);
         second.snippets().get(0).text().set("int b = 9;");
-        second.forecasts().get(0).chosen().set(1);
+        second.predictions().get(0).chosen().set(1);
         desk.open().get().arrive(second);
         write("b.md", LESSON.formatted("B") + "\n## New\n\n```java\nint n = 0;\n```\n" + SECOND);
         desk.refresh(file);
         StepModel now = desk.open().get().steps().get(2);
         assertSame(now, desk.open().get().inSight().get());
         assertEquals("int b = 9;", now.snippets().get(0).text().get());
-        assertEquals(1, now.forecasts().get(0).chosen().get());
+        assertEquals(1, now.predictions().get(0).chosen().get());
         assertEquals("int n = 0;", desk.open().get().snippets().get(1).text().get());
     }
 

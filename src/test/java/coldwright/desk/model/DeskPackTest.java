@@ -38,7 +38,11 @@ class DeskPackTest {
     private final Deque<Runnable> work = new ArrayDeque<>();
     private final DeskModel desk =
             new DeskModel(
-                    LessonReader::read, new ByHandRunner(), work::add, Runnable::run, Keeping.NONE);
+                    LessonReader::read,
+                    new ByHandRunner(),
+                    work::add,
+                    Runnable::run,
+                    WorkStore.NONE);
 
     private Path zip(String name, String... entries) throws IOException {
         Path file = folder.resolve(name);
@@ -66,7 +70,7 @@ class DeskPackTest {
         open(zip("pack.ZIP", "b.md", "deep/a.md", "readme.txt"));
         assertEquals(List.of("b.md", "deep/a.md"), titles());
         assertEquals("b.md", desk.open().get().lesson().title());
-        assertEquals(Place.LESSON, desk.place().get());
+        assertEquals(ShownPage.LESSON, desk.place().get());
         assertEquals("", desk.notice().get());
         desk.lessons().forEach(one -> assertFalse(one.gate().open().get()));
         desk.agree(desk.open().get());

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.bench.Outcome;
-import coldwright.bench.Problem;
+import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetProblem;
 import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -46,7 +46,7 @@ class RunAgainTest {
 
     private final ByHandRunner bench = new ByHandRunner();
     private final DeskModel desk =
-            new DeskModel(LessonReader::read, bench, Runnable::run, Runnable::run, Keeping.NONE);
+            new DeskModel(LessonReader::read, bench, Runnable::run, Runnable::run, WorkStore.NONE);
     private Path file;
 
     @BeforeEach
@@ -65,9 +65,9 @@ class RunAgainTest {
         desk.refresh(file);
     }
 
-    private static Outcome slip() {
-        return new Outcome.Rejected(
-                List.of(new Problem(10, 15, 1, "`RUM_4` is not known here.", "")));
+    private static RunOutcome slip() {
+        return new RunOutcome.Rejected(
+                List.of(new SnippetProblem(10, 15, 1, "`RUM_4` is not known here.", "")));
     }
 
     private static boolean done(DeskModel desk, int step) {
@@ -120,7 +120,7 @@ class RunAgainTest {
     @Test
     void whatWasStoppedDoesNot() throws IOException {
         desk.open().get().snippets().get(2).run();
-        bench.end(new Outcome.Stopped(), "");
+        bench.end(new RunOutcome.Stopped(), "");
         save(TEXT.replace("= 3;", "= 4;"));
         bench.finish("");
         bench.finish("");

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.SnippetModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.run.RunQueue;
 import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.Test;
@@ -101,7 +105,7 @@ class StepDoneTest {
         lesson.reset();
         assertFalse(step.done().get());
         assertEquals("double sugar = 0;", snippet.text().get());
-        assertNull(snippet.came().lastRun().get());
+        assertNull(snippet.result().lastRun().get());
         step.markRead();
         assertFalse(step.done().get());
         run("70", true);

@@ -17,9 +17,10 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
-import coldwright.desk.code.CodeSlip;
+import coldwright.desk.code.CodeEditor;
+import coldwright.desk.figure.FigureColumn;
+import coldwright.desk.lesson.LessonView;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.plate.FigureColumn;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.geometry.VerticalDirection;
@@ -117,7 +118,7 @@ class DeskReachTest {
         assertEquals(110, desk.typeSize().percent().get());
 
         ScrollPane page = robot.lookup(".reading").query();
-        CodeSlip slip = slip(robot, 0);
+        CodeEditor slip = slip(robot, 0);
         robot.interact(() -> reveal(slip));
         double before = page.getVvalue();
         robot.moveTo(slip);
@@ -139,7 +140,7 @@ class DeskReachTest {
         robot.interact(() -> desk.openFile(unclosed));
         waitFor(() -> robot.lookup(".fault").tryQuery().orElse(null), "the fault");
         press(robot, "Run", 0);
-        assertTrue(desk.open().get().gate().triedInVain().get(), "a stranger's lesson must wait");
+        assertTrue(desk.open().get().gate().refusedRun().get(), "a stranger's lesson must wait");
         robot.clickOn("Let its snippets run");
         press(robot, "Run", 0);
         waitFor(() -> has(robot, "2") ? true : null, "the value");

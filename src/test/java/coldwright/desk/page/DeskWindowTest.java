@@ -18,11 +18,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.bench.Outcome;
+import coldwright.bench.RunOutcome;
 import coldwright.desk.BenchRunner;
+import coldwright.desk.lesson.model.SnippetModel;
+import coldwright.desk.lesson.model.SnippetModel.Phase;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.SnippetModel;
-import coldwright.desk.model.SnippetModel.Phase;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.scene.Node;
@@ -70,8 +70,8 @@ class DeskWindowTest {
         SnippetModel snippet = snippet(desk, 0);
         press(robot, "Run", 0);
         Image first = waitFor(() -> figureOnPage(robot), "a figure");
-        assertEquals(400, endOfLine(snippet.came().drawn().get(0)));
-        assertEquals("top 40.0", snippet.came().printed().get().head());
+        assertEquals(400, endOfLine(snippet.result().drawn().get(0)));
+        assertEquals("top 40.0", snippet.result().printed().get().head());
 
         typeInto(robot, 0, "double top = ".length(), "1");
         assertTrue(snippet.text().get().startsWith("double top = 140;"));
@@ -80,13 +80,13 @@ class DeskWindowTest {
                 waitFor(
                         () -> {
                             Image now = figureOnPage(robot);
-                            return snippet.came().drawn().get(0).earlier().isPresent()
+                            return snippet.result().drawn().get(0).earlier().isPresent()
                                             && now != first
                                     ? now
                                     : null;
                         },
                         "the new figure");
-        assertEquals(1400, endOfLine(snippet.came().drawn().get(0)));
+        assertEquals(1400, endOfLine(snippet.result().drawn().get(0)));
         assertNotEquals(inkOf(first), inkOf(second));
         waitFor(
                 () ->
@@ -127,7 +127,7 @@ class DeskWindowTest {
         waitFor(() -> statusStarts(robot, "runs, ") ? true : null, "the time it runs");
         press(robot, "Stop", 0);
         waitFor(() -> snippet.phase().get() == Phase.RESTING ? true : null, "the stop");
-        assertEquals(new Outcome.Stopped(), snippet.came().lastRun().get().outcome());
+        assertEquals(new RunOutcome.Stopped(), snippet.result().lastRun().get().outcome());
         press(robot, "Reset", 0);
         press(robot, "Run", 0);
         waitFor(() -> figureOnPage(robot), "a figure after the stop");

@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
+import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.SnippetModel;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.scene.control.ScrollPane;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
-import coldwright.desk.code.CodeSlip;
+import coldwright.desk.code.CodeEditor;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.scene.Node;
@@ -52,13 +52,13 @@ final class EditorWindowTest {
         TestDesk.lay(stage, bench, WORK);
     }
 
-    private CodeSlip slip(FxRobot robot) throws Exception {
-        CodeSlip slip =
-                (CodeSlip)
+    private CodeEditor slip(FxRobot robot) throws Exception {
+        CodeEditor slip =
+                (CodeEditor)
                         waitFor(
                                 () ->
                                         robot.lookup(".code-slip").queryAll().stream()
-                                                .filter(CodeSlip.class::isInstance)
+                                                .filter(CodeEditor.class::isInstance)
                                                 .findFirst()
                                                 .orElse(null),
                                 "a snippet");
@@ -73,7 +73,7 @@ final class EditorWindowTest {
 
     @Test
     void offersNamesAndTakesOne(FxRobot robot) throws Exception {
-        CodeSlip slip = slip(robot);
+        CodeEditor slip = slip(robot);
         robot.press(KeyCode.CONTROL, KeyCode.SPACE).release(KeyCode.SPACE, KeyCode.CONTROL);
         ListView<?> list =
                 waitFor(
@@ -93,7 +93,7 @@ final class EditorWindowTest {
 
     @Test
     void helpsOnTheWordAndPutsItAway(FxRobot robot) throws Exception {
-        CodeSlip slip = slip(robot);
+        CodeEditor slip = slip(robot);
         robot.interact(() -> slip.moveTo(2));
         robot.type(KeyCode.F1);
         Node help = waitFor(() -> shown(robot), "help");
@@ -111,7 +111,7 @@ final class EditorWindowTest {
 
     @Test
     void indentsMarksBracketsAndTakesBack(FxRobot robot) throws Exception {
-        CodeSlip slip = slip(robot);
+        CodeEditor slip = slip(robot);
         robot.interact(
                 () -> {
                     slip.replaceText("for (;;) {");

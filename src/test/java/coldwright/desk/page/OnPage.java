@@ -1,9 +1,10 @@
 package coldwright.desk.page;
 
-import coldwright.desk.code.CodeSlip;
+import coldwright.desk.code.CodeEditor;
+import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.lesson.LessonView;
+import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.Drawn;
-import coldwright.desk.model.SnippetModel;
 import coldwright.figure.Series;
 
 import javafx.scene.Node;
@@ -40,10 +41,10 @@ final class OnPage {
                 "the lesson");
     }
 
-    static CodeSlip slip(FxRobot robot, int index) throws Exception {
+    static CodeEditor slip(FxRobot robot, int index) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".code-slip").queryAllAs(CodeSlip.class).stream()
+                        robot.lookup(".code-slip").queryAllAs(CodeEditor.class).stream()
                                 .skip(index)
                                 .findFirst()
                                 .orElse(null),
@@ -51,7 +52,7 @@ final class OnPage {
     }
 
     static void typeInto(FxRobot robot, int index, int at, String text) throws Exception {
-        CodeSlip slip = slip(robot, index);
+        CodeEditor slip = slip(robot, index);
         robot.interact(
                 () -> {
                     reveal(slip);
@@ -113,8 +114,8 @@ final class OnPage {
         return ink;
     }
 
-    static double endOfLine(Drawn drawn) {
-        Series.Curve line = (Series.Curve) drawn.figure().orElseThrow().series().get(0);
+    static double endOfLine(ShownFigure shownFigure) {
+        Series.Curve line = (Series.Curve) shownFigure.figure().orElseThrow().series().get(0);
         return line.y().at(line.size() - 1);
     }
 

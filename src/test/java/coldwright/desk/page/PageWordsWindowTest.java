@@ -14,7 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
-import coldwright.desk.code.CodeSlip;
+import coldwright.desk.code.CodeEditor;
 import coldwright.desk.model.DeskModel;
 import coldwright.workbook.settings.Preferences;
 
@@ -85,7 +85,7 @@ class PageWordsWindowTest {
     @Test
     void escapePutsHelpAwayAlsoFromTheEditor(FxRobot robot) throws Exception {
         typeInto(robot, 0, "double top".length(), "");
-        CodeSlip slip = slip(robot, 0);
+        CodeEditor slip = slip(robot, 0);
         robot.push(KeyCode.F1);
         waitFor(() -> help(robot) ? true : null, "help");
         robot.push(KeyCode.ESCAPE);

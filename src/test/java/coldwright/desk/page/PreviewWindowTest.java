@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
+import coldwright.desk.lesson.LessonView;
 import coldwright.desk.model.DeskModel;
 import coldwright.workbook.settings.Preferences;
 
@@ -144,7 +145,7 @@ class PreviewWindowTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertSame(page(robot), page(robot).getScene().getFocusOwner(), "the page stays here");
         robot.interact(() -> desk.open().get().runAll());
-        await(() -> desk.open().get().snippets().get(0).came().everFinished().get());
+        await(() -> desk.open().get().snippets().get(0).result().everFinished().get());
 
         refresh(file, TEXT.replace("= 60", "= SUGAR_6").formatted("\n```chek\na is 1\n```\n"));
         await(() -> says(robot, "2 things in this lesson’s text need mending"));
@@ -152,7 +153,7 @@ class PreviewWindowTest {
         assertTrue(says(robot, "Following ripple.md"));
 
         refresh(file, TEXT.formatted(""));
-        await(() -> desk.open().get().snippets().get(0).came().everFinished().get());
+        await(() -> desk.open().get().snippets().get(0).result().everFinished().get());
         await(() -> !says(robot, "mending"));
         Button end =
                 robot.lookup(node -> said(node).startsWith("I have done")).queryAs(Button.class);

@@ -6,8 +6,8 @@ import static coldwright.desk.page.OnPage.waitFor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldwright.desk.BenchRunner;
+import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.SnippetModel;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.animation.AnimationTimer;

@@ -1,11 +1,12 @@
 package coldwright.desk.page;
 
 import coldwright.desk.BenchRunner;
+import coldwright.desk.figure.FigurePainter;
+import coldwright.desk.figure.RenderContext;
+import coldwright.desk.lesson.AppActions;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.Keeping;
-import coldwright.desk.model.Settings;
-import coldwright.desk.plate.FigurePainter;
-import coldwright.desk.plate.Pens;
+import coldwright.desk.model.PreferencesModel;
+import coldwright.desk.model.WorkStore;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 
@@ -59,8 +60,8 @@ public final class TestDesk {
     private TestDesk() {}
 
     /** A program that does nothing outside of its window. */
-    public static Deeds idle() {
-        return new Deeds(
+    public static AppActions idle() {
+        return new AppActions(
                 () -> {},
                 address -> {},
                 () -> {},
@@ -71,11 +72,16 @@ public final class TestDesk {
 
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
         DeskModel desk =
-                new DeskModel(LessonReader::read, bench, work, Platform::runLater, Keeping.NONE);
-        Pens pens = new Pens(FigurePainter.STILL, work, Platform::runLater);
+                new DeskModel(LessonReader::read, bench, work, Platform::runLater, WorkStore.NONE);
+        RenderContext renderContext =
+                new RenderContext(FigurePainter.STILL, work, Platform::runLater);
         stage.setScene(
                 new Scene(
-                        new DeskView(desk, new Settings(Preferences.usual()), pens, idle()),
+                        new DeskView(
+                                desk,
+                                new PreferencesModel(Preferences.usual()),
+                                renderContext,
+                                idle()),
                         1200,
                         780));
         stage.setX(0);

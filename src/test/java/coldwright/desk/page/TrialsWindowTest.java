@@ -10,7 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.Place;
+import coldwright.desk.model.ShownPage;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 
@@ -74,7 +74,7 @@ class TrialsWindowTest {
         robot.interact(link::requestFocus);
         robot.type(KeyCode.ENTER);
         waitFor(() -> has(robot, TITLE) ? true : null, "the page");
-        assertEquals(Place.TRIALS, desk.place().get());
+        assertEquals(ShownPage.TRIALS, desk.place().get());
     }
 
     @Test
@@ -96,14 +96,14 @@ class TrialsWindowTest {
     void backByButtonEscapeAndAltLeft(FxRobot robot) throws Exception {
         openTrials(robot);
         robot.clickOn("Back");
-        assertEquals(Place.HOME, desk.place().get());
+        assertEquals(ShownPage.HOME, desk.place().get());
         openTrials(robot);
         robot.type(KeyCode.ESCAPE);
-        assertEquals(Place.HOME, desk.place().get());
+        assertEquals(ShownPage.HOME, desk.place().get());
         openTrials(robot);
         robot.press(KeyCode.ALT, KeyCode.LEFT).release(KeyCode.LEFT, KeyCode.ALT);
         WaitForAsyncUtils.waitForFxEvents();
-        assertEquals(Place.HOME, desk.place().get());
+        assertEquals(ShownPage.HOME, desk.place().get());
         waitFor(() -> has(robot, LINK) ? true : null, "the home page");
     }
 
@@ -111,7 +111,7 @@ class TrialsWindowTest {
     void escapeLeavesALessonWhereItIs(FxRobot robot) throws Exception {
         waitFor(desk.open()::get, "the lesson");
         robot.type(KeyCode.ESCAPE);
-        assertEquals(Place.LESSON, desk.place().get());
+        assertEquals(ShownPage.LESSON, desk.place().get());
     }
 
     @Test
@@ -128,6 +128,6 @@ class TrialsWindowTest {
         Hyperlink link = robot.lookup(".prose-link").queryAllAs(Hyperlink.class).iterator().next();
         robot.interact(link::fire);
         assertSame(desk.lessons().get(1), desk.open().get());
-        assertEquals(Place.LESSON, desk.place().get());
+        assertEquals(ShownPage.LESSON, desk.place().get());
     }
 }

@@ -104,7 +104,7 @@ class BalanceExactTest {
     @Test
     void leastSquaresByHand() {
         List<Choice> two = List.of(Choice.any(MILK), Choice.any(CREAM));
-        LeastSquares squares = new LeastSquares(1000, two);
+        BoundedLeastSquares squares = new BoundedLeastSquares(1000, two);
         double x = (1 + 0.001) / (4 + 0.002);
         double[][] row = {{2, 0}};
         assertArrayEquals(

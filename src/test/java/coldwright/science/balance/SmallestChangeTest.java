@@ -33,33 +33,34 @@ class SmallestChangeTest {
     @Test
     void mendsABrickAndEveryMendGrantsTheWish() {
         Wish wish = Wish.scoopableAt(-12);
-        List<Mend> mends = SmallestChange.ranked(BRICK, wish, List.of(GLUCOSE, RUM_40));
+        List<BatchFix> mends = SmallestChange.ranked(BRICK, wish, List.of(GLUCOSE, RUM_40));
         assertFalse(mends.isEmpty());
-        for (Mend mend : mends) {
-            assertTrue(wish.grantedBy(mend.after()), mend::toString);
-            assertTrue(mend.valueBefore() > Wish.SCOOPABLE_MOST_ICE_PERCENT);
+        for (BatchFix batchFix : mends) {
+            assertTrue(wish.grantedBy(batchFix.after()), batchFix::toString);
+            assertTrue(batchFix.valueBefore() > Wish.SCOOPABLE_MOST_ICE_PERCENT);
         }
     }
 
     @Test
     void ranksTheSmallestFirstAndHalfOfItIsNotEnough() {
         Wish wish = Wish.scoopableAt(-12);
-        List<Mend> mends = SmallestChange.ranked(BRICK, wish, List.of(GLUCOSE, RUM_40));
+        List<BatchFix> mends = SmallestChange.ranked(BRICK, wish, List.of(GLUCOSE, RUM_40));
         assertTrue(mends.size() > 1, mends::toString);
         for (int i = 1; i < mends.size(); i++) {
             assertTrue(mends.get(i - 1).movedG() <= mends.get(i).movedG());
         }
-        Mend first = mends.get(0);
-        Change change = first.changes().get(0);
+        BatchFix first = mends.get(0);
+        AmountChange amountChange = first.changes().get(0);
         assertFalse(
-                wish.grantedBy(BRICK.with(grams(change.massG() / 2, change.ingredient()))),
+                wish.grantedBy(
+                        BRICK.with(grams(amountChange.massG() / 2, amountChange.ingredient()))),
                 first::toString);
     }
 
     @Test
     void leavesAGoodBatchAlone() {
         Mix good = SmallestChange.ranked(BRICK, Wish.scoopableAt(-12), List.of()).get(0).after();
-        List<Mend> mends = SmallestChange.ranked(good, Wish.scoopableAt(-12), List.of(WATER));
+        List<BatchFix> mends = SmallestChange.ranked(good, Wish.scoopableAt(-12), List.of(WATER));
         assertEquals(1, mends.size());
         assertTrue(mends.get(0).changes().isEmpty());
         assertEquals(
@@ -75,11 +76,11 @@ class SmallestChangeTest {
                         grams(120, SUCROSE),
                         grams(30, RUM_40));
         Wish wish = Wish.noAlcohol(mix, -18);
-        List<Mend> mends = SmallestChange.ranked(mix, wish, List.of(GLUCOSE, RUM_40));
+        List<BatchFix> mends = SmallestChange.ranked(mix, wish, List.of(GLUCOSE, RUM_40));
         assertFalse(mends.isEmpty());
-        for (Mend mend : mends) {
-            assertEquals(0, mend.after().alcoholPercent());
-            assertEquals(mend.valueBefore(), mend.valueAfter(), 0.5);
+        for (BatchFix batchFix : mends) {
+            assertEquals(0, batchFix.after().alcoholPercent());
+            assertEquals(batchFix.valueBefore(), batchFix.valueAfter(), 0.5);
         }
     }
 
@@ -106,8 +107,8 @@ class SmallestChangeTest {
                         Wish.noAlcohol(rich, -18));
         for (Mix mix : List.of(BRICK, rich)) {
             for (Wish wish : wishes) {
-                List<Mend> all = SmallestChange.ranked(mix, wish, AT_HAND);
-                List<Mend> few = SmallestChange.smallest(count, mix, wish, AT_HAND);
+                List<BatchFix> all = SmallestChange.ranked(mix, wish, AT_HAND);
+                List<BatchFix> few = SmallestChange.smallest(count, mix, wish, AT_HAND);
                 assertEquals(Math.min(count, all.size()), few.size(), wish.words());
                 for (int i = 0; i < few.size(); i++) {
                     assertEquals(all.get(i).movedG(), few.get(i).movedG(), SAME_G, wish.words());

@@ -44,9 +44,9 @@ class SuggestionLimitsTest {
                             Wish.within("with protein", Trait.PROTEIN, 3, 6),
                             Wish.within("stabilised", Trait.STABILISER, 0.2, 0.5),
                             Wish.within("salted", Trait.SALT, 0.9, 1.5))) {
-                for (Mend mend : SmallestChange.smallest(12, was, wish, SHELF)) {
-                    found += mend.changes().isEmpty() ? 0 : 1;
-                    requireWithin(was, mend, seed);
+                for (BatchFix batchFix : SmallestChange.smallest(12, was, wish, SHELF)) {
+                    found += batchFix.changes().isEmpty() ? 0 : 1;
+                    requireWithin(was, batchFix, seed);
                 }
             }
         }
@@ -54,9 +54,9 @@ class SuggestionLimitsTest {
         assertTrue(found > MIXES, () -> "only " + all + " mends; seed " + seed);
     }
 
-    private static void requireWithin(Mix was, Mend mend, long seed) {
-        Mix is = mend.after();
-        String says = "%s to %s; seed %d".formatted(mend, was, seed);
+    private static void requireWithin(Mix was, BatchFix batchFix, long seed) {
+        Mix is = batchFix.after();
+        String says = "%s to %s; seed %d".formatted(batchFix, was, seed);
         EnumSet<Allergen> more = EnumSet.noneOf(Allergen.class);
         more.addAll(is.allergens());
         more.removeAll(was.allergens());
@@ -94,18 +94,18 @@ class SuggestionLimitsTest {
                         Amount.grams(600, Shelf.BLOOD_ORANGE_JUICE),
                         Amount.grams(40, Shelf.SUCROSE),
                         Amount.grams(0.5, Shelf.SALT));
-        List<Mend> mends =
+        List<BatchFix> mends =
                 SmallestChange.ranked(
                         brick,
                         Wish.scoopableAt(-12),
                         List.of(Shelf.POTASSIUM_CHLORIDE, Shelf.CALCIUM_CHLORIDE, Shelf.GLUCOSE));
         assertTrue(mends.size() > 1, mends::toString);
-        for (Mend mend : mends) {
+        for (BatchFix batchFix : mends) {
             double salts =
-                    mend.after().saltPercent()
-                            + mend.after().composition().percent(Component.POTASSIUM_CHLORIDE)
-                            + mend.after().composition().percent(Component.CALCIUM_CHLORIDE);
-            assertTrue(salts <= MOST_SALT_PERCENT, mend::toString);
+                    batchFix.after().saltPercent()
+                            + batchFix.after().composition().percent(Component.POTASSIUM_CHLORIDE)
+                            + batchFix.after().composition().percent(Component.CALCIUM_CHLORIDE);
+            assertTrue(salts <= MOST_SALT_PERCENT, batchFix::toString);
         }
     }
 
@@ -116,14 +116,15 @@ class SuggestionLimitsTest {
                         Amount.grams(600, Shelf.WHOLE_MILK),
                         Amount.grams(40, Shelf.SUCROSE),
                         Amount.grams(7, Shelf.SALT));
-        List<Mend> mends =
+        List<BatchFix> mends =
                 SmallestChange.ranked(salty, Wish.scoopableAt(-18), List.of(Shelf.GLUCOSE));
         assertTrue(
-                mends.stream().anyMatch(mend -> mend.toString().contains("glucose")),
+                mends.stream().anyMatch(batchFix -> batchFix.toString().contains("glucose")),
                 mends::toString);
-        for (Mend mend : mends) {
+        for (BatchFix batchFix : mends) {
             assertTrue(
-                    mend.after().saltPercent() <= salty.saltPercent() + ROUNDING, mend::toString);
+                    batchFix.after().saltPercent() <= salty.saltPercent() + ROUNDING,
+                    batchFix::toString);
         }
     }
 }

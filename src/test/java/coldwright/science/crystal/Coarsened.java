@@ -6,22 +6,22 @@ final class Coarsened {
 
     private Coarsened() {}
 
-    static Population tenfold(double spread) {
+    static CrystalPopulation tenfold(double spread) {
         return grown(spread, 10);
     }
 
-    static Population thirtyfold(double spread) {
+    static CrystalPopulation thirtyfold(double spread) {
         return grown(spread, 30);
     }
 
-    private static Population grown(double spread, double times) {
-        Population crowd = Population.logNormal(10, spread, 1e6);
+    private static CrystalPopulation grown(double spread, double times) {
+        CrystalPopulation crowd = CrystalPopulation.logNormal(10, spread, 1e6);
         grow(crowd, times * crowd.meanRadiusUm());
         return crowd;
     }
 
     /** Grows to a mean radius. @return the time it took, s */
-    static double grow(Population crowd, double meanUm) {
+    static double grow(CrystalPopulation crowd, double meanUm) {
         double cubes = crowd.sumCubes();
         double seconds = 0;
         while (crowd.sumRadii() / crowd.count() < meanUm) {

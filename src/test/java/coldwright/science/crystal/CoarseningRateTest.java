@@ -2,6 +2,7 @@ package coldwright.science.crystal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.science.Temperature;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 import coldwright.science.mix.Amount;
@@ -25,7 +26,7 @@ class CoarseningRateTest {
     /** The cube of the mean radius grows by 4/9 A a second (Lifshitz, Slyozov and Wagner 1961). */
     @Test
     void aCrowdFarApartCoarsensAtTheRateOfTheTheory() {
-        Population crowd = Coarsened.thirtyfold(0.3);
+        CrystalPopulation crowd = Coarsened.thirtyfold(0.3);
         double start = cube(crowd.meanRadiusUm());
         double seconds = Coarsened.grow(crowd, 1.5 * crowd.meanRadiusUm());
         assertEquals(
@@ -38,8 +39,8 @@ class CoarseningRateTest {
     @ParameterizedTest
     @ValueSource(doubles = {-18, -10, -5})
     void theRateGivenIsThatOfSuchACrowd(double temperatureC) {
-        double growth = Slush.of(SYRUP).growthUm3PerS(temperatureC);
-        Population crowd = Coarsened.thirtyfold(0.3);
+        double growth = FrozenMixTable.of(SYRUP).growthUm3PerS(temperatureC);
+        CrystalPopulation crowd = Coarsened.thirtyfold(0.3);
         double start = cube(2 * crowd.meanRadiusUm());
         double unit = Coarsened.grow(crowd, 1.5 * crowd.meanRadiusUm());
         double perDay = (cube(2 * crowd.meanRadiusUm()) - start) / unit * growth * SECONDS_A_DAY;
@@ -56,7 +57,7 @@ class CoarseningRateTest {
     void growthConstantOfPlainSyrup(double temperatureC) {
         Solution syrup = Solution.inWater(70).with(30, Solute.SUCROSE);
         double liquidG = 70 - syrup.freezingCurve().iceG(temperatureC);
-        double kelvin = temperatureC + 273.15;
+        double kelvin = Temperature.kelvin(temperatureC);
         double water = liquidG / 18.015;
         double sugar = 30 / 342.297;
         double waterShare = water / (water + sugar);
@@ -79,10 +80,12 @@ class CoarseningRateTest {
                         * waterShare
                         * mutual
                         / (8.314462618 * kelvin * (1 - waterShare));
-        double drop = 2 * 0.033 * 273.15 / (916.7 * 333.4e3);
+        double drop = 2 * 0.033 * Temperature.ZERO_C_IN_K / (916.7 * 333.4e3);
         double heat = 0.5 * drop / (916.7 * 333.4e3);
         double both = 1e18 / (1 / diffusion + 1 / heat);
-        double found = Syrup.of(syrup, Syrup.Extras.NONE, liquidG, temperatureC).growthUm3PerS();
+        double found =
+                UnfrozenSyrup.of(syrup, UnfrozenSyrup.LongSugars.NONE, liquidG, temperatureC)
+                        .growthUm3PerS();
         assertEquals(both, found, 1e-4 * both);
     }
 

@@ -85,8 +85,11 @@ class CrystalLawsTest {
     @Cases(200)
     void colderSyrupSlowsCoarsening(Draw draw) {
         double temperatureC = draw.doubleIn(-30, -3);
-        Slush slush = Slush.of(Solution.inWater(75).with(25, Solute.SUCROSE));
-        assertTrue(slush.growthUm3PerS(temperatureC - 0.5) < slush.growthUm3PerS(temperatureC));
+        FrozenMixTable frozenMixTable =
+                FrozenMixTable.of(Solution.inWater(75).with(25, Solute.SUCROSE));
+        assertTrue(
+                frozenMixTable.growthUm3PerS(temperatureC - 0.5)
+                        < frozenMixTable.growthUm3PerS(temperatureC));
     }
 
     @Cases(100)
@@ -95,17 +98,19 @@ class CrystalLawsTest {
         double maltodextrinG = draw.doubleIn(1, 10);
         Solution syrup = Solution.inWater(75).with(25, Solute.SUCROSE);
         double liquidG = 75 - syrup.freezingCurve().iceG(temperatureC);
-        double thin = Syrup.of(syrup, Syrup.Extras.NONE, liquidG, temperatureC).growthUm3PerS();
-        Syrup.Extras long_ = new Syrup.Extras(maltodextrinG, 0);
-        double thick = Syrup.of(syrup, long_, liquidG, temperatureC).growthUm3PerS();
+        double thin =
+                UnfrozenSyrup.of(syrup, UnfrozenSyrup.LongSugars.NONE, liquidG, temperatureC)
+                        .growthUm3PerS();
+        UnfrozenSyrup.LongSugars long_ = new UnfrozenSyrup.LongSugars(maltodextrinG, 0);
+        double thick = UnfrozenSyrup.of(syrup, long_, liquidG, temperatureC).growthUm3PerS();
         assertTrue(thick < thin);
     }
 
     @Cases(100)
     void smallerSugarsCoarsenFasterInTheSameCold(Draw draw) {
         double temperatureC = draw.doubleIn(-20, -5);
-        Slush sucrose = Slush.of(Solution.inWater(75).with(25, Solute.SUCROSE));
-        Slush fructose = Slush.of(Solution.inWater(75).with(25, Solute.FRUCTOSE));
+        FrozenMixTable sucrose = FrozenMixTable.of(Solution.inWater(75).with(25, Solute.SUCROSE));
+        FrozenMixTable fructose = FrozenMixTable.of(Solution.inWater(75).with(25, Solute.FRUCTOSE));
         assertTrue(fructose.growthUm3PerS(temperatureC) > sucrose.growthUm3PerS(temperatureC));
     }
 
@@ -117,7 +122,7 @@ class CrystalLawsTest {
         double end = cold.storedAt(storeC).forDays(10).meanUm().middle();
         double apart =
                 Coarsening.of(SORBET)
-                        .meanUmAfter(start, new Coarsening.Keeping(storeC, 10))
+                        .meanUmAfter(start, new Coarsening.StorageTime(storeC, 10))
                         .middle();
         assertTrue(end > start && apart > start);
         assertTrue(end > 0.9 * apart, end + " against " + apart);
@@ -126,10 +131,12 @@ class CrystalLawsTest {
     @Cases(50)
     void heatAndDiffusionBothHoldGrowthBack(Draw draw) {
         double temperatureC = draw.doubleIn(-20, -2.5);
-        Slush slush = Slush.of(Solution.inWater(75).with(25, Solute.SUCROSE));
-        double heatAlone = Syrup.byHeatM3PerS() * 1e18;
-        assertTrue(slush.growthUm3PerS(temperatureC) < heatAlone);
-        Slush nearlyWater = Slush.of(Solution.inWater(1000).with(1, Solute.SUCROSE));
+        FrozenMixTable frozenMixTable =
+                FrozenMixTable.of(Solution.inWater(75).with(25, Solute.SUCROSE));
+        double heatAlone = UnfrozenSyrup.byHeatM3PerS() * 1e18;
+        assertTrue(frozenMixTable.growthUm3PerS(temperatureC) < heatAlone);
+        FrozenMixTable nearlyWater =
+                FrozenMixTable.of(Solution.inWater(1000).with(1, Solute.SUCROSE));
         assertTrue(nearlyWater.growthUm3PerS(-0.02) > 0.5 * heatAlone);
     }
 }

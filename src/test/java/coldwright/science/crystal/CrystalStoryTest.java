@@ -41,23 +41,27 @@ class CrystalStoryTest {
 
     @Test
     void hardeningIsIndependentOfHowSmallTheFirstSeedsWere() {
-        Slush slush = Slush.of(MIX);
-        double end = slush.temperatureAtIcePercent(50);
-        CoolingPath path = CoolingPath.against(slush, new CoolingPath.Ends(5, end), -12, 35 * 60);
+        FrozenMixTable frozenMixTable = FrozenMixTable.of(MIX);
+        double end = frozenMixTable.temperatureAtIcePercent(50);
+        CoolingPath path =
+                CoolingPath.against(frozenMixTable, new CoolingPath.Ends(5, end), -12, 35 * 60);
         CoolingPath rest =
-                CoolingPath.against(slush, new CoolingPath.Ends(end, -18), -19, 6 * 3600);
+                CoolingPath.against(frozenMixTable, new CoolingPath.Ends(end, -18), -19, 6 * 3600);
         double[] hard = new double[2];
         double[] wallShares = {0.2, 1};
         for (int i = 0; i < 2; i++) {
-            Journey journey = new Journey(slush, new Journey.Variant(1, 1, wallShares[i], 1));
-            Population drawn =
-                    journey.follow(
+            GrowthIntegrator growthIntegrator =
+                    new GrowthIntegrator(
+                            frozenMixTable, new GrowthIntegrator.Variant(1, 1, wallShares[i], 1));
+            CrystalPopulation drawn =
+                    growthIntegrator.follow(
                             null,
                             path,
-                            new Journey.Motion(3, wallShares[i], 0.001),
+                            new GrowthIntegrator.Motion(3, wallShares[i], 0.001),
                             (s, crowd) -> {});
-            Population hardened =
-                    journey.follow(drawn, rest, Journey.Motion.STILL, (s, crowd) -> {});
+            CrystalPopulation hardened =
+                    growthIntegrator.follow(
+                            drawn, rest, GrowthIntegrator.Motion.STILL, (s, crowd) -> {});
             hard[i] = hardened.meanRadiusUm();
         }
         assertEquals(hard[0], hard[1], 0.05 * hard[0]);

@@ -74,7 +74,7 @@ class PublishedCoarseningTest {
     void thePopulationCoarsensToThoseMoments(Row row) {
         int power = (int) row.number("power");
         for (double spread : new double[] {0.1, 0.3}) {
-            Population crowd = Coarsened.tenfold(spread);
+            CrystalPopulation crowd = Coarsened.tenfold(spread);
             double mean = crowd.meanRadiusUm();
             LEDGER.at(row, "power %d from a spread of %s".formatted(power, spread))
                     .compare(
@@ -157,7 +157,7 @@ class PublishedCoarseningTest {
                 Coarsening.of(MIX)
                         .meanUmAfter(
                                 PORES_AT_THE_START_UM,
-                                new Coarsening.Keeping(row.number("store_c"), days));
+                                new Coarsening.StorageTime(row.number("store_c"), days));
         LEDGER.at(row, row.text("weeks") + " weeks at " + row.text("store_c") + " °C")
                 .compare(
                         "mean size in store, µm",

@@ -12,7 +12,7 @@ class RelayTest {
     @ParameterizedTest
     @CsvSource({"3, 0.05, 0", "10, 0.2, 7", "20, 0.5, 20", "40, 0.8, 39"})
     void newEdgesKeepNumberAndVolume(double medianUm, double spread, int steps) {
-        Population crowd = Population.logNormal(medianUm, spread, 1e7);
+        CrystalPopulation crowd = CrystalPopulation.logNormal(medianUm, spread, 1e7);
         for (int i = 0; i < steps; i++) {
             crowd.grow(0.02 * crowd.sumCubes() / crowd.count(), 0.01, 1.01 * crowd.sumCubes());
         }
@@ -20,7 +20,7 @@ class RelayTest {
         double count = crowd.count();
         double cubes = crowd.sumCubes();
         crowd.relay();
-        assertEquals(Population.CLASSES, crowd.classes());
+        assertEquals(CrystalPopulation.CLASSES, crowd.classes());
         assertEquals(count, crowd.count(), ROUNDING * count);
         assertEquals(cubes, crowd.sumPowers(3), ROUNDING * cubes);
     }

@@ -15,7 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.Band;
-import coldwright.science.balance.Mend;
+import coldwright.science.balance.BatchFix;
 import coldwright.science.mix.Mix;
 
 import org.junit.jupiter.api.Test;
@@ -39,9 +39,9 @@ class DiagnosisTest {
         Cause first = Diagnosis.of(Situation.of(BRICK), Symptom.HARD).get(0);
         assertEquals("too much of the water is ice", first.what());
         assertTrue(first.why().contains("ice at −12 °C is 8"), first.why());
-        assertFalse(first.mends().isEmpty());
-        for (Mend mend : first.mends()) {
-            assertTrue(mend.valueAfter() <= 75, mend::toString);
+        assertFalse(first.fixes().isEmpty());
+        for (BatchFix batchFix : first.fixes()) {
+            assertTrue(batchFix.valueAfter() <= 75, batchFix::toString);
         }
     }
 
@@ -50,7 +50,7 @@ class DiagnosisTest {
         Mix mix = CLASSIC.with(grams(250, RUM_40));
         Cause first = Diagnosis.of(Situation.of(mix).frozenAt(-12), Symptom.WILL_NOT_FREEZE).get(0);
         assertTrue(first.why().contains("; rum 40 % brings "), first.why());
-        assertTrue(first.mends().get(0).toString().contains("rum"), first.mends()::toString);
+        assertTrue(first.fixes().get(0).toString().contains("rum"), first.fixes()::toString);
     }
 
     @Test

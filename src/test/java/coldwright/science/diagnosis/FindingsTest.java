@@ -41,7 +41,7 @@ class FindingsTest {
             Ingredient.own("velvet", with(water(), 50, Component.MILK_FAT));
 
     private static Cause cause(Situation situation, Symptom symptom, int which) {
-        return new Suspects(situation).behind(symptom).get(which).cause(situation.mix());
+        return new SuspectTable(situation).behind(symptom).get(which).cause(situation.mix());
     }
 
     private static Mix one(Composition composition) {
@@ -90,7 +90,8 @@ class FindingsTest {
                         grams(500, named("first", 10)),
                         grams(100, named("fourth", 10)),
                         grams(160, named("third", 10)));
-        String told = Bringers.of(mix, "sugar", m -> m.composition().percent(Component.SUCROSE));
+        String told =
+                ContributionText.of(mix, "sugar", m -> m.composition().percent(Component.SUCROSE));
         int first = told.indexOf("first");
         int second = told.indexOf("second");
         int third = told.indexOf("third");
@@ -98,9 +99,12 @@ class FindingsTest {
         assertFalse(told.contains("fourth") || told.contains("least"), told);
         assertTrue(told.contains("45 %") && told.contains("27 %") && told.contains("15 %"), told);
         Mix two = Mix.of(grams(952, named("much", 10)), grams(48, named("little", 10)));
-        String most = Bringers.of(two, "sugar", m -> m.composition().percent(Component.SUCROSE));
+        String most =
+                ContributionText.of(two, "sugar", m -> m.composition().percent(Component.SUCROSE));
         assertTrue(most.contains("much") && !most.contains("little"), most);
-        String none = Bringers.of(two, "salt", m -> m.composition().percent(Component.MILK_SALTS));
+        String none =
+                ContributionText.of(
+                        two, "salt", m -> m.composition().percent(Component.MILK_SALTS));
         assertFalse(none.isEmpty() || none.contains("much"), none);
     }
 
@@ -120,9 +124,9 @@ class FindingsTest {
                                         servingC < -10 ? 10 : 6,
                                         Component.ALCOHOL)));
         Situation situation = Situation.of(thin).servedAt(servingC);
-        Suspects suspects = new Suspects(situation);
-        assertTrue(suspects.behind(Symptom.HARD).get(1).steps(thin) > 0.25);
-        assertTrue(suspects.behind(Symptom.TOO_SOFT).get(0).steps(thin) > 0.25);
+        SuspectTable suspectTable = new SuspectTable(situation);
+        assertTrue(suspectTable.behind(Symptom.HARD).get(1).steps(thin) > 0.25);
+        assertTrue(suspectTable.behind(Symptom.TOO_SOFT).get(0).steps(thin) > 0.25);
         List<Symptom> told = Diagnosis.foresee(situation).stream().map(Finding::symptom).toList();
         assertFalse(told.contains(dropped), told::toString);
         assertEquals(
@@ -148,7 +152,7 @@ class FindingsTest {
             assertTrue(causes.add(finding.cause().what()), findings::toString);
             assertEquals(finding.cause().why(), finding.why());
             assertEquals(finding.cause().advice(), finding.mend());
-            assertEquals(finding.cause().mends(), finding.mends());
+            assertEquals(finding.cause().fixes(), finding.fixes());
             assertTrue(finding.toString().contains(finding.why()), finding::toString);
         }
     }
@@ -160,17 +164,18 @@ class FindingsTest {
                 Situation.of(one(normal(with(water(), 25, Component.SUCROSE)))).withCrystals(65);
         List<Cause> causes = Diagnosis.of(situation, Symptom.ICY);
         assertTrue(causes.size() > 2, causes::toString);
-        String words = Expected.words(situation, Symptom.ICY, causes);
+        String words = ExpectedFindings.words(situation, Symptom.ICY, causes);
         assertTrue(words.startsWith(causes.get(0).what()), words);
         assertEquals(causes.get(1).sharePercent() >= 25, words.contains(causes.get(1).what()));
         assertFalse(words.contains(causes.get(2).what()), words);
         Cause large = shared("large", 76);
         Cause small = shared("small", 24);
         assertFalse(
-                Expected.words(situation, Symptom.ICY, List.of(large, small)).contains("small"));
+                ExpectedFindings.words(situation, Symptom.ICY, List.of(large, small))
+                        .contains("small"));
         Cause quarter = shared("quarter", 25);
         assertTrue(
-                Expected.words(situation, Symptom.ICY, List.of(large, quarter))
+                ExpectedFindings.words(situation, Symptom.ICY, List.of(large, quarter))
                         .contains("quarter"));
     }
 
@@ -196,7 +201,7 @@ class FindingsTest {
     }
 
     private static String iciness(Situation situation) {
-        return Expected.words(situation, Symptom.ICY, List.of(shared("x", 100)));
+        return ExpectedFindings.words(situation, Symptom.ICY, List.of(shared("x", 100)));
     }
 
     /** Two decimals below ten, one above; the bound that is passed, not the other one. */
@@ -218,15 +223,15 @@ class FindingsTest {
     void swingsAreOfKeeping() {
         Situation swung =
                 Situation.of(one(water())).withCrystals(90).steadyWouldBe(Band.exactly(60));
-        assertTrue(cause(swung, Symptom.ICY, 1).ofKeeping());
-        assertFalse(cause(swung, Symptom.ICY, 0).ofKeeping());
+        assertTrue(cause(swung, Symptom.ICY, 1).isStorage());
+        assertFalse(cause(swung, Symptom.ICY, 0).isStorage());
     }
 
     /** Without 10 % of air nothing is seen to shrink. */
     @Test
     void littleAirDoesNotShrink() {
         Situation still = Situation.of(one(normal(with(water(), 12, Component.MILK_FAT))));
-        assertTrue(new Suspects(still.withAir(9.9)).behind(Symptom.SHRINKS).isEmpty());
-        assertFalse(new Suspects(still.withAir(10)).behind(Symptom.SHRINKS).isEmpty());
+        assertTrue(new SuspectTable(still.withAir(9.9)).behind(Symptom.SHRINKS).isEmpty());
+        assertFalse(new SuspectTable(still.withAir(10)).behind(Symptom.SHRINKS).isEmpty());
     }
 }

@@ -26,30 +26,30 @@ class UsualRangesTest {
 
     private static final double EXACT = 1e-9;
 
-    private static final Map<String, Usual> RANGES =
+    private static final Map<String, UsualRange> RANGES =
             Map.ofEntries(
-                    Map.entry("ICE_AT_SERVING", Usual.ICE_AT_SERVING),
-                    Map.entry("ICE_WHEN_CHURNED", Usual.ICE_WHEN_CHURNED),
-                    Map.entry("CRYSTALS", Usual.CRYSTALS),
-                    Map.entry("FAT", Usual.FAT),
-                    Map.entry("SOLIDS_WITH_MILK", Usual.SOLIDS_WITH_MILK),
-                    Map.entry("SOLIDS_OF_SORBET", Usual.SOLIDS_OF_SORBET),
-                    Map.entry("PROTEIN_PER_WATER", Usual.PROTEIN_PER_WATER),
-                    Map.entry("STABILISER", Usual.STABILISER),
-                    Map.entry("STARCH", Usual.STARCH),
-                    Map.entry("SWEETNESS_WITH_MILK", Usual.SWEETNESS_WITH_MILK),
-                    Map.entry("SWEETNESS_OF_SORBET", Usual.SWEETNESS_OF_SORBET));
+                    Map.entry("ICE_AT_SERVING", UsualRange.ICE_AT_SERVING),
+                    Map.entry("ICE_WHEN_CHURNED", UsualRange.ICE_WHEN_CHURNED),
+                    Map.entry("CRYSTALS", UsualRange.CRYSTALS),
+                    Map.entry("FAT", UsualRange.FAT),
+                    Map.entry("SOLIDS_WITH_MILK", UsualRange.SOLIDS_WITH_MILK),
+                    Map.entry("SOLIDS_OF_SORBET", UsualRange.SOLIDS_OF_SORBET),
+                    Map.entry("PROTEIN_PER_WATER", UsualRange.PROTEIN_PER_WATER),
+                    Map.entry("STABILISER", UsualRange.STABILISER),
+                    Map.entry("STARCH", UsualRange.STARCH),
+                    Map.entry("SWEETNESS_WITH_MILK", UsualRange.SWEETNESS_WITH_MILK),
+                    Map.entry("SWEETNESS_OF_SORBET", UsualRange.SWEETNESS_OF_SORBET));
 
     @ParameterizedTest
     @FromTable("memory-usual-ranges")
     void boundsAreThoseOfTheTable(Row row) {
-        Usual usual = RANGES.get(row.text("what"));
+        UsualRange usualRange = RANGES.get(row.text("what"));
         Ledger.At at = LEDGER.at(row, row.text("what").toLowerCase(java.util.Locale.ROOT));
-        at.compare("usual, least", row.number("least"), usual.least(), NODE);
+        at.compare("usual, least", row.number("least"), usualRange.least(), NODE);
         if (row.text("most").isEmpty()) {
-            assertEquals(Double.POSITIVE_INFINITY, usual.most());
+            assertEquals(Double.POSITIVE_INFINITY, usualRange.most());
         } else {
-            at.compare("usual, most", row.number("most"), usual.most(), NODE);
+            at.compare("usual, most", row.number("most"), usualRange.most(), NODE);
         }
     }
 
@@ -71,7 +71,7 @@ class UsualRangesTest {
     }
 
     private static double steps(Situation situation, Symptom symptom, int suspect) {
-        return new Suspects(situation).behind(symptom).get(suspect).steps(situation.mix());
+        return new SuspectTable(situation).behind(symptom).get(suspect).steps(situation.mix());
     }
 
     @ParameterizedTest

@@ -11,7 +11,7 @@ import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
-import coldwright.science.thermal.Makeup;
+import coldwright.science.thermal.ThermalComposition;
 import coldwright.science.thermal.ThermalCurve;
 
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class AnyBatchTest {
                         .with(sugar, Solute.SUCROSE)
                         .with(alcohol, Solute.ETHANOL)
                         .with(salt, Solute.SODIUM_CHLORIDE);
-        return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+        return ThermalCurve.of(ThermalComposition.of(mix), solution.freezingCurve());
     }
 
     private static void answers(Freeze freeze) {
@@ -40,7 +40,7 @@ class AnyBatchTest {
             double minutes = plan.minutesTo(stage);
             assertTrue(Double.isNaN(minutes) || minutes >= 0, stage + " " + minutes);
         }
-        for (Moment moment : plan.course()) {
+        for (FreezeMoment moment : plan.course()) {
             assertTrue(Double.isFinite(moment.middleC()), moment.toString());
             assertTrue(moment.icePercent() >= 0 && moment.icePercent() <= 100);
         }
@@ -90,7 +90,7 @@ class AnyBatchTest {
         Exception e =
                 assertThrows(
                         IllegalArgumentException.class,
-                        () -> ThermalCurve.of(Makeup.of(spirit), null));
+                        () -> ThermalCurve.of(ThermalComposition.of(spirit), null));
         assertTrue(e.getMessage().startsWith("waterPercent is 0 %"));
     }
 }

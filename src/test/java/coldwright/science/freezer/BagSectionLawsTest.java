@@ -71,7 +71,7 @@ class BagSectionLawsTest {
     void theHeatThroughTheFilmDrawnIsThatOfThePlan() {
         FreezePlan plan = FreezePlan.bag(MIX, BATH);
         BagSection section = BagSection.course(plan, 3).get(1);
-        Moment moment =
+        FreezeMoment moment =
                 plan.course().stream()
                         .filter(one -> one.minute() == section.minute())
                         .findFirst()

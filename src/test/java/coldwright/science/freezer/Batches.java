@@ -4,7 +4,7 @@ import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
-import coldwright.science.thermal.Makeup;
+import coldwright.science.thermal.ThermalComposition;
 import coldwright.science.thermal.ThermalCurve;
 
 /** Batches with plain numbers, so that these tests need no shelf. */
@@ -22,7 +22,7 @@ final class Batches {
                         .with(water, Component.WATER)
                         .with(sugarPercent, Component.SUCROSE);
         Solution solution = Solution.inWater(water).with(sugarPercent, Solute.SUCROSE);
-        return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+        return ThermalCurve.of(ThermalComposition.of(mix), solution.freezingCurve());
     }
 
     static ThermalCurve spiked(double alcoholPercent) {
@@ -36,7 +36,7 @@ final class Batches {
                 Solution.inWater(water)
                         .with(24, Solute.SUCROSE)
                         .with(alcoholPercent, Solute.ETHANOL);
-        return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+        return ThermalCurve.of(ThermalComposition.of(mix), solution.freezingCurve());
     }
 
     static ThermalCurve iceCream() {
@@ -53,6 +53,6 @@ final class Batches {
                         .with(6, Solute.LACTOSE)
                         .with(15, Solute.SUCROSE)
                         .withIdealParticles(17, "milk salts");
-        return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+        return ThermalCurve.of(ThermalComposition.of(mix), solution.freezingCurve());
     }
 }

@@ -74,7 +74,7 @@ class FreezePlanLawsTest {
                         .plan();
         double ice = 0;
         double minute = -1;
-        for (Moment moment : plan.course()) {
+        for (FreezeMoment moment : plan.course()) {
             assertTrue(moment.middleC() <= startC + 0.05 && moment.middleC() >= freezerC - 0.05);
             assertTrue(moment.wallC() <= startC + 0.05 && moment.wallC() >= freezerC - 0.05);
             assertTrue(moment.icePercent() >= ice - 1e-6, moment.toString());
@@ -92,8 +92,8 @@ class FreezePlanLawsTest {
         IceAndSalt bath = IceAndSalt.of(iceG, saltG);
         FreezePlan plan =
                 Freeze.of(SORBET, massG).in(Holder.Bag.flat(20)).by(bath).hardenedBy(null).plan();
-        List<Moment> course = plan.course();
-        Moment last = course.get(course.size() - 1);
+        List<FreezeMoment> course = plan.course();
+        FreezeMoment last = course.get(course.size() - 1);
         double heatJ = 1000 * (plan.heatRemovedKJ() + plan.heatFromRoomKJ());
         assertEquals(bath.iceLeftG(heatJ), last.bathIceG(), 1e-3 * iceG);
         assertEquals(bath.temperatureAfterC(heatJ), last.coldC(), 0.02);

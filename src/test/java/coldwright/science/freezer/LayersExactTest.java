@@ -40,9 +40,9 @@ class LayersExactTest {
                 "front by the formula, mm", frontMm, EXACT.frontMm(seconds), DIGITS_OF_THE_FRONT);
         double thicknessMm = 80;
         var table = EnthalpyTable.pure(ICE, new Phase(0.56, 4.2), 0, 333.5);
-        var body = new Layers(table, 917, new Layers.Span(thicknessMm / 1000, 1), 200);
+        var body = new LayeredBody(table, 917, new LayeredBody.Span(thicknessMm / 1000, 1), 200);
         body.fill(0);
-        var wall = new Layers.Outside(PERFECT_CONTACT, -20);
+        var wall = new LayeredBody.Outside(PERFECT_CONTACT, -20);
         for (double t = 0; t < seconds - 1e-9; t += 1) {
             body.step(1, wall);
         }
@@ -74,16 +74,16 @@ class LayersExactTest {
         // k 0.5 W/(m·K), 3.5 J/(g·K), 1000 kg/m³, half thickness 10 mm, from 20 to 0 °C
         var phase = new Phase(0.5, 3.5);
         var body =
-                new Layers(
+                new LayeredBody(
                         EnthalpyTable.pure(phase, phase, -30, 0),
                         1000,
-                        new Layers.Span(0.01, 1),
+                        new LayeredBody.Span(0.01, 1),
                         40);
         body.fill(50 * 3.5);
         double seconds = fourier * 0.01 * 0.01 * 1000 * 3500 / 0.5;
         int steps = 2000;
         for (int i = 0; i < steps; i++) {
-            body.step(seconds / steps, new Layers.Outside(biot * 0.5 / 0.01, 0));
+            body.step(seconds / steps, new LayeredBody.Outside(biot * 0.5 / 0.01, 0));
         }
         at.compare(
                 "warmth left by the march in layers",

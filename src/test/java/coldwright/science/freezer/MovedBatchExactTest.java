@@ -47,7 +47,7 @@ class MovedBatchExactTest {
     @ValueSource(doubles = {0.5, 3, 30})
     void theFlowIsThatOfPenetration(double turnS) {
         Motion motion = new Motion(turnS, Motion.Blade.NONE, "moved");
-        List<Moment> course = churn(motion).plan().course();
+        List<FreezeMoment> course = churn(motion).plan().course();
         for (int i = 1; i < 10; i++) {
             double halfWayC = (course.get(i - 1).middleC() + course.get(i).middleC()) / 2;
             double flux = throughAll(turnS) * (halfWayC - COLD_C);
@@ -60,7 +60,7 @@ class MovedBatchExactTest {
     void aBladeThatLeavesALayerAddsIt() {
         double clearanceM = 2e-3;
         Motion motion = new Motion(3, new Motion.Blade(1000 * clearanceM, 0), "scraped");
-        Moment first = churn(motion).plan().course().get(1);
+        FreezeMoment first = churn(motion).plan().course().get(1);
         double u = 1 / (1 / throughAll(3) + clearanceM / SORBET.conductivityWPerMK(-8));
         double flux = u * ((5 + first.middleC()) / 2 - COLD_C);
         assertEquals(flux, first.fluxWPerM2(), NEARLY_CONSTANT * flux);
@@ -73,7 +73,7 @@ class MovedBatchExactTest {
         double litres = 1000 / SORBET.densityKgPerM3(4);
         areaM2 += 4 * litres / 1000 / DIAMETER_M;
         double perSecond = throughAll(3) * areaM2 / (1000 * SORBET.sensibleHeatCapacityJPerGK(3));
-        for (Moment moment : churn(Motion.SHAKEN).plan().course()) {
+        for (FreezeMoment moment : churn(Motion.SHAKEN).plan().course()) {
             double exactC = COLD_C + (5 - COLD_C) * Math.exp(-perSecond * 60 * moment.minute());
             if (moment.middleC() > COLD_C + 0.3) {
                 assertEquals(exactC, moment.middleC(), 2 * NEARLY_CONSTANT * (5 - COLD_C));
@@ -84,9 +84,9 @@ class MovedBatchExactTest {
     /** Steps of half the length change nothing that matters: the march is of second order. */
     @Test
     void theMarchIsNotSlowedByItsSteps() {
-        List<Moment> course = churn(Motion.SHAKEN).plan().course();
-        Moment from = course.get(0);
-        Moment to = course.get(15);
+        List<FreezeMoment> course = churn(Motion.SHAKEN).plan().course();
+        FreezeMoment from = course.get(0);
+        FreezeMoment to = course.get(15);
         double perSecond =
                 Math.log((from.middleC() - COLD_C) / (to.middleC() - COLD_C)) / to.minute() / 60;
         double areaM2 = Math.PI * DIAMETER_M * DIAMETER_M / 4;

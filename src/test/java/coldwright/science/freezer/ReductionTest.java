@@ -43,12 +43,12 @@ class ReductionTest {
             seconds += step;
         }
         Shape shape = Shape.tub(diameterMm, heightMm);
-        Layers.Span span = shape.span(film / curve.conductivityWPerMK(-8));
-        Layers body = new Layers(table, density, span, 24);
+        LayeredBody.Span span = shape.span(film / curve.conductivityWPerMK(-8));
+        LayeredBody body = new LayeredBody(table, density, span, 24);
         body.fill(table.enthalpyJPerG(5));
         double reduced = 0;
         while (body.meanIcePercent() < 50) {
-            body.step(5, new Layers.Outside(film, -18));
+            body.step(5, new LayeredBody.Outside(film, -18));
             reduced += 5;
         }
         double stated = film < 10 ? STATED_TUB_STILL : STATED_TUB_BRINE;
@@ -66,21 +66,22 @@ class ReductionTest {
                         .in(Holder.Bag.flat(20))
                         .by(cold)
                         .moved(new Motion(turnS, Motion.Blade.NONE, "turned"));
-        March march = new March(freeze, curve, Reading.LIKELY);
-        march.go(Stage.SOFT_SERVE);
+        FreezeSimulation freezeSimulation = new FreezeSimulation(freeze, curve, Reading.LIKELY);
+        freezeSimulation.go(Stage.SOFT_SERVE);
         double u = Wall.DOUBLE_BAG.with(Film.STIRRED_BRINE.coefficientWPerM2K(Reading.LIKELY));
-        Layers body = new Layers(table, curve.densityKgPerM3(4), new Layers.Span(0.01, 1), 200);
+        LayeredBody body =
+                new LayeredBody(table, curve.densityKgPerM3(4), new LayeredBody.Span(0.01, 1), 200);
         body.fill(table.enthalpyJPerG(5));
         double seconds = 0;
         double step = 0.5;
         while (body.meanIcePercent() < 50) {
-            body.step(step, new Layers.Outside(u, -15));
+            body.step(step, new LayeredBody.Outside(u, -15));
             seconds += step;
             if (seconds % turnS < step / 2) {
                 body.mix();
             }
         }
-        assertEquals(seconds / 60, march.minutes(Stage.SOFT_SERVE), FILM * seconds / 60);
+        assertEquals(seconds / 60, freezeSimulation.minutes(Stage.SOFT_SERVE), FILM * seconds / 60);
     }
 
     @Test
@@ -95,7 +96,7 @@ class ReductionTest {
         assertEquals(0.125 / 0.07367, Shape.bar(40, 40).dimension(1e6), 0.002);
         assertEquals(1, Shape.tub(900, 20).dimension(1), 0.03);
         assertEquals(2, Shape.tub(30, 900).dimension(1), 0.01);
-        Layers.Span span = Shape.sphere(60).span(5);
+        LayeredBody.Span span = Shape.sphere(60).span(5);
         assertEquals(0.03, span.halfThicknessM(), 1e-12);
         assertEquals(3, span.dimension(), 1e-9);
     }
@@ -122,11 +123,12 @@ class ReductionTest {
                         .heatCapacities(3.95, solid)
                         .between(-0.6, -30)
                         .fromTo(5, -18);
-        Layers body = new Layers(water.table(), density, new Layers.Span(0.03, 1), 40);
+        LayeredBody body =
+                new LayeredBody(water.table(), density, new LayeredBody.Span(0.03, 1), 40);
         body.fill(water.table().enthalpyJPerG(5));
         double seconds = 0;
         while (body.middleC() > -18) {
-            body.step(10, new Layers.Outside(25, -30));
+            body.step(10, new LayeredBody.Outside(25, -30));
             seconds += 10;
         }
         assertEquals(formula.phamSeconds(), seconds, PHAM * seconds);

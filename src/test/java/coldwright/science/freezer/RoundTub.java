@@ -2,7 +2,10 @@ package coldwright.science.freezer;
 
 import coldwright.science.thermal.EnthalpyTable;
 
-/** A tub marched in two directions, explicitly: independent of {@link Layers} and {@link Shape}. */
+/**
+ * A tub marched in two directions, explicitly: independent of {@link LayeredBody} and {@link
+ * Shape}.
+ */
 final class RoundTub {
     private final EnthalpyTable table;
     private final int n;

@@ -37,7 +37,7 @@ class BlendExactTest {
                 IceActivity.temperatureOfMinusLnC(
                         alone(Solute.SUCROSE, sugarG)
                                 + alone(Solute.SODIUM_CHLORIDE, saltG)
-                                + idealMillimol / 100 / WaterBinding.WATER_MOL_PER_KG);
+                                + idealMillimol / 100 / SoluteActivity.WATER_MOL_PER_KG);
         assertEquals(exactC, mixed.freezingPointC(), GRID_C);
     }
 

@@ -75,7 +75,7 @@ class FreezingLawsTest {
         FreezingCurve curve = solution.freezingCurve();
         double ice = share * curve.greatestIcePercent();
         double temperatureC = curve.temperatureAtIcePercentC(ice);
-        if (temperatureC < 0 && !Notes.onlySalts(solution)) {
+        if (temperatureC < 0 && !FreezingNotes.onlySalts(solution)) {
             double back = curve.icePercentAt(Math.max(-60, temperatureC));
             assertEquals(ice, back, ROUNDING_PERCENT);
         }
@@ -125,7 +125,7 @@ class FreezingLawsTest {
         Solute solute = draw.oneOf(Solute.values());
         double molality = draw.doubleIn(0, 400);
         double more = draw.doubleIn(0.01, 50);
-        WaterBinding binding = solute.binding();
+        SoluteActivity binding = solute.binding();
         assertTrue(binding.minusLn(molality + more) > binding.minusLn(molality));
     }
 
@@ -136,7 +136,7 @@ class FreezingLawsTest {
         double molality = 0.001;
         Solution dilute = Solution.inWater(1000).with(molality * solute.molarMassGPerMol(), solute);
         double perParticle = -dilute.freezingPointC() / molality;
-        assertEquals(1.860, perParticle, 0.005, solute::spoken);
+        assertEquals(1.860, perParticle, 0.005, solute::displayName);
     }
 
     private static Solute molecules(Draw draw) {

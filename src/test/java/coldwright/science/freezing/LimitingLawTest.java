@@ -36,10 +36,10 @@ class LimitingLawTest {
         double charges = row.number("charges");
         double osmotic =
                 salt.binding().minusLn(MOLALITY)
-                        * WaterBinding.WATER_MOL_PER_KG
+                        * SoluteActivity.WATER_MOL_PER_KG
                         / (row.number("ions") * MOLALITY);
         double slope = (1 - osmotic) / charges / Math.sqrt(stronger * MOLALITY);
-        LEDGER.at(row, salt.spoken())
+        LEDGER.at(row, salt.displayName())
                 .compare(
                         "slope of the osmotic coefficient, (kg/mol)^½",
                         slope(row),

@@ -77,7 +77,7 @@ class PublishedFreezingTest {
         LEDGER.at(row, where)
                 .compare(
                         "depression by %s, %s 2 °C, °C"
-                                .formatted(solute.spoken(), small ? "under" : "over"),
+                                .formatted(solute.displayName(), small ? "under" : "over"),
                         publishedC,
                         computedC,
                         Tolerance.toMeet(small ? Goal.FREEZING_SMALL : large));
@@ -95,7 +95,8 @@ class PublishedFreezingTest {
                         .collect(Collectors.toSet());
         Stream.of(Solute.values())
                 .filter(solute -> solute.validity().measured())
-                .forEach(solute -> assertTrue(checked.contains(solute.name()), solute::spoken));
+                .forEach(
+                        solute -> assertTrue(checked.contains(solute.name()), solute::displayName));
     }
 
     @Test
@@ -123,7 +124,7 @@ class PublishedFreezingTest {
     @FromTable("drebushchak-2017-eutectics")
     void eutecticsLieOnTheIceLine(Row row) {
         double percent = row.number("massPercent");
-        LEDGER.at(row, solute(row).spoken() + " " + row.text("massPercent") + " %")
+        LEDGER.at(row, solute(row).displayName() + " " + row.text("massPercent") + " %")
                 .compare(
                         "freezing point, °C",
                         row.number("temperatureC"),

@@ -82,7 +82,7 @@ class PublishedIceActivityTest {
     void gridMissesTheClosedFormByNothing() {
         for (double t = -0.0005; t > -120; t *= 1.07) {
             double exact = IceActivity.minusLn(t);
-            assertEquals(exact, IceGrid.minusLn(t), 1e-6 * exact, "at " + t);
+            assertEquals(exact, IceLineGrid.minusLn(t), 1e-6 * exact, "at " + t);
         }
     }
 

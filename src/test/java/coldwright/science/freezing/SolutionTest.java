@@ -147,7 +147,7 @@ class SolutionTest {
     @Test
     void solutesGoByTheirNames() {
         for (Solute solute : Solute.values()) {
-            assertEquals(solute, Solute.named(solute.spoken()));
+            assertEquals(solute, Solute.named(solute.displayName()));
             assertTrue(solute.molarMassGPerMol() > 40);
             assertFalse(solute.validity().source().isBlank());
         }

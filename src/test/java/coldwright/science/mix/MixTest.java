@@ -71,7 +71,7 @@ class MixTest {
 
     @Test
     void lactoseLimitFallsAsSugarAndFatRise() {
-        LactoseLimit rich =
+        LactoseSaturation rich =
                 Mix.of(
                                 grams(450, CREAM_35),
                                 grams(300, WHOLE_MILK),
@@ -99,7 +99,7 @@ class MixTest {
 
     @Test
     void tradeMethodStopsAtTheEndOfItsTable() {
-        TradeMethod trade = Mix.of(grams(100, Shelf.HONEY)).tradeMethod();
+        SucroseEquivalentMethod trade = Mix.of(grams(100, Shelf.HONEY)).tradeMethod();
         assertTrue(trade.beyondTable());
         assertEquals(-13.68, trade.initialFreezingPointC(), 1e-9);
         assertTrue(

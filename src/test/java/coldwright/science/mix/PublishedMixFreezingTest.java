@@ -146,7 +146,7 @@ class PublishedMixFreezingTest {
     @ParameterizedTest
     @FromTable("trade-worked-example")
     void tradeMethod(Row row) {
-        TradeMethod trade = workedExample().tradeMethod();
+        SucroseEquivalentMethod trade = workedExample().tradeMethod();
         double computed =
                 switch (row.text("step")) {
                     case "syrup solids of 42 DE count as sucrose" -> syrupFactor();
@@ -178,7 +178,7 @@ class PublishedMixFreezingTest {
     @FromTable("trade-table-against-handbook")
     void tradeTableAgainstTheHandbook(Row row) {
         for (double g : new double[] {row.number("from_g"), row.number("to_g")}) {
-            TradeMethod trade =
+            SucroseEquivalentMethod trade =
                     Mix.of(grams(g, Shelf.SUCROSE), grams(100, Shelf.WATER)).tradeMethod();
             double percentHigh =
                     100 * (trade.initialFreezingPointC() / trade.thermodynamicFreezingPointC() - 1);

@@ -150,12 +150,12 @@ class ShelfTest {
 
     @Test
     void measuresTurnIntoGramsByDensity() {
-        assertEquals(248, Measure.CUPS.of(1, Shelf.ORANGE_JUICE).massG(), 0.5);
-        assertEquals(21, Measure.TABLESPOONS.of(1, Shelf.HONEY).massG(), 0.5);
+        assertEquals(248, KitchenMeasure.CUPS.of(1, Shelf.ORANGE_JUICE).massG(), 0.5);
+        assertEquals(21, KitchenMeasure.TABLESPOONS.of(1, Shelf.HONEY).massG(), 0.5);
         IllegalArgumentException e =
                 assertThrows(
                         IllegalArgumentException.class,
-                        () -> Measure.CUPS.of(2, Shelf.RASPBERRIES));
+                        () -> KitchenMeasure.CUPS.of(2, Shelf.RASPBERRIES));
         assertEquals(
                 "2 cups of raspberries cannot be turned into grams honestly, since it packs differently each time: weigh it",
                 e.getMessage());

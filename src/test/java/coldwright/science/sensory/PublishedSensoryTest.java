@@ -50,7 +50,7 @@ class PublishedSensoryTest {
     void powerByMolarMass(Row row) {
         Solute solute = Solute.valueOf(row.text("solute"));
         double ionsPower = row.number("ions_power");
-        Ledger.At at = LEDGER.at(row, solute.spoken());
+        Ledger.At at = LEDGER.at(row, solute.displayName());
         at.compare(
                 "power of a gram (sucrose 1)",
                 row.number("power"),

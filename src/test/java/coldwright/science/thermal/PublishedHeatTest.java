@@ -146,7 +146,8 @@ class PublishedHeatTest {
                 .compare(
                         "heat capacity above freezing, J/(g·K)",
                         row.between("low_j_per_g_k", "high_j_per_g_k"),
-                        Band.exactly(Makeup.of(food).heatCapacityJPerGK(row.number("at_c"))),
+                        Band.exactly(
+                                ThermalComposition.of(food).heatCapacityJPerGK(row.number("at_c"))),
                         BULK);
     }
 
@@ -166,7 +167,7 @@ class PublishedHeatTest {
                     Solution.inWater(88.13)
                             .with(4.78, Solute.LACTOSE)
                             .withIdealParticles(11.5, "milk salts");
-            return ThermalCurve.of(Makeup.of(milk), solution.freezingCurve());
+            return ThermalCurve.of(ThermalComposition.of(milk), solution.freezingCurve());
         }
 
         static ThermalCurve iceCream() {
@@ -184,19 +185,20 @@ class PublishedHeatTest {
                             .with(6, Solute.LACTOSE)
                             .with(15, Solute.SUCROSE)
                             .withIdealParticles(17, "milk salts");
-            return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+            return ThermalCurve.of(ThermalComposition.of(mix), solution.freezingCurve());
         }
 
         static ThermalCurve sorbet() {
             Composition mix =
                     Composition.NOTHING.with(72, Component.WATER).with(28, Component.SUCROSE);
             Solution solution = Solution.inWater(72).with(28, Solute.SUCROSE);
-            return ThermalCurve.of(Makeup.of(mix), solution.freezingCurve());
+            return ThermalCurve.of(ThermalComposition.of(mix), solution.freezingCurve());
         }
 
         static ThermalCurve water() {
             Composition mix = Composition.NOTHING.with(100, Component.WATER);
-            return ThermalCurve.of(Makeup.of(mix), Solution.inWater(100).freezingCurve());
+            return ThermalCurve.of(
+                    ThermalComposition.of(mix), Solution.inWater(100).freezingCurve());
         }
     }
 }

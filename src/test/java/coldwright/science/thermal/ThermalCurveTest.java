@@ -107,7 +107,8 @@ class ThermalCurveTest {
                         && mix.conductivityWPerMK(-10)
                                 < mix.conductivityWPerMK(-10, Structure.PARALLEL));
         assertEquals(63.7, mix.waterPercent(), 1e-9);
-        Makeup dry = Makeup.of(Composition.NOTHING.with(100, Component.SUCROSE));
+        ThermalComposition dry =
+                ThermalComposition.of(Composition.NOTHING.with(100, Component.SUCROSE));
         assertThrows(IllegalArgumentException.class, () -> ThermalCurve.of(dry, null));
     }
 

@@ -118,8 +118,8 @@ class ThermalExactTest {
     /** 60 % water, 40 % sugar at 20 °C by the printed polynomials: by mass and by volume. */
     @Test
     void syrupByTheRulesOfChoiAndOkos() {
-        Makeup syrup =
-                Makeup.of(
+        ThermalComposition syrup =
+                ThermalComposition.of(
                         Composition.NOTHING.with(60, Component.WATER).with(40, Component.SUCROSE));
         double waterCp = 4.1762 - 9.0864e-5 * 20 + 5.4731e-6 * 400;
         double sugarCp = 1.5488 + 1.9625e-3 * 20 - 5.9399e-6 * 400;
@@ -140,8 +140,8 @@ class ThermalExactTest {
     /** The same at −10 °C with two thirds of its water ice. */
     @Test
     void slushByTheRulesOfChoiAndOkos() {
-        Makeup syrup =
-                Makeup.of(
+        ThermalComposition syrup =
+                ThermalComposition.of(
                         Composition.NOTHING.with(60, Component.WATER).with(40, Component.SUCROSE));
         double waterL = 0.2 / (997.18 - 3.1439e-2 - 0.37574);
         double sugarL = 0.4 / (1599.1 + 3.1046);
@@ -156,15 +156,16 @@ class ThermalExactTest {
                 (1 - iceShare) * liquidK + iceShare * iceK,
                 syrup.conductivityWPerMK(-10, 2 / 3.0, Structure.PARALLEL),
                 EXACT);
-        Makeup water = Makeup.of(Composition.NOTHING.with(100, Component.WATER));
+        ThermalComposition water =
+                ThermalComposition.of(Composition.NOTHING.with(100, Component.WATER));
         assertEquals(iceK, water.conductivityWPerMK(-10, 1, Structure.SERIES), EXACT);
     }
 
     /** Each kind of component is counted as its own substance. */
     @Test
     void componentsAreSorted() {
-        Makeup all =
-                Makeup.of(
+        ThermalComposition all =
+                ThermalComposition.of(
                         Composition.NOTHING
                                 .with(40, Component.WATER)
                                 .with(10, Component.MILK_FAT)
@@ -183,6 +184,7 @@ class ThermalExactTest {
         assertEquals(3 / sum, all.share(Substance.FIBRE), EXACT);
         assertEquals(1 / sum, all.share(Substance.ASH), EXACT);
         assertEquals(4 / sum, all.share(Substance.ETHANOL), EXACT);
-        assertThrows(IllegalArgumentException.class, () -> Makeup.of(Composition.NOTHING));
+        assertThrows(
+                IllegalArgumentException.class, () -> ThermalComposition.of(Composition.NOTHING));
     }
 }

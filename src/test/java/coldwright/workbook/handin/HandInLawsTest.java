@@ -9,12 +9,12 @@ import coldwright.laws.Draw;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.text.TextFault;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
-import coldwright.workbook.work.Forecasted;
+import coldwright.workbook.work.GivenPrediction;
+import coldwright.workbook.work.LearnerAnswer;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
-import coldwright.workbook.work.Said;
 import coldwright.workbook.work.SnippetEdit;
 import coldwright.workbook.work.Works;
 
@@ -64,7 +64,7 @@ class HandInLawsTest {
     private static final Instant WHEN = Instant.parse("2026-11-25T16:40:27Z");
     private static final LessonWork EMPTY =
             LessonWork.empty(
-                    LessonKey.ofShelf("01-oats"),
+                    LessonKey.ofCourse("01-oats"),
                     "01-oats.md",
                     "Toasted oats",
                     ContentHash.of(TEXT));
@@ -78,12 +78,13 @@ class HandInLawsTest {
         String typed = draw.one(Works::texts);
         LessonWork work =
                 EMPTY.withSnippet("Toast", new SnippetEdit(0, code, HEAT))
-                        .withForecast(
-                                "Toast", new Forecasted(1, "How long?", new Said.Typed(typed)))
+                        .withPrediction(
+                                "Toast",
+                                new GivenPrediction(1, "How long?", new LearnerAnswer.Typed(typed)))
                         .withDone("Toast", true);
         HandIn handIn = HandIn.of(work, learner, LESSON, WHEN);
-        Parsed<Optional<HandIn>> read = HandIn.read(handIn.text());
-        assertEquals(new Parsed<>(Optional.of(handIn), List.of()), read);
+        ParsedEntries<Optional<HandIn>> read = HandIn.read(handIn.text());
+        assertEquals(new ParsedEntries<>(Optional.of(handIn), List.of()), read);
         assertEquals(Optional.of(code), handIn.step("Toast").orElseThrow().text(0));
         assertTrue(
                 handIn.fileName().matches("[\\p{L}\\p{M}\\p{N}_-]+-01-oats\\.handin\\.txt"),
@@ -97,7 +98,7 @@ class HandInLawsTest {
         List<String> lines = new ArrayList<>(List.of(whole.split("\n")));
         lines.add(draw.intIn(1, lines.size()), text);
         String file = String.join("\n", lines);
-        Parsed<Optional<HandIn>> read = HandIn.read(file);
+        ParsedEntries<Optional<HandIn>> read = HandIn.read(file);
         for (TextFault fault : read.faults()) {
             assertTrue(fault.line() >= 1 && fault.line() <= file.split("\n", -1).length);
             assertFalse(fault.words().isBlank());
@@ -114,10 +115,14 @@ class HandInLawsTest {
     void aTeacherCanReadIt() {
         LessonWork work =
                 EMPTY.withSnippet("Toast", new SnippetEdit(0, "double heat = 140;", HEAT))
-                        .withForecast(
-                                "Toast", new Forecasted(0, "How hot?", new Said.Choice(0, "cold")))
-                        .withForecast(
-                                "Toast", new Forecasted(1, "How long?", new Said.Typed("11,5 min")))
+                        .withPrediction(
+                                "Toast",
+                                new GivenPrediction(
+                                        0, "How hot?", new LearnerAnswer.Choice(0, "cold")))
+                        .withPrediction(
+                                "Toast",
+                                new GivenPrediction(
+                                        1, "How long?", new LearnerAnswer.Typed("11,5 min")))
                         .withDone("Toast", true)
                         .withDone("Eat", true);
         String expected =

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import coldwright.laws.Cases;
 import coldwright.laws.Draw;
 import coldwright.text.TextFault;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
 
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class PreferencesLawsTest {
                         .with(language)
                         .with(limit, value);
         assertEquals(
-                new Parsed<>(chosen, List.of()),
+                new ParsedEntries<>(chosen, List.of()),
                 PreferencesText.read(PreferencesText.write(chosen)));
     }
 
@@ -57,7 +57,7 @@ class PreferencesLawsTest {
                 shelf: top
                 typeSizePercent: large
                 """;
-        Parsed<Preferences> read = PreferencesText.read(text);
+        ParsedEntries<Preferences> read = PreferencesText.read(text);
         assertEquals(
                 Preferences.usual().with(MassUnit.OZ).withOthers(List.of("# mine", "shelf: top")),
                 read.value());
@@ -88,7 +88,7 @@ class PreferencesLawsTest {
         for (String lesson : lessons) {
             agreed = agreed.agree(ContentHash.of(lesson), lesson);
         }
-        assertEquals(new Parsed<>(agreed, List.of()), Agreements.read(agreed.text()));
+        assertEquals(new ParsedEntries<>(agreed, List.of()), Agreements.read(agreed.text()));
     }
 
     @Test

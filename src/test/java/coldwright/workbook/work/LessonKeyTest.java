@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.laws.Cases;
 import coldwright.laws.Draw;
-import coldwright.lesson.LessonShelf;
+import coldwright.lesson.LessonFolder;
 
 import org.junit.jupiter.api.Test;
 
@@ -22,11 +22,11 @@ class LessonKeyTest {
     @Cases(1000)
     void anyNameHasAKeyOfItsOwn(Draw draw) {
         String name = name(draw);
-        String key = LessonKey.ofShelf(name).name();
+        String key = LessonKey.ofCourse(name).name();
         assertTrue(key.matches("[a-z0-9_-]{1,80}"), key);
         assertFalse(key.matches("con|prn|aux|nul|com[0-9]|lpt[0-9]"), key);
         String other = draw.from(LessonKeyTest::name, d -> name.toUpperCase(Locale.ROOT));
-        assertEquals(name.equals(other), key.equals(LessonKey.ofShelf(other).name()), key);
+        assertEquals(name.equals(other), key.equals(LessonKey.ofCourse(other).name()), key);
     }
 
     private static String name(Draw draw) {
@@ -40,9 +40,9 @@ class LessonKeyTest {
         LessonKey mine = LessonKey.ofFile(Path.of("mine/Öats & rum.md"));
         assertNotEquals(mine, LessonKey.ofFile(Path.of("yours/Öats & rum.md")));
         assertEquals(mine, LessonKey.ofFile(Path.of("mine/./Öats & rum.md")));
-        assertEquals("01-oats", LessonKey.ofShelf("01-oats").name());
-        assertNotEquals(LessonKey.ofShelf("Oats"), LessonKey.ofShelf("oats"));
-        assertNotEquals("con", LessonKey.ofShelf("con").name());
+        assertEquals("01-oats", LessonKey.ofCourse("01-oats").name());
+        assertNotEquals(LessonKey.ofCourse("Oats"), LessonKey.ofCourse("oats"));
+        assertNotEquals("con", LessonKey.ofCourse("con").name());
         assertThrows(IllegalArgumentException.class, () -> new LessonKey("../oats"));
     }
 
@@ -65,6 +65,6 @@ class LessonKeyTest {
         byte[] bytes = java.nio.file.Files.readAllBytes(folder.resolve(name + ".md"));
         assertEquals(
                 Optional.of(ContentHash.of(bytes)),
-                ContentHash.of(LessonShelf.in(folder).read(name)));
+                ContentHash.of(LessonFolder.in(folder).read(name)));
     }
 }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.laws.Cases;
 import coldwright.laws.Draw;
-import coldwright.workbook.entry.Parsed;
+import coldwright.workbook.entry.ParsedEntries;
 
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ class WorkLawsTest {
     @Cases(300)
     void whatIsWrittenReadsBack(Draw draw) {
         LessonWork work = draw.one(WorkLawsTest::works);
-        Parsed<Optional<LessonWork>> read = WorkText.read(KEY, WorkText.write(work));
+        ParsedEntries<Optional<LessonWork>> read = WorkText.read(KEY, WorkText.write(work));
         assertEquals(List.of(), read.faults());
         assertEquals(Optional.of(work), read.value());
     }
@@ -32,7 +32,7 @@ class WorkLawsTest {
         int which = draw.intIn(Integer.MIN_VALUE, Integer.MAX_VALUE);
         List<String> lines = new java.util.ArrayList<>(WorkText.write(work).lines().toList());
         lines.remove(Math.floorMod(which, lines.size()));
-        Parsed<Optional<LessonWork>> read = WorkText.read(KEY, String.join("\n", lines));
+        ParsedEntries<Optional<LessonWork>> read = WorkText.read(KEY, String.join("\n", lines));
         read.faults()
                 .forEach(
                         fault ->

@@ -35,16 +35,18 @@ public final class Works {
         return new SnippetEdit(draw.intIn(0, 5), texts(draw), ContentHash.of(texts(draw)));
     }
 
-    private static Said said(Draw draw) {
+    private static LearnerAnswer said(Draw draw) {
         return draw.from(
-                d -> new Said.Choice(d.intIn(0, 9), texts(d)),
-                d -> new Said.Typed(texts(d)),
+                d -> new LearnerAnswer.Choice(d.intIn(0, 9), texts(d)),
+                d -> new LearnerAnswer.Typed(texts(d)),
                 d ->
-                        new Said.Curve(
+                        new LearnerAnswer.Curve(
                                 d.listOf(
                                         0,
                                         4,
-                                        e -> new Said.Point(e.finiteDouble(), e.finiteDouble()))));
+                                        e ->
+                                                new LearnerAnswer.Point(
+                                                        e.finiteDouble(), e.finiteDouble()))));
     }
 
     private static StepWork step(Draw draw) {
@@ -57,8 +59,8 @@ public final class Works {
                 draw.unlike(
                         0,
                         3,
-                        Forecasted::index,
-                        d -> new Forecasted(d.intIn(0, 5), texts(d), said(d))));
+                        GivenPrediction::index,
+                        d -> new GivenPrediction(d.intIn(0, 5), texts(d), said(d))));
     }
 
     /** Work under one key. */

@@ -1,0 +1,154 @@
+package coldwright.batch;
+
+import coldwright.science.Require;
+import coldwright.science.diagnosis.Diagnosis;
+import coldwright.science.diagnosis.Finding;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezing.FreezingCurve;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.SucroseEquivalentMethod;
+import coldwright.science.sensory.Overrun;
+import coldwright.science.sensory.Sweetness;
+import coldwright.science.standards.Declarations;
+import coldwright.science.standards.NameVerdict;
+import coldwright.science.standards.ProductNames;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that can be said of a batch before it is made.
+ *
+ * @param batch the file it came from
+ * @param mix what is in it
+ * @param curve its freezing curve
+ * @param trade the trade's method beside it
+ * @param sweetness how sweet
+ * @param air how much air, and what it weighs
+ * @param plan minutes to each stage, of one part
+ * @param parts how many equal parts it is frozen in
+ * @param coldC the cold that freezes it at the start, °C
+ * @param crystals its ice crystals, if it freezes
+ * @param findings what to expect and how to mend it
+ * @param names what it may be called
+ * @param declarations allergens and alcohol, in sentences
+ * @param notes what was assumed and where models end
+ */
+public record BatchAnalysis(
+        RecipeFile batch,
+        Mix mix,
+        FreezingCurve curve,
+        SucroseEquivalentMethod trade,
+        Sweetness sweetness,
+        Overrun air,
+        FreezePlan plan,
+        int parts,
+        double coldC,
+        Optional<CrystalsInStorage> crystals,
+        List<Finding> findings,
+        List<NameVerdict> names,
+        List<String> declarations,
+        List<String> notes) {
+    /** Thermal properties are tabulated down to −45 °C. */
+    private static final double COLDEST_START_C = -40;
+
+    private static final String MELTED =
+            "kept as stated, nearly all of its ice melts; it freezes anew coarse, and its crystals are not reckoned";
+
+    public BatchAnalysis {
+        findings = List.copyOf(findings);
+        names = List.copyOf(names);
+        declarations = List.copyOf(declarations);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Reckons a batch.
+     *
+     * @param batch the batch as its file states it
+     * @return everything that can be said of it
+     * @throws BatchFileException if it can't be reckoned, such as without water
+     */
+    public static BatchAnalysis of(RecipeFile batch) throws BatchFileException {
+        Mix mix = batch.mix();
+        if (!(mix.waterPercent() > 0)) {
+            throw new BatchFileException(
+                    batch.file(),
+                    0,
+                    "the mix has no water, and water is what freezes; add water, milk or juice");
+        }
+        try {
+            double startsC = mix.initialFreezingPointC();
+            if (startsC < COLDEST_START_C) {
+                throw new BatchFileException(
+                        batch.file(),
+                        0,
+                        "the mix begins to freeze only at %s °C, and nothing colder than %s °C is reckoned here; use less alcohol, sugar or salt to its water"
+                                .formatted(
+                                        Require.format(Math.rint(startsC)),
+                                        Require.format(COLDEST_START_C)));
+            }
+            return of(batch, mix);
+        } catch (IllegalArgumentException e) {
+            throw new BatchFileException(batch.file(), 0, e.getMessage());
+        }
+    }
+
+    private static BatchAnalysis of(RecipeFile batch, Mix mix) {
+        FreezingCurve curve = mix.freezingCurve();
+        FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
+        FreezePlan plan = freezeMethodSetup.plan();
+        Optional<CrystalsInStorage> keeping = CrystalsInStorage.of(batch, mix, freezeMethodSetup);
+        List<String> declarations = new ArrayList<>();
+        declarations.add(Declarations.allergenSentence(mix));
+        declarations.add(Declarations.alcoholSentence(mix));
+        List<String> notes = new ArrayList<>(freezeMethodSetup.assumed());
+        curve.notes().stream().filter(note -> !plan.remarks().contains(note)).forEach(notes::add);
+        keeping.ifPresent(k -> notes.addAll(k.tasted().notes()));
+        if (batch.stored().isPresent() && keeping.filter(k -> k.kept().isEmpty()).isPresent()) {
+            notes.add(MELTED);
+        }
+        return new BatchAnalysis(
+                batch,
+                mix,
+                curve,
+                mix.tradeMethod(),
+                Sweetness.of(mix),
+                new Overrun(batch.airPercent()),
+                plan,
+                freezeMethodSetup.vessels(),
+                freezeMethodSetup.coldC(),
+                keeping,
+                Diagnosis.foresee(
+                        situation(mix, freezeMethodSetup.coldC(), batch.airPercent(), keeping)),
+                ProductNames.of(mix, batch.airPercent()),
+                declarations,
+                notes.stream().distinct().toList());
+    }
+
+    /**
+     * The batch and what it meets on its way to the spoon, as its findings are foreseen for.
+     *
+     * @return the situation, with its crystals as they are tasted
+     */
+    public Situation situation() {
+        return situation(mix, coldC, air.percent(), crystals);
+    }
+
+    private static Situation situation(
+            Mix mix, double coldC, double airPercent, Optional<CrystalsInStorage> keeping) {
+        Situation bare = Situation.of(mix).frozenAt(coldC).withAir(airPercent);
+        if (keeping.isEmpty()) {
+            return bare;
+        }
+        Situation kept = bare.withCrystals(keeping.get().tasted().meanUm());
+        return keeping.get().kept().isPresent()
+                ? keeping.get()
+                        .steady()
+                        .map(steady -> kept.steadyWouldBe(steady.meanUm()))
+                        .orElse(kept)
+                : kept;
+    }
+}

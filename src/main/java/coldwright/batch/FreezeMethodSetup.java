@@ -1,0 +1,142 @@
+package coldwright.batch;
+
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.crystal.Method;
+import coldwright.science.freezer.Cold;
+import coldwright.science.freezer.Freeze;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Holder;
+import coldwright.science.freezer.Motion;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a batch file's method is understood: bag and churn stand in ice and salt, tubs in the
+ * freezer. What does not fit one tub or can is parted into equal ones.
+ *
+ * @param plan times and remarks, of one tub or can
+ * @param vessels how many tubs, cans or bags the batch is parted into
+ * @param crystals the method as the crystals see it
+ * @param coldC the cold that freezes it at the start, °C
+ * @param assumed what the file did not say and was taken for granted
+ */
+record FreezeMethodSetup(
+        FreezePlan plan, int vessels, Method crystals, double coldC, List<String> assumed) {
+    private static final double BAG_MM = FreezePlan.USUAL_BAG_MM;
+    private static final double MOST_IN_BAG_L = 2;
+    private static final double MOST_IN_TUB_L = 1;
+    private static final double MOST_IN_CAN_L = 2;
+
+    /** How tall a filling stands in a tub or can, as a share of its width. */
+    private static final double HEIGHT_TO_WIDTH = 0.8;
+
+    /** Less than an egg cup full is timed as an egg cup full. */
+    private static final double LEAST_G = 50;
+
+    private static final double SHAKE_EVERY_MINUTES = 45;
+
+    /** Ice for each gram of batch, and salt for each gram of ice, where the file says nothing. */
+    private static final double ICE_PER_BATCH = 3;
+
+    private static final double SALT_PER_ICE = 0.25;
+
+    static FreezeMethodSetup of(RecipeFile batch, Mix mix) {
+        return switch (batch.method()) {
+            case BAG -> {
+                Portions portions = Portions.of(batch, mix, MOST_IN_BAG_L);
+                IceAndSalt bath = portions.bath();
+                portions.assumed("flat bag %d mm thick, kneaded".formatted((int) BAG_MM));
+                yield portions.frozen(
+                        portions.freeze().in(Holder.Bag.flat(BAG_MM)).by(bath),
+                        Method.BAG,
+                        bath.startC());
+            }
+            case CHURN -> {
+                Portions portions = Portions.of(batch, mix, MOST_IN_CAN_L);
+                IceAndSalt bath = portions.bath();
+                portions.assumed(
+                        "can %.0f mm wide, cranked by hand in ice and salt"
+                                .formatted(portions.widthMm()));
+                yield portions.frozen(
+                        portions.freeze().in(Holder.Churn.of(portions.widthMm())).by(bath),
+                        Method.MACHINE,
+                        bath.startC());
+            }
+            case TUB, SHAKEN -> {
+                boolean shaken = batch.method() == RecipeFile.Method.SHAKEN;
+                Portions portions = Portions.of(batch, mix, MOST_IN_TUB_L);
+                portions.assumed(
+                        "plastic tub %.0f mm wide, %s"
+                                .formatted(
+                                        portions.widthMm(),
+                                        shaken
+                                                ? "shaken every %d minutes"
+                                                        .formatted((int) SHAKE_EVERY_MINUTES)
+                                                : "left still"));
+                Freeze freeze =
+                        portions.freeze()
+                                .in(Holder.Tub.round(portions.widthMm()))
+                                .by(Cold.freezer(batch.freezerC()));
+                yield portions.frozen(
+                        shaken ? freeze.moved(Motion.every(SHAKE_EVERY_MINUTES)) : freeze,
+                        shaken ? Method.SHAKEN_TUB : Method.STILL_TUB,
+                        batch.freezerC());
+            }
+        };
+    }
+
+    /** When the batch leaves bath or motion: soft-serve if it is moved, hard if it stands still. */
+    double frozenMinutes(RecipeFile batch) {
+        return batch.method() == RecipeFile.Method.TUB
+                ? plan.minutesToHard()
+                : plan.minutesToSoftServe();
+    }
+
+    /** One of the equal parts that a batch is frozen in. */
+    private record Portions(RecipeFile batch, Mix part, int count, List<String> words) {
+        static Portions of(RecipeFile batch, Mix mix, double mostL) {
+            int count = Math.max(1, (int) Math.ceil(mix.volumeL() / mostL - 1e-9));
+            List<String> words = new ArrayList<>();
+            if (mix.massG() < LEAST_G) {
+                words.add("so small a batch is timed as %.0f g of it".formatted(LEAST_G));
+            }
+            double partG = Math.max(LEAST_G, mix.massG() / count);
+            return new Portions(batch, mix.scaledTo(partG), count, words);
+        }
+
+        double widthMm() {
+            double volumeMm3 = part.volumeL() * 1e6;
+            return Math.cbrt(4 * volumeMm3 / (Math.PI * HEIGHT_TO_WIDTH));
+        }
+
+        Freeze freeze() {
+            return Freeze.of(part).withOverrun(batch.airPercent());
+        }
+
+        IceAndSalt bath() {
+            if (batch.bath().isPresent()) {
+                BathSetup stated = batch.bath().get();
+                return IceAndSalt.of(stated.iceG() / count, stated.saltG() / count);
+            }
+            double iceG = ICE_PER_BATCH * part.massG();
+            words.add(
+                    "no bath is stated: three times the batch's weight in ice, and a quarter of that in salt, were taken");
+            return IceAndSalt.of(iceG, SALT_PER_ICE * iceG);
+        }
+
+        void assumed(String vessel) {
+            words.add(
+                    count == 1
+                            ? "a " + vessel
+                            : "%d equal parts, each in its own %s; times, heat and bath are for one part"
+                                    .formatted(count, vessel));
+        }
+
+        FreezeMethodSetup frozen(Freeze freeze, Method method, double coldC) {
+            FreezePlan plan = freeze.hardenedBy(Cold.freezer(batch.freezerC())).plan();
+            return new FreezeMethodSetup(plan, count, method, coldC, words);
+        }
+    }
+}

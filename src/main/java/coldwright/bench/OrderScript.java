@@ -1,0 +1,85 @@
+package coldwright.bench;
+
+import coldwright.bench.process.BenchProcess;
+import coldwright.bench.remote.ExecutionReply;
+import coldwright.bench.remote.Order;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Orders of one step or several, and which order belongs to which step. */
+final class OrderScript {
+    private final BenchSettings settings;
+    private final RunOutput record;
+    private final List<Order> orders = new ArrayList<>();
+    private final List<Integer> steps = new ArrayList<>();
+    private int loudFrom = Integer.MAX_VALUE;
+
+    /** An empty script; what is loud in it goes to the record. */
+    OrderScript(BenchSettings settings, RunOutput record) {
+        this.settings = settings;
+        this.record = record;
+    }
+
+    /** Adds a fresh start. */
+    void addFresh() {
+        orders.add(new Order.Fresh());
+        steps.add(0);
+    }
+
+    /** Adds a step's orders; a loud one is listened to. Nothing quiet may follow it. */
+    void add(int step, List<Order> its, boolean loud) {
+        if (loud) {
+            loudFrom = orders.size();
+        }
+        for (Order order : its) {
+            orders.add(order);
+            steps.add(step);
+        }
+    }
+
+    /** The step that an order belongs to. */
+    int stepOf(int order) {
+        return steps.get(order);
+    }
+
+    /**
+     * Has everything obeyed; bodies are exchanged through the debug interface, between two batches.
+     *
+     * @param process where
+     * @return the answer, a failing order counted in the whole script
+     * @throws IOException if the process is lost
+     */
+    ExecutionReply play(BenchProcess process) throws IOException {
+        int from = 0;
+        for (int i = 0; i < orders.size(); i++) {
+            if (orders.get(i) instanceof Order.Redefine redefine) {
+                ExecutionReply answer = play(process, from, i);
+                if (answer instanceof ExecutionReply.Failed) {
+                    return answer;
+                }
+                boolean inUse = process.redefine(redefine.code());
+                orders.set(i, new Order.Define(redefine.code()));
+                from = inUse ? i + 1 : i;
+            }
+        }
+        return play(process, from, orders.size());
+    }
+
+    private ExecutionReply play(BenchProcess process, int from, int to) throws IOException {
+        List<Order> part = new ArrayList<>(orders.subList(from, to));
+        int listenAt = Math.max(0, loudFrom - from);
+        boolean listens = loudFrom < to;
+        if (listens) {
+            part.add(listenAt, new Order.Listen(settings.printedLimit(), record.figuresLeft()));
+        }
+        ExecutionReply answer = process.execute(part, record);
+        if (answer instanceof ExecutionReply.Failed failed) {
+            boolean afterListen = listens && failed.order() > listenAt;
+            int order = from + failed.order() - (afterListen ? 1 : 0);
+            return new ExecutionReply.Failed(order, failed.thrown());
+        }
+        return answer;
+    }
+}

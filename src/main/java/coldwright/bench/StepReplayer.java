@@ -1,0 +1,247 @@
+package coldwright.bench;
+
+import coldwright.bench.compile.CompiledStep;
+import coldwright.bench.compile.LineIndex;
+import coldwright.bench.compile.StepRun;
+import coldwright.bench.process.BenchProcess;
+import coldwright.bench.process.SpareProcesses;
+import coldwright.bench.remote.ExecutionReply;
+import coldwright.bench.remote.ThrownException;
+import coldwright.bench.remote.ValueText;
+
+import java.io.IOException;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.WeakHashMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BiFunction;
+
+/**
+ * The second half of a run: brings the process to where the steps above have just run, then runs
+ * the step itself.
+ *
+ * <ul>
+ *   <li>If exactly those above have run, or others that changed nothing but their own variables,
+ *       nothing is to do first.
+ *   <li>If others have, and none of them can have left traces, the process forgets the snippets'
+ *       classes and runs the compiled steps above again.
+ *   <li>Otherwise the spare takes its place and runs the compiled steps above.
+ * </ul>
+ */
+final class StepReplayer implements AutoCloseable {
+    /** A step above that takes longer is announced before it runs. */
+    private static final long QUICK_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
+
+    private final BenchSettings settings;
+    private final SpareProcesses spares;
+    private final BiFunction<List<StackTraceElement>, Integer, List<Integer>> lines;
+    private final ReplayState replayState = new ReplayState();
+    private final Set<CompiledStep> tried = new HashSet<>();
+    private final Set<CompiledStep> quick = Collections.newSetFromMap(new WeakHashMap<>());
+    private CompletableFuture<BenchProcess> coming;
+    private BenchProcess process;
+    private boolean tainted;
+    private volatile BenchProcess executing;
+
+    /**
+     * A bench without a process yet.
+     *
+     * @param lines finds the lines of a step that a trace goes through
+     */
+    StepReplayer(
+            BenchSettings settings,
+            SpareProcesses spares,
+            BiFunction<List<StackTraceElement>, Integer, List<Integer>> lines) {
+        this.settings = settings;
+        this.spares = spares;
+        this.lines = lines;
+    }
+
+    RunOutcome run(RunJob job, List<StepRun> runs) {
+        int reach = replayState.reach(runs);
+        if (process != null && (!process.alive() || reach < 0 && !canForget())) {
+            discard();
+        }
+        boolean fresh = false;
+        if (process == null) {
+            if (!takeSpare(job)) {
+                return new RunOutcome.Stopped();
+            }
+        } else if (reach < 0) {
+            fresh = true;
+            replayState.forget();
+        } else {
+            replayState.rewindTo(reach);
+        }
+        return runFrom(job, runs, fresh);
+    }
+
+    private RunOutcome runFrom(RunJob job, List<StepRun> runs, boolean fresh) {
+        int above = runs.size() - 1;
+        boolean begin = fresh;
+        while (true) {
+            int from = replayState.count();
+            int upTo = from + 1;
+            while (upTo < runs.size() && quick.contains(runs.get(upTo - 1).step())) {
+                upTo++;
+            }
+            if (from < above && upTo == from + 1) {
+                job.record().above(from, above);
+            }
+            RunOutcome outcome = execute(job, begin, runs, from, upTo);
+            begin = false;
+            if (!outcome.finished() || replayState.count() == runs.size()) {
+                return outcome;
+            }
+        }
+    }
+
+    private boolean canForget() {
+        return !tainted && tried.stream().allMatch(CompiledStep::hasNoSideEffects);
+    }
+
+    /** Waits for the spare; false if a stop came first. */
+    private boolean takeSpare(RunJob job) {
+        if (coming == null) {
+            coming = spares.take();
+        }
+        try {
+            CompletableFuture.anyOf(coming, job.stopAsked()).join();
+            if (!coming.isDone()) {
+                return false;
+            }
+            process = coming.join();
+        } catch (CompletionException e) {
+            Throwable first = e;
+            while (first.getCause() != null && !(first instanceof IOException)) {
+                first = first.getCause();
+            }
+            throw new BenchLostException(
+                    "the bench's process can't be started: " + first.getMessage());
+        } finally {
+            if (coming.isDone()) {
+                coming = null;
+            }
+        }
+        replayState.forget();
+        tried.clear();
+        tainted = false;
+        return true;
+    }
+
+    /** Runs some steps in one go; those that are known to be quick need no word of their own. */
+    private RunOutcome execute(RunJob job, boolean fresh, List<StepRun> runs, int from, int upTo) {
+        OrderScript script = new OrderScript(settings, job.record());
+        if (fresh) {
+            script.addFresh();
+        }
+        for (int i = from; i < upTo; i++) {
+            tried.add(runs.get(i).step());
+            StepRun run = runs.get(i);
+            boolean loud = i == runs.size() - 1;
+            script.add(
+                    i,
+                    replayState.knows(run.step()) ? run.ordersAgain(loud) : run.orders(loud),
+                    loud);
+        }
+        replayState.startStep(runs.subList(from, upTo));
+        long start = System.nanoTime();
+        ExecutionReply answer;
+        try {
+            executing = process;
+            if (job.stopped()) {
+                return new RunOutcome.Stopped();
+            }
+            answer = script.play(process);
+        } catch (IOException e) {
+            return lost(job, e);
+        } finally {
+            executing = null;
+            if (job.stopped()) {
+                discard();
+            }
+        }
+        if (answer instanceof ExecutionReply.Failed failed) {
+            return job.stopped() ? new RunOutcome.Stopped() : failed(failed, script, runs);
+        }
+        replayState.ran(runs.subList(from, upTo));
+        if (upTo == from + 1 && System.nanoTime() - start < QUICK_NANOS) {
+            quick.add(runs.get(from).step());
+        }
+        Optional<ValueText> value = ((ExecutionReply.Done) answer).value();
+        String type = runs.get(upTo - 1).step().type().orElse("");
+        return value.map(one -> finished(one, type))
+                .orElseGet(() -> new RunOutcome.Finished("", ""));
+    }
+
+    /** Where a variable may hold anything, what it really holds says more. */
+    private static RunOutcome finished(ValueText value, String type) {
+        boolean vague = type.isEmpty() || type.equals("Object") || type.equals("java.lang.Object");
+        return new RunOutcome.Finished(value.text(), vague ? value.type() : type, value.exact());
+    }
+
+    private RunOutcome failed(
+            ExecutionReply.Failed failed, OrderScript script, List<StepRun> runs) {
+        int index = script.stepOf(failed.order());
+        List<ThrownException> chain = failed.thrown();
+        tainted |= chain.stream().anyMatch(one -> one.className().endsWith("Error"));
+        String text = runs.get(index).step().text();
+        int line = 0;
+        for (ThrownException one : chain) {
+            List<Integer> through = lines.apply(one.trace(), index);
+            if (!through.isEmpty()) {
+                line = through.get(0);
+            }
+        }
+        RunOutcome.Threw threw =
+                new RunOutcome.Threw(
+                        new SnippetProblem(
+                                LineIndex.startOf(text, line),
+                                LineIndex.endOf(text, line),
+                                line,
+                                ExceptionMessages.words(chain, settings.heapMb()),
+                                ExceptionMessages.own(chain)));
+        return index == runs.size() - 1 ? threw : new RunOutcome.AboveFailed(index, threw);
+    }
+
+    private RunOutcome lost(RunJob job, IOException how) {
+        if (job.stopped()) {
+            return new RunOutcome.Stopped();
+        }
+        String why = ProcessEndMessages.of(process.forged(), process.exitStatus(), how);
+        discard();
+        return new RunOutcome.Died(why);
+    }
+
+    private void discard() {
+        if (process != null) {
+            spares.retire(process);
+            process = null;
+        }
+        replayState.forget();
+    }
+
+    /** The process that obeys just now; null if none does. Asked from other threads. */
+    BenchProcess executing() {
+        return executing;
+    }
+
+    @Override
+    public void close() {
+        discard();
+    }
+
+    /** No process can be had. */
+    static final class BenchLostException extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        BenchLostException(String message) {
+            super(message);
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package coldwright.bench.compile;
+
+import coldwright.bench.remote.Order;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One statement of a snippet, compiled.
+ *
+ * @param start where it begins, characters from the snippet's start, comments before it included
+ * @param text its text as compiled
+ * @param orders what makes it happen in the bench's process
+ * @param type type of its value if it is an expression that gives one
+ * @param declared the variable it declares, if it declares exactly one
+ */
+record CompiledStatement(
+        int start,
+        String text,
+        List<Order> orders,
+        Optional<String> type,
+        Optional<DeclaredVariable> declared) {
+    CompiledStatement {
+        orders = List.copyOf(orders);
+    }
+
+    /**
+     * A declared variable.
+     *
+     * @param name its name
+     * @param type its type as written or inferred
+     * @param holder the class that holds it
+     */
+    record DeclaredVariable(String name, String type, String holder) {}
+}

@@ -1,0 +1,113 @@
+package coldwright.bench.compile;
+
+import jdk.jshell.Diag;
+
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What the compiler said, and where in the snippet.
+ *
+ * @param code the compiler's own key for it, such as {@code cant.resolve.location}
+ * @param message its message in English
+ * @param text the whole snippet
+ * @param statementStart where the statement begins in it
+ * @param start where the fault begins in the snippet
+ * @param end where it ends, not included
+ * @param at the very place within it
+ */
+record CompilerDiagnostic(
+        String code, String message, String text, int statementStart, int start, int end, int at) {
+    private static final Pattern LAST_NAME = Pattern.compile("[\\p{L}_$][\\p{L}\\p{N}_$]*\\s*$");
+    private static final String KEY = "compiler.err.";
+
+    /** Faults whose range is far wider than what the eye should be led to. */
+    private static final Set<String> AT_THE_VERY_PLACE =
+            Set.of(KEY + "missing.ret.stmt", KEY + "cant.infer.local.var.type");
+
+    static CompilerDiagnostic of(Diag diag, String text, StatementSplitter.StatementSource piece) {
+        String code = diag.getCode() == null ? "" : diag.getCode();
+        int start = within(piece.start() + diag.getStartPosition(), text);
+        int end = Math.max(start, within(piece.start() + diag.getEndPosition(), text));
+        int at = within(piece.start() + diag.getPosition(), text);
+        if (AT_THE_VERY_PLACE.contains(code)) {
+            start = at;
+            end = at;
+        }
+        if (end == start && end < text.length()) {
+            end++;
+        }
+        return new CompilerDiagnostic(
+                code.startsWith(KEY) ? code.substring(KEY.length()) : code,
+                CompilerMessages.of(diag),
+                text,
+                piece.start(),
+                start,
+                end,
+                at);
+    }
+
+    private static int within(long offset, String text) {
+        return (int) Math.max(0, Math.min(text.length(), offset));
+    }
+
+    String firstLine() {
+        return message.lines().findFirst().orElse("").strip();
+    }
+
+    /** A complaint at this place. */
+    CompileProblem complaint(String words) {
+        return new CompileProblem(start, end, words, message);
+    }
+
+    /** A complaint at a place of the statement's text. */
+    CompileProblem complaint(String words, int from, int to) {
+        return new CompileProblem(statementStart + from, statementStart + to, words, message);
+    }
+
+    /** The faulty text itself. */
+    String source() {
+        return text.substring(start, end);
+    }
+
+    /** The statement up to the fault. */
+    String before() {
+        return text.substring(statementStart, start);
+    }
+
+    /** The statement's text, to the end of the line on which the fault ends. */
+    String statement() {
+        int lineEnd = text.indexOf('\n', end);
+        return text.substring(statementStart, lineEnd < 0 ? text.length() : lineEnd);
+    }
+
+    /** The last name in the faulty text: what was looked for. */
+    String lastName() {
+        Matcher matcher = LAST_NAME.matcher(source());
+        return matcher.find() ? matcher.group().strip() : source().strip();
+    }
+
+    /** What stands before the point of the last name; empty if there is no point. */
+    String owner() {
+        String source = source();
+        int dot = source.lastIndexOf('.');
+        return dot < 0 ? "" : source.substring(0, dot).strip();
+    }
+
+    /** The last word or sign before a place. */
+    String wordBefore(int place) {
+        String head = text.substring(0, place).stripTrailing();
+        if (head.isEmpty()) {
+            return "the start";
+        }
+        Matcher matcher = Pattern.compile("([\\p{L}\\p{N}_$.\"]+|\\S)$").matcher(head);
+        return matcher.find() ? matcher.group() : head;
+    }
+
+    /** A group of the message, or an empty text. */
+    String inMessage(Pattern pattern, int group) {
+        Matcher matcher = pattern.matcher(message);
+        return matcher.find() ? matcher.group(group).strip() : "";
+    }
+}

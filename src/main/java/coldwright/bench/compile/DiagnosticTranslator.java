@@ -1,0 +1,133 @@
+package coldwright.bench.compile;
+
+import jdk.jshell.Diag;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Turns what the compiler says into complaints for a learner, at their place in the snippet. */
+final class DiagnosticTranslator {
+    private static final int MOST_CHARACTERS = StepCompiler.MOST_CHARACTERS;
+    private static final Pattern UNNAMED_VALUE = Pattern.compile("(?<![\\w$])\\$\\d+(?![\\w$])");
+    private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
+
+    /** Far beyond what anybody reads; at some thousands the compiler itself breaks. */
+    private static final int MOST_OPEN_BRACKETS = 200;
+
+    private final JShell shell;
+    private final SimilarNames near;
+
+    DiagnosticTranslator(JShell shell) {
+        this.shell = shell;
+        this.near = new SimilarNames(shell);
+    }
+
+    /** Where too many brackets are open, those in texts and remarks counted too; else −1. */
+    private static int tooDeep(String text) {
+        int open = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char at = text.charAt(i);
+            if (at == '(' || at == '{' || at == '[') {
+                open++;
+            } else if (at == ')' || at == '}' || at == ']') {
+                open--;
+            }
+            if (open > MOST_OPEN_BRACKETS) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Refuses what need not even be tried. */
+    void refuseOddText(String text) throws CompilationFailedException {
+        if (text.length() > MOST_CHARACTERS) {
+            throw refusal(
+                    0,
+                    text.length(),
+                    "this snippet is %d characters long; the bench takes up to %d: make it shorter"
+                            .formatted(text.length(), MOST_CHARACTERS));
+        }
+        int deep = tooDeep(text);
+        if (deep >= 0) {
+            throw refusal(
+                    deep,
+                    deep + 1,
+                    "more than %d brackets are open here; the bench takes no more: work out a part of it in a line of its own"
+                            .formatted(MOST_OPEN_BRACKETS));
+        }
+        int remark = MaskedSource.openComment(text);
+        if (remark >= 0) {
+            throw refusal(remark, remark + 2, "this remark has no end; close it with `*/`");
+        }
+        Matcher unnamed = UNNAMED_VALUE.matcher(text);
+        if (unnamed.find()) {
+            throw refusal(
+                    unnamed.start(),
+                    unnamed.end(),
+                    "`%s` is not known here; give a value a name to use it again: `var cold = …;`"
+                            .formatted(unnamed.group()));
+        }
+    }
+
+    private static CompilationFailedException refusal(int start, int end, String words) {
+        return new CompilationFailedException(List.of(new CompileProblem(start, end, words, "")));
+    }
+
+    /** What is wrong with a refused statement: its first fault, since others follow from it. */
+    List<CompileProblem> complaints(
+            String text, StatementSplitter.StatementSource piece, Snippet part) {
+        Optional<Diag> first = shell.diagnostics(part).filter(Diag::isError).findFirst();
+        if (first.isEmpty()) {
+            return List.of(
+                    new CompileProblem(
+                            piece.start(),
+                            text.length(),
+                            "Java does not understand this statement: is something missing in it?",
+                            ""));
+        }
+        CompilerDiagnostic compilerDiagnostic = CompilerDiagnostic.of(first.get(), text, piece);
+        return List.of(
+                SyntaxMessages.of(compilerDiagnostic)
+                        .or(() -> CallMessages.of(compilerDiagnostic))
+                        .or(
+                                () ->
+                                        SemanticMessages.of(compilerDiagnostic, near)
+                                                .map(compilerDiagnostic::complaint))
+                        .orElseGet(
+                                () ->
+                                        compilerDiagnostic.complaint(
+                                                "Java does not understand this: "
+                                                        + compilerDiagnostic.firstLine())));
+    }
+
+    /** What a declaration leaves open: names in it that nothing declares. */
+    List<CompileProblem> unresolved(String text, int statementStart, List<String> missing) {
+        List<CompileProblem> complaints = new ArrayList<>();
+        for (String one : missing) {
+            Matcher matcher = KIND_AND_NAME.matcher(one);
+            String name = matcher.matches() ? matcher.group(2) : one;
+            boolean method = one.startsWith("method");
+            int start = placeOf(name, text, statementStart);
+            complaints.add(
+                    new CompileProblem(
+                            start,
+                            Math.min(text.length(), start + name.length()),
+                            SemanticMessages.unknown(name, "", method, near),
+                            String.format(Locale.ROOT, "cannot find symbol: %s", one)));
+        }
+        return complaints;
+    }
+
+    private static int placeOf(String name, String text, int from) {
+        Matcher matcher =
+                Pattern.compile("(?<![\\w$])" + Pattern.quote(name) + "(?![\\w$])").matcher(text);
+        return matcher.find(from) ? matcher.start() : from;
+    }
+}

@@ -1,0 +1,113 @@
+package coldwright.bench.compile;
+
+import coldwright.bench.compile.SnippetClassFile.FieldAccess;
+import coldwright.bench.remote.CompiledClass;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Judges whether the statements of a step may be run again where they stand, with nothing forgotten
+ * first. They may if they change nothing but their own step's variables, and each of these is set
+ * anew by the statement that declares it.
+ *
+ * <p>It reads the compiled classes and errs towards caution: a variable of a step above may be read
+ * only if its type can't change, such as a number or a mix; a list might have grown.
+ */
+final class RerunAnalysis {
+    private static final Set<String> UNCHANGING_TYPES =
+            Set.of(
+                    "Ljava/lang/String;",
+                    "Ljava/lang/Integer;",
+                    "Ljava/lang/Long;",
+                    "Ljava/lang/Double;",
+                    "Ljava/lang/Float;",
+                    "Ljava/lang/Boolean;",
+                    "Ljava/lang/Character;");
+
+    /** Packages whose types can't change once made. */
+    private static final List<String> UNCHANGING_PACKAGES =
+            List.of("Lcoldwright/science/", "Lcoldwright/figure/");
+
+    /** A bath that runs is the one thing of the science that changes as it is used. */
+    private static final Set<String> CHANGING_TYPES = Set.of("Lcoldwright/science/bath/BathRun;");
+
+    /** The methods that JShell makes of a statement; those of steps above don't run again. */
+    private static final String STATEMENT = "do_it$";
+
+    private final Map<String, SnippetClassFile> known;
+    private final Set<String> own = new HashSet<>();
+    private final Set<String> holders = new HashSet<>();
+
+    private RerunAnalysis(Map<String, SnippetClassFile> known) {
+        this.known = known;
+    }
+
+    /**
+     * Whether a step is such.
+     *
+     * @param step its classes
+     * @param above all classes of the steps above
+     * @return false if it might change anything else
+     */
+    static boolean judge(List<CompiledClass> step, List<CompiledClass> above) {
+        Map<String, SnippetClassFile> known = new HashMap<>();
+        above.forEach(code -> known.put(code.name(), SnippetClassFile.of(code)));
+        RerunAnalysis judge = new RerunAnalysis(known);
+        for (CompiledClass code : step) {
+            known.put(code.name(), SnippetClassFile.of(code));
+            judge.own.add(code.name());
+            if (!inner(code.name())) {
+                judge.holders.add(code.name().replace('.', '/'));
+            }
+        }
+        return judge.all();
+    }
+
+    private static boolean inner(String name) {
+        return name.indexOf('$', name.lastIndexOf("$JShell$") + "$JShell$".length()) >= 0;
+    }
+
+    private boolean all() {
+        Deque<String> open = new ArrayDeque<>(own);
+        Set<String> seen = new HashSet<>(own);
+        while (!open.isEmpty()) {
+            SnippetClassFile file = known.get(open.remove());
+            if (file == null || !harmless(file)) {
+                return false;
+            }
+            file.snippetClasses().stream().filter(seen::add).forEach(open::add);
+        }
+        return true;
+    }
+
+    private boolean harmless(SnippetClassFile file) {
+        boolean mine = own.contains(file.name().replace('/', '.'));
+        if (mine && file.keepsStatics() && !holders.contains(file.name())) {
+            return false;
+        }
+        return file.touches().stream()
+                .filter(fieldAccess -> mine || !fieldAccess.method().contains(STATEMENT))
+                .allMatch(this::harmless);
+    }
+
+    private boolean harmless(FieldAccess fieldAccess) {
+        if (!OrderCompleter.isSnippet(fieldAccess.owner().replace('/', '.'))) {
+            return !fieldAccess.write();
+        }
+        return holders.contains(fieldAccess.owner())
+                || !fieldAccess.write() && unchanging(fieldAccess.descriptor());
+    }
+
+    private static boolean unchanging(String descriptor) {
+        return descriptor.length() == 1
+                || UNCHANGING_TYPES.contains(descriptor)
+                || !CHANGING_TYPES.contains(descriptor)
+                        && UNCHANGING_PACKAGES.stream().anyMatch(descriptor::startsWith);
+    }
+}

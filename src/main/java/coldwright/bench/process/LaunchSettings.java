@@ -1,0 +1,100 @@
+package coldwright.bench.process;
+
+import coldwright.bench.remote.BenchMain;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * How a bench's process is started: its own folders, a heap limit, nothing of the user's
+ * environment but what Java itself needs.
+ *
+ * @param classPath what snippets may use
+ * @param heapMb heap limit, MB
+ * @param pointLimit most points of a figure
+ */
+public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
+    /** What Java needs to find its files and to read their names. */
+    private static final Set<String> KEPT_ENVIRONMENT =
+            Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "windir");
+
+    /** Copies what is given. */
+    public LaunchSettings {
+        classPath = List.copyOf(classPath);
+    }
+
+    /**
+     * Starts the process; it will call the port.
+     *
+     * @param folder its folder, which it may fill and which is deleted after it
+     * @param port where the program listens
+     * @param debugAddress where the debug interface listens, host and port
+     * @return the process, its output discarded
+     * @throws IOException if it can't be started
+     */
+    Process start(Path folder, int port, String debugAddress) throws IOException {
+        Path work = Files.createDirectory(folder.resolve("work"));
+        Path temporary = Files.createDirectory(folder.resolve("tmp"));
+        List<String> words = new ArrayList<>();
+        words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        words.add("-Xmx" + heapMb + "m");
+        words.add("-Xshare:auto");
+        words.add("-XX:TieredStopAtLevel=1");
+        words.add("-XX:+UseSerialGC");
+        words.add("-XX:-UsePerfData");
+        words.add("-Djava.awt.headless=true");
+        words.add("-Dfile.encoding=UTF-8");
+        words.add("-Duser.language=en");
+        words.add("-Duser.country=GB");
+        words.add("-Duser.home=" + work);
+        words.add("-Djava.io.tmpdir=" + temporary);
+        words.add("-agentlib:jdwp=transport=dt_socket,server=n,suspend=n,address=" + debugAddress);
+        words.add("-cp");
+        words.add(
+                withThisProgram().stream()
+                        .map(path -> path.toAbsolutePath().toString())
+                        .collect(Collectors.joining(File.pathSeparator)));
+        words.add(BenchMain.class.getName());
+        words.add(Integer.toString(port));
+        words.add(Integer.toString(pointLimit));
+        words.add(folder.toString());
+
+        ProcessBuilder builder = new ProcessBuilder(words);
+        builder.directory(work.toFile());
+        Map<String, String> environment = builder.environment();
+        environment.keySet().retainAll(KEPT_ENVIRONMENT);
+        builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        builder.redirectError(ProcessBuilder.Redirect.DISCARD);
+        return builder.start();
+    }
+
+    private Set<Path> withThisProgram() {
+        Set<Path> all = new LinkedHashSet<>(classPath);
+        all.add(home(BenchMain.class));
+        all.add(home(coldwright.figure.Figure.class));
+        return all;
+    }
+
+    /**
+     * Where a class of this program was loaded from.
+     *
+     * @param type the class
+     * @return its folder or jar
+     */
+    public static Path home(Class<?> type) {
+        try {
+            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("no file holds " + type, e);
+        }
+    }
+}

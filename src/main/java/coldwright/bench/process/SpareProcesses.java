@@ -1,0 +1,121 @@
+package coldwright.bench.process;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+
+/** Keeps one process started ahead, and sees that none outlives the program. */
+public final class SpareProcesses implements AutoCloseable {
+    private static final int END_SECONDS = 1;
+
+    private final LaunchSettings launch;
+    private final Set<StartedProcess> started = ConcurrentHashMap.newKeySet();
+    private final ExecutorService starter =
+            Executors.newSingleThreadExecutor(SpareProcesses::daemon);
+    private final Thread lastWill = new Thread(this::endAll, "bench-last-will");
+    private CompletableFuture<BenchProcess> next;
+    private volatile boolean closed;
+
+    /**
+     * Starts the first one in the background.
+     *
+     * @param launch how each is started
+     */
+    public SpareProcesses(LaunchSettings launch) {
+        this.launch = launch;
+        Runtime.getRuntime().addShutdownHook(lastWill);
+        next = startOne();
+    }
+
+    /**
+     * Hands out the spare and starts another.
+     *
+     * @return the process, perhaps still starting; fails with an {@link UncheckedIOException}
+     */
+    public synchronized CompletableFuture<BenchProcess> take() {
+        CompletableFuture<BenchProcess> taken = next;
+        if (taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive())) {
+            taken.thenAccept(this::retire);
+            taken = startOne();
+        }
+        next = startOne();
+        return taken;
+    }
+
+    /**
+     * Ends a process and tidies up after it, in the background.
+     *
+     * @param process one that was taken
+     */
+    public void retire(BenchProcess process) {
+        process.kill();
+        Thread tidy =
+                new Thread(
+                        () -> {
+                            process.close();
+                            started.removeIf(one -> !one.process().isAlive());
+                        },
+                        "bench-tidy");
+        tidy.setDaemon(true);
+        tidy.start();
+    }
+
+    private CompletableFuture<BenchProcess> startOne() {
+        return CompletableFuture.supplyAsync(
+                () -> {
+                    try {
+                        if (closed) {
+                            throw new IOException("the bench is closed");
+                        }
+                        return BenchLauncher.start(launch, this::addStarted);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                starter);
+    }
+
+    private void addStarted(StartedProcess one) {
+        started.add(one);
+        if (closed) {
+            one.end();
+        }
+    }
+
+    private void endAll() {
+        closed = true;
+        starter.shutdown();
+        started.forEach(one -> one.process().destroyForcibly());
+        try {
+            if (!starter.awaitTermination(END_SECONDS, TimeUnit.SECONDS)) {
+                starter.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        started.forEach(StartedProcess::end);
+    }
+
+    private static Thread daemon(Runnable task) {
+        Thread thread = new Thread(task, "bench-start");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** Ends every process; returns at once, the program waits for it when it ends. */
+    @Override
+    public void close() {
+        closed = true;
+        new Thread(this::endAll, "bench-close").start();
+        try {
+            Runtime.getRuntime().removeShutdownHook(lastWill);
+        } catch (IllegalStateException e) {
+            // the program is ending: the hook runs anyway
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package coldwright.bench.remote;
+
+import coldwright.figure.Exhibit;
+
+import java.io.IOException;
+import java.lang.reflect.Field;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.nio.ByteBuffer;
+import java.util.List;
+import java.util.Optional;
+
+/** Obeys batches, one order after another, on the thread that calls. */
+final class OrderExecutor {
+    /** What a statement is compiled into: a static method of this name, without arguments. */
+    private static final String STATEMENT = "do_it$";
+
+    /** The loader of the classes in use; the near side looks here to exchange bodies. */
+    private static SnippetClassLoader current = new SnippetClassLoader();
+
+    private final WireFrameWriter frames;
+    private final TextOutput printed;
+    private final FigureOutput figures;
+
+    OrderExecutor(WireFrameWriter frames, TextOutput printed, FigureOutput figures) {
+        this.frames = frames;
+        this.printed = printed;
+        this.figures = figures;
+    }
+
+    ExecutionReply execute(OrderBatch batch) throws IOException {
+        figures.open(0);
+        ExecutionReply answer = executeAll(batch.orders());
+        printed.shut();
+        frames.send(WireFrame.Kind.END, ByteBuffer.allocate(4).putInt(batch.number()).array(), 4);
+        return answer;
+    }
+
+    private ExecutionReply executeAll(List<Order> orders) {
+        Optional<ValueText> value = Optional.empty();
+        for (int i = 0; i < orders.size(); i++) {
+            try {
+                Optional<ValueText> told = execute(orders.get(i));
+                value = told.isPresent() ? told : value;
+            } catch (InvocationTargetException e) {
+                return new ExecutionReply.Failed(i, ThrownException.chain(e.getCause()));
+            } catch (Throwable e) {
+                return new ExecutionReply.Failed(i, ThrownException.chain(e));
+            }
+        }
+        return new ExecutionReply.Done(value);
+    }
+
+    private Optional<ValueText> execute(Order order) throws ReflectiveOperationException {
+        if (order instanceof Order.Fresh) {
+            current = new SnippetClassLoader();
+        } else if (order instanceof Order.Listen listen) {
+            printed.open(listen.printedLimit());
+            figures.open(listen.figureLimit());
+        } else if (order instanceof Order.Define define) {
+            current.add(define.code());
+        } else if (order instanceof Order.Invoke invoke) {
+            Object value = invoke(invoke.className());
+            if (invoke.wantsValue()) {
+                if (value instanceof Exhibit exhibit) {
+                    figures.showUnlessShown(exhibit);
+                }
+                return Optional.of(ValueText.of(value));
+            }
+        } else if (order instanceof Order.Assign assign) {
+            set(assign);
+        } else {
+            throw new AssertionError(order);
+        }
+        return Optional.empty();
+    }
+
+    private static Object invoke(String className) throws ReflectiveOperationException {
+        Method statement = Class.forName(className, true, current).getDeclaredMethod(STATEMENT);
+        statement.setAccessible(true);
+        return statement.invoke(null);
+    }
+
+    private static void set(Order.Assign assign) throws ReflectiveOperationException {
+        Class<?> holder = Class.forName(assign.className(), true, current);
+        Field field = holder.getDeclaredField(assign.variable());
+        field.setAccessible(true);
+        Class<?> type = field.getType();
+        if (type == double.class) {
+            field.setDouble(null, assign.value());
+        } else if (type == float.class) {
+            field.setFloat(null, (float) assign.value());
+        } else if (type == long.class) {
+            field.setLong(null, (long) assign.value());
+        } else if (type == int.class) {
+            field.setInt(null, (int) assign.value());
+        } else {
+            throw new IllegalArgumentException(
+                    "%s is a %s; only a number can be set"
+                            .formatted(assign.variable(), type.getSimpleName()));
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package coldwright.bench.remote;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+
+/**
+ * Ends this process when the program it serves is gone or when a snippet starts threads without
+ * end, and sends printed text along while a snippet runs.
+ */
+final class ProcessWatchdog {
+    /** Exit status when the program is gone. */
+    static final int PROGRAM_GONE = 96;
+
+    /** Most threads a bench may have: more can hurt the whole machine. */
+    static final int MOST_THREADS = 500;
+
+    private static final int TICK_MS = 40;
+    private static final int TICKS_TO_PARENT_CHECK = 20;
+
+    private final TextOutput printed;
+    private final Path folder;
+    private final ProcessHandle program;
+
+    ProcessWatchdog(TextOutput printed, Path folder) {
+        this.printed = printed;
+        this.folder = folder;
+        this.program = ProcessHandle.current().parent().orElse(null);
+    }
+
+    /** Begins; the stream never says anything and ends with the program. */
+    void start(InputStream fromProgram) {
+        daemon("bench-end", () -> awaitEnd(fromProgram));
+        daemon("bench-tick", this::tick);
+    }
+
+    private static void daemon(String name, Runnable task) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MAX_PRIORITY);
+        thread.start();
+    }
+
+    private void awaitEnd(InputStream fromProgram) {
+        try {
+            while (fromProgram.read() >= 0) {
+                // nothing is ever said here
+            }
+        } catch (IOException e) {
+            // the same as its end
+        } finally {
+            end(PROGRAM_GONE);
+        }
+    }
+
+    private void tick() {
+        for (int ticks = 0; ; ticks = (ticks + 1) % TICKS_TO_PARENT_CHECK) {
+            try {
+                Thread.sleep(TICK_MS);
+                printed.flush();
+                if (Thread.activeCount() > MOST_THREADS) {
+                    end(BenchMain.TOO_MANY_THREADS);
+                }
+                if (ticks == 0 && program != null && !program.isAlive()) {
+                    end(PROGRAM_GONE);
+                }
+            } catch (IOException e) {
+                end(PROGRAM_GONE);
+            } catch (InterruptedException | OutOfMemoryError e) {
+                // a snippet's doing; keep watching
+            }
+        }
+    }
+
+    private void end(int status) {
+        end(status, folder);
+    }
+
+    /** Ends this process; if the program is gone, its folder goes too. */
+    static void end(int status, Path folder) {
+        try {
+            if (status == PROGRAM_GONE) {
+                BenchFolder.delete(folder);
+            }
+        } catch (RuntimeException e) {
+            // ending matters more
+        } finally {
+            Runtime.getRuntime().halt(status);
+        }
+    }
+}

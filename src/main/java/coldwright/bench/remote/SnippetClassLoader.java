@@ -1,0 +1,29 @@
+package coldwright.bench.remote;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/** The classes of the snippets since the last fresh start. */
+final class SnippetClassLoader extends ClassLoader {
+    private final Map<String, byte[]> waiting = new HashMap<>();
+
+    SnippetClassLoader() {
+        super("snippets", SnippetClassLoader.class.getClassLoader());
+    }
+
+    synchronized void add(CompiledClass code) {
+        waiting.put(code.name(), code.bytes());
+    }
+
+    @Override
+    protected Class<?> findClass(String name) throws ClassNotFoundException {
+        byte[] bytes;
+        synchronized (this) {
+            bytes = waiting.remove(name);
+        }
+        if (bytes == null) {
+            throw new ClassNotFoundException(name);
+        }
+        return defineClass(name, bytes, 0, bytes.length);
+    }
+}

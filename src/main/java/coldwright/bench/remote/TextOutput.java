@@ -1,0 +1,72 @@
+package coldwright.bench.remote;
+
+import java.io.IOException;
+import java.io.OutputStream;
+
+/**
+ * Where {@code System.out} and {@code System.err} of the bench's process go: frames, as many as are
+ * wanted. What goes beyond the limit is dropped here, so that a flood costs the program nothing.
+ */
+final class TextOutput extends OutputStream {
+    private static final int PART = 8192;
+    private static final int MOST_BYTES_OF_A_CHARACTER = 4;
+
+    private final WireFrameWriter frames;
+    private final byte[] buffer = new byte[PART];
+    private int buffered;
+    private long left;
+    private boolean cut = true;
+
+    TextOutput(WireFrameWriter frames) {
+        this.frames = frames;
+    }
+
+    /** Takes up to so many characters from now on. */
+    synchronized void open(int characters) {
+        buffered = 0;
+        cut = false;
+        left = (long) characters * MOST_BYTES_OF_A_CHARACTER;
+    }
+
+    /** Sends what is held. */
+    @Override
+    public synchronized void flush() throws IOException {
+        if (buffered > 0) {
+            frames.send(WireFrame.Kind.PRINTED, buffer, buffered);
+            buffered = 0;
+        }
+    }
+
+    /** Sends what is held and takes nothing more. */
+    synchronized void shut() throws IOException {
+        flush();
+        left = 0;
+        cut = true;
+    }
+
+    @Override
+    public synchronized void write(int b) throws IOException {
+        write(new byte[] {(byte) b}, 0, 1);
+    }
+
+    @Override
+    public synchronized void write(byte[] bytes, int from, int length) throws IOException {
+        int taken = (int) Math.min(length, left);
+        int done = 0;
+        while (done < taken) {
+            if (buffered == PART) {
+                flush();
+            }
+            int part = Math.min(PART - buffered, taken - done);
+            System.arraycopy(bytes, from + done, buffer, buffered, part);
+            buffered += part;
+            done += part;
+        }
+        left -= taken;
+        if (taken < length && !cut) {
+            cut = true;
+            flush();
+            frames.send(WireFrame.Kind.CUT, new byte[0], 0);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package coldwright.bench.remote;
+
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Something a snippet threw, as plain data.
+ *
+ * @param className its class, binary name
+ * @param message what it said; empty if nothing
+ * @param trace where, innermost call first, cut at {@link #MOST_FRAMES}
+ */
+public record ThrownException(String className, String message, List<StackTraceElement> trace) {
+    /** Most frames kept: a runaway recursion has thousands, all alike. */
+    static final int MOST_FRAMES = 64;
+
+    private static final int MOST_CAUSES = 8;
+    private static final int MOST_MESSAGE = 2_000;
+
+    /** Copies what is given. */
+    public ThrownException {
+        trace = List.copyOf(trace);
+    }
+
+    /**
+     * Notes a throwable and its causes.
+     *
+     * @param throwable what was thrown
+     * @return itself, then its causes
+     */
+    static List<ThrownException> chain(Throwable throwable) {
+        List<ThrownException> chain = new ArrayList<>();
+        Throwable one = throwable;
+        while (one != null && chain.size() < MOST_CAUSES) {
+            chain.add(of(one));
+            one = one.getCause();
+        }
+        return chain;
+    }
+
+    private static ThrownException of(Throwable throwable) {
+        StackTraceElement[] all = throwable.getStackTrace();
+        List<StackTraceElement> kept = List.of(all).subList(0, Math.min(all.length, MOST_FRAMES));
+        return new ThrownException(throwable.getClass().getName(), messageOf(throwable), kept);
+    }
+
+    private static String messageOf(Throwable throwable) {
+        String message;
+        try {
+            message = throwable.getMessage();
+        } catch (RuntimeException e) {
+            message = null;
+        }
+        if (message == null) {
+            return "";
+        }
+        return message.length() > MOST_MESSAGE ? message.substring(0, MOST_MESSAGE) + "…" : message;
+    }
+
+    void write(DataOutput out) throws IOException {
+        WireText.write(className, out);
+        WireText.write(message, out);
+        out.writeInt(trace.size());
+        for (StackTraceElement frame : trace) {
+            WireText.write(frame.getClassName(), out);
+            WireText.write(frame.getMethodName(), out);
+            out.writeInt(frame.getLineNumber());
+        }
+    }
+
+    static ThrownException read(DataInput in) throws IOException {
+        String className = WireText.read(in);
+        String message = WireText.read(in);
+        int count = in.readInt();
+        if (count < 0 || count > MOST_FRAMES) {
+            throw new IOException("a trace of " + count + " frames");
+        }
+        List<StackTraceElement> trace = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            trace.add(
+                    new StackTraceElement(WireText.read(in), WireText.read(in), "", in.readInt()));
+        }
+        return new ThrownException(className, message, trace);
+    }
+}

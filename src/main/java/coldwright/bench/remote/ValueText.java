@@ -1,0 +1,127 @@
+package coldwright.bench.remote;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.Figure;
+
+import java.lang.reflect.Array;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A value as text: as a page shows it, and to its last digit.
+ *
+ * @param text for reading, numbers with at most six significant digits, long ones cut
+ * @param exact for comparing, numbers in full; equal to {@code text} for what is no number
+ * @param type simple name of its class; empty if there is no value
+ */
+public record ValueText(String text, String exact, String type) {
+    private static final MathContext SIX_DIGITS = new MathContext(6);
+    private static final int MOST_CHARACTERS = 20_000;
+    private static final int MOST_ITEMS = 100;
+    private static final int MOST_DEPTH = 4;
+
+    /**
+     * Puts a value into words.
+     *
+     * @param value any value a snippet can have
+     * @return its text
+     */
+    public static ValueText of(Object value) {
+        String text = cut(text(value, 0));
+        boolean number = value instanceof Number || value instanceof Boolean;
+        String type = value == null ? "" : value.getClass().getSimpleName();
+        return new ValueText(text, number ? cut(String.valueOf(value)) : text, type);
+    }
+
+    private static String text(Object value, int depth) {
+        if (value instanceof Double || value instanceof Float) {
+            return number(((Number) value).doubleValue());
+        }
+        if (value instanceof Figure figure) {
+            return "the figure “" + figure.title() + "”";
+        }
+        if (value instanceof Drawing drawing) {
+            return "the drawing “" + drawing.title() + "”";
+        }
+        if (value != null && depth < MOST_DEPTH) {
+            if (value.getClass().isArray()) {
+                return array(value, depth);
+            }
+            if (value instanceof Collection<?> items) {
+                return items(items, items.size(), depth);
+            }
+            if (value instanceof Map<?, ?> map) {
+                List<String> pairs = new ArrayList<>();
+                for (Map.Entry<?, ?> entry : map.entrySet()) {
+                    if (pairs.size() == MOST_ITEMS) {
+                        break;
+                    }
+                    pairs.add(
+                            text(entry.getKey(), depth + 1)
+                                    + ": "
+                                    + text(entry.getValue(), depth + 1));
+                }
+                return bracketed(pairs, map.size());
+            }
+        }
+        return String.valueOf(value);
+    }
+
+    /**
+     * A number with at most six significant digits.
+     *
+     * @param value the number
+     * @return such as {@code -2.03412}, {@code 120}, {@code 4.2e-7}
+     */
+    static String number(double value) {
+        if (Double.isNaN(value)) {
+            return "not a number";
+        }
+        if (Double.isInfinite(value)) {
+            return value > 0 ? "infinite" : "minus infinite";
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(SIX_DIGITS).stripTrailingZeros();
+        int magnitude = rounded.precision() - rounded.scale() - 1;
+        if (magnitude >= -4 && magnitude < 6) {
+            return rounded.toPlainString();
+        }
+        BigDecimal mantissa = rounded.movePointLeft(magnitude).stripTrailingZeros();
+        return mantissa.toPlainString() + "e" + magnitude;
+    }
+
+    private static String array(Object array, int depth) {
+        int length = Array.getLength(array);
+        List<Object> items = new ArrayList<>();
+        for (int i = 0; i < Math.min(length, MOST_ITEMS); i++) {
+            items.add(Array.get(array, i));
+        }
+        return items(items, length, depth);
+    }
+
+    private static String items(Collection<?> items, int size, int depth) {
+        List<String> texts = new ArrayList<>();
+        for (Object item : items) {
+            if (texts.size() == MOST_ITEMS) {
+                break;
+            }
+            texts.add(text(item, depth + 1));
+        }
+        return bracketed(texts, size);
+    }
+
+    private static String bracketed(List<String> texts, int size) {
+        String more = size > texts.size() ? ", … " + size + " in all" : "";
+        return "[" + String.join(", ", texts) + more + "]";
+    }
+
+    private static String cut(String text) {
+        return text.length() > MOST_CHARACTERS ? text.substring(0, MOST_CHARACTERS) + "…" : text;
+    }
+}

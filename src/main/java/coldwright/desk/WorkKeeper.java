@@ -1,0 +1,328 @@
+package coldwright.desk;
+
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.WorkMapper;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.model.WorkStore;
+import coldwright.lesson.Lesson;
+import coldwright.text.DisplayText;
+import coldwright.workbook.Copied;
+import coldwright.workbook.DelayedSaver;
+import coldwright.workbook.LoadedWork;
+import coldwright.workbook.Saved;
+import coldwright.workbook.Workbook;
+import coldwright.workbook.settings.Agreements;
+import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.PreferencesMerge;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.WorkMerge;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Keeps what the learner does: brings it back when a lesson is opened and writes it soon after each
+ * change. Used on the window's thread; reading and writing happen on another.
+ */
+final class WorkKeeper implements WorkStore, AutoCloseable {
+    /** More sentences than these fill the page. */
+    private static final int MOST_COPIES_SAID = 3;
+
+    /** From a change that can't be kept to the next try, ms. */
+    private static final long BETWEEN_TRIES_MS = 1_000;
+
+    private final Workbook workbook;
+    private final ScheduledExecutorService background;
+    private final Executor window;
+    private final Consumer<String> notify;
+    private final DelayedSaver delayedSaver;
+    private final Map<LessonModel, LessonWork> works = new HashMap<>();
+    private final List<Runnable> whenTakenOver = new ArrayList<>();
+    private final List<Copied> copies = new ArrayList<>();
+    private Consumer<Preferences> settled = preferences -> {};
+    private Optional<Preferences> chosen = Optional.empty();
+    private Agreements agreements;
+    private boolean bringingBack;
+    private boolean triesLater;
+
+    /**
+     * A keeper.
+     *
+     * @param workbook where things are kept
+     * @param background a thread for reading and writing
+     * @param window the window's thread
+     * @param tell tells the learner something, on the window's thread, and never before this keeper
+     *     is made
+     */
+    WorkKeeper(
+            Workbook workbook,
+            ScheduledExecutorService background,
+            Executor window,
+            Consumer<String> tell) {
+        this.workbook = workbook;
+        this.background = background;
+        this.window = window;
+        this.notify = tell;
+        this.delayedSaver =
+                new DelayedSaver(
+                        workbook,
+                        background,
+                        words -> window.execute(() -> say(words)),
+                        (given, saved) -> window.execute(() -> settle(given, saved)));
+        workbook.whenCopied(copied -> window.execute(() -> say(copied)));
+        LoadedWork<Agreements> loaded = workbook.agreements();
+        agreements = loaded.value();
+        Stream.concat(workbook.notice().stream(), loaded.messages().stream())
+                .forEach(words -> window.execute(() -> say(words)));
+    }
+
+    private void say(String words) {
+        notify.accept(DisplayText.sentence(words));
+    }
+
+    /** Several copies of one change of hands are told together, so that none is missed. */
+    private void say(Copied copied) {
+        copies.add(copied);
+        say(
+                copies.stream()
+                        .skip(Math.max(0, copies.size() - MOST_COPIES_SAID))
+                        .map(one -> Messages.of("keep.copied", one.what(), one.copy()))
+                        .collect(Collectors.joining(" ")));
+    }
+
+    @Override
+    public void opened(LessonModel lesson) {
+        Lesson read = lesson.lesson();
+        if (read.text().isEmpty()) {
+            return;
+        }
+        LessonKey key = lesson.key();
+        CompletableFuture.supplyAsync(() -> workbook.load(key, read), background)
+                .thenAcceptAsync(loaded -> workTaken(lesson, loaded), window)
+                .exceptionally(
+                        trouble -> {
+                            window.execute(
+                                    () -> say(Messages.of("keep.unread", trouble.getMessage())));
+                            return null;
+                        });
+    }
+
+    @Override
+    public void replaced(LessonModel former, LessonModel now) {
+        LessonWork before = works.remove(former);
+        if (before == null) {
+            WorkStore.super.replaced(former, now);
+            return;
+        }
+        Lesson read = now.lesson();
+        LessonWork work = WorkMapper.of(former, before).fittedTo(read, ContentHash.of(read.text()));
+        WorkMapper.restore(work, now);
+        works.put(now, work);
+        background.execute(() -> workbook.fit(now.key(), read));
+        now.whenChanged(() -> changed(now));
+    }
+
+    private void workTaken(LessonModel lesson, LoadedWork<Optional<LessonWork>> loaded) {
+        loaded.messages().forEach(this::say);
+        LessonWork work = loaded.value().orElseGet(() -> empty(lesson));
+        WorkMapper.restore(work, lesson);
+        LessonWork shown = WorkMapper.of(lesson, work);
+        works.put(lesson, shown);
+        background.execute(() -> workbook.shows(shown));
+        lesson.whenChanged(() -> changed(lesson));
+    }
+
+    private static LessonWork empty(LessonModel lesson) {
+        Lesson read = lesson.lesson();
+        return LessonWork.empty(
+                lesson.key(),
+                lesson.key().name() + ".md",
+                read.title(),
+                ContentHash.of(read.text()));
+    }
+
+    private void changed(LessonModel lesson) {
+        if (!works.containsKey(lesson) || bringingBack) {
+            return;
+        }
+        LessonWork work = WorkMapper.of(lesson, works.get(lesson));
+        works.put(lesson, work);
+        delayedSaver.changed(work);
+        if (!workbook.keeps() && !triesLater && !background.isShutdown()) {
+            triesLater = true;
+            background.schedule(
+                    () -> window.execute(this::tryAtLast), BETWEEN_TRIES_MS, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    /** Whoever types has the window before them, and no other event says that it is alone now. */
+    private void tryAtLast() {
+        triesLater = false;
+        tryAgain();
+    }
+
+    /** Another window's work was saved with what the page gave: what is untouched here shows it. */
+    private void settle(LessonWork given, LessonWork saved) {
+        works.keySet().stream()
+                .filter(lesson -> lesson.key().equals(given.key()))
+                .findFirst()
+                .ifPresent(lesson -> settle(lesson, given, saved));
+    }
+
+    private void settle(LessonModel lesson, LessonWork given, LessonWork saved) {
+        LessonWork now = WorkMapper.of(lesson, works.get(lesson));
+        LessonWork both = WorkMerge.of(given, now, saved).value().withInSight(now.inSight());
+        bringingBack = true;
+        try {
+            WorkMapper.bringUpToDate(both, lesson);
+        } finally {
+            bringingBack = false;
+        }
+        LessonWork shown = WorkMapper.of(lesson, both);
+        works.put(lesson, shown);
+        if (!shown.steps().equals(now.steps())) {
+            delayedSaver.changed(shown);
+            background.execute(() -> workbook.shows(shown));
+        }
+    }
+
+    /** The work on a lesson as it stands. */
+    LessonWork workOn(LessonModel lesson) {
+        LessonWork before = works.get(lesson);
+        return WorkMapper.of(lesson, before == null ? empty(lesson) : before);
+    }
+
+    /** Tries once more to keep things, if another window kept them until now. */
+    void tryAgain() {
+        if (!workbook.keeps()) {
+            CompletableFuture.supplyAsync(this::takes, background)
+                    .thenAcceptAsync(
+                            taken -> {
+                                if (taken) {
+                                    takeOver();
+                                }
+                            },
+                            window);
+        }
+    }
+
+    /** Whether this try, and none before it, made this window the one that keeps things. */
+    private boolean takes() {
+        return !workbook.keeps() && workbook.tryAgain().isEmpty();
+    }
+
+    /**
+     * From now on this window keeps the workbook. Saving every lesson, changed or not, brings it
+     * together with what the other window wrote.
+     */
+    private void takeOver() {
+        copies.clear();
+        say(Messages.of("keep.taken-over"));
+        works.replaceAll(WorkMapper::of);
+        works.values().forEach(delayedSaver::changed);
+        keepSettings();
+        keepAgreements();
+        whenTakenOver.forEach(Runnable::run);
+    }
+
+    /** Does something on the window's thread once another window's folder came to this one. */
+    void whenTakenOver(Runnable action) {
+        whenTakenOver.add(action);
+    }
+
+    /**
+     * Brings settings together with those of another window from now on.
+     *
+     * @param now what they are now
+     * @param whenSettled takes them, on the window's thread, with what another window has changed
+     */
+    void follow(Preferences now, Consumer<Preferences> whenSettled) {
+        chosen = Optional.of(now);
+        settled = whenSettled;
+    }
+
+    /** Keeps the preferences. */
+    void keep(Preferences preferences) {
+        chosen = Optional.of(preferences);
+        keepSettings();
+    }
+
+    private void keepSettings() {
+        chosen.ifPresent(
+                given ->
+                        CompletableFuture.supplyAsync(() -> workbook.keep(given), background)
+                                .thenAcceptAsync(saved -> settle(given, saved), window));
+    }
+
+    private void settle(Preferences given, Saved<Preferences> saved) {
+        saved.failure().ifPresent(this::say);
+        Preferences now = chosen.orElse(given);
+        Preferences both = PreferencesMerge.of(given, now, saved.value()).value();
+        if (!both.equals(now)) {
+            settled.accept(both);
+        }
+    }
+
+    @Override
+    public boolean agreed(ContentHash hash) {
+        return agreements.agreed(hash);
+    }
+
+    @Override
+    public void agree(ContentHash hash, String name) {
+        agreements = agreements.agree(hash, name);
+        keepAgreements();
+    }
+
+    private void keepAgreements() {
+        Agreements given = agreements;
+        CompletableFuture.supplyAsync(() -> workbook.keep(given), background)
+                .thenAcceptAsync(
+                        saved -> {
+                            saved.failure().ifPresent(this::say);
+                            agreements = agreements.mergedWith(given, saved.value());
+                        },
+                        window);
+    }
+
+    /** Moves all that was kept into a folder of its own; says what came of it. */
+    void archive() {
+        CompletableFuture.supplyAsync(workbook::clear, background)
+                .thenAcceptAsync(
+                        put -> {
+                            put.message().ifPresent(this::say);
+                            put.folder()
+                                    .ifPresent(folder -> say(Messages.of("keep.put-away", folder)));
+                        },
+                        window);
+    }
+
+    /**
+     * The window is about to end: what it could not keep until now is kept if the other is gone.
+     */
+    void takeOverAtLast() {
+        if (takes()) {
+            works.replaceAll(WorkMapper::of);
+            works.values().forEach(delayedSaver::changed);
+        }
+    }
+
+    @Override
+    public void close() {
+        takeOverAtLast();
+        delayedSaver.close();
+        workbook.close();
+    }
+}

@@ -1,0 +1,142 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.BatchDifferences;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.beans.InvalidationListener;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** All batches side by side: a small picture, a few sentences, and how each differs. */
+final class BatchComparisonView extends VBox {
+    private static final double CARD_EM = 22;
+
+    private final BatchesModel batches;
+    private final ObservableValue<? extends Number> emPx;
+    private final FlowPane cards = new FlowPane();
+    private final InvalidationListener listener = value -> refresh();
+    private final Set<BatchModel> heard = new HashSet<>();
+
+    BatchComparisonView(BatchesModel brew, ObservableValue<? extends Number> emPx) {
+        this.batches = brew;
+        this.emPx = emPx;
+        getStyleClass().add("brew-part");
+        cards.getStyleClass().add("brew-cards");
+        getChildren().addAll(InputFields.heading("batch.beside"), cards);
+        brew.batches().addListener(listener);
+        brew.open().addListener(listener);
+        emPx.addListener(listener);
+        refresh();
+    }
+
+    private void refresh() {
+        for (BatchModel batch : batches.batches()) {
+            if (heard.add(batch)) {
+                batch.preview().addListener(listener);
+                batch.figures().addListener(listener);
+            }
+        }
+        heard.retainAll(batches.batches());
+        boolean several = batches.batches().size() > 1;
+        TextControls.show(this, several);
+        cards.getChildren()
+                .setAll(several ? batches.batches().stream().map(this::card).toList() : List.of());
+    }
+
+    private Node card(BatchModel batch) {
+        VBox card = new VBox();
+        card.getStyleClass().add("brew-card");
+        card.setPrefWidth(CARD_EM * emPx.getValue().doubleValue());
+        boolean here = batch.equals(batches.open().get());
+        card.getChildren()
+                .add(
+                        TextControls.label(
+                                Messages.of("batch.beside.title", number(batch), name(batch)),
+                                "brew-finding"));
+        batch.preview().get().ifPresent(now -> describe(card, batch, now));
+        if (here) {
+            card.getStyleClass().add("here");
+            card.getChildren()
+                    .add(TextControls.label(Messages.of("batch.beside.open"), "brew-why"));
+        } else {
+            differ(card, batch);
+        }
+        return card;
+    }
+
+    private void describe(VBox card, BatchModel batch, BatchPreview now) {
+        card.getChildren()
+                .add(new BatchThumbnail(now, batch.figures().get(), emPx.getValue().doubleValue()));
+        BatchSentences.beside(now)
+                .forEach(one -> card.getChildren().add(TextControls.label(one, "brew-fact")));
+        batch.figures()
+                .get()
+                .ifPresent(
+                        all ->
+                                BatchSentences.beside(all)
+                                        .forEach(
+                                                one ->
+                                                        card.getChildren()
+                                                                .add(
+                                                                        TextControls.label(
+                                                                                one,
+                                                                                "brew-fact"))));
+    }
+
+    private void differ(VBox card, BatchModel batch) {
+        BatchModel open = batches.open().get();
+        if (open == null) {
+            return;
+        }
+        List<String> all =
+                new ArrayList<>(
+                        BatchDifferences.between(open.recipe().get(), batch.recipe().get()));
+        open.preview()
+                .get()
+                .ifPresent(
+                        was ->
+                                batch.preview()
+                                        .get()
+                                        .ifPresent(
+                                                is ->
+                                                        all.addAll(
+                                                                BatchDifferences.between(
+                                                                        was, is))));
+        open.figures().get().ifPresent(was -> add(all, was, batch));
+        card.getChildren()
+                .add(
+                        TextControls.label(
+                                all.isEmpty()
+                                        ? Messages.of("batch.alike")
+                                        : Messages.of(
+                                                "batch.beside.differs",
+                                                number(open),
+                                                String.join("; ", all)),
+                                "brew-mend"));
+    }
+
+    private static void add(List<String> all, BatchAnalysis was, BatchModel batch) {
+        batch.figures().get().ifPresent(is -> all.addAll(BatchDifferences.between(was, is)));
+    }
+
+    private static String number(BatchModel batch) {
+        return String.valueOf(batch.lineage().get().number());
+    }
+
+    private static String name(BatchModel batch) {
+        return batch.recipe().get().name();
+    }
+}

@@ -1,0 +1,209 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.BatchDifferences;
+import coldwright.desk.batch.model.BatchFigures;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.figure.FigureSettings;
+import coldwright.desk.figure.FigureStack;
+import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.figure.Figure;
+
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** What to expect of a batch: small pictures, findings in plain words, then the large pictures. */
+final class BatchFiguresView extends VBox {
+    private final BatchesModel batches;
+    private final BatchTilesView tiles;
+    private final VBox differences = part("brew-differences");
+    private final VBox facts = part("brew-facts");
+    private final FindingsView findings;
+    private final FreezeClockView face;
+    private final VBox clock = part("brew-said");
+    private final VBox crystals = part("brew-said");
+    private final VBox cautions = part("brew-cautions");
+    private final ObservableList<ShownFigure> curve = FXCollections.observableArrayList();
+    private final ObservableList<ShownFigure> inside = FXCollections.observableArrayList();
+    private final ObservableList<ShownFigure> time = FXCollections.observableArrayList();
+    private final ObservableList<ShownFigure> days = FXCollections.observableArrayList();
+    private final InvalidationListener previewListener = value -> showPreview();
+    private final InvalidationListener analysisListener = value -> showAnalysis();
+    private BatchModel batch;
+
+    /**
+     * Shows figures.
+     *
+     * @param brew the batches
+     * @param room what draws plates, and how large the type is
+     * @param taken told the recipe from before a mend was taken
+     * @param reveal brings a node into sight
+     */
+    BatchFiguresView(
+            BatchesModel brew, FigureSettings room, Consumer<Recipe> taken, Consumer<Node> reveal) {
+        this.batches = brew;
+        findings = new FindingsView(brew, taken);
+        face = new FreezeClockView(room.emPx());
+        getStyleClass().add("brew-figures");
+        SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);
+        PinnedFigures pinnedFigures = new PinnedFigures();
+        FigureStack insidePlate = new FigureStack(inside, room, pinnedFigures, wanted);
+        FigureStack curvePlate = new FigureStack(curve, room, pinnedFigures, wanted);
+        FigureStack daysPlate = new FigureStack(days, room, pinnedFigures, wanted);
+        Node clockHeading = InputFields.heading("batch.clock");
+        tiles =
+                new BatchTilesView(
+                        room.emPx(),
+                        new BatchTilesView.LargeFigureLink(
+                                () -> reveal.accept(insidePlate),
+                                () -> reveal.accept(curvePlate),
+                                () -> reveal.accept(clockHeading),
+                                () -> reveal.accept(daysPlate)));
+        getChildren()
+                .addAll(
+                        tiles,
+                        facts,
+                        InputFields.heading("batch.expect"),
+                        findings,
+                        differences,
+                        curvePlate,
+                        insidePlate,
+                        clockHeading,
+                        face,
+                        new FigureStack(time, room, pinnedFigures, wanted),
+                        clock,
+                        daysPlate,
+                        crystals,
+                        InputFields.heading("batch.mind"),
+                        cautions);
+        brew.against()
+                .addListener(
+                        value -> {
+                            showPreview();
+                            showAnalysis();
+                        });
+    }
+
+    private static VBox part(String look) {
+        VBox part = new VBox();
+        part.getStyleClass().add(look);
+        return part;
+    }
+
+    /** Shows another batch. */
+    void show(BatchModel is) {
+        if (batch != null) {
+            batch.preview().removeListener(previewListener);
+            batch.figures().removeListener(analysisListener);
+        }
+        batch = is;
+        batch.preview().addListener(previewListener);
+        batch.figures().addListener(analysisListener);
+        showPreview();
+        showAnalysis();
+    }
+
+    private void showPreview() {
+        if (batch == null || batch.preview().get().isEmpty()) {
+            return;
+        }
+        BatchPreview now = batch.preview().get().get();
+        Optional<BatchPreview> other = batches.against().get().flatMap(one -> one.preview().get());
+        tiles.show(now);
+        say(facts, BatchSentences.facts(now), "brew-fact");
+        curve.setAll(
+                new ShownFigure(BatchFigures.freezing(now), other.map(BatchFigures::freezing)));
+        inside.setAll(new ShownFigure(BatchFigures.inside(now), Optional.empty()));
+        batches.against()
+                .get()
+                .ifPresentOrElse(one -> compare(one, now), () -> differences.getChildren().clear());
+        TextControls.show(differences, !differences.getChildren().isEmpty());
+    }
+
+    private void compare(BatchModel other, BatchPreview now) {
+        differences
+                .getChildren()
+                .setAll(
+                        TextControls.label(
+                                Messages.of(
+                                        "batch.against",
+                                        String.valueOf(other.lineage().get().number())),
+                                "brew-heading"));
+        List<String> changed = BatchDifferences.between(other.recipe().get(), batch.recipe().get());
+        add(changed.isEmpty() ? List.of(Messages.of("batch.alike")) : changed, "brew-fact");
+        other.preview()
+                .get()
+                .ifPresent(was -> add(BatchDifferences.between(was, now), "brew-fact"));
+        if (batch.figuresAreOfNow()) {
+            BatchAnalysis all = batch.figures().get().orElseThrow();
+            other.figures()
+                    .get()
+                    .ifPresent(was -> add(BatchDifferences.between(was, all), "brew-fact"));
+        }
+    }
+
+    private void add(List<String> sentences, String look) {
+        if (!sentences.isEmpty()) {
+            differences.getChildren().add(TextControls.label(String.join("; ", sentences), look));
+        }
+    }
+
+    private void showAnalysis() {
+        if (batch == null || batch.figures().get().isEmpty()) {
+            return;
+        }
+        BatchAnalysis all = batch.figures().get().get();
+        Optional<BatchAnalysis> other = batches.against().get().flatMap(one -> one.figures().get());
+        if (batch.preview().get().isPresent()) {
+            BatchPreview now = batch.preview().get().get();
+            batches.against().get().ifPresent(one -> compare(one, now));
+        }
+        tiles.show(all);
+        findings.show(batch, all);
+        face.show(all);
+        draw(time, all, other, one -> Optional.of(BatchFigures.clock(one)));
+        draw(days, all, other, BatchFigures::crystals);
+        say(clock, BatchSentences.plan(all), "brew-why");
+        say(crystals, List.of(BatchSentences.crystals(all)), "brew-why");
+        say(cautions, BatchSentences.cautions(all), "brew-caution");
+    }
+
+    private static void draw(
+            ObservableList<ShownFigure> plates,
+            BatchAnalysis now,
+            Optional<BatchAnalysis> other,
+            Function<BatchAnalysis, Optional<Figure>> picture) {
+        Optional<Figure> earlier =
+                other.flatMap(picture)
+                        .filter(
+                                was ->
+                                        picture.apply(now)
+                                                .filter(is -> is.x().equals(was.x()))
+                                                .isPresent());
+        plates.setAll(
+                picture.apply(now)
+                        .map(is -> List.of(new ShownFigure(is, earlier)))
+                        .orElse(List.of()));
+    }
+
+    private static void say(VBox part, List<String> sentences, String look) {
+        part.getChildren()
+                .setAll(sentences.stream().map(one -> TextControls.label(one, look)).toList());
+    }
+}

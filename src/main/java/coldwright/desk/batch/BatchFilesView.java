@@ -1,0 +1,100 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.batch.model.BatchStore;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.stage.FileChooser;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A new batch, batch files, and the batch as code. */
+final class BatchFilesView extends FlowPane {
+    private final BatchesModel batches;
+    private final Consumer<Path> openLesson;
+    private final InvalidationListener listener = value -> fill();
+    private final Label status = TextControls.label("", "note");
+    private Optional<BatchStore> store = Optional.empty();
+
+    BatchFilesView(BatchesModel brew, Consumer<Path> openLesson) {
+        this.batches = brew;
+        this.openLesson = openLesson;
+        getStyleClass().add("brew-choices");
+        brew.store().addListener(value -> follow());
+        follow();
+    }
+
+    private void follow() {
+        store.ifPresent(was -> was.recent().removeListener(listener));
+        store = batches.store().get();
+        store.ifPresent(is -> is.recent().addListener(listener));
+        fill();
+    }
+
+    private void fill() {
+        getChildren()
+                .setAll(
+                        TextControls.button(
+                                Messages.of("batch.new"),
+                                () -> batches.startBatch(Messages.of("batch.new-name"))));
+        store.ifPresent(this::fill);
+    }
+
+    private void fill(BatchStore is) {
+        getChildren()
+                .addAll(
+                        TextControls.button(Messages.of("batch.file.open"), () -> open(is)),
+                        TextControls.button(Messages.of("batch.file.save"), () -> save(is)),
+                        TextControls.button(
+                                Messages.of("batch.file.sheet"),
+                                () -> MakeSheetExport.ask(batches, status)),
+                        TextControls.button(
+                                Messages.of("batch.file.code"),
+                                () -> is.showCode(batches.open().get(), openLesson)));
+        getChildren().add(TextControls.shown(status, status.textProperty().isNotEmpty()));
+        for (Path file : is.recent()) {
+            String name = String.valueOf(file.getFileName());
+            getChildren()
+                    .add(
+                            TextControls.button(
+                                    Messages.of("batch.file.recent", name),
+                                    () -> is.open(file, batches)));
+        }
+    }
+
+    private void open(BatchStore is) {
+        File file = chooser("batch.file.open").showOpenDialog(getScene().getWindow());
+        if (file != null) {
+            is.open(file.toPath(), batches);
+        }
+    }
+
+    private void save(BatchStore is) {
+        FileChooser chooser = chooser("batch.file.save");
+        String name = batches.open().get().recipe().get().name();
+        chooser.setInitialFileName(
+                name.replaceAll("[^\\p{L}\\p{N} -]", "").strip() + BatchStore.ENDING);
+        File file = chooser.showSaveDialog(getScene().getWindow());
+        if (file != null) {
+            is.save(batches.open().get(), file.toPath());
+        }
+    }
+
+    private static FileChooser chooser(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Messages.of(title));
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(
+                                Messages.of("batch.file.kind"), "*" + BatchStore.ENDING),
+                        new FileChooser.ExtensionFilter(Messages.of("open-file.all"), "*"));
+        return chooser;
+    }
+}

@@ -1,0 +1,205 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.BatchCaption;
+import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.model.BatchShare;
+import coldwright.desk.messages.Messages;
+import coldwright.science.diagnosis.Situation;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Polyline;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** A batch at a glance: what is in it, how it freezes, how long, and how large its crystals get. */
+final class BatchTilesView extends GridPane {
+    /** From this width on, in ems, all four stand in a row. */
+    private static final double ROW_EM = 27;
+
+    private static final double HEIGHT_EM = 5;
+    private static final double WIDTH_EM = 6;
+    private static final int PARTS = 3;
+    private static final double BAR_EM = 0.35;
+    private static final double COLDEST_C = -30;
+    private static final int POINTS = 40;
+
+    private final ObservableValue<? extends Number> emPx;
+    private final FigureTile inside;
+    private final FigureTile freezing;
+    private final FigureTile clock;
+    private final FigureTile crystals;
+    private Optional<BatchPreview> preview = Optional.empty();
+    private Optional<BatchAnalysis> all = Optional.empty();
+
+    /**
+     * Makes tiles.
+     *
+     * @param emPx size of the type, pixels
+     * @param largeFigureLink where the large pictures stand
+     */
+    BatchTilesView(ObservableValue<? extends Number> emPx, LargeFigureLink largeFigureLink) {
+        this.emPx = emPx;
+        inside = new FigureTile(Messages.of("batch.plate.inside"), largeFigureLink.inside);
+        freezing = new FigureTile(Messages.of("batch.plate.freezing"), largeFigureLink.freezing);
+        clock = new FigureTile(Messages.of("batch.plate.clock"), largeFigureLink.clock);
+        crystals =
+                new FigureTile(Messages.of("batch.tile.crystals.short"), largeFigureLink.crystals);
+        getStyleClass().add("brew-tiles");
+        getChildren().addAll(inside, freezing, clock, crystals);
+        widthProperty().addListener(value -> arrange());
+        emPx.addListener(
+                (value, was, is) -> {
+                    arrange();
+                    drawPreview();
+                    drawAll();
+                });
+        arrange();
+    }
+
+    private void arrange() {
+        int columns = getWidth() >= ROW_EM * em() ? 4 : 2;
+        if (getColumnCount() == columns && !getColumnConstraints().isEmpty()) {
+            return;
+        }
+        ColumnConstraints even = new ColumnConstraints();
+        even.setPercentWidth(100.0 / columns);
+        getColumnConstraints().setAll(Collections.nCopies(columns, even));
+        List<Node> tiles = List.copyOf(getChildren());
+        for (int i = 0; i < tiles.size(); i++) {
+            setConstraints(tiles.get(i), i % columns, i / columns);
+        }
+    }
+
+    void show(BatchPreview now) {
+        preview = Optional.of(now);
+        drawPreview();
+    }
+
+    void show(BatchAnalysis is) {
+        all = Optional.of(is);
+        drawAll();
+    }
+
+    private void drawPreview() {
+        preview.ifPresent(
+                now -> {
+                    List<BatchShare> parts = BatchShare.of(now.mix());
+                    String told =
+                            parts.stream().map(BatchCaption::of).collect(Collectors.joining(", "));
+                    inside.show(parts(parts), "", told);
+                    freezing.show(curve(now), BatchCaption.freezing(now));
+                });
+    }
+
+    private void drawAll() {
+        all.ifPresent(
+                is -> {
+                    FreezeClockFace face = FreezeClockFace.small(HEIGHT_EM);
+                    face.show(BatchCaption.plan(is), em());
+                    clock.show(face, BatchCaption.clock(is));
+                    crystals.show(crystal(is), BatchCaption.crystals(is));
+                });
+    }
+
+    private Node parts(List<BatchShare> parts) {
+        VBox bars = new VBox();
+        bars.getStyleClass().add("brew-tile-parts");
+        parts.stream()
+                .filter(part -> !part.key().equals("rest"))
+                .sorted(Comparator.comparingDouble(BatchShare::percent).reversed())
+                .limit(PARTS)
+                .forEach(
+                        part -> {
+                            double width = Math.max(1, part.percent() / 100 * WIDTH_EM * em());
+                            Label word = new Label(BatchCaption.of(part));
+                            word.getStyleClass().add("brew-tile-words");
+                            Shape bar = new Rectangle(width, BAR_EM * em());
+                            bars.getChildren().addAll(word, ShapeStyles.as(bar, "small-ice"));
+                        });
+        return bars;
+    }
+
+    private Node curve(BatchPreview now) {
+        double width = WIDTH_EM * em();
+        double height = HEIGHT_EM * em();
+        Pane pane = sized(width, height);
+        Polyline line = new Polyline();
+        for (int i = 0; i <= POINTS; i++) {
+            double temperatureC = COLDEST_C * i / POINTS;
+            line.getPoints().addAll(x(temperatureC, width), y(now, temperatureC, height));
+        }
+        double freezerC = now.batch().freezerC();
+        double servingC = Situation.SERVING_C;
+        pane.getChildren().add(ShapeStyles.as(new Line(0, height, width, height), "clock-tick"));
+        for (double temperatureC : new double[] {freezerC, servingC}) {
+            if (temperatureC >= COLDEST_C) {
+                double x = x(temperatureC, width);
+                pane.getChildren().add(ShapeStyles.as(new Line(x, 0, x, height), "small-mark"));
+            }
+        }
+        Circle served = new Circle(x(servingC, width), y(now, servingC, height), 0.25 * em());
+        pane.getChildren()
+                .addAll(ShapeStyles.as(line, "small-curve"), ShapeStyles.as(served, "small-ice"));
+        return pane;
+    }
+
+    private static double x(double temperatureC, double width) {
+        return width * (1 - temperatureC / COLDEST_C);
+    }
+
+    private static double y(BatchPreview now, double temperatureC, double height) {
+        return height * (1 - now.curve().icePercentAt(temperatureC) / 100);
+    }
+
+    private Node crystal(BatchAnalysis is) {
+        Pane pane = sized(2 * CrystalDisc.MOST_EM * em(), HEIGHT_EM * em());
+        is.crystals()
+                .ifPresent(
+                        one ->
+                                pane.getChildren()
+                                        .addAll(
+                                                CrystalDisc.at(
+                                                        CrystalDisc.MOST_EM * em(),
+                                                        HEIGHT_EM * em() / 2,
+                                                        one.tasted().meanUm().middle(),
+                                                        em())));
+        return pane;
+    }
+
+    private static Pane sized(double width, double height) {
+        Pane pane = new Pane();
+        pane.setMinSize(width, height);
+        pane.setPrefSize(width, height);
+        pane.setMaxSize(width, height);
+        return pane;
+    }
+
+    private double em() {
+        return emPx.getValue().doubleValue();
+    }
+
+    /**
+     * What leads to the large pictures.
+     *
+     * @param inside to what is in it
+     * @param freezing to the freezing curve
+     * @param clock to the clock
+     * @param crystals to the crystals
+     */
+    record LargeFigureLink(Runnable inside, Runnable freezing, Runnable clock, Runnable crystals) {}
+}

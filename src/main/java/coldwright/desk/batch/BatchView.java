@@ -1,0 +1,196 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.figure.FigureSettings;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.RowConstraints;
+import javafx.scene.layout.VBox;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** The page of a cook's own batches. It fills the room that it is given and scrolls by itself. */
+public final class BatchView extends ScrollPane {
+    /** From this width on, in ems, the figures stand beside the recipe; else right below it. */
+    private static final double BESIDE_EM = 48;
+
+    private static final double LEFT_EM = 24;
+
+    private final BatchesModel batches;
+    private final FigureSettings room;
+    private final RecipeView recipe = new RecipeView();
+    private final BatchFiguresView figures;
+    private final GoalView goals;
+    private final TastingView taste;
+    private final BatchHistoryView history;
+    private final VBox later = new VBox();
+    private final VBox page = new VBox();
+    private final GridPane both = new GridPane();
+    private boolean beside;
+
+    /**
+     * Shows the batches.
+     *
+     * @param brew the batches; one of them is open
+     * @param room what draws plates, and how large the type is
+     * @param openLesson opens the lesson that shows a batch's code
+     */
+    public BatchView(BatchesModel brew, FigureSettings room, Consumer<Path> openLesson) {
+        this.batches = brew;
+        this.room = room;
+        figures = new BatchFiguresView(brew, room, recipe::focusOnTaken, this::reveal);
+        goals = new GoalView(brew, recipe::focusOnTaken);
+        taste = new TastingView(brew);
+        history = new BatchHistoryView(brew);
+        later.getChildren().addAll(goals, taste, history);
+        getStylesheets()
+                .add(
+                        Objects.requireNonNull(
+                                        BatchView.class.getResource("/coldwright/desk/batch.css"))
+                                .toExternalForm());
+        getStyleClass().add("brew");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        later.getStyleClass().add("brew-later");
+        page.getStyleClass().add("brew-page");
+        both.getStyleClass().add("brew-both");
+        both.getColumnConstraints().addAll(new ColumnConstraints(), new ColumnConstraints());
+        RowConstraints tall = new RowConstraints();
+        tall.setVgrow(Priority.ALWAYS);
+        both.getRowConstraints().addAll(new RowConstraints(), tall);
+        for (Node part : List.of(recipe, figures, later)) {
+            both.getChildren().add(part);
+            GridPane.setValignment(part, VPos.TOP);
+        }
+        page.getChildren()
+                .addAll(
+                        TextControls.label(Messages.of("batch.page"), "lesson-title"),
+                        TextControls.label(Messages.of("batch.what"), "brew-what"),
+                        new BatchFilesView(brew, openLesson),
+                        both,
+                        new BatchComparisonView(brew, room.emPx()));
+        setContent(page);
+        setOnDragOver(this::draggedOver);
+        setOnDragDropped(this::dropped);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        widthProperty().addListener(value -> arrange());
+        room.emPx().addListener(value -> arrange());
+        brew.open().addListener((value, was, is) -> turnTo(is));
+        show(brew.open().get());
+        lay();
+    }
+
+    /**
+     * Another batch: its recipe is in sight with the keyboard on it, unless its word was pressed.
+     */
+    private void turnTo(BatchModel batch) {
+        boolean fromList = history.hasKeyboard();
+        show(batch);
+        if (!fromList && getScene() != null) {
+            setVvalue(0);
+            recipe.focusFirst();
+        }
+    }
+
+    private void show(BatchModel batch) {
+        recipe.show(batch);
+        figures.show(batch);
+        goals.show(batch);
+        taste.show(batch);
+    }
+
+    private void arrange() {
+        beside = getWidth() > BESIDE_EM * room.emPx().get();
+        lay();
+    }
+
+    /** Moves nothing to another parent: what moves in the midst of a layout shows unstyled. */
+    private void lay() {
+        double em = room.emPx().get();
+        both.getColumnConstraints().get(0).setMinWidth(beside ? LEFT_EM * em : 0);
+        both.getColumnConstraints().get(0).setPrefWidth(beside ? LEFT_EM * em : -1);
+        both.getColumnConstraints().get(0).setHgrow(beside ? Priority.NEVER : Priority.ALWAYS);
+        both.getColumnConstraints().get(1).setHgrow(beside ? Priority.ALWAYS : Priority.NEVER);
+        GridPane.setConstraints(recipe, 0, 0);
+        GridPane.setConstraints(figures, beside ? 1 : 0, beside ? 0 : 1, 1, beside ? 2 : 1);
+        GridPane.setConstraints(later, 0, beside ? 1 : 2);
+    }
+
+    /** Scrolls to a part of the page, and puts the keyboard on its picture if it has one. */
+    private void reveal(Node part) {
+        double top = page.sceneToLocal(part.localToScene(0, 0)).getY() - room.emPx().get();
+        TextControls.scroll(this, top);
+        Optional.ofNullable(part.lookup(".plate-face")).ifPresent(Node::requestFocus);
+    }
+
+    private void draggedOver(DragEvent event) {
+        if (event.getDragboard().hasFiles() && batches.store().get().isPresent()) {
+            event.acceptTransferModes(TransferMode.COPY);
+        }
+        event.consume();
+    }
+
+    private void dropped(DragEvent event) {
+        batches.store()
+                .get()
+                .ifPresent(
+                        shelf ->
+                                event.getDragboard()
+                                        .getFiles()
+                                        .forEach(file -> shelf.open(file.toPath(), batches)));
+        event.setDropCompleted(true);
+        event.consume();
+    }
+
+    private void pressed(KeyEvent event) {
+        if (!event.isShortcutDown()) {
+            return;
+        }
+        boolean again =
+                event.getCode() == KeyCode.Y || event.getCode() == KeyCode.Z && event.isShiftDown();
+        if (again) {
+            batches.open().get().redo();
+            event.consume();
+        } else if (event.getCode() == KeyCode.Z) {
+            batches.open().get().undo();
+            event.consume();
+        }
+    }
+
+    /** Puts the focus on the first amount. */
+    @Override
+    public void requestFocus() {
+        if (recipe.getScene() != null) {
+            recipe.focusFirst();
+        } else {
+            recipe.sceneProperty()
+                    .addListener(
+                            new InvalidationListener() {
+                                @Override
+                                public void invalidated(Observable scene) {
+                                    recipe.sceneProperty().removeListener(this);
+                                    Platform.runLater(recipe::focusFirst);
+                                }
+                            });
+        }
+    }
+}

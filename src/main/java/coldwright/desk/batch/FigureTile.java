@@ -1,0 +1,63 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.scene.AccessibleAction;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/**
+ * A small picture with its name above and a few words below; pressed, it leads to the large one. No
+ * button of the toolkit's, whose height doesn't follow words that wrap.
+ */
+final class FigureTile extends VBox {
+    private final String title;
+    private final Runnable go;
+    private final StackPane picture = new StackPane();
+    private final Label words = TextControls.label("", "brew-tile-words");
+
+    FigureTile(String title, Runnable go) {
+        this.title = title;
+        this.go = go;
+        picture.getStyleClass().add("brew-tile-picture");
+        getChildren().addAll(TextControls.label(title, "brew-tile-title"), picture, words);
+        getStyleClass().add("brew-tile");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.BUTTON);
+        setOnMouseClicked(event -> go.run());
+        setOnKeyPressed(
+                event -> {
+                    if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+                        event.consume();
+                        go.run();
+                    }
+                });
+    }
+
+    /** Shows a picture with words below. */
+    void show(Node is, String below) {
+        show(is, below, below);
+    }
+
+    /** Shows a picture; what is told beside it is for those who don't see it. */
+    void show(Node is, String below, String told) {
+        picture.getChildren().setAll(is);
+        words.setText(below);
+        TextControls.show(words, !below.isEmpty());
+        setAccessibleText(Messages.of("batch.tile.to", title, told));
+    }
+
+    @Override
+    public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+        if (action == AccessibleAction.FIRE) {
+            go.run();
+        } else {
+            super.executeAccessibleAction(action, parameters);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.search.FindingWithFixes;
+import coldwright.desk.batch.search.ProposedChange;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.science.diagnosis.Finding;
+
+import javafx.animation.PauseTransition;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Findings in plain words, each with what can be taken against it. */
+final class FindingsView extends VBox {
+    /** Mends are looked for only when the keys rest, so that typing stays quick. */
+    private static final Duration REST = Duration.millis(250);
+
+    private final BatchesModel batches;
+    private final Consumer<Recipe> taken;
+    private final PauseTransition rest = new PauseTransition(REST);
+    private BatchModel batch;
+    private BatchAnalysis shown;
+
+    /**
+     * Shows findings.
+     *
+     * @param brew the batches
+     * @param taken told the recipe from before a mend was taken
+     */
+    FindingsView(BatchesModel brew, Consumer<Recipe> taken) {
+        this.batches = brew;
+        this.taken = taken;
+        getStyleClass().add("brew-findings");
+        rest.setOnFinished(event -> ask());
+    }
+
+    /** Shows what to expect of a batch, and looks for mends a moment later. */
+    void show(BatchModel of, BatchAnalysis all) {
+        if (all.equals(shown) && of.equals(batch)) {
+            return;
+        }
+        batch = of;
+        shown = all;
+        getChildren().clear();
+        if (all.findings().isEmpty()) {
+            getChildren().add(TextControls.label(Messages.of("batch.no-findings"), "brew-finding"));
+        }
+        all.findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
+        rest.playFromStart();
+    }
+
+    private static Node[] findingNodes(Finding finding) {
+        List<String> told = BatchSentences.finding(finding);
+        return new Node[] {
+            TextControls.label(told.get(0), "brew-finding"),
+            TextControls.label(told.get(1), "brew-why"),
+            TextControls.label(Messages.of("batch.mend", told.get(2)), "brew-mend")
+        };
+    }
+
+    private void ask() {
+        BatchModel of = batch;
+        BatchAnalysis all = shown;
+        Recipe recipe = of.recipe().get();
+        if (of.figuresAreOfNow() && !all.findings().isEmpty()) {
+            batches.ask(
+                    () -> FindingWithFixes.of(recipe, all),
+                    found -> {
+                        if (all.equals(shown) && of.recipe().get().equals(recipe)) {
+                            offer(found, recipe);
+                        }
+                    });
+        }
+    }
+
+    private void offer(List<FindingWithFixes> found, Recipe was) {
+        for (int i = 0; i < found.size(); i++) {
+            List<ProposedChange> offers = found.get(i).offers();
+            if (!offers.isEmpty()) {
+                VBox box = (VBox) getChildren().get(i);
+                box.getChildren().remove(2, box.getChildren().size());
+                offers.forEach(one -> box.getChildren().add(box(one, was)));
+            }
+        }
+    }
+
+    private Node box(ProposedChange proposedChange, Recipe was) {
+        VBox box = new VBox(TextControls.label(proposedChange.words(), "brew-mend"));
+        if (!proposedChange.besides().isEmpty()) {
+            String besides = String.join("; ", proposedChange.besides());
+            box.getChildren()
+                    .add(
+                            TextControls.label(
+                                    Messages.of("batch.wish.besides", besides), "brew-why"));
+        }
+        Button take =
+                TextControls.button(Messages.of("batch.take"), () -> take(proposedChange, was));
+        take.setAccessibleText(Messages.of("batch.take") + ": " + proposedChange.words());
+        box.getChildren().add(new HBox(take));
+        box.getStyleClass().add("brew-offer");
+        return box;
+    }
+
+    private void take(ProposedChange proposedChange, Recipe was) {
+        if (batch.recipe().get().equals(was)) {
+            batch.take(proposedChange.recipe(), proposedChange.words());
+            taken.accept(was);
+        }
+    }
+}

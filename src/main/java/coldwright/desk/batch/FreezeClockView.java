@@ -1,0 +1,61 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.FreezeSchedule;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.AccessibleRole;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+import java.time.LocalTime;
+
+/** The freeze plan on a clock from a given moment on, with what to do when in words. */
+final class FreezeClockView extends FlowPane {
+    private static final double WORDS_EM = 24;
+
+    private final ObservableValue<? extends Number> emPx;
+    private final FreezeClockFace face = FreezeClockFace.withTimes();
+    private final VBox words = new VBox();
+    private LocalTime start = LocalTime.now();
+    private BatchAnalysis all;
+
+    FreezeClockView(ObservableValue<? extends Number> emPx) {
+        this.emPx = emPx;
+        getStyleClass().add("brew-clock");
+        words.getStyleClass().add("brew-clock-words");
+        face.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        getChildren().addAll(face, words);
+        emPx.addListener((value, was, is) -> draw());
+    }
+
+    /** Shows another plan from the moment it began with. */
+    void show(BatchAnalysis is) {
+        all = is;
+        draw();
+    }
+
+    private void draw() {
+        if (all == null) {
+            return;
+        }
+        FreezeSchedule plan = FreezeSchedule.of(all, start);
+        double em = emPx.getValue().doubleValue();
+        face.show(plan, em);
+        words.setPrefWidth(WORDS_EM * em);
+        String told = String.join(" ", plan.words());
+        face.setAccessibleText(Messages.of("batch.clock.picture", plan.at(0), told));
+        words.getChildren().clear();
+        plan.words().forEach(one -> words.getChildren().add(TextControls.label(one, "brew-fact")));
+        words.getChildren()
+                .add(new HBox(TextControls.button(Messages.of("batch.clock.from"), this::now)));
+    }
+
+    private void now() {
+        start = LocalTime.now();
+        draw();
+    }
+}

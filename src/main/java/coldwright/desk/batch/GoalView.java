@@ -1,0 +1,164 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.search.BatchGoal;
+import coldwright.desk.batch.search.GoalResult;
+import coldwright.desk.batch.search.ProposedChange;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** Words to wish with, and the smallest change that grants a wish. */
+final class GoalView extends VBox {
+    private static final double USUAL_MINUTES = 40;
+
+    private final BatchesModel batches;
+    private final Consumer<Recipe> taken;
+    private final Map<BatchGoal, Button> words = new EnumMap<>(BatchGoal.class);
+    private final TextField minutes = InputFields.live(text -> refresh());
+    private final VBox answers = new VBox();
+    private final InvalidationListener listener = value -> refresh();
+    private BatchModel batch;
+
+    /**
+     * Shows wishes.
+     *
+     * @param brew the batches
+     * @param taken told the recipe from before a wish was taken
+     */
+    GoalView(BatchesModel brew, Consumer<Recipe> taken) {
+        this.batches = brew;
+        this.taken = taken;
+        getStyleClass().add("brew-part");
+        answers.getStyleClass().add("brew-part");
+        minutes.setText(String.valueOf((int) USUAL_MINUTES));
+        FlowPane choices = new FlowPane();
+        choices.getStyleClass().add("brew-choices");
+        for (BatchGoal wish : BatchGoal.values()) {
+            Button button = TextControls.button("", () -> ask(wish));
+            words.put(wish, button);
+            choices.getChildren().add(button);
+        }
+        getChildren()
+                .addAll(
+                        InputFields.heading("batch.wish"),
+                        choices,
+                        InputFields.named("batch.wish.minutes", minutes, "min"),
+                        answers);
+    }
+
+    /** Shows another batch. */
+    void show(BatchModel is) {
+        if (batch != null) {
+            batch.preview().removeListener(listener);
+        }
+        batch = is;
+        batch.preview().addListener(listener);
+        answers.getChildren().clear();
+        refresh();
+    }
+
+    private double wanted() {
+        try {
+            double typed = Double.parseDouble(minutes.getText().strip());
+            return typed >= 1 && typed <= 10_000 ? typed : USUAL_MINUTES;
+        } catch (NumberFormatException e) {
+            return USUAL_MINUTES;
+        }
+    }
+
+    private void refresh() {
+        if (batch != null) {
+            batch.preview()
+                    .get()
+                    .ifPresent(
+                            now ->
+                                    words.forEach(
+                                            (wish, button) -> {
+                                                button.setText(
+                                                        wish.words(
+                                                                now.batch().freezerC(), wanted()));
+                                                TextControls.show(button, wish.fits(now));
+                                            }));
+        }
+    }
+
+    private void ask(BatchGoal wish) {
+        answers.getChildren()
+                .setAll(TextControls.label(Messages.of("batch.wish.asking"), "brew-why"));
+        BatchModel of = batch;
+        Recipe recipe = batch.recipe().get();
+        batches.ask(
+                () -> wish.of(recipe, wanted()),
+                answer -> {
+                    if (of.equals(batch)) {
+                        answered(answer, recipe);
+                    }
+                });
+    }
+
+    private void answered(GoalResult answer, Recipe was) {
+        answers.getChildren().clear();
+        if (!answer.text().isEmpty()) {
+            answers.getChildren().add(TextControls.label(answer.text(), "brew-said-wish"));
+        }
+        for (ProposedChange proposedChange : answer.offers()) {
+            answers.getChildren().add(offer(proposedChange, answer.goal(), was));
+        }
+    }
+
+    private Node offer(ProposedChange proposedChange, String wish, Recipe was) {
+        VBox box = new VBox(TextControls.label(proposedChange.words(), "brew-mend"));
+        if (!proposedChange.besides().isEmpty()) {
+            box.getChildren()
+                    .add(
+                            TextControls.label(
+                                    Messages.of(
+                                            "batch.wish.besides",
+                                            String.join("; ", proposedChange.besides())),
+                                    "brew-why"));
+        }
+        Button take =
+                TextControls.button(
+                        Messages.of("batch.take"),
+                        () -> {
+                            if (batch.recipe().get().equals(was)) {
+                                batch.take(proposedChange.recipe(), proposedChange.words());
+                                answers.getChildren()
+                                        .setAll(
+                                                TextControls.label(
+                                                        Messages.of("batch.taken"),
+                                                        "brew-said-wish"));
+                                taken.accept(was);
+                            } else {
+                                answers.getChildren()
+                                        .setAll(
+                                                TextControls.label(
+                                                        Messages.of("batch.moved-on"),
+                                                        "brew-fault"));
+                            }
+                        });
+        take.setAccessibleText(Messages.of("batch.take") + ": " + proposedChange.words());
+        Button next =
+                TextControls.button(
+                        Messages.of("batch.take-next"),
+                        () -> batches.next(batch, proposedChange.recipe(), wish));
+        FlowPane deeds = new FlowPane(take, next);
+        deeds.getStyleClass().add("brew-choices");
+        box.getChildren().add(deeds);
+        box.getStyleClass().add("brew-offer");
+        return box;
+    }
+}

@@ -1,0 +1,116 @@
+package coldwright.desk.batch;
+
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Shelf;
+
+import javafx.geometry.Side;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Names of ingredients under a field while they are typed. */
+final class IngredientCompletion {
+    private static final int MOST = 7;
+
+    private final TextField field;
+    private final Supplier<Collection<String>> own;
+    private final Consumer<String> take;
+    private final ContextMenu menu = new ContextMenu();
+
+    /**
+     * Sets it under a field.
+     *
+     * @param field where a name is typed
+     * @param own names of the cook's own ingredients
+     * @param take takes the name that was chosen
+     */
+    IngredientCompletion(TextField field, Supplier<Collection<String>> own, Consumer<String> take) {
+        this.field = field;
+        this.own = own;
+        this.take = take;
+        menu.getStyleClass().add("brew-names");
+        menu.setAutoFix(true);
+        field.focusedProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!is) {
+                                menu.hide();
+                            }
+                        });
+    }
+
+    /** Offers what fits to what stands there now. */
+    void offer() {
+        List<String> names = fitting(field.getText(), own.get());
+        boolean done = names.size() == 1 && names.get(0).equalsIgnoreCase(field.getText().strip());
+        if (names.isEmpty() || done || !field.isFocused()) {
+            menu.hide();
+            return;
+        }
+        menu.getItems().setAll(names.stream().map(this::item).toList());
+        if (!menu.isShowing()) {
+            menu.show(field, Side.BOTTOM, 0, 0);
+        }
+    }
+
+    private MenuItem item(String name) {
+        MenuItem item = new MenuItem(name);
+        item.setOnAction(event -> take.accept(name));
+        return item;
+    }
+
+    /**
+     * First what it means as it stands, then what begins so, then what has a word that begins so.
+     */
+    static List<String> fitting(String typed, Collection<String> own) {
+        String start = typed.strip().toLowerCase(Locale.ROOT);
+        if (start.isEmpty()) {
+            return List.of();
+        }
+        Set<String> first = new LinkedHashSet<>();
+        Set<String> second = new LinkedHashSet<>();
+        for (String name : own) {
+            sort(name, name, start, first, second);
+        }
+        for (Ingredient ingredient : Shelf.all()) {
+            sort(ingredient.name(), ingredient.name(), start, first, second);
+            for (String alias : ingredient.aliases()) {
+                sort(alias, ingredient.name(), start, first, second);
+            }
+        }
+        Set<String> all = new LinkedHashSet<>();
+        understood(start).ifPresent(all::add);
+        all.addAll(first);
+        all.addAll(second);
+        return new ArrayList<>(all).subList(0, Math.min(MOST, all.size()));
+    }
+
+    /** What the words mean as they stand comes first: salt is no salted butter. */
+    private static Optional<String> understood(String words) {
+        try {
+            return Optional.of(Shelf.find(words).name());
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static void sort(
+            String words, String name, String start, Set<String> first, Set<String> second) {
+        String plain = words.toLowerCase(Locale.ROOT);
+        if (plain.startsWith(start)) {
+            first.add(name);
+        } else if (plain.contains(" " + start)) {
+            second.add(name);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+
+import java.util.function.Consumer;
+
+/** Fields to type into. */
+final class InputFields {
+    private InputFields() {}
+
+    static TextField field(String look) {
+        TextField field = new TextField();
+        field.getStyleClass().addAll("number-field", look);
+        return field;
+    }
+
+    /** Puts text there, unless it stands there already, so that the caret stays. */
+    static void put(TextField field, String text) {
+        if (!field.getText().equals(text)) {
+            int caret = field.getCaretPosition();
+            field.setText(text);
+            field.positionCaret(Math.min(caret, text.length()));
+        }
+    }
+
+    /** A field with its name before and its unit behind it. */
+    static Node named(String key, TextField field, String unit) {
+        Label name = new Label(Messages.of(key));
+        name.setLabelFor(field);
+        name.setMinWidth(HBox.USE_PREF_SIZE);
+        field.setAccessibleText(Messages.of(key) + ", " + unit);
+        Label after = new Label(unit);
+        after.setMinWidth(HBox.USE_PREF_SIZE);
+        HBox row = new HBox(name, field, after);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("brew-named");
+        return row;
+    }
+
+    /** A short field whose text goes somewhere with each key. */
+    static TextField live(Consumer<String> to) {
+        TextField field = field("brew-short");
+        field.textProperty().addListener((value, was, is) -> to.accept(is));
+        return field;
+    }
+
+    /** A heading of a part of the page. */
+    static Node heading(String key) {
+        return TextControls.label(Messages.of(key), "brew-heading");
+    }
+}

@@ -1,0 +1,74 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.run.ExceptionText;
+import coldwright.print.MakeSheet;
+import coldwright.print.PaperSize;
+import coldwright.text.WholeFile;
+
+import javafx.application.Platform;
+import javafx.scene.control.Label;
+import javafx.stage.FileChooser;
+
+import java.io.File;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+
+/** The open batch as a make sheet in a file. */
+final class MakeSheetExport {
+    private MakeSheetExport() {}
+
+    /** Asks where to, writes it in the background, and tells when it is there. */
+    static void ask(BatchesModel brew, Label told) {
+        BatchModel batch = brew.open().get();
+        if (batch == null || !batch.figuresAreOfNow()) {
+            told.setText(Messages.of("batch.file.sheet.not-yet"));
+            return;
+        }
+        BatchAnalysis all = batch.figures().get().orElseThrow();
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Messages.of("batch.file.sheet"));
+        String name = batch.recipe().get().name();
+        chooser.setInitialFileName(MakeSheet.fileName(name) + ".pdf");
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter("PDF · A4", "*.pdf"),
+                        new FileChooser.ExtensionFilter("PDF · US Letter", "*.pdf"),
+                        new FileChooser.ExtensionFilter("HTML", "*.html"));
+        File file = chooser.showSaveDialog(told.getScene().getWindow());
+        if (file == null) {
+            return;
+        }
+        FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
+        PaperSize paper =
+                kind != null && kind.getDescription().contains("Letter")
+                        ? PaperSize.LETTER
+                        : PaperSize.A4;
+        told.setText(Messages.of("batch.file.sheet.going", file.getName()));
+        CompletableFuture.supplyAsync(() -> write(all, paper, file.toPath()))
+                .exceptionally(e -> Messages.of("batch.file.not-kept", file, e.getMessage()))
+                .thenAcceptAsync(told::setText, Platform::runLater);
+    }
+
+    /** Writes it; says how that went. */
+    static String write(BatchAnalysis all, PaperSize paper, Path file) {
+        try {
+            if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+                WholeFile.write(file, MakeSheet.html(all, paper).getBytes(StandardCharsets.UTF_8));
+                return Messages.of("batch.file.sheet.done", file);
+            }
+            MakeSheet.Pages pages = MakeSheet.pdf(all, paper);
+            WholeFile.write(file, pages.bytes());
+            return pages.pages() == 1
+                    ? Messages.of("batch.file.sheet.done", file)
+                    : Messages.of("batch.file.sheet.long", file, String.valueOf(pages.pages()));
+        } catch (WholeFile.UnwrittenException e) {
+            return ExceptionText.unwritten(file, e);
+        }
+    }
+}

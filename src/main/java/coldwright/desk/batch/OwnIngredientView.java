@@ -1,0 +1,71 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.text.DisplayText;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import java.util.function.BiConsumer;
+
+/** An ingredient of the cook's own, from its packet. */
+final class OwnIngredientView extends VBox {
+    private final TextField name = InputFields.field("brew-name");
+    private final TextField parts = InputFields.field("brew-name");
+    private final Label fault = TextControls.label("", "brew-fault");
+
+    /**
+     * Makes a slip to fill in, folded.
+     *
+     * @param add takes name and parts; it may refuse them with a sentence
+     */
+    OwnIngredientView(BiConsumer<String, String> add) {
+        getStyleClass().add("brew-own");
+        name.setPromptText(Messages.of("batch.own.name"));
+        name.setAccessibleText(Messages.of("batch.own.name"));
+        parts.setPromptText(Messages.of("batch.own.parts"));
+        parts.setAccessibleText(Messages.of("batch.own.parts"));
+        HBox.setHgrow(parts, Priority.ALWAYS);
+        VBox slip =
+                new VBox(
+                        TextControls.label(Messages.of("batch.own.how"), "note"),
+                        name,
+                        parts,
+                        fault,
+                        new HBox(
+                                TextControls.button(
+                                        Messages.of("batch.own.take"), () -> take(add))));
+        slip.getStyleClass().add("brew-slip");
+        TextControls.show(slip, false);
+        TextControls.show(fault, false);
+        parts.setOnAction(event -> take(add));
+        getChildren()
+                .addAll(
+                        new HBox(
+                                TextControls.button(
+                                        Messages.of("batch.own"),
+                                        () -> {
+                                            TextControls.show(slip, !slip.isVisible());
+                                            if (slip.isVisible()) {
+                                                name.requestFocus();
+                                            }
+                                        })),
+                        slip);
+    }
+
+    private void take(BiConsumer<String, String> add) {
+        try {
+            add.accept(name.getText(), parts.getText());
+            fault.setText("");
+            name.clear();
+            parts.clear();
+        } catch (IllegalArgumentException e) {
+            fault.setText(DisplayText.sentence(e.getMessage()));
+        }
+        TextControls.show(fault, !fault.getText().isEmpty());
+    }
+}

@@ -1,0 +1,118 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.batch.model.RecipeLine;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.science.mix.Ingredient;
+import coldwright.text.DisplayText;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import java.util.Map;
+import java.util.Optional;
+
+/** A line of the recipe: how much, of what, and what is wrong with it. */
+final class RecipeLineView extends VBox {
+    private final LineActions actions;
+    private final int index;
+    private final TextField amount = InputFields.field("brew-amount");
+    private final TextField name = InputFields.field("brew-name");
+    private final Label grams = new Label();
+    private final Label fault = TextControls.label("", "brew-fault");
+    private final Button removeButton;
+    private final IngredientCompletion ingredientCompletion;
+    private RecipeLine line = new RecipeLine("", "");
+    private Map<String, Ingredient> own = Map.of();
+    private boolean showing;
+
+    /** What can be done with a line. */
+    interface LineActions {
+        /** It was typed into; the amount itself may scale all others. */
+        void typed(int index, RecipeLine line, boolean inAmount);
+
+        /** It shall go. */
+        void remove(int index);
+
+        /** Its end was reached; the next line shall be typed. */
+        void next(int index);
+    }
+
+    RecipeLineView(int index, LineActions lineActions) {
+        this.index = index;
+        this.actions = lineActions;
+        getStyleClass().add("brew-line");
+        HBox.setHgrow(name, Priority.ALWAYS);
+        grams.getStyleClass().add("brew-grams");
+        grams.setMinWidth(USE_PREF_SIZE);
+        removeButton = TextControls.button("×", () -> lineActions.remove(index));
+        removeButton.getStyleClass().add("brew-away");
+        HBox row = new HBox(amount, name, grams, removeButton);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("brew-row");
+        getChildren().addAll(row, fault);
+        ingredientCompletion = new IngredientCompletion(name, () -> own.keySet(), this::take);
+        amount.textProperty().addListener(value -> typed(true));
+        name.textProperty().addListener(value -> typed(false));
+        amount.setOnAction(event -> name.requestFocus());
+        name.setOnAction(event -> lineActions.next(index));
+        name.setOnKeyReleased(
+                event -> {
+                    if (event.getCode() == KeyCode.DOWN) {
+                        ingredientCompletion.offer();
+                    }
+                });
+    }
+
+    private void take(String chosen) {
+        name.setText(chosen);
+        name.end();
+    }
+
+    private void typed(boolean inAmount) {
+        if (!showing) {
+            RecipeLine now =
+                    new RecipeLine(amount.getText(), name.getText(), line.leastG(), line.mostG());
+            actions.typed(index, now, inAmount);
+            if (!inAmount) {
+                ingredientCompletion.offer();
+            }
+        }
+    }
+
+    /** Shows a line as it stands now. */
+    void show(RecipeLine is, Map<String, Ingredient> newOwn) {
+        line = is;
+        own = newOwn;
+        showing = true;
+        InputFields.put(amount, is.amount());
+        InputFields.put(name, is.name());
+        showing = false;
+        String spooned = is.inGrams(newOwn);
+        grams.setText(spooned.isEmpty() ? "" : "= " + spooned);
+        Optional<String> wrong = is.fault(newOwn);
+        fault.setText(wrong.map(DisplayText::sentence).orElse(lacks(is)));
+        TextControls.show(fault, !fault.getText().isEmpty());
+        amount.setAccessibleText(Messages.of("batch.amount.of", is.name()));
+        name.setAccessibleText(
+                wrong.map(words -> Messages.of("batch.ingredient") + ". " + words)
+                        .orElse(Messages.of("batch.ingredient")));
+        removeButton.setAccessibleText(Messages.of("batch.take-out", is.name()));
+    }
+
+    private static String lacks(RecipeLine line) {
+        return line.amount().isBlank() && !line.name().isBlank()
+                ? Messages.of("batch.no-amount")
+                : "";
+    }
+
+    void focusAmount() {
+        amount.requestFocus();
+    }
+}

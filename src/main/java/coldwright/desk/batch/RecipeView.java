@@ -1,0 +1,233 @@
+package coldwright.desk.batch;
+
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.model.RecipeLine;
+import coldwright.desk.batch.model.TypedAmount;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.science.mix.Ingredient;
+import coldwright.text.DisplayText;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The recipe as a short list of lines, its total, and what it is frozen with. */
+final class RecipeView extends VBox implements RecipeLineView.LineActions {
+    /** A serving, g: common practice, no source. */
+    private static final double SERVING_G = 80;
+
+    private final TextField name = InputFields.field("brew-title");
+    private final VBox lines = new VBox();
+    private final TextField total = InputFields.live(typed -> scale("total", typed, 1));
+    private final TextField servings =
+            InputFields.live(typed -> scale("servings", typed, SERVING_G));
+    private final CheckBox together = new CheckBox(Messages.of("batch.together"));
+    private final Label state = TextControls.label("", "brew-fault");
+    private final FreezingSetupView means = new FreezingSetupView(this::changed);
+    private final InvalidationListener listener = value -> refresh();
+    private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
+    private BatchModel batch;
+
+    /** What is typed into a total stays as it is typed; all else that changes it is shown there. */
+    private boolean scaling;
+
+    private boolean showing;
+
+    RecipeView() {
+        getStyleClass().add("brew-recipe");
+        lines.getStyleClass().add("brew-lines");
+        name.setAccessibleText(Messages.of("batch.name"));
+        name.textProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!showing) {
+                                batch.change("name", batch.recipe().get().called(is));
+                            }
+                        });
+        FlowPane scale =
+                new FlowPane(
+                        InputFields.named("batch.total", total, "g"),
+                        InputFields.named(
+                                "batch.servings", servings, Messages.of("batch.serving")));
+        scale.getStyleClass().add("brew-choices");
+        FlowPane words =
+                new FlowPane(
+                        TextControls.button(Messages.of("batch.add-line"), this::addLine),
+                        undo,
+                        TextControls.button(Messages.of("batch.redo"), () -> batch.redo()));
+        words.getStyleClass().add("brew-choices");
+        TextControls.show(state, false);
+        getChildren()
+                .addAll(
+                        name,
+                        lines,
+                        words,
+                        scale,
+                        together,
+                        state,
+                        new OwnIngredientView(this::own),
+                        means);
+    }
+
+    /** Shows another batch. */
+    void show(BatchModel is) {
+        if (batch != null) {
+            batch.recipe().removeListener(listener);
+            batch.trouble().removeListener(listener);
+        }
+        batch = is;
+        batch.recipe().addListener(listener);
+        batch.trouble().addListener(listener);
+        refresh();
+    }
+
+    private void refresh() {
+        Recipe recipe = batch.recipe().get();
+        showing = true;
+        InputFields.put(name, recipe.name());
+        Map<String, Ingredient> own = recipe.ownByName();
+        List<RecipeLine> all = recipe.lines();
+        while (lines.getChildren().size() > all.size()) {
+            lines.getChildren().remove(lines.getChildren().size() - 1);
+        }
+        while (lines.getChildren().size() < all.size()) {
+            lines.getChildren().add(new RecipeLineView(lines.getChildren().size(), this));
+        }
+        for (int i = 0; i < all.size(); i++) {
+            view(i).show(all.get(i), own);
+        }
+        double grams = recipe.totalG();
+        if (!scaling || !total.isFocused()) {
+            InputFields.put(total, TypedAmount.number(grams));
+        }
+        if (!scaling || !servings.isFocused()) {
+            InputFields.put(
+                    servings, TypedAmount.number(Math.round(10 * grams / SERVING_G) / 10.0));
+        }
+        means.show(recipe.means());
+        showing = false;
+        boolean wrong = all.stream().anyMatch(line -> line.fault(own).isPresent());
+        state.setText(
+                wrong
+                        ? Messages.of("batch.as-before")
+                        : DisplayText.sentence(batch.trouble().get()));
+        TextControls.show(state, !state.getText().isEmpty());
+    }
+
+    private RecipeLineView view(int index) {
+        return (RecipeLineView) lines.getChildren().get(index);
+    }
+
+    private void changed(String place, coldwright.desk.batch.model.FreezingSetup now) {
+        batch.change(place, batch.recipe().get().by(now));
+    }
+
+    private void own(String ownName, String parts) {
+        Recipe recipe = batch.recipe().get().owning(ownName, parts);
+        batch.change("", recipe.plus(new RecipeLine("", ownName.strip())));
+        view(lines.getChildren().size() - 1).focusAmount();
+    }
+
+    /** Scales all to so many of what weighs so much each. */
+    private void scale(String place, String typed, double gramsEach) {
+        if (showing) {
+            return;
+        }
+        scaling = true;
+        try {
+            double grams = Double.parseDouble(typed.strip()) * gramsEach;
+            batch.change(place, batch.from(place).weighing(grams));
+        } catch (IllegalArgumentException e) {
+            state.setText(Messages.of("batch.no-total", typed.strip()));
+            TextControls.show(state, !typed.isBlank());
+        } finally {
+            scaling = false;
+        }
+    }
+
+    @Override
+    public void typed(int index, RecipeLine line, boolean inAmount) {
+        if (inAmount && together.isSelected()) {
+            String place = "all with amount " + index;
+            batch.change(place, scaled(batch.from(place), index, line));
+        } else {
+            String place = (inAmount ? "amount " : "name ") + index;
+            batch.change(place, batch.recipe().get().with(index, line));
+        }
+    }
+
+    /** All others follow the one line that was typed; while it can't be read they are as before. */
+    private static Recipe scaled(Recipe was, int index, RecipeLine line) {
+        Recipe now = was.with(index, line);
+        Map<String, Ingredient> own = was.ownByName();
+        RecipeLine before = was.lines().get(index);
+        if (before.fault(own).isPresent() || line.fault(own).isPresent()) {
+            return now;
+        }
+        double from = before.grams(own);
+        double to = line.grams(own);
+        return from > 0 && to > 0 ? was.times(to / from).with(index, line) : now;
+    }
+
+    @Override
+    public void remove(int index) {
+        batch.change("", batch.recipe().get().without(index));
+        List<RecipeLineView> left = new ArrayList<>();
+        lines.getChildren().forEach(one -> left.add((RecipeLineView) one));
+        if (!left.isEmpty()) {
+            left.get(Math.min(index, left.size() - 1)).focusAmount();
+        }
+    }
+
+    @Override
+    public void next(int index) {
+        if (index + 1 < lines.getChildren().size()) {
+            view(index + 1).focusAmount();
+        } else {
+            addLine();
+        }
+    }
+
+    private void addLine() {
+        if (batch.recipe().get().lines().size() < Recipe.MOST_LINES) {
+            batch.change("", batch.recipe().get().plus(new RecipeLine("", "")));
+            view(lines.getChildren().size() - 1).focusAmount();
+        }
+    }
+
+    private void undo() {
+        batch.undo();
+    }
+
+    void focusFirst() {
+        if (!lines.getChildren().isEmpty()) {
+            view(0).focusAmount();
+        }
+    }
+
+    /**
+     * Puts the focus on what was taken: the first line that changed, or the word that puts it back.
+     *
+     * @param was the recipe before
+     */
+    void focusOnTaken(Recipe was) {
+        List<RecipeLine> now = batch.recipe().get().lines();
+        for (int i = 0; i < now.size(); i++) {
+            if (i >= was.lines().size() || !now.get(i).equals(was.lines().get(i))) {
+                view(i).focusAmount();
+                return;
+            }
+        }
+        undo.requestFocus();
+    }
+}

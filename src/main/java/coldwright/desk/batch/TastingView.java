@@ -1,0 +1,156 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.search.ProposedChange;
+import coldwright.desk.batch.search.TastingDiagnosis;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.science.diagnosis.Cause;
+import coldwright.science.diagnosis.Symptom;
+import coldwright.text.DisplayText;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** What is wrong with a batch that was tasted, why, and the next batch made from the mend. */
+final class TastingView extends VBox {
+    private final BatchesModel batches;
+    private final Map<Symptom, ToggleButton> symptoms = new EnumMap<>(Symptom.class);
+    private final VBox causes = new VBox();
+    private BatchModel batch;
+
+    TastingView(BatchesModel brew) {
+        this.batches = brew;
+        getStyleClass().add("brew-part");
+        causes.getStyleClass().add("brew-part");
+        FlowPane choices = new FlowPane();
+        choices.getStyleClass().add("brew-choices");
+        for (Symptom symptom : Symptom.values()) {
+            ToggleButton button = new ToggleButton(TastingDiagnosis.words(symptom));
+            button.setMinWidth(USE_PREF_SIZE);
+            button.setOnAction(event -> tasted());
+            symptoms.put(symptom, button);
+            choices.getChildren().add(button);
+        }
+        getChildren().addAll(InputFields.heading("batch.tasted"), choices, causes);
+    }
+
+    /** Shows another batch, with what was found in it. */
+    void show(BatchModel is) {
+        batch = is;
+        causes.getChildren().clear();
+        symptoms.forEach(
+                (symptom, button) ->
+                        button.setSelected(is.lineage().get().found().contains(symptom.words())));
+        if (!chosenSymptoms().isEmpty() && batch.figuresAreOfNow()) {
+            ask();
+        }
+    }
+
+    private List<Symptom> chosenSymptoms() {
+        List<Symptom> said = new ArrayList<>();
+        symptoms.forEach(
+                (symptom, button) -> {
+                    if (button.isSelected()) {
+                        said.add(symptom);
+                    }
+                });
+        return said;
+    }
+
+    private void tasted() {
+        batches.tasted(batch, chosenSymptoms().stream().map(Symptom::words).toList());
+        ask();
+    }
+
+    private void ask() {
+        BatchModel of = batch;
+        Recipe recipe = batch.recipe().get();
+        List<Symptom> said = chosenSymptoms();
+        if (!batch.figuresAreOfNow()) {
+            causes.getChildren()
+                    .setAll(TextControls.label(Messages.of("batch.tasted.wait"), "brew-why"));
+            return;
+        }
+        BatchAnalysis all = batch.figures().get().orElseThrow();
+        batches.ask(
+                () -> said.stream().map(one -> TastingDiagnosis.of(one, recipe, all)).toList(),
+                found -> {
+                    if (of.equals(batch) && said.equals(chosenSymptoms())) {
+                        causes.getChildren().clear();
+                        found.forEach(this::showCauses);
+                    }
+                });
+    }
+
+    private void showCauses(TastingDiagnosis tastingDiagnosis) {
+        causes.getChildren()
+                .add(
+                        TextControls.label(
+                                TastingDiagnosis.words(tastingDiagnosis.symptom()),
+                                "brew-finding"));
+        if (tastingDiagnosis.suspects().isEmpty()) {
+            causes.getChildren()
+                    .add(TextControls.label(Messages.of("batch.tasted.nothing"), "brew-why"));
+        }
+        for (TastingDiagnosis.SuspectedCause suspectedCause : tastingDiagnosis.suspects()) {
+            causes.getChildren().add(causeNode(tastingDiagnosis, suspectedCause));
+        }
+    }
+
+    private Node causeNode(
+            TastingDiagnosis tastingDiagnosis, TastingDiagnosis.SuspectedCause suspectedCause) {
+        Cause cause = suspectedCause.cause();
+        VBox box =
+                new VBox(
+                        TextControls.label(
+                                Messages.of(
+                                        "batch.tasted.cause",
+                                        DisplayText.decimals(0, cause.sharePercent()),
+                                        cause.what()),
+                                "brew-cause"),
+                        TextControls.label(DisplayText.sentence(cause.why()), "brew-why"));
+        for (ProposedChange proposedChange : suspectedCause.offers()) {
+            box.getChildren().add(TextControls.label(proposedChange.words(), "brew-mend"));
+            if (!proposedChange.besides().isEmpty()) {
+                String besides = String.join("; ", proposedChange.besides());
+                box.getChildren()
+                        .add(
+                                TextControls.label(
+                                        Messages.of("batch.wish.besides", besides), "brew-why"));
+            }
+            box.getChildren()
+                    .add(next(tastingDiagnosis, proposedChange.recipe(), proposedChange.words()));
+        }
+        if (suspectedCause.offers().isEmpty()) {
+            box.getChildren()
+                    .add(TextControls.label(DisplayText.sentence(cause.advice()), "brew-mend"));
+            box.getChildren().add(next(tastingDiagnosis, batch.recipe().get(), cause.advice()));
+        }
+        box.getStyleClass().add("brew-offer");
+        return box;
+    }
+
+    private Node next(TastingDiagnosis tastingDiagnosis, Recipe recipe, String mend) {
+        String why =
+                Messages.of(
+                        "batch.tasted.against", TastingDiagnosis.words(tastingDiagnosis.symptom()));
+        Button next =
+                TextControls.button(
+                        Messages.of("batch.take-next"), () -> batches.next(batch, recipe, why));
+        next.setAccessibleText(Messages.of("batch.take-next") + ": " + mend);
+        return new HBox(next);
+    }
+}

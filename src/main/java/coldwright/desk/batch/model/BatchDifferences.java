@@ -1,0 +1,177 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.desk.messages.Messages;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.mix.Ingredient;
+import coldwright.text.DisplayText;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** What two batches differ in, named. */
+public final class BatchDifferences {
+    /** Smaller differences are rounding, in the unit of the figure. */
+    private static final double WORTH_TELLING = 0.1;
+
+    private BatchDifferences() {}
+
+    /**
+     * Between two recipes.
+     *
+     * @param was the one before
+     * @param is the one now
+     * @return such as {@code sucrose 150 → 120 g}; empty if they are alike
+     */
+    public static List<String> between(Recipe was, Recipe is) {
+        Map<String, Double> before = grams(was);
+        Map<String, Double> now = grams(is);
+        Set<String> names = new LinkedHashSet<>(before.keySet());
+        names.addAll(now.keySet());
+        List<String> words = new ArrayList<>();
+        for (String name : names) {
+            double from = before.getOrDefault(name, 0.0);
+            double to = now.getOrDefault(name, 0.0);
+            if (Math.abs(from - to) >= 0.05) {
+                words.add(
+                        Messages.of(
+                                "batch.differs.grams",
+                                name,
+                                TypedAmount.number(from),
+                                TypedAmount.number(to)));
+            }
+        }
+        FreezingSetup old = was.means();
+        FreezingSetup freezingSetup = is.means();
+        if (old.method() != freezingSetup.method()) {
+            words.add(Messages.of("batch.differs.method", method(old), method(freezingSetup)));
+        }
+        add(words, "batch.differs.freezer", old.freezerC(), freezingSetup.freezerC());
+        add(words, "batch.differs.air", old.airPercent(), freezingSetup.airPercent());
+        add(
+                words,
+                "batch.differs.days",
+                said(old.store().days()),
+                said(freezingSetup.store().days()));
+        add(
+                words,
+                "batch.differs.swing",
+                said(old.store().swingC()),
+                said(freezingSetup.store().swingC()));
+        add(
+                words,
+                "batch.differs.warm",
+                said(old.store().warmC()),
+                said(freezingSetup.store().warmC()));
+        add(
+                words,
+                "batch.differs.warm-for",
+                said(old.store().warmHours()),
+                said(freezingSetup.store().warmHours()));
+        add(words, "batch.differs.ice", old.iceG(), freezingSetup.iceG());
+        add(words, "batch.differs.salt", old.saltG(), freezingSetup.saltG());
+        return words;
+    }
+
+    private static String method(FreezingSetup freezingSetup) {
+        return Messages.of(
+                "batch.method." + freezingSetup.method().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String said(String typed) {
+        return typed.isBlank() ? Messages.of("batch.differs.unsaid") : typed;
+    }
+
+    private static void add(List<String> words, String key, String from, String to) {
+        if (!from.equals(to)) {
+            String none = Messages.of("batch.differs.unstated");
+            words.add(Messages.of(key, from.isBlank() ? none : from, to.isBlank() ? none : to));
+        }
+    }
+
+    private static Map<String, Double> grams(Recipe recipe) {
+        Map<String, Ingredient> own = recipe.ownByName();
+        Map<String, Double> grams = new LinkedHashMap<>();
+        for (RecipeLine line : recipe.lines()) {
+            if (!line.unfinished() && line.fault(own).isEmpty()) {
+                grams.merge(line.ingredient(own).name(), line.grams(own), Double::sum);
+            }
+        }
+        return grams;
+    }
+
+    /**
+     * Between the figures of two batches.
+     *
+     * @param was the one before
+     * @param is the one now
+     * @return what changed in ice, sweetness, fat and the like; empty if nothing to speak of
+     */
+    public static List<String> between(BatchPreview was, BatchPreview is) {
+        List<String> words = new ArrayList<>();
+        figure(
+                words,
+                "batch.differs.starts",
+                1,
+                was.curve().initialFreezingPointC(),
+                is.curve().initialFreezingPointC());
+        figure(
+                words,
+                "batch.differs.iced",
+                0,
+                was.curve().icePercentAt(Situation.SERVING_C),
+                is.curve().icePercentAt(Situation.SERVING_C));
+        figure(
+                words,
+                "batch.differs.sweet",
+                0,
+                was.sweetness().percentOfSucroseSolution().middle(),
+                is.sweetness().percentOfSucroseSolution().middle());
+        figure(words, "batch.differs.fat", 1, was.mix().fatPercent(), is.mix().fatPercent());
+        figure(
+                words,
+                "batch.differs.solids",
+                0,
+                was.mix().totalSolidsPercent(),
+                is.mix().totalSolidsPercent());
+        return words;
+    }
+
+    /**
+     * Between all figures of two batches.
+     *
+     * @param was the one before
+     * @param is the one now
+     * @return what changed in minutes and crystals; empty if nothing to speak of
+     */
+    public static List<String> between(BatchAnalysis was, BatchAnalysis is) {
+        List<String> words = new ArrayList<>();
+        String from = BatchSentences.minutes(was.plan().minutesToSoftServe());
+        String to = BatchSentences.minutes(is.plan().minutesToSoftServe());
+        if (!from.equals(to)) {
+            words.add(Messages.of("batch.differs.minutes", from, to));
+        }
+        if (was.crystals().isPresent() && is.crystals().isPresent()) {
+            figure(
+                    words,
+                    "batch.differs.crystals",
+                    0,
+                    was.crystals().get().tasted().meanUm().middle(),
+                    is.crystals().get().tasted().meanUm().middle());
+        }
+        return words;
+    }
+
+    private static void figure(List<String> words, String key, int places, double a, double b) {
+        String from = DisplayText.decimals(places, a);
+        String to = DisplayText.decimals(places, b);
+        if (!from.equals(to) && Math.abs(a - b) >= WORTH_TELLING) {
+            words.add(Messages.of(key, from, to));
+        }
+    }
+}

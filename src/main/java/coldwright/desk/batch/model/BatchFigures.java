@@ -1,0 +1,183 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.CrystalsInStorage;
+import coldwright.desk.messages.Messages;
+import coldwright.figure.Figure;
+import coldwright.figure.NumberColumn;
+import coldwright.figure.Series;
+import coldwright.science.crystal.CrystalMoment;
+import coldwright.science.crystal.CrystalStory;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.freezer.FreezeMoment;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A batch's figures: what is in it, how it freezes, on what clock, and its crystals over days. */
+public final class BatchFigures {
+    private static final double COLDEST_C = -30;
+    private static final int CURVE_POINTS = 121;
+    private static final int MOST_POINTS = 120;
+    private static final double HOURS_FROM_MINUTES = 240;
+
+    /** Crystals below this are not felt; the batch file's reckoning says so too. */
+    private static final double SMOOTH_UM = 50;
+
+    private BatchFigures() {}
+
+    /**
+     * Shares of the mass as bars.
+     *
+     * @param batchPreview the batch
+     * @return water, sugars, fat, protein and the rest, in % of the mass
+     */
+    public static Figure inside(BatchPreview batchPreview) {
+        List<BatchShare> parts = BatchShare.of(batchPreview.mix());
+        List<String> words =
+                parts.stream().map(part -> Messages.of("batch.part." + part.key())).toList();
+        double[] percents = parts.stream().mapToDouble(BatchShare::percent).toArray();
+        return Figure.of(Messages.of("batch.plate.inside"))
+                .x("", "")
+                .y(Messages.of("batch.axis.share"), "%")
+                .bars(Messages.of("batch.axis.share"), words, percents);
+    }
+
+    /**
+     * The freezing curve with the temperatures that matter.
+     *
+     * @param batchPreview the batch
+     * @return ice in % of the water by temperature
+     */
+    public static Figure freezing(BatchPreview batchPreview) {
+        double[] temperaturesC = new double[CURVE_POINTS];
+        double[] icePercent = new double[CURVE_POINTS];
+        for (int i = 0; i < CURVE_POINTS; i++) {
+            temperaturesC[i] = COLDEST_C * i / (CURVE_POINTS - 1);
+            icePercent[i] = batchPreview.curve().icePercentAt(temperaturesC[i]);
+        }
+        return Figure.of(Messages.of("batch.plate.freezing"))
+                .x(Messages.of("batch.axis.temperature"), "°C")
+                .y(Messages.of("batch.axis.ice"), "%")
+                .xBetween(COLDEST_C, 0)
+                .yBetween(0, 100)
+                .line(Messages.of("batch.series.ice"), temperaturesC, icePercent)
+                .markX(Messages.of("batch.mark.serving"), Situation.SERVING_C)
+                .markX(Messages.of("batch.mark.storing"), batchPreview.batch().freezerC());
+    }
+
+    /**
+     * The freeze plan on a clock.
+     *
+     * @param all the reckoning
+     * @return ice in % of the water by the minute or hour, stages marked
+     */
+    public static Figure clock(BatchAnalysis all) {
+        FreezePlan plan = all.plan();
+        double lastMinute = 0;
+        for (Stage stage : Stage.values()) {
+            if (plan.reaches(stage)) {
+                lastMinute = Math.max(lastMinute, plan.minutesTo(stage));
+            }
+        }
+        List<FreezeMoment> course = plan.course();
+        double endMinute =
+                lastMinute > 0
+                        ? 1.08 * lastMinute
+                        : course.isEmpty() ? 1 : course.get(course.size() - 1).minute();
+        boolean hours = endMinute > HOURS_FROM_MINUTES;
+        double per = hours ? 60 : 1;
+        List<Double> times = new ArrayList<>();
+        List<Double> ice = new ArrayList<>();
+        double gap = endMinute / MOST_POINTS;
+        double next = 0;
+        for (FreezeMoment moment : course) {
+            if (moment.minute() >= next && moment.minute() <= endMinute) {
+                times.add(moment.minute() / per);
+                ice.add(moment.icePercent());
+                next = moment.minute() + gap;
+            }
+        }
+        Figure figure =
+                Figure.of(Messages.of("batch.plate.clock"))
+                        .x(Messages.of("batch.axis.time"), hours ? "h" : "min")
+                        .y(Messages.of("batch.axis.ice"), "%")
+                        .yBetween(0, 100)
+                        .xBetween(0, endMinute / per)
+                        .line(Messages.of("batch.series.ice"), array(times), array(ice));
+        for (Stage stage : Stage.values()) {
+            if (plan.reaches(stage)) {
+                figure = figure.markX(stage.words(), plan.minutesTo(stage) / per);
+            }
+        }
+        return figure;
+    }
+
+    /**
+     * The crystals over two weeks in the freezer, or the days that the batch was kept.
+     *
+     * @param all the reckoning
+     * @return their mean size with its range by the day; empty if it keeps too little ice
+     */
+    public static Optional<Figure> crystals(BatchAnalysis all) {
+        if (all.crystals().isEmpty()) {
+            return Optional.empty();
+        }
+        CrystalsInStorage crystalsInStorage = all.crystals().get();
+        List<CrystalMoment> drawn = crystalsInStorage.drawn().timeline();
+        List<CrystalMoment> whole =
+                crystalsInStorage.kept().orElse(crystalsInStorage.fortnight()).timeline();
+        double startH = drawn.isEmpty() ? 0 : drawn.get(drawn.size() - 1).hours();
+        List<Double> days = new ArrayList<>();
+        List<Double> low = new ArrayList<>();
+        List<Double> middle = new ArrayList<>();
+        List<Double> high = new ArrayList<>();
+        for (CrystalMoment moment : whole) {
+            if (moment.hours() >= startH && moment.meanUm().middle() > 0) {
+                days.add((moment.hours() - startH) / 24);
+                low.add(moment.meanUm().low());
+                middle.add(moment.meanUm().middle());
+                high.add(moment.meanUm().high());
+            }
+        }
+        if (days.size() < 2) {
+            return Optional.empty();
+        }
+        Figure figure =
+                Figure.of(Messages.of("batch.plate.crystals"))
+                        .x(Messages.of("batch.axis.days"), "")
+                        .y(Messages.of("batch.axis.crystals"), "µm")
+                        .plus(
+                                new Series.Band(
+                                        Messages.of("batch.series.range"),
+                                        NumberColumn.of(array(days)),
+                                        NumberColumn.of(array(low)),
+                                        NumberColumn.of(array(high))))
+                        .line(Messages.of("batch.series.mean"), array(days), array(middle))
+                        .markY(Messages.of("batch.mark.smooth"), SMOOTH_UM);
+        return Optional.of(
+                crystalsInStorage
+                        .steady()
+                        .map(steady -> withSteady(figure, steady, startH))
+                        .orElse(figure));
+    }
+
+    /** The same days in a freezer that did not swing, beside it. */
+    private static Figure withSteady(Figure figure, CrystalStory steady, double startH) {
+        List<CrystalMoment> moments =
+                steady.timeline().stream()
+                        .filter(one -> one.hours() >= startH && one.meanUm().middle() > 0)
+                        .toList();
+        return figure.line(
+                Messages.of("batch.series.steady"),
+                moments.stream().mapToDouble(one -> (one.hours() - startH) / 24).toArray(),
+                moments.stream().mapToDouble(one -> one.meanUm().middle()).toArray());
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

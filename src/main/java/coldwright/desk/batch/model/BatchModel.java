@@ -1,0 +1,276 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileReader;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/**
+ * One batch: its recipe with what was undone, and its figures, reckoned anew after each change off
+ * the window's thread. While a line is wrong the figures before it stay.
+ */
+public final class BatchModel {
+    private static final int MOST_UNDONE = 500;
+    private static final String FILE = "batch";
+
+    /** A recipe to go back or on to, and what was taken between; empty if it was typed. */
+    private record RecipeRevision(Recipe recipe, String words) {}
+
+    private final Executor window;
+    private final LatestTaskRunner glancing;
+    private final LatestTaskRunner analysisTask;
+    private final ReadOnlyObjectWrapper<Recipe> recipe;
+    private final ReadOnlyObjectWrapper<BatchLineage> lineage;
+    private final ReadOnlyObjectWrapper<Optional<BatchPreview>> preview =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<BatchAnalysis>> figures =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+    private final Deque<RecipeRevision> before = new ArrayDeque<>();
+    private final Deque<RecipeRevision> after = new ArrayDeque<>();
+    private String lastPlace = "";
+    private int asked;
+
+    /**
+     * Makes a batch and reckons it.
+     *
+     * @param recipe its recipe
+     * @param batchLineage where it stands in its row
+     * @param work threads to reckon on
+     * @param window the window's thread
+     */
+    public BatchModel(Recipe recipe, BatchLineage batchLineage, Executor work, Executor window) {
+        this.window = window;
+        this.glancing = new LatestTaskRunner(work);
+        this.analysisTask = new LatestTaskRunner(work);
+        this.recipe = new ReadOnlyObjectWrapper<>(recipe);
+        this.lineage = new ReadOnlyObjectWrapper<>(batchLineage);
+        analyse();
+    }
+
+    /**
+     * Changes the recipe. Changes of one place that follow each other are undone together.
+     *
+     * @param place what is changed, such as a field; empty for a deed of its own
+     * @param is the recipe from now on
+     */
+    public void change(String place, Recipe is) {
+        change(place, is, "");
+    }
+
+    /**
+     * Takes a mend or what grants a wish; the story names it until it is undone.
+     *
+     * @param is the recipe from now on
+     * @param words what was taken, in plain words
+     */
+    public void take(Recipe is, String words) {
+        if (!is.equals(recipe.get())) {
+            change("", is, words);
+            lineage.set(lineage.get().withChange(words));
+        }
+    }
+
+    /**
+     * What a change of a place starts from, so that scaling with each key does not round upon
+     * rounding.
+     *
+     * @param place what is changed
+     * @return the recipe from before the changes of this place that follow each other
+     */
+    public Recipe from(String place) {
+        return goesOn(place) ? before.peek().recipe() : recipe.get();
+    }
+
+    /** Whether a change of a place belongs to the last one. */
+    private boolean goesOn(String place) {
+        return !place.isEmpty() && place.equals(lastPlace);
+    }
+
+    private void change(String place, Recipe is, String words) {
+        Recipe was = recipe.get();
+        if (is.equals(was)) {
+            return;
+        }
+        if (!goesOn(place)) {
+            before.push(new RecipeRevision(was, words));
+            while (before.size() > MOST_UNDONE) {
+                before.removeLast();
+            }
+        }
+        lastPlace = place;
+        after.clear();
+        recipe.set(is);
+        analyse();
+    }
+
+    /** Takes the last change back; nothing if there is none. */
+    public void undo() {
+        String words = turn(before, after);
+        if (!words.isEmpty()) {
+            lineage.set(lineage.get().putBack());
+        }
+    }
+
+    /** Makes a change again that was taken back; nothing if there is none. */
+    public void redo() {
+        String words = turn(after, before);
+        if (!words.isEmpty()) {
+            lineage.set(lineage.get().withChange(words));
+        }
+    }
+
+    private String turn(Deque<RecipeRevision> from, Deque<RecipeRevision> to) {
+        if (from.isEmpty()) {
+            return "";
+        }
+        RecipeRevision step = from.pop();
+        to.push(new RecipeRevision(recipe.get(), step.words()));
+        lastPlace = "";
+        recipe.set(step.recipe());
+        analyse();
+        return step.words();
+    }
+
+    /**
+     * Whether a change can be taken back.
+     *
+     * @return true after the first change
+     */
+    public boolean canUndo() {
+        return !before.isEmpty();
+    }
+
+    /**
+     * Whether a change can be made again.
+     *
+     * @return true after an undo
+     */
+    public boolean canRedo() {
+        return !after.isEmpty();
+    }
+
+    /** Tells where it stands, and what was found in it. */
+    void publish(BatchLineage is) {
+        lineage.set(is);
+    }
+
+    private void analyse() {
+        int mine = ++asked;
+        Recipe now = recipe.get();
+        var own = now.ownByName();
+        if (now.lines().stream().anyMatch(line -> line.fault(own).isPresent())) {
+            trouble.set("");
+            return;
+        }
+        String text = RecipeFileText.of(now);
+        glancing.take(
+                () -> {
+                    try {
+                        RecipeFile batch = RecipeFileReader.read(FILE, text);
+                        BatchPreview seen = BatchPreview.of(batch);
+                        window.execute(() -> changeApplied(mine, seen));
+                        analysisTask.take(() -> analyseAll(mine, batch));
+                    } catch (BatchFileException e) {
+                        window.execute(() -> failed(mine, e.getMessage()));
+                    }
+                });
+    }
+
+    private void analyseAll(int mine, RecipeFile batch) {
+        try {
+            BatchAnalysis all = BatchAnalysis.of(batch);
+            window.execute(() -> changeApplied(mine, all));
+        } catch (BatchFileException e) {
+            window.execute(() -> failed(mine, e.getMessage()));
+        }
+    }
+
+    private void changeApplied(int mine, BatchPreview seen) {
+        if (mine == asked) {
+            trouble.set("");
+            preview.set(Optional.of(seen));
+        }
+    }
+
+    /** What is seen at a glance gets all its figures, also if what was typed next can't be read. */
+    private void changeApplied(int mine, BatchAnalysis all) {
+        boolean seen = preview.get().filter(one -> one.batch().equals(all.batch())).isPresent();
+        if (mine == asked || seen) {
+            figures.set(Optional.of(all));
+        }
+    }
+
+    private void failed(int mine, String words) {
+        if (mine == asked) {
+            trouble.set(words.replaceFirst("^" + FILE + ":([0-9]+:)? ", ""));
+        }
+    }
+
+    /**
+     * Whether the figures are those of the recipe as it stands.
+     *
+     * @return false while a line is wrong or the reckoning is on its way
+     */
+    public boolean figuresAreOfNow() {
+        return trouble.get().isEmpty()
+                && figures.get().isPresent()
+                && preview.get().isPresent()
+                && figures.get().get().batch().equals(preview.get().get().batch());
+    }
+
+    /**
+     * The recipe as it stands.
+     *
+     * @return changed by {@link #change}
+     */
+    public ReadOnlyObjectProperty<Recipe> recipe() {
+        return recipe.getReadOnlyProperty();
+    }
+
+    /**
+     * Where it stands in its row.
+     *
+     * @return the story
+     */
+    public ReadOnlyObjectProperty<BatchLineage> lineage() {
+        return lineage.getReadOnlyProperty();
+    }
+
+    /**
+     * The figures that come at once.
+     *
+     * @return empty before the first
+     */
+    public ReadOnlyObjectProperty<Optional<BatchPreview>> preview() {
+        return preview.getReadOnlyProperty();
+    }
+
+    /**
+     * All figures, a moment later.
+     *
+     * @return empty before the first
+     */
+    public ReadOnlyObjectProperty<Optional<BatchAnalysis>> figures() {
+        return figures.getReadOnlyProperty();
+    }
+
+    /**
+     * Why it can't be reckoned.
+     *
+     * @return a sentence; empty if it can
+     */
+    public ReadOnlyStringProperty trouble() {
+        return trouble.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,386 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchFileException;
+import coldwright.desk.messages.Messages;
+import coldwright.text.WholeFile;
+import coldwright.workbook.Workbook;
+
+import javafx.beans.InvalidationListener;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * Keeps batches as batch files in a folder: brings them back, writes each soon after a change, sets
+ * a damaged one aside. Used on the window's thread; reading and writing happen on another.
+ */
+public final class BatchStore implements AutoCloseable {
+    /** How a batch file's name ends. */
+    public static final String ENDING = ".batch";
+
+    /** Where they are in the data folder. */
+    static final String FOLDER = "batches";
+
+    private static final String ARCHIVE_FOLDER = ".away";
+
+    private final Workbook workbook;
+    private final Path folder;
+    private final ScheduledExecutorService background;
+    private final Executor window;
+    private final Consumer<String> notify;
+    private final PendingWrites pendingWrites;
+    private final RecentFiles recent;
+
+    /** The text of each batch when its file was last read or written here. */
+    private final Map<BatchModel, String> known = new HashMap<>();
+
+    private List<BatchModel> followed = List.of();
+
+    /**
+     * Makes a shelf; nothing is read yet.
+     *
+     * @param workbook what keeps the folder, in whose folder {@value #FOLDER} they are
+     * @param background a thread for reading and writing
+     * @param window the window's thread
+     * @param tell tells the cook something, on the window's thread
+     */
+    public BatchStore(
+            Workbook workbook,
+            ScheduledExecutorService background,
+            Executor window,
+            Consumer<String> tell) {
+        this.workbook = workbook;
+        this.folder = workbook.folder().path().resolve(FOLDER);
+        this.background = background;
+        this.window = window;
+        this.notify = tell;
+        this.pendingWrites =
+                new PendingWrites(
+                        folder,
+                        background,
+                        workbook,
+                        (name, e) -> say(Messages.of("batch.file.not-kept", name, said(e))));
+        this.recent = new RecentFiles(folder, workbook);
+    }
+
+    /**
+     * Brings back what was kept, and keeps what changes from now on.
+     *
+     * @param brew where the batches go
+     * @return completes when they stand there
+     */
+    public CompletableFuture<Void> keep(BatchesModel brew) {
+        return CompletableFuture.supplyAsync(this::readAll, background)
+                .thenAcceptAsync(
+                        found -> {
+                            found.forEach(one -> add(one, brew));
+                            brew.batches().forEach(this::follow);
+                            brew.batches().addListener(this::changed);
+                            followed = brew.batches();
+                        },
+                        window);
+    }
+
+    private void changed(ListChangeListener.Change<? extends BatchModel> change) {
+        while (change.next()) {
+            change.getAddedSubList()
+                    .forEach(
+                            one -> {
+                                follow(one);
+                                write(one);
+                            });
+            change.getRemoved().forEach(this::archive);
+        }
+    }
+
+    private BatchModel add(RecipeFileText.LoadedRecipe loadedRecipe, BatchesModel brew) {
+        BatchModel batch = brew.add(loadedRecipe.recipe(), loadedRecipe.lineage());
+        known.put(batch, textOf(batch));
+        return batch;
+    }
+
+    /**
+     * Another window kept the folder until now. What it wrote and this one did not touch is shown
+     * here; what both changed is written from here, and the other's file is copied first.
+     *
+     * @param brew where the batches are
+     * @return completes when they are shown
+     */
+    public CompletableFuture<Void> readAgain(BatchesModel brew) {
+        return CompletableFuture.supplyAsync(this::readUnseen, background)
+                .thenAcceptAsync(
+                        found -> {
+                            List<BatchModel> mine = List.copyOf(brew.batches());
+                            BatchModel open = brew.open().get();
+                            found.forEach(
+                                    (name, theirs) ->
+                                            take(
+                                                    name,
+                                                    theirs,
+                                                    brew,
+                                                    FoundBatch.free(
+                                                            brew.batches(), found.values())));
+                            mine.stream().filter(this::isChanged).forEach(this::write);
+                            if (open != null) {
+                                brew.open(open);
+                            }
+                        },
+                        window);
+    }
+
+    /** What the disk has that this window did not see, by its file's name. */
+    private Map<String, FoundBatch> readUnseen() {
+        Map<String, FoundBatch> all = new TreeMap<>();
+        for (Path file : files()) {
+            try {
+                if (workbook.files().isUnseen(file)) {
+                    String mark = workbook.files().mark(file);
+                    all.put(
+                            String.valueOf(file.getFileName()),
+                            new FoundBatch(file, mark, FoundBatch.read(file)));
+                }
+            } catch (BatchFileException | IOException e) {
+                setAside(file, e);
+            }
+        }
+        return all;
+    }
+
+    private void take(String name, FoundBatch theirs, BatchesModel brew, int free) {
+        Optional<BatchModel> here =
+                brew.batches().stream()
+                        .filter(one -> nameOf(one.lineage().get()).equals(name))
+                        .findFirst();
+        if (here.isPresent() && !known.containsKey(here.get())) {
+            brew.renumber(here.get(), free, one -> !known.containsKey(one));
+            here = Optional.empty();
+        }
+        if (here.isPresent() && isChanged(here.get())) {
+            return;
+        }
+        workbook.files().saw(theirs.file(), theirs.mark());
+        if (here.isPresent()) {
+            here.get().change("", theirs.read().recipe());
+            here.get().publish(theirs.read().lineage());
+            known.put(here.get(), textOf(here.get()));
+        } else {
+            add(theirs.read(), brew);
+        }
+    }
+
+    /** Whether a batch is other than it was when its file was last read or written here. */
+    private boolean isChanged(BatchModel batch) {
+        return !textOf(batch).equals(known.get(batch));
+    }
+
+    private static String textOf(BatchModel batch) {
+        return RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
+    }
+
+    private void follow(BatchModel batch) {
+        InvalidationListener listener = value -> write(batch);
+        batch.recipe().addListener(listener);
+        batch.lineage().addListener(listener);
+    }
+
+    private void write(BatchModel batch) {
+        String text = textOf(batch);
+        String file = nameOf(batch.lineage().get());
+        String name = batch.recipe().get().name();
+        pendingWrites.put(
+                file,
+                text,
+                name.isBlank() ? file : name,
+                () -> window.execute(() -> known.put(batch, text)));
+    }
+
+    private static String nameOf(BatchLineage batchLineage) {
+        return "batch-" + batchLineage.number() + ENDING;
+    }
+
+    private void archive(BatchModel batch) {
+        String name = nameOf(batch.lineage().get());
+        known.remove(batch);
+        background.execute(
+                () -> {
+                    pendingWrites.flush();
+                    Path file = folder.resolve(name);
+                    if (workbook.keeps() && Files.exists(file)) {
+                        try {
+                            workbook.files().rename(file, name + ARCHIVE_FOLDER);
+                        } catch (IOException e) {
+                            say(Messages.of("batch.file.not-kept", name, said(e)));
+                        }
+                    }
+                });
+    }
+
+    private List<RecipeFileText.LoadedRecipe> readAll() {
+        List<RecipeFileText.LoadedRecipe> all = new ArrayList<>();
+        for (Path file : files()) {
+            try {
+                String mark = workbook.files().mark(file);
+                all.add(FoundBatch.read(file));
+                workbook.files().saw(file, mark);
+            } catch (BatchFileException | IOException e) {
+                setAside(file, e);
+            }
+        }
+        try {
+            List<Path> opened = recent.read();
+            window.execute(() -> recent.show(opened));
+        } catch (IOException e) {
+            say(Messages.of("batch.file.unread", folder.toString(), said(e)));
+        }
+        all.sort(Comparator.comparingInt(one -> one.lineage().number()));
+        return all;
+    }
+
+    private List<Path> files() {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(one -> one.toString().endsWith(ENDING)).toList();
+        } catch (IOException e) {
+            say(Messages.of("batch.file.unread", folder.toString(), said(e)));
+            return List.of();
+        }
+    }
+
+    private void setAside(Path file, Exception why) {
+        if (!workbook.keeps()) {
+            return;
+        }
+        try {
+            Path to = workbook.files().setAside(file);
+            say(Messages.of("batch.file.damaged", said(why), to.getFileName().toString()));
+        } catch (IOException e) {
+            say(Messages.of("batch.file.unread", file.toString(), said(e)));
+        }
+    }
+
+    /**
+     * Opens a batch file of the cook's; it is copied, and stays as it is.
+     *
+     * @param file which
+     * @param brew where the batch goes
+     * @return completes when it is open or told why not
+     */
+    public CompletableFuture<Void> open(Path file, BatchesModel brew) {
+        return CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        Recipe recipe = FoundBatch.read(file).recipe();
+                        window.execute(
+                                () -> {
+                                    brew.add(recipe, BatchLineage.first(0));
+                                    remember(file);
+                                });
+                    } catch (BatchFileException | IOException e) {
+                        say(Messages.of("batch.file.unread", file.toString(), said(e)));
+                    }
+                },
+                background);
+    }
+
+    /**
+     * Writes a batch to a file of the cook's.
+     *
+     * @param batch which batch
+     * @param file where to
+     * @return completes when it is written or told why not
+     */
+    public CompletableFuture<Void> save(BatchModel batch, Path file) {
+        String text = RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
+        return CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+                        window.execute(() -> remember(file));
+                        say(Messages.of("batch.file.saved", file.toString()));
+                    } catch (WholeFile.UnwrittenException e) {
+                        say(Messages.of("batch.file.not-kept", file, e.reason().words()));
+                    }
+                },
+                background);
+    }
+
+    /**
+     * Writes the batch as a lesson that shows its code.
+     *
+     * @param batch which batch
+     * @param then takes the lesson's file, on the window's thread
+     */
+    public void showCode(BatchModel batch, Consumer<Path> then) {
+        if (!batch.figuresAreOfNow()) {
+            notify.accept(Messages.of("batch.file.mend-first"));
+            return;
+        }
+        String text = LessonFromBatch.of(batch.recipe().get(), batch.figures().get().orElseThrow());
+        Path file = folder.resolve("batch-" + batch.lineage().get().number() + ".md");
+        background.execute(
+                () -> {
+                    try {
+                        workbook.files().write(file, text, String.valueOf(file.getFileName()));
+                        window.execute(() -> then.accept(file));
+                    } catch (IOException e) {
+                        say(Messages.of("batch.file.not-kept", file.toString(), said(e)));
+                    }
+                });
+    }
+
+    /**
+     * The cook's files that were opened or saved last.
+     *
+     * @return the latest first
+     */
+    public ObservableList<Path> recent() {
+        return recent.files();
+    }
+
+    private void remember(Path file) {
+        String text = recent.plus(file);
+        background.execute(
+                () -> {
+                    try {
+                        recent.write(text);
+                    } catch (IOException e) {
+                        say(Messages.of("batch.file.not-kept", RecentFiles.FILE, said(e)));
+                    }
+                });
+    }
+
+    private static String said(Exception trouble) {
+        return trouble.getMessage() == null
+                ? trouble.getClass().getSimpleName()
+                : trouble.getMessage();
+    }
+
+    private void say(String words) {
+        window.execute(() -> notify.accept(words));
+    }
+
+    /** Writes what waits. */
+    @Override
+    public void close() {
+        followed.stream().filter(this::isChanged).forEach(this::write);
+        pendingWrites.flush();
+    }
+}

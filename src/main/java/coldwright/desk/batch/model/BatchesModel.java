@@ -1,0 +1,265 @@
+package coldwright.desk.batch.model;
+
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** A cook's batches side by side, one of them open, and perhaps another held against it. */
+public final class BatchesModel {
+    private static final System.Logger LOG = System.getLogger("coldwright.desk");
+
+    private final Executor work;
+    private final Executor window;
+    private final ObservableList<BatchModel> batches = FXCollections.observableArrayList();
+    private final ObservableList<BatchModel> shown =
+            FXCollections.unmodifiableObservableList(batches);
+    private final ReadOnlyObjectWrapper<BatchModel> open = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Optional<ArchivedBatch>> archived =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<BatchStore>> store =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<Optional<BatchModel>> against =
+            new SimpleObjectProperty<>(Optional.empty());
+
+    /**
+     * A model without batches.
+     *
+     * @param work threads to reckon on
+     * @param window the window's thread
+     */
+    public BatchesModel(Executor work, Executor window) {
+        this.work = work;
+        this.window = window;
+    }
+
+    /**
+     * Adds a batch and opens it.
+     *
+     * @param recipe its recipe
+     * @param batchLineage where it stands; a number that is taken is replaced
+     * @return the batch
+     */
+    public BatchModel add(Recipe recipe, BatchLineage batchLineage) {
+        boolean taken =
+                batchLineage.number() < 1
+                        || batches.stream()
+                                .anyMatch(
+                                        one ->
+                                                one.lineage().get().number()
+                                                        == batchLineage.number());
+        BatchModel batch =
+                new BatchModel(
+                        recipe,
+                        taken ? batchLineage.numbered(free(), 0) : batchLineage,
+                        work,
+                        window);
+        batches.add(batch);
+        open(batch);
+        return batch;
+    }
+
+    /**
+     * Gives a batch another number, because another window has a batch of that number.
+     *
+     * @param batch which batch
+     * @param is a number that nobody has
+     * @param follows which of the batches that follow that number follow this batch
+     */
+    void renumber(BatchModel batch, int is, Predicate<BatchModel> follows) {
+        BatchLineage batchLineage = batch.lineage().get();
+        List<BatchModel> after =
+                batches.stream()
+                        .filter(one -> one.lineage().get().after() == batchLineage.number())
+                        .filter(follows)
+                        .toList();
+        batch.publish(batchLineage.numbered(is, batchLineage.after()));
+        after.forEach(
+                one -> one.publish(one.lineage().get().numbered(one.lineage().get().number(), is)));
+    }
+
+    private int free() {
+        return 1
+                + Stream.concat(batches.stream(), archived.get().map(ArchivedBatch::batch).stream())
+                        .mapToInt(one -> one.lineage().get().number())
+                        .max()
+                        .orElse(0);
+    }
+
+    /**
+     * Adds a batch to begin with.
+     *
+     * @param name what it is called
+     * @return the batch
+     */
+    public BatchModel startBatch(String name) {
+        return add(Recipe.starter(name), BatchLineage.first(free()));
+    }
+
+    /**
+     * Makes the next batch from one, and holds the former against it.
+     *
+     * @param from the batch before
+     * @param recipe the next one's recipe
+     * @param why what was wished or mended
+     * @return the next batch
+     */
+    public BatchModel next(BatchModel from, Recipe recipe, String why) {
+        BatchLineage batchLineage =
+                new BatchLineage(free(), from.lineage().get().number(), List.of(), why);
+        BatchModel next = add(recipe, batchLineage);
+        against.set(Optional.of(from));
+        return next;
+    }
+
+    /**
+     * Opens a batch; the one that it was made from is held against it.
+     *
+     * @param batch one of {@link #batches()}
+     */
+    public void open(BatchModel batch) {
+        against.set(before(batch));
+        open.set(batch);
+    }
+
+    /**
+     * Takes a batch from the page; the last one stays. It can be brought back until the next is put
+     * away or the window is closed.
+     *
+     * @param batch one of {@link #batches()}
+     */
+    public void close(BatchModel batch) {
+        int place = batches.indexOf(batch);
+        if (batches.size() > 1 && batches.remove(batch)) {
+            archived.set(Optional.of(new ArchivedBatch(batch, place)));
+            if (against.get().filter(one -> one == batch).isPresent()) {
+                against.set(Optional.empty());
+            }
+            if (open.get() == batch) {
+                open(batches.get(batches.size() - 1));
+            }
+        }
+    }
+
+    /** Brings the batch back that was put away last; nothing if there is none. */
+    public void restore() {
+        Optional<ArchivedBatch> last = archived.get();
+        archived.set(Optional.empty());
+        last.ifPresent(one -> batches.add(Math.min(one.place, batches.size()), one.batch));
+    }
+
+    /**
+     * The batch that was put away last.
+     *
+     * @return empty before the first, and once it is back
+     */
+    public ReadOnlyObjectProperty<Optional<ArchivedBatch>> archived() {
+        return archived.getReadOnlyProperty();
+    }
+
+    /**
+     * A batch that was put away.
+     *
+     * @param batch the batch
+     * @param place where it stood among the others
+     */
+    public record ArchivedBatch(BatchModel batch, int place) {}
+
+    /**
+     * Which batch one was made from.
+     *
+     * @param batch one of {@link #batches()}
+     * @return empty for the first of a row, or if it is not here
+     */
+    public Optional<BatchModel> before(BatchModel batch) {
+        int after = batch.lineage().get().after();
+        return batches.stream()
+                .filter(one -> one != batch && one.lineage().get().number() == after)
+                .findFirst();
+    }
+
+    /**
+     * Keeps what was found when a batch was tasted.
+     *
+     * @param batch one of {@link #batches()}
+     * @param found what was wrong, in plain words
+     */
+    public void tasted(BatchModel batch, List<String> found) {
+        batch.publish(batch.lineage().get().tasted(found));
+    }
+
+    /**
+     * All batches.
+     *
+     * @return in the order in which they were made; not to be changed
+     */
+    public ObservableList<BatchModel> batches() {
+        return shown;
+    }
+
+    /**
+     * The open batch.
+     *
+     * @return null before the first
+     */
+    public ReadOnlyObjectProperty<BatchModel> open() {
+        return open.getReadOnlyProperty();
+    }
+
+    /**
+     * The batch held against the open one.
+     *
+     * @return empty for none; may be set
+     */
+    public ObjectProperty<Optional<BatchModel>> against() {
+        return against;
+    }
+
+    /**
+     * Keeps the batches from now on, and offers their files.
+     *
+     * @param is where
+     * @return completes when what was kept stands here
+     */
+    public CompletableFuture<Void> keepOn(BatchStore is) {
+        store.set(Optional.of(is));
+        return is.keep(this);
+    }
+
+    /**
+     * Where the batches are kept.
+     *
+     * @return empty if nowhere
+     */
+    public ReadOnlyObjectProperty<Optional<BatchStore>> store() {
+        return store.getReadOnlyProperty();
+    }
+
+    /**
+     * Asks something that takes a moment, off the window's thread.
+     *
+     * @param <T> what the answer is
+     * @param question gives the answer
+     * @param then takes it, on the window's thread
+     */
+    public <T> void ask(Supplier<T> question, Consumer<T> then) {
+        CompletableFuture.supplyAsync(question, work)
+                .thenAcceptAsync(then, window)
+                .exceptionally(
+                        trouble -> {
+                            LOG.log(System.Logger.Level.ERROR, "a question broke", trouble);
+                            return null;
+                        });
+    }
+}

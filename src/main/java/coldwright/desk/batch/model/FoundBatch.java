@@ -1,0 +1,41 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchFileException;
+import coldwright.desk.messages.Messages;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.stream.Stream;
+
+/**
+ * A batch file as it was found.
+ *
+ * @param file which
+ * @param mark its mark from before it was read
+ * @param read what is in it
+ */
+record FoundBatch(Path file, String mark, RecipeFileText.LoadedRecipe read) {
+    private static final int MOST_BYTES = 1_000_000;
+
+    static RecipeFileText.LoadedRecipe read(Path file) throws BatchFileException, IOException {
+        if (Files.size(file) > MOST_BYTES) {
+            throw new IOException(Messages.of("batch.file.too-long"));
+        }
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        return RecipeFileText.read(String.valueOf(file.getFileName()), text);
+    }
+
+    /** A number that no batch on the page and none in the folder has. */
+    static int free(Collection<BatchModel> shown, Collection<FoundBatch> found) {
+        return 1
+                + Stream.concat(
+                                shown.stream().map(one -> one.lineage().get()),
+                                found.stream().map(one -> one.read().lineage()))
+                        .mapToInt(BatchLineage::number)
+                        .max()
+                        .orElse(0);
+    }
+}

@@ -1,0 +1,160 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.RecipeFile.Method;
+import coldwright.desk.messages.Messages;
+import coldwright.science.freezer.Cold;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
+import coldwright.text.DisplayText;
+
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The freeze plan on a kitchen clock that begins when the batch goes in.
+ *
+ * @param start when it goes in
+ * @param roundMinutes how long once round the face is, minutes
+ * @param doneMinutes when it is done with: soft-serve if it is moved, hard if it stands; not a
+ *     number if never
+ * @param least the same with good contact, minutes
+ * @param most the same with poor contact, minutes
+ * @param shakeAtMinutes when to shake it, minutes
+ * @param words what to do when, a sentence each
+ */
+public record FreezeSchedule(
+        LocalTime start,
+        double roundMinutes,
+        double doneMinutes,
+        double least,
+        double most,
+        List<Double> shakeAtMinutes,
+        List<String> words) {
+    private static final double[] ROUNDS = {60, 120, 240, 360, 720, 1440, 2880, 5760};
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+
+    public FreezeSchedule {
+        shakeAtMinutes = List.copyOf(shakeAtMinutes);
+        words = List.copyOf(words);
+    }
+
+    /**
+     * A batch's freeze plan on the clock.
+     *
+     * @param all its reckoning
+     * @param start when it goes in
+     * @return the plan
+     */
+    public static FreezeSchedule of(BatchAnalysis all, LocalTime start) {
+        FreezePlan plan = all.plan();
+        Stage done = aim(all);
+        double most = plan.rangeMinutes(done).most();
+        FreezeSchedule bare =
+                new FreezeSchedule(
+                        start,
+                        roundFor(Double.isFinite(most) ? most : plan.minutesTo(done)),
+                        plan.minutesTo(done),
+                        plan.rangeMinutes(done).least(),
+                        most,
+                        plan.shakeAtMinutes(),
+                        List.of());
+        return new FreezeSchedule(
+                start,
+                bare.roundMinutes,
+                bare.doneMinutes,
+                bare.least,
+                bare.most,
+                bare.shakeAtMinutes,
+                bare.say(all));
+    }
+
+    /** What is waited for: soft-serve where it is moved in a bath, hard where it stands. */
+    static Stage aim(BatchAnalysis all) {
+        return inBath(all) ? Stage.SOFT_SERVE : Stage.HARD;
+    }
+
+    /** The shortest round that holds it; the shortest of all for what never comes. */
+    private static double roundFor(double minutes) {
+        return Arrays.stream(ROUNDS)
+                .filter(round -> !Double.isFinite(minutes) || round >= minutes)
+                .findFirst()
+                .orElse(ROUNDS[ROUNDS.length - 1]);
+    }
+
+    private static boolean inBath(BatchAnalysis all) {
+        return all.batch().method() == Method.BAG || all.batch().method() == Method.CHURN;
+    }
+
+    private List<String> say(BatchAnalysis all) {
+        List<String> said = new ArrayList<>();
+        said.add(Messages.of("batch.clock.start", at(0)));
+        said.add(cold(all));
+        if (all.parts() > 1) {
+            said.add(Messages.of("batch.clock.parts", String.valueOf(all.parts())));
+        }
+        if (!all.plan().reaches(Stage.SOFT_SERVE)) {
+            said.add(Messages.of("batch.clock.never"));
+            return said;
+        }
+        said.add(moved(all));
+        for (Stage stage : Stage.values()) {
+            if (stage != Stage.THICKENS && all.plan().reaches(stage)) {
+                FreezePlan.MinuteRange range = all.plan().rangeMinutes(stage);
+                boolean later = inBath(all) && stage != Stage.SOFT_SERVE;
+                said.add(
+                        Messages.of(
+                                later ? "batch.clock.later" : "batch.clock.done",
+                                DisplayText.sentence(stage.words()).replaceAll("\\.$", ""),
+                                at(all.plan().minutesTo(stage)),
+                                at(range.least()),
+                                at(range.most())));
+            }
+        }
+        said.add(Messages.of("batch.clock.whole", BatchSentences.minutes(roundMinutes)));
+        return said;
+    }
+
+    private String moved(BatchAnalysis all) {
+        String soft = at(all.plan().minutesToSoftServe());
+        return switch (all.batch().method()) {
+            case BAG -> Messages.of("batch.clock.knead", soft);
+            case CHURN -> Messages.of("batch.clock.crank", soft);
+            case TUB -> Messages.of("batch.clock.still");
+            case SHAKEN ->
+                    Messages.of(
+                            "batch.clock.shake",
+                            shakeAtMinutes.stream()
+                                    .map(this::at)
+                                    .collect(Collectors.joining(", ")));
+        };
+    }
+
+    private static String cold(BatchAnalysis all) {
+        if (all.plan().freeze().cold() instanceof Cold.Bath bath) {
+            double parts = all.parts();
+            return Messages.of(
+                    "batch.clock.bath",
+                    DisplayText.decimals(0, bath.bath().iceG() * parts),
+                    DisplayText.decimals(0, bath.bath().saltG() * parts),
+                    DisplayText.decimals(0, all.coldC()));
+        }
+        return Messages.of("batch.clock.freezer", DisplayText.decimals(0, all.batch().freezerC()));
+    }
+
+    /**
+     * What a clock on the wall says.
+     *
+     * @param minutes since the batch went in
+     * @return such as {@code 14:35}; a word for never
+     */
+    public String at(double minutes) {
+        return Double.isFinite(minutes)
+                ? start.plusSeconds(Math.round(60 * minutes)).format(CLOCK)
+                : Messages.of("batch.never");
+    }
+}

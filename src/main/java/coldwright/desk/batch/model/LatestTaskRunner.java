@@ -1,0 +1,40 @@
+package coldwright.desk.batch.model;
+
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** One lane of work in which the newest wins: what waits is dropped when something newer comes. */
+final class LatestTaskRunner {
+    private final Executor work;
+    private final AtomicReference<Runnable> next = new AtomicReference<>();
+    private final AtomicBoolean busy = new AtomicBoolean();
+
+    LatestTaskRunner(Executor work) {
+        this.work = work;
+    }
+
+    /** Takes a piece of work in place of one that has not begun. */
+    void take(Runnable piece) {
+        next.set(piece);
+        if (busy.compareAndSet(false, true)) {
+            work.execute(this::run);
+        }
+    }
+
+    private void run() {
+        do {
+            for (Runnable piece = next.getAndSet(null);
+                    piece != null;
+                    piece = next.getAndSet(null)) {
+                try {
+                    piece.run();
+                } catch (RuntimeException | Error e) {
+                    busy.set(false);
+                    throw e;
+                }
+            }
+            busy.set(false);
+        } while (next.get() != null && busy.compareAndSet(false, true));
+    }
+}

@@ -1,0 +1,125 @@
+package coldwright.desk.batch.model;
+
+import coldwright.science.Require;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.KitchenMeasure;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * An amount as a cook types it: {@code 120}, {@code 1.2 kg}, {@code 2 tbsp}, {@code 1/2 cup}.
+ *
+ * @param count how many of the unit
+ * @param unit as typed, lower case; empty for grams
+ */
+public record TypedAmount(double count, String unit) {
+    private static final Pattern SHAPE =
+            Pattern.compile("([0-9]*\\.?[0-9]*)\\s*(?:([0-9]+)\\s*/\\s*([0-9]+))?\\s*([a-z ]*)");
+
+    private static final double MOST_G = 1e6;
+
+    /**
+     * Reads an amount.
+     *
+     * @param text as typed
+     * @return the amount
+     * @throws IllegalArgumentException if it is none, in one sentence
+     */
+    public static TypedAmount of(String text) {
+        String plain =
+                text.strip()
+                        .toLowerCase(Locale.ROOT)
+                        .replace("½", " 1/2")
+                        .replace("¼", " 1/4")
+                        .replace("¾", " 3/4")
+                        .replace("⅓", " 1/3")
+                        .replace("⅔", " 2/3")
+                        .strip();
+        Matcher comma = Pattern.compile("[0-9]+,[0-9]+.*").matcher(plain);
+        if (comma.matches()) {
+            throw new IllegalArgumentException(
+                    "\"%s\" has a comma; write decimals with a point, as in %s"
+                            .formatted(text.strip(), plain.replace(',', '.')));
+        }
+        Matcher shape = SHAPE.matcher(plain.matches("[0-9]+/.*") ? "0 " + plain : plain);
+        if (!shape.matches() || !plain.matches(".*[0-9].*") || shape.group(1).equals(".")) {
+            throw new IllegalArgumentException(
+                    "\"%s\" is no amount; write grams, or spoons and cups as in 2 tbsp"
+                            .formatted(text.strip()));
+        }
+        double whole = shape.group(1).isEmpty() ? 0 : Double.parseDouble(shape.group(1));
+        double part = 0;
+        if (shape.group(2) != null) {
+            double below = Double.parseDouble(shape.group(3));
+            if (below == 0) {
+                throw new IllegalArgumentException("nothing can be parted by 0; write 1/2 or 0.5");
+            }
+            part = Double.parseDouble(shape.group(2)) / below;
+        }
+        return new TypedAmount(whole + part, shape.group(4).strip());
+    }
+
+    /**
+     * In grams.
+     *
+     * @param ingredient of what; spoons and cups need its density
+     * @return g, 0 to a tonne
+     * @throws IllegalArgumentException if the unit is not known, or honest only on a scale
+     */
+    public double grams(Ingredient ingredient) {
+        double massG =
+                switch (unit) {
+                    case "", "g", "gram", "grams" -> count;
+                    case "kg" -> 1000 * count;
+                    case "mg" -> count / 1000;
+                    default -> measure().of(count, ingredient).massG();
+                };
+        return Require.within(ingredient.name(), massG, new Require.Range(0, MOST_G, "g"));
+    }
+
+    /** Whether it is weighed, not measured by volume. */
+    boolean weighed() {
+        return switch (unit) {
+            case "", "g", "gram", "grams", "kg", "mg" -> true;
+            default -> false;
+        };
+    }
+
+    private KitchenMeasure measure() {
+        return switch (unit) {
+            case "tsp", "teaspoon", "teaspoons" -> KitchenMeasure.TEASPOONS;
+            case "tbsp", "tablespoon", "tablespoons" -> KitchenMeasure.TABLESPOONS;
+            case "cup", "cups" -> KitchenMeasure.CUPS;
+            case "fl oz" -> KitchenMeasure.FLUID_OUNCES;
+            case "ml" -> KitchenMeasure.MILLILITRES;
+            case "l" -> KitchenMeasure.LITRES;
+            default ->
+                    throw new IllegalArgumentException(
+                            "\"%s\" is no unit here; there are g, kg, tsp, tbsp, cup, fl oz, ml and l"
+                                    .formatted(unit));
+        };
+    }
+
+    /** So many times as much, as it would be typed. */
+    String times(double factor) {
+        return (number(count * factor) + " " + unit).strip();
+    }
+
+    /**
+     * A number as a cook writes it: four digits, no more than a thousandth.
+     *
+     * @param value any finite number
+     * @return without an end of zeros
+     */
+    public static String number(double value) {
+        double size = Math.abs(value);
+        double step = size >= 100 ? 0.1 : size >= 10 ? 0.01 : 0.001;
+        double rounded = Math.round(value / step) * step;
+        return new java.math.BigDecimal(rounded)
+                .setScale(3, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

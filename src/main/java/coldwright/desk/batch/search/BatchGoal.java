@@ -1,0 +1,173 @@
+package coldwright.desk.batch.search;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileReader;
+import coldwright.desk.batch.model.BatchDifferences;
+import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.model.RecipeFileText;
+import coldwright.desk.messages.Messages;
+import coldwright.science.balance.BatchFix;
+import coldwright.science.balance.SmallestChange;
+import coldwright.science.balance.SuggestionLimits;
+import coldwright.science.balance.Trait;
+import coldwright.science.balance.Wish;
+import coldwright.science.diagnosis.Situation;
+import coldwright.science.mix.Allergen;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.Shelf;
+import coldwright.text.DisplayText;
+
+import java.util.List;
+import java.util.Locale;
+
+/** What a cook may wish of a batch, and the smallest change that grants it. */
+public enum BatchGoal {
+    /** A spoon goes in straight from the freezer. */
+    SCOOPABLE,
+    /** Soft-serve within some minutes. */
+    READY,
+    /** Crystals too small to be felt after one night. */
+    SMOOTH,
+    /** Less sweet, the ice as before. */
+    LESS_SWEET,
+    /** No egg, as firm as before. */
+    NO_EGG,
+    /** No alcohol, as firm as before. */
+    NO_ALCOHOL,
+    /** Less fat. */
+    LESS_FAT;
+
+    private static final int OFFERS = 3;
+    private static final double LESS = 0.85;
+
+    /** What a kitchen has; what a batch may not get is left out in the search. */
+    private static final List<Ingredient> AT_HAND =
+            List.of(
+                    Shelf.WATER,
+                    Shelf.SUCROSE,
+                    Shelf.GLUCOSE,
+                    Shelf.GLUCOSE_SYRUP_POWDER,
+                    Shelf.MALTODEXTRIN,
+                    Shelf.WHOLE_MILK,
+                    Shelf.SKIM_MILK_POWDER,
+                    Shelf.HEAVY_CREAM);
+
+    /**
+     * Whether it makes sense of a batch.
+     *
+     * @param batchPreview the batch
+     * @return false of no egg where there is none, and the like
+     */
+    public boolean fits(BatchPreview batchPreview) {
+        Mix mix = batchPreview.mix();
+        return switch (this) {
+            case SCOOPABLE, READY, SMOOTH -> true;
+            case LESS_SWEET -> mix.sugarsPercent() > 0;
+            case NO_EGG -> mix.allergens().contains(Allergen.EGG);
+            case NO_ALCOHOL -> mix.alcoholPercent() > 0;
+            case LESS_FAT -> mix.fatPercent() >= 1;
+        };
+    }
+
+    /**
+     * In words.
+     *
+     * @param freezerC the freezer's temperature, °C
+     * @param minutes how soon it shall be ready
+     * @return such as {@code scoopable at −18 °C}
+     */
+    public String words(double freezerC, double minutes) {
+        String key = "batch.wish." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return switch (this) {
+            case SCOOPABLE -> Messages.of(key, DisplayText.decimals(0, freezerC));
+            case READY -> Messages.of(key, DisplayText.decimals(0, minutes));
+            default -> Messages.of(key);
+        };
+    }
+
+    /**
+     * Grants it if it can be.
+     *
+     * @param recipe the recipe
+     * @param minutes how soon it shall be ready, for {@link #READY}
+     * @return the smallest changes, or why there is none
+     */
+    public GoalResult of(Recipe recipe, double minutes) {
+        try {
+            RecipeFile batch = RecipeFileReader.read("batch", RecipeFileText.of(recipe));
+            BatchPreview batchPreview = BatchPreview.of(batch);
+            String wish = words(batch.freezerC(), minutes);
+            return switch (this) {
+                case READY -> FasterFreezeSearch.of(recipe, BatchAnalysis.of(batch), wish, minutes);
+                case SMOOTH -> SmootherSearch.of(recipe, BatchAnalysis.of(batch), wish);
+                case LESS_SWEET -> SweetnessSearch.less(recipe, batchPreview, wish, LESS);
+                default -> offered(recipe, batchPreview, wish);
+            };
+        } catch (BatchFileException | IllegalArgumentException e) {
+            String words = e.getMessage().replaceFirst("^batch:([0-9]+:)? ", "");
+            return new GoalResult(name(), DisplayText.sentence(words), List.of());
+        }
+    }
+
+    private GoalResult offered(Recipe recipe, BatchPreview batchPreview, String words) {
+        Mix mix = batchPreview.mix();
+        Wish wish =
+                switch (this) {
+                    case SCOOPABLE -> Wish.scoopableAt(batchPreview.batch().freezerC());
+                    case NO_EGG ->
+                            Wish.without(
+                                    words,
+                                    mix,
+                                    Trait.iceAt(Situation.SERVING_C),
+                                    one -> one.allergens().contains(Allergen.EGG));
+                    case NO_ALCOHOL -> Wish.noAlcohol(mix, Situation.SERVING_C);
+                    case LESS_FAT ->
+                            Wish.within(words, Trait.TOTAL_FAT, 0, LESS * mix.fatPercent());
+                    case READY, SMOOTH, LESS_SWEET -> throw new AssertionError(this);
+                };
+        List<BatchFix> mends = SmallestChange.smallest(OFFERS, mix, wish, AT_HAND);
+        if (mends.isEmpty()) {
+            return new GoalResult(
+                    words,
+                    Messages.of(
+                            "batch.wish.cannot",
+                            wish.trait().words(),
+                            DisplayText.decimals(1, wish.trait().of(mix)),
+                            DisplayText.decimals(1, wish.least()),
+                            DisplayText.decimals(1, wish.most()),
+                            wish.trait().unit(),
+                            DisplayText.decimals(1, SuggestionLimits.MOST_SALT_PERCENT)),
+                    List.of());
+        }
+        if (mends.get(0).changes().isEmpty()) {
+            return new GoalResult(words, Messages.of("batch.wish.already"), List.of());
+        }
+        return new GoalResult(
+                words, "", mends.stream().map(batchFix -> offer(recipe, batchFix)).toList());
+    }
+
+    /** A mend as an offer, with all that it changes besides. */
+    static ProposedChange offer(Recipe recipe, BatchFix batchFix) {
+        return offer(
+                recipe,
+                DisplayText.sentence(batchFix.toString()),
+                recipe.changed(batchFix.changes()));
+    }
+
+    static ProposedChange offer(Recipe was, String words, Recipe is) {
+        try {
+            return new ProposedChange(
+                    words,
+                    BatchDifferences.between(
+                            BatchPreview.of(RecipeFileReader.read("batch", RecipeFileText.of(was))),
+                            BatchPreview.of(RecipeFileReader.read("batch", RecipeFileText.of(is)))),
+                    is);
+        } catch (BatchFileException e) {
+            return new ProposedChange(words, List.of(), is);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package coldwright.desk.batch.search;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileReader;
+import coldwright.desk.batch.model.BatchDifferences;
+import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.model.RecipeFileText;
+import coldwright.desk.batch.model.TypedAmount;
+import coldwright.desk.messages.Messages;
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleFunction;
+
+/** Soft-serve within some minutes: more salt in the bath, a smaller batch, or another method. */
+final class FasterFreezeSearch {
+    /** Salt for each gram of ice beyond which ice and salt get no colder (eutectic, 23 %). */
+    private static final double MOST_SALT_PER_ICE = 0.3;
+
+    private static final double USUAL_ICE_PER_BATCH = 3;
+    private static final double USUAL_SALT_PER_ICE = 0.25;
+    private static final double LEAST_SHARE = 0.25;
+    private static final int HALVINGS = 6;
+
+    private FasterFreezeSearch() {}
+
+    static GoalResult of(Recipe recipe, BatchAnalysis now, String wish, double minutes)
+            throws BatchFileException {
+        Require.within("minutes", minutes, new Require.Range(1, 10_000, "min"));
+        double stands = now.plan().minutesToSoftServe();
+        if (stands <= minutes) {
+            return new GoalResult(
+                    wish,
+                    Messages.of("batch.wish.ready-already", BatchSentences.minutes(stands)),
+                    List.of());
+        }
+        List<ProposedChange> offers = new ArrayList<>();
+        if (recipe.means().inBath()) {
+            double iceG =
+                    recipe.means().iceG().isBlank()
+                            ? USUAL_ICE_PER_BATCH * now.mix().massG()
+                            : now.batch().bath().map(bathSetup -> bathSetup.iceG()).orElse(0.0);
+            double saltG =
+                    now.batch()
+                            .bath()
+                            .map(bathSetup -> bathSetup.saltG())
+                            .orElse(USUAL_SALT_PER_ICE * iceG);
+            least(
+                            recipe,
+                            minutes,
+                            saltG,
+                            MOST_SALT_PER_ICE * iceG,
+                            salt -> salted(recipe, iceG, salt))
+                    .ifPresent(offers::add);
+        }
+        double massG = now.mix().massG();
+        least(recipe, minutes, massG, LEAST_SHARE * massG, recipe::weighing).ifPresent(offers::add);
+        if (!recipe.means().inBath()) {
+            Recipe bag = recipe.by(recipe.means().by(RecipeFile.Method.BAG));
+            if (minutesOf(bag) <= minutes) {
+                offers.add(offer(recipe, bag));
+            }
+        }
+        String said =
+                offers.isEmpty()
+                        ? Messages.of(
+                                recipe.means().inBath()
+                                        ? "batch.wish.not-ready"
+                                        : "batch.wish.not-ready-in-freezer",
+                                BatchSentences.minutes(stands))
+                        : Messages.of("batch.wish.ready-now", BatchSentences.minutes(stands));
+        return new GoalResult(wish, said, offers);
+    }
+
+    private static Recipe salted(Recipe recipe, double iceG, double saltG) {
+        return recipe.by(
+                recipe.means()
+                        .bath(
+                                TypedAmount.number(Math.rint(iceG)),
+                                TypedAmount.number(Math.rint(saltG))));
+    }
+
+    /** The least way from one amount to another that is soon enough, if the whole way is. */
+    private static java.util.Optional<ProposedChange> least(
+            Recipe recipe, double minutes, double from, double to, DoubleFunction<Recipe> at)
+            throws BatchFileException {
+        if (from == to || minutesOf(at.apply(to)) > minutes) {
+            return java.util.Optional.empty();
+        }
+        double late = from;
+        double soon = to;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (late + soon) / 2;
+            if (minutesOf(at.apply(middle)) <= minutes) {
+                soon = middle;
+            } else {
+                late = middle;
+            }
+        }
+        return java.util.Optional.of(offer(recipe, at.apply(soon)));
+    }
+
+    private static ProposedChange offer(Recipe was, Recipe is) throws BatchFileException {
+        String words =
+                Messages.of(
+                        "batch.wish.ready-by",
+                        String.join("; ", BatchDifferences.between(was, is)),
+                        BatchSentences.minutes(minutesOf(is)));
+        return BatchGoal.offer(was, words, is);
+    }
+
+    private static double minutesOf(Recipe recipe) throws BatchFileException {
+        return BatchAnalysis.of(RecipeFileReader.read("batch", RecipeFileText.of(recipe)))
+                .plan()
+                .minutesToSoftServe();
+    }
+}

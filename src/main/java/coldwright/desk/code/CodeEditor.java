@@ -1,0 +1,241 @@
+package coldwright.desk.code;
+
+import coldwright.bench.SnippetProblem;
+import coldwright.lesson.code.JavaHighlighter;
+
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
+import javafx.beans.property.StringProperty;
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.util.Duration;
+
+import org.fxmisc.richtext.CodeArea;
+import org.fxmisc.wellbehaved.event.EventPattern;
+import org.fxmisc.wellbehaved.event.InputMap;
+import org.fxmisc.wellbehaved.event.Nodes;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A slip of Java to write on: coloured, as high as its text, and with what is wrong marked where it
+ * stands. Tab leaves it, so that nobody is caught in it who has only a keyboard.
+ */
+public final class CodeEditor extends CodeArea {
+    private static final String INDENT = "    ";
+    private static final int MOST_COLOURED = 200_000;
+
+    /** Names are offered by themselves when a point has stood for so long. */
+    private static final Duration AFTER_POINT = Duration.millis(350);
+
+    private final StringProperty text;
+    private final NameSource nameSource;
+    private final PauseTransition afterPoint = new PauseTransition(AFTER_POINT);
+    private Optional<BracketMatcher.Pair> brackets = Optional.empty();
+    private SuggestionList suggestions;
+
+    private final WrappedHeight height = new WrappedHeight();
+    private List<SnippetProblem> problems = List.of();
+
+    /**
+     * Makes a slip that shows and changes a text.
+     *
+     * @param text the Java text
+     * @param nameSource knows which names may stand in it
+     */
+    public CodeEditor(StringProperty text, NameSource nameSource) {
+        this.text = text;
+        this.nameSource = nameSource;
+        getStyleClass().add("code-slip");
+        getChildren().add(height);
+        setWrapText(true);
+        setAccessibleRole(AccessibleRole.TEXT_AREA);
+        replaceText(text.get());
+        getUndoManager().forgetHistory();
+        moveTo(0);
+        colour();
+        textProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            text.set(is);
+                            problems = List.of();
+                            colour();
+                            requestLayout();
+                        });
+        text.addListener((value, was, is) -> takeOver(is));
+        Nodes.addInputMap(this, InputMap.ignore(EventPattern.keyPressed(KeyCode.TAB)));
+        Nodes.addInputMap(
+                this,
+                InputMap.ignore(EventPattern.keyPressed(KeyCode.TAB, KeyCombination.SHIFT_DOWN)));
+        suggestions = new SuggestionList(this);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::keyPressed);
+        addEventFilter(KeyEvent.KEY_TYPED, this::keyTyped);
+        afterPoint.setOnFinished(event -> suggest());
+        caretPositionProperty().addListener(value -> matchBrackets());
+        addEventFilter(ScrollEvent.ANY, this::passOn);
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        Insets room = getInsets();
+        double inner = (width < 0 ? getWidth() : width) - room.getLeft() - room.getRight();
+        return Math.ceil(height.of(getText(), inner) + room.getTop() + room.getBottom());
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    /** Only what differs is replaced, so that the caret stays and undo takes back just that. */
+    private void takeOver(String is) {
+        String had = getText();
+        if (!is.equals(had)) {
+            int same = 0;
+            int shorter = Math.min(had.length(), is.length());
+            while (same < shorter && had.charAt(same) == is.charAt(same)) {
+                same++;
+            }
+            int tail = 0;
+            while (tail < shorter - same
+                    && had.charAt(had.length() - 1 - tail) == is.charAt(is.length() - 1 - tail)) {
+                tail++;
+            }
+            replaceText(same, had.length() - tail, is.substring(same, is.length() - tail));
+        }
+    }
+
+    /**
+     * Marks what is wrong; the marks go with the next change of the text.
+     *
+     * @param problems places in the text as it stands
+     */
+    public void mark(List<SnippetProblem> problems) {
+        if (!problems.equals(this.problems)) {
+            this.problems = List.copyOf(problems);
+            colour();
+        }
+    }
+
+    /**
+     * Puts the caret at a line's begin.
+     *
+     * @param line from 1
+     */
+    public void goToLine(int line) {
+        moveTo(Math.max(0, Math.min(line, getParagraphs().size()) - 1), 0);
+        requestFocus();
+    }
+
+    private void colour() {
+        String java = getText();
+        if (java.isEmpty() || java.length() > MOST_COLOURED) {
+            return;
+        }
+        setStyleSpans(0, CodeHighlighting.of(java, problems, brackets));
+        for (int line = 0; line < getParagraphs().size(); line++) {
+            List<String> look = CodeHighlighting.ofLine(line + 1, problems);
+            if (!look.equals(getParagraph(line).getParagraphStyle())) {
+                setParagraphStyle(line, look);
+            }
+        }
+    }
+
+    /** Offers the names that may stand at the caret. */
+    public void suggest() {
+        String asked = getText();
+        int caret = getCaretPosition();
+        nameSource
+                .suggest(asked, caret)
+                .thenAccept(
+                        found ->
+                                Platform.runLater(
+                                        () -> {
+                                            boolean still =
+                                                    getText().equals(asked)
+                                                            && getCaretPosition() == caret;
+                                            suggestions.show(still ? found : List.of());
+                                        }));
+    }
+
+    private void keyTyped(KeyEvent event) {
+        afterPoint.stop();
+        if (event.getCharacter().equals(".")) {
+            afterPoint.playFromStart();
+        } else if (suggestions.isShowing()) {
+            Platform.runLater(this::suggest);
+        }
+    }
+
+    private void matchBrackets() {
+        String java = getText();
+        if (java.length() <= MOST_COLOURED) {
+            Optional<BracketMatcher.Pair> now =
+                    BracketMatcher.at(java, JavaHighlighter.in(java), getCaretPosition());
+            if (!now.equals(brackets)) {
+                brackets = now;
+                colour();
+            }
+        }
+    }
+
+    /** The size of its type, pixels. */
+    double emPx() {
+        return height.emPx();
+    }
+
+    private void keyPressed(KeyEvent event) {
+        if (event.getCode() == KeyCode.SPACE && event.isControlDown()) {
+            event.consume();
+            suggest();
+        } else if (event.getCode() == KeyCode.ENTER
+                && !event.isShortcutDown()
+                && !event.isAltDown()) {
+            event.consume();
+            replaceSelection("\n" + indentOfLine() + moreAfterOpening());
+            requestFollowCaret();
+        }
+    }
+
+    private String moreAfterOpening() {
+        String line = getParagraph(getCurrentParagraph()).getText();
+        String left = line.substring(0, Math.min(getCaretColumn(), line.length())).stripTrailing();
+        return left.endsWith("{") || left.endsWith("(") ? INDENT : "";
+    }
+
+    private String indentOfLine() {
+        String line = getParagraph(getCurrentParagraph()).getText();
+        String left = line.substring(0, Math.min(getCaretColumn(), line.length()));
+        return left.substring(0, left.length() - left.stripLeading().length());
+    }
+
+    /** The page scrolls, not the slip. */
+    private void passOn(ScrollEvent event) {
+        Node parent = getParent();
+        if (parent != null) {
+            event.consume();
+            parent.fireEvent(event.copyFor(parent, parent));
+        }
+    }
+
+    /**
+     * The text it shows and changes.
+     *
+     * @return the Java text
+     */
+    public StringProperty java() {
+        return text;
+    }
+}

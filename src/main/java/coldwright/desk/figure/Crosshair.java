@@ -1,0 +1,97 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.FigureReadout;
+import coldwright.desk.figure.model.FigureReadout.SheetPoint;
+import coldwright.paint.style.PlotArea;
+
+import javafx.geometry.Bounds;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
+
+/** What moves over a plate: the cross lines, what is read at them, and the part to be zoomed. */
+final class Crosshair {
+    private static final double ASIDE_PX = 9;
+
+    private final Line upright = new Line();
+    private final Line level = new Line();
+    private final Rectangle part = new Rectangle();
+    private final Label words = new Label();
+
+    /** Lays it on a pane whose pixels are the painting's. */
+    Crosshair(Pane glass) {
+        upright.getStyleClass().add("cross-line");
+        level.getStyleClass().add("cross-line");
+        part.getStyleClass().add("zoom-part");
+        words.getStyleClass().add("cross-words");
+        glass.getChildren().addAll(part, upright, level, words);
+        glass.getChildren().forEach(one -> one.setManaged(false));
+        hide();
+        hidePart();
+    }
+
+    /** Shows what is read. */
+    void show(FigureReadout reading, PlotArea plot) {
+        double x = plot.xPx(reading.x());
+        double y = plot.yPx(reading.y());
+        PlotArea.PixelRect pixelRect = plot.area();
+        boolean xSeen = x >= pixelRect.left() && x <= pixelRect.right();
+        boolean ySeen = y >= pixelRect.top() && y <= pixelRect.bottom();
+        put(
+                upright,
+                new SheetPoint(x, pixelRect.top()),
+                new SheetPoint(x, pixelRect.bottom()),
+                xSeen);
+        put(
+                level,
+                new SheetPoint(pixelRect.left(), y),
+                new SheetPoint(pixelRect.right(), y),
+                ySeen);
+        words.setText(reading.words());
+        words.autosize();
+        Bounds size = words.getLayoutBounds();
+        double atX =
+                x + ASIDE_PX + size.getWidth() <= pixelRect.right()
+                        ? x + ASIDE_PX
+                        : x - ASIDE_PX - size.getWidth();
+        // away from the line that is read, at the plot's other end
+        boolean inUpperHalf = y < pixelRect.top() + pixelRect.height() / 2.0;
+        double atY =
+                inUpperHalf
+                        ? pixelRect.bottom() - size.getHeight() - ASIDE_PX / 2
+                        : pixelRect.top() + ASIDE_PX / 2;
+        double rightmost = pixelRect.right() - size.getWidth();
+        words.relocate(Math.max(2, Math.min(rightmost, atX)), atY);
+        words.setVisible(true);
+    }
+
+    private static void put(Line line, SheetPoint from, SheetPoint to, boolean seen) {
+        line.setStartX(Math.rint(from.x()) + 0.5);
+        line.setStartY(Math.rint(from.y()) + 0.5);
+        line.setEndX(Math.rint(to.x()) + 0.5);
+        line.setEndY(Math.rint(to.y()) + 0.5);
+        line.setVisible(seen);
+    }
+
+    /** Nothing is read. */
+    void hide() {
+        upright.setVisible(false);
+        level.setVisible(false);
+        words.setVisible(false);
+    }
+
+    /** Shows the part that will be seen. */
+    void showPart(SheetPoint from, SheetPoint to) {
+        part.setX(Math.min(from.x(), to.x()));
+        part.setY(Math.min(from.y(), to.y()));
+        part.setWidth(Math.abs(from.x() - to.x()));
+        part.setHeight(Math.abs(from.y() - to.y()));
+        part.setVisible(true);
+    }
+
+    /** No part is being drawn. */
+    void hidePart() {
+        part.setVisible(false);
+    }
+}

@@ -1,0 +1,195 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.CurveSketch;
+import coldwright.desk.lesson.model.PredictionModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.figure.TypesetNumber;
+import coldwright.lesson.ExpectedAnswer;
+import coldwright.paint.style.PlotArea;
+import coldwright.workbook.work.LearnerAnswer;
+
+import javafx.beans.Observable;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polyline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Empty axes on which a curve is drawn before the run, with the mouse or with the arrow keys. */
+public final class CurveSketchPad extends VBox {
+    private final PredictionModel model;
+    private final CurveSketch sketch;
+    private final ExpectedAnswer.Curve axes;
+    private final SketchAxes sketchAxes;
+    private final Polyline line = new Polyline();
+    private final Circle here = new Circle();
+    private int place = CurveSketch.PLACES / 2;
+    private LearnerAnswer.Point last;
+
+    /**
+     * Makes a pad.
+     *
+     * @param model a question that asks for a curve
+     * @param axes its axes
+     * @param room what plates share
+     */
+    public CurveSketchPad(PredictionModel model, ExpectedAnswer.Curve axes, FigureSettings room) {
+        this.model = model;
+        this.axes = axes;
+        this.sketch = model.sketch().orElseThrow();
+        this.sketchAxes = new SketchAxes(room);
+        getStyleClass().add("sketch");
+        line.getStyleClass().add("sketch-line");
+        here.getStyleClass().add("sketch-here");
+        here.radiusProperty().bind(room.emPx().multiply(0.28));
+        line.setManaged(false);
+        here.setManaged(false);
+        sketchAxes.glass.getChildren().addAll(line, here);
+        sketchAxes.disableProperty().bind(model.revealed());
+        Button clear = TextControls.button(Messages.of("plate.clear"), this::clear);
+        clear.getStyleClass().add("quiet-word");
+        clear.disableProperty().bind(model.revealed());
+        getChildren()
+                .addAll(TextControls.label(Messages.of("plate.draw"), "note"), sketchAxes, clear);
+        sketch.points().addListener((Observable value) -> show());
+        sketchAxes.focusedProperty().addListener(value -> show());
+    }
+
+    private void clear() {
+        sketch.clear();
+        sketchAxes.requestFocus();
+    }
+
+    private void show() {
+        here.setVisible(false);
+        sketchAxes
+                .plot()
+                .ifPresent(
+                        plot -> {
+                            List<Double> ends = new ArrayList<>();
+                            for (LearnerAnswer.Point point : sketch.points()) {
+                                ends.add(plot.xPx(point.x()));
+                                ends.add(plot.yPx(point.y()));
+                            }
+                            line.getPoints().setAll(ends);
+                            placeDot(plot);
+                        });
+        sketchAxes.setAccessibleText(describe());
+    }
+
+    private void placeDot(PlotArea plot) {
+        OptionalDouble value = sketch.valueAt(place);
+        double y = value.orElse((axes.upright().from() + axes.upright().to()) / 2);
+        here.setCenterX(plot.xPx(sketch.xOf(place)));
+        here.setCenterY(plot.yPx(y));
+        here.setVisible(sketchAxes.isFocused() && !model.revealed().get());
+    }
+
+    /** The place and its value, and the whole curve so far. */
+    private String describe() {
+        String at = number(sketch.xOf(place), axes.level());
+        OptionalDouble value = sketch.valueAt(place);
+        String here =
+                value.isPresent()
+                        ? at + ", " + number(value.getAsDouble(), axes.upright())
+                        : at + ", " + Messages.of("plate.nothing-drawn");
+        Optional<String> all = sketch.description();
+        return all.map(words -> here + ". " + words).orElse(here);
+    }
+
+    private static String number(double value, ExpectedAnswer.Scale scale) {
+        String unit = scale.unit().isBlank() ? "" : " " + scale.unit();
+        return scale.label()
+                + " "
+                + TypesetNumber.plain(value, (scale.to() - scale.from()) / 10)
+                + unit;
+    }
+
+    private void key(KeyEvent event) {
+        if (event.isShortcutDown() || event.isAltDown()) {
+            return;
+        }
+        KeyCode code = event.getCode();
+        switch (code) {
+            case LEFT, RIGHT ->
+                    place =
+                            Math.max(
+                                    0,
+                                    Math.min(
+                                            CurveSketch.PLACES,
+                                            place + (code == KeyCode.LEFT ? -1 : 1)));
+            case HOME -> place = 0;
+            case END -> place = CurveSketch.PLACES;
+            case UP -> sketch.nudge(place, 1);
+            case DOWN -> sketch.nudge(place, -1);
+            case SPACE -> sketch.nudge(place, 0);
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+        show();
+    }
+
+    private Optional<LearnerAnswer.Point> at(MouseEvent event) {
+        return sketchAxes
+                .plot()
+                .map(
+                        plot ->
+                                new LearnerAnswer.Point(
+                                        plot.xAt(event.getX() - sketchAxes.snappedLeftInset()),
+                                        plot.yAt(event.getY() - sketchAxes.snappedTopInset())));
+    }
+
+    private void press(MouseEvent event) {
+        event.consume(); // or a pane that scrolls would take the focus
+        sketchAxes.requestFocus();
+        at(event).ifPresent(point -> stroke(point, point));
+    }
+
+    private void drag(MouseEvent event) {
+        if (last != null) {
+            at(event).ifPresent(point -> stroke(last, point));
+        }
+    }
+
+    private void stroke(LearnerAnswer.Point from, LearnerAnswer.Point to) {
+        last = to;
+        sketch.draw(from, to);
+    }
+
+    /** The empty axes. */
+    private final class SketchAxes extends ImagePane {
+        SketchAxes(FigureSettings room) {
+            super(room, false);
+            getStyleClass().add("sketch-pad");
+            setFocusTraversable(true);
+            setAccessibleRole(AccessibleRole.SLIDER);
+            setAccessibleHelp(Messages.of("plate.draw"));
+            addEventHandler(KeyEvent.KEY_PRESSED, CurveSketchPad.this::key);
+            addEventHandler(MouseEvent.MOUSE_PRESSED, CurveSketchPad.this::press);
+            addEventHandler(MouseEvent.MOUSE_DRAGGED, CurveSketchPad.this::drag);
+            addEventHandler(MouseEvent.MOUSE_RELEASED, event -> last = null);
+        }
+
+        @Override
+        Optional<RenderRequest> renderRequest() {
+            return Optional.of(
+                    new RenderRequest(sketch.paper(), Optional.empty(), 0, Optional.empty()));
+        }
+
+        @Override
+        void rendered(FigureImage is) {
+            show();
+        }
+    }
+}

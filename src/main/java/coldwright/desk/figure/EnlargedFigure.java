@@ -1,0 +1,94 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.event.EventHandler;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A figure that fills the window; Escape or a word goes back to where one was. */
+public final class EnlargedFigure extends VBox {
+    private final FigureView figureView;
+    private final Button back = TextControls.button(Messages.of("plate.back"), this::close);
+    private final EventHandler<KeyEvent> escape =
+            event -> {
+                if (event.getCode() == KeyCode.ESCAPE) {
+                    event.consume();
+                    close();
+                }
+            };
+    private Scene scene;
+    private Node from;
+    private Runnable closed = () -> {};
+
+    /**
+     * Makes a large plate.
+     *
+     * @param room what plates share
+     */
+    public EnlargedFigure(FigureSettings room) {
+        figureView = FigureView.filling(room);
+        getStyleClass().add("large-plate");
+        VBox.setVgrow(figureView, Priority.ALWAYS);
+        HBox foot = new HBox(back);
+        foot.setAlignment(Pos.BASELINE_RIGHT);
+        getChildren().addAll(figureView, foot);
+    }
+
+    /**
+     * Shows a figure or drawing.
+     *
+     * @param shownFigure what to show
+     */
+    public void show(ShownFigure shownFigure) {
+        figureView.show(shownFigure);
+    }
+
+    /** Which moment of a drawing is seen. */
+    int moment() {
+        return figureView.model().play().moment().get();
+    }
+
+    /** The moment of another plate is looked at here too. */
+    void at(int moment) {
+        figureView.model().play().goTo(moment);
+    }
+
+    /**
+     * Lays it over the whole window.
+     *
+     * @param node a node of the window, which gets the focus again afterwards
+     * @param whenClosed what to do once it is closed
+     */
+    public void open(Node node, Runnable whenClosed) {
+        if (node.getScene() != null && node.getScene().getRoot() instanceof Pane root) {
+            from = node;
+            closed = whenClosed;
+            scene = node.getScene();
+            scene.addEventFilter(KeyEvent.KEY_PRESSED, escape);
+            root.getChildren().add(this);
+            figureView.face().requestFocus();
+        }
+    }
+
+    /** Goes back to where one was. */
+    public void close() {
+        if (scene != null) {
+            scene.removeEventFilter(KeyEvent.KEY_PRESSED, escape);
+            ((Pane) scene.getRoot()).getChildren().remove(this);
+            scene = null;
+            from.requestFocus();
+            closed.run();
+        }
+    }
+}

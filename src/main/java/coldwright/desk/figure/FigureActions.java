@@ -1,0 +1,69 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words under a plate: quiet, where there is little room behind one word. */
+final class FigureActions extends FlowPane {
+    private static final double NARROW_EM = 21;
+
+    private final FigureSettings room;
+    private final Button more = word("plate.more", this::open);
+    private final List<Button> all = new ArrayList<>();
+    private final List<Button> wanted = new ArrayList<>();
+    private boolean opened;
+
+    FigureActions(FigureSettings room) {
+        this.room = room;
+        getStyleClass().add("plate-words");
+        TextControls.show(more, false);
+        getChildren().add(more);
+        widthProperty().addListener(value -> arrange());
+    }
+
+    /** Adds a word, which is shown while it is wanted. */
+    Button add(String key, Runnable action) {
+        Button button = word(key, action);
+        all.add(button);
+        wanted.add(button);
+        getChildren().add(button);
+        return button;
+    }
+
+    private static Button word(String key, Runnable action) {
+        Button button = TextControls.button(Messages.of(key), action);
+        button.getStyleClass().addAll("quiet-word", "plate-word");
+        return button;
+    }
+
+    /** Says whether a word has a meaning now. */
+    void want(Button button, boolean is) {
+        if (is != wanted.contains(button)) {
+            if (is) {
+                wanted.add(button);
+            } else {
+                wanted.remove(button);
+            }
+            arrange();
+        }
+    }
+
+    private void open() {
+        opened = true;
+        arrange();
+        all.stream().filter(wanted::contains).findFirst().ifPresent(Button::requestFocus);
+    }
+
+    private void arrange() {
+        boolean narrow = getWidth() > 0 && getWidth() < NARROW_EM * room.emPx().get();
+        boolean folded = narrow && !opened;
+        TextControls.show(more, folded);
+        all.forEach(one -> TextControls.show(one, !folded && wanted.contains(one)));
+    }
+}

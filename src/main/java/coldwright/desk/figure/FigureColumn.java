@@ -1,0 +1,46 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+
+/** The column beside the text: the figures of the step in sight, and all that are pinned. */
+public final class FigureColumn extends ScrollPane {
+    private final FigureStack stack;
+    private final Label empty = TextControls.label(Messages.of("plate.none-yet"), "no-plate");
+
+    /**
+     * Makes a column.
+     *
+     * @param first the step in sight
+     * @param room what plates share
+     * @param pinnedFigures the figures that the learner keeps
+     */
+    public FigureColumn(StepModel first, FigureSettings room, PinnedFigures pinnedFigures) {
+        getStyleClass().add("figures");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        setFocusTraversable(false);
+        stack = new FigureStack(first.drawn(), room, pinnedFigures, room.figuresBeside(), true);
+        VBox box = new VBox(empty, stack);
+        box.getStyleClass().add("figures-box");
+        setContent(box);
+        show(first);
+    }
+
+    /**
+     * Shows the figures of another step.
+     *
+     * @param is the step in sight
+     */
+    public void show(StepModel is) {
+        TextControls.shown(empty, is.awaitsFigure());
+        stack.show(is.drawn());
+        setVvalue(0);
+    }
+}

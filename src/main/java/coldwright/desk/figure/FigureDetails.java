@@ -1,0 +1,78 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.FigureModel;
+import coldwright.desk.figure.model.FigureTable;
+import coldwright.desk.messages.TextControls;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** What is folded under a plate: the figure in words, or as a table, or a sentence to say. */
+final class FigureDetails extends VBox {
+    private final FigureModel model;
+    private final FigureTableView table;
+    private final Label words = TextControls.label("", "plate-described");
+    private final Label message = TextControls.label("", "note");
+    private boolean tabled;
+
+    FigureDetails(FigureModel model, FigureSettings room) {
+        this.model = model;
+        this.table = new FigureTableView(room.emPx());
+        getStyleClass().add("plate-leaf");
+        words.setFocusTraversable(true);
+        TextControls.show(words, false);
+        TextControls.show(message, false);
+        TextControls.show(this, false);
+        getChildren().addAll(message, words);
+    }
+
+    /** The figure has changed: what was said of the one before is past, a table is set anew. */
+    void changed() {
+        if (message.isManaged()) {
+            TextControls.show(message, false);
+            refold();
+        }
+    }
+
+    /** The figure in words. */
+    void described(String text) {
+        if (!text.equals(words.getText())) {
+            words.setText(text);
+        }
+        if (tabled) {
+            table.show(FigureTable.of(model.drawn().shown()));
+        }
+    }
+
+    /** Says one sentence. */
+    void say(String sentence) {
+        message.setText(sentence);
+        TextControls.show(message, true);
+        refold();
+    }
+
+    /** Shows the figure in words, or folds them away. */
+    void turnWords() {
+        TextControls.show(words, !words.isManaged());
+        refold();
+    }
+
+    /** Shows the data as a table, or folds it away. */
+    void turnTable() {
+        if (tabled) {
+            getChildren().remove(table);
+        } else {
+            table.show(FigureTable.of(model.drawn().shown()));
+            getChildren().add(table);
+        }
+        tabled = !tabled;
+        refold();
+        if (tabled) {
+            table.requestFocus();
+        }
+    }
+
+    private void refold() {
+        TextControls.show(this, tabled || words.isManaged() || message.isManaged());
+    }
+}

@@ -1,0 +1,116 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.FigureModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.run.ExceptionText;
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
+import coldwright.figure.Figure;
+import coldwright.paint.DrawingPainter;
+import coldwright.paint.FigureFiles;
+import coldwright.paint.style.FigureFormat;
+import coldwright.text.WholeFile;
+
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.stage.Window;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+
+/** Takes a figure off the page: to the clipboard or into a file, always on white. */
+final class FigureExport {
+    private static final double FINE = 2;
+
+    private final FigureModel model;
+    private final FigureSettings room;
+    private final Consumer<String> say;
+
+    /**
+     * Makes it.
+     *
+     * @param model what the plate shows
+     * @param room what plates share
+     * @param say tells the learner how it went
+     */
+    FigureExport(FigureModel model, FigureSettings room, Consumer<String> say) {
+        this.model = model;
+        this.room = room;
+        this.say = say;
+    }
+
+    /** Puts an image on the clipboard. */
+    void copy() {
+        Exhibit exhibit = model.seen();
+        FigureFormat sheet = exhibit instanceof Figure ? FigureFiles.SHEET : DrawingPainter.SHEET;
+        RenderRequest renderRequest =
+                new RenderRequest(
+                        exhibit, model.earlier(), model.play().moment().get(), Optional.empty());
+        RenderContext renderContext = room.renderContext();
+        CompletableFuture.supplyAsync(
+                        () -> renderContext.painter().paint(renderRequest, sheet.withScale(FINE)),
+                        renderContext.work())
+                .whenCompleteAsync(
+                        (figureImage, trouble) -> {
+                            if (trouble == null) {
+                                ClipboardContent content = new ClipboardContent();
+                                content.putImage(ImagePane.imageOf(figureImage.picture()));
+                                Clipboard.getSystemClipboard().setContent(content);
+                                say.accept(Messages.of("plate.copied"));
+                            } else {
+                                say.accept(Messages.of("plate.not-copied", words(trouble)));
+                            }
+                        },
+                        renderContext.window());
+    }
+
+    /** Asks for a file and writes it. */
+    void save(Window window) {
+        Exhibit exhibit = model.seen();
+        int moment = model.play().moment().get();
+        List<String> endings =
+                exhibit instanceof Figure ? List.of("svg", "png", "csv") : List.of("svg", "png");
+        String name = FigureFiles.nameFor(exhibit, "").replaceFirst("\\.$", "");
+        room.fileAsk().where(name, endings, window).ifPresent(file -> write(exhibit, moment, file));
+    }
+
+    private void write(Exhibit exhibit, int moment, Path file) {
+        RenderContext renderContext = room.renderContext();
+        CompletableFuture.runAsync(() -> writeNow(exhibit, moment, file), renderContext.work())
+                .whenCompleteAsync(
+                        (nothing, trouble) ->
+                                say.accept(
+                                        trouble == null
+                                                ? Messages.of("plate.saved", file)
+                                                : Messages.of(
+                                                        "plate.not-saved", file, words(trouble))),
+                        renderContext.window());
+    }
+
+    private static void writeNow(Exhibit exhibit, int moment, Path file) {
+        try {
+            if (exhibit instanceof Figure figure) {
+                FigureFiles.write(figure, file);
+            } else if (exhibit instanceof Drawing drawing) {
+                FigureFiles.write(drawing, moment, file);
+            } else {
+                throw new AssertionError(exhibit.getClass());
+            }
+        } catch (IOException e) {
+            throw new IllegalStateException(
+                    e instanceof WholeFile.UnwrittenException unwritten
+                            ? ExceptionText.why(unwritten)
+                            : e.getMessage(),
+                    e);
+        }
+    }
+
+    private static String words(Throwable trouble) {
+        Throwable cause = trouble.getCause() == null ? trouble : trouble.getCause();
+        return String.valueOf(cause.getMessage());
+    }
+}

@@ -1,0 +1,43 @@
+package coldwright.desk.figure;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.Figure;
+import coldwright.paint.ChartPainter;
+import coldwright.paint.DrawingPainter;
+import coldwright.paint.RenderedFigure;
+import coldwright.paint.style.FigureFormat;
+
+import java.util.Optional;
+
+/** Draws figures; never asked on the window's thread. */
+@FunctionalInterface
+public interface FigurePainter {
+    /** Draws charts, and of a drawing one moment. */
+    FigurePainter STILL = FigurePainter::still;
+
+    /**
+     * Draws one.
+     *
+     * @param renderRequest what to draw
+     * @param sheet how large and how fine
+     * @return its pixels
+     */
+    FigureImage paint(RenderRequest renderRequest, FigureFormat sheet);
+
+    private static FigureImage still(RenderRequest renderRequest, FigureFormat sheet) {
+        if (renderRequest.exhibit() instanceof Figure figure) {
+            RenderedFigure renderedFigure =
+                    ChartPainter.paint(
+                            figure, renderRequest.earlier(), sheet, renderRequest.former());
+            return new FigureImage(
+                    renderedFigure.picture(), Optional.of(renderedFigure.plot()), figure);
+        }
+        if (renderRequest.exhibit() instanceof Drawing drawing) {
+            return new FigureImage(
+                    DrawingPainter.paint(drawing, renderRequest.moment(), sheet),
+                    Optional.empty(),
+                    drawing);
+        }
+        throw new AssertionError(renderRequest.exhibit().getClass());
+    }
+}

@@ -1,0 +1,128 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.beans.value.ObservableValue;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
+import javafx.scene.layout.VBox;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Figures one under the other, pinned ones below; drawn only where they are to be seen. */
+public final class FigureStack extends VBox {
+    private final FigureSettings room;
+    private final PinnedFigures pinnedFigures;
+    private final ObservableValue<Boolean> wanted;
+    private final boolean allPins;
+    private final VBox now = new VBox();
+    private final VBox kept = new VBox();
+    private final Map<PinnedFigures.PinnedFigure, VBox> keptViews = new HashMap<>();
+    private final ListChangeListener<ShownFigure> listener = change -> refresh();
+    private ObservableList<ShownFigure> drawn;
+
+    /**
+     * Makes a stack.
+     *
+     * @param drawn the figures
+     * @param room what plates share
+     * @param pinnedFigures the figures that the learner keeps; those pinned here stand below
+     * @param wanted whether it is to be seen
+     */
+    public FigureStack(
+            ObservableList<ShownFigure> drawn,
+            FigureSettings room,
+            PinnedFigures pinnedFigures,
+            ObservableValue<Boolean> wanted) {
+        this(drawn, room, pinnedFigures, wanted, false);
+    }
+
+    FigureStack(
+            ObservableList<ShownFigure> drawn,
+            FigureSettings room,
+            PinnedFigures pinnedFigures,
+            ObservableValue<Boolean> wanted,
+            boolean allPins) {
+        this.room = room;
+        this.pinnedFigures = pinnedFigures;
+        this.wanted = wanted;
+        this.allPins = allPins;
+        getStyleClass().add("plates");
+        now.getStyleClass().add("plates-now");
+        kept.getStyleClass().add("plates-kept");
+        getChildren().addAll(now, kept);
+        wanted.addListener((value, was, is) -> refresh());
+        room.units().addListener((value, was, is) -> refresh());
+        pinnedFigures
+                .all()
+                .addListener((ListChangeListener<PinnedFigures.PinnedFigure>) change -> refresh());
+        show(drawn);
+    }
+
+    /**
+     * Shows other figures.
+     *
+     * @param is the figures
+     */
+    public void show(ObservableList<ShownFigure> is) {
+        if (drawn != null) {
+            drawn.removeListener(listener);
+        }
+        drawn = is;
+        drawn.addListener(listener);
+        refresh();
+    }
+
+    private void refresh() {
+        boolean some = wanted.getValue();
+        int count = some ? drawn.size() : 0;
+        while (now.getChildren().size() > count) {
+            now.getChildren().remove(now.getChildren().size() - 1);
+        }
+        while (now.getChildren().size() < count) {
+            now.getChildren()
+                    .add(FigureView.on(room, pinnedFigures, allPins ? pinnedFigures : drawn));
+        }
+        for (int i = 0; i < count; i++) {
+            ((FigureView) now.getChildren().get(i)).show(drawn.get(i).in(room.units().get()));
+        }
+        refreshKept(some ? mine() : List.of());
+        boolean shown = count + kept.getChildren().size() > 0;
+        if (shown != isManaged()) {
+            TextControls.show(this, shown);
+        }
+    }
+
+    private List<PinnedFigures.PinnedFigure> mine() {
+        return pinnedFigures.all().stream()
+                .filter(pinnedFigure -> allPins || pinnedFigure.place() == drawn)
+                .toList();
+    }
+
+    private void refreshKept(List<PinnedFigures.PinnedFigure> all) {
+        keptViews.keySet().retainAll(all);
+        List<VBox> views =
+                all.stream()
+                        .map(
+                                pinnedFigure ->
+                                        keptViews.computeIfAbsent(pinnedFigure, this::keptView))
+                        .toList();
+        if (!kept.getChildren().equals(views)) {
+            kept.getChildren().setAll(views);
+        }
+    }
+
+    private VBox keptView(PinnedFigures.PinnedFigure pinnedFigure) {
+        FigureView plate = FigureView.pinned(room, () -> pinnedFigures.unpin(pinnedFigure));
+        plate.show(pinnedFigure.drawn());
+        String caption = Messages.of("plate.pinned", pinnedFigure.drawn().exhibit().title());
+        VBox view = new VBox(TextControls.label(caption, "pinned-caption"), plate);
+        view.getStyleClass().add("pinned");
+        return view;
+    }
+}

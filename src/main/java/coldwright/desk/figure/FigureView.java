@@ -1,0 +1,186 @@
+package coldwright.desk.figure;
+
+import coldwright.desk.figure.model.FigureModel;
+import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
+import coldwright.figure.FigureDescription;
+
+import javafx.animation.PauseTransition;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+
+/**
+ * A figure as a plate: the painting, the time of a drawing, words to press, sources, and what is
+ * folded away. Showing another figure of the same kind changes the painting alone.
+ */
+public final class FigureView extends VBox {
+    /** A figure that has not changed for so long is put into words. */
+    private static final Duration REST = Duration.millis(300);
+
+    private final FigureSettings room;
+    private final FigureModel model = new FigureModel();
+    private final FigureCanvas figureCanvas;
+    private final PlaybackBar play = new PlaybackBar(model);
+    private final FigureActions words;
+    private final FigureDetails details;
+    private final Label sources = TextControls.label("", "plate-source");
+    private final PauseTransition rest = new PauseTransition(REST);
+    private final Button earlier;
+    private final Button whole;
+    private Optional<EnlargedFigure> large = Optional.empty();
+
+    private FigureView(FigureSettings room, boolean filling) {
+        this.room = room;
+        figureCanvas = new FigureCanvas(model, room, filling);
+        words = new FigureActions(room);
+        details = new FigureDetails(model, room);
+        getStyleClass().add("plate");
+        if (filling) {
+            VBox.setVgrow(figureCanvas, Priority.ALWAYS);
+            getStyleClass().add("filling");
+        }
+        earlier = words.add("plate.earlier.off", this::turnEarlier);
+        whole = words.add("plate.whole", figureCanvas::whole);
+        words.want(whole, false);
+        TextControls.show(play, false);
+        TextControls.show(sources, false);
+        getChildren().addAll(figureCanvas, play, sources, words, details);
+        model.zoomed().addListener((value, was, is) -> showWhole(is));
+        rest.setOnFinished(event -> describe());
+    }
+
+    /**
+     * A plate among others, whose figures can be pinned.
+     *
+     * @param room what plates share
+     * @param pinnedFigures where its figure is kept to compare with
+     * @param place which list it is pinned from
+     */
+    static FigureView on(FigureSettings room, PinnedFigures pinnedFigures, Object place) {
+        FigureView view = new FigureView(room, false);
+        view.words.add("plate.pin", () -> pinnedFigures.pin(view.model.drawn(), place));
+        view.addActions();
+        view.words.add("plate.large", view::enlarge);
+        return view;
+    }
+
+    /** A plate that was pinned. */
+    static FigureView pinned(FigureSettings room, Runnable unpin) {
+        FigureView view = new FigureView(room, false);
+        view.words.add("plate.unpin", unpin);
+        view.addActions();
+        return view;
+    }
+
+    /** A plate that takes all the room there is. */
+    static FigureView filling(FigureSettings room) {
+        FigureView view = new FigureView(room, true);
+        view.addActions();
+        return view;
+    }
+
+    private void addActions() {
+        FigureExport figureExport = new FigureExport(model, room, details::say);
+        words.add("plate.copy", figureExport::copy);
+        words.add("plate.save", () -> figureExport.save(getScene().getWindow()));
+        words.add("plate.table", details::turnTable);
+        words.add("plate.described", details::turnWords);
+    }
+
+    /**
+     * Shows a figure or drawing; one that is shown already is left as it is.
+     *
+     * @param is what to show
+     */
+    public void show(ShownFigure is) {
+        ShownFigure was = model.drawn();
+        if (is.equals(was)) {
+            return;
+        }
+        boolean otherAxes = model.show(is);
+        if (was == null || was.exhibit().getClass() != is.exhibit().getClass()) {
+            figureCanvas.describe(is.exhibit().title());
+        }
+        boolean timed = is.exhibit() instanceof Drawing drawing && drawing.moments().size() > 1;
+        if (timed != play.isManaged()) {
+            TextControls.show(play, timed);
+        }
+        if (timed) {
+            play.take();
+        }
+        words.want(earlier, is.earlier().isPresent());
+        showSources(is.exhibit());
+        figureCanvas.changed(otherAxes);
+        details.changed();
+        large.ifPresent(one -> one.show(is));
+        rest.playFromStart();
+    }
+
+    private void showSources(Exhibit exhibit) {
+        String text = String.join("; ", exhibit.sources());
+        if (!text.equals(sources.getText())) {
+            sources.setText(text);
+            TextControls.show(sources, !text.isEmpty());
+        }
+    }
+
+    private void showWhole(boolean zoomed) {
+        if (!zoomed && whole.isFocused()) {
+            figureCanvas.requestFocus();
+        }
+        words.want(whole, zoomed);
+    }
+
+    private void turnEarlier() {
+        boolean shown = !model.earlierShown().get();
+        model.earlierShown().set(shown);
+        earlier.setText(Messages.of(shown ? "plate.earlier.off" : "plate.earlier.on"));
+    }
+
+    /** Puts the figure into words on the pen's thread. */
+    private void describe() {
+        ShownFigure shownFigure = model.drawn();
+        CompletableFuture.supplyAsync(
+                        () -> FigureDescription.describe(shownFigure.shown()),
+                        room.renderContext().work())
+                .thenAcceptAsync(
+                        text -> {
+                            if (shownFigure.equals(model.drawn())) {
+                                figureCanvas.describe(text);
+                                details.described(text);
+                            }
+                        },
+                        room.renderContext().window());
+    }
+
+    private void enlarge() {
+        EnlargedFigure plate = new EnlargedFigure(room);
+        large = Optional.of(plate);
+        plate.show(model.drawn());
+        plate.at(model.play().moment().get());
+        plate.open(
+                figureCanvas,
+                () -> {
+                    large = Optional.empty();
+                    model.play().goTo(plate.moment());
+                });
+    }
+
+    FigureModel model() {
+        return model;
+    }
+
+    FigureCanvas face() {
+        return figureCanvas;
+    }
+}

@@ -1,0 +1,238 @@
+package coldwright.desk.figure.model;
+
+import coldwright.desk.messages.Messages;
+import coldwright.figure.Figure;
+import coldwright.figure.FigureDescription;
+import coldwright.figure.Series;
+import coldwright.figure.TypesetNumber;
+import coldwright.lesson.ExpectedAnswer;
+import coldwright.workbook.work.LearnerAnswer;
+
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** A curve that the learner draws by hand: one value for each place along the level axis. */
+public final class CurveSketch {
+    /** Places along the level axis that the keyboard goes to, less one. */
+    public static final int PLACES = 20;
+
+    /** How finely the mouse draws. */
+    private static final int COLUMNS = 200;
+
+    private static final int COLUMNS_PER_PLACE = COLUMNS / PLACES;
+
+    /** By how much of the upright axis one press of a key moves a value. */
+    private static final double NUDGE = 1.0 / 40;
+
+    /** Where two curves are compared. */
+    private static final int COMPARED = 100;
+
+    private final ExpectedAnswer.Curve axes;
+    private final TreeMap<Integer, Double> columns = new TreeMap<>();
+    private final ObservableList<LearnerAnswer.Point> points = FXCollections.observableArrayList();
+
+    /** Kept, since listeners hang on it and it hangs on the other only weakly. */
+    private final ObservableList<LearnerAnswer.Point> shown =
+            FXCollections.unmodifiableObservableList(points);
+
+    public CurveSketch(ExpectedAnswer.Curve axes) {
+        this.axes = axes;
+    }
+
+    /**
+     * Draws a straight stroke; what stood over the same places is drawn over.
+     *
+     * @param from where it begins, in the units of the axes; brought within them
+     * @param to where it ends
+     */
+    public void draw(LearnerAnswer.Point from, LearnerAnswer.Point to) {
+        int first = column(from.x());
+        int last = column(to.x());
+        int way = Integer.compare(last, first);
+        for (int i = first; i != last; i += way) {
+            double share = (i - first) / (double) (last - first);
+            columns.put(i, within(from.y() + share * (to.y() - from.y())));
+        }
+        columns.put(last, within(to.y()));
+        told();
+    }
+
+    /**
+     * Moves the value at a place, or begins one there.
+     *
+     * @param place from 0 to {@link #PLACES}
+     * @param steps how many fortieths of the upright axis, down if negative
+     */
+    public void nudge(int place, int steps) {
+        double height = axes.upright().to() - axes.upright().from();
+        double now = valueAt(place).orElseGet(() -> beside(place)) + steps * NUDGE * height;
+        int at = place * COLUMNS_PER_PLACE;
+        columns.subMap(at - COLUMNS_PER_PLACE + 1, at + COLUMNS_PER_PLACE).clear();
+        columns.put(at, within(now));
+        told();
+    }
+
+    /** Where a value begins: at that of the nearest place drawn, or half way up. */
+    private double beside(int place) {
+        Map.Entry<Integer, Double> left = columns.floorEntry(place * COLUMNS_PER_PLACE);
+        Map.Entry<Integer, Double> right = columns.ceilingEntry(place * COLUMNS_PER_PLACE);
+        if (left != null) {
+            return left.getValue();
+        }
+        return right != null ? right.getValue() : (axes.upright().from() + axes.upright().to()) / 2;
+    }
+
+    /** Takes everything away. */
+    public void clear() {
+        columns.clear();
+        told();
+    }
+
+    /** Brings back what was drawn at another time. */
+    public void restore(List<LearnerAnswer.Point> kept) {
+        columns.clear();
+        kept.forEach(point -> columns.put(column(point.x()), within(point.y())));
+        told();
+    }
+
+    private void told() {
+        points.setAll(
+                columns.entrySet().stream()
+                        .map(one -> new LearnerAnswer.Point(xAt(one.getKey()), one.getValue()))
+                        .toList());
+    }
+
+    private int column(double x) {
+        ExpectedAnswer.Scale level = axes.level();
+        double share = (x - level.from()) / (level.to() - level.from());
+        return (int) Math.round(Math.max(0, Math.min(1, share)) * COLUMNS);
+    }
+
+    private double xAt(int column) {
+        ExpectedAnswer.Scale level = axes.level();
+        return level.from() + (level.to() - level.from()) * column / COLUMNS;
+    }
+
+    private double within(double y) {
+        return Math.max(axes.upright().from(), Math.min(axes.upright().to(), y));
+    }
+
+    /**
+     * The value at a place, between drawn ones along a straight line.
+     *
+     * @param place from 0 to {@link #PLACES}
+     * @return the value, in the upright axis' unit; none outside of what is drawn
+     */
+    public OptionalDouble valueAt(int place) {
+        return at(place * COLUMNS_PER_PLACE);
+    }
+
+    private OptionalDouble at(double column) {
+        Map.Entry<Integer, Double> left = columns.floorEntry((int) Math.floor(column));
+        Map.Entry<Integer, Double> right = columns.ceilingEntry((int) Math.ceil(column));
+        if (left == null || right == null) {
+            return OptionalDouble.empty();
+        }
+        double wide = right.getKey() - left.getKey();
+        double share = wide == 0 ? 0 : (column - left.getKey()) / wide;
+        return OptionalDouble.of(left.getValue() + share * (right.getValue() - left.getValue()));
+    }
+
+    /**
+     * Where a place lies.
+     *
+     * @param place from 0 to {@link #PLACES}
+     * @return in the level axis' unit
+     */
+    public double xOf(int place) {
+        return xAt(place * COLUMNS_PER_PLACE);
+    }
+
+    /**
+     * What is drawn.
+     *
+     * @return points from left to right, in the units of the axes; not to be changed
+     */
+    public ObservableList<LearnerAnswer.Point> points() {
+        return shown;
+    }
+
+    /**
+     * The axes to draw on.
+     *
+     * @return an empty figure
+     */
+    public Figure paper() {
+        return Figure.of("")
+                .x(axes.level().label(), axes.level().unit())
+                .xBetween(axes.level().from(), axes.level().to())
+                .y(axes.upright().label(), axes.upright().unit())
+                .yBetween(axes.upright().from(), axes.upright().to());
+    }
+
+    /**
+     * The drawn line.
+     *
+     * @return a line of two points or more; none before
+     */
+    public Optional<Series.Curve> curve() {
+        if (columns.size() < 2) {
+            return Optional.empty();
+        }
+        double[] xs = points.stream().mapToDouble(LearnerAnswer.Point::x).toArray();
+        double[] ys = points.stream().mapToDouble(LearnerAnswer.Point::y).toArray();
+        return Optional.of((Series.Curve) paper().line(name(), xs, ys).series().get(0));
+    }
+
+    /**
+     * What the drawn line is called where it stands beside the result.
+     *
+     * @return its name in a figure
+     */
+    public static String name() {
+        return Messages.of("forecast.yours");
+    }
+
+    /**
+     * What is drawn, in words.
+     *
+     * @return such as {@code falls from 0 to −4 °C as sucrose rises from 0 to 40 %}; none before
+     */
+    public Optional<String> description() {
+        return curve().map(drawn -> FigureDescription.course(drawn, paper()));
+    }
+
+    /**
+     * How far the drawn line is from the result.
+     *
+     * @param result the result's first curve, along the same axes
+     * @return one sentence; none if nothing is drawn or the two have no place in common
+     */
+    public Optional<String> distance(Series.Curve result) {
+        double sum = 0;
+        int count = 0;
+        for (int i = 0; i <= COMPARED && columns.size() > 1; i++) {
+            double column = i * COLUMNS / (double) COMPARED;
+            double x = xAt(0) + (xAt(COLUMNS) - xAt(0)) * i / COMPARED;
+            OptionalDouble mine = at(column);
+            OptionalDouble its = FigureReadout.yAt(result, x);
+            if (mine.isPresent() && its.isPresent()) {
+                sum += Math.abs(mine.getAsDouble() - its.getAsDouble());
+                count++;
+            }
+        }
+        if (count == 0) {
+            return Optional.empty();
+        }
+        double wide = axes.upright().to() - axes.upright().from();
+        String mean = TypesetNumber.plain(sum / count, Math.min(wide, 4 * sum / count));
+        String unit = axes.upright().unit().isBlank() ? "" : " " + axes.upright().unit();
+        return Optional.of(Messages.of("forecast.distance", mean + unit));
+    }
+}

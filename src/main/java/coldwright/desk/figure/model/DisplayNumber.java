@@ -1,0 +1,94 @@
+package coldwright.desk.figure.model;
+
+import coldwright.desk.messages.Messages;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Numbers as the page sets them: a true minus, no needless zeros, the unit behind. */
+public final class DisplayNumber {
+    private static final char MINUS = '−';
+    private static final char NO_BREAK_SPACE = '\u00A0';
+    private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
+    private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
+
+    private DisplayNumber() {}
+
+    /**
+     * A number for the page.
+     *
+     * @param value any number
+     * @return such as {@code −1.47}; at most six digits count
+     */
+    public static String of(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? Messages.of("number.none") : value > 0 ? "∞" : MINUS + "∞";
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value, SIX_DIGITS).stripTrailingZeros();
+        boolean plain = Math.abs(value) >= 1e-5 && Math.abs(value) < 1e9;
+        String digits = plain ? rounded.toPlainString() : rounded.toString();
+        return digits.replace('-', MINUS);
+    }
+
+    /**
+     * A number with its unit.
+     *
+     * @param value any number
+     * @param unit its unit; may be empty
+     * @return such as {@code −1.47 °C}, not to be broken over lines
+     */
+    public static String of(double value, String unit) {
+        return unit.isEmpty() ? of(value) : of(value) + NO_BREAK_SPACE + unit;
+    }
+
+    /**
+     * A number with no more digits than its tolerance makes worth reading.
+     *
+     * @param value any number
+     * @param tolerance how far off counts as right; 0 for all digits
+     * @return such as {@code −1.472} for a tolerance of 0.03
+     */
+    public static String toTolerance(double value, double tolerance) {
+        if (!Double.isFinite(value) || !(tolerance > 0)) {
+            return of(value);
+        }
+        int places = Math.max(0, 1 - (int) Math.floor(Math.log10(tolerance)));
+        return of(new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).doubleValue());
+    }
+
+    /**
+     * A number with three digits that count.
+     *
+     * @param value any number
+     * @return such as {@code 4.23}
+     */
+    public static String rounded(double value) {
+        return Double.isFinite(value) && value != 0
+                ? of(new BigDecimal(value, new MathContext(3)).doubleValue())
+                : of(value);
+    }
+
+    /**
+     * Reads a number as people type it.
+     *
+     * @param text with a point or a comma, any kind of minus
+     * @return the number; empty if it is none
+     */
+    public static OptionalDouble read(String text) {
+        String plain =
+                text.strip()
+                        .replace(',', '.')
+                        .replace(MINUS, '-')
+                        .replace('–', '-')
+                        .replaceAll("^([-+])\\s+", "$1");
+        return NUMBER.matcher(plain).matches()
+                ? OptionalDouble.of(Double.parseDouble(plain))
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,217 @@
+package coldwright.desk.figure.model;
+
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
+import coldwright.figure.NumberColumn;
+import coldwright.figure.Series;
+import coldwright.figure.TypesetNumber;
+import coldwright.paint.style.PlotArea;
+import coldwright.paint.style.ValueSpan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A value read off a figure.
+ *
+ * @param series which series of the figure, from 0
+ * @param x where, in the level axis' unit; under bars the word's number
+ * @param y the value, in the upright axis' unit
+ * @param words name, x and y with their units
+ */
+public record FigureReadout(int series, double x, double y, String words) {
+    /** How much finer than the width of an axis values are read. */
+    private static final double FINENESS = 400;
+
+    /** The share of a word's place that its bars take. */
+    private static final double BARS_OF_SLOT = 0.62;
+
+    /**
+     * A place on the sheet, in logical pixels from its top left.
+     *
+     * @param x from the left
+     * @param y from the top
+     */
+    public record SheetPoint(double x, double y) {}
+
+    /**
+     * What stands nearest to a place.
+     *
+     * @param figure the figure
+     * @param plot where its data stand
+     * @param sheetPoint the place
+     * @return the reading on the nearest series; none outside the plot or beside all data
+     */
+    public static Optional<FigureReadout> near(
+            Figure figure, PlotArea plot, SheetPoint sheetPoint) {
+        if (!plot.area().contains(sheetPoint.x(), sheetPoint.y())) {
+            return Optional.empty();
+        }
+        FigureReadout best = null;
+        double least = Double.POSITIVE_INFINITY;
+        List<Series> all = figure.series();
+        for (int i = 0; i < all.size(); i++) {
+            Optional<FigureReadout> one = near(figure, i, plot, sheetPoint);
+            if (one.isPresent()) {
+                double apart = apart(all.get(i), one.get(), plot, sheetPoint);
+                if (apart < least) {
+                    least = apart;
+                    best = one.get();
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static double apart(
+            Series series, FigureReadout one, PlotArea plot, SheetPoint sheetPoint) {
+        double beside = series instanceof Series.Dots ? plot.xPx(one.x()) - sheetPoint.x() : 0;
+        if (series instanceof Series.Bars) {
+            return Math.abs(plot.xPx(one.x()) - sheetPoint.x());
+        }
+        return Math.hypot(beside, plot.yPx(one.y()) - sheetPoint.y());
+    }
+
+    private static Optional<FigureReadout> near(
+            Figure figure, int index, PlotArea plot, SheetPoint sheetPoint) {
+        Series series = figure.series().get(index);
+        double x = plot.xAt(sheetPoint.x());
+        if (series instanceof Series.Curve curve) {
+            return nearest(curve.x(), curve.y(), x, plot, sheetPoint).stream()
+                    .mapToObj(y -> of(figure, index, plot, x, y))
+                    .findFirst();
+        } else if (series instanceof Series.Band band) {
+            OptionalDouble low = nearest(band.x(), band.low(), x, plot, sheetPoint);
+            OptionalDouble high = nearest(band.x(), band.high(), x, plot, sheetPoint);
+            if (low.isEmpty() || high.isEmpty()) {
+                return Optional.empty();
+            }
+            double toLow = Math.abs(plot.yPx(low.getAsDouble()) - sheetPoint.y());
+            double toHigh = Math.abs(plot.yPx(high.getAsDouble()) - sheetPoint.y());
+            double y = toLow < toHigh ? low.getAsDouble() : high.getAsDouble();
+            return Optional.of(of(figure, index, plot, x, y));
+        } else if (series instanceof Series.Dots dots) {
+            int nearest = -1;
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < dots.size(); i++) {
+                double apart =
+                        Math.hypot(
+                                plot.xPx(dots.x().at(i)) - sheetPoint.x(),
+                                plot.yPx(dots.y().at(i)) - sheetPoint.y());
+                if (apart < least) {
+                    nearest = i;
+                    least = apart;
+                }
+            }
+            return nearest < 0 ? Optional.empty() : at(figure, index, nearest, plot);
+        } else if (series instanceof Series.Bars bars) {
+            int count =
+                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
+            int place = (int) Math.round(x - (index - (count - 1) / 2.0) * BARS_OF_SLOT / count);
+            return place < 0 || place >= bars.size()
+                    ? Optional.empty()
+                    : at(figure, index, place, plot);
+        }
+        throw new AssertionError(series.getClass());
+    }
+
+    /**
+     * The reading at one point of a series.
+     *
+     * @param figure the figure
+     * @param series which series, from 0
+     * @param point which of its points, from 0
+     * @param plot where the data stand
+     * @return the reading; none at a gap
+     */
+    public static Optional<FigureReadout> at(Figure figure, int series, int point, PlotArea plot) {
+        Series one = figure.series().get(series);
+        double x;
+        double y;
+        if (one instanceof Series.Curve curve) {
+            x = curve.x().at(point);
+            y = curve.y().at(point);
+        } else if (one instanceof Series.Dots dots) {
+            x = dots.x().at(point);
+            y = dots.y().at(point);
+        } else if (one instanceof Series.Band band) {
+            x = band.x().at(point);
+            y = band.high().at(point);
+        } else if (one instanceof Series.Bars bars) {
+            int count =
+                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
+            x = point + (series - (count - 1) / 2.0) * BARS_OF_SLOT / count;
+            y = bars.values().at(point);
+        } else {
+            throw new AssertionError(one.getClass());
+        }
+        return Double.isFinite(x) && Double.isFinite(y)
+                ? Optional.of(of(figure, series, plot, x, y))
+                : Optional.empty();
+    }
+
+    private static FigureReadout of(Figure figure, int index, PlotArea plot, double x, double y) {
+        Series series = figure.series().get(index);
+        String value = number(y, plot.y(), figure.y());
+        String words;
+        if (series instanceof Series.Bars bars) {
+            int place = (int) Math.round(x);
+            String word = bars.words().get(Math.max(0, Math.min(bars.size() - 1, place)));
+            words = named(series, figure) + word + ", " + value;
+        } else {
+            words = named(series, figure) + number(x, plot.x(), figure.x()) + ", " + value;
+        }
+        return new FigureReadout(index, x, y, words);
+    }
+
+    private static String named(Series series, Figure figure) {
+        boolean alone = figure.series().size() == 1 || series.name().isBlank();
+        return alone ? "" : series.name().strip() + ": ";
+    }
+
+    private static String number(double value, ValueSpan span, Axis axis) {
+        String unit = axis.unit().isBlank() ? "" : " " + axis.unit();
+        String label = unit.isEmpty() && !axis.label().isBlank() ? axis.label() + " " : "";
+        return label + TypesetNumber.of(value, span.width() / FINENESS) + unit;
+    }
+
+    /** Of the places where a line passes over an x, the one nearest to the spot. */
+    private static OptionalDouble nearest(
+            NumberColumn xs, NumberColumn ys, double x, PlotArea plot, SheetPoint sheetPoint) {
+        double best = Double.NaN;
+        for (int i = 0; i + 1 < xs.size(); i++) {
+            double y = between(xs, ys, i, x);
+            boolean nearer =
+                    Double.isNaN(best)
+                            || Math.abs(plot.yPx(y) - sheetPoint.y())
+                                    < Math.abs(plot.yPx(best) - sheetPoint.y());
+            if (Double.isFinite(y) && nearer) {
+                best = y;
+            }
+        }
+        return Double.isNaN(best) ? OptionalDouble.empty() : OptionalDouble.of(best);
+    }
+
+    /** The value over a line's part from one point to the next; NaN beside it. */
+    private static double between(NumberColumn xs, NumberColumn ys, int i, double x) {
+        double from = xs.at(i);
+        double to = xs.at(i + 1);
+        if (!(Math.min(from, to) <= x && x <= Math.max(from, to))) {
+            return Double.NaN;
+        }
+        double share = from == to ? 0 : (x - from) / (to - from);
+        return ys.at(i) + share * (ys.at(i + 1) - ys.at(i));
+    }
+
+    /** The first value of a line over an x. */
+    static OptionalDouble yAt(Series.Curve curve, double x) {
+        for (int i = 0; i + 1 < curve.size(); i++) {
+            double y = between(curve.x(), curve.y(), i, x);
+            if (Double.isFinite(y)) {
+                return OptionalDouble.of(y);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,46 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.run.RunGate;
+
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+
+import java.util.Optional;
+
+/** Asks, before anything runs, whether the snippets of a stranger's lesson may run. */
+final class AgreementView extends VBox {
+    /**
+     * Asks.
+     *
+     * @param gate what runs pass through
+     * @param agree lets them run as they are
+     * @param whileWritten lets them run however the file is changed; empty if the page does not
+     *     follow it
+     */
+    AgreementView(RunGate gate, Runnable agree, Optional<Runnable> whileWritten) {
+        Button agreed = TextControls.button(Messages.of("trust.agree"), agree);
+        getStyleClass().add("agreement");
+        getChildren()
+                .addAll(
+                        TextControls.label(Messages.of("trust.head"), "agreement-head"),
+                        new CodeSentence(Messages.of("trust.what"), "agreement-what"),
+                        new CodeSentence(Messages.of("trust.once"), "agreement-what"),
+                        agreed);
+        whileWritten.ifPresent(
+                written ->
+                        getChildren()
+                                .add(TextControls.button(Messages.of("trust.author"), written)));
+        TextControls.shown(this, gate.open().not());
+        gate.refusedRun()
+                .addListener(
+                        (value, was, is) -> {
+                            if (is) {
+                                LessonView.reveal(this, this);
+                                agreed.requestFocus();
+                            }
+                        });
+    }
+}

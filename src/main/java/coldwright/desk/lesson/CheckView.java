@@ -1,0 +1,105 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.lesson.model.CheckLine;
+import coldwright.desk.lesson.model.CheckLine.State;
+import coldwright.desk.lesson.model.CheckModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.lesson.CheckExpectation;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What the snippets above should give, and whether they do. */
+final class CheckView extends VBox {
+    private final CheckModel model;
+    private final Label summary = TextControls.label("", "check-summary");
+    private final VBox lines = new VBox();
+    private final CollapsibleSection collapsibleSection =
+            new CollapsibleSection(
+                    Messages.of("check.show"), Messages.of("check.fold"), () -> lines);
+
+    CheckView(CheckModel model) {
+        this.model = model;
+        getStyleClass().add("check");
+        lines.getStyleClass().add("check-lines");
+        getChildren().addAll(summary, collapsibleSection);
+        model.lines().addListener((ListChangeListener<CheckLine>) change -> refresh());
+        refresh();
+    }
+
+    private void refresh() {
+        long open = count(State.OPEN);
+        long held = count(State.PASSED);
+        int all = model.lines().size();
+        TextControls.show(this, all > 0 && open < all);
+        boolean changed = model.onChangedText();
+        summary.setText(
+                held == all
+                        ? (all == 1
+                                ? Messages.of("check.holds")
+                                : Messages.of("check.all-hold", number(all)))
+                        : Messages.of(
+                                changed ? "check.some-hold.changed" : "check.some-hold",
+                                number(held),
+                                number(all)));
+        lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
+        if (open == 0 && held < all && !changed) {
+            collapsibleSection.setOpen(true);
+        }
+    }
+
+    private static String number(long count) {
+        return String.valueOf(count);
+    }
+
+    private long count(State state) {
+        return model.lines().stream().filter(line -> line.state() == state).count();
+    }
+
+    private static Node line(CheckLine line) {
+        Label mark = new Label(mark(line.state()));
+        mark.getStyleClass().addAll("check-mark", line.state() == State.PASSED ? "held" : "missed");
+        Label expression = TextControls.label(line.expectation().expression(), "check-expression");
+        String source = line.expectation().source();
+        VBox words = new VBox();
+        if (line.expectation() instanceof CheckExpectation.True && !source.isEmpty()) {
+            words.getChildren().addAll(new CodeSentence(source, "check-reason"), expression);
+        } else {
+            words.getChildren().add(expression);
+        }
+        if (line.expectation() instanceof CheckExpectation.Value || line.state() == State.FAILED) {
+            words.getChildren().add(new CodeSentence(verdict(line), "check-verdict"));
+        }
+        if (line.expectation() instanceof CheckExpectation.Value && !source.isEmpty()) {
+            words.getChildren().add(TextControls.label(source, "check-source"));
+        }
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox row = new HBox(mark, words);
+        row.getStyleClass().add("check-line");
+        return row;
+    }
+
+    private static String mark(State state) {
+        return switch (state) {
+            case OPEN -> Messages.of("check.open");
+            case PASSED -> Messages.of("check.held");
+            case MISSED -> Messages.of("check.missed");
+            case FAILED -> Messages.of("check.failed");
+        };
+    }
+
+    private static String verdict(CheckLine line) {
+        return switch (line.state()) {
+            case OPEN -> Messages.of("check.expected", line.wanted());
+            case PASSED, MISSED -> Messages.of("check.got", line.wanted(), line.got());
+            case FAILED -> Messages.of("check.why", line.wanted(), line.got());
+        };
+    }
+}

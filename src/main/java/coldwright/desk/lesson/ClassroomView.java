@@ -1,0 +1,145 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.figure.FigureColumn;
+import coldwright.desk.layout.PageState;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.prose.Typography;
+
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A lesson for a room: large type, one step at a time, its figures beside it. */
+public final class ClassroomView extends BorderPane {
+    private final LessonModel lesson;
+    private final PageState state;
+    private final Consumer<String> openLink;
+    private final ScrollPane page = new ScrollPane();
+    private final FigureColumn figures;
+    private final Label where = new Label();
+    private final Button back;
+    private final Button next;
+    private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
+
+    /**
+     * Lays a lesson out for a room.
+     *
+     * @param lesson what is shown
+     * @param state the page's, already in large type
+     * @param openLink follows a link
+     * @param notes opens the presenter's notes
+     * @param leave goes back to the page
+     */
+    public ClassroomView(
+            LessonModel lesson,
+            PageState state,
+            Consumer<String> openLink,
+            Runnable notes,
+            Runnable leave) {
+        this.lesson = lesson;
+        this.state = state;
+        this.openLink = openLink;
+        getStyleClass().add("workshop");
+        page.getStyleClass().add("reading");
+        page.setFitToWidth(true);
+        page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        figures = new FigureColumn(lesson.inSight().get(), state.room(), lesson.pins());
+        HBox.setHgrow(figures, Priority.ALWAYS);
+        HBox both = new HBox(page, figures);
+        setCenter(both);
+        back = TextControls.button(Messages.of("workshop.back"), () -> turn(-1));
+        next = TextControls.button(Messages.of("workshop.next"), () -> turn(1));
+        where.getStyleClass().add("strip-here");
+        HBox.setHgrow(where, Priority.ALWAYS);
+        where.setMaxWidth(Double.MAX_VALUE);
+        HBox strip =
+                new HBox(
+                        back,
+                        next,
+                        where,
+                        TextControls.button(Messages.of("workshop.notes"), notes),
+                        TextControls.button(Messages.of("workshop.leave"), leave));
+        strip.setAlignment(Pos.BASELINE_LEFT);
+        strip.getStyleClass().addAll("strip", "workshop-strip");
+        setBottom(strip);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        lesson.inSight().addListener(sight);
+        show(lesson.inSight().get());
+    }
+
+    /** It is shown no more. */
+    public void exit() {
+        lesson.inSight().removeListener(sight);
+    }
+
+    /** Shares out the width. */
+    public void arrange(double widthPx, double emPx) {
+        double measure = Math.min(34 * emPx, widthPx * 0.56);
+        boolean beside = widthPx - measure > 16 * emPx;
+        state.figuresBeside().set(beside);
+        page.setPrefWidth(beside ? measure : widthPx);
+        page.setMinWidth(beside ? measure : 0);
+        HBox.setHgrow(page, beside ? Priority.NEVER : Priority.ALWAYS);
+        TextControls.show(figures, beside);
+    }
+
+    private void pressed(KeyEvent event) {
+        boolean typing = event.getTarget() instanceof javafx.scene.control.TextInputControl;
+        boolean inCode = event.getTarget() instanceof coldwright.desk.code.CodeEditor;
+        int by =
+                switch (event.getCode()) {
+                    case PAGE_DOWN -> 1;
+                    case PAGE_UP -> -1;
+                    default -> 0;
+                };
+        if (by != 0 && !typing && !inCode) {
+            event.consume();
+            turn(by);
+        }
+    }
+
+    private void turn(int by) {
+        List<StepModel> steps = lesson.steps();
+        int to = steps.indexOf(lesson.inSight().get()) + by;
+        if (to >= 0 && to < steps.size()) {
+            lesson.arrive(steps.get(to));
+        }
+    }
+
+    private void show(StepModel step) {
+        StepView view =
+                new StepView(step, List.of(), state, lesson.pins(), openLink, lesson::runFrom);
+        VBox column = new VBox(view);
+        column.getStyleClass().add("column");
+        StackPane sheet = new StackPane(column);
+        sheet.getStyleClass().add("sheet");
+        page.setContent(sheet);
+        page.setVvalue(0);
+        figures.show(step);
+        int all = lesson.steps().size();
+        int at = lesson.steps().indexOf(step);
+        back.setDisable(at <= 0);
+        next.setDisable(at == all - 1);
+        where.setText(
+                Messages.of(
+                        "workshop.where",
+                        Typography.of(lesson.lesson().title()),
+                        String.valueOf(Math.max(1, at + 1)),
+                        String.valueOf(all)));
+        view.requestFocus();
+    }
+}

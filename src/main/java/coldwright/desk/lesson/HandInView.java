@@ -1,0 +1,37 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+import java.util.function.Consumer;
+
+/** At a lesson's end: the learner's whole work as one file for the teacher. */
+final class HandInView extends VBox {
+    /**
+     * Offers it.
+     *
+     * @param handIn takes the learner's name and writes the file
+     */
+    HandInView(Consumer<String> handIn) {
+        getStyleClass().add("hand-in");
+        TextField name = new TextField();
+        name.getStyleClass().add("number-field");
+        name.setPromptText(Messages.of("hand-in.name"));
+        name.setAccessibleText(Messages.of("hand-in.name"));
+        name.setPrefColumnCount(16);
+        Button save =
+                TextControls.button(
+                        Messages.of("hand-in.save"), () -> handIn.accept(name.getText().strip()));
+        save.disableProperty().bind(name.textProperty().isEmpty());
+        HBox row = new HBox(name, save);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("number-row");
+        getChildren().addAll(TextControls.label(Messages.of("hand-in.what"), "note"), row);
+    }
+}

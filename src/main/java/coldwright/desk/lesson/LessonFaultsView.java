@@ -1,0 +1,32 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.messages.TextControls;
+import coldwright.lesson.LessonFault;
+
+import javafx.scene.layout.VBox;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/** What its author has to mend in a lesson's text. */
+final class LessonFaultsView extends VBox {
+    LessonFaultsView(String head, List<LessonFault> faults) {
+        getStyleClass().add("faults");
+        show(head, faults);
+    }
+
+    /** Says something else. */
+    void show(String head, List<LessonFault> faults) {
+        getChildren().clear();
+        getChildren().add(TextControls.label(head, "faults-head"));
+        faults.forEach(fault -> getChildren().add(new CodeSentence(describe(fault), "fault")));
+    }
+
+    private static String describe(LessonFault fault) {
+        Path file = Path.of(fault.file()).getFileName();
+        return new LessonFault(
+                        file == null ? fault.file() : file.toString(), fault.line(), fault.words())
+                .toString();
+    }
+}

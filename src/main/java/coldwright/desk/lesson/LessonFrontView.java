@@ -1,0 +1,113 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.lesson.model.LessonFaults;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.prose.Typography;
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFault;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What stands before a lesson's first step: what it is, and what can be done with the whole. */
+final class LessonFrontView extends VBox {
+    /**
+     * Sets it.
+     *
+     * @param model the lesson
+     * @param agreement asks whether its snippets may run, and says if its author writes it
+     * @param opening the text before the first step
+     * @param workshop lays the lesson out for a room
+     * @param handout sets it for paper
+     */
+    LessonFrontView(
+            LessonModel model,
+            Node agreement,
+            StepView opening,
+            Runnable workshop,
+            Consumer<HandoutRequest> handout) {
+        getStyleClass().add("front");
+        Lesson lesson = model.lesson();
+        if (!lesson.track().isEmpty()) {
+            getChildren().add(TextControls.label(lesson.track(), "kicker"));
+        }
+        getChildren().add(TextControls.label(Typography.of(lesson.title()), "lesson-title"));
+        String terms = terms(lesson);
+        if (!terms.isEmpty()) {
+            getChildren().add(TextControls.label(Typography.of(terms), "terms"));
+        }
+        getChildren().addAll(faults(model), agreement, actions(model, workshop, handout), opening);
+    }
+
+    private static String terms(Lesson lesson) {
+        String minutes =
+                lesson.minutes().isEmpty() ? "" : Messages.of("lesson.minutes", lesson.minutes());
+        String needs = lesson.needs().isEmpty() ? "" : Messages.of("lesson.needs", lesson.needs());
+        return Stream.of(minutes, needs)
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(" · "));
+    }
+
+    private static Node faults(LessonModel model) {
+        LessonFaults lessonFaults = new LessonFaults(model);
+        LessonFaultsView view = new LessonFaultsView("", List.of());
+        Runnable refresh =
+                () -> {
+                    List<LessonFault> all = lessonFaults.all();
+                    view.show(head(all.size()), all);
+                    TextControls.show(view, !all.isEmpty());
+                };
+        lessonFaults.whenChanged(refresh);
+        refresh.run();
+        return view;
+    }
+
+    private static String head(int count) {
+        return count == 1
+                ? Messages.of("lesson.fault")
+                : Messages.of("lesson.faults", String.valueOf(count));
+    }
+
+    private static Node actions(
+            LessonModel model, Runnable workshop, Consumer<HandoutRequest> handout) {
+        Button all = TextControls.button(Messages.of("lesson.run-all"), model::runAll);
+        Button stop = TextControls.button(Messages.of("lesson.stop-all"), model.chain()::stop);
+        all.disableProperty().bind(model.chain().going());
+        stop.disableProperty().bind(model.chain().going().not());
+        Label progress = new Label();
+        progress.getStyleClass().add("status");
+        progress.textProperty().bind(model.chain().progress());
+        VBox opened = new VBox();
+        CollapsibleSection anew =
+                new CollapsibleSection(
+                        Messages.of("lesson.anew"),
+                        Messages.of("lesson.anew"),
+                        () -> TextControls.button(Messages.of("lesson.anew.sure"), model::reset),
+                        Optional.of(opened));
+        Button room = TextControls.button(Messages.of("lesson.workshop"), workshop);
+        CollapsibleSection paper =
+                new CollapsibleSection(
+                        Messages.of("handout"),
+                        Messages.of("handout"),
+                        () -> new HandoutView(handout),
+                        Optional.of(opened));
+        FlowPane row = new FlowPane(all, stop, room, paper, anew, progress);
+        row.getStyleClass().add("deeds-row");
+        opened.getStyleClass().add("deeds-opened");
+        VBox deeds = new VBox(row, opened);
+        deeds.getStyleClass().add("deeds");
+        return deeds;
+    }
+}

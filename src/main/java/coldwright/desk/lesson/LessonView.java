@@ -1,0 +1,241 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.layout.AfterFrame;
+import coldwright.desk.layout.PageState;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.TextControls;
+
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A lesson as one long page, and which of its steps is in sight. */
+public final class LessonView extends ScrollPane {
+    /** The step that stands at this share of the height is the one in sight. */
+    private static final double EYE = 0.35;
+
+    private static final double GAP_PX = 12;
+
+    /** A step that was gone to stays the one in sight until the page is scrolled by so much. */
+    private static final double ANCHOR_PX = 30;
+
+    private final LessonModel model;
+    private final PageState state;
+    private final Consumer<String> openLink;
+    private final VBox column = new VBox();
+    private final Region endPaper = new Region();
+    private final List<StepView> steps = new ArrayList<>();
+
+    private boolean lookDue;
+    private double anchoredAt = Double.NaN;
+
+    LessonView(
+            LessonModel model,
+            PageState state,
+            Consumer<String> openLink,
+            Node agreement,
+            Runnable workshop,
+            Consumer<String> handIn,
+            Consumer<HandoutRequest> handout) {
+        this.model = model;
+        this.state = state;
+        this.openLink = openLink;
+        getStyleClass().add("reading");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        column.getStyleClass().add("column");
+        column.getChildren()
+                .add(
+                        new LessonFrontView(
+                                model, agreement, viewOf(model.opening()), workshop, handout));
+        column.getChildren().add(new HandInView(handIn));
+        endPaper.getStyleClass().add("end-paper");
+        endPaper.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
+        column.getChildren().add(endPaper);
+        setNext();
+        StackPane sheet = new StackPane(column);
+        sheet.getStyleClass().add("sheet");
+        setContent(sheet);
+        vvalueProperty().addListener(value -> lookSoon());
+        heightProperty().addListener(value -> lookSoon());
+        column.heightProperty().addListener(value -> lookSoon());
+    }
+
+    /** Sets the steps one by one, so that the first can be read before the last is set. */
+    private void setNext() {
+        if (steps.size() < model.steps().size()) {
+            StepView view = viewOf(model.steps().get(steps.size()));
+            steps.add(view);
+            column.getChildren().add(column.getChildren().size() - 2, view);
+            AfterFrame.after(1, this::setNext);
+        }
+    }
+
+    /** Looks once all is laid out. */
+    private void lookSoon() {
+        if (!lookDue) {
+            lookDue = true;
+            Platform.runLater(
+                    () -> {
+                        lookDue = false;
+                        look();
+                    });
+        }
+    }
+
+    private StepView viewOf(StepModel step) {
+        return new StepView(
+                step, model.faultsOf(step), state, model.pins(), openLink, model::runFrom);
+    }
+
+    /** Brings a step to the top of the page. */
+    public void goTo(StepModel step) {
+        while (steps.size() < step.number()) {
+            setNext();
+        }
+        applyCss();
+        layout();
+        steps.stream()
+                .filter(view -> view.model() == step)
+                .findFirst()
+                .ifPresent(
+                        view ->
+                                Platform.runLater(
+                                        () -> {
+                                            TextControls.scroll(this, topOf(view) - GAP_PX);
+                                            anchoredAt = offset();
+                                            model.arrive(step);
+                                            view.requestFocus();
+                                        }));
+    }
+
+    /**
+     * Scrolls to where the page of the text before stood, for an author who writes on: as far from
+     * the top of the same step, so that lines that come above it move nothing.
+     */
+    public void scrollAsFarAs(LessonView former) {
+        double down = former.offset();
+        double eye = down + EYE * former.getViewportBounds().getHeight();
+        Optional<StepView> reached =
+                former.steps.stream()
+                        .filter(view -> view.getHeight() > 0 && former.topOf(view) <= eye)
+                        .reduce((one, other) -> other);
+        double below = down - reached.map(former::topOf).orElse(0.0);
+        while (steps.size() < model.steps().size()) {
+            setNext();
+        }
+        Runnable stand =
+                () -> {
+                    getScene().getRoot().applyCss();
+                    getScene().getRoot().layout();
+                    double top = reached.flatMap(this::sameStep).map(this::topOf).orElse(0.0);
+                    TextControls.scroll(this, top + below);
+                    anchoredAt = offset();
+                };
+        stand.run();
+        AfterFrame.after(1, stand);
+    }
+
+    private Optional<StepView> sameStep(StepView former) {
+        StepModel was = former.model();
+        return steps.stream()
+                .filter(view -> view.model().title().equals(was.title()))
+                .findFirst()
+                .or(() -> steps.stream().limit(was.number()).reduce((one, other) -> other));
+    }
+
+    /** Brings a node into sight, on whichever lesson's page it stands. */
+    static void reveal(Node node, Node within) {
+        Node parent = within;
+        while (parent != null && !(parent instanceof LessonView)) {
+            parent = parent.getParent();
+        }
+        if (parent instanceof LessonView lesson && node.isVisible()) {
+            lesson.applyCss();
+            lesson.layout();
+            lesson.reveal(node);
+        }
+    }
+
+    /** The step that a node stands in is the one in sight. */
+    void arriveAt(Node node) {
+        for (Node parent = node; parent != this; parent = parent.getParent()) {
+            if (parent instanceof StepView view && view.model().number() > 0) {
+                model.arrive(view.model());
+            }
+        }
+    }
+
+    /** Brings a node into sight, unless it is. */
+    public void reveal(Node node) {
+        Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+        double top = offset();
+        double seen = getViewportBounds().getHeight();
+        if (bounds.getMinY() < top) {
+            TextControls.scroll(this, bounds.getMinY() - GAP_PX);
+        } else if (bounds.getMaxY() > top + seen) {
+            double wanted = bounds.getMaxY() - seen + GAP_PX;
+            TextControls.scroll(this, Math.min(wanted, bounds.getMinY() - GAP_PX));
+        }
+        anchoredAt = offset();
+    }
+
+    private double offset() {
+        double room = getContent().getLayoutBounds().getHeight() - getViewportBounds().getHeight();
+        return Math.max(0, room) * getVvalue();
+    }
+
+    private double topOf(StepView view) {
+        return getContent().sceneToLocal(view.localToScene(0, 0)).getY();
+    }
+
+    private void look() {
+        double seen = getViewportBounds().getHeight();
+        if (getScene() == null || seen < 2 || steps.isEmpty() || steps.get(0).getHeight() < 1) {
+            return;
+        }
+        if (Math.abs(offset() - anchoredAt) < ANCHOR_PX) {
+            return;
+        }
+        anchoredAt = Double.NaN;
+        StepView here = stepAt(offset(), offset() + EYE * seen);
+        if (here.model() != model.inSight().get()) {
+            model.arrive(here.model());
+        }
+        boolean readToItsEnd = topOf(here) + here.getHeight() <= offset() + seen;
+        if (readToItsEnd && offset() > 0) {
+            here.model().markRead();
+        }
+    }
+
+    /**
+     * The first step that begins between the page's top and the eye, or the one that spans both.
+     */
+    private StepView stepAt(double top, double eye) {
+        StepView spanning = steps.get(0);
+        for (StepView view : steps) {
+            if (view.getHeight() > 0 && topOf(view) <= eye) {
+                spanning = view;
+                if (topOf(view) >= top) {
+                    return view;
+                }
+            }
+        }
+        return spanning;
+    }
+
+    public LessonModel model() {
+        return model;
+    }
+}

@@ -1,0 +1,173 @@
+package coldwright.desk.lesson;
+
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetProblem;
+import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.lesson.model.SnippetModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.run.PrintedOutput;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+
+/** What came of a run: what it printed, what it gave, what is wrong. */
+final class OutcomeView extends VBox {
+    private final SnippetModel model;
+    private final IntConsumer goToLine;
+    private final VBox printed = new VBox();
+    private final VBox ending = new VBox();
+    private PrintedOutput shown = PrintedOutput.NOTHING;
+    private Optional<ShownEnding> ended = Optional.empty();
+
+    /** An ending that is shown, so that the same one is not set anew while a dial turns. */
+    private record ShownEnding(RunOutcome outcome, boolean silent) {}
+
+    OutcomeView(SnippetModel model, IntConsumer goToLine) {
+        this.model = model;
+        this.goToLine = goToLine;
+        getStyleClass().add("outcome");
+        printed.getStyleClass().add("printed");
+        ending.getStyleClass().add("ending");
+        getChildren().addAll(printed, ending);
+        model.result().printed().addListener((value, was, is) -> showPrinted());
+        model.result().lastRun().addListener((value, was, is) -> showEnding());
+        model.phase().addListener((value, was, is) -> showEnding());
+        showPrinted();
+        showEnding();
+        showThis();
+    }
+
+    private void showPrinted() {
+        PrintedOutput text = model.result().printed().get();
+        if (text.equals(shown)) {
+            return;
+        }
+        boolean headOnly = shown.isHead() && text.isHead();
+        shown = text;
+        if (headOnly) {
+            ((Label) printed.getChildren().get(0)).setText(text.head());
+            return;
+        }
+        printed.getChildren().clear();
+        if (!text.head().isEmpty()) {
+            Label head = TextControls.label(text.head(), "printed-text");
+            head.setAccessibleRole(AccessibleRole.TEXT);
+            printed.getChildren().add(head);
+        }
+        if (text.linesLeft() > 0) {
+            String more =
+                    text.linesLeft() == 1
+                            ? Messages.of("outcome.show-one")
+                            : Messages.of("outcome.show-more", String.valueOf(text.linesLeft()));
+            printed.getChildren()
+                    .add(
+                            new CollapsibleSection(
+                                    more, Messages.of("outcome.fold"), () -> whole(text)));
+        }
+        if (text.cut()) {
+            printed.getChildren().add(TextControls.label(Messages.of("outcome.cut"), "note"));
+        }
+        showThis();
+    }
+
+    private static Node whole(PrintedOutput text) {
+        TextArea area = new TextArea(text.all());
+        area.setEditable(false);
+        area.setPrefRowCount(20);
+        area.getStyleClass().add("printed-whole");
+        return area;
+    }
+
+    private void showEnding() {
+        FinishedRun run = model.result().lastRun().get();
+        boolean resting = model.phase().get() == SnippetModel.Phase.RESTING;
+        Optional<ShownEnding> now =
+                run == null || !resting
+                        ? Optional.empty()
+                        : Optional.of(new ShownEnding(run.outcome(), isSilent(run)));
+        if (now.equals(ended)) {
+            return;
+        }
+        ended = now;
+        ending.getChildren().setAll(run == null || !resting ? List.of() : ending(run));
+        showThis();
+    }
+
+    private void showThis() {
+        TextControls.show(printed, !printed.getChildren().isEmpty());
+        TextControls.show(ending, !ending.getChildren().isEmpty());
+        TextControls.show(this, printed.isManaged() || ending.isManaged());
+    }
+
+    private List<Node> ending(FinishedRun run) {
+        RunOutcome outcome = run.outcome();
+        if (outcome instanceof RunOutcome.Finished finished) {
+            return finished(finished, run);
+        }
+        if (outcome instanceof RunOutcome.Rejected rejected) {
+            return rejected.problems().stream().map(this::problem).toList();
+        }
+        if (outcome instanceof RunOutcome.Threw threw) {
+            return List.of(problem(threw.problem()));
+        }
+        return List.of(
+                new CodeSentence(
+                        model.ending(),
+                        outcome instanceof RunOutcome.Stopped ? "note" : "trouble"));
+    }
+
+    private static boolean isSilent(FinishedRun run) {
+        return run.printed().isEmpty() && run.exhibits().isEmpty();
+    }
+
+    private static List<Node> finished(RunOutcome.Finished finished, FinishedRun run) {
+        if (!finished.value().isEmpty() && !finished.type().endsWith("PrintStream")) {
+            return List.of(TextControls.label(finished.value(), "value"));
+        }
+        return isSilent(run)
+                ? List.of(TextControls.label(Messages.of("outcome.nothing"), "note"))
+                : List.of();
+    }
+
+    private Node problem(SnippetProblem problem) {
+        VBox box = new VBox();
+        box.getStyleClass().add("problem");
+        CodeSentence words = new CodeSentence(problem.words(), "trouble");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox row = new HBox(words);
+        row.getStyleClass().add("problem-row");
+        if (problem.line() > 0) {
+            Button line =
+                    TextControls.button(
+                            Messages.of("outcome.line", String.valueOf(problem.line())),
+                            () -> goToLine.accept(problem.line()));
+            line.getStyleClass().add("problem-line");
+            row.getChildren().add(0, line);
+        }
+        box.getChildren().add(row);
+        if (!problem.compilerWords().isBlank()) {
+            box.getChildren()
+                    .add(
+                            new CollapsibleSection(
+                                    Messages.of("outcome.java"),
+                                    Messages.of("outcome.java.fold"),
+                                    () ->
+                                            TextControls.label(
+                                                    problem.compilerWords(), "compiler-words")));
+        }
+        return box;
+    }
+}

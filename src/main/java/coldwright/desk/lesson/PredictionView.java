@@ -1,0 +1,123 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.figure.CurveSketchPad;
+import coldwright.desk.figure.FigureSettings;
+import coldwright.desk.layout.PageState;
+import coldwright.desk.lesson.model.PredictionModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.prose.Typography;
+import coldwright.lesson.ExpectedAnswer;
+
+import javafx.beans.InvalidationListener;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A question before the run. */
+final class PredictionView extends VBox {
+    private final PredictionModel model;
+    private final ObservableValue<Boolean> classroom;
+    private final FigureSettings room;
+
+    PredictionView(PredictionModel model, PageState state) {
+        this.model = model;
+        this.classroom = state.classroom();
+        this.room = state.room();
+        getStyleClass().add("forecast");
+        getChildren()
+                .addAll(
+                        TextControls.label(Messages.of("forecast.asks"), "kicker"),
+                        TextControls.label(
+                                Typography.of(model.prediction().question()), "question"),
+                        asked());
+    }
+
+    private Node asked() {
+        if (model.prediction().answer() instanceof ExpectedAnswer.Choice choice) {
+            return choices(choice);
+        }
+        if (model.prediction().answer() instanceof ExpectedAnswer.Amount amount) {
+            return number(amount);
+        }
+        if (model.prediction().answer() instanceof ExpectedAnswer.Curve axes) {
+            return new CurveSketchPad(model, axes, room);
+        }
+        throw new AssertionError(model.prediction().answer());
+    }
+
+    private Node choices(ExpectedAnswer.Choice choice) {
+        VBox box = new VBox();
+        box.getStyleClass().add("choices");
+        ToggleGroup group = new ToggleGroup();
+        for (int i = 0; i < choice.choices().size(); i++) {
+            int index = i;
+            RadioButton button = new RadioButton(Typography.of(choice.choices().get(i)));
+            button.setWrapText(true);
+            button.setToggleGroup(group);
+            button.setSelected(model.chosen().get() == i);
+            button.selectedProperty()
+                    .addListener(
+                            (value, was, is) -> {
+                                if (is) {
+                                    model.chosen().set(index);
+                                }
+                            });
+            button.disableProperty().bind(model.revealed());
+            HBox.setHgrow(button, Priority.ALWAYS);
+            button.setMaxWidth(Double.MAX_VALUE);
+            box.getChildren().add(new HBox(button, TextControls.shown(hands(index), classroom)));
+        }
+        return box;
+    }
+
+    /** Counts hands for a choice. */
+    private Node hands(int index) {
+        Label count = new Label();
+        count.getStyleClass().add("hands-count");
+        Button fewer = TextControls.button("−", () -> model.count(index, -1));
+        Button more = TextControls.button("+", () -> model.count(index, 1));
+        InvalidationListener tell =
+                value -> {
+                    String hands = String.valueOf(model.hands().get(index));
+                    count.setText(hands);
+                    more.setAccessibleText(Messages.of("hands.more", hands));
+                    fewer.setAccessibleText(Messages.of("hands.fewer", hands));
+                };
+        model.hands().addListener(tell);
+        tell.invalidated(null);
+        HBox row = new HBox(fewer, count, more);
+        row.setAlignment(Pos.BASELINE_RIGHT);
+        row.getStyleClass().add("hands");
+        return row;
+    }
+
+    private Node number(ExpectedAnswer.Amount amount) {
+        TextField field = new TextField();
+        field.getStyleClass().add("number-field");
+        field.setPrefColumnCount(7);
+        field.setAccessibleText(model.prediction().question());
+        field.textProperty().bindBidirectional(model.typed());
+        field.disableProperty().bind(model.revealed());
+        HBox row = new HBox(field, new Label(amount.unit()));
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("number-row");
+        Label mend = TextControls.label("", "mend");
+        TextControls.show(mend, false);
+        field.textProperty()
+                .addListener(
+                        value -> {
+                            mend.setText(model.inputError().orElse(""));
+                            TextControls.show(mend, model.inputError().isPresent());
+                        });
+        return new VBox(row, mend);
+    }
+}

@@ -1,0 +1,254 @@
+package coldwright.desk.lesson;
+
+import coldwright.bench.FinishedRun;
+import coldwright.desk.code.CodeEditor;
+import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.lesson.model.DialModel;
+import coldwright.desk.lesson.model.SnippetModel;
+import coldwright.desk.lesson.model.SnippetModel.Phase;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.model.PreferencesModel;
+import coldwright.figure.UnitConversion;
+import coldwright.workbook.settings.BenchLimit;
+
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.beans.value.ObservableValue;
+import javafx.collections.ListChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+import java.util.Locale;
+
+/** A snippet as a slip on the page: its text, its words to press, and what came of it. */
+final class SnippetView extends VBox {
+    private static final KeyCombination RUN_KEYS =
+            new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN);
+    private static final Duration TICK = Duration.millis(100);
+
+    private final SnippetModel model;
+    private final CodeEditor editor;
+    private final HelpPane help;
+    private final Button run;
+    private final Button stop;
+    private final Button reset;
+    private final Button fromHere;
+    private final PreferencesModel settings;
+    private final ObservableValue<UnitConversion> units;
+    private final OutcomeView outcome;
+    private final HBox asks = asks();
+    private double askAtS;
+    private final Label status = new Label();
+    private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> showTime()));
+    private long startedNanos;
+
+    /**
+     * Shows a snippet.
+     *
+     * @param model the snippet
+     * @param settings says after how long the page asks
+     * @param units in which dials tell their values too
+     * @param fromHere runs it and all below it
+     */
+    SnippetView(
+            SnippetModel model,
+            PreferencesModel settings,
+            ObservableValue<UnitConversion> units,
+            Runnable fromHere) {
+        this.units = units;
+        this.model = model;
+        this.settings = settings;
+        this.fromHere = TextControls.button(Messages.of("snippet.from-here"), fromHere);
+        this.editor = new CodeEditor(model.text(), model::suggest);
+        this.help = new HelpPane(model, editor);
+        this.run = TextControls.button(Messages.of("snippet.run"), model::run);
+        this.stop = TextControls.button(Messages.of("snippet.stop"), model::stop);
+        this.reset = TextControls.button(Messages.of("snippet.reset"), model::reset);
+        getStyleClass().add("snippet");
+        editor.setAccessibleText(Messages.of("snippet.spoken"));
+        editor.addEventFilter(
+                KeyEvent.KEY_PRESSED,
+                event -> {
+                    if (RUN_KEYS.match(event)) {
+                        event.consume();
+                        model.run();
+                    } else if (event.getCode() == KeyCode.F1) {
+                        event.consume();
+                        help.turn();
+                    }
+                });
+        clock.setCycleCount(Animation.INDEFINITE);
+        VBox paper = new VBox(editor, help, dials(), foot(), asks);
+        paper.getStyleClass().add("slip");
+        outcome = new OutcomeView(model, editor::goToLine);
+        getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
+        model.phase().addListener((value, was, is) -> phaseChanged(is));
+        model.progress().addListener(value -> showTime());
+        model.result().changedSinceRun().addListener(value -> showTime());
+        model.result().outOfDate().addListener(value -> showTime());
+        model.onlyForBelow().addListener(value -> showTime());
+        model.result()
+                .lastRun()
+                .addListener(
+                        (value, was, is) -> {
+                            editor.mark(model.result().problems());
+                            showTime();
+                        });
+        phaseChanged(model.phase().get());
+        editor.mark(model.result().problems());
+    }
+
+    /** After a while the page asks whether a run shall go on. */
+    private HBox asks() {
+        Label words = TextControls.label("", "asks-words");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button on = TextControls.button(Messages.of("snippet.let-it-run"), this::letItRun);
+        HBox box = new HBox(words, on);
+        box.setAlignment(Pos.BASELINE_LEFT);
+        box.getStyleClass().add("asks");
+        TextControls.show(box, false);
+        return box;
+    }
+
+    private void letItRun() {
+        askAtS = 2 * seconds();
+        stop.requestFocus();
+        TextControls.show(asks, false);
+    }
+
+    private double seconds() {
+        return (System.nanoTime() - startedNanos) / 1e9;
+    }
+
+    private void askIfLong() {
+        boolean asking = model.phase().get() == Phase.RUNNING && seconds() >= askAtS;
+        if (asking && !asks.isVisible()) {
+            String soFar = String.valueOf(Math.round(seconds()));
+            ((Label) asks.getChildren().get(0)).setText(Messages.of("snippet.asks", soFar));
+        }
+        TextControls.show(asks, asking);
+    }
+
+    /** The numbers to turn, in the order of the lines that declare them. */
+    private VBox dials() {
+        VBox box = new VBox();
+        box.getStyleClass().add("dials");
+        ListChangeListener<DialModel> refill =
+                change -> {
+                    box.getChildren()
+                            .setAll(
+                                    model.dials().stream()
+                                            .map(dial -> new DialView(dial, units))
+                                            .toList());
+                    TextControls.show(box, !model.dials().isEmpty());
+                };
+        model.dials().addListener(refill);
+        refill.onChanged(null);
+        return box;
+    }
+
+    private static CollapsibleSection folded(VBox paper) {
+        return new CollapsibleSection(
+                Messages.of("snippet.given.show"), Messages.of("snippet.given.fold"), () -> paper);
+    }
+
+    OutcomeView outcome() {
+        return outcome;
+    }
+
+    private FlowPane foot() {
+        run.getStyleClass().add("run-word");
+        model.edited().addListener((value, was, is) -> allowReset(is));
+        allowReset(model.edited().get());
+        status.getStyleClass().add("status");
+        Button what = TextControls.button(Messages.of("snippet.help"), help::turn);
+        what.getStyleClass().add("quiet-word");
+        FlowPane foot = new FlowPane(run, stop, reset, fromHere, what, status);
+        foot.getStyleClass().add("slip-foot");
+        fromHere.getStyleClass().add("quiet-word");
+        return foot;
+    }
+
+    private void phaseChanged(Phase phase) {
+        if (phase == Phase.RUNNING) {
+            startedNanos = System.nanoTime();
+            askAtS = settings.limit(BenchLimit.ASK_AFTER_SECONDS);
+        }
+        if (phase == Phase.RESTING) {
+            clock.stop();
+            handOver(stop, run);
+        } else {
+            clock.play();
+            handOver(run, stop);
+        }
+        showTime();
+    }
+
+    private void allowReset(boolean edited) {
+        reset.setDisable(!edited && !reset.isFocused());
+        if (!edited && reset.isFocused()) {
+            editor.requestFocus();
+            reset.setDisable(true);
+        }
+    }
+
+    /** A word that has the focus hands it on before it falls silent, or it would go far away. */
+    private static void handOver(Button from, Button to) {
+        to.setDisable(false);
+        if (from.isFocused()) {
+            to.requestFocus();
+        }
+        from.setDisable(true);
+    }
+
+    private void showTime() {
+        if (model.result().turning() && model.phase().get() == Phase.RESTING) {
+            return;
+        }
+        askIfLong();
+        status.setText(
+                switch (model.phase().get()) {
+                    case WAITING -> model.progress().get();
+                    case RUNNING -> running();
+                    case RESTING -> rested();
+                });
+    }
+
+    private String running() {
+        String time = seconds(seconds(), 1);
+        String first = model.progress().get();
+        return first.isEmpty() ? Messages.of("snippet.runs", time) : first + ", " + time;
+    }
+
+    private String rested() {
+        FinishedRun run = model.result().lastRun().get();
+        if (run == null) {
+            return model.onlyForBelow().get() ? Messages.of("snippet.for-below") : "";
+        }
+        if (model.result().changedSinceRun().get()) {
+            return Messages.of("snippet.changed");
+        }
+        if (model.result().outOfDate().get()) {
+            return Messages.of("snippet.out-of-date");
+        }
+        return run.outcome().finished()
+                ? Messages.of("snippet.ran", seconds(run.elapsed().toNanos() / 1e9, 2))
+                : Messages.of("snippet.not-to-end");
+    }
+
+    private static String seconds(double seconds, int places) {
+        return String.format(Locale.ROOT, "%." + places + "f\u00A0s", seconds);
+    }
+}

@@ -1,0 +1,131 @@
+package coldwright.desk.lesson;
+
+import coldwright.desk.figure.FigureStack;
+import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.PageState;
+import coldwright.desk.lesson.model.CheckModel;
+import coldwright.desk.lesson.model.PartModel;
+import coldwright.desk.lesson.model.PredictionModel;
+import coldwright.desk.lesson.model.ProseModel;
+import coldwright.desk.lesson.model.SnippetModel;
+import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.prose.ProseView;
+import coldwright.desk.prose.Typography;
+import coldwright.lesson.LessonFault;
+
+import javafx.application.Platform;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** One step on the page: its heading and its parts in order. */
+final class StepView extends VBox {
+    private final StepModel model;
+    private final Consumer<String> openLink;
+    private final PageState state;
+    private final PinnedFigures pinnedFigures;
+    private final Consumer<SnippetModel> fromHere;
+
+    /** Questions whose answer comes with the next run. */
+    private final List<PredictionModel> asked = new ArrayList<>();
+
+    StepView(
+            StepModel model,
+            List<LessonFault> faults,
+            PageState state,
+            PinnedFigures pinnedFigures,
+            Consumer<String> openLink,
+            Consumer<SnippetModel> fromHere) {
+        this.fromHere = fromHere;
+        this.model = model;
+        this.state = state;
+        this.pinnedFigures = pinnedFigures;
+        this.openLink = openLink;
+        getStyleClass().add("step");
+        if (model.number() > 0) {
+            Label number = new Label(Messages.of("step.number", String.valueOf(model.number())));
+            number.getStyleClass().add("kicker");
+            Label title = TextControls.label(Typography.of(model.title()), "step-title");
+            title.setAccessibleRole(AccessibleRole.TEXT);
+            VBox head = new VBox(number, title);
+            head.getStyleClass().add("step-head");
+            getChildren().add(head);
+        }
+        if (!faults.isEmpty()) {
+            getChildren().add(new LessonFaultsView(Messages.of("step.faults"), faults));
+        }
+        model.parts().forEach(part -> add(part));
+    }
+
+    private void add(PartModel part) {
+        if (part instanceof ProseModel prose) {
+            put(new ProseView(prose.prose().nodes(), openLink));
+        } else if (part instanceof SnippetModel snippet) {
+            SnippetView view =
+                    new SnippetView(
+                            snippet,
+                            state.settings(),
+                            state.room().units(),
+                            () -> fromHere.accept(snippet));
+            FigureStack plates =
+                    new FigureStack(
+                            snippet.result().drawn(),
+                            state.room(),
+                            pinnedFigures,
+                            state.figuresBeside().not());
+            put(view);
+            put(plates);
+            snippet.result().lastRun().addListener(run -> showResults(view, plates));
+            if (!snippet.snippet().given()) {
+                asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
+                asked.clear();
+            }
+            putSolution(snippet);
+        } else if (part instanceof PredictionModel forecast) {
+            put(new PredictionView(forecast, state));
+            asked.add(forecast);
+        } else if (part instanceof CheckModel check) {
+            put(new CheckView(check));
+        } else {
+            throw new AssertionError(part);
+        }
+    }
+
+    /** One way to do an exercise, to be had once the learner has tried. */
+    private void putSolution(SnippetModel snippet) {
+        String solution = snippet.snippet().solution();
+        if (!solution.isEmpty()) {
+            CollapsibleSection collapsibleSection =
+                    new CollapsibleSection(
+                            Messages.of("solution.show"),
+                            Messages.of("solution.fold"),
+                            () -> TextControls.label(solution, "listing"));
+            collapsibleSection.getStyleClass().add("solution");
+            put(TextControls.shown(collapsibleSection, snippet.result().everFinished()));
+        }
+    }
+
+    /** Brings what came of a run into sight, if it is the learner who ran it. */
+    private void showResults(SnippetView view, FigureStack plates) {
+        if (view.isFocusWithin()) {
+            Platform.runLater(
+                    () -> LessonView.reveal(plates.isManaged() ? plates : view.outcome(), this));
+        }
+    }
+
+    private void put(Node node) {
+        getChildren().add(node);
+    }
+
+    StepModel model() {
+        return model;
+    }
+}

@@ -1,0 +1,179 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.bench.ExpressionEvaluator;
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.bench.RunOutcome;
+import coldwright.desk.run.OutcomeSentences;
+import coldwright.desk.run.RunQueue;
+import coldwright.lesson.CheckExpectation;
+import coldwright.lesson.LessonPart;
+
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * What the snippets above must give, tried after each run of the snippet it stands under.
+ *
+ * <p>All lines are tried in one snippet; only if that can't be compiled is each tried by itself, so
+ * that one bad line does not hide the others.
+ */
+public final class CheckModel implements PartModel {
+    private final LessonPart.Check check;
+    private final RunQueue queue;
+    private final Supplier<List<SnippetModel>> above;
+    private final ObservableList<CheckLine> lines = FXCollections.observableArrayList();
+    private final List<Runnable> afterTried = new ArrayList<>();
+    private int round;
+    private int awaited;
+
+    CheckModel(LessonPart.Check check, RunQueue queue, Supplier<List<SnippetModel>> above) {
+        this.check = check;
+        this.queue = queue;
+        this.above = above;
+        check.expectations().forEach(line -> lines.add(CheckLine.open(line)));
+    }
+
+    /** Tries all lines when the bench is free. */
+    public void evaluate() {
+        int thisRound = ++round;
+        List<Integer> all = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            all.add(i);
+        }
+        awaited = 0;
+        if (!all.isEmpty()) {
+            evaluate(all, thisRound);
+        }
+    }
+
+    private void evaluate(List<Integer> which, int thisRound) {
+        awaited++;
+        List<CheckExpectation> expectations =
+                which.stream().map(index -> check.expectations().get(index)).toList();
+        queue.add(new CheckRun(expectations, run -> accept(run, which, thisRound)));
+    }
+
+    private void accept(FinishedRun run, List<Integer> which, int thisRound) {
+        if (thisRound != round) {
+            return;
+        }
+        awaited--;
+        if (run.outcome() instanceof RunOutcome.Rejected && which.size() > 1) {
+            which.forEach(index -> evaluate(List.of(index), thisRound));
+            return;
+        }
+        List<ExpressionEvaluator.Evaluation> given = ExpressionEvaluator.read(run.printed());
+        for (int i = 0; i < which.size(); i++) {
+            int index = which.get(i);
+            CheckExpectation expectation = check.expectations().get(index);
+            lines.set(
+                    index,
+                    i < given.size()
+                            ? CheckLine.of(expectation, given.get(i))
+                            : CheckLine.failed(expectation, OutcomeSentences.words(run.outcome())));
+        }
+        if (awaited == 0) {
+            afterTried.forEach(Runnable::run);
+        }
+    }
+
+    /** No line was tried. */
+    void reset() {
+        round++;
+        awaited = 0;
+        lines.replaceAll(line -> CheckLine.open(line.expectation()));
+    }
+
+    /** Does something each time all lines were tried. */
+    void whenTried(Runnable action) {
+        afterTried.add(action);
+    }
+
+    /** Whether all lines held when they were last tried. */
+    boolean passes() {
+        return awaited == 0
+                && lines.stream().allMatch(line -> line.state() == CheckLine.State.PASSED);
+    }
+
+    /**
+     * Whether a line did not hold although nothing above is changed: what is asked is to be done.
+     */
+    boolean missesAsWritten() {
+        return awaited == 0
+                && above.get().stream().noneMatch(model -> model.edited().get())
+                && lines.stream()
+                        .anyMatch(
+                                line ->
+                                        line.state() == CheckLine.State.MISSED
+                                                || line.state() == CheckLine.State.FAILED);
+    }
+
+    /**
+     * Whether the learner changed what it is about. An exercise is there to be changed, so its
+     * changes don't count.
+     *
+     * @return true if a snippet above is no longer the author's
+     */
+    public boolean onChangedText() {
+        return above.get().stream()
+                .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
+    }
+
+    /**
+     * As the lesson has it.
+     *
+     * @return the author's check
+     */
+    public LessonPart.Check check() {
+        return check;
+    }
+
+    /**
+     * Each line and how it stands.
+     *
+     * @return the lines, in order
+     */
+    public ObservableList<CheckLine> lines() {
+        return lines;
+    }
+
+    private final class CheckRun implements RunQueue.QueuedRun {
+        private final List<CheckExpectation> expectations;
+        private final java.util.function.Consumer<FinishedRun> end;
+
+        CheckRun(
+                List<CheckExpectation> expectations, java.util.function.Consumer<FinishedRun> end) {
+            this.expectations = expectations;
+            this.end = end;
+        }
+
+        @Override
+        public List<String> above() {
+            return above.get().stream().map(model -> model.text().get()).toList();
+        }
+
+        @Override
+        public String snippet() {
+            return ExpressionEvaluator.snippet(
+                    expectations.stream().map(CheckExpectation::expression).toList());
+        }
+
+        @Override
+        public void begun() {}
+
+        @Override
+        public RunListener watcher() {
+            return RunListener.NONE;
+        }
+
+        @Override
+        public void ended(FinishedRun run) {
+            end.accept(run);
+        }
+    }
+}

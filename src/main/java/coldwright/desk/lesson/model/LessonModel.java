@@ -1,0 +1,296 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.run.RunContext;
+import coldwright.desk.run.RunGate;
+import coldwright.desk.run.RunQueue;
+import coldwright.desk.run.SnippetDependencies;
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFault;
+import coldwright.lesson.LessonStep;
+import coldwright.workbook.work.LessonKey;
+
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** A lesson as the learner has it: edits, runs and progress stay while the program runs. */
+public final class LessonModel {
+    private final Lesson lesson;
+    private final LessonKey key;
+    private final PinnedFigures pinnedFigures = new PinnedFigures();
+    private final RunGate gate;
+    private final StepModel opening;
+    private final List<StepModel> steps;
+    private final List<SnippetModel> snippets;
+    private final RunChain chain = new RunChain();
+    private final SnippetDependencies snippetDependencies = new SnippetDependencies();
+    private final BooleanProperty written = new SimpleBooleanProperty(false);
+    private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
+
+    /**
+     * Makes a lesson's model.
+     *
+     * @param lesson as read
+     * @param queue what runs snippets
+     * @param window the window's thread
+     */
+    public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
+        this(lesson, courseKey(lesson), new RunContext(queue, window, RunGate.wide()));
+    }
+
+    public LessonModel(Lesson lesson, LessonKey key, RunContext runContext) {
+        this.lesson = lesson;
+        this.key = key;
+        this.gate = runContext.gate();
+        List<SnippetModel> before = new ArrayList<>();
+        LessonStep front = new LessonStep(lesson.title(), 1, lesson.opening());
+        this.opening = new StepModel(front, 0, runContext, List.of());
+        before.addAll(opening.snippets());
+        List<StepModel> made = new ArrayList<>();
+        for (LessonStep step : lesson.steps()) {
+            StepModel model = new StepModel(step, made.size() + 1, runContext, List.copyOf(before));
+            made.add(model);
+            before.addAll(model.snippets());
+        }
+        this.steps = List.copyOf(made);
+        this.inSight.set(steps.isEmpty() ? opening : steps.get(0));
+        this.snippets = List.copyOf(before);
+        chain.watch(snippets);
+        snippets.forEach(this::listen);
+    }
+
+    /** What a lesson of the program is called where work is kept. */
+    static LessonKey courseKey(Lesson lesson) {
+        return LessonKey.ofCourse(lesson.name());
+    }
+
+    private void listen(SnippetModel snippet) {
+        snippet.text().addListener((value, was, is) -> judge());
+        snippet.result()
+                .lastRun()
+                .addListener((value, was, is) -> snippet.judge(snippetDependencies));
+        snippet.whenTurned(
+                () ->
+                        below(snippet).stream()
+                                .skip(1)
+                                .forEach(one -> one.follow(snippetDependencies)));
+        snippet.whenRested(() -> runDependents(snippet));
+    }
+
+    private void judge() {
+        snippets.forEach(snippet -> snippet.judge(snippetDependencies));
+    }
+
+    /** A dial has come to rest: what ran before and hangs on it runs again. */
+    private void runDependents(SnippetModel turned) {
+        chain.run(
+                below(turned).stream()
+                        .filter(one -> one == turned || hangsOnAChange(one.result()))
+                        .toList());
+    }
+
+    private static boolean hangsOnAChange(SnippetResult snippetResult) {
+        return snippetResult.everFinished().get() && snippetResult.outOfDate().get();
+    }
+
+    private List<SnippetModel> below(SnippetModel from) {
+        return snippets.subList(snippets.indexOf(from), snippets.size());
+    }
+
+    /** Runs every snippet of the lesson, from the top, until one fails. */
+    public void runAll() {
+        chain.run(snippets);
+    }
+
+    /**
+     * Runs a snippet and all below it, until one fails.
+     *
+     * @param from one of this lesson's
+     */
+    public void runFrom(SnippetModel from) {
+        chain.run(below(from));
+    }
+
+    /**
+     * What runs several snippets in turn.
+     *
+     * @return how far it is, and a way to stop it
+     */
+    public RunChain chain() {
+        return chain;
+    }
+
+    /**
+     * The learner looks at a step: what is given there runs.
+     *
+     * @param step one of this lesson's
+     */
+    public void arrive(StepModel step) {
+        inSight.set(step);
+        if (gate.open().get()) {
+            step.runGiven();
+        }
+    }
+
+    /** The learner was at a step when the lesson was left. */
+    void wasAt(StepModel step) {
+        inSight.set(step);
+    }
+
+    /** Everything as the author left it. */
+    public void reset() {
+        chain.stop();
+        opening.reset();
+        steps.forEach(StepModel::reset);
+    }
+
+    /**
+     * Does something whenever what is worth keeping has changed.
+     *
+     * @param action what
+     */
+    public void whenChanged(Runnable action) {
+        opening.whenChanged(action);
+        steps.forEach(step -> step.whenChanged(action));
+        inSight.addListener((value, was, is) -> action.run());
+    }
+
+    /**
+     * The figures that the learner keeps to compare with.
+     *
+     * @return its pins
+     */
+    public PinnedFigures pins() {
+        return pinnedFigures;
+    }
+
+    /**
+     * Whether its snippets may run.
+     *
+     * @return what its runs pass through
+     */
+    public RunGate gate() {
+        return gate;
+    }
+
+    /**
+     * How far the learner has come.
+     *
+     * @return how many of its steps are done
+     */
+    public int stepsDone() {
+        return (int) steps.stream().filter(step -> step.done().get()).count();
+    }
+
+    /**
+     * The file it was read from.
+     *
+     * @return empty for a lesson that came with the program
+     */
+    public Optional<Path> ownFile() {
+        Path file = Path.of(lesson.file());
+        return LessonKey.ofFile(file).equals(key) ? Optional.of(file) : Optional.empty();
+    }
+
+    /**
+     * Whether the page follows its file.
+     *
+     * @return false for what came with the program, and for what lies in a zip file
+     */
+    public boolean isFollowed() {
+        return ownFile().filter(Files::isRegularFile).isPresent();
+    }
+
+    /**
+     * Whether its author sits here: its snippets run however its file is changed.
+     *
+     * @return true from when that was said until it is taken back
+     */
+    public ReadOnlyBooleanProperty written() {
+        return written;
+    }
+
+    public void setWritten(boolean is) {
+        written.set(is);
+    }
+
+    /**
+     * What is wrong in the text of a step.
+     *
+     * @param step one of this lesson's
+     * @return its faults, in the order of their lines
+     */
+    public List<LessonFault> faultsOf(StepModel step) {
+        List<LessonStep> all = lesson.steps();
+        int at = step.number();
+        int from = at < 1 ? 0 : all.get(at - 1).line();
+        int to = at < all.size() ? all.get(at).line() : Integer.MAX_VALUE;
+        return lesson.faults().stream()
+                .filter(fault -> fault.line() >= Math.max(1, from) && fault.line() < to)
+                .toList();
+    }
+
+    /**
+     * All snippets of the lesson.
+     *
+     * @return also those given, from the top
+     */
+    public List<SnippetModel> snippets() {
+        return snippets;
+    }
+
+    /**
+     * What it is called where work is kept.
+     *
+     * @return its key
+     */
+    public LessonKey key() {
+        return key;
+    }
+
+    /**
+     * As read.
+     *
+     * @return the lesson
+     */
+    public Lesson lesson() {
+        return lesson;
+    }
+
+    /**
+     * What stands before the first step.
+     *
+     * @return its parts as a step without number
+     */
+    public StepModel opening() {
+        return opening;
+    }
+
+    /**
+     * The steps.
+     *
+     * @return in order
+     */
+    public List<StepModel> steps() {
+        return steps;
+    }
+
+    /**
+     * The step the learner looks at.
+     *
+     * @return that step
+     */
+    public ReadOnlyObjectProperty<StepModel> inSight() {
+        return inSight.getReadOnlyProperty();
+    }
+}

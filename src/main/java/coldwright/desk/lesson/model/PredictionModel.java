@@ -1,0 +1,250 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.desk.figure.model.CurveSketch;
+import coldwright.desk.figure.model.DisplayNumber;
+import coldwright.desk.messages.Messages;
+import coldwright.figure.Series;
+import coldwright.lesson.ExpectedAnswer;
+import coldwright.lesson.LessonPart;
+import coldwright.workbook.work.LearnerAnswer;
+
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** A question before the run, what the learner said, and, after the run, what is right. */
+public final class PredictionModel implements PartModel {
+    /** No choice yet. */
+    public static final int NONE = -1;
+
+    /** How a forecast stands beside the result. */
+    public enum Verdict {
+        /** It was run without a forecast. */
+        NOT_SAID,
+        /** As forecast. */
+        RIGHT,
+        /** Otherwise. */
+        OTHERWISE
+    }
+
+    private final LessonPart.Prediction prediction;
+    private final IntegerProperty chosen = new SimpleIntegerProperty(NONE);
+    private final StringProperty typed = new SimpleStringProperty("");
+    private final Optional<CurveSketch> sketch;
+    private Supplier<Optional<Series.Curve>> result = Optional::empty;
+    private final ObservableList<Integer> hands = FXCollections.observableArrayList();
+    private final ReadOnlyBooleanWrapper revealed = new ReadOnlyBooleanWrapper(false);
+
+    public PredictionModel(LessonPart.Prediction prediction) {
+        this.prediction = prediction;
+        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
+            choice.choices().forEach(one -> hands.add(0));
+        }
+        this.sketch =
+                prediction.answer() instanceof ExpectedAnswer.Curve axes
+                        ? Optional.of(new CurveSketch(axes))
+                        : Optional.empty();
+    }
+
+    /** Where the curve of the result is found once there is one. */
+    void against(Supplier<Optional<Series.Curve>> curve) {
+        result = curve;
+    }
+
+    /**
+     * The curve to be drawn, if that is what is asked for.
+     *
+     * @return the learner's curve; none for other questions
+     */
+    public Optional<CurveSketch> sketch() {
+        return sketch;
+    }
+
+    /**
+     * How far the drawn curve is from the result's first.
+     *
+     * @return one sentence, after the run; none if nothing was drawn
+     */
+    public Optional<String> distance() {
+        return sketch.flatMap(drawn -> result.get().flatMap(drawn::distance));
+    }
+
+    void reveal() {
+        revealed.set(true);
+    }
+
+    /** As if it had never been asked. */
+    void reset() {
+        hands.replaceAll(count -> 0);
+        revealed.set(false);
+        chosen.set(NONE);
+        typed.set("");
+        sketch.ifPresent(CurveSketch::clear);
+    }
+
+    /** Does something whenever the learner says something else. */
+    void whenChanged(Runnable action) {
+        chosen.addListener((value, was, is) -> action.run());
+        typed.addListener((value, was, is) -> action.run());
+        sketch.ifPresent(
+                drawn ->
+                        drawn.points()
+                                .addListener(
+                                        (ListChangeListener<LearnerAnswer.Point>)
+                                                is -> action.run()));
+    }
+
+    /**
+     * How what was said stands beside what is right.
+     *
+     * @return the verdict
+     */
+    public Verdict verdict() {
+        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
+            return chosen.get() == NONE
+                    ? Verdict.NOT_SAID
+                    : chosen.get() == choice.right() ? Verdict.RIGHT : Verdict.OTHERWISE;
+        }
+        if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
+            OptionalDouble said = number();
+            return said.isEmpty()
+                    ? Verdict.NOT_SAID
+                    : Math.abs(said.getAsDouble() - amount.value()) <= amount.within()
+                            ? Verdict.RIGHT
+                            : Verdict.OTHERWISE;
+        }
+        if (prediction.answer() instanceof ExpectedAnswer.Curve) {
+            return Verdict.NOT_SAID;
+        }
+        throw new AssertionError(prediction.answer());
+    }
+
+    /**
+     * What the learner said.
+     *
+     * @return in words; empty if nothing usable was said
+     */
+    public Optional<String> answerText() {
+        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
+            return chosen.get() == NONE
+                    ? Optional.empty()
+                    : Optional.of(choice.choices().get(chosen.get()));
+        }
+        if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
+            OptionalDouble said = number();
+            return said.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(DisplayNumber.of(said.getAsDouble(), amount.unit()));
+        }
+        if (prediction.answer() instanceof ExpectedAnswer.Curve) {
+            return sketch.flatMap(CurveSketch::description);
+        }
+        throw new AssertionError(prediction.answer());
+    }
+
+    /**
+     * What is right.
+     *
+     * @return in words
+     */
+    public String right() {
+        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
+            return choice.choices().get(choice.right());
+        }
+        if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
+            return DisplayNumber.of(amount.value(), amount.unit());
+        }
+        if (prediction.answer() instanceof ExpectedAnswer.Curve) {
+            return Messages.of("forecast.curve");
+        }
+        throw new AssertionError(prediction.answer());
+    }
+
+    /**
+     * What is wrong with the typed number.
+     *
+     * @return one sentence; empty if it can be read or nothing is typed
+     */
+    public Optional<String> inputError() {
+        return typed.get().isBlank() || number().isPresent()
+                ? Optional.empty()
+                : Optional.of(Messages.of("forecast.mend", typed.get().strip()));
+    }
+
+    private OptionalDouble number() {
+        String unit =
+                prediction.answer() instanceof ExpectedAnswer.Amount amount
+                        ? amount.unit().strip()
+                        : "";
+        String text = typed.get().strip();
+        if (!unit.isEmpty() && text.endsWith(unit)) {
+            text = text.substring(0, text.length() - unit.length()).strip();
+        }
+        return DisplayNumber.read(text);
+    }
+
+    /**
+     * Counts hands for a choice.
+     *
+     * @param choice which, from 0
+     * @param more how many more; fewer if negative
+     */
+    public void count(int choice, int more) {
+        hands.set(choice, Math.max(0, hands.get(choice) + more));
+    }
+
+    /**
+     * How many hands went up for each choice.
+     *
+     * @return the counts, in the order of the choices
+     */
+    public ObservableList<Integer> hands() {
+        return hands;
+    }
+
+    /**
+     * As the lesson has it.
+     *
+     * @return the question and its answer
+     */
+    public LessonPart.Prediction prediction() {
+        return prediction;
+    }
+
+    /**
+     * Which choice the learner made.
+     *
+     * @return from 0; {@link #NONE} before
+     */
+    public IntegerProperty chosen() {
+        return chosen;
+    }
+
+    /**
+     * The number the learner typed.
+     *
+     * @return as typed
+     */
+    public StringProperty typed() {
+        return typed;
+    }
+
+    /**
+     * Whether the run has answered it.
+     *
+     * @return true once it has
+     */
+    public ReadOnlyBooleanProperty revealed() {
+        return revealed.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,210 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetProblem;
+import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.run.PrintedOutput;
+import coldwright.desk.run.SnippetDependencies;
+import coldwright.figure.Series;
+
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** What came of running a snippet, and whether it still stands. */
+public final class SnippetResult {
+    private final ReadOnlyObjectWrapper<PrintedOutput> printed =
+            new ReadOnlyObjectWrapper<>(PrintedOutput.NOTHING);
+    private final ReadOnlyObjectWrapper<FinishedRun> lastRun = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper changedSinceRun = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper outOfDate = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper everFinished = new ReadOnlyBooleanWrapper(false);
+    private final ObservableList<ShownFigure> drawn = FXCollections.observableArrayList();
+    private Supplier<Optional<Series.Curve>> predictedCurve = Optional::empty;
+    private List<String> ranWith = List.of();
+
+    /** What stood there when a dial began to move; null while none does. */
+    private List<ShownFigure> beforeTurning;
+
+    /** Says which line, if any, was drawn before the run; it stands in the first figure. */
+    void predictedCurve(Supplier<Optional<Series.Curve>> line) {
+        predictedCurve = line;
+    }
+
+    /** The first curve of what it drew. */
+    Optional<Series.Curve> firstCurve() {
+        return drawn.stream()
+                .flatMap(one -> one.figure().stream())
+                .flatMap(figure -> figure.series().stream())
+                .filter(Series.Curve.class::isInstance)
+                .map(Series.Curve.class::cast)
+                .findFirst();
+    }
+
+    /** A run begins: what the last one printed goes. */
+    void start() {
+        printed.set(PrintedOutput.NOTHING);
+    }
+
+    /** A run has printed something and goes on. */
+    void prints(String soFar) {
+        printed.set(PrintedOutput.of(soFar, false));
+    }
+
+    /**
+     * A run has ended.
+     *
+     * @param run how
+     * @param texts what it ran with, from the top, its own last
+     * @param turn whether a dial asked for it: the earlier trace stays where the dial began
+     */
+    void take(FinishedRun run, List<String> texts, boolean turn) {
+        printed.set(PrintedOutput.of(run.printed(), run.printedCut()));
+        if (!run.exhibits().isEmpty() || run.outcome().finished()) {
+            drawn.setAll(over(run, turn));
+        }
+        ranWith = texts;
+        changedSinceRun.set(false);
+        outOfDate.set(false);
+        lastRun.set(run);
+        if (run.outcome().finished()) {
+            everFinished.set(true);
+        }
+    }
+
+    /** Nothing ever came. */
+    void forget() {
+        beforeTurning = null;
+        ranWith = List.of();
+        printed.set(PrintedOutput.NOTHING);
+        drawn.clear();
+        changedSinceRun.set(false);
+        outOfDate.set(false);
+        everFinished.set(false);
+        lastRun.set(null);
+    }
+
+    private List<ShownFigure> over(FinishedRun run, boolean turn) {
+        if (turn && beforeTurning == null) {
+            beforeTurning = List.copyOf(drawn);
+        } else if (!turn) {
+            beforeTurning = null;
+        }
+        if (run.exhibits().equals(drawn.stream().map(ShownFigure::exhibit).toList())) {
+            return List.copyOf(drawn);
+        }
+        List<ShownFigure> now =
+                new ArrayList<>(ShownFigure.over(turn ? beforeTurning : drawn, run.exhibits()));
+        if (!now.isEmpty()) {
+            now.set(0, now.get(0).beside(predictedCurve.get()));
+        }
+        return now;
+    }
+
+    /** Whether another run with these texts might give something else; false before the first. */
+    boolean wouldDiffer(List<String> texts, SnippetDependencies snippetDependencies) {
+        return lastRun.get() != null && snippetDependencies.outOfDate(ranWith, texts);
+    }
+
+    /**
+     * Whether a dial is being turned, so that another run will follow at once.
+     *
+     * @return true from the first turn until the dial rests
+     */
+    public boolean turning() {
+        return beforeTurning != null;
+    }
+
+    /** The texts are now these; what came may no longer be what would come. */
+    void judge(List<String> texts, SnippetDependencies snippetDependencies) {
+        if (lastRun.get() != null) {
+            changedSinceRun.set(!own(texts).equals(own(ranWith)));
+            outOfDate.set(snippetDependencies.outOfDate(ranWith, texts));
+        }
+    }
+
+    private static String own(List<String> texts) {
+        return texts.get(texts.size() - 1);
+    }
+
+    /**
+     * What it printed, also while it still runs.
+     *
+     * @return the printed text
+     */
+    public ReadOnlyObjectProperty<PrintedOutput> printed() {
+        return printed.getReadOnlyProperty();
+    }
+
+    /**
+     * The last run that ended.
+     *
+     * @return the run; null before the first
+     */
+    public ReadOnlyObjectProperty<FinishedRun> lastRun() {
+        return lastRun.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether the snippet's own text was changed after the last run.
+     *
+     * @return true if so; false before the first run
+     */
+    public ReadOnlyBooleanProperty changedSinceRun() {
+        return changedSinceRun.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether another run might give something else, since the snippet or one above it was changed.
+     *
+     * @return true if so; false before the first run
+     */
+    public ReadOnlyBooleanProperty outOfDate() {
+        return outOfDate.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether it ever ran to its end.
+     *
+     * @return true once it has
+     */
+    public ReadOnlyBooleanProperty everFinished() {
+        return everFinished.getReadOnlyProperty();
+    }
+
+    /**
+     * What it drew. A run that failed leaves the former figures where they are.
+     *
+     * @return in order
+     */
+    public ObservableList<ShownFigure> drawn() {
+        return drawn;
+    }
+
+    /**
+     * What is wrong in the text as it stands.
+     *
+     * @return the problems of the last run; none if the text was changed since
+     */
+    public List<SnippetProblem> problems() {
+        FinishedRun run = lastRun.get();
+        if (run == null || changedSinceRun.get()) {
+            return List.of();
+        }
+        if (run.outcome() instanceof RunOutcome.Rejected rejected) {
+            return rejected.problems();
+        }
+        return run.outcome() instanceof RunOutcome.Threw threw
+                ? List.of(threw.problem())
+                : List.of();
+    }
+}

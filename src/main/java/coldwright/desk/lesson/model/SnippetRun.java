@@ -1,0 +1,65 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.desk.run.RunQueue;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One run of a snippet, from its asking to its end. */
+final class SnippetRun implements RunQueue.QueuedRun {
+    private final SnippetRuns runs;
+    private final boolean turn;
+    private List<String> texts = List.of();
+
+    /**
+     * A run that was not asked for yet.
+     *
+     * @param turn whether a dial asks for it, so that nothing is said while it is quick
+     */
+    SnippetRun(SnippetRuns runs, boolean turn) {
+        this.runs = runs;
+        this.turn = turn;
+    }
+
+    boolean turn() {
+        return turn;
+    }
+
+    /** The texts it ran with, from the top, its own last. */
+    List<String> texts() {
+        return texts;
+    }
+
+    /** Whether it has begun. */
+    boolean begins() {
+        return !texts.isEmpty();
+    }
+
+    @Override
+    public List<String> above() {
+        return texts.subList(0, texts.size() - 1);
+    }
+
+    @Override
+    public String snippet() {
+        return texts.get(texts.size() - 1);
+    }
+
+    @Override
+    public void begun() {
+        texts = new ArrayList<>(runs.texts());
+        runs.begun(this);
+    }
+
+    @Override
+    public RunListener watcher() {
+        return runs.watcher(this);
+    }
+
+    @Override
+    public void ended(FinishedRun run) {
+        runs.ended(this, run);
+    }
+}

@@ -1,0 +1,181 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.desk.lesson.model.SnippetModel.Phase;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.run.LiveOutput;
+import coldwright.desk.run.RunContext;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** The runs of a snippet, one at a time: those that were asked for, and those of a dial. */
+final class SnippetRuns {
+    /** A turn that takes longer is shown as a run, so that it can be stopped. */
+    private static final long SLOW_TURN_MS = 300;
+
+    private final RunContext runContext;
+    private final Supplier<List<String>> texts;
+    private final SnippetResult result;
+    private final ReadOnlyObjectWrapper<Phase> phase = new ReadOnlyObjectWrapper<>(Phase.RESTING);
+    private final ReadOnlyStringWrapper progress = new ReadOnlyStringWrapper("");
+    private final List<Runnable> afterRun = new ArrayList<>();
+    private final List<Runnable> afterTurn = new ArrayList<>();
+    private final List<Consumer<Boolean>> afterEnd = new ArrayList<>();
+    private SnippetRun job;
+    private boolean turnedMeanwhile;
+
+    /**
+     * Makes them; none goes on.
+     *
+     * @param runContext what they run with
+     * @param texts gives what a run runs when its turn comes: from the top, the snippet's own last
+     * @param snippetResult takes what comes of them
+     */
+    SnippetRuns(RunContext runContext, Supplier<List<String>> texts, SnippetResult snippetResult) {
+        this.runContext = runContext;
+        this.texts = texts;
+        this.result = snippetResult;
+    }
+
+    /** Whether a run may be asked for: none was, and the lesson's snippets may run. */
+    boolean mayStart() {
+        return phase.get() == Phase.RESTING
+                && (job == null || job.turn())
+                && runContext.gate().passes();
+    }
+
+    /** A run is asked for. */
+    void start() {
+        progress.set(Messages.of("snippet.waits"));
+        phase.set(Phase.WAITING);
+        start(new SnippetRun(this, false));
+    }
+
+    /** A dial has moved: a run comes with the position that the dial has when its turn comes. */
+    void turned() {
+        if (job == null && runContext.gate().passes()) {
+            start(new SnippetRun(this, true));
+        } else if (job != null && job.begins()) {
+            turnedMeanwhile = true;
+        }
+    }
+
+    private void start(SnippetRun next) {
+        turnedMeanwhile = false;
+        job = next;
+        runContext.queue().add(next);
+    }
+
+    /** Stops the run, or takes back one that has not begun. */
+    void stop() {
+        turnedMeanwhile = false;
+        if (job != null && !runContext.queue().stop(job)) {
+            rest();
+            afterEnd.forEach(one -> one.accept(false));
+        }
+    }
+
+    private void rest() {
+        job = null;
+        progress.set("");
+        phase.set(Phase.RESTING);
+    }
+
+    /** Whether a run of a dial goes on or waits. */
+    boolean turning() {
+        return job != null && job.turn();
+    }
+
+    /** What a run is to run now. */
+    List<String> texts() {
+        return texts.get();
+    }
+
+    /** A run's turn has come. */
+    void begun(SnippetRun run) {
+        if (run.turn()) {
+            CompletableFuture.delayedExecutor(
+                            SLOW_TURN_MS, TimeUnit.MILLISECONDS, runContext.window())
+                    .execute(
+                            () -> {
+                                if (job == run) {
+                                    phase.set(Phase.RUNNING);
+                                }
+                            });
+        } else {
+            result.start();
+            progress.set("");
+            phase.set(Phase.RUNNING);
+        }
+    }
+
+    /** What hears of a run while it goes on. */
+    RunListener watcher(SnippetRun run) {
+        return new LiveOutput(
+                errand ->
+                        runContext
+                                .window()
+                                .execute(
+                                        () -> {
+                                            if (job == run && phase.get() == Phase.RUNNING) {
+                                                errand.run();
+                                            }
+                                        }),
+                result::prints,
+                progress::set);
+    }
+
+    /** A run has ended. */
+    void ended(SnippetRun run, FinishedRun how) {
+        if (job == run) {
+            rest();
+        }
+        result.take(how, run.texts(), run.turn());
+        boolean finished = how.outcome().finished();
+        if (turnedMeanwhile && job == null) {
+            start(new SnippetRun(this, true));
+        }
+        if (run.turn()) {
+            afterTurn.forEach(Runnable::run);
+        } else {
+            if (finished) {
+                afterRun.forEach(Runnable::run);
+            }
+            afterEnd.forEach(one -> one.accept(finished));
+        }
+    }
+
+    /** Does something after each run that was asked for and came to its end. */
+    void whenRun(Runnable action) {
+        afterRun.add(action);
+    }
+
+    /** Does something after each run of a dial. */
+    void whenTurned(Runnable action) {
+        afterTurn.add(action);
+    }
+
+    /** Hears after each run that was asked for whether it came to its end. */
+    void whenEnded(Consumer<Boolean> action) {
+        afterEnd.add(action);
+    }
+
+    ReadOnlyObjectProperty<Phase> phase() {
+        return phase.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty progress() {
+        return progress.getReadOnlyProperty();
+    }
+}

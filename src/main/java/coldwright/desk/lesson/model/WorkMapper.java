@@ -1,0 +1,155 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.lesson.ExpectedAnswer;
+import coldwright.workbook.work.GivenPrediction;
+import coldwright.workbook.work.LearnerAnswer;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.StepNames;
+import coldwright.workbook.work.StepWork;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Between a lesson on the desk and what is kept of the work on it. */
+public final class WorkMapper {
+    private WorkMapper() {}
+
+    /**
+     * The work on a lesson as it stands.
+     *
+     * @param lesson the lesson on the desk
+     * @param before what was kept of it before
+     * @return all that is worth keeping
+     */
+    public static LessonWork of(LessonModel lesson, LessonWork before) {
+        LessonWork work = before;
+        List<String> names = names(lesson);
+        List<StepModel> steps = steps(lesson);
+        for (int i = 0; i < steps.size(); i++) {
+            work = work.withStep(of(steps.get(i), work.step(names.get(i))));
+        }
+        return work.withInSight(names.get(steps.indexOf(lesson.inSight().get())));
+    }
+
+    private static StepWork of(StepModel step, StepWork before) {
+        StepWork work = before.withRead(step.read()).withDone(step.done().get());
+        for (int i = 0; i < step.snippets().size(); i++) {
+            SnippetModel snippet = step.snippets().get(i);
+            work = work.withSnippet(i, snippet.text().get(), snippet.snippet().code());
+        }
+        List<PredictionModel> forecasts = step.predictions();
+        for (int i = 0; i < forecasts.size(); i++) {
+            PredictionModel forecast = forecasts.get(i);
+            Optional<LearnerAnswer> said = answer(forecast);
+            String question = forecast.prediction().question();
+            work =
+                    said.isPresent()
+                            ? work.withPrediction(new GivenPrediction(i, question, said.get()))
+                            : work.withoutPrediction(i);
+        }
+        return work;
+    }
+
+    private static Optional<LearnerAnswer> answer(PredictionModel forecast) {
+        if (forecast.prediction().answer() instanceof ExpectedAnswer.Choice choice) {
+            int chosen = forecast.chosen().get();
+            return chosen == PredictionModel.NONE
+                    ? Optional.empty()
+                    : Optional.of(new LearnerAnswer.Choice(chosen, choice.choices().get(chosen)));
+        }
+        if (forecast.sketch().isPresent()) {
+            return forecast.sketch()
+                    .filter(drawn -> !drawn.points().isEmpty())
+                    .map(drawn -> new LearnerAnswer.Curve(drawn.points()));
+        }
+        String typed = forecast.typed().get();
+        return typed.isBlank() ? Optional.empty() : Optional.of(new LearnerAnswer.Typed(typed));
+    }
+
+    /**
+     * Brings kept work back to the desk.
+     *
+     * @param work what was kept, fitted to the lesson's text as it is
+     * @param lesson the lesson on the desk
+     */
+    public static void restore(LessonWork work, LessonModel lesson) {
+        List<String> names = names(lesson);
+        List<StepModel> steps = steps(lesson);
+        for (int i = 0; i < steps.size(); i++) {
+            restore(work.step(names.get(i)), steps.get(i));
+            if (i > 0 && names.get(i).equals(work.inSight())) {
+                lesson.wasAt(steps.get(i));
+            }
+        }
+    }
+
+    private static void restore(StepWork work, StepModel step) {
+        for (int i = 0; i < step.snippets().size(); i++) {
+            SnippetModel snippet = step.snippets().get(i);
+            snippet.text().set(work.textOf(i, snippet.snippet().code()));
+        }
+        List<PredictionModel> forecasts = step.predictions();
+        for (int i = 0; i < forecasts.size(); i++) {
+            PredictionModel forecast = forecasts.get(i);
+            work.answer(i, forecast.prediction().question())
+                    .ifPresent(learnerAnswer -> restore(learnerAnswer, forecast));
+        }
+        step.restore(work.read(), work.done());
+    }
+
+    /**
+     * Brings a lesson that is on the page up to date with work that another window did. What is the
+     * same already is not touched, so that results and marks of it stay.
+     *
+     * @param work the work as it is now, fitted to the lesson's text
+     * @param lesson the lesson on the page
+     */
+    public static void bringUpToDate(LessonWork work, LessonModel lesson) {
+        List<String> names = names(lesson);
+        List<StepModel> steps = steps(lesson);
+        for (int i = 0; i < steps.size(); i++) {
+            StepWork is = work.step(names.get(i));
+            if (!of(steps.get(i), is).equals(is)) {
+                clearWithdrawn(is, steps.get(i));
+                restore(is, steps.get(i));
+            }
+        }
+    }
+
+    /** An answer that was taken back in the other window is none here either. */
+    private static void clearWithdrawn(StepWork is, StepModel step) {
+        List<PredictionModel> forecasts = step.predictions();
+        for (int i = 0; i < forecasts.size(); i++) {
+            if (answer(forecasts.get(i)).isPresent()
+                    && is.answer(i, forecasts.get(i).prediction().question()).isEmpty()) {
+                forecasts.get(i).reset();
+            }
+        }
+    }
+
+    private static void restore(LearnerAnswer learnerAnswer, PredictionModel forecast) {
+        if (learnerAnswer instanceof LearnerAnswer.Choice choice
+                && forecast.prediction().answer() instanceof ExpectedAnswer.Choice asked) {
+            choice.among(asked.choices()).ifPresent(forecast.chosen()::set);
+        } else if (learnerAnswer instanceof LearnerAnswer.Typed typed) {
+            forecast.typed().set(typed.text());
+        } else if (learnerAnswer instanceof LearnerAnswer.Curve drawn) {
+            forecast.sketch().ifPresent(sketch -> sketch.restore(drawn.points()));
+        }
+    }
+
+    private static List<StepModel> steps(LessonModel lesson) {
+        List<StepModel> all = new ArrayList<>();
+        all.add(lesson.opening());
+        all.addAll(lesson.steps());
+        return all;
+    }
+
+    private static List<String> names(LessonModel lesson) {
+        List<String> all = new ArrayList<>();
+        all.add(StepNames.OPENING);
+        all.addAll(StepNames.of(lesson.lesson()));
+        return all;
+    }
+}

@@ -1,0 +1,114 @@
+package coldwright.desk.model;
+
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.run.ExceptionText;
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonPack;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** Opens lesson files and packs of them; what can't be read is told. */
+final class LessonOpener {
+    private final Function<Path, Lesson> reader;
+    private final OpenLessons lessons;
+    private final Executor work;
+    private final Executor window;
+    private final Consumer<String> notify;
+    private final Consumer<LessonModel> open;
+
+    /**
+     * Opens nothing yet.
+     *
+     * @param reader reads a lesson file; faults are told in the lesson, never thrown
+     * @param lessons takes the lessons
+     * @param work a thread for reading
+     * @param window the window's thread
+     * @param tell tells the learner something
+     * @param open shows a lesson
+     */
+    LessonOpener(
+            Function<Path, Lesson> reader,
+            OpenLessons lessons,
+            Executor work,
+            Executor window,
+            Consumer<String> tell,
+            Consumer<LessonModel> open) {
+        this.reader = reader;
+        this.lessons = lessons;
+        this.work = work;
+        this.window = window;
+        this.notify = tell;
+        this.open = open;
+    }
+
+    /** Says that a file is being opened, opens it, or says why it can't be. */
+    CompletableFuture<Void> open(Path file) {
+        notify.accept(opening(file));
+        return CompletableFuture.supplyAsync(() -> read(file), work)
+                .handleAsync(
+                        (found, trouble) -> {
+                            if (trouble == null) {
+                                opened(found);
+                            } else if (LessonPack.isOne(file)) {
+                                notify.accept(ExceptionText.text(trouble));
+                            } else {
+                                notify.accept(Messages.of("desk.no-such-lesson", file));
+                            }
+                            return null;
+                        },
+                        window);
+    }
+
+    /** What is said while a file is being read. */
+    static String opening(Path file) {
+        Path name = file.getFileName();
+        return Messages.of("desk.opening", name == null ? file : name);
+    }
+
+    private List<Lesson> read(Path file) {
+        return LessonPack.isOne(file) ? LessonPack.of(file) : List.of(reader.apply(file));
+    }
+
+    /** A name within a zip file may be none that this system can have. */
+    private void opened(List<Lesson> found) {
+        try {
+            lay(found);
+        } catch (InvalidPathException e) {
+            notify.accept(Messages.of("desk.no-such-lesson", e.getInput()));
+        }
+    }
+
+    private void lay(List<Lesson> found) {
+        List<Lesson> taught = found.stream().filter(one -> !one.steps().isEmpty()).toList();
+        if (taught.isEmpty()) {
+            notify.accept(noLessonMessage(found.get(0)));
+            return;
+        }
+        open.accept(taught.stream().map(this::lay).toList().get(0));
+        found.stream()
+                .filter(one -> one.steps().isEmpty())
+                .findFirst()
+                .ifPresent(
+                        one -> notify.accept(Messages.of("desk.left-out", noLessonMessage(one))));
+    }
+
+    private LessonModel lay(Lesson lesson) {
+        return lessons.ofFile(lesson.file())
+                .map(former -> lessons.replace(former, lesson))
+                .orElseGet(() -> lessons.layFromFile(lesson));
+    }
+
+    /** Why a text without steps can't be opened. */
+    static String noLessonMessage(Lesson lesson) {
+        return lesson.faults().isEmpty()
+                ? Messages.of("desk.empty-lesson", lesson.file())
+                : lesson.faults().get(0).toString();
+    }
+}

@@ -1,0 +1,107 @@
+package coldwright.desk.model;
+
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.run.RunContext;
+import coldwright.desk.run.RunQueue;
+import coldwright.lesson.Lesson;
+import coldwright.workbook.work.LessonKey;
+
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** The lessons that lie on the desk: those of the program, and those whose files were opened. */
+final class OpenLessons {
+    private final RunQueue queue;
+    private final Executor window;
+    private final WorkStore workStore;
+    private final RunPermissions permissions;
+    private final ObservableList<LessonModel> all = FXCollections.observableArrayList();
+
+    /**
+     * None yet.
+     *
+     * @param queue what runs their snippets
+     * @param window the window's thread
+     * @param workStore what keeps the learner's work
+     */
+    OpenLessons(RunQueue queue, Executor window, WorkStore workStore) {
+        this.queue = queue;
+        this.window = window;
+        this.workStore = workStore;
+        this.permissions = new RunPermissions(workStore);
+    }
+
+    /** Lays a lesson that comes with the program: its snippets may run. */
+    void layFromProgram(Lesson lesson) {
+        permissions.comesWithTheProgram(lesson);
+        lay(new LessonModel(lesson, queue, window));
+    }
+
+    /** Lays a lesson that was read from a file. */
+    LessonModel layFromFile(Lesson lesson) {
+        return lay(modelOf(lesson));
+    }
+
+    private LessonModel lay(LessonModel model) {
+        all.add(model);
+        workStore.opened(model);
+        return model;
+    }
+
+    /** Lays a lesson whose file was read anew in the former one's place, with the work on it. */
+    LessonModel replace(LessonModel former, Lesson read) {
+        LessonModel model = modelOf(read);
+        all.set(all.indexOf(former), model);
+        workStore.replaced(former, model);
+        return model;
+    }
+
+    private LessonModel modelOf(Lesson lesson) {
+        LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
+        LessonModel model =
+                new LessonModel(
+                        lesson, key, new RunContext(queue, window, permissions.gateOf(lesson)));
+        model.setWritten(permissions.isWritten(lesson));
+        return model;
+    }
+
+    /** The lesson that was read from a file. */
+    Optional<LessonModel> ofFile(String file) {
+        return all.stream().filter(one -> one.lesson().file().equals(file)).findFirst();
+    }
+
+    /** The last one with something done and something left. */
+    Optional<LessonModel> started() {
+        return all.stream()
+                .filter(one -> one.stepsDone() > 0 && one.stepsDone() < one.steps().size())
+                .reduce((first, second) -> second);
+    }
+
+    /** The learner agrees that a lesson's snippets run. */
+    void agree(LessonModel lesson) {
+        permissions.agree(lesson.lesson());
+        lesson.gate().unlock();
+        lesson.arrive(lesson.inSight().get());
+    }
+
+    /** The learner is a lesson's author: it is agreed to, however its file changes. */
+    void agreeWhileWritten(LessonModel lesson) {
+        permissions.whileWritten(lesson.lesson());
+        lesson.setWritten(true);
+        agree(lesson);
+    }
+
+    /** The author has done: from the next text on it is asked for again. */
+    void doneWriting(LessonModel lesson) {
+        permissions.doneWriting(lesson.lesson());
+        lesson.setWritten(false);
+    }
+
+    ObservableList<LessonModel> all() {
+        return all;
+    }
+}

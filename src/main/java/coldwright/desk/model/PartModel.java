@@ -1,4 +1,0 @@
-package coldwright.desk.model;
-
-/** One part of a step as the desk holds it. */
-public sealed interface PartModel permits ProseModel, SnippetModel, ForecastModel, CheckModel {}

@@ -1,0 +1,106 @@
+package coldwright.desk.page;
+
+import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
+import coldwright.desk.model.DeskModel;
+import coldwright.desk.prose.ProseView;
+import coldwright.desk.prose.Typography;
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonPart;
+import coldwright.lesson.LessonReader;
+import coldwright.lesson.LessonStep;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The kitchen trials that need no machine, to read and to cook by. The page is a lesson in form,
+ * but nothing on it runs: the Java that its numbers are held to stays folded, as plain text.
+ */
+final class KitchenTrialsView extends ScrollPane {
+    private static final String PAGE = "/docs/kitchen-trials.md";
+
+    private final DeskModel desk;
+    private final Consumer<String> openLink;
+    private final VBox column = new VBox();
+
+    KitchenTrialsView(DeskModel desk, Consumer<String> openLink) {
+        this.desk = desk;
+        this.openLink = openLink;
+        Lesson page = page();
+        getStyleClass().addAll("reading", "trials");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        column.getStyleClass().addAll("column", "trials-column");
+        Button back = TextControls.button(Messages.of("trials.back"), desk::goHome);
+        column.getChildren()
+                .addAll(back, TextControls.label(Typography.of(page.title()), "lesson-title"));
+        put(page.opening());
+        for (LessonStep step : page.steps()) {
+            Label title = TextControls.label(Typography.of(step.title()), "step-title");
+            title.setAccessibleRole(AccessibleRole.TEXT);
+            column.getChildren().add(title);
+            put(step.parts());
+        }
+        column.getChildren().add(TextControls.button(Messages.of("trials.back"), desk::goHome));
+        StackPane sheet = new StackPane(column);
+        sheet.getStyleClass().add("sheet");
+        setContent(sheet);
+    }
+
+    /** Whether the page was packaged with the program. */
+    static boolean comesWithTheProgram() {
+        return KitchenTrialsView.class.getResource(PAGE) != null;
+    }
+
+    private static Lesson page() {
+        try (InputStream in = KitchenTrialsView.class.getResourceAsStream(PAGE)) {
+            return LessonReader.read(PAGE, in.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void put(List<LessonPart> parts) {
+        for (LessonPart part : parts) {
+            if (part instanceof LessonPart.Prose prose) {
+                column.getChildren().add(new ProseView(prose.nodes(), this::follow));
+            } else if (part instanceof LessonPart.Snippet snippet) {
+                column.getChildren()
+                        .add(
+                                new CollapsibleSection(
+                                        Messages.of("trials.java"),
+                                        Messages.of("trials.fold"),
+                                        () -> TextControls.label(snippet.code(), "listing")));
+            }
+        }
+    }
+
+    /** A link to a lesson opens it; any other goes where links go. */
+    private void follow(String address) {
+        lessonAt(address).ifPresentOrElse(desk::open, () -> openLink.accept(address));
+    }
+
+    private Optional<LessonModel> lessonAt(String address) {
+        String file = address.substring(address.lastIndexOf('/') + 1);
+        return desk.lessons().stream()
+                .filter(
+                        one ->
+                                address.startsWith("../lessons/")
+                                        && one.key().name().concat(".md").equals(file))
+                .findFirst();
+    }
+}

@@ -1,0 +1,106 @@
+package coldwright.desk.run;
+
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.bench.RunOutcome;
+import coldwright.desk.messages.Messages;
+import coldwright.help.Suggestion;
+
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+
+/** Lets one run go on at a time; the others wait for their turn. */
+public final class RunQueue {
+    /** A run that waits or goes on. Its texts are read when its turn comes. */
+    public interface QueuedRun {
+        /** The snippets above, in order. */
+        List<String> above();
+
+        /** What to run. */
+        String snippet();
+
+        /** Its turn has come. */
+        void begun();
+
+        /** Hears of it while it goes on, on any thread. */
+        RunListener watcher();
+
+        /** It has ended. */
+        void ended(FinishedRun run);
+    }
+
+    private final SnippetRunner runner;
+    private final Executor window;
+    private final Deque<QueuedRun> waiting = new ArrayDeque<>();
+    private QueuedRun current;
+
+    /**
+     * Makes an empty queue.
+     *
+     * @param runner what runs snippets
+     * @param window the window's thread
+     */
+    public RunQueue(SnippetRunner runner, Executor window) {
+        this.runner = runner;
+        this.window = window;
+    }
+
+    /** Finds names; see {@link SnippetRunner#suggest}. */
+    public CompletableFuture<List<Suggestion>> suggest(List<String> above, String text, int caret) {
+        return runner.suggest(above, text, caret);
+    }
+
+    public void add(QueuedRun job) {
+        waiting.add(job);
+        next();
+    }
+
+    /** Stops a job that goes on, or takes it out if it waits; then {@code ended} is not called. */
+    public boolean stop(QueuedRun job) {
+        if (job == current) {
+            runner.stop();
+            return true;
+        }
+        return !waiting.remove(job);
+    }
+
+    private void next() {
+        if (current != null || waiting.isEmpty()) {
+            return;
+        }
+        QueuedRun job = waiting.remove();
+        current = job;
+        job.begun();
+        start(job).whenComplete((run, trouble) -> window.execute(() -> end(job, run, trouble)));
+    }
+
+    private CompletableFuture<FinishedRun> start(QueuedRun job) {
+        try {
+            return runner.run(job.above(), job.snippet(), job.watcher());
+        } catch (RuntimeException e) {
+            return CompletableFuture.failedFuture(e);
+        }
+    }
+
+    private void end(QueuedRun job, FinishedRun run, Throwable trouble) {
+        current = null;
+        try {
+            job.ended(trouble == null ? run : lost(trouble));
+        } finally {
+            next();
+        }
+    }
+
+    private static FinishedRun lost(Throwable trouble) {
+        return new FinishedRun(
+                new RunOutcome.Died(Messages.of("ending.no-bench", ExceptionText.text(trouble))),
+                "",
+                false,
+                List.of(),
+                Duration.ZERO);
+    }
+}

@@ -1,0 +1,2 @@
+/** Running snippets for the window: one at a time, with consent, and what a run ended with. */
+package coldwright.desk.run;

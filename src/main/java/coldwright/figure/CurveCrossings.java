@@ -1,0 +1,131 @@
+package coldwright.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where the lines of a figure cross, and which lies above which if they don't. */
+final class CurveCrossings {
+    private static final int MOST_LINES = 6;
+    private static final int MOST_CROSSINGS = 4;
+
+    /** Lines nearer to each other than this share of the figure's height are not told apart. */
+    private static final double TOUCHING = 1e-3;
+
+    private CurveCrossings() {}
+
+    static List<String> describe(Figure figure) {
+        List<Series.Curve> curves = new ArrayList<>();
+        for (Series series : figure.series()) {
+            if (series instanceof Series.Curve curve && rises(curve.x())) {
+                curves.add(curve);
+            }
+        }
+        List<String> sentences = new ArrayList<>();
+        if (curves.size() < 2 || curves.size() > MOST_LINES) {
+            return sentences;
+        }
+        for (int i = 0; i < curves.size(); i++) {
+            for (int k = i + 1; k < curves.size(); k++) {
+                addCrossing(curves.get(i), curves.get(k), figure, sentences);
+            }
+        }
+        boolean pair = curves.size() == 2 && sentences.isEmpty();
+        if (pair) {
+            addOrder(curves.get(0), curves.get(1), sentences);
+        }
+        return sentences.size() <= MOST_CROSSINGS
+                ? sentences
+                : List.of("The lines cross in %d places".formatted(sentences.size()));
+    }
+
+    private static boolean rises(NumberColumn x) {
+        for (int i = 1; i < x.size(); i++) {
+            if (!(x.at(i) > x.at(i - 1))) {
+                return false;
+            }
+        }
+        return x.size() > 1;
+    }
+
+    private static void addCrossing(
+            Series.Curve one, Series.Curve other, Figure figure, List<String> sentences) {
+        double least = TOUCHING * height(one, other);
+        double lastX = Double.NaN;
+        double lastApart = 0;
+        for (int i = 0; i < one.size(); i++) {
+            double x = one.x().at(i);
+            double apart = one.y().at(i) - at(other, x);
+            if (Double.isNaN(apart) || Double.isInfinite(apart)) {
+                lastApart = 0;
+                continue;
+            }
+            if (Math.abs(apart) < least) {
+                continue;
+            }
+            if (lastApart * apart < 0) {
+                double cross = lastX + (x - lastX) * lastApart / (lastApart - apart);
+                CurveShape curveShape = CurveShape.of(one.x(), one.y());
+                sentences.add(
+                        "%s and %s cross at %s, %s"
+                                .formatted(
+                                        one.name(),
+                                        other.name(),
+                                        with(
+                                                TypesetNumber.plain(cross, curveShape.xWidth()),
+                                                figure.x()),
+                                        with(
+                                                TypesetNumber.plain(
+                                                        at(one, cross), curveShape.yWidth()),
+                                                figure.y())));
+            }
+            lastX = x;
+            lastApart = apart;
+        }
+    }
+
+    private static void addOrder(Series.Curve one, Series.Curve other, List<String> sentences) {
+        double least = TOUCHING * height(one, other);
+        boolean above = false;
+        boolean below = false;
+        for (int i = 0; i < one.size(); i++) {
+            double apart = one.y().at(i) - at(other, one.x().at(i));
+            above |= apart > least;
+            below |= apart < -least;
+        }
+        if (above != below) {
+            String upper = above ? one.name() : other.name();
+            String lower = above ? other.name() : one.name();
+            sentences.add(upper + " nowhere lies below " + lower);
+        }
+    }
+
+    private static double height(Series.Curve one, Series.Curve other) {
+        return Math.max(
+                CurveShape.of(one.x(), one.y()).yWidth(),
+                CurveShape.of(other.x(), other.y()).yWidth());
+    }
+
+    private static String with(String number, Axis axis) {
+        return axis.unit().isBlank() ? number : number + " " + axis.unit();
+    }
+
+    /** The value of a line at a place, between its points along a straight line; NaN beyond. */
+    private static double at(Series.Curve curve, double x) {
+        NumberColumn xs = curve.x();
+        int low = 0;
+        int high = xs.size() - 1;
+        if (!(x >= xs.at(low) && x <= xs.at(high))) {
+            return Double.NaN;
+        }
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (xs.at(middle) <= x) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double share = (x - xs.at(low)) / (xs.at(high) - xs.at(low));
+        return curve.y().at(low) + share * (curve.y().at(high) - curve.y().at(low));
+    }
+}

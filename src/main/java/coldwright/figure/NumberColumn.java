@@ -1,0 +1,95 @@
+package coldwright.figure;
+
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+
+/** An immutable row of numbers, one for each point of a series. */
+public final class NumberColumn {
+    private final double[] values;
+
+    private NumberColumn(double[] values) {
+        this.values = values;
+    }
+
+    /**
+     * Copies numbers.
+     *
+     * @param values the numbers; one that is not finite stands for a gap in the curve
+     * @return the same numbers, never to change
+     */
+    public static NumberColumn of(double... values) {
+        return new NumberColumn(values.clone());
+    }
+
+    /**
+     * Evenly spaced numbers from one end to the other, both included.
+     *
+     * @param from the first
+     * @param to the last
+     * @param count how many, 2 or more
+     * @return the numbers
+     */
+    public static NumberColumn spaced(double from, double to, int count) {
+        if (count < 2) {
+            throw new IllegalArgumentException("count is " + count + "; it must be 2 or more");
+        }
+        double[] values = new double[count];
+        for (int i = 0; i < count; i++) {
+            values[i] = from + (to - from) * i / (count - 1);
+        }
+        return new NumberColumn(values);
+    }
+
+    /**
+     * Applies a function to each number.
+     *
+     * @param function what to apply
+     * @return the results, in the same order
+     */
+    public NumberColumn map(DoubleUnaryOperator function) {
+        return new NumberColumn(Arrays.stream(values).map(function).toArray());
+    }
+
+    /**
+     * How many there are.
+     *
+     * @return the count
+     */
+    public int size() {
+        return values.length;
+    }
+
+    /**
+     * One of them.
+     *
+     * @param index which, from 0
+     * @return its value
+     */
+    public double at(int index) {
+        return values[index];
+    }
+
+    /**
+     * A copy to work with.
+     *
+     * @return the numbers in a new array
+     */
+    public double[] toArray() {
+        return values.clone();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof NumberColumn that && Arrays.equals(values, that.values);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(values);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(values);
+    }
+}

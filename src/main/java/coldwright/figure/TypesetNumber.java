@@ -1,0 +1,119 @@
+package coldwright.figure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers as they are set in a book: a real minus sign, thin spaces in long ones. */
+public final class TypesetNumber {
+    private static final char MINUS = '\u2212';
+    private static final char THIN_SPACE = '\u2009';
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+    /** From here on up a number is set with a power of ten. */
+    private static final double LARGE = 1e7;
+
+    /** Below a step this small a number is set with a power of ten. */
+    private static final int MOST_DECIMALS = 6;
+
+    private TypesetNumber() {}
+
+    /**
+     * Sets a number with as many decimals as a step asks for.
+     *
+     * @param value any number
+     * @param step the smallest difference that is to be seen, above 0
+     * @return such as {@code −2.50} for a step of 0.05
+     */
+    public static String of(double value, double step) {
+        return of(value, step, Math.abs(value));
+    }
+
+    /**
+     * Sets one of a row of numbers; if any is large or the step is small, all get the same power of
+     * ten.
+     *
+     * @param value any number
+     * @param step the smallest difference that is to be seen, above 0
+     * @param largest the largest of the row, regardless of signs
+     * @return such as {@code 0.5·10⁹}
+     */
+    public static String of(double value, double step, double largest) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "–" : value > 0 ? "∞" : MINUS + "∞";
+        }
+        int decimals = decimalsOf(step);
+        boolean power = largest >= LARGE || decimals > MOST_DECIMALS;
+        if (!power || value == 0) {
+            return plain(BigDecimal.valueOf(value), value == 0 && power ? 0 : decimals);
+        }
+        return withPower(value, step, (int) Math.floor(Math.log10(largest) + 1e-9));
+    }
+
+    /**
+     * Sets a number as finely as its neighbours ask for: steps of about a twentieth of the width
+     * can be told apart.
+     *
+     * @param value any number
+     * @param width from the least to the greatest of the numbers it stands among
+     * @return such as {@code −3.4} among numbers from 0 to −5
+     */
+    public static String among(double value, double width) {
+        double wide = Double.isFinite(width) && width > 0 ? width : Math.abs(value);
+        return of(value, wide > 0 && Double.isFinite(wide) ? wide / 20 : 1);
+    }
+
+    /**
+     * Sets a number as a sentence has it: as finely as its neighbours ask for, with no needless
+     * zeros.
+     *
+     * @param value any number
+     * @param width from the least to the greatest of the numbers it stands among
+     * @return such as {@code 0} or {@code −3.4}
+     */
+    public static String plain(double value, double width) {
+        String text = among(value, width);
+        int end = text.indexOf('·') < 0 ? text.length() : text.indexOf('·');
+        int kept = end;
+        if (text.lastIndexOf('.', end) >= 0) {
+            while (text.charAt(kept - 1) == '0') {
+                kept--;
+            }
+            kept -= text.charAt(kept - 1) == '.' ? 1 : 0;
+        }
+        return text.substring(0, kept) + text.substring(end);
+    }
+
+    private static int decimalsOf(double step) {
+        return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
+    }
+
+    private static String withPower(double value, double step, int power) {
+        int decimals = (int) Math.ceil(power - Math.log10(step) - 1e-9);
+        BigDecimal mantissa = BigDecimal.valueOf(value).scaleByPowerOfTen(-power);
+        StringBuilder text =
+                new StringBuilder(plain(mantissa, Math.max(0, Math.min(MOST_DECIMALS, decimals))));
+        text.append("·10").append(power < 0 ? "⁻" : "");
+        for (char digit : Integer.toString(Math.abs(power)).toCharArray()) {
+            text.append(RAISED.charAt(digit - '0'));
+        }
+        return text.toString();
+    }
+
+    private static String plain(BigDecimal value, int decimals) {
+        BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_UP);
+        String digits = rounded.abs().toPlainString();
+        int point = digits.indexOf('.');
+        int whole = point < 0 ? digits.length() : point;
+        StringBuilder text = new StringBuilder(digits.length() + 4);
+        if (rounded.signum() < 0) {
+            text.append(MINUS);
+        }
+        for (int i = 0; i < digits.length(); i++) {
+            if (whole > 4 && i > 0 && i < whole && (whole - i) % 3 == 0) {
+                text.append(THIN_SPACE);
+            }
+            text.append(digits.charAt(i));
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,136 @@
+package coldwright.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Figures in the units that a reader is used to. Data stay what they are; what is shown is reckoned
+ * from them: temperatures in °C become °F, differences in K become °F, weights in g become ounces
+ * (avoirdupois, 28.349523125 g by definition).
+ *
+ * @param fahrenheit whether temperatures are shown in °F
+ * @param ounces whether weights are shown in ounces
+ */
+public record UnitConversion(boolean fahrenheit, boolean ounces) {
+    /** As the figure has it: °C and grams. */
+    public static final UnitConversion AS_IT_IS = new UnitConversion(false, false);
+
+    /** International avoirdupois ounce, g (international yard and pound agreement, 1959). */
+    public static final double OUNCE_G = 28.349523125;
+
+    /** One unit for another. */
+    private record ConvertedUnit(String unit, DoubleUnaryOperator of) {}
+
+    /**
+     * A value in the unit shown.
+     *
+     * @param value the value
+     * @param unit its unit
+     * @return the value in the unit that {@link #unit} gives
+     */
+    public double value(double value, String unit) {
+        return exchange(unit).of().applyAsDouble(value);
+    }
+
+    /**
+     * The unit shown for another.
+     *
+     * @param unit the unit of the data
+     * @return the unit of what is shown; the same if nothing is exchanged
+     */
+    public String unit(String unit) {
+        return exchange(unit).unit();
+    }
+
+    private ConvertedUnit exchange(String unit) {
+        return switch (unit) {
+            case "°C" ->
+                    fahrenheit
+                            ? new ConvertedUnit("°F", value -> value * 1.8 + 32)
+                            : new ConvertedUnit(unit, value -> value);
+            case "K" ->
+                    fahrenheit
+                            ? new ConvertedUnit("°F", value -> value * 1.8)
+                            : new ConvertedUnit(unit, value -> value);
+            case "g" ->
+                    ounces
+                            ? new ConvertedUnit("oz", value -> value / OUNCE_G)
+                            : new ConvertedUnit(unit, value -> value);
+            default -> new ConvertedUnit(unit, value -> value);
+        };
+    }
+
+    /**
+     * Whether a figure has a unit that is exchanged.
+     *
+     * @param figure the figure as its snippet made it
+     * @return false if {@link #of(Figure)} would change nothing
+     */
+    public boolean exchanges(Figure figure) {
+        String x = figure.x().unit();
+        String y = figure.y().unit();
+        return !unit(x).equals(x) || !unit(y).equals(y);
+    }
+
+    /**
+     * A figure in these units.
+     *
+     * @param figure the figure as its snippet made it
+     * @return the same figure if none of its units is exchanged
+     */
+    public Figure of(Figure figure) {
+        if (!exchanges(figure)) {
+            return figure;
+        }
+        ConvertedUnit x = exchange(figure.x().unit());
+        ConvertedUnit y = exchange(figure.y().unit());
+        List<Series> series = new ArrayList<>();
+        figure.series().forEach(one -> series.add(of(one, x.of(), y.of())));
+        List<ReferenceLine> marks = new ArrayList<>();
+        for (ReferenceLine mark : figure.marks()) {
+            ConvertedUnit along = mark.across() == ReferenceLine.Across.X ? x : y;
+            marks.add(
+                    new ReferenceLine(
+                            mark.label(), mark.across(), along.of().applyAsDouble(mark.at())));
+        }
+        return new Figure(
+                figure.title(),
+                of(figure.x(), x),
+                of(figure.y(), y),
+                series,
+                marks,
+                figure.writtenText(),
+                figure.sources());
+    }
+
+    private static Axis of(Axis axis, ConvertedUnit convertedUnit) {
+        return new Axis(
+                axis.label(),
+                convertedUnit.unit(),
+                of(axis.from(), convertedUnit.of()),
+                of(axis.to(), convertedUnit.of()));
+    }
+
+    private static OptionalDouble of(OptionalDouble end, DoubleUnaryOperator exchange) {
+        return end.isPresent() ? OptionalDouble.of(exchange.applyAsDouble(end.getAsDouble())) : end;
+    }
+
+    private static Series of(Series series, DoubleUnaryOperator x, DoubleUnaryOperator y) {
+        if (series instanceof Series.Curve curve) {
+            return new Series.Curve(curve.name(), curve.x().map(x), curve.y().map(y));
+        }
+        if (series instanceof Series.Dots dots) {
+            return new Series.Dots(dots.name(), dots.x().map(x), dots.y().map(y));
+        }
+        if (series instanceof Series.Band band) {
+            return new Series.Band(
+                    band.name(), band.x().map(x), band.low().map(y), band.high().map(y));
+        }
+        if (series instanceof Series.Bars bars) {
+            return new Series.Bars(bars.name(), bars.words(), bars.values().map(y));
+        }
+        throw new AssertionError(series);
+    }
+}

@@ -1,0 +1,52 @@
+package coldwright.help;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The word under a caret.
+ *
+ * @param name the word
+ * @param before the name before its point; empty if there is no name or no point
+ * @param afterPoint whether a point, or {@code ::}, stands before it
+ */
+record WordAtCaret(String name, String before, boolean afterPoint) {
+    private static final Pattern TOKEN =
+            Pattern.compile(
+                    "(//[^\\n]*|/\\*.*?(?:\\*/|$)|\"\"\".*?(?:\"\"\"|$)|\"(?:\\\\.|[^\"\\\\\\n])*\"?|'(?:\\\\.|[^'\\\\\\n])*'?)"
+                            + "|([\\p{L}_$][\\p{L}\\p{N}_$]*)|[0-9][\\p{L}\\p{N}_.]*|::|\\S",
+                    Pattern.DOTALL);
+
+    /**
+     * Finds the word.
+     *
+     * @param text a snippet
+     * @param caret where the caret stands, 0 to the text's length; at either end of the word or in
+     *     it
+     * @return the word; empty in remarks, texts and between words
+     * @throws IllegalArgumentException if the caret stands outside the text
+     */
+    static Optional<WordAtCaret> at(String text, int caret) {
+        if (caret < 0 || caret > text.length()) {
+            throw new IllegalArgumentException(
+                    "caret is %d; it must be between 0 and %d, the length of the text"
+                            .formatted(caret, text.length()));
+        }
+        String last = "";
+        String beforeLast = "";
+        Matcher token = TOKEN.matcher(text);
+        while (token.find() && token.start() <= caret) {
+            if (token.group(2) != null && caret <= token.end()) {
+                boolean point = last.equals(".") || last.equals("::");
+                boolean named = point && beforeLast.matches("[\\p{L}_$].*");
+                return Optional.of(new WordAtCaret(token.group(), named ? beforeLast : "", point));
+            }
+            if (token.group(1) == null || token.group(1).startsWith("\"")) {
+                beforeLast = last;
+                last = token.group();
+            }
+        }
+        return Optional.empty();
+    }
+}

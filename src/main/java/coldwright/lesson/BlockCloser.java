@@ -1,0 +1,161 @@
+package coldwright.lesson;
+
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Parses a lesson and closes what its author forgot to close, so that one missing fence does not
+ * swallow the rest. Each mended place is told as a fault.
+ */
+final class BlockCloser {
+    private static final Pattern FENCE = Pattern.compile(" {0,3}(`{3,}|~{3,})(.*)");
+    private static final Pattern HEADING = Pattern.compile("##? +\\S.*");
+    private static final String COMMENT_START = "<!--";
+    private static final String COMMENT_END = "-->";
+
+    /**
+     * Each mended place has the text parsed again; a lesson has one or two, this bounds the rest.
+     */
+    private static final int MOST_MENDED = 20;
+
+    private static final int MOST_CHARACTERS_PARSED = 4_000_000;
+
+    private final Parser parser = LessonReader.parser();
+    private final List<String> lines;
+    private final List<Integer> origins = new ArrayList<>();
+    private final FaultList faults;
+
+    private BlockCloser(String text, FaultList faults) {
+        lines = new ArrayList<>(Arrays.asList(text.split("\r\n|\n|\r", -1)));
+        for (int line = 1; line <= lines.size(); line++) {
+            origins.add(line);
+        }
+        this.faults = faults;
+    }
+
+    /**
+     * A parsed lesson whose blocks are closed.
+     *
+     * @param document the parsed text
+     * @param origins for each of its lines, the line in the file, from 1
+     */
+    record Closed(Node document, List<Integer> origins) {
+        /** The line in the file, from 1, of a parsed line, from 0. */
+        int lineInFile(int index) {
+            return origins.get(Math.min(index, origins.size() - 1));
+        }
+    }
+
+    static Closed close(String text, FaultList faults) {
+        BlockCloser blocks = new BlockCloser(text, faults);
+        int most = Math.min(MOST_MENDED, 1 + MOST_CHARACTERS_PARSED / text.length());
+        Node document = blocks.parse();
+        int from = 0;
+        for (int i = 0; i < most && from >= 0; i++) {
+            from = blocks.closeFirst(document, from);
+            if (from >= 0) {
+                document = blocks.parse();
+            }
+        }
+        return new Closed(document, blocks.origins);
+    }
+
+    private Node parse() {
+        return parser.parse(String.join("\n", lines));
+    }
+
+    /** Mends the first broken block from a line on; gives the line to go on from, or −1. */
+    private int closeFirst(Node document, int from) {
+        for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
+            int start = block.getSourceSpans().get(0).getLineIndex();
+            Optional<Integer> mended = Optional.empty();
+            if (start >= from && block instanceof FencedCodeBlock code) {
+                mended = closeFence(code, start);
+            } else if (start >= from && ProseCleaner.isComment(block)) {
+                mended = closeComment((HtmlBlock) block, start);
+            }
+            if (mended.isPresent()) {
+                return mended.get();
+            }
+        }
+        return -1;
+    }
+
+    private Optional<Integer> closeFence(FencedCodeBlock block, int start) {
+        String fence = block.getFenceCharacter().repeat(block.getOpeningFenceLength());
+        String info = block.getInfo().strip();
+        int end = start + 1 + (int) block.getLiteral().lines().count();
+        int another = first(start + 1, end, line -> opensAnother(fence, line));
+        int heading = first(start + 1, end, line -> HEADING.matcher(line).matches());
+        int swallowed = Math.min(another, heading);
+        boolean closed = block.getClosingFenceLength() != null;
+        boolean swallows = info.isEmpty() ? another < end : swallowed < end;
+        if (closed && !swallows) {
+            return Optional.empty();
+        }
+        if (closed && another >= end && BlockKind.of(info).equals(Optional.of(BlockKind.TEACHER))) {
+            faults.add(
+                    origins.get(heading),
+                    "the heading stands inside a `teacher` block and begins no step; write it with three # or more, or close the block above it");
+            return Optional.empty();
+        }
+        faults.add(
+                origins.get(start),
+                "the %s opened here is never closed; put %s on a line of its own behind its last line"
+                        .formatted(info.isEmpty() ? "block" : "`" + info + "` block", fence));
+        return swallowed < end ? insert(swallowed, fence) : Optional.empty();
+    }
+
+    private Optional<Integer> closeComment(HtmlBlock comment, int start) {
+        int end = start + (int) comment.getLiteral().lines().count();
+        int another = first(start + 1, end, line -> line.strip().startsWith(COMMENT_START));
+        boolean closed = comment.getLiteral().contains(COMMENT_END);
+        if (closed && another == end) {
+            return Optional.empty();
+        }
+        faults.add(
+                origins.get(start),
+                "the comment opened here is never closed; end it with " + COMMENT_END);
+        int blank = first(start + 1, end, String::isBlank);
+        int place = Math.min(blank, another);
+        return place < end ? insert(place, COMMENT_END) : Optional.empty();
+    }
+
+    private interface BlockSign {
+        boolean of(String line);
+    }
+
+    /** The first line with a trait, or the end. */
+    private int first(int from, int end, BlockSign blockSign) {
+        for (int i = from; i < Math.min(end, lines.size()); i++) {
+            if (blockSign.of(lines.get(i))) {
+                return i;
+            }
+        }
+        return end;
+    }
+
+    private static boolean opensAnother(String fence, String line) {
+        Matcher other = FENCE.matcher(line);
+        return other.matches()
+                && other.group(1).startsWith(fence)
+                && !other.group(2).isBlank()
+                && (fence.startsWith("~") || other.group(2).indexOf('`') < 0);
+    }
+
+    /** Puts a line in that the file doesn't have; it counts as part of the line before it. */
+    private Optional<Integer> insert(int place, String line) {
+        lines.add(place, line);
+        origins.add(place, origins.get(place - 1));
+        return Optional.of(place);
+    }
+}

@@ -1,0 +1,61 @@
+package coldwright.lesson;
+
+import coldwright.text.NearestWord;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a fenced block is for, by the words behind its fence. */
+enum BlockKind {
+    JAVA("java"),
+    JAVA_GIVEN("java given"),
+    JAVA_SOLUTION("java solution"),
+    PREDICTION("forecast"),
+    CHECK("check"),
+    /** For the teacher alone. */
+    TEACHER("teacher"),
+    /** Shown as it stands. */
+    PLAIN("text");
+
+    private final String words;
+
+    BlockKind(String words) {
+        this.words = words;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /**
+     * The meaning of the words behind a fence.
+     *
+     * @param info those words; nothing means plain text
+     * @return the meaning, if they have one
+     */
+    static Optional<BlockKind> of(String info) {
+        String tidy = tidy(info);
+        return tidy.isEmpty()
+                ? Optional.of(PLAIN)
+                : Arrays.stream(values()).filter(word -> word.words.equals(tidy)).findFirst();
+    }
+
+    /** What to say of words that have no meaning. */
+    static String unknown(String info) {
+        String tidy = tidy(info);
+        List<String> known = Arrays.stream(values()).map(BlockKind::words).toList();
+        return "\"%s\" is no kind of block%s"
+                .formatted(
+                        tidy,
+                        NearestWord.to(tidy, known)
+                                .map(": did you mean `%s`?"::formatted)
+                                .orElse(
+                                        "; write `java`, `java given`, `java solution`, `forecast`, `check` or `teacher`, or nothing for plain text"));
+    }
+
+    private static String tidy(String info) {
+        return info.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+}

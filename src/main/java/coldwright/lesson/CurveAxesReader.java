@@ -1,0 +1,84 @@
+package coldwright.lesson;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads what a curve is to be drawn along: {@code sucrose 0 to 40 %; ice −12 to 0 °C}. */
+final class CurveAxesReader {
+    static final String EXAMPLE = "`curve: sucrose 0 to 40 %; freezing point −12 to 0 °C`";
+
+    private static final int LONGEST_AXIS = 100;
+    private static final Pattern SCALE =
+            Pattern.compile(
+                    "(?:(.*?\\S)\\s+)??(%1$s)\\s+to\\s+(%1$s)\\s*([^\\d.,\\s].*)?"
+                            .formatted(NumberParser.PATTERN));
+
+    private final int line;
+    private final FaultList faults;
+
+    private CurveAxesReader(int line, FaultList faults) {
+        this.line = line;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads both axes.
+     *
+     * @param text what follows {@code curve:}
+     * @param line where it stands
+     * @param faults takes what is wrong
+     * @return the axes, if one can draw along them
+     */
+    static Optional<ExpectedAnswer> read(String text, int line, FaultList faults) {
+        CurveAxesReader reader = new CurveAxesReader(line, faults);
+        String[] halves = text.split(";", -1);
+        if (halves.length != 2) {
+            return reader.fault(
+                    "the curve has %s between its axes; write the level axis, one semicolon and the upright axis, as in %s"
+                            .formatted(
+                                    halves.length < 2
+                                            ? "no semicolon"
+                                            : halves.length - 1 + " semicolons",
+                                    EXAMPLE));
+        }
+        Optional<ExpectedAnswer.Scale> level = reader.scale("level", halves[0].strip());
+        Optional<ExpectedAnswer.Scale> upright = reader.scale("upright", halves[1].strip());
+        return level.isEmpty() || upright.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ExpectedAnswer.Curve(level.get(), upright.get()));
+    }
+
+    private Optional<ExpectedAnswer.Scale> scale(String which, String text) {
+        Matcher said = SCALE.matcher(text);
+        if (NumberParser.hasComma(text) && !said.matches()) {
+            return fault(
+                    "the %s axis \"%s\" has a decimal comma; write numbers with a point"
+                            .formatted(which, text));
+        }
+        if (text.length() > LONGEST_AXIS || !said.matches()) {
+            return fault(
+                    "the %s axis \"%s\" is no label with a range; write it like `sucrose 0 to 40 %%`"
+                            .formatted(which, text));
+        }
+        double from = NumberParser.parse(said.group(2));
+        double to = NumberParser.parse(said.group(3));
+        if (said.group(1) == null) {
+            return fault(
+                    "the %s axis of the curve has no label; write what it shows before `%s`"
+                            .formatted(which, text));
+        }
+        if (!(from < to) || Double.isInfinite(to - from)) {
+            return fault(
+                    "the %s axis of the curve runs from %s to %s; its lower end comes first"
+                            .formatted(which, NumberParser.format(from), NumberParser.format(to)));
+        }
+        String unit = said.group(4) == null ? "" : said.group(4).strip();
+        return Optional.of(new ExpectedAnswer.Scale(said.group(1), from, to, unit));
+    }
+
+    private <T> Optional<T> fault(String words) {
+        faults.add(line, words);
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,231 @@
+package coldwright.lesson;
+
+import coldwright.text.NearestWord;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.jar.JarFile;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The lessons of one folder, in the order of their file names: {@code 01-…}, {@code 02-…}. */
+public final class LessonFolder {
+    private static final String FOLDER = "lessons";
+    private static final String ENDING = ".md";
+
+    /** Words of a lesson's name from this length on are worth a guess. */
+    private static final int SHORTEST_WORD = 4;
+
+    private final Map<String, Source> sources;
+    private Set<String> texts = Set.of();
+
+    private LessonFolder(Map<String, Source> sources) {
+        this.sources = sources;
+    }
+
+    private interface Source {
+        Lesson read();
+    }
+
+    /**
+     * The lessons that come with the program, wherever it runs from.
+     *
+     * @return the shelf; empty if the program came without lessons
+     */
+    public static LessonFolder ofThisProgram() {
+        try {
+            Path program =
+                    Path.of(
+                            LessonFolder.class
+                                    .getProtectionDomain()
+                                    .getCodeSource()
+                                    .getLocation()
+                                    .toURI());
+            return Files.isDirectory(program)
+                    ? in(program.resolve(FOLDER))
+                    : new LessonFolder(inJar(program));
+        } catch (URISyntaxException | IOException e) {
+            return new LessonFolder(Map.of());
+        }
+    }
+
+    /**
+     * The lessons of a folder.
+     *
+     * @param folder a folder; what in it does not end in {@code .md} is left alone
+     * @return the shelf; empty if there is no such folder
+     */
+    public static LessonFolder in(Path folder) {
+        Map<String, Source> sources = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            files.filter(file -> file.toString().endsWith(ENDING))
+                    .forEach(
+                            file ->
+                                    sources.put(
+                                            nameOf(file.getFileName().toString()),
+                                            () -> LessonReader.read(file)));
+        } catch (IOException e) {
+            return new LessonFolder(Map.of());
+        }
+        return new LessonFolder(sources);
+    }
+
+    private static Map<String, Source> inJar(Path jar) throws IOException {
+        Map<String, Source> sources = new TreeMap<>();
+        try (JarFile file = new JarFile(jar.toFile())) {
+            file.stream()
+                    .map(entry -> entry.getName())
+                    .filter(name -> name.matches(FOLDER + "/[^/]+\\" + ENDING))
+                    .forEach(
+                            name ->
+                                    sources.put(
+                                            nameOf(name.substring(FOLDER.length() + 1)),
+                                            () -> readResource(name)));
+        }
+        return sources;
+    }
+
+    private static Lesson readResource(String name) {
+        try (InputStream in = LessonFolder.class.getResourceAsStream("/" + name)) {
+            return LessonReader.read(name, in.readAllBytes());
+        } catch (IOException e) {
+            throw new IllegalStateException(name + " is on the class path and can't be read", e);
+        }
+    }
+
+    /**
+     * What the lessons are called.
+     *
+     * @return their file names without the ending, in order
+     */
+    public List<String> names() {
+        return List.copyOf(sources.keySet());
+    }
+
+    /**
+     * Whether one of this shelf's lessons has just this text.
+     *
+     * @param text a lesson's whole text
+     * @return true if it came with the program
+     */
+    public synchronized boolean contains(String text) {
+        if (texts.isEmpty()) {
+            texts = names().stream().map(name -> read(name).text()).collect(Collectors.toSet());
+        }
+        return texts.contains(text);
+    }
+
+    /**
+     * Reads one of this shelf's lessons.
+     *
+     * @param name one of {@link #names()}
+     * @return the lesson, with its faults
+     * @throws IllegalArgumentException if none is called so
+     */
+    public Lesson read(String name) {
+        Source source = sources.get(name);
+        if (source == null) {
+            throw new IllegalArgumentException(noLesson(name));
+        }
+        return source.read();
+    }
+
+    /**
+     * Finds a lesson by what somebody calls it: its name, its number, the words of its name, or the
+     * path of any lesson file.
+     *
+     * @param words such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code
+     *     mine/oats.md}
+     * @return the lesson, with its faults
+     * @throws IllegalArgumentException if there is none; its message is one sentence that names the
+     *     nearest
+     */
+    public Lesson find(String words) {
+        Optional<Path> file = pathOf(words).filter(Files::exists);
+        boolean looksLikePath = words.endsWith(ENDING) || words.matches(".*[/\\\\].*");
+        if (looksLikePath && file.isPresent()) {
+            return LessonReader.read(file.get());
+        }
+        Optional<String> name = nameFor(words);
+        if (name.isPresent()) {
+            return read(name.get());
+        }
+        if (file.isPresent()) {
+            return LessonReader.read(file.get());
+        }
+        throw new IllegalArgumentException(
+                looksLikePath && pathOf(words).isPresent()
+                        ? LessonReader.read(pathOf(words).get()).faults().get(0).toString()
+                        : noLesson(words));
+    }
+
+    private Optional<String> nameFor(String words) {
+        String wanted = nameOf(words.strip()).toLowerCase(Locale.ROOT);
+        if (sources.containsKey(wanted)) {
+            return Optional.of(wanted);
+        }
+        if (wanted.matches("\\d{1,9}")) {
+            int number = Integer.parseInt(wanted);
+            return sources.keySet().stream().filter(n -> numberOf(n) == number).findFirst();
+        }
+        String tidy = wanted.replaceAll("[\\s_-]+", "-");
+        List<String> holding =
+                tidy.isEmpty()
+                        ? List.of()
+                        : sources.keySet().stream()
+                                .filter(n -> n.toLowerCase(Locale.ROOT).contains(tidy))
+                                .toList();
+        return holding.size() == 1 ? Optional.of(holding.get(0)) : Optional.empty();
+    }
+
+    private String noLesson(String words) {
+        if (sources.isEmpty()) {
+            return "there is no lesson \"%s\", for this program came without lessons; give the path of a lesson file"
+                    .formatted(words);
+        }
+        Map<String, String> nameByWord = new LinkedHashMap<>();
+        for (String name : sources.keySet()) {
+            nameByWord.put(name, name);
+            nameByWord.putIfAbsent(name.replaceFirst("^\\d+-", ""), name);
+            for (String word : name.split("-", -1)) {
+                if (word.length() >= SHORTEST_WORD) {
+                    nameByWord.putIfAbsent(word, name);
+                }
+            }
+        }
+        return "there is no lesson \"%s\"%s"
+                .formatted(
+                        words,
+                        NearestWord.to(words, nameByWord.keySet())
+                                .map(word -> ": did you mean \"" + nameByWord.get(word) + "\"?")
+                                .orElse("; there are " + String.join(", ", sources.keySet())));
+    }
+
+    private static int numberOf(String name) {
+        String digits = name.replaceFirst("\\D.*", "");
+        return digits.isEmpty() || digits.length() > 9 ? -1 : Integer.parseInt(digits);
+    }
+
+    private static String nameOf(String file) {
+        return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
+    }
+
+    private static Optional<Path> pathOf(String words) {
+        try {
+            return words.isBlank() ? Optional.empty() : Optional.of(Path.of(words));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package coldwright.lesson;
+
+import coldwright.text.NearestWord;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import java.util.regex.Pattern;
+
+/**
+ * The {@code key: value} lines in the comment under a lesson's title.
+ *
+ * @param track which part of the course the lesson belongs to; may be empty
+ * @param minutes how long it takes; may be empty
+ * @param needs what the learner needs at hand; may be empty
+ */
+record LessonHeader(String track, String minutes, String needs) {
+    static final LessonHeader NONE = new LessonHeader("", "", "");
+
+    private static final List<String> KEYS = List.of("track", "minutes", "needs");
+    private static final Pattern KEY = Pattern.compile("\\p{L}[\\p{L} _-]*");
+
+    /** Whether a comment before the first step is the header. */
+    static boolean isMeant(String comment, boolean directlyUnderTitle) {
+        return inside(comment)
+                .lines()
+                .map(LessonHeader::keyOf)
+                .anyMatch(key -> directlyUnderTitle ? !key.isEmpty() : KEYS.contains(key));
+    }
+
+    static LessonHeader read(String comment, IntUnaryOperator lineInFile, FaultList faults) {
+        Map<String, String> values = new HashMap<>();
+        String[] lines = inside(comment).split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            if (!lines[i].isBlank()) {
+                int line = lineInFile.applyAsInt(i);
+                faultOf(lines[i].strip(), values).ifPresent(words -> faults.add(line, words));
+            }
+        }
+        return new LessonHeader(
+                values.getOrDefault("track", ""),
+                values.getOrDefault("minutes", ""),
+                values.getOrDefault("needs", ""));
+    }
+
+    /** Takes one entry over, or says what is wrong with it. */
+    private static Optional<String> faultOf(String text, Map<String, String> values) {
+        String key = keyOf(text);
+        if (key.isEmpty()) {
+            return Optional.of(
+                    "\"%s\" is no `key: value`; write one such as `minutes: 45`".formatted(text));
+        }
+        if (!KEYS.contains(key)) {
+            return Optional.of(
+                    "\"%s\" is unknown at a lesson's head%s"
+                            .formatted(
+                                    key,
+                                    NearestWord.to(key, KEYS)
+                                            .map(": did you mean \"%s\"?"::formatted)
+                                            .orElse("; it may say track, minutes and needs")));
+        }
+        String value = text.substring(text.indexOf(':') + 1).strip();
+        return values.putIfAbsent(key, value) == null
+                ? Optional.empty()
+                : Optional.of("\"%s\" is said twice; take one of them out".formatted(key));
+    }
+
+    private static String keyOf(String text) {
+        String key = text.substring(0, Math.max(0, text.indexOf(':'))).strip();
+        return KEY.matcher(key).matches() ? key : "";
+    }
+
+    private static String inside(String comment) {
+        return comment.replace("<!--", "").replace("-->", "");
+    }
+}

@@ -1,0 +1,207 @@
+package coldwright.lesson;
+
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Block;
+import org.commonmark.node.Code;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.Node;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.node.Text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.regex.Pattern;
+
+/** Tells what of a text's CommonMark is not shown, and leaves only what is. */
+final class ProseCleaner extends AbstractVisitor {
+    private static final String COMMENT = "<!--";
+    private static final int LONGEST_RULE = 300;
+    private static final Pattern TABLE_RULE =
+            Pattern.compile("\\|?\\s*:?-{2,}:?\\s*(\\|\\s*:?-+:?\\s*)+\\|?\\s*");
+
+    private final FaultList faults;
+    private final IntUnaryOperator lineInFile;
+    private final List<VerifiedNumber> verifiedNumbers = new ArrayList<>();
+    private int line;
+
+    /**
+     * Sets the mender up.
+     *
+     * @param faults takes what is wrong
+     * @param lineInFile gives the line in the file, from 1, of a parsed line, from 0
+     */
+    ProseCleaner(FaultList faults, IntUnaryOperator lineInFile) {
+        this.faults = faults;
+        this.lineInFile = lineInFile;
+    }
+
+    /** The numbers held in what was mended since this was last asked. */
+    List<VerifiedNumber> takeVerifiedNumbers() {
+        List<VerifiedNumber> taken = List.copyOf(verifiedNumbers);
+        verifiedNumbers.clear();
+        return taken;
+    }
+
+    /** The line in the file on which a node begins. */
+    static int lineOf(Node node, IntUnaryOperator lineInFile) {
+        return node.getSourceSpans().stream()
+                .mapToInt(SourceSpan::getLineIndex)
+                .map(lineInFile)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Whether a node is a comment of the author's, which nobody else sees. */
+    static boolean isComment(Node node) {
+        return node instanceof HtmlBlock html && html.getLiteral().strip().startsWith(COMMENT);
+    }
+
+    /** The words of a heading or of a part of it, without their markup. */
+    static String wordsOf(Node node) {
+        StringBuilder words = new StringBuilder();
+        node.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(Text text) {
+                        words.append(text.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(Code code) {
+                        words.append(code.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(SoftLineBreak end) {
+                        words.append(' ');
+                    }
+                });
+        return words.toString();
+    }
+
+    /** Mends a top-level block and all within it. */
+    void clean(Node block) {
+        line = lineOf(block, lineInFile);
+        block.accept(this);
+    }
+
+    @Override
+    protected void visitChildren(Node parent) {
+        int here = lineOf(parent, lineInFile);
+        line = here > 0 ? here : line;
+        super.visitChildren(parent);
+    }
+
+    @Override
+    public void visit(HtmlBlock html) {
+        if (VerifiedNumberReader.isMeant(html.getLiteral().strip())) {
+            addVerifiedNumber(html, html.getLiteral().strip());
+        } else if (!isComment(html)) {
+            fault(html, "raw HTML is not shown; write it in CommonMark");
+        }
+        html.unlink();
+    }
+
+    @Override
+    public void visit(HtmlInline html) {
+        if (VerifiedNumberReader.isMeant(html.getLiteral())) {
+            addVerifiedNumber(html, html.getLiteral());
+        } else if (!html.getLiteral().startsWith(COMMENT)) {
+            reportUnlessClosing(html);
+            html.insertBefore(new Text(html.getLiteral()));
+        }
+        closeGap(html);
+        html.unlink();
+    }
+
+    private void addVerifiedNumber(Node comment, String literal) {
+        VerifiedNumberReader.read(wordsBefore(comment), literal, lineHere(comment), faults)
+                .ifPresent(verifiedNumbers::add);
+    }
+
+    /** What stands before a node in its line. */
+    private static String wordsBefore(Node node) {
+        StringBuilder words = new StringBuilder();
+        for (Node one = node.getPrevious(); one != null; one = one.getPrevious()) {
+            if (!(one instanceof Text || one instanceof Code || one.getFirstChild() != null)
+                    || one instanceof Block) {
+                break;
+            }
+            words.insert(0, wordsOf(one));
+        }
+        return words.toString();
+    }
+
+    /** Joins the texts around a comment, so that a number and its unit are one text again. */
+    private static void closeGap(HtmlInline comment) {
+        if (comment.getPrevious() instanceof Text before
+                && comment.getNext() instanceof Text after) {
+            after.setLiteral(before.getLiteral() + after.getLiteral());
+            before.unlink();
+        }
+    }
+
+    private void reportUnlessClosing(HtmlInline html) {
+        if (!html.getLiteral().startsWith("</")) {
+            fault(
+                    html,
+                    "`%s` is raw HTML and stands in the text as it is; put it between backticks or write it in CommonMark"
+                            .formatted(html.getLiteral()));
+        }
+    }
+
+    @Override
+    public void visit(Image image) {
+        fault(
+                image,
+                "the picture `%s` is not shown, only its description; draw a figure in a snippet instead"
+                        .formatted(image.getDestination()));
+        visitChildren(image);
+        while (image.getFirstChild() != null) {
+            image.insertBefore(image.getFirstChild());
+        }
+        image.unlink();
+    }
+
+    @Override
+    public void visit(FencedCodeBlock code) {
+        BlockKind.of(code.getInfo())
+                .filter(word -> word != BlockKind.PLAIN)
+                .ifPresent(
+                        word ->
+                                fault(
+                                        code,
+                                        "the `%s` block stands inside a list, a quotation or another block; move it to the left margin"
+                                                .formatted(word.words())));
+    }
+
+    @Override
+    public void visit(Paragraph paragraph) {
+        for (Node node = paragraph.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Text text && isTableRule(text.getLiteral())) {
+                fault(text, "tables are not set as tables; write a list instead");
+                break;
+            }
+        }
+        visitChildren(paragraph);
+    }
+
+    private static boolean isTableRule(String text) {
+        return text.length() <= LONGEST_RULE && TABLE_RULE.matcher(text).matches();
+    }
+
+    private void fault(Node node, String words) {
+        faults.add(lineHere(node), words);
+    }
+
+    private int lineHere(Node node) {
+        int own = lineOf(node, lineInFile);
+        return own > 0 ? own : line;
+    }
+}

@@ -1,0 +1,125 @@
+package coldwright.lesson;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the comment behind a number that is held: {@code <!-- = EXPRESSION within 0.5 -->}. */
+final class VerifiedNumberReader {
+    private static final String EXAMPLE = "`−2.6<!-- = curve.initialFreezingPointC() -->`";
+    private static final String WITHIN = " within ";
+    private static final int LONGEST_EXPRESSION = 1000;
+
+    /** Longest run of text before the comment that is looked at for the number. */
+    private static final int FAR_BACK = 60;
+
+    private static final Pattern COMMENT =
+            Pattern.compile("<!--\\s*=(?!=)(.*?)-->", Pattern.DOTALL);
+    private static final Pattern NUMBER =
+            Pattern.compile("(?:(?<![\\p{L}\\p{N}%)\\]])[+−-])?(?<![\\p{N}.])\\d+(?:\\.\\d+)?$");
+    private static final Pattern SEPARATED =
+            Pattern.compile("\\d(?:,|[\\u00A0\\u2009\\u202F])\\d+(?:\\.\\d+)?$");
+
+    private VerifiedNumberReader() {}
+
+    /** Whether a comment holds the number before it; others are the author's own. */
+    static boolean isMeant(String comment) {
+        return COMMENT.matcher(comment).lookingAt();
+    }
+
+    /** A line without the comments that hold a number. */
+    static String without(String line) {
+        return COMMENT.matcher(line).replaceAll("");
+    }
+
+    /**
+     * Reads a comment that holds a number.
+     *
+     * @param before the text in front of it
+     * @param comment the comment with its marks
+     * @param line where it stands
+     * @param faults takes what is wrong
+     * @return the number, if it can be held
+     */
+    static Optional<VerifiedNumber> read(
+            String before, String comment, int line, FaultList faults) {
+        Matcher inside = COMMENT.matcher(comment);
+        if (!inside.lookingAt()) {
+            throw new IllegalArgumentException(comment);
+        }
+        String near = before.substring(Math.max(0, before.length() - FAR_BACK));
+        String said = " " + inside.group(1).strip().replaceAll("\\s+", " ");
+        List<Integer> places = JavaScanner.placesOf(WITHIN, said);
+        int mark = places.isEmpty() ? said.length() : places.get(places.size() - 1);
+        String expression = said.substring(0, mark).strip();
+        Optional<String> within =
+                places.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(said.substring(mark + WITHIN.length()).strip());
+        Optional<String> fault =
+                faultOfNumber(near, expression)
+                        .or(() -> faultOf(expression))
+                        .or(() -> within.flatMap(VerifiedNumberReader::faultOfTolerance));
+        if (fault.isPresent()) {
+            faults.add(line, fault.get());
+            return Optional.empty();
+        }
+        Matcher number = NUMBER.matcher(near);
+        if (!number.find()) {
+            throw new AssertionError(near);
+        }
+        VerifiedNumber verifiedNumber =
+                VerifiedNumber.toItsLastDigit(line, number.group(), expression);
+        return Optional.of(
+                within.map(NumberParser::parse)
+                        .map(
+                                far ->
+                                        new VerifiedNumber(
+                                                line, verifiedNumber.written(), expression, far))
+                        .orElse(verifiedNumber));
+    }
+
+    private static Optional<String> faultOfNumber(String near, String expression) {
+        if (SEPARATED.matcher(near).find()) {
+            return Optional.of(
+                    "the held number is parted by a comma or a space; write its digits together, with a point for decimals");
+        }
+        return NUMBER.matcher(near).find()
+                ? Optional.empty()
+                : Optional.of(
+                        "no number stands directly before `<!-- = %s -->`; put the comment right behind the last digit, as in %s"
+                                .formatted(expression, EXAMPLE));
+    }
+
+    private static Optional<String> faultOf(String expression) {
+        if (expression.isEmpty()) {
+            return Optional.of(
+                    "the held number has no expression; write what gives it, as in " + EXAMPLE);
+        }
+        if (expression.length() > LONGEST_EXPRESSION) {
+            return Optional.of(
+                    "the held number's expression has %,d characters; it may have at most %,d: let a snippet work out a part of it"
+                            .formatted(expression.length(), LONGEST_EXPRESSION));
+        }
+        if (!JavaScanner.isBalanced(expression)) {
+            return Optional.of(
+                    "the brackets of the held number's `%s` don't pair; close each one that is opened"
+                            .formatted(expression));
+        }
+        return JavaScanner.namesSomething(expression)
+                ? Optional.empty()
+                : Optional.of(
+                        "the held number's `%s` names nothing that a snippet made; write what gives it, as in %s"
+                                .formatted(expression, EXAMPLE));
+    }
+
+    private static Optional<String> faultOfTolerance(String within) {
+        boolean fit = within.matches(NumberParser.PATTERN) && NumberParser.parse(within) >= 0;
+        return fit
+                ? Optional.empty()
+                : Optional.of(
+                        "the held number's tolerance \"%s\" is no number of zero or more; write it like `within 0.5`, without a unit"
+                                .formatted(within));
+    }
+}

@@ -1,0 +1,58 @@
+package coldwright.paint.chart;
+
+import coldwright.paint.style.ChartLayer;
+import coldwright.paint.style.PlotArea;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+
+/**
+ * The two axes with their ticks, on whole pixels of the screen.
+ *
+ * @param layout where they are drawn
+ */
+record AxesLayer(ChartLayout layout) implements ChartLayer {
+    @Override
+    public void paint(Graphics2D g) {
+        PlotArea plot = layout.plot();
+        PlotArea.PixelRect pixelRect = plot.area();
+        double left = layout.onPixels(pixelRect.left());
+        double bottom = layout.onPixels(pixelRect.bottom());
+        double tick = layout.tickLength();
+        g.setStroke(
+                new BasicStroke(
+                        (float) layout.axisWidth(),
+                        BasicStroke.CAP_SQUARE,
+                        BasicStroke.JOIN_MITER));
+        g.setColor(layout.ground().axis());
+        line(g, left, pixelRect.top(), left, bottom);
+        line(g, left, bottom, pixelRect.right(), bottom);
+        for (int i = 0; i < layout.yTicks().count() && layout.yLabelled(); i++) {
+            double y = layout.onPixels(plot.yPx(layout.yTicks().value(i)));
+            line(g, left - tick, y, left, y);
+        }
+        for (int i = 0; i < layout.xTicks().count() && layout.xLabelled(); i++) {
+            double x = layout.onPixels(plot.xPx(layout.xTicks().value(i)));
+            line(g, x, bottom, x, bottom + tick);
+        }
+    }
+
+    /** The line of zero, where it lies within the plot and is no axis. */
+    static ChartLayer zero(ChartLayout layout, Color color) {
+        return g -> {
+            PlotArea plot = layout.plot();
+            if (plot.y().from() < 0 && plot.y().to() >= 0) {
+                double y = layout.onPixels(plot.yPx(0));
+                g.setStroke(new BasicStroke((float) layout.axisWidth()));
+                g.setColor(color);
+                line(g, plot.area().left(), y, plot.area().right(), y);
+            }
+        };
+    }
+
+    private static void line(Graphics2D g, double x0, double y0, double x1, double y1) {
+        g.draw(new Line2D.Double(x0, y0, x1, y1));
+    }
+}

@@ -1,0 +1,98 @@
+package coldwright.paint.chart;
+
+import coldwright.paint.style.AxisTicks;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PlotArea;
+import coldwright.paint.style.Resolution;
+import coldwright.paint.style.TextLine;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All of a chart that lies behind its data: paper, grid, the numbers of the axes, title and legend.
+ *
+ * <p>While a dial turns, only the data change; so the last few backdrops are kept as pixels and the
+ * next chart with the same begins with a copy.
+ */
+public final class ChartBackground {
+    /** How many are kept: a few plates turn with one dial. */
+    private static final int KEPT = 4;
+
+    /** Larger ones, such as those of files, are not kept. */
+    private static final int MOST_PIXELS = 2_000_000;
+
+    private static final Map<BackgroundKey, int[]> LATEST =
+            new LinkedHashMap<>(KEPT, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<BackgroundKey, int[]> eldest) {
+                    return size() > KEPT;
+                }
+            };
+
+    private ChartBackground() {}
+
+    /** All that a backdrop hangs on. */
+    private record BackgroundKey(
+            FigureFormat sheet,
+            PlotArea plot,
+            List<AxisTicks> ticks,
+            boolean barred,
+            List<TextLine> lines,
+            List<ChartLegend.Placed> samples) {
+        static BackgroundKey of(ChartLayout layout) {
+            return new BackgroundKey(
+                    layout.sheet(),
+                    layout.plot(),
+                    List.of(layout.xTicks(), layout.yTicks()),
+                    layout.bars().drawn(),
+                    List.copyOf(layout.lines()),
+                    List.copyOf(layout.samples()));
+        }
+    }
+
+    /** A new image with the backdrop on it. */
+    public static BufferedImage image(ChartLayout layout) {
+        FigureFormat sheet = layout.sheet();
+        BufferedImage image =
+                new BufferedImage(
+                        sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        BackgroundKey backgroundKey = BackgroundKey.of(layout);
+        int[] kept;
+        synchronized (LATEST) {
+            kept = LATEST.get(backgroundKey);
+        }
+        if (kept != null) {
+            System.arraycopy(kept, 0, pixels, 0, pixels.length);
+            return image;
+        }
+        Graphics2D g = image.createGraphics();
+        g.setColor(layout.ground().paper());
+        g.fillRect(0, 0, sheet.widthPx(), sheet.heightPx());
+        g.scale(sheet.look().screenScale(), sheet.look().screenScale());
+        paint(layout, g);
+        g.dispose();
+        if (pixels.length <= MOST_PIXELS) {
+            synchronized (LATEST) {
+                LATEST.put(backgroundKey, pixels.clone());
+            }
+        }
+        return image;
+    }
+
+    /** Draws it on paper that is already there. */
+    public static void paint(ChartLayout layout, Graphics2D g) {
+        ChartFrame.paint(g, layout);
+        Resolution.prepare(g);
+        AxesLayer.zero(layout, layout.ground().zero()).paint(g);
+        layout.lines().forEach(line -> line.paint(g));
+        for (ChartLegend.Placed sample : layout.samples()) {
+            layout.legend().paint(g, sample, layout.lineWidth());
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package coldwright.paint.chart;
+
+import coldwright.paint.style.AxisTicks;
+import coldwright.paint.style.PlotArea;
+
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+
+/**
+ * The chart itself: ground, grid and scales by XChart; all else is drawn over them.
+ *
+ * <p>Where XChart's own grid lines stand can't be set, only asked for by a distance in pixels; so
+ * its grid is off, and one series, with gaps in it, draws the lines at our ticks.
+ */
+final class ChartFrame {
+    /** Farther apart than any plot is wide: no ticks of XChart's own, and no time spent on them. */
+    private static final int NEVER = 1_000_000;
+
+    private ChartFrame() {}
+
+    static void paint(Graphics2D g, ChartLayout layout) {
+        PlotArea.PixelRect pixelRect = layout.plot().area();
+        XYChart chart = new XYChart(pixelRect.width(), pixelRect.height());
+        style(chart.getStyler(), layout);
+        addGrid(chart, layout);
+        Graphics2D inPlot = (Graphics2D) g.create();
+        inPlot.translate(pixelRect.left(), pixelRect.top());
+        chart.paint(inPlot, pixelRect.width(), pixelRect.height());
+        inPlot.dispose();
+    }
+
+    private static void style(XYStyler style, ChartLayout layout) {
+        PlotArea plot = layout.plot();
+        style.setAntiAlias(false) // the grid stands on whole pixels; layers set their own hints
+                .setChartTitleVisible(false)
+                .setLegendVisible(false)
+                .setChartPadding(0)
+                .setChartBackgroundColor(layout.ground().paper())
+                .setPlotBackgroundColor(layout.ground().paper())
+                .setPlotBorderVisible(false)
+                .setPlotContentSize(1);
+        style.setPlotMargin(0)
+                .setAxisTitlesVisible(false)
+                .setAxisTicksVisible(false)
+                .setPlotTicksMarksVisible(false)
+                .setPlotGridLinesVisible(false)
+                .setXAxisTickMarkSpacingHint(NEVER)
+                .setYAxisTickMarkSpacingHint(NEVER)
+                .setXAxisMin(0.0)
+                .setXAxisMax((double) plot.area().width())
+                .setYAxisMin(0.0)
+                .setYAxisMax((double) plot.area().height());
+    }
+
+    private static void addGrid(XYChart chart, ChartLayout layout) {
+        PlotArea plot = layout.plot();
+        PlotArea.PixelRect pixelRect = plot.area();
+        AxisTicks x = layout.xTicks();
+        AxisTicks y = layout.yTicks();
+        int upright = layout.bars().drawn() ? 0 : x.count();
+        double[] xs = new double[3 * (upright + y.count())];
+        double[] ys = new double[xs.length];
+        for (int i = 0; i < xs.length; i += 3) {
+            int line = i / 3;
+            boolean level = line >= upright;
+            double at =
+                    level
+                            ? pixelRect.bottom()
+                                    - layout.onPixels(plot.yPx(y.value(line - upright)))
+                            : layout.onPixels(plot.xPx(x.value(line))) - pixelRect.left();
+            xs[i] = level ? 0 : at;
+            ys[i] = level ? at : 0;
+            xs[i + 1] = level ? pixelRect.width() : at;
+            ys[i + 1] = level ? at : pixelRect.height();
+            ys[i + 2] = Double.NaN;
+        }
+        if (xs.length > 0) {
+            XYSeries grid = chart.addSeries("grid", xs, ys);
+            grid.setMarker(SeriesMarkers.NONE);
+            grid.setLineColor(layout.ground().grid());
+            grid.setLineStyle(new BasicStroke((float) layout.hairline()));
+        }
+    }
+}

@@ -1,0 +1,318 @@
+package coldwright.paint.chart;
+
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
+import coldwright.paint.style.AxisTicks;
+import coldwright.paint.style.FigureFont;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.FigureTheme;
+import coldwright.paint.style.PlotArea;
+import coldwright.paint.style.TextLine;
+import coldwright.paint.style.ValueSpan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Where everything stands: made from top, bottom and left inward, until the plot is left. */
+public final class ChartLayout {
+    private static final double ROW_EMS = 1.5;
+    private static final double BETWEEN_Y_TICKS_EMS = 2.3;
+    private static final double BETWEEN_X_LABELS_EMS = 1.6;
+    private static final int MOST_TICKS = 9;
+    private static final int MOST_WORD_LINES = 3;
+
+    /** How much of the height a legend may take. */
+    private static final double LEGEND_SHARE = 0.28;
+
+    private final Figure figure;
+    private final Optional<Figure> earlier;
+    private final FigureFormat sheet;
+    private final Optional<PlotArea> former;
+    private final double em;
+    private final FigureFont plain;
+    private final FigureFont small;
+    private final BarGroups bars;
+    private final ChartLegend legend;
+    private final List<TextLine> lines = new ArrayList<>();
+    private final List<ChartLegend.Placed> samples = new ArrayList<>();
+    private AxisTicks xTicks;
+    private AxisTicks yTicks;
+    private PlotArea plot;
+
+    private ChartLayout(
+            Figure figure,
+            Optional<Figure> earlier,
+            FigureFormat sheet,
+            Optional<PlotArea> former) {
+        this.former = former;
+        this.figure = figure;
+        this.earlier = earlier;
+        this.sheet = sheet;
+        em = sheet.em();
+        plain = FigureFont.of(em);
+        small = FigureFont.of(Math.rint(em * 0.94));
+        bars = BarGroups.of(figure);
+        legend = ChartLegend.of(figure, earlier, plain, sheet.look().ground());
+    }
+
+    public static ChartLayout of(
+            Figure figure,
+            Optional<Figure> earlier,
+            FigureFormat sheet,
+            Optional<PlotArea> former) {
+        ChartLayout layout = new ChartLayout(figure, earlier, sheet, former);
+        layout.make();
+        return layout;
+    }
+
+    private void make() {
+        double pad = em * 0.9;
+        double inner = sheet.width() - 2 * pad;
+        double top = setHead(pad, inner, setTitle(pad, inner)) + em * 0.6;
+        double bottom = sheet.height() - em * 0.55;
+        String xCaption = plain.cut(figure.x().caption(), inner);
+        double captionBase = bottom - em * 0.2;
+        bottom -= xCaption.isBlank() ? 0 : em * 1.5;
+        double oneLine = xLabelled() || bars.drawn() ? em * 1.15 : 0;
+
+        List<Figure> both = new ArrayList<>(List.of(figure));
+        earlier.ifPresent(both::add);
+        ValueSpan wholeX = AxisRange.x(both);
+        ValueSpan x =
+                AxisRange.fixedRange(wholeX, figure.x(), former.map(PlotArea::x)).orElse(wholeX);
+        ValueSpan wholeY = AxisRange.y(both, x);
+        Optional<ValueSpan> heldY =
+                AxisRange.fixedRange(wholeY, figure.y(), former.map(PlotArea::y));
+        List<String> ends = bars.drawn() ? List.of() : AxisTicks.on(x, MOST_TICKS).labels();
+        double last = ends.isEmpty() ? 0 : plain.width(ends.get(ends.size() - 1));
+        double rightPad = Math.max(em * 1.3, last / 2 + em * 0.3);
+        double plotBottom = bottom - oneLine - tickLength() - em * 0.25;
+        double rows = (plotBottom - top) / (em * BETWEEN_Y_TICKS_EMS);
+        yTicks =
+                heldY.map(span -> AxisTicks.on(span, count(rows)))
+                        .orElseGet(() -> ticks(figure.y(), wholeY, count(rows)));
+        double left = pad + labelsWidth();
+        double width = sheet.width() - left - rightPad;
+        List<List<String>> words = words(width);
+        int wordLines = words.stream().mapToInt(List::size).max().orElse(1);
+        plotBottom -= (wordLines - 1) * em * 1.2;
+
+        PlotArea.PixelRect pixelRect =
+                new PlotArea.PixelRect(
+                        (int) Math.round(left),
+                        (int) Math.round(top),
+                        (int) Math.max(8, Math.round(width)),
+                        (int) Math.max(8, Math.round(plotBottom - top)));
+        xTicks = xTicksOn(x, pixelRect.width());
+        plot = new PlotArea(pixelRect, xTicks.span(), yTicks.span());
+        setLabels(words);
+        if (!xCaption.isBlank()) {
+            double at = Math.max(pad, pixelRect.right() - plain.width(xCaption));
+            lines.add(new TextLine(xCaption, plain, sheet.look().ground().text(), at, captionBase));
+        }
+    }
+
+    private double setTitle(double pad, double inner) {
+        double y = em * 0.6;
+        if (figure.title().isBlank()) {
+            return y;
+        }
+        FigureFont type = FigureFont.ofTitles(Math.rint(em * 1.5));
+        int most = sheet.height() < em * 20 ? 2 : 3;
+        for (String line : type.wrapped(figure.title(), inner, most)) {
+            y += type.size() * 0.9;
+            lines.add(new TextLine(line, type, sheet.look().ground().text(), pad, y));
+            y += type.size() * 0.25;
+        }
+        return y + em * 0.4;
+    }
+
+    /**
+     * The upright axis' caption and the legend: in one row if both fit, else one above the other.
+     */
+    private double setHead(double pad, double inner, double top) {
+        double y = top;
+        String caption = plain.cut(figure.y().caption(), inner);
+        boolean captioned = !caption.isBlank();
+        double room = inner - (captioned ? plain.width(caption) + em * 2 : 0);
+        if (legend.width() <= room && !legend.entries().isEmpty()) {
+            double x = captioned ? pad + inner - legend.width() : pad;
+            samples.addAll(legend.inOneRow(x, y + em));
+            y += captioned ? 0 : em * ROW_EMS;
+        } else if (legend.width() <= inner && !legend.entries().isEmpty()) {
+            samples.addAll(legend.inOneRow(pad, y + em));
+            y += em * ROW_EMS;
+        } else {
+            double row = em * ROW_EMS;
+            int rows = (int) Math.max(1, sheet.height() * LEGEND_SHARE / row);
+            samples.addAll(legend.inColumns(pad, y + em, new ChartLegend.Room(inner, rows, row)));
+            y = samples.isEmpty() ? y : samples.get(samples.size() - 1).y() - em + row;
+        }
+        if (captioned) {
+            lines.add(new TextLine(caption, plain, sheet.look().ground().text(), pad, y + em));
+            y += em * ROW_EMS;
+        }
+        return y;
+    }
+
+    private static int count(double most) {
+        return (int) Math.max(2, Math.min(MOST_TICKS, Math.round(most)));
+    }
+
+    private static AxisTicks ticks(Axis axis, ValueSpan span, int count) {
+        AxisTicks out = AxisTicks.letOut(span, count);
+        double from = axis.from().isPresent() ? span.from() : out.span().from();
+        double to = axis.to().isPresent() ? span.to() : out.span().to();
+        return new AxisTicks(ValueSpan.around(from, to), out.step());
+    }
+
+    private AxisTicks xTicksOn(ValueSpan span, double width) {
+        for (int most = MOST_TICKS + 1; most > 1; most--) {
+            AxisTicks axisTicks = AxisTicks.on(span, most);
+            double widest = axisTicks.labels().stream().mapToDouble(plain::width).max().orElse(0);
+            double step = axisTicks.step() / span.width() * width;
+            if (widest + em * BETWEEN_X_LABELS_EMS <= step) {
+                return axisTicks;
+            }
+        }
+        return AxisTicks.on(span, 1);
+    }
+
+    private double labelsWidth() {
+        if (!yLabelled()) {
+            return 0;
+        }
+        double widest = yTicks.labels().stream().mapToDouble(plain::width).max().orElse(0);
+        return widest + tickLength() + em * 0.35;
+    }
+
+    private List<List<String>> words(double width) {
+        List<List<String>> words = new ArrayList<>();
+        double slot = width / bars.words().size();
+        for (String word : slot < em ? List.<String>of() : bars.words()) {
+            words.add(plain.wrapped(word, slot * 0.94, MOST_WORD_LINES));
+        }
+        return words;
+    }
+
+    private void setLabels(List<List<String>> words) {
+        double gap = tickLength() + em * 0.35;
+        if (yLabelled()) {
+            List<String> labels = yTicks.labels();
+            for (int i = 0; i < labels.size(); i++) {
+                double x = plot.area().left() - gap - plain.width(labels.get(i));
+                double y = plot.yPx(yTicks.value(i)) + em * 0.36;
+                lines.add(
+                        new TextLine(
+                                labels.get(i), plain, sheet.look().ground().quietText(), x, y));
+            }
+        }
+        double y = plot.area().bottom() + tickLength() + em * 1.1;
+        if (xLabelled()) {
+            List<String> labels = xTicks.labels();
+            for (int i = 0; i < labels.size(); i++) {
+                setCentred(labels.get(i), plot.xPx(xTicks.value(i)), y);
+            }
+        }
+        for (int i = 0; i < words.size(); i++) {
+            for (int line = 0; line < words.get(i).size(); line++) {
+                setCentred(words.get(i).get(line), plot.xPx(i), y + line * em * 1.2);
+            }
+        }
+    }
+
+    private void setCentred(String text, double middle, double y) {
+        double x = middle - plain.width(text) / 2;
+        lines.add(new TextLine(text, plain, sheet.look().ground().quietText(), x, y));
+    }
+
+    Figure figure() {
+        return figure;
+    }
+
+    FigureFormat sheet() {
+        return sheet;
+    }
+
+    Optional<Figure> earlier() {
+        return earlier;
+    }
+
+    BarGroups bars() {
+        return bars;
+    }
+
+    ChartLegend legend() {
+        return legend;
+    }
+
+    List<TextLine> lines() {
+        return lines;
+    }
+
+    List<ChartLegend.Placed> samples() {
+        return samples;
+    }
+
+    AxisTicks xTicks() {
+        return xTicks;
+    }
+
+    AxisTicks yTicks() {
+        return yTicks;
+    }
+
+    public PlotArea plot() {
+        return plot;
+    }
+
+    FigureFont small() {
+        return small;
+    }
+
+    double em() {
+        return em;
+    }
+
+    /** An axis of an empty figure has nothing to number. */
+    boolean yLabelled() {
+        return !figure.series().isEmpty() || figure.y().from().isPresent();
+    }
+
+    boolean xLabelled() {
+        return !bars.drawn() && (!figure.series().isEmpty() || figure.x().from().isPresent());
+    }
+
+    FigureTheme ground() {
+        return sheet.look().ground();
+    }
+
+    double tickLength() {
+        return em * 0.35;
+    }
+
+    double lineWidth() {
+        return em * 0.155;
+    }
+
+    /** The width of a thin line that fills whole pixels of the screen. */
+    double axisWidth() {
+        return Math.max(1, Math.round(em / 13 * sheet.look().screenScale())) / scale();
+    }
+
+    double hairline() {
+        return 1 / scale();
+    }
+
+    /** The place next to one where a thin line fills whole pixels of the screen. */
+    double onPixels(double place) {
+        boolean odd = Math.round(axisWidth() * scale()) % 2 == 1;
+        double px = place * scale();
+        return (odd ? Math.floor(px) + 0.5 : Math.rint(px)) / scale();
+    }
+
+    private double scale() {
+        return sheet.look().screenScale();
+    }
+}

@@ -1,0 +1,194 @@
+package coldwright.paint.chart;
+
+import coldwright.figure.Figure;
+import coldwright.figure.Series;
+import coldwright.paint.style.FigureFont;
+import coldwright.paint.style.FigureTheme;
+import coldwright.paint.style.SeriesStyle;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What tells the series apart: a sample and a name for each, in rows above the plot, where they
+ * cover no data.
+ *
+ * @param entries samples and names in the order of the series; the earlier trace, once, last
+ * @param type what the names are set in
+ * @param ground what they are drawn on
+ */
+record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
+    /** The word that names the earlier trace. */
+    static final String EARLIER = "earlier";
+
+    private static final double SAMPLE_EMS = 2.1;
+    private static final double SMALL_SAMPLE_EMS = 0.85;
+    private static final double AFTER_SAMPLE_EMS = 0.5;
+    private static final double BETWEEN_EMS = 1.5;
+
+    /** How a series is drawn, and so its sample. */
+    enum SampleKind {
+        LINE,
+        POINTS,
+        BAND,
+        BAR
+    }
+
+    /** One sample and its name. */
+    record Entry(String name, SampleKind kind, SeriesStyle ink) {
+        Entry named(String newName) {
+            return new Entry(newName, kind, ink);
+        }
+    }
+
+    /** An entry in its place; y is the base line of its name. */
+    record Placed(Entry entry, double x, double y) {}
+
+    static ChartLegend of(
+            Figure figure, Optional<Figure> earlier, FigureFont type, FigureTheme figureTheme) {
+        List<Entry> entries = new ArrayList<>();
+        List<Series> all = figure.series();
+        List<SeriesStyle> inks = SeriesStyle.of(all, figureTheme);
+        for (int i = 0; i < all.size(); i++) {
+            if (!all.get(i).name().isBlank()) {
+                entries.add(new Entry(all.get(i).name().strip(), kind(all.get(i)), inks.get(i)));
+            }
+        }
+        if (earlier.isEmpty() && entries.size() == 1 && saysNothingNew(figure, entries.get(0))) {
+            entries.clear();
+        }
+        earlier.ifPresent(
+                was ->
+                        entries.add(
+                                new Entry(
+                                        EARLIER,
+                                        kind(was.series().get(0)),
+                                        SeriesStyle.of(0, 0, figureTheme).earlier())));
+        return new ChartLegend(entries, type, figureTheme);
+    }
+
+    private static boolean saysNothingNew(Figure figure, Entry only) {
+        List<String> said = List.of(figure.title(), figure.y().label());
+        return figure.series().size() == 1
+                && said.stream()
+                        .anyMatch(
+                                words ->
+                                        words.strip().equalsIgnoreCase(only.name())
+                                                || only.kind() == SampleKind.BAR
+                                                        && !words.isBlank());
+    }
+
+    private static SampleKind kind(Series series) {
+        if (series instanceof Series.Curve) {
+            return SampleKind.LINE;
+        } else if (series instanceof Series.Dots) {
+            return SampleKind.POINTS;
+        } else if (series instanceof Series.Band) {
+            return SampleKind.BAND;
+        } else if (series instanceof Series.Bars) {
+            return SampleKind.BAR;
+        }
+        throw new AssertionError(series.getClass());
+    }
+
+    private double sampleWidth(Entry entry) {
+        boolean wide = entry.kind() == SampleKind.LINE;
+        return type.size() * (wide ? SAMPLE_EMS : SMALL_SAMPLE_EMS);
+    }
+
+    private double width(Entry entry) {
+        return sampleWidth(entry) + type.size() * AFTER_SAMPLE_EMS + type.width(entry.name());
+    }
+
+    /** How wide all entries are in one row. */
+    double width() {
+        double gaps = type.size() * BETWEEN_EMS * Math.max(0, entries.size() - 1);
+        return entries.stream().mapToDouble(this::width).sum() + gaps;
+    }
+
+    /** The entries in one row, from its left end. */
+    List<Placed> inOneRow(double x, double y) {
+        List<Placed> placed = new ArrayList<>();
+        double at = x;
+        for (Entry entry : entries) {
+            placed.add(new Placed(entry, at, y));
+            at += width(entry) + type.size() * BETWEEN_EMS;
+        }
+        return placed;
+    }
+
+    /** The entries in columns, as many rows as may be; what finds no row is left out. */
+    List<Placed> inColumns(double x, double y, Room room) {
+        double widest = 0;
+        for (Entry entry : entries) {
+            widest = Math.max(widest, Math.min(width(entry), room.width()));
+        }
+        double between = type.size() * BETWEEN_EMS;
+        int columns = (int) Math.max(1, (room.width() + between) / (widest + between));
+        List<Placed> placed = new ArrayList<>();
+        for (int i = 0; i < entries.size() && i / columns < room.rows(); i++) {
+            Entry entry = entries.get(i);
+            int row = i / columns;
+            double forName = widest - sampleWidth(entry) - type.size() * AFTER_SAMPLE_EMS;
+            placed.add(
+                    new Placed(
+                            entry.named(type.cut(entry.name(), forName + 0.5)),
+                            x + i % columns * (widest + between),
+                            y + row * room.rowHeight()));
+        }
+        return placed;
+    }
+
+    /** How much room there is for columns. */
+    record Room(double width, int rows, double rowHeight) {}
+
+    void paint(Graphics2D g, Placed placed, double lineWidth) {
+        Entry entry = placed.entry();
+        double wide = sampleWidth(entry);
+        double middle = placed.y() - type.size() * 0.34;
+        double x = placed.x();
+        g.setColor(entry.kind() == SampleKind.BAND ? entry.ink().band() : entry.ink().color());
+        double size = type.size() * 0.62;
+        switch (entry.kind()) {
+            case LINE -> {
+                double width =
+                        entry.ink().pale() ? lineWidth * CurveLayer.EARLIER_WIDTH : lineWidth;
+                g.setStroke(entry.ink().stroke((float) width));
+                g.draw(new Line2D.Double(x, middle, x + wide, middle));
+                if (!entry.ink().pale() && linesAmong() > 1) {
+                    CurveLayer.paintPoint(g, entry.ink(), x + wide / 2, middle, type.size());
+                }
+            }
+            case POINTS -> entry.ink().shape().fill(g, x + wide / 2, middle, size);
+            case BAND, BAR -> {
+                g.fill(new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1));
+                if (entry.kind() == SampleKind.BAND) {
+                    g.setColor(entry.ink().color());
+                    g.setStroke(new BasicStroke((float) lineWidth / 2));
+                    double edge = middle - size * 0.55;
+                    g.draw(new Line2D.Double(x, edge, x + wide, edge));
+                    g.draw(new Line2D.Double(x, edge + size * 1.1, x + wide, edge + size * 1.1));
+                } else if (!entry.ink().pale()) {
+                    BarLayer.hatch(
+                            g,
+                            new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1),
+                            entry.ink(),
+                            type.size());
+                }
+            }
+        }
+        g.setColor(ground.text());
+        type.set(g, entry.name(), x + wide + type.size() * AFTER_SAMPLE_EMS, placed.y());
+    }
+
+    private long linesAmong() {
+        return entries.stream()
+                .filter(one -> one.kind() == SampleKind.LINE && !one.ink().pale())
+                .count();
+    }
+}

@@ -1,0 +1,152 @@
+package coldwright.paint.chart;
+
+import coldwright.figure.NumberColumn;
+import coldwright.paint.style.PlotArea;
+
+import java.awt.geom.Path2D;
+
+/**
+ * The way of a pen through points.
+ *
+ * <p>A point that is not finite lifts the pen. What lies far outside the plot is left out, so that
+ * a pole costs no more than any other line; and of many points in one column of pixels only those
+ * are kept that can be seen: the first, the lowest, the highest and the last.
+ */
+public final class PathClipper {
+    /** How far beyond the plot lines are kept, in logical pixels: wider than any line. */
+    private static final double MARGIN = 40;
+
+    /** Columns to a logical pixel: finer than any screen's. */
+    private static final double COLUMNS_PER_PX = 4;
+
+    private final Path2D.Double path = new Path2D.Double();
+    private final double left;
+    private final double right;
+    private final double top;
+    private final double bottom;
+
+    private boolean down;
+    private double lastX;
+    private double lastY;
+
+    private PathClipper(PlotArea.PixelRect pixelRect) {
+        left = pixelRect.left() - MARGIN;
+        right = pixelRect.right() + MARGIN;
+        top = pixelRect.top() - MARGIN;
+        bottom = pixelRect.bottom() + MARGIN;
+    }
+
+    public static Path2D through(NumberColumn xs, NumberColumn ys, PlotArea plot) {
+        PathClipper pathClipper = new PathClipper(plot.area());
+        boolean thin = xs.size() > COLUMNS_PER_PX * plot.area().width();
+        Column column = pathClipper.new Column();
+        for (int i = 0; i < xs.size(); i++) {
+            double x = plot.xPx(xs.at(i));
+            double y = plot.yPx(ys.at(i));
+            if (!Double.isFinite(x) || !Double.isFinite(y)) {
+                column.end();
+                pathClipper.down = false;
+            } else if (thin) {
+                column.take(x, y);
+            } else {
+                pathClipper.to(x, y);
+            }
+        }
+        column.end();
+        return pathClipper.path;
+    }
+
+    private void to(double x, double y) {
+        if (down) {
+            draw(lastX, lastY, x, y);
+        }
+        down = true;
+        lastX = x;
+        lastY = y;
+    }
+
+    /**
+     * Draws the part of a line that lies within the margin (Liang and Barsky's way of clipping).
+     */
+    private void draw(double x0, double y0, double x1, double y1) {
+        double dx = x1 - x0;
+        double dy = y1 - y0;
+        double[] p = {-dx, dx, -dy, dy};
+        double[] q = {x0 - left, right - x0, y0 - top, bottom - y0};
+        double in = 0;
+        double out = 1;
+        for (int i = 0; i < 4; i++) {
+            if (p[i] == 0) {
+                if (q[i] < 0) {
+                    return;
+                }
+            } else if (p[i] < 0) {
+                in = Math.max(in, q[i] / p[i]);
+            } else {
+                out = Math.min(out, q[i] / p[i]);
+            }
+        }
+        if (in > out) {
+            return;
+        }
+        if (in > 0 || path.getCurrentPoint() == null || !isAt(x0, y0)) {
+            path.moveTo(x0 + in * dx, y0 + in * dy);
+        }
+        path.lineTo(x0 + out * dx, y0 + out * dy);
+    }
+
+    private boolean isAt(double x, double y) {
+        return path.getCurrentPoint().getX() == x && path.getCurrentPoint().getY() == y;
+    }
+
+    /** The points of one column of pixels. */
+    private final class Column {
+        private long number;
+        private int count;
+        private double firstX;
+        private double firstY;
+        private double lowX;
+        private double lowY;
+        private double highX;
+        private double highY;
+        private double endX;
+        private double endY;
+
+        void take(double x, double y) {
+            long mine = (long) Math.floor(x * COLUMNS_PER_PX);
+            if (count > 0 && mine != number) {
+                end();
+            }
+            if (count == 0) {
+                number = mine;
+                firstX = lowX = highX = x;
+                firstY = lowY = highY = y;
+            }
+            if (y < lowY) {
+                lowX = x;
+                lowY = y;
+            } else if (y > highY) {
+                highX = x;
+                highY = y;
+            }
+            endX = x;
+            endY = y;
+            count++;
+        }
+
+        void end() {
+            if (count > 0) {
+                to(firstX, firstY);
+                if (count > 2) {
+                    boolean lowFirst = lowX <= highX;
+                    to(lowFirst ? lowX : highX, lowFirst ? lowY : highY);
+                    to(lowFirst ? highX : lowX, lowFirst ? highY : lowY);
+                }
+                if (count > 1) {
+                    to(endX, endY);
+                }
+            }
+            count = 0;
+        }
+    }
+}

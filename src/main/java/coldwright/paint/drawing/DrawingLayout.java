@@ -1,0 +1,124 @@
+package coldwright.paint.drawing;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.FigureDescription;
+import coldwright.paint.style.FigureFont;
+import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.FigureTheme;
+import coldwright.paint.style.TextLine;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where everything of a drawing stands: the title above, the field as large as fits, the scale bar
+ * and the time below it, the legend of warmth at its right.
+ *
+ * @param field where the field lies, in logical pixels
+ * @param pxPerUnit logical pixels for one unit of the field
+ * @param em size of the plain type
+ * @param barY where the scale bar lies, from the top
+ * @param lines all texts, but those of the field
+ * @param ground what all is drawn on
+ */
+public record DrawingLayout(
+        Box field,
+        double pxPerUnit,
+        double em,
+        double barY,
+        List<TextLine> lines,
+        FigureTheme ground) {
+    private static final double PAD_EMS = 0.9;
+    private static final double LEGEND_EMS = 5.2;
+    private static final double FOOT_EMS = 2.3;
+    private static final double ROW_EMS = 1.45;
+    private static final double BAR_EMS = 1.8;
+    private static final int MOST_ROWS = 2;
+
+    /**
+     * An upright rectangle.
+     *
+     * @param x its left edge
+     * @param y its upper edge
+     * @param width from left to right
+     * @param height from top to bottom
+     */
+    public record Box(double x, double y, double width, double height) {}
+
+    public static DrawingLayout of(Drawing drawing, int moment, FigureFormat sheet) {
+        double em = sheet.em();
+        double pad = em * PAD_EMS;
+        List<TextLine> lines = new ArrayList<>();
+        double top = title(drawing, sheet, lines);
+        double inner = sheet.width() - 2 * pad;
+        double legend = drawing.warmth().isPresent() ? em * LEGEND_EMS : 0;
+        FigureFont type = FigureFont.of(em);
+        Foot foot = foot(drawing, moment, type, inner);
+        double under = em * (FOOT_EMS + ROW_EMS * foot.rows);
+        double roomW = inner - legend;
+        double roomH = Math.max(8, sheet.height() - top - under);
+        Drawing.Field field = drawing.field();
+        double px = Math.min(roomW / field.width(), roomH / field.height());
+        double width = field.width() * px;
+        double height = field.height() * px;
+        Box box = new Box(Math.rint(pad), Math.rint(top), width, height);
+        double barY = box.y() + height + em * 1.1;
+        double afterBar =
+                box.x()
+                        + drawing.bar().length() * px
+                        + type.width(drawing.bar().label())
+                        + em * BAR_EMS;
+        for (int i = 0; i < foot.words.size(); i++) {
+            String text = foot.words.get(i);
+            boolean beside = foot.rows == 0;
+            double x = beside ? Math.max(afterBar, box.x() + width - type.width(text)) : box.x();
+            double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
+            lines.add(new TextLine(text, type, sheet.look().ground().text(), x, y));
+        }
+        return new DrawingLayout(box, px, em, barY, List.copyOf(lines), sheet.look().ground());
+    }
+
+    /** Time and label: beside the scale bar if those of every moment fit there, else below it. */
+    private static Foot foot(Drawing drawing, int moment, FigureFont type, double inner) {
+        if (drawing.moments().isEmpty()) {
+            return new Foot(0, List.of());
+        }
+        double longest = drawing.bar().length() / drawing.field().width() * inner;
+        double bar = longest + type.width(drawing.bar().label()) + type.size() * BAR_EMS;
+        boolean beside = true;
+        int rows = 1;
+        for (int i = 0; i < drawing.moments().size(); i++) {
+            String said = accessibleText(drawing, i);
+            double width = type.width(said);
+            beside &= width <= inner - bar;
+            rows = width <= inner ? rows : MOST_ROWS;
+        }
+        String said = accessibleText(drawing, moment);
+        return new Foot(beside ? 0 : rows, type.wrapped(said, inner, beside ? 1 : rows));
+    }
+
+    private static String accessibleText(Drawing drawing, int moment) {
+        String when = FigureDescription.time(drawing, moment);
+        String said = drawing.moments().get(moment).label();
+        return when.isEmpty() || said.isEmpty() ? when + said : when + " · " + said;
+    }
+
+    /** Rows below the scale bar, the same at every moment, and what stands there at this one. */
+    private record Foot(int rows, List<String> words) {}
+
+    private static double title(Drawing drawing, FigureFormat sheet, List<TextLine> lines) {
+        double em = sheet.em();
+        double pad = em * PAD_EMS;
+        double y = em * 0.6;
+        if (drawing.title().isBlank()) {
+            return y;
+        }
+        FigureFont type = FigureFont.ofTitles(Math.rint(em * 1.5));
+        for (String line : type.wrapped(drawing.title(), sheet.width() - 2 * pad, 2)) {
+            y += type.size() * 0.9;
+            lines.add(new TextLine(line, type, sheet.look().ground().text(), pad, y));
+            y += type.size() * 0.25;
+        }
+        return y + em * 0.5;
+    }
+}

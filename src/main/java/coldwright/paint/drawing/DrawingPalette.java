@@ -1,0 +1,85 @@
+package coldwright.paint.drawing;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.Tint;
+
+import java.awt.Color;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The colours of a drawing's pieces: restrained, and ordered by lightness so that they hold in grey
+ * too. Our own choice. Cold is deep blue, warm is straw; the scale between runs over lightness as
+ * well as hue, for all kinds of colour vision.
+ *
+ * @param warmth the temperatures that the scale runs over
+ */
+public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
+    /**
+     * What one role is drawn in.
+     *
+     * @param fill its ground
+     * @param edge its outline
+     * @param light a brighter part, for what is round
+     */
+    record Colours(Color fill, Color edge, Color light) {}
+
+    private static final Map<Tint.Role, Colours> ROLES = new EnumMap<>(Tint.Role.class);
+
+    /** From cold to warm, evenly spaced. */
+    private static final Color[] SCALE = {
+        new Color(0x16355C),
+        new Color(0x2C6494),
+        new Color(0x5C98BD),
+        new Color(0x9DC5D4),
+        new Color(0xD9E4D8),
+        new Color(0xF3E3B3),
+        new Color(0xEFC77F),
+    };
+
+    static {
+        put(Tint.Role.SERUM, 0xE6ECEA, 0xC9D3D0, 0xF3F6F5);
+        put(Tint.Role.FAT, 0xEACF8C, 0xB08D45, 0xF2E0B0);
+        put(Tint.Role.CLUMPED_FAT, 0xD6A258, 0x8A5F22, 0xE2B877);
+        put(Tint.Role.ICE, 0xE4EFF5, 0x6F93A8, 0xF7FBFD);
+        put(Tint.Role.SYRUP, 0x4A6478, 0x35495A, 0x6A8294);
+        put(Tint.Role.WALL, 0x4B5054, 0x2E3235, 0x6F7579);
+    }
+
+    private static void put(Tint.Role role, int fill, int edge, int light) {
+        ROLES.put(role, new Colours(new Color(fill), new Color(edge), new Color(light)));
+    }
+
+    Colours of(Tint tint) {
+        if (tint.role() == Tint.Role.WARMTH) {
+            Color color = at(tint.temperatureC());
+            return new Colours(color, mixed(color, Color.BLACK, 0.25), color);
+        }
+        return ROLES.get(tint.role());
+    }
+
+    public Color ground(Tint.Role role) {
+        return ROLES.get(role).fill();
+    }
+
+    /** The colour of a temperature; beyond the ends that of the end. */
+    public Color at(double temperatureC) {
+        Drawing.TemperatureScale scale = warmth.orElse(new Drawing.TemperatureScale(-20, 10));
+        double share = (temperatureC - scale.coldestC()) / (scale.warmestC() - scale.coldestC());
+        double at = Math.max(0, Math.min(1, share)) * (SCALE.length - 1);
+        int low = (int) Math.min(SCALE.length - 2, at);
+        return mixed(SCALE[low], SCALE[low + 1], at - low);
+    }
+
+    private static Color mixed(Color one, Color other, double share) {
+        return new Color(
+                (float) between(one.getRed(), other.getRed(), share),
+                (float) between(one.getGreen(), other.getGreen(), share),
+                (float) between(one.getBlue(), other.getBlue(), share));
+    }
+
+    private static double between(int one, int other, double share) {
+        return (one + (other - one) * share) / 255;
+    }
+}

@@ -1,0 +1,9 @@
+package coldwright.paint.style;
+
+import java.awt.Graphics2D;
+
+/** Something drawn over the grid, in the coordinates of the sheet. */
+@FunctionalInterface
+public interface ChartLayer {
+    void paint(Graphics2D g);
+}

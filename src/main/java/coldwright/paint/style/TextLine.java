@@ -1,0 +1,20 @@
+package coldwright.paint.style;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+
+/**
+ * A line of text in its place.
+ *
+ * @param text what it says
+ * @param type the type it is set in
+ * @param color its colour
+ * @param x its left end
+ * @param y its base line
+ */
+public record TextLine(String text, FigureFont type, Color color, double x, double y) {
+    public void paint(Graphics2D g) {
+        g.setColor(color);
+        type.set(g, text, x, y);
+    }
+}

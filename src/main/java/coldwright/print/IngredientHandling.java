@@ -1,0 +1,105 @@
+package coldwright.print;
+
+import coldwright.science.mix.Allergen;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Ingredient;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+
+/** What a cook must know of an ingredient to handle it. */
+final class IngredientHandling {
+    private static final Pattern BROWNED =
+            Pattern.compile("caramel|toffee|butterscotch|praline|brittle|dulce|honeycomb");
+    private static final Pattern WHOLE_FRUIT_ENDS =
+            Pattern.compile(
+                    ".*(berries|cherries|currants|mango|banana|peach|apricot|pear|apple|plum|melon|kiwi|fig|lychee|fruit|guava|rhubarb|avocado)");
+    private static final Pattern RAW_MEAL = Pattern.compile(".*(flour|oats|starch|arrowroot)");
+
+    /** Shares of an ingredient, % by mass, above which it counts as one of its kind (judgement). */
+    private static final double STRONG_PERCENT = 5;
+
+    private static final double SOUR_PERCENT = 0.3;
+    private static final double GUM_PERCENT = 20;
+    private static final double DRY_PERCENT = 97;
+    private static final double WET_PERCENT = 50;
+
+    private IngredientHandling() {}
+
+    static boolean isEgg(Ingredient one) {
+        return one.allergens().contains(Allergen.EGG);
+    }
+
+    static boolean isMilk(Ingredient one) {
+        return one.allergens().contains(Allergen.MILK);
+    }
+
+    static boolean isStrong(Ingredient one) {
+        return one.composition().percent(Component.ALCOHOL) > STRONG_PERCENT;
+    }
+
+    /** Sour enough to curdle hot milk; what is made of milk has its own sourness within. */
+    static boolean isSour(Ingredient one) {
+        return !isMilk(one) && percent(one, Component.Kind.ACID) > SOUR_PERCENT;
+    }
+
+    static boolean isGum(Ingredient one) {
+        return one.composition().percent(Component.STABILISER) > GUM_PERCENT;
+    }
+
+    static boolean isDrySugar(Ingredient one) {
+        return percent(one, Component.Kind.SUGAR) > DRY_PERCENT;
+    }
+
+    static boolean isWet(Ingredient one) {
+        return one.composition().percent(Component.WATER) > WET_PERCENT;
+    }
+
+    static boolean isWholeFruit(Ingredient one) {
+        return WHOLE_FRUIT_ENDS.matcher(one.name().toLowerCase(Locale.ROOT)).matches();
+    }
+
+    static boolean isRawMeal(Ingredient one) {
+        return RAW_MEAL.matcher(one.name().toLowerCase(Locale.ROOT)).matches();
+    }
+
+    static boolean namesBrownedSugar(String words) {
+        return BROWNED.matcher(words.toLowerCase(Locale.ROOT)).find();
+    }
+
+    private static double percent(Ingredient one, Component.Kind kind) {
+        double percent = 0;
+        for (Component component : Component.values()) {
+            if (component.kind() == kind) {
+                percent += one.composition().percent(component);
+            }
+        }
+        return percent;
+    }
+
+    static boolean any(List<Amount> amounts, Predicate<Ingredient> is) {
+        return amounts.stream().anyMatch(amount -> is.test(amount.ingredient()));
+    }
+
+    /** The names of all that are so, as they are said in a sentence; empty if there is none. */
+    static String names(List<Amount> amounts, Predicate<Ingredient> are) {
+        List<String> names =
+                amounts.stream()
+                        .map(Amount::ingredient)
+                        .filter(are)
+                        .map(Ingredient::name)
+                        .distinct()
+                        .toList();
+        return switch (names.size()) {
+            case 0 -> "";
+            case 1 -> names.get(0);
+            default ->
+                    String.join(", ", names.subList(0, names.size() - 1))
+                            + " and "
+                            + names.get(names.size() - 1);
+        };
+    }
+}

@@ -1,0 +1,158 @@
+package coldwright.print;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
+import coldwright.figure.Figure;
+import coldwright.figure.FigureDescription;
+import coldwright.paint.EmptyAxes;
+import coldwright.paint.FigureFiles;
+import coldwright.paint.style.FigureFormat;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Figures and drawings with their captions, numbered as they come. */
+final class NumberedFigures {
+    private static final FigureFormat FIGURE = FigureFormat.of(680, 400);
+    private static final FigureFormat DRAWING = FigureFormat.of(680, 520);
+
+    /** Three of these stand side by side, with letters that can still be read. */
+    private static final FigureFormat MOMENT = FigureFormat.of(320, 272);
+
+    /** A table on paper shows so many rows of a long curve at most. */
+    private static final int MOST_ROWS = 24;
+
+    private static final int DIGITS = 4;
+
+    private final SourceNotes notes;
+    private final boolean data;
+    private int count;
+    private int pictures;
+
+    NumberedFigures(SourceNotes notes, boolean data) {
+        this.notes = notes;
+        this.data = data;
+    }
+
+    String html(Exhibit exhibit) {
+        count++;
+        String marks = exhibit.sources().stream().map(notes::mark).collect(Collectors.joining(" "));
+        if (exhibit instanceof Figure figure) {
+            return framed("figure", svg(FigureFiles.svg(figure, FIGURE)), caption(figure), marks)
+                    + (data ? table(figure) : "");
+        }
+        if (exhibit instanceof Drawing drawing) {
+            List<Integer> moments = firstMiddleLast(drawing);
+            FigureFormat sheet = moments.size() > 1 ? MOMENT : DRAWING;
+            String panels =
+                    moments.stream()
+                            .map(i -> svg(FigureFiles.svg(drawing, i, sheet)))
+                            .map("<div class=\"moment\">%s</div>"::formatted)
+                            .collect(Collectors.joining());
+            String name = moments.size() > 1 ? "moments" : "drawing";
+            return framed(name, panels, caption(drawing, moments), marks);
+        }
+        throw new AssertionError(exhibit.getClass());
+    }
+
+    /** A figure's axes alone, without a number; to draw on. */
+    String empty(Figure axes) {
+        return "<figure class=\"empty\">\n%s\n</figure>\n"
+                .formatted(svg(FigureFiles.svg(axes, FIGURE)));
+    }
+
+    /** The same figure's frame. */
+    static Figure frame(Figure figure) {
+        return EmptyAxes.of(figure, FIGURE);
+    }
+
+    private String framed(String name, String picture, String caption, String marks) {
+        return "<figure class=\"%s\">\n%s\n<figcaption><b>Figure %d.</b> %s%s</figcaption>\n</figure>\n"
+                .formatted(name, picture, count, HtmlMarkup.line(caption), marks);
+    }
+
+    /** Title and axes, as they are said to those who can't see the figure. */
+    private static String caption(Figure figure) {
+        String axes = figure.y().caption() + " against " + figure.x().caption();
+        boolean both = !figure.x().caption().isBlank() && !figure.y().caption().isBlank();
+        return figure.title()
+                + "."
+                + (both
+                        ? " "
+                                + axes.substring(0, 1).toUpperCase(Locale.ROOT)
+                                + axes.substring(1)
+                                + "."
+                        : "");
+    }
+
+    private static String caption(Drawing drawing, List<Integer> moments) {
+        String times =
+                moments.stream()
+                        .map(i -> FigureDescription.time(drawing, i))
+                        .filter(time -> !time.isEmpty())
+                        .collect(Collectors.joining(", "));
+        return drawing.title() + (moments.size() > 1 && !times.isEmpty() ? ": after " + times : "");
+    }
+
+    /** The picture; names within are made its own, for a drawing's moments share theirs. */
+    private String svg(String svg) {
+        pictures++;
+        String own = svg.replaceAll("figure-(?=[0-9a-f]+)", "picture-" + pictures + "-");
+        return own.substring(own.indexOf("<svg"));
+    }
+
+    private static List<Integer> firstMiddleLast(Drawing drawing) {
+        int last = drawing.moments().size() - 1;
+        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
+    }
+
+    private String table(Figure figure) {
+        List<CSVRecord> rows = rows(FigureFiles.csv(figure));
+        int every = Math.max(1, (int) Math.ceil((rows.size() - 1) / (double) MOST_ROWS));
+        String left = every == 1 ? "" : ", one row in " + every;
+        StringBuilder html =
+                new StringBuilder(
+                        "<table>\n<caption>The numbers of figure %d%s</caption>\n<thead><tr>"
+                                .formatted(count, left));
+        rows.get(0)
+                .forEach(
+                        one ->
+                                html.append(
+                                        "<th scope=\"col\">%s</th>"
+                                                .formatted(HtmlMarkup.line(one))));
+        html.append("</tr></thead>\n<tbody>\n");
+        for (int i = 1; i < rows.size(); i += every) {
+            html.append("<tr>");
+            rows.get(i).forEach(one -> html.append("<td>%s</td>".formatted(shortened(one))));
+            html.append("</tr>\n");
+        }
+        return html.append("</tbody>\n</table>\n").toString();
+    }
+
+    /** A number to four digits; anything else as it stands. */
+    private static String shortened(String text) {
+        if (!text.matches("-?\\d+\\.?\\d*([eE][-+]?\\d{1,3})?")) {
+            return HtmlMarkup.line(text);
+        }
+        BigDecimal number = new BigDecimal(text).round(new MathContext(DIGITS));
+        boolean zero = number.signum() == 0;
+        return zero ? "0" : number.stripTrailingZeros().toPlainString().replace('-', '−');
+    }
+
+    private static List<CSVRecord> rows(String csv) {
+        try {
+            return CSVFormat.DEFAULT.parse(new StringReader(csv)).getRecords();
+        } catch (IOException e) {
+            throw new AssertionError("reading from memory failed", e);
+        }
+    }
+}

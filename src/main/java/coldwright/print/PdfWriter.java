@@ -1,0 +1,93 @@
+package coldwright.print;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Base64;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** A handout's HTML as pages of paper. */
+public final class PdfWriter {
+    private static final Logger QUIET = Logger.getLogger("org.apache.pdfbox");
+
+    private PdfWriter() {}
+
+    /**
+     * Sets the pages.
+     *
+     * @param html what {@link Handout#html} gave
+     * @return the bytes of a PDF file; nothing is fetched from anywhere for it
+     */
+    public static byte[] of(String html) {
+        XRLog.setLoggingEnabled(false);
+        QUIET.setLevel(Level.SEVERE);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        PdfRendererBuilder pages = new PdfRendererBuilder();
+        pages.useFastMode();
+        pages.usePdfUaAccessibility(true);
+        pages.useUriResolver((base, uri) -> isOwn(uri) ? uri : null);
+        pages.withProducer("Coldwright");
+        font(pages, "GenBkBasR.ttf", "Gentium", 400, FontStyle.NORMAL);
+        font(pages, "GenBkBasI.ttf", "Gentium", 400, FontStyle.ITALIC);
+        font(pages, "GenBkBasB.ttf", "Gentium", 700, FontStyle.NORMAL);
+        font(pages, "GenBkBasBI.ttf", "Gentium", 700, FontStyle.ITALIC);
+        font(pages, "mononoki-Regular.ttf", "Mononoki", 400, FontStyle.NORMAL);
+        font(pages, "mononoki-Bold.ttf", "Mononoki", 700, FontStyle.NORMAL);
+        font(pages, "Lato-Regular.ttf", "Lato", 400, FontStyle.NORMAL);
+        pages.useSVGDrawer(new BatikSVGDrawer());
+        pages.withHtmlContent(html.replaceFirst("<style>", "<style>\n" + forPictures()), null);
+        pages.toStream(bytes);
+        try {
+            pages.run();
+        } catch (IOException e) {
+            throw new IllegalStateException("the pages can't be set", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** How many pages a PDF file has. */
+    static int pageCount(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        } catch (IOException e) {
+            throw new IllegalStateException("the pages just set can't be read", e);
+        }
+    }
+
+    private static void font(
+            PdfRendererBuilder pages, String file, String family, int weight, FontStyle style) {
+        pages.useFont(() -> stream(file), family, weight, style, true);
+    }
+
+    /** Whether it lies within the file; all else is never fetched. */
+    private static boolean isOwn(String uri) {
+        return uri.startsWith("#") || uri.startsWith("data:font/");
+    }
+
+    /** Fonts as pictures take them: from the style sheet alone. */
+    private static String forPictures() {
+        return face("Lato", "Lato-Regular.ttf") + face("Linux Libertine O", "LinLibertine_R.otf");
+    }
+
+    private static String face(String family, String file) {
+        try (InputStream in = stream(file)) {
+            return "@font-face { font-family: \"%s\"; src: url(data:font/ttf;base64,%s); }\n"
+                    .formatted(family, Base64.getEncoder().encodeToString(in.readAllBytes()));
+        } catch (IOException e) {
+            throw new IllegalStateException(file + " is part of the program and can't be read", e);
+        }
+    }
+
+    private static InputStream stream(String file) {
+        return PdfWriter.class.getResourceAsStream("/coldwright/fonts/" + file);
+    }
+}

@@ -1,0 +1,106 @@
+package coldwright.print;
+
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
+import coldwright.lesson.ExpectedAnswer;
+import coldwright.lesson.LessonPart;
+import coldwright.paint.EmptyAxes;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Questions on paper, with room for an answer or with the answer. */
+final class QuestionSheet {
+    private QuestionSheet() {}
+
+    static String html(
+            LessonPart.Prediction prediction,
+            HandoutEdition edition,
+            String said,
+            NumberedFigures exhibits) {
+        StringBuilder html = new StringBuilder("<div class=\"forecast\">\n");
+        html.append("<p class=\"label\">What do you expect?</p>\n");
+        html.append(
+                "<p class=\"question\">%s</p>\n".formatted(HtmlMarkup.line(prediction.question())));
+        boolean told = edition == HandoutEdition.ANSWERS;
+        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
+            html.append(choices(choice, told, said));
+        } else if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
+            html.append(amount(amount, told, said));
+        } else if (prediction.answer() instanceof ExpectedAnswer.Curve curve) {
+            html.append(
+                    !said.isEmpty()
+                            ? answerText(said)
+                            : told
+                                    ? ""
+                                    : exhibits.empty(
+                                            EmptyAxes.of(
+                                                    axis(curve.level()), axis(curve.upright()))));
+            html.append(
+                    told ? "<p class=\"right\">Right is the first curve of the figure.</p>\n" : "");
+        } else {
+            throw new AssertionError(prediction.answer());
+        }
+        return html.append("</div>\n").toString();
+    }
+
+    private static String choices(ExpectedAnswer.Choice choice, boolean told, String said) {
+        StringBuilder html = new StringBuilder("<ul class=\"choices\">\n");
+        for (int i = 0; i < choice.choices().size(); i++) {
+            String words = choice.choices().get(i);
+            boolean right = told && i == choice.right();
+            html.append(
+                    "<li><span class=\"box\">%s</span> %s%s</li>\n"
+                            .formatted(
+                                    words.equals(said) ? "×" : "\u00A0",
+                                    right
+                                            ? "<b>" + HtmlMarkup.line(words) + "</b>"
+                                            : HtmlMarkup.line(words),
+                                    right ? " <i class=\"right\">(right)</i>" : ""));
+        }
+        return html.append("</ul>\n").toString();
+    }
+
+    private static String amount(ExpectedAnswer.Amount amount, boolean told, String said) {
+        String unit = HtmlMarkup.escaped(amount.unit());
+        String line =
+                said.isEmpty()
+                        ? told ? "" : "<p><span class=\"rule\"></span> %s</p>\n".formatted(unit)
+                        : answerText(said);
+        return told
+                ? line
+                        + "<p class=\"right\">Right is %s\u00A0%s; within %s counts as right.</p>\n"
+                                .formatted(number(amount.value()), unit, number(amount.within()))
+                : line;
+    }
+
+    private static String answerText(String said) {
+        return said.isEmpty()
+                ? ""
+                : "<p>The answer given: <b>%s</b></p>\n".formatted(HtmlMarkup.line(said));
+    }
+
+    private static Axis axis(ExpectedAnswer.Scale scale) {
+        return Axis.of(scale.label(), scale.unit()).between(scale.from(), scale.to());
+    }
+
+    static String number(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString().replace('-', '−');
+    }
+
+    /**
+     * Room for what came out of a snippet.
+     *
+     * @param figures what it drew; each leaves its axes to draw on
+     * @param worded whether it printed or gave something too, or it is not known what it does
+     */
+    static String room(List<Figure> figures, boolean worded, NumberedFigures exhibits) {
+        StringBuilder html =
+                new StringBuilder("<div class=\"room\"><p class=\"label\">What came out</p>");
+        String line = "<p class=\"line\">\u00A0</p>";
+        int lines = figures.isEmpty() ? 3 : worded ? 1 : 0;
+        html.append(line.repeat(lines));
+        figures.forEach(one -> html.append(exhibits.empty(one)));
+        return html.append("</div>\n").toString();
+    }
+}

@@ -1,0 +1,34 @@
+package coldwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sources that a handout names, each once, numbered as they come. */
+final class SourceNotes {
+    private final List<String> sources = new ArrayList<>();
+
+    /** The small number that stands for a source. */
+    String mark(String source) {
+        String tidy = source.strip();
+        int at = sources.indexOf(tidy);
+        if (at < 0) {
+            sources.add(tidy);
+            at = sources.size() - 1;
+        }
+        return "\u00A0<sup><a href=\"#source-%d\">%d</a></sup>".formatted(at + 1, at + 1);
+    }
+
+    String html() {
+        if (sources.isEmpty()) {
+            return "";
+        }
+        StringBuilder html =
+                new StringBuilder("<section class=\"sources\">\n<h2>Sources</h2>\n<ol>\n");
+        for (int i = 0; i < sources.size(); i++) {
+            html.append(
+                    "<li id=\"source-%d\">%s</li>\n"
+                            .formatted(i + 1, HtmlMarkup.line(sources.get(i))));
+        }
+        return html.append("</ol>\n</section>\n").toString();
+    }
+}

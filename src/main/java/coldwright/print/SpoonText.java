@@ -1,0 +1,69 @@
+package coldwright.print;
+
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.KitchenMeasure;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Grams as spoons and cups, where that is honest. */
+final class SpoonText {
+    /** Further off than this, a spoon would tell something else than the scale (judgement). */
+    private static final double MOST_OFF = 0.04;
+
+    private static final double MOST_CUPS = 8;
+    private static final String[] QUARTERS = {"", "¼", "½", "¾"};
+
+    private SpoonText() {}
+
+    /**
+     * Spoons or cups of an amount.
+     *
+     * @param amount the amount
+     * @return such as {@code 1¼ cups and 2 tbsp}; empty if the ingredient packs differently each
+     *     time, or no plain number of spoons comes near
+     */
+    static Optional<String> of(Amount amount) {
+        OptionalDouble density = amount.ingredient().densityKgPerL();
+        if (density.isEmpty() || amount.massG() == 0) {
+            return Optional.empty();
+        }
+        double volumeMl = amount.massG() / density.getAsDouble();
+        return cups(volumeMl)
+                .or(() -> quarters(volumeMl, KitchenMeasure.TABLESPOONS, 2, 8))
+                .or(() -> quarters(volumeMl, KitchenMeasure.TEASPOONS, 1, 8));
+    }
+
+    /** Cups in quarters and the rest in tablespoons, of which four are a quarter. */
+    private static Optional<String> cups(double volumeMl) {
+        double cupMl = KitchenMeasure.CUPS.millilitres();
+        long spoons = Math.round(16 * volumeMl / cupMl);
+        if (spoons < 4 || spoons > 16 * MOST_CUPS || isOff(spoons * cupMl / 16, volumeMl)) {
+            return Optional.empty();
+        }
+        long quarters = spoons / 4;
+        long rest = spoons % 4;
+        String cups = number(quarters) + (quarters > 4 ? " cups" : " cup");
+        return Optional.of(rest == 0 ? cups : cups + " and " + rest + " tbsp");
+    }
+
+    private static Optional<String> quarters(
+            double volumeMl, KitchenMeasure measure, int step, int mostWhole) {
+        double quarterMl = measure.millilitres() / 4;
+        long quarters = step * Math.round(volumeMl / quarterMl / step);
+        if (quarters < 1 || quarters > 4L * mostWhole || isOff(quarters * quarterMl, volumeMl)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                number(quarters) + (measure == KitchenMeasure.TABLESPOONS ? " tbsp" : " tsp"));
+    }
+
+    private static boolean isOff(double spoonedMl, double volumeMl) {
+        return Math.abs(spoonedMl - volumeMl) > MOST_OFF * volumeMl;
+    }
+
+    private static String number(long quarters) {
+        long whole = quarters / 4;
+        return (whole == 0 ? "" : String.valueOf(whole)) + QUARTERS[(int) (quarters % 4)];
+    }
+}

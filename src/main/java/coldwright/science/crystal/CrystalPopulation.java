@@ -1,0 +1,291 @@
+package coldwright.science.crystal;
+
+import java.util.Arrays;
+
+/**
+ * How many crystals there are of each size; the working state of the population balance.
+ *
+ * <p>Classes are bounded by edges in u = R³ (µm³). Within a class the crystals are spread evenly in
+ * u. Growth moves the edges and keeps the numbers (method of characteristics), so that nothing
+ * smears; {@link #refine} lays new edges when few classes are left. The sum of R³ over all crystals
+ * is ice volume × 3/(4π).
+ *
+ * <p>Growth law: du/dt = 3A(S R − 1)(1 + βR). A holds diffusion and surface energy (µm³/s), S is
+ * the undercooling of the liquid (1/µm; at rest it is one over the radius that neither grows nor
+ * melts), β is the screening by neighbours (1/µm, zero for crystals far apart). S is solved in
+ * every step such that the ice volume comes out as the freezing curve demands: conserved to
+ * rounding.
+ */
+final class CrystalPopulation {
+    /** Classes after refining. */
+    static final int CLASSES = 160;
+
+    /** Fewest classes before edges are laid anew. */
+    private static final int FEWEST = 70;
+
+    /** Share of the log-normal seeds after which the rest is left out. */
+    private static final double SEEDS_SPENT = 1 - 1e-6;
+
+    private double[] edges;
+
+    /** Cube roots of the edges. */
+    private double[] radii;
+
+    private double[] numbers;
+    private int size;
+
+    /** Sum of R³, or not a number until it is asked for again. */
+    private double sumCubes = Double.NaN;
+
+    private CrystalPopulation(double[] edges, double[] radii, double[] numbers) {
+        this.edges = edges;
+        this.radii = radii;
+        this.numbers = numbers;
+        size = numbers.length;
+    }
+
+    /** Log-normal sizes about a median radius, scaled to a sum of R³. */
+    static CrystalPopulation logNormal(double medianUm, double logSpread, double sumCubes) {
+        double most = medianUm * Math.exp(5 * logSpread);
+        double[] radii = RadiusClasses.evenUpTo(CLASSES, most);
+        CrystalPopulation seeds =
+                new CrystalPopulation(RadiusClasses.cubes(radii), radii, new double[CLASSES]);
+        seeds.seed(medianUm, logSpread, sumCubes);
+        return seeds;
+    }
+
+    CrystalPopulation copy() {
+        return new CrystalPopulation(
+                Arrays.copyOf(edges, size + 1),
+                Arrays.copyOf(radii, size + 1),
+                Arrays.copyOf(numbers, size));
+    }
+
+    int classes() {
+        return size;
+    }
+
+    double edgeRadiusUm(int j) {
+        return radii[j];
+    }
+
+    double number(int j) {
+        return numbers[j];
+    }
+
+    /** Share of a class that lies above a cube of the radius. */
+    double partAbove(int j, double limitCube) {
+        double low = edges[j];
+        double high = edges[j + 1];
+        if (limitCube <= low) {
+            return 1;
+        }
+        return limitCube >= high ? 0 : (high - limitCube) / (high - low);
+    }
+
+    double count() {
+        double sum = 0;
+        for (int j = 0; j < size; j++) {
+            sum += numbers[j];
+        }
+        return sum;
+    }
+
+    double sumCubes() {
+        if (Double.isNaN(sumCubes)) {
+            sumCubes = twoSided(edges);
+        }
+        return sumCubes;
+    }
+
+    /** Sum over all crystals of what stands at the edges, the two of a class averaged. */
+    private double twoSided(double[] atEdges) {
+        double[] crystals = numbers;
+        double sum = 0;
+        double low = atEdges[0];
+        for (int j = 0; j < size; j++) {
+            double high = atEdges[j + 1];
+            sum += crystals[j] * (low + high);
+            low = high;
+        }
+        return sum / 2;
+    }
+
+    /** Sum of Rᵖ over all crystals, each class integrated exactly. */
+    double sumPowers(double power) {
+        double sum = 0;
+        double e = power / 3 + 1;
+        for (int j = 0; j < size; j++) {
+            double span = edges[j + 1] - edges[j];
+            sum +=
+                    numbers[j]
+                            * (span > 1e-9 * edges[j + 1]
+                                    ? (Math.pow(edges[j + 1], e) - Math.pow(edges[j], e)) / e / span
+                                    : Math.pow(edges[j + 1], power / 3));
+        }
+        return sum;
+    }
+
+    /** Sum of R over all crystals, µm, edges averaged: quick. */
+    double sumRadii() {
+        return twoSided(radii);
+    }
+
+    double meanRadiusUm() {
+        return sumPowers(1) / count();
+    }
+
+    /**
+     * Adds small crystals, log-normal in radius, of a given sum of R³; numbers and volume follow
+     * the classes, the volume exactly.
+     */
+    void seed(double medianUm, double logSpread, double sumCubes) {
+        split(medianUm);
+        this.sumCubes = Double.NaN;
+        double[] share = new double[size];
+        double cubes = 0;
+        double below = 0;
+        int used = 0;
+        while (used < size && below < SEEDS_SPENT) {
+            double upTo =
+                    NormalDistributionTable.below(
+                            Math.log(edgeRadiusUm(used + 1) / medianUm) / logSpread);
+            share[used] = upTo - below;
+            cubes += share[used] * (edges[used] + edges[used + 1]) / 2;
+            below = upTo;
+            used++;
+        }
+        if (cubes <= 0) {
+            share[size - 1] = 1;
+            cubes = (edges[size - 1] + edges[size]) / 2;
+            used = size;
+        }
+        for (int j = 0; j < used; j++) {
+            numbers[j] += share[j] * sumCubes / cubes;
+        }
+    }
+
+    /**
+     * Lets every crystal grow or melt for one short step so that the sum of R³ becomes the wanted
+     * one.
+     *
+     * @param reachUm3 A·dt, µm³
+     * @param screeningPerUm β, 1/µm
+     * @param wantedSumCubes sum of R³ after the step, µm³
+     * @return S, 1/µm
+     */
+    double grow(double reachUm3, double screeningPerUm, double wantedSumCubes) {
+        double[] rest = new double[size + 1];
+        double[] rise = new double[size + 1];
+        for (int j = 0; j <= size; j++) {
+            double pull = 3 * reachUm3 * (1 + screeningPerUm * radii[j]);
+            rest[j] = edges[j] - pull;
+            rise[j] = pull * radii[j];
+        }
+        double s = new IceBalance(numbers, rest, rise).solve(size, wantedSumCubes);
+        move(s, rest, rise);
+        scaleTo(wantedSumCubes);
+        return s;
+    }
+
+    /**
+     * Breaks crystals in two, anywhere with the same chance; ice volume is kept.
+     *
+     * @param shareAtReference share of the crystals of the reference size that break in this step
+     * @param referenceUm reference radius, µm; the share grows with the volume of the crystal
+     */
+    void breakUp(double shareAtReference, double referenceUm) {
+        double before = sumCubes();
+        sumCubes = Double.NaN;
+        double reference = Math.pow(referenceUm, 3);
+        double piecesPerSpan = 0;
+        for (int j = size - 1; j >= 0; j--) {
+            double mean = (edges[j] + edges[j + 1]) / 2;
+            double share = -Math.expm1(-shareAtReference * mean / reference);
+            double broken = numbers[j] * share;
+            double span = edges[j + 1] - edges[j];
+            numbers[j] += piecesPerSpan * span + broken / mean * span - broken;
+            piecesPerSpan += 2 * broken / mean;
+        }
+        scaleTo(before);
+    }
+
+    /** Lays new edges, even in radius, when few classes are left; keeps number and volume. */
+    void refine() {
+        if (size < FEWEST || size > 2 * CLASSES) {
+            relay();
+        }
+    }
+
+    private void move(double s, double[] rest, double[] rise) {
+        sumCubes = Double.NaN;
+        for (int j = 0; j <= size; j++) {
+            edges[j] = rest[j] + s * rise[j];
+            radii[j] = RadiusClasses.rootNear(edges[j], radii[j]);
+        }
+        int from = 0;
+        while (from < size - 1 && edges[from + 1] <= 0) {
+            from++;
+        }
+        if (edges[from] < 0) {
+            numbers[from] *= Math.max(edges[from + 1], 0) / (edges[from + 1] - edges[from]);
+            edges[from] = 0;
+            radii[from] = 0;
+        }
+        int kept = size - from;
+        if (from > 0) {
+            System.arraycopy(edges, from, edges, 0, kept + 1);
+            System.arraycopy(radii, from, radii, 0, kept + 1);
+            System.arraycopy(numbers, from, numbers, 0, kept);
+            size = kept;
+        }
+    }
+
+    /** Splits wide classes of small crystals, which changes nothing but lets seeds fit in. */
+    private void split(double medianUm) {
+        if (fineBelow(3 * medianUm, 0.4 * medianUm)) {
+            return;
+        }
+        PopulationRegrid.Split finer =
+                PopulationRegrid.split(
+                        new PopulationRegrid.Classes(edges, numbers, size),
+                        radii,
+                        new PopulationRegrid.Fineness(3 * medianUm, medianUm / 4));
+        edges = finer.edges();
+        numbers = finer.numbers();
+        size = finer.size();
+        radii = finer.radii();
+    }
+
+    private boolean fineBelow(double radiusUm, double widest) {
+        for (int j = 0; j < size && radii[j] < radiusUm; j++) {
+            if (radii[j + 1] - radii[j] > widest) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Lays new edges, even in radius. */
+    void relay() {
+        double cubes = sumCubes();
+        double[] even = RadiusClasses.evenUpTo(CLASSES, radii[size]);
+        double[] fresh = RadiusClasses.cubes(even);
+        numbers = PopulationRegrid.onto(fresh, edges, numbers, size);
+        sumCubes = Double.NaN;
+        edges = fresh;
+        radii = even;
+        size = CLASSES;
+        scaleTo(cubes);
+    }
+
+    private void scaleTo(double wantedSumCubes) {
+        double factor = wantedSumCubes / sumCubes();
+        double root = Math.cbrt(factor);
+        for (int j = 0; j <= size; j++) {
+            edges[j] *= factor;
+            radii[j] *= root;
+        }
+        sumCubes = wantedSumCubes;
+    }
+}

@@ -1,0 +1,149 @@
+package coldwright.science.crystal;
+
+import coldwright.science.Band;
+import coldwright.science.Require;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Where a story stands: the slush, the three crowds of its band, and the curve so far. */
+record CrystalState(
+        FrozenMixTable mixTable,
+        LowMidHigh<GrowthIntegrator.Variant> variants,
+        LowMidHigh<CrystalPopulation> crowds,
+        double temperatureC,
+        List<CrystalMoment> moments) {
+    private static final int POINTS_A_LEG = 24;
+    private static final double LEAST_ICE_PERCENT = 2;
+
+    CrystalState {
+        moments = List.copyOf(moments);
+    }
+
+    boolean frozen() {
+        return crowds != null;
+    }
+
+    /**
+     * Goes along a leg.
+     *
+     * @param legs the path for each corner of the band; the middle one gives the clock
+     * @param motions how the batch is moved, for each corner
+     * @param stage its name
+     */
+    CrystalState along(
+            LowMidHigh<CoolingPath> legs,
+            LowMidHigh<GrowthIntegrator.Motion> motions,
+            String stage) {
+        LowMidHigh<Leg> went =
+                new LowMidHigh<>(
+                                new Start(
+                                        legs.fine(),
+                                        motions.fine(),
+                                        variants.fine(),
+                                        crowd(LowMidHigh::fine)),
+                                new Start(
+                                        legs.middle(),
+                                        motions.middle(),
+                                        variants.middle(),
+                                        crowd(LowMidHigh::middle)),
+                                new Start(
+                                        legs.coarse(),
+                                        motions.coarse(),
+                                        variants.coarse(),
+                                        crowd(LowMidHigh::coarse)))
+                        .map(this::leg);
+        boolean ice =
+                went.fine().end != null
+                        && went.middle().end != null
+                        && went.coarse().end != null
+                        && mixTable.icePercent(legs.middle().endC()) >= LEAST_ICE_PERCENT;
+        List<CrystalMoment> longer = new ArrayList<>(moments);
+        double clock = moments.isEmpty() ? 0 : moments.get(moments.size() - 1).hours();
+        CoolingPath path = legs.middle();
+        for (int k = moments.isEmpty() ? 0 : 1; k <= POINTS_A_LEG; k++) {
+            int at = k;
+            double s = path.totalS() * k / POINTS_A_LEG;
+            double t = path.at(s);
+            longer.add(
+                    new CrystalMoment(
+                            clock + s / 3600,
+                            t,
+                            mixTable.icePercent(t),
+                            went.band(leg -> leg.meanUm[at]),
+                            stage));
+        }
+        return new CrystalState(
+                mixTable, variants, ice ? went.map(Leg::end) : null, path.endC(), longer);
+    }
+
+    CrystalState along(CoolingPath leg, GrowthIntegrator.Motion motion, String stage) {
+        return along(
+                new LowMidHigh<>(leg, leg, leg), new LowMidHigh<>(motion, motion, motion), stage);
+    }
+
+    /**
+     * Refuses a temperature at which nearly all ice would melt.
+     *
+     * @param wantedC temperature, °C
+     */
+    void requireIce(double wantedC) {
+        if (mixTable.icePercent(wantedC) < LEAST_ICE_PERCENT) {
+            throw new IllegalArgumentException(
+                    "temperatureC is %s; this mix begins to freeze at %s °C, so nearly all its ice would melt: choose a colder temperature"
+                            .formatted(
+                                    Require.format(wantedC),
+                                    Require.format(
+                                            Math.round(mixTable.initialFreezingPointC() * 100)
+                                                    / 100.0)));
+        }
+    }
+
+    Band meanUm() {
+        return frozen() ? crowds.band(c -> 2 * c.meanRadiusUm()) : Band.exactly(0);
+    }
+
+    private CrystalPopulation crowd(
+            Function<LowMidHigh<CrystalPopulation>, CrystalPopulation> which) {
+        return frozen() ? which.apply(crowds) : null;
+    }
+
+    private Leg leg(Start start) {
+        double[] meanUm = new double[POINTS_A_LEG + 1];
+        meanUm[0] = start.crowd == null ? 0 : 2 * start.crowd.meanRadiusUm();
+        int[] reached = {0};
+        CrystalPopulation end =
+                new GrowthIntegrator(mixTable, start.variant)
+                        .follow(
+                                start.crowd,
+                                start.path,
+                                start.motion,
+                                (s, crowd) -> {
+                                    int k = (int) (s / start.path.totalS() * POINTS_A_LEG + 1e-9);
+                                    if (k > reached[0]) {
+                                        fill(meanUm, reached[0], k, 2 * crowd.meanRadiusUm());
+                                        reached[0] = k;
+                                    }
+                                });
+        return new Leg(end, meanUm);
+    }
+
+    private static void fill(double[] meanUm, int from, int to, double value) {
+        for (int k = from + 1; k <= to; k++) {
+            meanUm[k] =
+                    meanUm[from] == 0
+                            ? (k == to ? value : 0)
+                            : meanUm[from] + (value - meanUm[from]) * (k - from) / (to - from);
+        }
+    }
+
+    /** One corner at the beginning of a leg; its crowd is null where there is no ice yet. */
+    private record Start(
+            CoolingPath path,
+            GrowthIntegrator.Motion motion,
+            GrowthIntegrator.Variant variant,
+            CrystalPopulation crowd) {}
+
+    private record Leg(CrystalPopulation end, double[] meanUm) {}
+}

@@ -1,0 +1,63 @@
+package coldwright.science.crystal;
+
+import coldwright.science.freezer.FreezeMoment;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Motion;
+import coldwright.science.freezer.Reading;
+import coldwright.science.freezer.Stage;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A freeze plan as paths for the crystals: the fast reading gives the finest corner of the band.
+ */
+record PlannedCoolingPaths(FrozenMixTable mixTable, FreezePlan plan) {
+    private static final double HALF_PERCENT = 50;
+    private static final double BLADE_BREAKAGE_PER_S = Method.MACHINE.breakagePerS();
+    private static final double HAND_BREAKAGE_PER_S = Method.BAG.breakagePerS();
+
+    LowMidHigh<CoolingPath> paths() {
+        return new LowMidHigh<>(path(Reading.FAST), path(Reading.LIKELY), path(Reading.SLOW));
+    }
+
+    boolean moved() {
+        return Double.isFinite(motion().secondsBetweenTurns());
+    }
+
+    GrowthIntegrator.Motion motion(GrowthIntegrator.Variant variant) {
+        boolean blade = motion().blade().clearanceMm() > 0;
+        return moved()
+                ? new GrowthIntegrator.Motion(
+                        motion().secondsBetweenTurns(),
+                        variant.wallShare(),
+                        blade ? BLADE_BREAKAGE_PER_S : HAND_BREAKAGE_PER_S)
+                : GrowthIntegrator.Motion.STILL;
+    }
+
+    private Motion motion() {
+        return plan.freeze().motion();
+    }
+
+    /** Temperatures from the mean ice, so that the ice of both models is the same. */
+    private CoolingPath path(Reading reading) {
+        List<double[]> points = new ArrayList<>();
+        double end = motion().secondsBetweenTurns() < 60 ? plan.minutesTo(Stage.SOFT_SERVE) : 0;
+        for (FreezeMoment moment : plan.course(reading)) {
+            double s = moment.minute() * 60;
+            double t =
+                    moment.icePercent() > 0
+                            ? mixTable.temperatureAtIcePercent(moment.icePercent())
+                            : Math.max(moment.middleC(), mixTable.initialFreezingPointC());
+            if (points.isEmpty() || s > points.get(points.size() - 1)[0]) {
+                points.add(new double[] {s, t});
+            }
+            if (end > 0 && moment.icePercent() >= HALF_PERCENT) {
+                break;
+            }
+        }
+        return CoolingPath.along(
+                points.stream().mapToDouble(p -> p[0]).toArray(),
+                points.stream().mapToDouble(p -> p[1]).toArray());
+    }
+}

@@ -1,0 +1,126 @@
+package coldwright.science.crystal;
+
+/** Moves numbers from one set of class edges to another without losing any. */
+final class PopulationRegrid {
+    private PopulationRegrid() {}
+
+    /**
+     * Numbers in new classes, from a density that is straight within each old class, its slope
+     * limited so that no class turns negative.
+     *
+     * @param fresh new edges, rising, spanning the old ones
+     * @param edges old edges, rising
+     * @param numbers old numbers
+     * @param size how many old classes count
+     * @return numbers in the new classes
+     */
+    static double[] onto(double[] fresh, double[] edges, double[] numbers, int size) {
+        double[] filled = new double[fresh.length - 1];
+        int to = 0;
+        for (int j = 0; j < size; j++) {
+            double low = edges[j];
+            double high = edges[j + 1];
+            if (high <= low || numbers[j] == 0) {
+                continue;
+            }
+            double slope = slope(edges, numbers, j, size);
+            double density = numbers[j] / (high - low);
+            double middle = (low + high) / 2;
+            while (to > 0 && fresh[to] > low) {
+                to--;
+            }
+            while (to < filled.length - 1 && fresh[to + 1] <= low) {
+                to++;
+            }
+            int k = to;
+            double from = low;
+            while (from < high) {
+                boolean last = k == filled.length - 1;
+                double upTo = last ? high : Math.min(high, fresh[k + 1]);
+                double at = (from + upTo) / 2;
+                filled[k] += (upTo - from) * (density + slope * (at - middle));
+                from = upTo;
+                if (!last) {
+                    k++;
+                }
+            }
+        }
+        return filled;
+    }
+
+    /**
+     * Splits wide classes of small crystals, each piece with its share of the numbers.
+     *
+     * @param radius cube roots of the edges
+     * @param wanted up to which radius no class may be wider than what
+     */
+    static Split split(Classes old, double[] radius, Fineness wanted) {
+        double[] edges = new double[old.size * 2 + 65];
+        double[] numbers = new double[old.size * 2 + 64];
+        double[] radii = new double[edges.length];
+        int made = 0;
+        for (int j = 0; j < old.size; j++) {
+            double low = radius[j];
+            double width = radius[j + 1] - low;
+            int parts = 1;
+            if (low < wanted.upToUm && width > wanted.widestUm) {
+                int room = numbers.length - made - (old.size - j);
+                parts = Math.max(1, Math.min(room, roundedUp(width / wanted.widestUm)));
+            }
+            double top = old.edges[j + 1];
+            double span = top - old.edges[j];
+            for (int i = 0; i < parts; i++) {
+                double fromUm = low + width * i / parts;
+                double from = i == 0 ? old.edges[j] : cube(fromUm);
+                double upTo = i == parts - 1 ? top : cube(low + width * (i + 1) / parts);
+                edges[made] = from;
+                radii[made] = fromUm;
+                numbers[made] = parts == 1 ? old.numbers[j] : old.numbers[j] * (upTo - from) / span;
+                made++;
+            }
+        }
+        edges[made] = old.edges[old.size];
+        radii[made] = radius[old.size];
+        return new Split(edges, numbers, radii, made);
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
+    }
+
+    /** A positive number rounded up; quicker than {@link Math#ceil}. */
+    private static int roundedUp(double number) {
+        int whole = (int) number;
+        return whole < number ? whole + 1 : whole;
+    }
+
+    private static double slope(double[] edges, double[] numbers, int j, int size) {
+        if (j == 0 || j == size - 1) {
+            return 0;
+        }
+        double left = steepness(edges, numbers, j - 1);
+        double right = steepness(edges, numbers, j);
+        if (left * right <= 0) {
+            return 0;
+        }
+        double width = edges[j + 1] - edges[j];
+        double most = 2 * numbers[j] / width / width;
+        double mild = Math.min(Math.abs(left), Math.abs(right));
+        return Math.copySign(Math.min(mild, most), left);
+    }
+
+    private static double steepness(double[] edges, double[] numbers, int j) {
+        double a = numbers[j] / (edges[j + 1] - edges[j]);
+        double b = numbers[j + 1] / (edges[j + 2] - edges[j + 1]);
+        return (b - a) / ((edges[j + 2] - edges[j]) / 2);
+    }
+
+    /** Edges and numbers of which the first {@code size} classes count. */
+    record Classes(double[] edges, double[] numbers, int size) {}
+
+    /** The same with the cube roots of the edges. */
+    record Split(double[] edges, double[] numbers, double[] radii, int size) {}
+
+    /** Up to a radius no class wider than this, µm. */
+    record Fineness(double upToUm, double widestUm) {}
+}

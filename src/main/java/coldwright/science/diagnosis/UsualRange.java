@@ -1,0 +1,46 @@
+package coldwright.science.diagnosis;
+
+import coldwright.science.sensory.Firmness;
+
+/**
+ * What is usual for a measure, and who says so.
+ *
+ * @param least lower end, in the measure's unit; minus infinity for none
+ * @param most upper end, in the measure's unit; infinity for none
+ * @param slack how far beyond an end counts as one whole step off, same unit
+ * @param source where the ends come from
+ */
+record UsualRange(double least, double most, double slack, String source) {
+    private static final String MEMORY = "textbooks of the trade, from memory";
+    private static final String PRACTICE = "common practice, no source";
+
+    static final UsualRange ICE_AT_SERVING =
+            new UsualRange(
+                    Firmness.SCOOPABLE_LEAST_ICE_PERCENT,
+                    Firmness.SCOOPABLE_MOST_ICE_PERCENT,
+                    5,
+                    MEMORY);
+    static final UsualRange ICE_WHEN_CHURNED =
+            new UsualRange(
+                    50, Double.POSITIVE_INFINITY, 15, "half the water is ice when churning stops");
+    static final UsualRange CRYSTALS =
+            new UsualRange(0, 50, 15, "Hartel 2019: under about 50 µm reads as smooth");
+    static final UsualRange FAT = new UsualRange(10, 20, 4, PRACTICE);
+    static final UsualRange SOLIDS_WITH_MILK = new UsualRange(36, 42, 4, MEMORY);
+    static final UsualRange SOLIDS_OF_SORBET = new UsualRange(26, 34, 4, MEMORY);
+    static final UsualRange PROTEIN_PER_WATER = new UsualRange(4, 9, 1.5, PRACTICE);
+    static final UsualRange STABILISER = new UsualRange(0.2, 0.5, 0.2, MEMORY);
+    static final UsualRange STARCH = new UsualRange(0, 2, 1, PRACTICE);
+    static final UsualRange SWEETNESS_WITH_MILK = new UsualRange(13, 17, 2, MEMORY);
+    static final UsualRange SWEETNESS_OF_SORBET = new UsualRange(18, 30, 3, MEMORY);
+
+    /** How many steps a value lies above the upper end; zero inside. */
+    double above(double value) {
+        return Math.max(0, (value - most) / slack);
+    }
+
+    /** How many steps a value lies below the lower end; zero inside. */
+    double below(double value) {
+        return Math.max(0, (least - value) / slack);
+    }
+}

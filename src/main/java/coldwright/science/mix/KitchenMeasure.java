@@ -1,0 +1,56 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+/**
+ * Kitchen measures of volume. Cups and spoons are those of the United States, as in the USDA rows.
+ */
+public enum KitchenMeasure {
+    MILLILITRES("mL", 1),
+    TEASPOONS("tsp", 4.929),
+    TABLESPOONS("tbsp", 14.787),
+    FLUID_OUNCES("fl oz", 29.574),
+    CUPS("cups", 236.588),
+    LITRES("L", 1000);
+
+    private final String words;
+    private final double millilitres;
+
+    KitchenMeasure(String words, double millilitres) {
+        this.words = words;
+        this.millilitres = millilitres;
+    }
+
+    /**
+     * Volume of one of these.
+     *
+     * @return mL
+     */
+    public double millilitres() {
+        return millilitres;
+    }
+
+    /**
+     * So many of these of an ingredient, by its density.
+     *
+     * @param count how many, zero or more
+     * @param ingredient an ingredient that has a density
+     * @return the amount in grams
+     * @throws IllegalArgumentException if the ingredient has no honest density
+     */
+    public Amount of(double count, Ingredient ingredient) {
+        Require.notNegative("count of " + words, count, words);
+        double densityKgPerL =
+                ingredient
+                        .densityKgPerL()
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                "%s %s of %s cannot be turned into grams honestly, since it packs differently each time: weigh it"
+                                                        .formatted(
+                                                                Require.format(count),
+                                                                words,
+                                                                ingredient.name())));
+        return Amount.grams(count * millilitres * densityKgPerL, ingredient);
+    }
+}

@@ -1,0 +1,71 @@
+package coldwright.science.mix;
+
+import coldwright.science.Require;
+
+/**
+ * How near the lactose of a mix is to crystallising, which the tongue feels as sand.
+ *
+ * <p>Two measures. The trade's: milk solids not fat at most (100 − fat − sugars added − stabiliser
+ * and emulsifier)/7 (Hyde and Rothwell 1973, Ice Cream, as quoted by a dairy science site; 0.15 in
+ * place of 1/7 is also printed). The chemist's: lactose in the water against what water holds at 0
+ * °C (Hudson); frozen mixes pass it by far and stay smooth only because crystals are slow to start.
+ *
+ * @param milkSolidsNotFatPercent what the mix has, % by mass
+ * @param milkSolidsNotFatLimitPercent the trade's limit for this mix, % by mass
+ * @param lactosePer100gWater lactose in the unfrozen mix, g per 100 g of water
+ * @param saturationPer100gWater what water holds at 0 °C, g per 100 g of water
+ */
+public record LactoseSaturation(
+        double milkSolidsNotFatPercent,
+        double milkSolidsNotFatLimitPercent,
+        double lactosePer100gWater,
+        double saturationPer100gWater) {
+
+    /**
+     * The limits for a mix.
+     *
+     * @param mix any mix
+     * @return the limits
+     */
+    public static LactoseSaturation of(Mix mix) {
+        Composition c = mix.composition();
+        double addedSugars =
+                mix.sugarsPercent()
+                        - c.percent(Component.LACTOSE)
+                        + c.percent(Component.HIGHER_SACCHARIDES);
+        double rest =
+                100
+                        - mix.fatPercent()
+                        - addedSugars
+                        - c.percent(Component.STABILISER)
+                        - c.percent(Component.EMULSIFIER);
+        double lactose = c.percent(Component.LACTOSE);
+        return new LactoseSaturation(
+                mix.milkSolidsNotFatPercent(),
+                Math.max(0, rest) / 7,
+                lactose == 0 ? 0 : 100 * lactose / mix.waterPercent(),
+                SugarSolubility.gPer100gWater(Component.LACTOSE, 0));
+    }
+
+    /**
+     * Whether the trade would expect sand in store.
+     *
+     * @return true above the trade's limit
+     */
+    public boolean sandyInStore() {
+        return milkSolidsNotFatPercent > milkSolidsNotFatLimitPercent;
+    }
+
+    /**
+     * The verdict in a sentence.
+     *
+     * @return what the mix has against what it may have
+     */
+    public String verdict() {
+        return "milk solids not fat are %s %%; the trade allows %s %% in this mix before lactose turns sandy in store%s"
+                .formatted(
+                        Require.formatToTenth(milkSolidsNotFatPercent),
+                        Require.formatToTenth(milkSolidsNotFatLimitPercent),
+                        sandyInStore() ? ": use less milk or whey powder" : "");
+    }
+}

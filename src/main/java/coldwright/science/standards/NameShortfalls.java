@@ -1,0 +1,82 @@
+package coldwright.science.standards;
+
+import coldwright.science.Require;
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Mix;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers what a mix lacks for a name, in figures. */
+final class NameShortfalls {
+    /** Slack for binary fractions, so that a mix made to the limit meets it. */
+    private static final double ROUNDING = 1e-9;
+
+    /** An ingredient with more other fat than this is a fat, not a flavour that holds some. */
+    private static final double A_FAT_PERCENT = 90;
+
+    private final List<String> found = new ArrayList<>();
+
+    NameShortfalls atLeast(String what, double value, Limit limit) {
+        if (value < limit.value() - ROUNDING) {
+            found.add(describe(what, value, "at least", limit));
+        }
+        return this;
+    }
+
+    NameShortfalls below(String what, double value, Limit limit) {
+        if (value >= limit.value() - ROUNDING) {
+            found.add(describe(what, value, "below", limit));
+        }
+        return this;
+    }
+
+    private static String describe(String what, double value, String side, Limit limit) {
+        return "%s is %s %s and must be %s %s %s"
+                .formatted(
+                        what,
+                        rounded(value),
+                        limit.unit(),
+                        side,
+                        rounded(limit.value()),
+                        limit.unit());
+    }
+
+    NameShortfalls without(boolean present, String what) {
+        if (present) {
+            found.add("it must have no " + what);
+        }
+        return this;
+    }
+
+    NameShortfalls with(boolean present, String what) {
+        if (!present) {
+            found.add("it must have " + what);
+        }
+        return this;
+    }
+
+    List<String> list() {
+        return found;
+    }
+
+    static boolean hasAddedFat(Mix mix) {
+        return mix.amounts().stream()
+                .anyMatch(
+                        a ->
+                                a.massG() > 0
+                                        && a.ingredient().composition().percent(Component.OTHER_FAT)
+                                                > A_FAT_PERCENT);
+    }
+
+    /** A limit with its unit. */
+    record Limit(double value, String unit) {
+        static Limit percent(double value) {
+            return new Limit(value, "%");
+        }
+    }
+
+    private static String rounded(double value) {
+        return Require.format(Math.round(value * 100) / 100.0);
+    }
+}

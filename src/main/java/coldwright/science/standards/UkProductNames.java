@@ -1,0 +1,41 @@
+package coldwright.science.standards;
+
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Mix;
+import coldwright.science.standards.NameShortfalls.Limit;
+
+import java.util.List;
+
+/**
+ * Names in the United Kingdom.
+ *
+ * <p>Ice cream: at least 5 % fat and 2.5 % milk protein; dairy ice cream: the same, its fat milk
+ * fat alone but for that of other ingredients such as egg. Once law (Food Labelling Regulations
+ * 1996, Schedule 8); now guidance by the Ice Cream Alliance, as the University of Reading's food
+ * law pages quote it.
+ */
+final class UkProductNames {
+    private static final String PLACE = "United Kingdom";
+    private static final String RULE =
+            "Ice Cream Alliance guidance, formerly Food Labelling Regulations 1996";
+
+    private UkProductNames() {}
+
+    static List<NameVerdict> verdicts(Mix mix) {
+        double milkProtein = mix.composition().percent(Component.MILK_PROTEIN);
+        List<String> iceCream =
+                new NameShortfalls()
+                        .atLeast("fat", mix.fatPercent(), Limit.percent(5))
+                        .atLeast("milk protein", milkProtein, Limit.percent(2.5))
+                        .list();
+        List<String> dairy =
+                new NameShortfalls()
+                        .atLeast("milk fat", mix.milkFatPercent(), Limit.percent(5))
+                        .atLeast("milk protein", milkProtein, Limit.percent(2.5))
+                        .without(NameShortfalls.hasAddedFat(mix), "added fat but milk fat")
+                        .list();
+        return List.of(
+                NameVerdict.of(PLACE, "ice cream", iceCream, RULE),
+                NameVerdict.of(PLACE, "dairy ice cream", dairy, RULE));
+    }
+}

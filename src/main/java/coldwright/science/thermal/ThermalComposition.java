@@ -1,0 +1,166 @@
+package coldwright.science.thermal;
+
+import coldwright.science.mix.Component;
+import coldwright.science.mix.Composition;
+
+/**
+ * A composition sorted into the few kinds of substance that the thermal tables know.
+ *
+ * <p>Sugars, polyols, acids and starch count as carbohydrate, gums as fibre, emulsifiers as fat,
+ * salts as ash. What a food table leaves unaccounted is shared out in proportion.
+ *
+ * <p>Without ice; equations: heat capacity by mass, density by volume, conductivity in parallel by
+ * volume, as Choi and Okos 1986 combine them.
+ */
+public final class ThermalComposition {
+    private static final Substance[] SUBSTANCES = Substance.values();
+
+    private final double[] shares = new double[SUBSTANCES.length];
+
+    private ThermalComposition() {}
+
+    /**
+     * Sorts a composition.
+     *
+     * @param composition what 100 g is made of, more than nothing
+     * @return its makeup
+     * @throws IllegalArgumentException if the composition is empty
+     */
+    public static ThermalComposition of(Composition composition) {
+        double sum = composition.sumPercent();
+        if (!(sum > 0)) {
+            throw new IllegalArgumentException(
+                    "the composition is empty; it must hold at least one component");
+        }
+        ThermalComposition thermalComposition = new ThermalComposition();
+        for (Component component : Component.values()) {
+            double share = composition.percent(component) / sum;
+            if (share > 0) {
+                thermalComposition.shares[substance(component).ordinal()] += share;
+            }
+        }
+        return thermalComposition;
+    }
+
+    private static Substance substance(Component component) {
+        return switch (component) {
+            case FIBRE, STABILISER -> Substance.FIBRE;
+            case EMULSIFIER -> Substance.FAT;
+            default ->
+                    switch (component.kind()) {
+                        case WATER -> Substance.WATER;
+                        case FAT -> Substance.FAT;
+                        case PROTEIN -> Substance.PROTEIN;
+                        case MINERAL -> Substance.ASH;
+                        case ALCOHOL -> Substance.ETHANOL;
+                        default -> Substance.CARBOHYDRATE;
+                    };
+        };
+    }
+
+    /**
+     * Share of one substance.
+     *
+     * @param substance the substance
+     * @return of the mass, 0 to 1
+     */
+    public double share(Substance substance) {
+        return shares[substance.ordinal()];
+    }
+
+    /**
+     * Heat capacity, all water liquid.
+     *
+     * @param temperatureC temperature, °C, −60 to 150
+     * @return J/(g·K)
+     */
+    public double heatCapacityJPerGK(double temperatureC) {
+        double sum = 0;
+        for (Substance part : SUBSTANCES) {
+            if (shares[part.ordinal()] > 0) {
+                sum += shares[part.ordinal()] * part.heatCapacityJPerGK(temperatureC);
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Heat held above 0 °C by all but the water.
+     *
+     * @param temperatureC temperature, °C
+     * @return J per g of the whole
+     */
+    double solidsEnthalpyJPerG(double temperatureC) {
+        double sum = 0;
+        for (Substance part : SUBSTANCES) {
+            if (part != Substance.WATER && shares[part.ordinal()] > 0) {
+                sum += shares[part.ordinal()] * part.enthalpyFromZeroJPerG(temperatureC);
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Density without air, some of the water being ice.
+     *
+     * @param temperatureC temperature, °C
+     * @param iceOfWater ice as a share of the water, 0 to 1
+     * @return kg/m³
+     */
+    double densityKgPerM3(double temperatureC, double iceOfWater) {
+        double ice = share(Substance.WATER) * iceOfWater;
+        return 1 / (liquidVolume(temperatureC, ice) + iceVolume(temperatureC, ice));
+    }
+
+    /**
+     * Conductivity without air, some of the water being ice: the liquid in parallel by volume.
+     *
+     * @param temperatureC temperature, °C
+     * @param iceOfWater ice as a share of the water, 0 to 1
+     * @param iceLies how the ice lies in the liquid
+     * @return W/(m·K)
+     */
+    double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
+        double ice = share(Substance.WATER) * iceOfWater;
+        double liquidVolume = liquidVolume(temperatureC, ice);
+        double sum = 0;
+        for (Substance part : SUBSTANCES) {
+            double mass = liquidMass(part, ice);
+            if (mass > 0) {
+                sum +=
+                        mass
+                                / part.densityKgPerM3(temperatureC)
+                                * part.conductivityWPerMK(temperatureC);
+            }
+        }
+        if (ice <= 0) {
+            return sum / liquidVolume;
+        }
+        double iceVolume = iceVolume(temperatureC, ice);
+        double iceConductivity = Substance.ICE.conductivityWPerMK(temperatureC);
+        if (liquidVolume <= 0) {
+            return iceConductivity;
+        }
+        return iceLies.mixed(
+                sum / liquidVolume, iceConductivity, iceVolume / (iceVolume + liquidVolume));
+    }
+
+    private double liquidVolume(double temperatureC, double ice) {
+        double volume = 0;
+        for (Substance part : SUBSTANCES) {
+            double mass = liquidMass(part, ice);
+            if (mass > 0) {
+                volume += mass / part.densityKgPerM3(temperatureC);
+            }
+        }
+        return volume;
+    }
+
+    private double liquidMass(Substance part, double ice) {
+        return shares[part.ordinal()] - (part == Substance.WATER ? ice : 0);
+    }
+
+    private static double iceVolume(double temperatureC, double ice) {
+        return ice / Substance.ICE.densityKgPerM3(temperatureC);
+    }
+}

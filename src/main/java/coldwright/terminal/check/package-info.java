@@ -1,0 +1,2 @@
+/** Checking lessons: each claim of a lesson, tried against what its snippets give. */
+package coldwright.terminal.check;

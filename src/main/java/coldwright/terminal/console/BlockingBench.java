@@ -1,0 +1,154 @@
+package coldwright.terminal.console;
+
+import coldwright.bench.Bench;
+import coldwright.bench.BenchClassPath;
+import coldwright.bench.BenchSettings;
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunListener;
+import coldwright.bench.RunOutcome;
+import coldwright.lesson.Prelude;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
+
+/** A bench whose runs are waited for, and stopped when they take too long. */
+public final class BlockingBench implements AutoCloseable {
+    /** A snippet of a lesson takes well under a second; one that needs this never ends. */
+    public static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    /** A bench's process starts in about a second, on a busy machine in ten. */
+    private static final Duration START = Duration.ofMinutes(2);
+
+    /** A stop takes half a second; on a busy machine a few. */
+    private static final Duration STOP = Duration.ofSeconds(15);
+
+    private static final String NOTHING = "0";
+    private static final String ENDLESS =
+            "it did not end within %d seconds and was stopped; look for a loop without an end";
+
+    /** Measured: 400 statements take some 10 s to compile, 2,000 some 90 s; in one method, 2 s. */
+    private static final String TOO_MUCH_TO_COMPILE =
+            "it was not even compiled within %d seconds and was given up, for each statement is"
+                    + " compiled by itself; split the snippet, or put its statements into a method";
+
+    private static final String USED_UP =
+            "it was not run, for what stands above it used up all the time there was";
+
+    private final Supplier<Duration> patience;
+    private Bench bench = open();
+    private boolean ready;
+    private Optional<Duration> left = Optional.empty();
+
+    public BlockingBench(Duration patience) {
+        this(() -> patience);
+    }
+
+    /** With a patience that may differ from run to run. */
+    public BlockingBench(Supplier<Duration> patience) {
+        this.patience = patience;
+    }
+
+    private static Bench open() {
+        return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
+    }
+
+    /**
+     * Limits how long all runs from now on may take together.
+     *
+     * @param all how long
+     */
+    public void allow(Duration all) {
+        left = Optional.of(all);
+    }
+
+    /**
+     * Runs a snippet after those above it. The start of a process does not count against the
+     * patience.
+     *
+     * @param above the snippets above, in order
+     * @param snippet the snippet
+     * @return how it ended; one that took too long as died, with the reason
+     */
+    public FinishedRun run(List<String> above, String snippet) {
+        if (!ready) {
+            FinishedRun start = run(above, NOTHING, START);
+            if (!start.outcome().finished()) {
+                return start;
+            }
+            ready = true;
+        }
+        Duration usual = patience.get();
+        Duration limit = left.filter(all -> all.compareTo(usual) < 0).orElse(usual);
+        if (limit.isNegative() || limit.isZero()) {
+            return new FinishedRun(
+                    new RunOutcome.Died(USED_UP), "", false, List.of(), Duration.ZERO);
+        }
+        FinishedRun run = run(above, snippet, limit);
+        left = left.map(all -> all.minus(run.elapsed()));
+        return run;
+    }
+
+    private FinishedRun run(List<String> above, String snippet, Duration limit) {
+        AtomicBoolean compiled = new AtomicBoolean();
+        CompletableFuture<FinishedRun> running =
+                bench.run(
+                        above,
+                        snippet,
+                        new RunListener() {
+                            @Override
+                            public void compiled() {
+                                compiled.set(true);
+                            }
+                        });
+        try {
+            FinishedRun run = running.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+            ready = !(run.outcome() instanceof RunOutcome.Died);
+            return run;
+        } catch (TimeoutException e) {
+            ready = false;
+            String why = compiled.get() ? ENDLESS : TOO_MUCH_TO_COMPILE;
+            return tooLong(stopped(running), why.formatted(limit.toSeconds()));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("a run was interrupted", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a run failed", e);
+        }
+    }
+
+    /** Stops a run; a bench that does not even do that is left to itself, and another opened. */
+    private FinishedRun stopped(CompletableFuture<FinishedRun> running) {
+        bench.stop();
+        try {
+            return running.get(STOP.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException | ExecutionException | CancellationException e) {
+            bench.close();
+            bench = open();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return new FinishedRun(new RunOutcome.Stopped(), "", false, List.of(), Duration.ZERO);
+    }
+
+    private static FinishedRun tooLong(FinishedRun stopped, String why) {
+        return new FinishedRun(
+                new RunOutcome.Died(why),
+                stopped.printed(),
+                stopped.printedCut(),
+                stopped.exhibits(),
+                stopped.elapsed());
+    }
+
+    @Override
+    public void close() {
+        bench.close();
+    }
+}

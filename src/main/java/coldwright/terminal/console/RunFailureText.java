@@ -1,0 +1,57 @@
+package coldwright.terminal.console;
+
+import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetProblem;
+
+import java.util.List;
+
+/** What is wrong with a run, as sentences with their lines. */
+public final class RunFailureText {
+    private static final int MOST_PROBLEMS = 5;
+
+    private RunFailureText() {}
+
+    /**
+     * One thing that is wrong.
+     *
+     * @param line the line in the snippet, from 1; 0 if it is not known
+     * @param words the sentence
+     */
+    public record RunFailure(int line, String words) {}
+
+    /**
+     * What went wrong.
+     *
+     * @param outcome how a run ended
+     * @return nothing if it ran to its end
+     */
+    public static List<RunFailure> troubles(RunOutcome outcome) {
+        if (outcome instanceof RunOutcome.Finished) {
+            return List.of();
+        }
+        if (outcome instanceof RunOutcome.Rejected rejected) {
+            return rejected.problems().stream()
+                    .limit(MOST_PROBLEMS)
+                    .map(RunFailureText::of)
+                    .toList();
+        }
+        if (outcome instanceof RunOutcome.Threw threw) {
+            return List.of(of(threw.problem()));
+        }
+        if (outcome instanceof RunOutcome.Stopped) {
+            return List.of(new RunFailure(0, "it was stopped"));
+        }
+        if (outcome instanceof RunOutcome.Died died) {
+            return List.of(new RunFailure(0, died.why()));
+        }
+        if (outcome instanceof RunOutcome.AboveFailed above) {
+            String how = troubles(above.how()).get(0).words();
+            return List.of(new RunFailure(0, "a snippet above did not run to its end: " + how));
+        }
+        throw new AssertionError(outcome);
+    }
+
+    private static RunFailure of(SnippetProblem problem) {
+        return new RunFailure(problem.line(), problem.words());
+    }
+}

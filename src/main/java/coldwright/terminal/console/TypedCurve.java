@@ -1,0 +1,157 @@
+package coldwright.terminal.console;
+
+import coldwright.figure.NumberColumn;
+import coldwright.figure.Series;
+import coldwright.lesson.ExpectedAnswer;
+import coldwright.science.Require;
+import coldwright.workbook.work.LearnerAnswer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A curve as somebody types it: a few of its points.
+ *
+ * @param axes what it is drawn along
+ * @param points along the level axis and up
+ */
+public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
+    private static final int MOST_POINTS = 20;
+    private static final String NUMBER = "([+−–-]?\\d{1,9}(?:[.,]\\d{1,9})?)";
+    private static final Pattern POINT = Pattern.compile(NUMBER + "\\s+" + NUMBER);
+
+    /** One point. */
+    record Point(double level, double upright) {}
+
+    /** What to type, such as {@code points of the curve: sugar in %, then ice in %, such as …}. */
+    public static String form(ExpectedAnswer.Curve axes) {
+        return "points of the curve: %s, then %s, such as %s"
+                .formatted(named(axes.level()), named(axes.upright()), example(axes));
+    }
+
+    /** Two points at one height, half way up: they show the form and hint at no answer. */
+    private static String example(ExpectedAnswer.Curve axes) {
+        String height = " " + Require.format(at(axes.upright(), 0.5));
+        return Require.format(at(axes.level(), 0.25))
+                + height
+                + "; "
+                + Require.format(at(axes.level(), 0.5))
+                + height;
+    }
+
+    /** A place on a scale, rounded to what can be read off it. */
+    private static double at(ExpectedAnswer.Scale scale, double share) {
+        double place = scale.from() + share * (scale.to() - scale.from());
+        double tenth = unit((scale.to() - scale.from()) / 10);
+        return Math.rint(place / tenth) * tenth;
+    }
+
+    private static double unit(double width) {
+        return Math.pow(10, Math.floor(Math.log10(width)));
+    }
+
+    /**
+     * Why a line that {@link #read} does not take is no answer.
+     *
+     * @param axes what it was to be drawn along
+     * @param line what was typed
+     * @return one sentence
+     */
+    public static String refusal(ExpectedAnswer.Curve axes, String line) {
+        return Stream.of(line.split(";")).allMatch(pair -> POINT.matcher(pair.strip()).matches())
+                        && line.split(";").length <= MOST_POINTS
+                ? "\"%s\" lies off the axes; %s, %s."
+                        .formatted(line, reach(axes.level()), reach(axes.upright()))
+                : "\"%s\" is not one to %d points; type them as: %s."
+                        .formatted(line, MOST_POINTS, example(axes));
+    }
+
+    private static String reach(ExpectedAnswer.Scale scale) {
+        String ends = Require.format(scale.from()) + " to " + Require.format(scale.to());
+        return "%s goes from %s%s"
+                .formatted(scale.label(), ends, scale.unit().isEmpty() ? "" : " " + scale.unit());
+    }
+
+    private static String named(ExpectedAnswer.Scale scale) {
+        return scale.label() + (scale.unit().isEmpty() ? "" : " in " + scale.unit());
+    }
+
+    /** Reads points; none if a pair is no pair or lies off the axes. */
+    public static Optional<TypedCurve> read(ExpectedAnswer.Curve axes, String line) {
+        String[] pairs = line.split(";");
+        List<Point> points = new ArrayList<>();
+        for (String pair : pairs) {
+            Matcher said = POINT.matcher(pair.strip());
+            if (!said.matches() || points.size() == MOST_POINTS) {
+                return Optional.empty();
+            }
+            Point point = new Point(number(said.group(1)), number(said.group(2)));
+            if (!isOn(axes.level(), point.level()) || !isOn(axes.upright(), point.upright())) {
+                return Optional.empty();
+            }
+            points.add(point);
+        }
+        return points.isEmpty() ? Optional.empty() : Optional.of(new TypedCurve(axes, points));
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replace(',', '.').replaceAll("[−–]", "-"));
+    }
+
+    private static boolean isOn(ExpectedAnswer.Scale scale, double value) {
+        return scale.from() <= value && value <= scale.to();
+    }
+
+    /** The points as they are kept. */
+    public LearnerAnswer answer() {
+        return new LearnerAnswer.Curve(
+                points.stream()
+                        .map(one -> new LearnerAnswer.Point(one.level(), one.upright()))
+                        .toList());
+    }
+
+    /** The points in words. */
+    public String words() {
+        return points.stream()
+                .map(point -> words(point.level(), point.upright()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What a computed curve has where the points stand; nothing if it ends before all of them. */
+    public String beside(Series.Curve curve) {
+        return points.stream()
+                .map(Point::level)
+                .filter(level -> height(curve, level).isPresent())
+                .map(level -> words(level, height(curve, level).getAsDouble()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String words(double level, double upright) {
+        return "at %s %s"
+                .formatted(describe(level, axes.level()), describe(upright, axes.upright()));
+    }
+
+    private static String describe(double value, ExpectedAnswer.Scale scale) {
+        double unit = unit((scale.to() - scale.from()) / 1000);
+        String number = Require.format(Math.rint(value / unit) * unit);
+        return scale.unit().isEmpty() ? number : number + " " + scale.unit();
+    }
+
+    private static OptionalDouble height(Series.Curve curve, double level) {
+        NumberColumn x = curve.x();
+        NumberColumn y = curve.y();
+        for (int i = 1; i < x.size(); i++) {
+            double share = (level - x.at(i - 1)) / (x.at(i) - x.at(i - 1));
+            if (share >= 0 && share <= 1) {
+                return OptionalDouble.of(y.at(i - 1) + share * (y.at(i) - y.at(i - 1)));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

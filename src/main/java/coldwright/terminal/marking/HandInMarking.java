@@ -1,0 +1,178 @@
+package coldwright.terminal.marking;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
+import coldwright.lesson.LessonPart;
+import coldwright.lesson.LessonReader;
+import coldwright.terminal.console.BlockingBench;
+import coldwright.text.TextFault;
+import coldwright.text.TextFile;
+import coldwright.workbook.entry.ParsedEntries;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.handin.HandedInPrediction;
+import coldwright.workbook.handin.HandedInSnippet;
+import coldwright.workbook.handin.HandedInStep;
+import coldwright.workbook.handin.PredictionOutcome;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.StepNames;
+
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** From a handed-in file to what came of it. Believes nothing that the file says of itself. */
+public final class HandInMarking {
+    private static final int MOST_BYTES = 16_000_000;
+    private static final int MOST_FAULTS = 5;
+
+    /** How many snippets may take all the time there is for one before a hand-in is given up. */
+    private static final int MOST_HANGING = 4;
+
+    private final LessonFolder courseLessons;
+    private final Duration patience;
+    private final Map<Object, Lesson> lessons = new HashMap<>();
+
+    public HandInMarking(LessonFolder shelf, Duration patience) {
+        this.courseLessons = shelf;
+        this.patience = patience;
+    }
+
+    /** Tries a file. */
+    public MarkedHandIn mark(Path file, String name, BlockingBench blockingBench) {
+        if (Files.isSymbolicLink(file)) {
+            return MarkedHandIn.refused(name, List.of("this is a link; put the file itself there"));
+        }
+        TextFile read = TextFile.read(file, MOST_BYTES);
+        List<String> notes = new ArrayList<>(messages(read.faults()));
+        if (read.text().isEmpty()) {
+            return MarkedHandIn.refused(name, notes);
+        }
+        ParsedEntries<Optional<HandIn>> parsed = HandIn.read(read.text().get());
+        notes.addAll(messages(parsed.faults()));
+        if (parsed.value().isEmpty()) {
+            return MarkedHandIn.refused(name, notes);
+        }
+        HandIn handIn = parsed.value().get();
+        Optional<Lesson> found = lessonOf(handIn, file);
+        if (found.isEmpty()) {
+            notes.add(
+                    "there is no lesson %s in the course nor beside the hand-in; put its file there"
+                            .formatted(MarkedHandIn.oneLine(handIn.lessonFile())));
+        }
+        Lesson lesson = found.orElse(null);
+        if (lesson != null) {
+            notes.addAll(doubts(handIn, lesson));
+            blockingBench.allow(patience.multipliedBy(MOST_HANGING));
+        }
+        return new MarkedHandIn(
+                name,
+                MarkedHandIn.oneLine(handIn.learner()),
+                MarkedHandIn.oneLine(handIn.lessonName()),
+                lesson == null ? "" : lesson.title(),
+                handIn.when().toString(),
+                lesson == null ? List.of() : HandInCheck.of(handIn, lesson, blockingBench),
+                notes,
+                lesson != null && read.faults().isEmpty() && parsed.faults().isEmpty());
+    }
+
+    private static List<String> messages(List<TextFault> faults) {
+        List<String> lines = new ArrayList<>();
+        faults.stream()
+                .limit(MOST_FAULTS)
+                .map(one -> (one.line() > 0 ? "line " + one.line() + ": " : "") + one.words())
+                .map(MarkedHandIn::oneLine)
+                .forEach(lines::add);
+        if (faults.size() > MOST_FAULTS) {
+            lines.add("and %d faults more".formatted(faults.size() - MOST_FAULTS));
+        }
+        return lines;
+    }
+
+    /** What the file claims and is not so, and what may not be the learner's doing. */
+    private static List<String> doubts(HandIn handIn, Lesson lesson) {
+        List<String> notes = new ArrayList<>();
+        if (handIn.learner().isBlank()) {
+            notes.add("it names no learner");
+        }
+        if (!ContentHash.of(lesson).equals(Optional.of(handIn.lessonHash()))) {
+            notes.add(
+                    "%s here has another text than the lesson that was worked on; what differs may not be the learner's doing"
+                            .formatted(MarkedHandIn.oneLine(handIn.lessonFile())));
+        }
+        Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
+        Set<String> seen = new HashSet<>();
+        for (HandedInStep step : handIn.steps()) {
+            String title = MarkedHandIn.oneLine(step.title());
+            if (!seen.add(step.title())) {
+                notes.add("the step \"%s\" stands there twice; the first counts".formatted(title));
+            } else if (!parts.containsKey(step.title())) {
+                notes.add("the lesson has no step \"%s\"; it was left out".formatted(title));
+            } else {
+                notes.addAll(claims(step, parts.get(step.title())));
+            }
+            if (notes.size() > MOST_FAULTS) {
+                notes.add("and perhaps more");
+                return notes;
+            }
+        }
+        return notes;
+    }
+
+    private static List<String> claims(HandedInStep step, List<LessonPart> parts) {
+        List<String> notes = new ArrayList<>();
+        List<String> codes = new ArrayList<>();
+        for (LessonPart part : parts) {
+            if (part instanceof LessonPart.Snippet snippet) {
+                codes.add(snippet.code());
+            } else if (part instanceof LessonPart.Prediction asked) {
+                for (HandedInPrediction said : step.predictions()) {
+                    if (said.question().equals(asked.question())
+                            && said.outcome() == PredictionOutcome.YES
+                            && PredictionOutcome.of(asked.answer(), said.answer())
+                                    == PredictionOutcome.NO) {
+                        notes.add(
+                                "the file says that a forecast in \"%s\" came true; it did not"
+                                        .formatted(MarkedHandIn.oneLine(step.title())));
+                    }
+                }
+            }
+        }
+        for (HandedInSnippet one : step.snippets()) {
+            if (!one.changed()
+                    && one.index() < codes.size()
+                    && !codes.get(one.index()).equals(one.text())) {
+                notes.add(
+                        "the file says that snippet %d of \"%s\" is its author's; it is not"
+                                .formatted(one.index() + 1, MarkedHandIn.oneLine(step.title())));
+            }
+        }
+        return notes;
+    }
+
+    /** The lesson by its name alone: a hand-in may not name a file elsewhere. */
+    private synchronized Optional<Lesson> lessonOf(HandIn handIn, Path file) {
+        String name = handIn.lessonName();
+        if (courseLessons.names().contains(name)) {
+            return Optional.of(lessons.computeIfAbsent(name, one -> courseLessons.read(name)));
+        }
+        if (!handIn.lessonFile().matches("[^/\\\\:\\x00-\\x1F]{1,200}\\.md")) {
+            return Optional.empty();
+        }
+        Path beside = file.toAbsolutePath().resolveSibling(handIn.lessonFile());
+        Path above = beside.getParent().resolveSibling(handIn.lessonFile());
+        for (Path path : List.of(beside, above)) {
+            if (Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
+                return Optional.of(lessons.computeIfAbsent(path, one -> LessonReader.read(path)));
+            }
+        }
+        return Optional.empty();
+    }
+}

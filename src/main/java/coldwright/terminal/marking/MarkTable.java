@@ -1,0 +1,207 @@
+package coldwright.terminal.marking;
+
+import coldwright.terminal.console.PlainProse;
+import coldwright.text.WholeFile;
+import coldwright.workbook.handin.PredictionOutcome;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What came of a class's hand-ins, as a table: a row each, or a row for each step. */
+final class MarkTable {
+    /** Begins a UTF-8 file so that spreadsheets read its letters right. */
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private static final int WIDEST = 24;
+
+    private MarkTable() {}
+
+    /** The table as lines of text. */
+    static List<String> lines(List<MarkedHandIn> all, int width) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("learner", "lesson", "done", "run", "hold", "forecasts", "notes"));
+        for (MarkedHandIn one : all) {
+            boolean tried = !one.steps().isEmpty();
+            rows.add(
+                    List.of(
+                            cut(one.learner().isEmpty() ? "?" : one.learner()),
+                            cut(one.lesson().isEmpty() ? lastOf(one.file()) : one.lesson()),
+                            tried
+                                    ? one.steps().stream().filter(MarkedHandInStep::done).count()
+                                            + ""
+                                    : "-",
+                            tried
+                                    ? of(
+                                            one.sum(MarkedHandInStep::ran),
+                                            one.sum(MarkedHandInStep::snippets))
+                                    : "-",
+                            tried
+                                    ? of(
+                                            one.sum(MarkedHandInStep::passed),
+                                            one.sum(MarkedHandInStep::checks))
+                                    : "-",
+                            tried
+                                    ? of(
+                                            one.predictions(PredictionOutcome.YES),
+                                            one.predictionsMade())
+                                    : "-",
+                            one.notes().isEmpty() ? "" : Integer.toString(one.notes().size())));
+        }
+        List<String> lines = new ArrayList<>(List.of(""));
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int i = 0; i < row.size(); i++) {
+                int at = i;
+                int wide = rows.stream().mapToInt(one -> length(one.get(at))).max().orElse(0);
+                line.append(row.get(i)).append(" ".repeat(wide - length(row.get(i)) + 2));
+            }
+            lines.add(line.toString().stripTrailing());
+        }
+        lines.addAll(
+                PlainProse.wrap(
+                        "done: steps that were done and hold here. run: snippets that run to their end. hold: check lines that hold. forecasts: those that came true, of those that were made.",
+                        width));
+        lines.add("");
+        return lines;
+    }
+
+    private static String lastOf(String path) {
+        return path.replaceFirst("^.*[/\\\\]", "");
+    }
+
+    private static String of(long some, long all) {
+        return some + " of " + all;
+    }
+
+    private static int length(String text) {
+        return text.codePointCount(0, text.length());
+    }
+
+    private static String cut(String text) {
+        return length(text) <= WIDEST
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, WIDEST - 1)) + "…";
+    }
+
+    /**
+     * Writes two tables: a row for each hand-in, and beside it, with {@code -steps} in its name, a
+     * row for each step.
+     *
+     * @return the files
+     * @throws IOException if they can't be written
+     */
+    static List<Path> write(List<MarkedHandIn> all, Path file) throws IOException {
+        String name = file.getFileName().toString();
+        String stem = name.replaceFirst("(?i)\\.csv$", "");
+        Path steps = file.resolveSibling(stem + "-steps" + name.substring(stem.length()));
+        write(file, all.stream().map(MarkTable::row).toList(), heads());
+        List<List<Object>> rows = new ArrayList<>();
+        for (MarkedHandIn one : all) {
+            one.steps().stream()
+                    .filter(MarkedHandInStep::hasContent)
+                    .forEach(s -> rows.add(row(one, s)));
+        }
+        write(steps, rows, stepHeads());
+        return List.of(file, steps);
+    }
+
+    private static List<Object> heads() {
+        return List.of(
+                "file",
+                "learner",
+                "lesson",
+                "date",
+                "everything holds",
+                "steps done",
+                "snippets that run",
+                "snippets",
+                "check lines that hold",
+                "check lines",
+                "forecasts that came true",
+                "forecasts otherwise",
+                "forecasts",
+                "steps that fall short",
+                "notes");
+    }
+
+    private static List<Object> row(MarkedHandIn one) {
+        return List.of(
+                one.file(),
+                one.learner(),
+                one.lesson(),
+                one.date(),
+                one.passes() ? "yes" : "no",
+                one.steps().stream().filter(MarkedHandInStep::done).count(),
+                one.sum(MarkedHandInStep::ran),
+                one.sum(MarkedHandInStep::snippets),
+                one.sum(MarkedHandInStep::passed),
+                one.sum(MarkedHandInStep::checks),
+                one.predictions(PredictionOutcome.YES),
+                one.predictions(PredictionOutcome.NO),
+                one.predictions().size(),
+                one.steps().stream()
+                        .filter(step -> !step.passes())
+                        .map(MarkedHandInStep::title)
+                        .collect(Collectors.joining("; ")),
+                String.join("; ", one.notes()));
+    }
+
+    private static List<Object> stepHeads() {
+        return List.of(
+                "file",
+                "learner",
+                "lesson",
+                "step",
+                "done",
+                "snippets that run",
+                "snippets",
+                "check lines that hold",
+                "check lines",
+                "forecasts",
+                "troubles");
+    }
+
+    private static List<Object> row(MarkedHandIn one, MarkedHandInStep step) {
+        return List.of(
+                one.file(),
+                one.learner(),
+                one.lesson(),
+                step.title(),
+                step.done() ? "yes" : "no",
+                step.ran(),
+                step.snippets(),
+                step.passed(),
+                step.checks(),
+                step.predictions().stream()
+                        .map(MarkedPrediction::line)
+                        .map(line -> line.replaceFirst("^forecast: ", ""))
+                        .collect(Collectors.joining("; ")),
+                String.join("; ", step.troubles()));
+    }
+
+    private static void write(Path file, List<List<Object>> rows, List<Object> heads)
+            throws IOException {
+        StringBuilder text = new StringBuilder().append(BYTE_ORDER_MARK);
+        try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            printer.printRecord(heads);
+            for (List<Object> row : rows) {
+                printer.printRecord(row.stream().map(MarkTable::harmless).toList());
+            }
+        }
+        WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Words that a spreadsheet would take for a formula stand behind an apostrophe. */
+    private static Object harmless(Object value) {
+        return value instanceof String text && text.matches("(?s)\\s*[=+\\-@＝＋－＠|].*")
+                ? "'" + text
+                : value;
+    }
+}

@@ -1,0 +1,101 @@
+package coldwright.terminal.marking;
+
+import coldwright.workbook.handin.PredictionOutcome;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToIntFunction;
+
+/**
+ * What came of one handed-in file.
+ *
+ * @param file what to call the file
+ * @param learner who handed it in; empty if the file does not say
+ * @param lesson the lesson's name; empty if the file does not say
+ * @param title the lesson's title
+ * @param date when it was written, as the file says
+ * @param steps step by step; none if it could not be tried
+ * @param notes what else is to be known of it, a sentence each
+ * @param sound whether the file itself is in order
+ */
+public record MarkedHandIn(
+        String file,
+        String learner,
+        String lesson,
+        String title,
+        String date,
+        List<MarkedHandInStep> steps,
+        List<String> notes,
+        boolean sound) {
+    private static final int LONGEST = 400;
+
+    public MarkedHandIn {
+        steps = List.copyOf(steps);
+        notes = List.copyOf(notes);
+    }
+
+    /** A file that could not be tried. */
+    static MarkedHandIn refused(String file, List<String> notes) {
+        return new MarkedHandIn(file, "", "", "", "", List.of(), notes, false);
+    }
+
+    /** With one more note. */
+    MarkedHandIn noting(String note) {
+        List<String> more = new ArrayList<>(notes);
+        more.add(note);
+        return new MarkedHandIn(file, learner, lesson, title, date, steps, more, sound);
+    }
+
+    /** Whether the file is in order, every snippet ran to its end and every check line held. */
+    public boolean passes() {
+        return sound && steps.stream().allMatch(MarkedHandInStep::passes);
+    }
+
+    int sum(ToIntFunction<MarkedHandInStep> count) {
+        return steps.stream().mapToInt(count).sum();
+    }
+
+    List<MarkedPrediction> predictions() {
+        return steps.stream().flatMap(step -> step.predictions().stream()).toList();
+    }
+
+    /** How many questions were answered before the run. */
+    long predictionsMade() {
+        return predictions().stream().filter(one -> !one.answer().isEmpty()).count();
+    }
+
+    /** How many forecasts stand so. */
+    long predictions(PredictionOutcome how) {
+        return predictions().stream().filter(one -> one.outcome() == how).count();
+    }
+
+    /** All of it as lines for a person. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        if (steps.isEmpty()) {
+            lines.add(file + (learner.isEmpty() ? "" : ": " + learner));
+        } else {
+            lines.add("%s: %s, %s".formatted(file, learner, title));
+        }
+        notes.forEach(note -> lines.add("  " + note));
+        for (MarkedHandInStep step : steps) {
+            if (step.hasContent()) {
+                lines.add("  " + step.line());
+                step.predictions().forEach(one -> lines.add("    " + one.line()));
+                step.troubles().forEach(trouble -> lines.add("    " + trouble));
+            }
+        }
+        return lines;
+    }
+
+    /** Such as {@code 3 snippets}. */
+    static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    /** Somebody else's words on one line, cut where they go on for long. */
+    static String oneLine(String words) {
+        String plain = words.replaceAll("[\\s\\p{Cntrl}\\u2028\\u2029]+", " ").strip();
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "…";
+    }
+}

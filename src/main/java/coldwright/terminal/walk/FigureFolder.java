@@ -1,0 +1,115 @@
+package coldwright.terminal.walk;
+
+import coldwright.figure.Drawing;
+import coldwright.figure.Exhibit;
+import coldwright.figure.Figure;
+import coldwright.figure.FigureDescription;
+import coldwright.paint.FigureFiles;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** The folder that a walk writes its figures to; a temporary one is made with the first figure. */
+public final class FigureFolder {
+    private static final List<String> FORMATS = List.of("svg", "png");
+
+    private final String lessonName;
+    private Optional<Path> folder;
+    private int count;
+
+    private FigureFolder(String lessonName, Optional<Path> folder) {
+        this.lessonName = lessonName;
+        this.folder = folder;
+    }
+
+    /** A new folder among the user's temporary files, named after the lesson. */
+    public static FigureFolder temporary(String lessonName) {
+        return new FigureFolder(lessonName, Optional.empty());
+    }
+
+    /**
+     * A folder of the user's choice, made if it is not there.
+     *
+     * @throws IllegalArgumentException if it can't be made or written to
+     */
+    public static FigureFolder at(Path folder) {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new IllegalArgumentException(
+                    folder + " is a file; give a folder for the figures, or none");
+        }
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(
+                    folder + " can't be made; give a folder for the figures that you may write to",
+                    e);
+        }
+        if (!Files.isWritable(folder)) {
+            throw new IllegalArgumentException(
+                    folder + " can't be written to; give another folder for the figures");
+        }
+        return new FigureFolder("", Optional.of(folder));
+    }
+
+    /**
+     * Writes a figure, or of a drawing the first, middle and last moment, numbered in the order of
+     * the walk.
+     *
+     * @param exhibit the figure or drawing
+     * @return the files
+     * @throws IOException if they can't be written
+     */
+    List<Path> write(Exhibit exhibit) throws IOException {
+        if (folder.isEmpty()) {
+            String tidy = lessonName.replaceAll("[^A-Za-z0-9-]+", "-");
+            folder = Optional.of(Files.createTempDirectory("coldwright-" + tidy + "-"));
+        }
+        count++;
+        List<Path> files = new ArrayList<>();
+        for (String format : FORMATS) {
+            if (exhibit instanceof Figure figure) {
+                Path file = fileFor(figure, "", format);
+                FigureFiles.write(figure, file);
+                files.add(file);
+            } else if (exhibit instanceof Drawing drawing) {
+                for (int moment : firstMiddleLast(drawing)) {
+                    Path file = fileFor(drawing, momentName(drawing, moment), format);
+                    FigureFiles.write(drawing, moment, file);
+                    files.add(file);
+                }
+            } else {
+                throw new AssertionError(exhibit.getClass());
+            }
+        }
+        return files;
+    }
+
+    private Path fileFor(Exhibit exhibit, String moment, String format) {
+        String name = FigureFiles.nameFor(exhibit, format);
+        int end = name.length() - format.length() - 1;
+        String full = name.substring(0, end) + moment + name.substring(end);
+        return folder.orElseThrow().resolve("%02d-%s".formatted(count, full));
+    }
+
+    private static List<Integer> firstMiddleLast(Drawing drawing) {
+        int last = drawing.moments().size() - 1;
+        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
+    }
+
+    /** Such as {@code -3-at-12-min}; empty for a drawing that does not change. */
+    private static String momentName(Drawing drawing, int moment) {
+        if (drawing.moments().size() < 2) {
+            return "";
+        }
+        String time =
+                FigureDescription.time(drawing, moment)
+                        .replaceAll("[^A-Za-z0-9.]+", "-")
+                        .replaceAll("^-|-$", "");
+        return "-" + (moment + 1) + (time.isEmpty() ? "" : "-at-" + time);
+    }
+}

@@ -1,0 +1,67 @@
+package coldwright.text;
+
+import java.util.Locale;
+import java.util.Set;
+
+/** Numbers and remarks as every page writes them, on paper, in the window and in the terminal. */
+public final class DisplayText {
+    private static final double HOURS_FROM_MINUTES = 120;
+
+    private static final Set<String> NUMBERS =
+            Set.of(
+                    "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long",
+                    "Integer", "Short", "Byte");
+
+    private DisplayText() {}
+
+    /**
+     * A number.
+     *
+     * @param places decimals
+     * @param value any number
+     * @return with a true minus, and none before nought
+     */
+    public static String decimals(int places, double value) {
+        String text = String.format(Locale.ROOT, "%." + places + "f", value);
+        String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return plain.replace('-', '−');
+    }
+
+    /**
+     * What a snippet gave. A number keeps all its digits and gets a true minus; what only reads
+     * like one, such as a text, stays as it is.
+     *
+     * @param value the value as text
+     * @param type its type's name
+     * @return the value for people
+     */
+    public static String result(String value, String type) {
+        return NUMBERS.contains(type) && value.startsWith("-") ? "−" + value.substring(1) : value;
+    }
+
+    /**
+     * A length of time.
+     *
+     * @param minutes a finite number of minutes
+     * @return whole minutes, or from two hours on hours to a tenth
+     */
+    public static String minutes(double minutes) {
+        return minutes < HOURS_FROM_MINUTES
+                ? decimals(0, minutes) + " min"
+                : decimals(1, minutes / 60) + " h";
+    }
+
+    /**
+     * A remark as a sentence.
+     *
+     * @param words such as {@code cold enough}
+     * @return with a capital and a full stop
+     */
+    public static String sentence(String words) {
+        if (words.isEmpty()) {
+            return words;
+        }
+        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
+    }
+}

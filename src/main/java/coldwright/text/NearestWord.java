@@ -1,0 +1,77 @@
+package coldwright.text;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds what somebody most likely meant to type. */
+public final class NearestWord {
+    private NearestWord() {}
+
+    /**
+     * The known word that is fewest slips away from a mistyped one; a slip is a letter too many,
+     * missing, wrong, or two swapped.
+     *
+     * @param typed what was typed
+     * @param known the words that it could have been
+     * @return the nearest, if it is near enough to be worth naming
+     */
+    public static Optional<String> to(String typed, Collection<String> known) {
+        String low = typed.toLowerCase(Locale.ROOT);
+        return known.stream()
+                .filter(word -> isNear(low, word.toLowerCase(Locale.ROOT)))
+                .min(Comparator.comparingInt(word -> typos(low, word.toLowerCase(Locale.ROOT))));
+    }
+
+    /**
+     * The end of a sentence that names the nearest word.
+     *
+     * @param typed what was typed
+     * @param known the words that it could have been
+     * @return such as {@code : did you mean "check"?}; empty if none is near
+     */
+    public static String question(String typed, Collection<String> known) {
+        return to(typed, known).map(word -> ": did you mean \"" + word + "\"?").orElse("");
+    }
+
+    private static boolean isNear(String typed, String word) {
+        int allowed = allowed(typed, word);
+        return Math.abs(typed.length() - word.length()) <= allowed && typos(typed, word) <= allowed;
+    }
+
+    private static int allowed(String typed, String word) {
+        return Math.max(1, Math.min(typed.length(), word.length()) / 3);
+    }
+
+    /**
+     * How many slips lie between two words, upper and lower case told apart.
+     *
+     * @param a one word
+     * @param b the other
+     * @return 0 if they are the same; at most the length of the longer
+     */
+    public static int typos(String a, String b) {
+        int[][] table = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                table[i][j] = i == 0 || j == 0 ? i + j : cheapest(table, a, b, i, j);
+            }
+        }
+        return table[a.length()][b.length()];
+    }
+
+    private static int cheapest(int[][] table, String a, String b, int i, int j) {
+        int wrong = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        int best =
+                Math.min(
+                        table[i - 1][j - 1] + wrong,
+                        Math.min(table[i - 1][j], table[i][j - 1]) + 1);
+        boolean swapped =
+                i > 1
+                        && j > 1
+                        && a.charAt(i - 1) == b.charAt(j - 2)
+                        && a.charAt(i - 2) == b.charAt(j - 1);
+        return swapped ? Math.min(best, table[i - 2][j - 2] + 1) : best;
+    }
+}

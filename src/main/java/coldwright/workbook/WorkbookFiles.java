@@ -1,0 +1,186 @@
+package coldwright.workbook;
+
+import coldwright.text.TextFault;
+import coldwright.text.TextFile;
+import coldwright.workbook.work.LessonKey;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The files of a workbook, and what to say when one can't be read or written. */
+final class WorkbookFiles {
+    /** A long lesson's work has 20,000 characters; a learner may paste a book. */
+    private static final int MOST_CHARACTERS = 16_000_000;
+
+    /** A character is at most three bytes of UTF-8, or one of a pair that has four. */
+    private static final int MOST_BYTES = 3 * MOST_CHARACTERS;
+
+    private static final String ENDING = ".txt";
+    private static final String LESSONS = "lessons";
+    private static final String PUT_AWAY = "put-away-";
+
+    private final Path folder;
+    private final KeptFiles files;
+
+    WorkbookFiles(Path folder) {
+        this.folder = folder;
+        this.files = new KeptFiles(folder);
+    }
+
+    KeptFiles files() {
+        return files;
+    }
+
+    /**
+     * A file as read.
+     *
+     * @param missing whether there is none
+     * @param mark its mark after {@link KeptFiles#mark}, from before it was read
+     * @param text its text, if it has one
+     * @param messages what is wrong with it
+     */
+    record FileContent(
+            boolean missing, String mark, Optional<String> text, List<String> messages) {}
+
+    Path fileOf(LessonKey key) {
+        return folder.resolve(LESSONS).resolve(key.name() + ENDING);
+    }
+
+    Path settingsFile() {
+        return folder.resolve("settings" + ENDING);
+    }
+
+    Path agreedFile() {
+        return folder.resolve("agreed" + ENDING);
+    }
+
+    void sweep() {
+        Stream.of("", LESSONS, KeptFiles.COPIES)
+                .map(folder::resolve)
+                .filter(Files::isDirectory)
+                .forEach(AtomicFile::sweep);
+    }
+
+    FileContent read(Path file) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return new FileContent(true, "", Optional.empty(), List.of());
+        }
+        String mark = markOf(file);
+        TextFile read = TextFile.read(file, MOST_BYTES);
+        return new FileContent(false, mark, read.text(), messages(file, read.faults()));
+    }
+
+    /** What can't be read has no mark, so it counts as not seen. */
+    private String markOf(Path file) {
+        try {
+            return files.mark(file);
+        } catch (IOException e) {
+            return "";
+        }
+    }
+
+    /** Faults as messages: file, line, sentence. */
+    List<String> messages(Path file, List<TextFault> faults) {
+        return faults.stream()
+                .map(
+                        fault ->
+                                fault.line() > 0
+                                        ? "%s:%d: %s"
+                                                .formatted(
+                                                        file.getFileName(),
+                                                        fault.line(),
+                                                        fault.words())
+                                        : "%s: %s".formatted(file.getFileName(), fault.words()))
+                .toList();
+    }
+
+    /** Sets a damaged file aside and says so; gives what went wrong. */
+    Optional<String> setAside(Path file, List<String> messages) {
+        try {
+            Path to = files.setAside(file);
+            messages.add(
+                    "%s was damaged and lies as it was in %s"
+                            .formatted(file.getFileName(), to.toAbsolutePath()));
+            return Optional.empty();
+        } catch (IOException e) {
+            String sentence =
+                    sentence(file.getFileName() + " is damaged and can't be set aside", e);
+            messages.add(sentence);
+            return Optional.of(sentence);
+        }
+    }
+
+    /**
+     * Writes a file through the door.
+     *
+     * @param file which
+     * @param about what it is about
+     * @param what what can't be kept, for the sentence if so
+     * @param text its new text
+     * @param merged the mark of a state of which nothing is missing in the text
+     * @return why it was not written, one sentence
+     */
+    Optional<String> write(Path file, String about, String what, String text, String merged) {
+        if (text.length() > MOST_CHARACTERS) {
+            return Optional.of(
+                    "%s can't be kept, for it has %,d characters; it may have %,d: what was kept before still stands"
+                            .formatted(what, text.length(), MOST_CHARACTERS));
+        }
+        try {
+            files.write(file, text, about, merged);
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(
+                    sentence(what + " can't be kept", e) + "; what was kept before still stands");
+        }
+    }
+
+    ArchivedWorkbook archive() {
+        Optional<Path> to = Optional.empty();
+        try (Stream<Path> all = Files.list(folder)) {
+            for (Path one : all.filter(WorkbookFiles::isKept).sorted().toList()) {
+                if (to.isEmpty()) {
+                    to = Optional.of(AtomicFile.newDatedFolder(folder, LocalDateTime.now()));
+                }
+                Files.move(one, to.get().resolve(one.getFileName()));
+            }
+            files.forgetAll();
+            return new ArchivedWorkbook(to, Optional.empty());
+        } catch (IOException e) {
+            return new ArchivedWorkbook(
+                    to, Optional.of(sentence("the workbook can't be put away", e)));
+        }
+    }
+
+    private static boolean isKept(Path file) {
+        String name = file.getFileName().toString();
+        return !name.equals("lock") && !name.startsWith(PUT_AWAY);
+    }
+
+    /** What the system says of its trouble, as the end of a sentence. */
+    static String sentence(String what, IOException trouble) {
+        String words =
+                trouble instanceof FileSystemException system && system.getReason() != null
+                        ? system.getReason()
+                        : String.valueOf(trouble.getMessage());
+        String low = words.toLowerCase(Locale.ROOT);
+        if (trouble instanceof AccessDeniedException
+                || low.contains("read-only")
+                || low.contains("denied")) {
+            return what + ", for the folder is write-protected; look whether you may write there";
+        }
+        if (low.contains("space") || low.contains("quota") || low.contains("too large")) {
+            return what + ", for the disk is full or its quota used up; make room on it";
+        }
+        return what + ", for the system says \"" + words + "\"";
+    }
+}

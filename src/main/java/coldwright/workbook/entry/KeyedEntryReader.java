@@ -1,0 +1,110 @@
+package coldwright.workbook.entry;
+
+import coldwright.text.TextFault;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a file of entries, as the program wrote it or a person mended it. */
+public final class KeyedEntryReader {
+    private static final String INDENT = "    ";
+    private static final int LONGEST_QUOTE = 60;
+
+    private final List<KeyedEntry> entries = new ArrayList<>();
+    private final List<TextFault> faults = new ArrayList<>();
+    private final List<String> block = new ArrayList<>();
+    private int skipped;
+
+    private KeyedEntryReader() {}
+
+    /**
+     * Reads a text. Lines that begin with {@code #} are remarks.
+     *
+     * @param text the file
+     * @param heading what its first line must be
+     * @return its entries in order; none, and a fault on line 1, if the first line is another
+     */
+    public static ParsedEntries<List<KeyedEntry>> read(String text, String heading) {
+        String[] lines = text.split("\n", -1);
+        String first = lines[0].strip();
+        if (!first.equals(heading)) {
+            return new ParsedEntries<>(
+                    List.of(), List.of(new TextFault(1, notThat(first, heading))));
+        }
+        KeyedEntryReader reader = new KeyedEntryReader();
+        for (int i = 1; i < lines.length; i++) {
+            String line = lines[i];
+            reader.line(i + 1, line.endsWith("\r") ? line.substring(0, line.length() - 1) : line);
+        }
+        reader.endBlock();
+        return new ParsedEntries<>(List.copyOf(reader.entries), reader.faults);
+    }
+
+    /**
+     * A piece of a file as a sentence may quote it.
+     *
+     * @param text any text
+     * @return one line of at most 60 characters or so
+     */
+    public static String quoted(String text) {
+        String plain = text.replaceAll("\\p{Cntrl}", "\uFFFD");
+        return plain.length() <= LONGEST_QUOTE ? plain : plain.substring(0, LONGEST_QUOTE) + "…";
+    }
+
+    private static String notThat(String first, String heading) {
+        if (first.isBlank()) {
+            return "there is nothing on the first line; it must be \"%s\"".formatted(heading);
+        }
+        String kind = heading.replaceFirst(" \\d+$", "");
+        return first.matches(java.util.regex.Pattern.quote(kind) + " \\d+")
+                ? "this was written by another version of the program, as \"%s\"; this one reads \"%s\""
+                        .formatted(quoted(first), heading)
+                : "the first line is \"%s\"; it must be \"%s\"".formatted(quoted(first), heading);
+    }
+
+    private void line(int number, String line) {
+        if (line.startsWith(INDENT) && !entries.isEmpty()) {
+            for (; skipped > 0; skipped--) {
+                block.add("");
+            }
+            block.add(UnsafeCharacters.read(line.substring(INDENT.length())));
+        } else if (line.isBlank()) {
+            skipped += block.isEmpty() ? 0 : 1;
+        } else if (Character.isWhitespace(line.charAt(0))) {
+            faults.add(
+                    new TextFault(
+                            number,
+                            "\"%s\" is indented otherwise than by four spaces under an entry; mend its indent"
+                                    .formatted(quoted(line.strip()))));
+        } else if (line.charAt(0) != '#') {
+            endBlock();
+            entry(number, line);
+        }
+    }
+
+    private void entry(int number, String line) {
+        int colon = line.indexOf(':');
+        if (colon <= 0) {
+            faults.add(
+                    new TextFault(
+                            number,
+                            "\"%s\" is no `key: value`; mend it, or indent it by four spaces if it is code"
+                                    .formatted(quoted(line.strip()))));
+            return;
+        }
+        String value = UnsafeCharacters.read(line.substring(colon + 1).strip());
+        entries.add(
+                new KeyedEntry(number, line.substring(0, colon).strip(), value, Optional.empty()));
+    }
+
+    private void endBlock() {
+        if (!block.isEmpty()) {
+            KeyedEntry last = entries.remove(entries.size() - 1);
+            String text = String.join("\n", block);
+            entries.add(new KeyedEntry(last.line(), last.key(), last.value(), Optional.of(text)));
+            block.clear();
+        }
+        skipped = 0;
+    }
+}

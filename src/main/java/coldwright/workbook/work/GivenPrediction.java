@@ -1,0 +1,23 @@
+package coldwright.workbook.work;
+
+import java.util.Objects;
+
+/**
+ * A learner's answer to a forecast.
+ *
+ * @param index which forecast of its step, from 0
+ * @param question the question that was answered
+ * @param answer the answer
+ */
+public record GivenPrediction(int index, String question, LearnerAnswer answer) {
+    /**
+     * Checks the index.
+     *
+     * @throws IllegalArgumentException if it is below 0 or above 99,999
+     */
+    public GivenPrediction {
+        PartPositions.require(index);
+        Objects.requireNonNull(question);
+        Objects.requireNonNull(answer);
+    }
+}

@@ -1,0 +1,82 @@
+package coldwright.workbook.work;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalInt;
+
+/** What a learner said before a run. */
+public sealed interface LearnerAnswer {
+    /**
+     * One of several choices.
+     *
+     * @param index which, from 0
+     * @param words its words when it was chosen
+     */
+    record Choice(int index, String words) implements LearnerAnswer {
+        /**
+         * Checks the index.
+         *
+         * @throws IllegalArgumentException if it is below 0 or above 99,999
+         */
+        public Choice {
+            PartPositions.require(index);
+            Objects.requireNonNull(words);
+        }
+
+        /**
+         * Where this choice stands among those of a lesson that may have changed since.
+         *
+         * @param choices the choices now
+         * @return its place, from 0; empty if none has these words
+         */
+        public OptionalInt among(List<String> choices) {
+            if (index < choices.size() && choices.get(index).equals(words)) {
+                return OptionalInt.of(index);
+            }
+            int now = choices.indexOf(words);
+            return now < 0 ? OptionalInt.empty() : OptionalInt.of(now);
+        }
+    }
+
+    /**
+     * A number.
+     *
+     * @param text as typed
+     */
+    record Typed(String text) implements LearnerAnswer {
+        public Typed {
+            Objects.requireNonNull(text);
+        }
+    }
+
+    /**
+     * A curve drawn by hand.
+     *
+     * @param points in the order in which they were drawn, in the units of the axes
+     */
+    record Curve(List<Point> points) implements LearnerAnswer {
+        public Curve {
+            points = List.copyOf(points);
+        }
+    }
+
+    /**
+     * A point of a drawn curve.
+     *
+     * @param x along the lower axis, in its unit
+     * @param y along the upright axis, in its unit
+     */
+    record Point(double x, double y) {
+        /**
+         * Checks both.
+         *
+         * @throws IllegalArgumentException if one is infinite or not a number
+         */
+        public Point {
+            if (!Double.isFinite(x) || !Double.isFinite(y)) {
+                throw new IllegalArgumentException(
+                        "the point is %s, %s; both must be finite numbers".formatted(x, y));
+            }
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package coldwright.workbook.work;
+
+import coldwright.lesson.LessonPart;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds the steps that an author gave another title, by the questions answered in them. */
+final class RenamedSteps {
+    private RenamedSteps() {}
+
+    /**
+     * Names work as its steps are called today.
+     *
+     * @param steps what is kept
+     * @param parts the lesson's steps by their names
+     * @return the same, where a step that is gone and has answers bears the name of the first step
+     *     that nothing is kept of and that asks all of these questions
+     */
+    static List<StepWork> named(List<StepWork> steps, Map<String, List<LessonPart>> parts) {
+        Set<String> taken = new HashSet<>();
+        steps.forEach(step -> taken.add(step.title()));
+        return steps.stream()
+                .map(
+                        step ->
+                                parts.containsKey(step.title()) || step.predictions().isEmpty()
+                                        ? step
+                                        : named(step, parts, taken))
+                .toList();
+    }
+
+    private static StepWork named(
+            StepWork step, Map<String, List<LessonPart>> parts, Set<String> taken) {
+        List<String> answered = step.predictions().stream().map(GivenPrediction::question).toList();
+        return parts.entrySet().stream()
+                .filter(one -> !taken.contains(one.getKey()))
+                .filter(one -> questions(one.getValue()).containsAll(answered))
+                .findFirst()
+                .map(Map.Entry::getKey)
+                .filter(taken::add)
+                .map(step::titled)
+                .orElse(step);
+    }
+
+    /** What the forecasts of a step ask, in their order. */
+    static List<String> questions(List<LessonPart> parts) {
+        return parts.stream()
+                .filter(LessonPart.Prediction.class::isInstance)
+                .map(part -> ((LessonPart.Prediction) part).question())
+                .toList();
+    }
+}

@@ -1,0 +1,141 @@
+package coldwright.workbook.work;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonPart;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiPredicate;
+
+/** Finds the snippets and questions that work belongs to in a lesson that may have changed. */
+final class SnippetMatching {
+    /** A snippet of the lesson as it is today. */
+    private record SnippetPosition(String step, int index, ContentHash hash) {}
+
+    /** A learner's text that looks for its snippet. */
+    private record UnplacedText(String step, SnippetEdit edit) {
+        boolean isAt(SnippetPosition place) {
+            return step.equals(place.step()) && edit.index() == place.index();
+        }
+    }
+
+    private final List<SnippetPosition> free = new ArrayList<>();
+    private final List<UnplacedText> edits = new ArrayList<>();
+    private final List<UnplacedText> aside = new ArrayList<>();
+    private final List<UnplacedText> placed = new ArrayList<>();
+
+    private SnippetMatching() {}
+
+    static List<StepWork> fit(List<StepWork> kept, Lesson lesson) {
+        Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
+        List<StepWork> steps = RenamedSteps.named(kept, parts);
+        SnippetMatching snippetMatching = new SnippetMatching();
+        parts.forEach(snippetMatching::offer);
+        for (StepWork step : steps) {
+            step.edits()
+                    .forEach(
+                            edit ->
+                                    snippetMatching.edits.add(
+                                            new UnplacedText(step.title(), edit)));
+            step.aside()
+                    .forEach(
+                            edit ->
+                                    snippetMatching.aside.add(
+                                            new UnplacedText(step.title(), edit)));
+        }
+        snippetMatching.place();
+        Map<String, StepWork> work = new LinkedHashMap<>();
+        steps.forEach(step -> work.put(step.title(), step));
+        snippetMatching.placed.forEach(
+                piece -> work.putIfAbsent(piece.step(), StepWork.empty(piece.step())));
+        return work.values().stream()
+                .map(snippetMatching::fitted)
+                .map(step -> withQuestionsOf(step, parts.getOrDefault(step.title(), List.of())))
+                .toList();
+    }
+
+    private void offer(String step, List<LessonPart> parts) {
+        int index = 0;
+        for (LessonPart part : parts) {
+            if (part instanceof LessonPart.Snippet snippet) {
+                free.add(new SnippetPosition(step, index++, ContentHash.of(snippet.code())));
+            }
+        }
+    }
+
+    /** What stands where it belongs comes first, so that nothing that moved can take its place. */
+    private void place() {
+        BiPredicate<UnplacedText, SnippetPosition> sameStep =
+                (piece, place) -> piece.step().equals(place.step());
+        for (BiPredicate<UnplacedText, SnippetPosition> rule :
+                List.<BiPredicate<UnplacedText, SnippetPosition>>of(
+                        UnplacedText::isAt, sameStep, (piece, place) -> true)) {
+            place(edits, rule);
+            place(aside, rule);
+        }
+    }
+
+    private void place(List<UnplacedText> pieces, BiPredicate<UnplacedText, SnippetPosition> rule) {
+        for (UnplacedText piece : List.copyOf(pieces)) {
+            free.stream()
+                    .filter(place -> place.hash().equals(piece.edit().from()))
+                    .filter(place -> rule.test(piece, place))
+                    .findFirst()
+                    .ifPresent(
+                            place -> {
+                                free.remove(place);
+                                pieces.remove(piece);
+                                SnippetEdit old = piece.edit();
+                                placed.add(
+                                        new UnplacedText(
+                                                place.step(),
+                                                new SnippetEdit(
+                                                        place.index(), old.text(), old.from())));
+                            });
+        }
+    }
+
+    private StepWork fitted(StepWork step) {
+        List<SnippetEdit> kept = new ArrayList<>(of(aside, step.title()));
+        of(edits, step.title()).stream().filter(edit -> !kept.contains(edit)).forEach(kept::add);
+        return step.with(of(placed, step.title()), kept);
+    }
+
+    private static List<SnippetEdit> of(List<UnplacedText> pieces, String step) {
+        return pieces.stream()
+                .filter(piece -> piece.step().equals(step))
+                .map(UnplacedText::edit)
+                .toList();
+    }
+
+    private static StepWork withQuestionsOf(StepWork step, List<LessonPart> parts) {
+        List<String> questions = RenamedSteps.questions(parts);
+        Map<Integer, GivenPrediction> answers = new LinkedHashMap<>();
+        List<GivenPrediction> lost = new ArrayList<>();
+        for (GivenPrediction one : step.predictions()) {
+            boolean there =
+                    one.index() < questions.size()
+                            && questions.get(one.index()).equals(one.question());
+            int now = there ? one.index() : questions.indexOf(one.question());
+            if (now < 0
+                    || answers.putIfAbsent(
+                                    now, new GivenPrediction(now, one.question(), one.answer()))
+                            != null) {
+                lost.add(one);
+            }
+        }
+        Set<Integer> taken = new TreeSet<>(answers.keySet());
+        int behind = questions.size();
+        for (GivenPrediction one : lost) {
+            while (!taken.add(behind)) {
+                behind++;
+            }
+            answers.put(behind, new GivenPrediction(behind, one.question(), one.answer()));
+        }
+        return step.withPredictions(List.copyOf(answers.values()));
+    }
+}

@@ -1,0 +1,161 @@
+package coldwright.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.science.crystal.CrystalStory;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import java.util.List;
+import java.util.Map;
+
+class BatchAnalysisTest {
+    private static final double ROUNDING = 1e-4;
+
+    private static BatchAnalysis reckon(String head, String rows) throws BatchFileException {
+        return BatchAnalysis.of(
+                RecipeFileReader.read("b.txt", head + "\ningredient,grams\n" + rows + "\n"));
+    }
+
+    private static final String SORBET = "blood orange juice,600\nsucrose,150\n";
+
+    @Test
+    void treeSaysWhatTheScienceSays() throws BatchFileException {
+        BatchAnalysis batchAnalysis = reckon("method: bag\nbath: ice 2000 g, salt 500 g", SORBET);
+        Map<String, Object> tree = BatchAnalysisTree.of(batchAnalysis);
+        assertEquals(
+                batchAnalysis.mix().initialFreezingPointC(),
+                (double) tree.get("initial_freezing_point_c"),
+                ROUNDING);
+        assertEquals(
+                batchAnalysis.mix().freezingCurve().icePercentAt(-18),
+                (double) tree.get("ice_percent_of_water_at_minus_18_c"),
+                ROUNDING);
+        List<?> curve = (List<?>) tree.get("ice_curve");
+        assertEquals(31, curve.size());
+        assertEquals(Map.of("temperature_c", 0, "ice_percent_of_water", 0.0), curve.get(0));
+        Map<?, ?> composition = (Map<?, ?>) tree.get("composition");
+        assertEquals(
+                100,
+                (double) composition.get("water_percent")
+                        + (double) composition.get("total_solids_percent"),
+                0.5);
+        assertEquals(
+                -21.1, (double) ((Map<?, ?>) tree.get("freeze_plan")).get("cold_at_start_c"), 0.2);
+    }
+
+    @ParameterizedTest
+    @EnumSource(RecipeFile.Method.class)
+    void reckonsEveryMethod(RecipeFile.Method method) throws BatchFileException {
+        BatchAnalysis batchAnalysis = reckon("method: " + method.name(), SORBET);
+        assertTrue(
+                batchAnalysis.plan().minutesToSoftServe() > 0,
+                () -> batchAnalysis.plan().toString());
+        assertTrue(batchAnalysis.crystals().isPresent());
+        assertFalse(BatchAnalysisText.of(batchAnalysis).contains("NaN"));
+    }
+
+    @Test
+    void aFreezerColderThanTheModelStillKeepsItsCrystals() throws BatchFileException {
+        BatchAnalysis coldest = reckon("freezer: -60 °C", SORBET);
+        assertEquals(
+                reckon("freezer: -40 °C", SORBET).crystals().orElseThrow().night().texture(),
+                coldest.crystals().orElseThrow().night().texture());
+        assertTrue(CrystalsInStorage.tastedUm(coldest.batch()).isPresent());
+    }
+
+    @Test
+    void heatShockCoarsensWhatIsTasted() throws BatchFileException {
+        String kept = "method: bag\nstored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
+        BatchAnalysis batchAnalysis = reckon(kept, SORBET);
+        CrystalsInStorage crystalsInStorage = batchAnalysis.crystals().orElseThrow();
+        double um = crystalsInStorage.kept().orElseThrow().meanUm().middle();
+        double steadyUm = crystalsInStorage.steady().orElseThrow().meanUm().middle();
+        assertTrue(um > steadyUm, um + " µm, steady " + steadyUm);
+        assertEquals(crystalsInStorage.kept().get(), crystalsInStorage.tasted());
+        // the same as a cook would write it
+        CrystalStory drawn = crystalsInStorage.drawn();
+        assertEquals(
+                drawn.storedAt(-18).swinging(3).forDays(7).heatShock(-6, 2).meanUm(),
+                crystalsInStorage.tasted().meanUm());
+        assertEquals(drawn.storedAt(-18).forDays(7).meanUm().middle(), steadyUm);
+        Map<?, ?> crystals = (Map<?, ?>) BatchAnalysisTree.of(batchAnalysis).get("crystals");
+        assertEquals(um, (double) crystals.get("as_kept_mean_micrometres"), 0.01);
+        assertEquals(steadyUm, (double) crystals.get("kept_steady_mean_micrometres"), 0.01);
+
+        Map<String, Object> usual = BatchAnalysisTree.of(reckon("method: bag", SORBET));
+        assertFalse(usual.containsKey("stored"));
+        assertFalse(((Map<?, ?>) usual.get("crystals")).containsKey("as_kept_mean_micrometres"));
+    }
+
+    @Test
+    void whereNearlyAllMeltsItSaysSo() throws BatchFileException {
+        BatchAnalysis batchAnalysis =
+                reckon("method: bag\nstored: 1 day, warmed to -0.5 °C for 2 h", SORBET);
+        assertTrue(batchAnalysis.crystals().orElseThrow().kept().isEmpty());
+        assertTrue(
+                batchAnalysis.notes().stream()
+                        .anyMatch(note -> note.contains("nearly all of its ice")),
+                () -> batchAnalysis.notes().toString());
+    }
+
+    @Test
+    void saysNullWhereALiqueurBatchNeverGetsThere() throws BatchFileException {
+        BatchAnalysis batchAnalysis =
+                reckon(
+                        "method: bag\nbath: ice 1000 g, salt 100 g",
+                        "rum 40 %,400\nwhole milk,400\nsucrose,100\n");
+        Map<?, ?> plan = (Map<?, ?>) BatchAnalysisTree.of(batchAnalysis).get("freeze_plan");
+        assertNull(plan.get("minutes_to_hard"));
+        assertFalse(((List<?>) plan.get("remarks")).isEmpty());
+        assertTrue(
+                batchAnalysis.findings().stream().anyMatch(f -> f.what().contains("freeze")),
+                () -> batchAnalysis.findings().toString());
+    }
+
+    @Test
+    void refusesAMixWithoutWater() {
+        assertEquals(
+                "b.txt: the mix has no water, and water is what freezes; add water, milk or juice",
+                assertThrows(
+                                BatchFileException.class,
+                                () -> reckon("", "ethanol,100\nsucrose,20\n"))
+                        .getMessage());
+    }
+
+    @Test
+    void refusesWhatNoFreezerFreezes() {
+        String message =
+                assertThrows(
+                                BatchFileException.class,
+                                () -> reckon("", "neutral spirit 96 %,900\n"))
+                        .getMessage();
+        assertTrue(message.startsWith("b.txt: the mix begins to freeze only at −"), message);
+        assertTrue(message.endsWith("use less alcohol, sugar or salt to its water"), message);
+    }
+
+    @Test
+    void survivesOddBatches() throws BatchFileException {
+        for (String rows :
+                List.of(
+                        "water,1",
+                        "water,1000000",
+                        "sunflower oil,500\nwater,1",
+                        "salt,200\nwater,100",
+                        "sucrose,700\nwater,300",
+                        "whole milk,1000")) {
+            BatchAnalysis batchAnalysis = reckon("method: tub", rows);
+            assertFalse(BatchAnalysisText.of(batchAnalysis).contains("NaN"), rows);
+            double startC =
+                    ((Number) BatchAnalysisTree.of(batchAnalysis).get("initial_freezing_point_c"))
+                            .doubleValue();
+            assertTrue(startC <= 0 && startC > -60, rows + " " + startC);
+        }
+    }
+}

@@ -1,0 +1,282 @@
+package coldwright.desk.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.batch.model.RecipeLine;
+import coldwright.desk.figure.FigurePainter;
+import coldwright.desk.figure.FigureSettings;
+import coldwright.desk.figure.FileChooserPrompt;
+import coldwright.desk.figure.RenderContext;
+import coldwright.desk.messages.Messages;
+import coldwright.science.mix.Shelf;
+
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+
+/** Types and presses on the page of a cook's own batches. */
+@ExtendWith(ApplicationExtension.class)
+class BatchWindowTest {
+    private static final int PATIENCE_S = 60;
+    private static final ExecutorService WORK = Executors.newCachedThreadPool();
+
+    private BatchesModel brew;
+
+    @AfterAll
+    static void stop() {
+        WORK.shutdownNow();
+    }
+
+    @Start
+    void start(Stage stage) {
+        brew = new BatchesModel(WORK, Platform::runLater);
+        brew.startBatch("Blood-orange sorbet");
+        RenderContext renderContext =
+                new RenderContext(FigurePainter.STILL, WORK, Platform::runLater);
+        BatchView view =
+                new BatchView(
+                        brew,
+                        new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG),
+                        file -> {});
+        view.getStyleClass().add("desk");
+        for (String sheet : List.of("page.css", "figure.css")) {
+            view.getStylesheets()
+                    .add(0, getClass().getResource("/coldwright/desk/" + sheet).toExternalForm());
+        }
+        stage.setScene(new Scene(view, 1200, 780));
+        stage.show();
+    }
+
+    private static void await(BooleanSupplier what, String words) throws Exception {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+        while (System.nanoTime() < end) {
+            if (WaitForAsyncUtils.asyncFx(what::getAsBoolean).get(PATIENCE_S, TimeUnit.SECONDS)) {
+                return;
+            }
+            Thread.sleep(10);
+        }
+        throw new AssertionError("waited for " + words);
+    }
+
+    private void settle() throws Exception {
+        await(() -> brew.open().get().figuresAreOfNow(), "the figures");
+    }
+
+    private static TextField amount(FxRobot robot, int line) {
+        return List.copyOf(robot.lookup(".brew-amount").queryAllAs(TextField.class)).get(line);
+    }
+
+    private static Node focused(FxRobot robot) {
+        return robot.window(0).getScene().getFocusOwner();
+    }
+
+    private static void press(FxRobot robot, String word) {
+        ButtonBase button =
+                robot.lookup(node -> node instanceof ButtonBase one && word.equals(one.getText()))
+                        .queryAs(ButtonBase.class);
+        robot.interact(
+                () -> {
+                    button.requestFocus();
+                    button.fire();
+                });
+    }
+
+    @Test
+    void keysChangeTheFiguresAndControlZTakesThemBack(FxRobot robot) throws Exception {
+        settle();
+        BatchModel batch = brew.open().get();
+        double before = batch.preview().get().orElseThrow().curve().initialFreezingPointC();
+        robot.interact(
+                () -> {
+                    amount(robot, 1).requestFocus();
+                    amount(robot, 1).selectAll();
+                });
+        robot.write("220");
+        settle();
+
+        double now = batch.preview().get().orElseThrow().curve().initialFreezingPointC();
+        assertTrue(now < before, "more sugar freezes lower");
+        assertEquals(220, batch.figures().get().orElseThrow().mix().massG(Shelf.SUCROSE));
+
+        robot.press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+        settle();
+
+        assertEquals("150 g", amount(robot, 1).getText());
+    }
+
+    @Test
+    void controlZInTheServingsTakesTheirNumberBackToo(FxRobot robot) throws Exception {
+        settle();
+        TextField servings =
+                robot.lookup(".brew-short").queryAllAs(TextField.class).stream()
+                        .filter(one -> one.getAccessibleText().contains("80 g"))
+                        .findFirst()
+                        .orElseThrow();
+        String before = servings.getText();
+        double grams = brew.open().get().recipe().get().totalG();
+        robot.interact(
+                () -> {
+                    servings.requestFocus();
+                    servings.selectAll();
+                });
+        robot.write("30");
+        assertEquals(2400, brew.open().get().recipe().get().totalG(), 0.1);
+        robot.press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+        WaitForAsyncUtils.waitForFxEvents();
+
+        assertEquals(grams, brew.open().get().recipe().get().totalG());
+        assertEquals(before, servings.getText());
+    }
+
+    @Test
+    void aLineIsAddedByTheKeyboardAlone(FxRobot robot) throws Exception {
+        settle();
+        robot.interact(
+                () ->
+                        List.copyOf(
+                                        robot.lookup(".brew-line .brew-name")
+                                                .queryAllAs(TextField.class))
+                                .get(2)
+                                .requestFocus());
+        robot.push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.write("30");
+        robot.push(KeyCode.ENTER);
+        robot.write("dextrose");
+        settle();
+
+        await(
+                () ->
+                        brew.open().get().figures().get().orElseThrow().mix().massG(Shelf.GLUCOSE)
+                                == 30,
+                "the dextrose");
+    }
+
+    @Test
+    void aWishIsTakenAndATastingMakesTheNextBatch(FxRobot robot) throws Exception {
+        settle();
+        String was = brew.open().get().recipe().get().toString();
+        press(robot, Messages.of("batch.wish.scoopable", "−18"));
+        await(() -> !robot.lookup(".brew-offer .word").queryAll().isEmpty(), "an offer");
+        press(robot, Messages.of("batch.take"));
+        settle();
+        assertNotEquals(was, brew.open().get().recipe().get().toString());
+        press(robot, Messages.of("batch.symptom.icy"));
+        await(
+                () ->
+                        robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
+                                .anyMatch(
+                                        one ->
+                                                one.getText()
+                                                        .equals(Messages.of("batch.take-next"))),
+                "a mend");
+        press(robot, Messages.of("batch.take-next"));
+
+        assertEquals(2, brew.batches().size());
+        assertEquals(List.of("icy"), brew.batches().get(0).lineage().get().found());
+        assertEquals(1, brew.open().get().lineage().get().after());
+    }
+
+    @Test
+    void aFindingIsTakenNamedAndUndone(FxRobot robot) throws Exception {
+        settle();
+        BatchModel batch = brew.open().get();
+        String before = batch.recipe().get().toString();
+        await(
+                () -> !robot.lookup(".brew-findings .brew-offer .word").queryAll().isEmpty(),
+                "a mend of a finding");
+        Button take =
+                robot.lookup(".brew-findings .brew-offer .word").queryAllAs(Button.class).stream()
+                        .findFirst()
+                        .orElseThrow();
+        List<RecipeLine> lines = batch.recipe().get().lines();
+        robot.interact(
+                () -> {
+                    take.requestFocus();
+                    take.fire();
+                });
+        settle();
+        await(
+                () -> focused(robot) instanceof TextField || focused(robot) instanceof Button,
+                "the focus");
+        List<RecipeLine> now = batch.recipe().get().lines();
+        int changed = 0;
+        while (changed < now.size()
+                && changed < lines.size()
+                && now.get(changed).equals(lines.get(changed))) {
+            changed++;
+        }
+        if (changed < now.size()) {
+            assertEquals(amount(robot, changed), focused(robot), "on the amount that was taken");
+        } else {
+            assertEquals(Messages.of("batch.undo"), ((Button) focused(robot)).getText());
+        }
+
+        assertNotEquals(before, batch.recipe().get().toString());
+        String taken = batch.lineage().get().taken().get(0);
+        await(
+                () ->
+                        robot.lookup(Messages.of("batch.history.taken", taken))
+                                .tryQuery()
+                                .isPresent(),
+                "the history naming what was taken");
+
+        robot.interact(() -> press(robot, Messages.of("batch.undo")));
+        assertEquals(before, batch.recipe().get().toString());
+        assertEquals(List.of(), batch.lineage().get().taken());
+    }
+
+    @Test
+    void batchesStandSideBySideAndTheClockBeginsWhenAsked(FxRobot robot) throws Exception {
+        settle();
+        assertTrue(robot.lookup(".brew-card").queryAll().isEmpty());
+        BatchModel first = brew.open().get();
+        robot.interact(() -> brew.next(first, first.recipe().get().weighing(400), "less"));
+        settle();
+        await(() -> robot.lookup(".brew-card").queryAll().size() == 2, "two cards");
+        await(
+                () ->
+                        robot.lookup(".brew-card .brew-mend").queryAllAs(Label.class).stream()
+                                .anyMatch(one -> one.getText().contains("600")),
+                "the amounts that differ");
+
+        press(robot, Messages.of("batch.clock.from"));
+        assertTrue(
+                robot.lookup(".brew-clock-words .label").queryAllAs(Label.class).stream()
+                        .anyMatch(one -> one.getText().startsWith("Knead")));
+    }
+
+    @Test
+    void whatIsTypedIntoIsCalledByAName(FxRobot robot) throws Exception {
+        settle();
+        for (Node node : robot.lookup(".text-field").queryAll()) {
+            assertTrue(
+                    node.getAccessibleText() != null && !node.getAccessibleText().isBlank(),
+                    () -> "a field without a name: " + node);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package coldwright.desk.batch.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFileReader;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+class BatchCaptionTest {
+    private static BatchAnalysis job(String name) throws BatchFileException {
+        return job(name, "", "");
+    }
+
+    private static BatchAnalysis job(String name, String line, String instead)
+            throws BatchFileException {
+        try (var file = BatchCaptionTest.class.getResourceAsStream("/jobs/" + name + ".batch")) {
+            String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
+            return BatchAnalysis.of(RecipeFileReader.read(name, text.replaceAll(line, instead)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"lean-sorbet-in-a-bag", "rich-custard-in-a-tub", "liqueur-that-will-not-set"})
+    void partsAddUpToTheWholeButForWhatIsTooLittleToDraw(String name) throws BatchFileException {
+        List<BatchShare> parts = BatchShare.of(job(name).mix());
+
+        assertEquals(100, parts.stream().mapToDouble(BatchShare::percent).sum(), 0.2);
+    }
+
+    @Test
+    void theWordsBelowThePicturesSayWhatTheReckoningSays() throws BatchFileException {
+        BatchAnalysis sorbet = job("lean-sorbet-in-a-bag");
+        String minutes = String.valueOf(Math.round(sorbet.plan().minutesToSoftServe()));
+        double um = sorbet.crystals().orElseThrow().night().meanUm().middle();
+
+        assertTrue(BatchCaption.clock(sorbet).startsWith("soft-serve: " + minutes + "\u00a0min ("));
+        assertTrue(BatchCaption.crystals(sorbet).startsWith(Math.round(um) + " µm ("));
+        assertTrue(BatchCaption.crystals(sorbet).endsWith(BatchSentences.when(sorbet)));
+    }
+
+    @Test
+    void whatNeverSetsSaysSo() throws BatchFileException {
+        BatchAnalysis strong = job("liqueur-that-will-not-set", ",150", ",500");
+
+        assertEquals("never soft-serve", BatchCaption.clock(strong));
+    }
+
+    @Test
+    void whatIsWarmedUntilNearlyAllIceIsGoneIsNotSaidToBeKeptSo() throws BatchFileException {
+        BatchAnalysis melted =
+                job(
+                        "after-heat-shock",
+                        "stored: .*\n",
+                        "stored: 7 days, swinging 1 °C, warmed to -0.5 °C for 6 h\n");
+
+        assertEquals("after one night", BatchSentences.when(melted));
+        assertTrue(BatchSentences.crystals(melted).startsWith("Kept so, nearly all its ice melts"));
+        assertEquals(
+                melted.crystals().orElseThrow().tasted().meanUm(),
+                coldwright.batch.CrystalsInStorage.tastedUm(melted.batch()).orElseThrow());
+    }
+
+    @Test
+    void littleWaterIsSaidToTellFirmFromSoft() throws BatchFileException {
+        Recipe dry = Recipe.starter("x").with(1, new RecipeLine("400", "sucrose"));
+        BatchPreview little = BatchPreview.of(RecipeFileReader.read("dry", RecipeFileText.of(dry)));
+        BatchPreview usual = BatchPreview.of(job("lean-sorbet-in-a-bag").batch());
+
+        assertTrue(
+                BatchSentences.facts(little).stream()
+                        .anyMatch(one -> one.startsWith("It holds only ")),
+                () -> BatchSentences.facts(little).toString());
+        assertTrue(
+                BatchSentences.facts(usual).stream()
+                        .noneMatch(one -> one.startsWith("It holds only ")));
+    }
+}

@@ -1,0 +1,191 @@
+package coldwright.desk.batch.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchFileException;
+import coldwright.batch.CrystalsInStorage;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileReader;
+import coldwright.desk.batch.model.FreezingSetup;
+import coldwright.desk.batch.model.Recipe;
+import coldwright.desk.batch.model.RecipeFileText;
+import coldwright.desk.batch.model.RecipeLine;
+import coldwright.desk.batch.model.StorageSetup;
+import coldwright.science.balance.Trait;
+import coldwright.science.diagnosis.Symptom;
+import coldwright.science.mix.Allergen;
+import coldwright.text.DisplayText;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.List;
+
+class BatchGoalTest {
+    /** Amounts on the page are rounded to a tenth of a gram. */
+    private static final double ROUNDED = 0.1;
+
+    /** The smallest change ends just inside of what was wished, not far beyond. */
+    private static final double WITHIN = 0.5;
+
+    private static final Recipe SORBET = Recipe.starter("Blood-orange sorbet");
+
+    private static final Recipe CUSTARD =
+            new Recipe(
+                    "Salted caramel",
+                    FreezingSetup.USUAL,
+                    List.of(),
+                    List.of(),
+                    List.of(
+                            new RecipeLine("500", "whole milk"),
+                            new RecipeLine("200", "heavy cream"),
+                            new RecipeLine("80", "egg yolk"),
+                            new RecipeLine("160", "sucrose"),
+                            new RecipeLine("3", "salt")));
+
+    private static BatchAnalysis of(Recipe recipe) throws BatchFileException {
+        return BatchAnalysis.of(RecipeFileReader.read("t", RecipeFileText.of(recipe)));
+    }
+
+    private static Recipe first(GoalResult answer) {
+        assertFalse(answer.offers().isEmpty(), answer.text());
+        return answer.offers().get(0).recipe();
+    }
+
+    @Test
+    void whatIsOfferedIsScoopableFromTheFreezer() throws BatchFileException {
+        double ice = of(first(BatchGoal.SCOOPABLE.of(SORBET, 40))).curve().icePercentAt(-18);
+
+        assertTrue(of(SORBET).curve().icePercentAt(-18) > 76);
+        assertTrue(ice <= 75 + ROUNDED && ice >= 75 - WITHIN, "ice " + ice);
+    }
+
+    @Test
+    void whatIsOfferedIsReadyInTime() throws BatchFileException {
+        double now = of(SORBET).plan().minutesToSoftServe();
+        double wanted = Math.floor(0.9 * now);
+        for (ProposedChange proposedChange : BatchGoal.READY.of(SORBET, wanted).offers()) {
+            assertTrue(
+                    of(proposedChange.recipe()).plan().minutesToSoftServe() <= wanted,
+                    proposedChange.words());
+        }
+        assertTrue(BatchGoal.READY.of(SORBET, Math.ceil(now)).offers().isEmpty());
+    }
+
+    @Test
+    void whatIsLessSweetKeepsItsIce() throws BatchFileException {
+        BatchAnalysis was = of(SORBET);
+        BatchAnalysis is = of(first(BatchGoal.LESS_SWEET.of(SORBET, 40)));
+
+        assertEquals(0.85 * Trait.SWEETNESS.of(was.mix()), Trait.SWEETNESS.of(is.mix()), ROUNDED);
+        assertEquals(was.curve().icePercentAt(-12), is.curve().icePercentAt(-12), 3 * ROUNDED);
+    }
+
+    @Test
+    void withoutEggItIsAsFirm() throws BatchFileException {
+        BatchAnalysis is = of(first(BatchGoal.NO_EGG.of(CUSTARD, 40)));
+
+        assertFalse(is.mix().allergens().contains(Allergen.EGG));
+        assertEquals(
+                of(CUSTARD).curve().icePercentAt(-12), is.curve().icePercentAt(-12), 0.5 + ROUNDED);
+    }
+
+    @Test
+    void fifteenPerCentOfTheFatAreGone() throws BatchFileException {
+        double wanted = 0.85 * of(CUSTARD).mix().fatPercent();
+        double is = of(first(BatchGoal.LESS_FAT.of(CUSTARD, 40))).mix().fatPercent();
+
+        assertTrue(is <= wanted + ROUNDED && is >= wanted - WITHIN, "fat " + is);
+    }
+
+    @Test
+    void whatIsOfferedIsSmoothAfterANight() throws BatchFileException {
+        Recipe tub = SORBET.by(SORBET.means().by(RecipeFile.Method.SHAKEN));
+        assertTrue(tastedUm(tub) > 50);
+        GoalResult answer = BatchGoal.SMOOTH.of(tub, 40);
+
+        assertFalse(answer.offers().isEmpty(), answer.text());
+        for (ProposedChange proposedChange : answer.offers()) {
+            assertTrue(tastedUm(proposedChange.recipe()) <= 50, proposedChange.words());
+        }
+        Recipe smooth = answer.offers().get(0).recipe();
+        assertTrue(BatchGoal.SMOOTH.of(smooth, 40).offers().isEmpty());
+    }
+
+    @Test
+    void keptBadlyItIsMendedByKeepingItSteady() throws BatchFileException {
+        Recipe bag = SORBET.by(SORBET.means().kept(new StorageSetup("14", "6", "-4", "24")));
+        assertTrue(tastedUm(bag) > 50);
+        Recipe steady = bag.by(bag.means().kept(bag.means().store().steady()));
+        assertTrue(tastedUm(steady) < 50);
+        GoalResult answer = BatchGoal.SMOOTH.of(bag, 40);
+
+        assertTrue(answer.text().contains("kept as you say"), answer.text());
+        assertTrue(
+                answer.offers().stream()
+                        .anyMatch(proposedChange -> proposedChange.recipe().equals(steady)),
+                answer::toString);
+    }
+
+    @Test
+    void keptBadlyItsFindingAndItsTastingOfferASteadyFreezer() throws BatchFileException {
+        Recipe bag = SORBET.by(SORBET.means().kept(new StorageSetup("14", "6", "-4", "24")));
+        Recipe steady = bag.by(bag.means().kept(bag.means().store().steady()));
+        BatchAnalysis all = of(bag);
+        FindingWithFixes first =
+                FindingWithFixes.of(bag, all).stream()
+                        .filter(one -> one.finding().symptom() == Symptom.ICY)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(first.finding().cause().isStorage(), first::toString);
+        String um = DisplayText.decimals(0, tastedUm(steady)) + " µm";
+        assertTrue(first.finding().mend().contains(um), first::toString);
+        assertEquals(steady, first.offers().get(0).recipe());
+
+        TastingDiagnosis.SuspectedCause cause =
+                TastingDiagnosis.of(Symptom.ICY, bag, all).suspects().get(0);
+        assertTrue(cause.cause().isStorage(), cause::toString);
+        assertEquals(steady, cause.offers().get(0).recipe());
+        assertTrue(
+                TastingDiagnosis.of(Symptom.ICY, steady, of(steady)).suspects().stream()
+                        .noneMatch(one -> one.cause().isStorage()));
+    }
+
+    private static double tastedUm(Recipe recipe) throws BatchFileException {
+        double um = of(recipe).crystals().orElseThrow().tasted().meanUm().middle();
+        RecipeFile file = RecipeFileReader.read("t", RecipeFileText.of(recipe));
+        assertEquals(
+                um,
+                CrystalsInStorage.tastedUm(file).orElseThrow().middle(),
+                "both ways are the same");
+        return um;
+    }
+
+    @Test
+    void eachFindingSaysWhatCanBeTakenAgainstIt() throws BatchFileException {
+        BatchAnalysis all = of(CUSTARD.by(CUSTARD.means().by(RecipeFile.Method.TUB)));
+        Recipe tub = CUSTARD.by(CUSTARD.means().by(RecipeFile.Method.TUB));
+        List<FindingWithFixes> found = FindingWithFixes.of(tub, all);
+
+        assertEquals(all.findings(), found.stream().map(FindingWithFixes::finding).toList());
+        FindingWithFixes icy =
+                found.stream()
+                        .filter(one -> one.finding().symptom() == Symptom.ICY)
+                        .findFirst()
+                        .orElseThrow();
+        Recipe mended = icy.offers().get(0).recipe();
+        assertTrue(tastedUm(mended) < tastedUm(tub));
+        String um = DisplayText.decimals(0, tastedUm(mended)) + " µm";
+        assertTrue(icy.offers().get(0).words().contains("→ crystals of " + um), icy::toString);
+    }
+
+    @Test
+    void whatCanNotBeSaysWhy() {
+        GoalResult answer = BatchGoal.READY.of(SORBET, 1);
+
+        assertTrue(answer.offers().isEmpty());
+        assertTrue(answer.text().contains("It can’t be"), answer.text());
+    }
+}

@@ -1,0 +1,94 @@
+package coldwright.desk.lesson.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.bench.RunOutcome;
+import coldwright.desk.lesson.model.PredictionModel.Verdict;
+import coldwright.desk.model.ByHandRunner;
+import coldwright.desk.run.RunQueue;
+import coldwright.lesson.LessonReader;
+
+import org.junit.jupiter.api.Test;
+
+import java.util.Optional;
+
+class PredictionModelTest {
+    private final ByHandRunner bench = new ByHandRunner();
+    private final LessonModel lesson =
+            new LessonModel(
+                    LessonReader.read(
+                            "test.md",
+                            """
+                            # Ice
+
+                            ## One
+
+                            ```forecast
+                            At what temperature?
+                            number: -1.5 °C within 0.5
+
+                            So it is.
+                            ```
+
+                            ```forecast
+                            Which?
+                            - this
+                            - * that
+                            ```
+
+                            ```java
+                            int a = 1;
+                            ```
+                            """),
+                    new RunQueue(bench, Runnable::run),
+                    Runnable::run);
+    private final PredictionModel number = (PredictionModel) lesson.steps().get(0).parts().get(0);
+    private final PredictionModel choice = (PredictionModel) lesson.steps().get(0).parts().get(1);
+    private final SnippetModel snippet = lesson.steps().get(0).snippets().get(0);
+
+    @Test
+    void isAnsweredByARunThatEndsWell() {
+        snippet.run();
+        bench.end(new RunOutcome.Stopped(), "");
+        assertFalse(number.revealed().get());
+        snippet.run();
+        bench.finish("");
+        assertTrue(number.revealed().get());
+        assertTrue(choice.revealed().get());
+    }
+
+    @Test
+    void readsANumberAsPeopleTypeIt() {
+        for (String typed : new String[] {"-1.2", "−1,2", " - 1.2 °C ", "–1.2°C", "-1.20"}) {
+            number.typed().set(typed);
+            assertEquals(Verdict.RIGHT, number.verdict(), typed);
+            assertEquals(Optional.of("−1.2\u00A0°C"), number.answerText(), typed);
+            assertEquals(Optional.empty(), number.inputError(), typed);
+        }
+        number.typed().set("1.2");
+        assertEquals(Verdict.OTHERWISE, number.verdict());
+        number.typed().set("-2.0");
+        assertEquals(Verdict.RIGHT, number.verdict());
+        assertEquals("−1.5\u00A0°C", number.right());
+    }
+
+    @Test
+    void saysWhatIsNoNumber() {
+        number.typed().set("cold");
+        assertEquals(Verdict.NOT_SAID, number.verdict());
+        assertEquals(Optional.of("“cold” is no number; write one like −1.5"), number.inputError());
+    }
+
+    @Test
+    void weighsAChoice() {
+        assertEquals(Verdict.NOT_SAID, choice.verdict());
+        choice.chosen().set(0);
+        assertEquals(Verdict.OTHERWISE, choice.verdict());
+        assertEquals(Optional.of("this"), choice.answerText());
+        choice.chosen().set(1);
+        assertEquals(Verdict.RIGHT, choice.verdict());
+        assertEquals("that", choice.right());
+    }
+}

@@ -1,0 +1,152 @@
+package coldwright.desk.messages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The two languages of the window say the same things, and nothing is said beside them. */
+class WordsBundleTest {
+    private static final Path DESK = Path.of("src/main/java/coldwright/desk");
+    private static final Pattern KEY =
+            Pattern.compile("Messages\\.of\\(\\s*\"([^\"]+)\"\\s*([+,)])");
+    private static final Pattern PLACE = Pattern.compile("%(?:%|s)");
+
+    /** What shows or speaks its first text as it stands. */
+    private static final Pattern SAID =
+            Pattern.compile(
+                    "(?:TextControls\\.label|TextControls\\.button|new Label|new Button|new CodeSentence|new CollapsibleSection"
+                            + "|setText|setPromptText|setTitle|setAccessibleText|setAccessibleHelp"
+                            + "|notice\\.set|progress\\.set|notify|tell|say)\\(\\s*\"([^\"]*)\"");
+
+    /** The program's own name is the same in all languages. */
+    private static final Set<String> NAMES = Set.of("Coldwright");
+
+    /** Letters, and then a blank or a full stop or the end: words, and no key. */
+    private static final Pattern WORDS = Pattern.compile("\\p{L}.*[ .]|^\\p{Lu}\\p{Ll}+$");
+
+    /** A sentence anywhere in the sources: a capital, and a blank after a word. */
+    private static final Pattern SENTENCE =
+            Pattern.compile("\"(\\p{Lu}\\p{Ll}*[’']?\\p{Ll}* \\p{Ll}[^\"]*)\"");
+
+    /** These speak where no window is, or to those who mend the program. */
+    private static final Set<String> NOT_IN_THE_WINDOW = Set.of("DisplayProbe.java");
+
+    /** It writes lessons too, and lessons speak for themselves. */
+    private static final Path BATCH = DESK.resolve("batch");
+
+    @Test
+    void bothLanguagesHaveTheSameKeys() throws IOException {
+        assertTrue(english().size() > 200, "too few words were read");
+        assertEquals(new TreeSet<>(english().keySet()), new TreeSet<>(german().keySet()));
+    }
+
+    @Test
+    void eachTextTakesTheSameValuesInBothLanguages() throws IOException {
+        Properties german = german();
+        english()
+                .forEach(
+                        (key, text) ->
+                                assertEquals(
+                                        places((String) text),
+                                        places(german.getProperty((String) key)),
+                                        "values of " + key));
+    }
+
+    @Test
+    void eachKeyThatTheSourcesNameExists() throws IOException {
+        Set<Object> keys = english().keySet();
+        List<String> lost = new ArrayList<>();
+        int seen = 0;
+        for (Path file : sources()) {
+            Matcher matcher = KEY.matcher(Files.readString(file));
+            while (matcher.find()) {
+                seen++;
+                String key = matcher.group(1);
+                boolean beginning = matcher.group(2).equals("+");
+                if (beginning
+                        ? keys.stream().noneMatch(one -> ((String) one).startsWith(key))
+                        : !keys.contains(key)) {
+                    lost.add(file.getFileName() + ": " + key);
+                }
+            }
+        }
+        assertTrue(seen > 150, "too few keys were seen: " + seen);
+        assertEquals(List.of(), lost);
+    }
+
+    @Test
+    void noViewAndNoModelSaysWhatStandsInItsOwnSource() throws IOException {
+        List<String> said = new ArrayList<>();
+        for (Path file : sources()) {
+            if (!file.startsWith(BATCH)
+                    && !NOT_IN_THE_WINDOW.contains(file.getFileName().toString())) {
+                String text = Files.readString(file);
+                for (Pattern pattern : List.of(SAID, SENTENCE)) {
+                    Matcher matcher = pattern.matcher(text);
+                    while (matcher.find()) {
+                        String words = matcher.group(1);
+                        if (WORDS.matcher(words).find() && !NAMES.contains(words)) {
+                            said.add(file.getFileName() + ": " + words);
+                        }
+                    }
+                }
+            }
+        }
+        assertEquals(List.of(), said);
+    }
+
+    @Test
+    void theScanFindsWordsWhereTheyStand() {
+        assertTrue(SAID.matcher("TextControls.label(\n    \"Put away\", look)").find());
+        assertTrue(WORDS.matcher("Put away").find());
+        assertTrue(WORDS.matcher("Run").find());
+        assertFalse(WORDS.matcher("lesson-title").find());
+        assertTrue(SENTENCE.matcher("return \"It ran to its end.\";").find());
+    }
+
+    private static List<String> places(String text) {
+        return PLACE.matcher(text).results().map(one -> one.group()).toList();
+    }
+
+    private static Properties english() throws IOException {
+        return read("words.properties");
+    }
+
+    private static Properties german() throws IOException {
+        return read("words_de.properties");
+    }
+
+    private static Properties read(String name) throws IOException {
+        Properties words = new Properties();
+        try (InputStream bytes = Messages.class.getResourceAsStream("/coldwright/desk/" + name)) {
+            words.load(new InputStreamReader(bytes, StandardCharsets.UTF_8));
+        }
+        return words;
+    }
+
+    private static List<Path> sources() throws IOException {
+        try (Stream<Path> all = Files.walk(DESK)) {
+            return all.filter(file -> file.toString().endsWith(".java")).toList();
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package coldwright.terminal.marking;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
+import coldwright.lesson.LessonReader;
+import coldwright.terminal.TypedSession;
+import coldwright.terminal.console.ExitCode;
+import coldwright.workbook.handin.HandIn;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.GivenPrediction;
+import coldwright.workbook.work.LearnerAnswer;
+import coldwright.workbook.work.LessonKey;
+import coldwright.workbook.work.LessonWork;
+import coldwright.workbook.work.SnippetEdit;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** A teacher checks a folder of hand-ins; the bench here is real. */
+class HandInCheckTest {
+    private static final String HEAT = "double heat = 180;";
+    private static final String TEXT =
+            """
+            # Toasted oats
+
+            ## Toast
+
+            ```forecast
+            How hot?
+            - 180
+            - * 140
+            ```
+
+            ```java
+            double heat = 180;
+            ```
+
+            ```java
+            double bakeMinutes = 2400 / heat;
+            ```
+
+            ```check
+            heat is 140 within 5
+            bakeMinutes > 10 is true
+            ```
+
+            ## Eat
+
+            ```java
+            double ready = heat;
+            ```
+
+            ```check
+            ready is 180 within 0
+            ```
+            """;
+
+    @TempDir Path folder;
+
+    private LessonWork work() {
+        return LessonWork.empty(
+                LessonKey.ofCourse("01-oats"), "01-oats.md", "Toasted oats", ContentHash.of(TEXT));
+    }
+
+    private void handIn(LessonWork work, String learner) throws IOException {
+        Lesson lesson = LessonReader.read("01-oats.md", TEXT);
+        HandIn handIn = HandIn.of(work, learner, lesson, Instant.EPOCH);
+        Files.writeString(folder.resolve(handIn.fileName()), handIn.text());
+    }
+
+    private LessonWork heated(String code) {
+        return work().withSnippet("Toast", new SnippetEdit(0, code, ContentHash.of(HEAT)));
+    }
+
+    private static ClassMarking checks(TypedSession typedSession, LessonFolder shelf) {
+        return new ClassMarking(
+                typedSession.screen(), shelf, Duration.ofSeconds(60), Optional.empty(), false);
+    }
+
+    private String said(int exit, LessonFolder shelf) {
+        TypedSession typedSession = TypedSession.nobody();
+        ClassMarking checks = checks(typedSession, shelf);
+        assertEquals(exit, checks.check(List.of(folder.toString())), typedSession::out);
+        return typedSession.out().replace(folder.toString().replace('\\', '/') + "/", "");
+    }
+
+    @Test
+    void eachStepsSnippetsChecksAndForecastsAreJudged() throws IOException {
+        Path lessons = Files.createDirectory(folder.resolve("lessons"));
+        Files.writeString(lessons.resolve("01-oats.md"), TEXT);
+        handIn(
+                heated("double heat = 140;")
+                        .withPrediction(
+                                "Toast",
+                                new GivenPrediction(
+                                        0, "How hot?", new LearnerAnswer.Choice(1, "140")))
+                        .withDone("Toast", true),
+                "Ada");
+        handIn(heated("double heat = 150;\nint none = 1 / 0;"), "Ben");
+        Files.writeString(folder.resolve("Cy-01-oats.handin.txt"), "my oats");
+        handIn(heated("double heat = 142;"), "Dee");
+        assertEquals(
+                """
+                1 of 4: Ada-01-oats.handin.txt: Ada, Toasted oats
+                  Toast: 2 of 2 snippets run, 2 of 2 check lines hold; done
+                    forecast: “How hot?”: said 140; right is 140 (came true)
+                  Eat: 1 of 1 snippet runs, 0 of 1 check line holds
+                    ready, expected 180 within 0, got 140; nothing was changed in this step,
+                    only above it
+                2 of 4: Ben-01-oats.handin.txt: Ben, Toasted oats
+                  Toast: 0 of 2 snippets run, 0 of 2 check lines hold
+                    forecast: “How hot?”: nothing said; right is 140
+                    snippet 1, line 2: a whole number was divided by zero; check the divisor
+                    first
+                    snippet 2, line 1: `heat` is not known here: snippet 1 of “Toast” did not
+                    get to its end
+                    heat, expected 140 within 5, got `heat` is not known here: snippet 1 of
+                    “Toast” did not get to its end
+                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here:
+                    snippet 2 of “Toast” did not get to its end
+                  Eat: 0 of 1 snippet runs, 0 of 1 check line holds
+                    snippet 1, line 1: `heat` is not known here: snippet 1 of “Toast” did not
+                    get to its end
+                    ready, expected 180 within 0, got `ready` is not known here: snippet 1 of
+                    “Eat” did not get to its end; nothing was changed in this step, only above
+                    it
+                3 of 4: Cy-01-oats.handin.txt
+                  line 1: the first line is "my oats"; it must be "Coldwright hand-in 1"
+                4 of 4: Dee-01-oats.handin.txt: Dee, Toasted oats
+                  Toast: 2 of 2 snippets run, 2 of 2 check lines hold
+                    forecast: “How hot?”: nothing said; right is 140
+                  Eat: 1 of 1 snippet runs, 0 of 1 check line holds
+                    ready, expected 180 within 0, got 142; nothing was changed in this step,
+                    only above it
+
+                learner  lesson                 done  run     hold    forecasts  notes
+                Ada      01-oats                1     3 of 3  2 of 3  1 of 1
+                Ben      01-oats                0     0 of 3  0 of 3  0 of 0
+                ?        Cy-01-oats.handin.txt  -     -       -       -          1
+                Dee      01-oats                0     3 of 3  2 of 3  0 of 0
+                done: steps that were done and hold here. run: snippets that run to their end.
+                hold: check lines that hold. forecasts: those that came true, of those that were
+                made.
+
+                4 hand-ins: not everything holds in 4
+                """,
+                said(ExitCode.FAILED, LessonFolder.in(lessons)));
+    }
+
+    @Test
+    void anotherTextOfTheLessonIsSaidAndAMissingLessonToo() throws IOException {
+        handIn(work(), "Ada");
+        LessonFolder none = LessonFolder.in(folder.resolve("none"));
+        assertTrue(
+                said(ExitCode.FAILED, none)
+                        .startsWith(
+                                "1 of 1: Ada-01-oats.handin.txt: Ada\n  there is no lesson 01-oats.md in the course nor beside the hand-in; put its"));
+        Files.writeString(folder.resolve("01-oats.md"), TEXT + "\nMore.\n");
+        assertTrue(
+                said(ExitCode.FAILED, none)
+                        .contains(
+                                "  01-oats.md here has another text than the lesson that was worked on;"));
+    }
+
+    @Test
+    void whatIsNoHandInIsNotUnderstood() {
+        assertFalse(HandInFiles.areMeantBy(folder.toString()));
+        assertFalse(HandInFiles.areMeantBy("01-oats"));
+        assertTrue(HandInFiles.areMeantBy("ada-01-oats.handin.txt"));
+        TypedSession typedSession = TypedSession.nobody();
+        ClassMarking checks = checks(typedSession, LessonFolder.in(folder));
+        assertEquals(ExitCode.NOT_UNDERSTOOD, checks.check(List.of("a.handin.txt", "01-oats")));
+    }
+}
