@@ -109,7 +109,7 @@ public final class MutationReport {
         }
 
         private static String percent(int part, int all) {
-            return all == 0 ? "–" : Require.format(Math.round(100.0 * part / all));
+            return all == 0 ? "–" : Require.format(Math.rint(100.0 * part / all));
         }
     }
 }

@@ -45,11 +45,11 @@ class UsualRangesTest {
     void boundsAreThoseOfTheTable(Row row) {
         UsualRange usualRange = RANGES.get(row.text("what"));
         Ledger.At at = LEDGER.at(row, row.text("what").toLowerCase(java.util.Locale.ROOT));
-        at.compare("usual, least", row.number("least"), usualRange.least(), NODE);
+        at.compare("least usual value", row.number("least"), usualRange.least(), NODE);
         if (row.text("most").isEmpty()) {
             assertEquals(Double.POSITIVE_INFINITY, usualRange.most());
         } else {
-            at.compare("usual, most", row.number("most"), usualRange.most(), NODE);
+            at.compare("most usual value", row.number("most"), usualRange.most(), NODE);
         }
     }
 

@@ -17,7 +17,7 @@ class ThermalExactTest {
     private static final double EXACT = 1e-9;
 
     /** Ice 2.2 W/(m·K) and 2 J/(g·K), liquid 0.6 and 4, melting at −1 °C with 300 J/g. */
-    private static final EnthalpyTable MELTS =
+    private final EnthalpyTable melts =
             EnthalpyTable.pure(new Phase(2.2, 2), new Phase(0.6, 4), -1, 300);
 
     @ParameterizedTest
@@ -27,44 +27,44 @@ class ThermalExactTest {
     })
     void aPureSubstanceByEnthalpy(double h, double temperatureC, double ice, double theta) {
         double corner = 1e-6;
-        assertEquals(temperatureC, MELTS.temperatureC(h), corner);
-        assertEquals(ice, MELTS.icePercent(h), corner);
+        assertEquals(temperatureC, melts.temperatureC(h), corner);
+        assertEquals(ice, melts.icePercent(h), corner);
         assertEquals(
-                theta, MELTS.conductionWPerM(h) - MELTS.conductionWPerM(-420), 1e-3, "θ by hand");
+                theta, melts.conductionWPerM(h) - melts.conductionWPerM(-420), 1e-3, "θ by hand");
     }
 
     @Test
     void theTableTurnedRound() {
-        assertEquals(-61, MELTS.coldestC(), EXACT);
-        assertEquals(59, MELTS.warmestC(), EXACT);
-        assertEquals(-340, MELTS.enthalpyJPerG(-21), EXACT);
-        assertEquals(40, MELTS.enthalpyJPerG(9), EXACT);
-        assertEquals(-150, MELTS.enthalpyAtIceJPerG(50), 1e-6);
-        assertEquals(-75, MELTS.enthalpyAtIceJPerG(25), 1e-6);
+        assertEquals(-61, melts.coldestC(), EXACT);
+        assertEquals(59, melts.warmestC(), EXACT);
+        assertEquals(-340, melts.enthalpyJPerG(-21), EXACT);
+        assertEquals(40, melts.enthalpyJPerG(9), EXACT);
+        assertEquals(-150, melts.enthalpyAtIceJPerG(50), 1e-6);
+        assertEquals(-75, melts.enthalpyAtIceJPerG(25), 1e-6);
         double oneStep = 660.0 / EnthalpyTable.STEPS;
-        assertEquals(0, MELTS.enthalpyJPerG(-1), oneStep, "on the melting point the liquid's");
-        assertTrue(Double.isNaN(MELTS.enthalpyAtIceJPerG(100.5)));
-        assertEquals(-420, MELTS.enthalpyJPerG(-61), oneStep);
-        assertThrows(IllegalArgumentException.class, () -> MELTS.enthalpyJPerG(60));
-        assertThrows(IllegalArgumentException.class, () -> MELTS.enthalpyJPerG(-62));
+        assertEquals(0, melts.enthalpyJPerG(-1), oneStep, "on the melting point the liquid's");
+        assertTrue(Double.isNaN(melts.enthalpyAtIceJPerG(100.5)));
+        assertEquals(-420, melts.enthalpyJPerG(-61), oneStep);
+        assertThrows(IllegalArgumentException.class, () -> melts.enthalpyJPerG(60));
+        assertThrows(IllegalArgumentException.class, () -> melts.enthalpyJPerG(-62));
     }
 
     @Test
     void slopesAreTheInverseHeatCapacityAndTheDiffusivity() {
-        assertEquals(0.5, MELTS.kelvinPerJPerG(-360), EXACT);
-        assertEquals(0, MELTS.kelvinPerJPerG(-150), EXACT);
-        assertEquals(0.25, MELTS.kelvinPerJPerG(100), EXACT);
-        assertEquals(1.1, MELTS.conductionPerJPerG(-360), EXACT);
-        assertEquals(0, MELTS.conductionPerJPerG(-150), EXACT);
-        assertEquals(0.15, MELTS.conductionPerJPerG(100), EXACT);
+        assertEquals(0.5, melts.kelvinPerJPerG(-360), EXACT);
+        assertEquals(0, melts.kelvinPerJPerG(-150), EXACT);
+        assertEquals(0.25, melts.kelvinPerJPerG(100), EXACT);
+        assertEquals(1.1, melts.conductionPerJPerG(-360), EXACT);
+        assertEquals(0, melts.conductionPerJPerG(-150), EXACT);
+        assertEquals(0.15, melts.conductionPerJPerG(100), EXACT);
     }
 
     @Test
     void beyondItsEndsTheTableGoesOnStraight() {
-        assertEquals(-71, MELTS.temperatureC(-440), 1e-6);
-        assertEquals(64, MELTS.temperatureC(260), 1e-6);
-        assertEquals(100, MELTS.icePercent(-440));
-        assertEquals(0, MELTS.icePercent(260));
+        assertEquals(-71, melts.temperatureC(-440), 1e-6);
+        assertEquals(64, melts.temperatureC(260), 1e-6);
+        assertEquals(100, melts.icePercent(-440));
+        assertEquals(0, melts.icePercent(260));
     }
 
     @Test
