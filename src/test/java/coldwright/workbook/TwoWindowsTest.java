@@ -138,15 +138,16 @@ class TwoWindowsTest {
     void settingsAndAgreementsOfBothAreKept() {
         ContentHash one = ContentHash.of("one");
         ContentHash two = ContentHash.of("two");
-        try (Workbook first = Workbook.open(new DataFolder(folder));
-                Workbook second = Workbook.open(new DataFolder(folder))) {
+        Workbook first = Workbook.open(new DataFolder(folder));
+        try (Workbook second = Workbook.open(new DataFolder(folder))) {
             List<Copied> copies = new ArrayList<>();
             second.whenCopied(copies::add);
             Preferences usual = second.preferences().value();
             Agreements none = second.agreements().value();
-            first.save(usual.with(Theme.DARK));
-            first.save(none.agree(one, "One"));
-            first.close();
+            try (first) {
+                first.save(usual.with(Theme.DARK));
+                first.save(none.agree(one, "One"));
+            }
             second.tryAgain();
             Preferences both = usual.with(Theme.DARK).with(MassUnit.OZ);
             assertEquals(both, second.keep(usual.with(MassUnit.OZ)).value());
