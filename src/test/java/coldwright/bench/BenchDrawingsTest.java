@@ -20,7 +20,7 @@ class BenchDrawingsTest {
             """
             Drawing drawing(int count) {
                 Piece disc = new Piece.Disc(3, 4, 1, Tint.of(Tint.Role.FAT));
-                return Drawing.of("Globules", new Drawing.Field(20, 14, "µm"), new Drawing.Bar(5, "5 µm"))
+                return Drawing.of("Globules", new Drawing.Field(20, 14, "µm"), new Drawing.ScaleBar(5, "5 µm"))
                         .at(new Drawing.Moment(0, "min", "", Collections.nCopies(count, disc)));
             }
             """;
