@@ -37,7 +37,7 @@ class OddBatchesTest {
             "the mix has no water, and water is what freezes; add water, milk or juice";
     private static final String TOO_COLD = "the mix begins to freeze only at −";
     private static final double COLDEST_START_C = -40;
-    private static final int SEEDS = 40;
+    private static final int SEEDS = 10 * Integer.getInteger("laws.cases", 1);
 
     private static final List<String> METHODS = List.of("tub", "bag", "shaken", "churn");
 
@@ -132,7 +132,7 @@ class OddBatchesTest {
     }
 
     static Stream<Double> strengths() {
-        return IntStream.rangeClosed(0, 60).mapToObj(n -> n * 1.0);
+        return IntStream.rangeClosed(0, 30).mapToObj(n -> n * 2.0);
     }
 
     @ParameterizedTest
