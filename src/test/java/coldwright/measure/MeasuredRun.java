@@ -156,7 +156,7 @@ public final class MeasuredRun {
         return """
         # Performance
 
-        Written by the measured run (`DEVELOPERS.md` says how), on %s, Java %s, %d cores%s. One run on a shared machine:
+        Written by the measured run (`DEVELOPERS.md` explains how), on %s, Java %s, %d cores%s. One run on a shared machine:
         compare the rows with their yardsticks, not with another machine's.
 
         | what | median, ms | p95, ms | times |

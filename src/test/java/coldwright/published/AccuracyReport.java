@@ -84,14 +84,15 @@ public final class AccuracyReport {
         StringBuilder page = new StringBuilder();
         page.append(
                 """
-                # How near the numbers lie to the published ones
+                # How close the results are to published values
 
-                Generated from the comparisons that the tests make (`mvn -q verify -Paccuracy`), not typed. One
-                line for each quantity of each published table: how many rows judge it, how many were used to set
-                a constant (those never count as checks), and the largest error by size. Against a published range
-                the error is the gap to it. How each table came here is said in its header under
-                `src/test/resources/published/`. Where no uncertainty of a source is known, the tolerance is what
-                the project asks for; what misses it is a known deviation, pinned by its test.
+                Generated from the comparisons that the tests make (`mvn -q verify -Paccuracy`), not typed. Each
+                quantity of each published table has one line. It shows how many rows judge the quantity, how many
+                were used to set a constant (those never count as checks), and the largest error by size. Against a
+                published range the error is the gap to it. Each table's header under
+                `src/test/resources/published/` explains how it came here. Where no uncertainty of a source is
+                known, the tolerance is what the project requires. What misses it is a known deviation, pinned by
+                its test.
 
                 """);
         page.append(kinds());

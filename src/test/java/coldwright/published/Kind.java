@@ -8,7 +8,9 @@ public enum Kind {
     THEORY(
             "others' theory",
             "equations, formulations and worked examples of others; judges the arithmetic, not nature"),
-    CONSTANT("typed-in constants", "the same figures stand in the program: judges the typing only"),
+    CONSTANT(
+            "typed-in constants",
+            "the program has the same figures, so this judges the typing only"),
     ARITHMETIC(
             "our arithmetic", "calculated by us from published constants: judges units and typing"),
     MEMORY("from memory", "recalled, no page opened: a hint"),
