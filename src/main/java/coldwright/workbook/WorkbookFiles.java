@@ -2,6 +2,7 @@ package coldwright.workbook;
 
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
+import coldwright.text.WholeFile;
 import coldwright.workbook.work.LessonKey;
 
 import java.io.IOException;
@@ -67,7 +68,7 @@ final class WorkbookFiles {
         Stream.of("", LESSONS, KeptFiles.COPIES)
                 .map(folder::resolve)
                 .filter(Files::isDirectory)
-                .forEach(AtomicFile::sweep);
+                .forEach(WholeFile::sweep);
     }
 
     FileContent read(Path file) {
@@ -149,7 +150,7 @@ final class WorkbookFiles {
         try (Stream<Path> all = Files.list(folder)) {
             for (Path one : all.filter(WorkbookFiles::isKept).sorted().toList()) {
                 if (to.isEmpty()) {
-                    to = Optional.of(AtomicFile.newDatedFolder(folder, LocalDateTime.now()));
+                    to = Optional.of(DatedFiles.newDatedFolder(folder, LocalDateTime.now()));
                 }
                 Files.move(one, to.get().resolve(one.getFileName()));
             }
