@@ -26,6 +26,8 @@ final class WorkbookFiles {
     private static final int MOST_BYTES = 3 * MOST_CHARACTERS;
 
     private static final String ENDING = ".txt";
+    static final String SETTINGS = "settings" + ENDING;
+    static final String AGREED = "agreed" + ENDING;
     private static final String LESSONS = "lessons";
     private static final String PUT_AWAY = "put-away-";
 
@@ -57,11 +59,11 @@ final class WorkbookFiles {
     }
 
     Path settingsFile() {
-        return folder.resolve("settings" + ENDING);
+        return folder.resolve(SETTINGS);
     }
 
     Path agreedFile() {
-        return folder.resolve("agreed" + ENDING);
+        return folder.resolve(AGREED);
     }
 
     void sweep() {

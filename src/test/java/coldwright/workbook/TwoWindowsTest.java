@@ -144,8 +144,8 @@ class TwoWindowsTest {
             second.whenCopied(copies::add);
             Preferences usual = second.preferences().value();
             Agreements none = second.agreements().value();
-            first.save(usual.with(Theme.DARK));
-            first.save(none.agree(one, "One"));
+            first.keep(usual.with(Theme.DARK));
+            first.keep(none.agree(one, "One"));
             first.close();
             second.tryAgain();
             Preferences both = usual.with(Theme.DARK).with(MassUnit.OZ);

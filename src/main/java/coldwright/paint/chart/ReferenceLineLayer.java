@@ -31,7 +31,8 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
     public void paint(Graphics2D g) {
         for (ReferenceLine mark : marks) {
             if (inSight(mark)) {
-                drawLine(g, mark.across() == ReferenceLine.Across.X, layout.onPixels(px(mark)));
+                drawLine(
+                        g, mark.across() == ReferenceLine.Across.X, layout.pixels().snap(px(mark)));
             }
         }
         places().forEach((mark, box) -> setLabel(g, text(mark), box));
@@ -61,7 +62,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
 
     private void drawLine(Graphics2D g, boolean upright, double at) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
-        float width = (float) layout.axisWidth();
+        float width = (float) layout.pixels().axisWidth();
         float dash = (float) (layout.em() * 0.28);
         g.setColor(layout.ground().mark());
         g.setStroke(

@@ -131,38 +131,22 @@ public final class IceAndSalt {
         return new double[] {iceG, saltG, waterG};
     }
 
-    /**
-     * Ice put in.
-     *
-     * @return g
-     */
+    /** Ice put in. @return g */
     public double iceG() {
         return iceG;
     }
 
-    /**
-     * Salt put in.
-     *
-     * @return g
-     */
+    /** Salt put in. @return g */
     public double saltG() {
         return saltG;
     }
 
-    /**
-     * Room.
-     *
-     * @return °C
-     */
+    /** Room. @return °C */
     public double roomC() {
         return roomC;
     }
 
-    /**
-     * What it stands in.
-     *
-     * @return the vessel
-     */
+    /** What it stands in. @return the vessel */
     public Vessel vessel() {
         return vessel;
     }
@@ -185,11 +169,7 @@ public final class IceAndSalt {
         return curve.temperatureC(startHeatJ());
     }
 
-    /**
-     * Temperature at which the last ice melts.
-     *
-     * @return °C
-     */
+    /** Temperature at which the last ice melts. @return °C */
     public double lastIceC() {
         return curve.temperatureC(curve.heatWhenMeltedJ());
     }

@@ -36,7 +36,7 @@ public enum Stage {
      *
      * @return % of the water
      */
-    double icePercent() {
+    public double icePercent() {
         return icePercent;
     }
 }
