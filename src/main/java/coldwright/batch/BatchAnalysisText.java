@@ -122,9 +122,13 @@ public final class BatchAnalysisText {
 
     private static String time(FreezePlan plan, Stage stage) {
         FreezePlan.MinuteRange range = plan.rangeMinutes(stage);
-        String likely = minutes(plan.minutesTo(stage));
+        String likely = DisplayText.minutes(plan.minutesTo(stage));
         return Double.isFinite(range.least())
-                ? "%s (%s to %s)".formatted(likely, minutes(range.least()), minutes(range.most()))
+                ? "%s (%s to %s)"
+                        .formatted(
+                                likely,
+                                DisplayText.minutes(range.least()),
+                                DisplayText.minutes(range.most()))
                 : likely;
     }
 
@@ -158,13 +162,6 @@ public final class BatchAnalysisText {
                 .filter(name -> none || name.allowed())
                 .map(NameVerdict::sentence)
                 .forEach(this::bullet);
-    }
-
-    private static String minutes(double minutes) {
-        if (!Double.isFinite(minutes)) {
-            return "never";
-        }
-        return DisplayText.minutes(minutes);
     }
 
     private void list(String title, List<String> sentences) {

@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import coldwright.science.Band;
 import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Texture;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
@@ -162,7 +163,7 @@ public final class BatchAnalysisTree {
         put(tree, "after_two_weeks", crystalsInStorage.fortnight());
         crystalsInStorage.kept().ifPresent(kept -> put(tree, "as_kept", kept));
         crystalsInStorage.steady().ifPresent(steady -> put(tree, "kept_steady", steady));
-        tree.put("smooth_below_micrometres", 50);
+        tree.put("smooth_below_micrometres", (int) Texture.SMOOTH.upToUm());
         tree.put("verdict", crystalsInStorage.tasted().verdict());
         return tree;
     }

@@ -25,8 +25,6 @@ public record CrystalsInStorage(
         CrystalStory fortnight,
         Optional<CrystalStory> kept,
         Optional<CrystalStory> steady) {
-    private static final double NIGHT_HOURS = 10;
-
     private static final StorageConditions USUAL = new StorageConditions(14, 1, Optional.empty());
 
     /**
@@ -45,7 +43,10 @@ public record CrystalsInStorage(
             return Optional.of(
                     batch.stored()
                             .flatMap(one -> ifAnyIceStays(one, drawn, storeC(batch)))
-                            .orElseGet(() -> drawn.storedAt(storeC(batch)).forHours(NIGHT_HOURS))
+                            .orElseGet(
+                                    () ->
+                                            drawn.storedAt(storeC(batch))
+                                                    .forHours(Storage.NIGHT_HOURS))
                             .meanUm());
         } catch (IllegalArgumentException | IllegalStateException e) {
             return Optional.empty();
@@ -71,7 +72,7 @@ public record CrystalsInStorage(
                             freezeMethodSetup.frozenMinutes(batch));
             CompletableFuture<CrystalStory> fortnight =
                     CompletableFuture.supplyAsync(() -> USUAL.after(drawn, freezerC));
-            CrystalStory night = drawn.storedAt(freezerC).forHours(NIGHT_HOURS);
+            CrystalStory night = drawn.storedAt(freezerC).forHours(Storage.NIGHT_HOURS);
             Optional<CrystalStory> kept =
                     batch.stored().flatMap(one -> ifAnyIceStays(one, drawn, freezerC));
             Optional<CrystalStory> steady =

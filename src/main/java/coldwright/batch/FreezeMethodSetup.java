@@ -32,15 +32,7 @@ record FreezeMethodSetup(
     /** How tall a filling stands in a tub or can, as a share of its width. */
     private static final double HEIGHT_TO_WIDTH = 0.8;
 
-    /** Less than an egg cup full is timed as an egg cup full. */
-    private static final double LEAST_G = 50;
-
     private static final double SHAKE_EVERY_MINUTES = 45;
-
-    /** Ice for each gram of batch, and salt for each gram of ice, where the file says nothing. */
-    private static final double ICE_PER_BATCH = 3;
-
-    private static final double SALT_PER_ICE = 0.25;
 
     static FreezeMethodSetup of(RecipeFile batch, Mix mix) {
         return switch (batch.method()) {
@@ -99,10 +91,12 @@ record FreezeMethodSetup(
         static Portions of(RecipeFile batch, Mix mix, double mostL) {
             int count = Math.max(1, (int) Math.ceil(mix.volumeL() / mostL - 1e-9));
             List<String> words = new ArrayList<>();
-            if (mix.massG() < LEAST_G) {
-                words.add("so small a batch is timed as %.0f g of it".formatted(LEAST_G));
+            if (mix.massG() < FreezingDefaults.LEAST_TIMED_G) {
+                words.add(
+                        "so small a batch is timed as %.0f g of it"
+                                .formatted(FreezingDefaults.LEAST_TIMED_G));
             }
-            double partG = Math.max(LEAST_G, mix.massG() / count);
+            double partG = Math.max(FreezingDefaults.LEAST_TIMED_G, mix.massG() / count);
             return new Portions(batch, mix.scaledTo(partG), count, words);
         }
 
@@ -120,10 +114,10 @@ record FreezeMethodSetup(
                 BathSetup stated = batch.bath().get();
                 return IceAndSalt.of(stated.iceG() / count, stated.saltG() / count);
             }
-            double iceG = ICE_PER_BATCH * part.massG();
+            double iceG = FreezingDefaults.ICE_PER_BATCH * part.massG();
             words.add(
                     "no bath is stated: three times the batch's weight in ice, and a quarter of that in salt, were taken");
-            return IceAndSalt.of(iceG, SALT_PER_ICE * iceG);
+            return IceAndSalt.of(iceG, FreezingDefaults.SALT_PER_ICE * iceG);
         }
 
         void assumed(String vessel) {

@@ -1,5 +1,6 @@
 package coldwright.batch;
 
+import coldwright.science.Temperature;
 import coldwright.science.balance.Target;
 import coldwright.science.balance.Trait;
 import coldwright.science.mix.Ingredient;
@@ -18,15 +19,13 @@ final class RecipeHeadReader {
     private static final List<String> KEYS =
             List.of("name", "method", "bath", "freezer", "air", "stored", "own", "target", "total");
 
-    private static final double HOME_FREEZER_C = -18;
-
     private final String file;
     private final Map<String, Integer> seen = new HashMap<>();
 
     String name = "";
     RecipeFile.Method method = RecipeFile.Method.TUB;
     Optional<BathSetup> bath = Optional.empty();
-    double freezerC = HOME_FREEZER_C;
+    double freezerC = Temperature.HOME_FREEZER_C;
     double airPercent;
     Optional<StorageConditions> stored = Optional.empty();
     OptionalDouble totalG = OptionalDouble.empty();

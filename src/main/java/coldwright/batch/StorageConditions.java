@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Storage;
 
 import java.util.Optional;
 
@@ -17,7 +18,6 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
     private static final Require.Range SWING = new Require.Range(0, 10, "°C");
     private static final Require.Range HOURS = new Require.Range(0, 100, "h");
     private static final double WARMEST_C = -0.5;
-    private static final double COLDEST_C = -40;
     private static final String FORM =
             "write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
 
@@ -29,7 +29,8 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
      */
     public record WarmSpell(double temperatureC, double hours) {
         public WarmSpell {
-            Require.within("warmed", temperatureC, new Require.Range(COLDEST_C, WARMEST_C, "°C"));
+            Require.within(
+                    "warmed", temperatureC, new Require.Range(Storage.COLDEST_C, WARMEST_C, "°C"));
             Require.within("warmed for", hours, HOURS);
         }
     }
@@ -61,7 +62,7 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
                         Optional.of(
                                 new WarmSpell(
                                         TypedQuantity.of("warmed", words.substring(10, cut))
-                                                .celsius(COLDEST_C, WARMEST_C),
+                                                .celsius(Storage.COLDEST_C, WARMEST_C),
                                         TypedQuantity.of("warmed for", words.substring(cut + 5))
                                                 .hours()));
             } else if (words.matches("[+-]?[0-9.].*")) {

@@ -5,25 +5,18 @@ import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.lesson.AppActions;
-import coldwright.desk.lesson.HandoutRequest;
-import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.page.DeskView;
-import coldwright.desk.run.ExceptionText;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
 import coldwright.paint.ChartPainter;
-import coldwright.print.HandoutEdition;
-import coldwright.print.HandoutOptions;
-import coldwright.text.WholeFile;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.LoadedWork;
 import coldwright.workbook.Workbook;
-import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.Preferences;
 
@@ -35,18 +28,13 @@ import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
-import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 
-import java.io.File;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -133,7 +121,7 @@ public final class DeskApp extends Application {
                         (value, was, is) ->
                                 settings.change(all -> all.withTypeSizePercent(is.intValue())));
         settings.preferences().addListener((value, was, is) -> set(was, is, stage));
-        workKeeper.follow(settings.preferences().get(), this::settle);
+        workKeeper.settings().follow(settings.preferences().get(), this::settle);
         workKeeper.whenTakenOver(() -> batches.readAgain(desk.batches()));
         stage.getScene().setRoot(view(stage));
         if (desk.notice().get().isEmpty()) {
@@ -145,6 +133,7 @@ public final class DeskApp extends Application {
 
     private DeskView view(Stage stage) {
         Messages.in(language(settings.preferences().get().language()));
+        FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, press);
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
         return new DeskView(
@@ -152,11 +141,11 @@ public final class DeskApp extends Application {
                 settings,
                 renderContext,
                 new AppActions(
-                        () -> openFile(stage),
+                        dialogs::openFile,
                         address -> getHostServices().showDocument(address),
                         workKeeper::archive,
-                        (lesson, name) -> handIn(lesson, name, stage),
-                        (lesson, choice) -> handout(lesson, choice, stage),
+                        dialogs::handIn,
+                        dialogs::handout,
                         () -> stage.setFullScreen(!stage.isFullScreen())));
     }
 
@@ -170,7 +159,7 @@ public final class DeskApp extends Application {
 
     /** Settings have changed: what hangs on them follows. */
     private void set(Preferences was, Preferences is, Stage stage) {
-        workKeeper.keep(is);
+        workKeeper.settings().keep(is);
         if (!was.limits().equals(is.limits())) {
             bench.renew();
         }
@@ -204,7 +193,7 @@ public final class DeskApp extends Application {
     private void open(Path file) {
         if (file.toString().endsWith(BatchStore.ENDING)) {
             desk.openBatches();
-            batches.open(file, desk.batches());
+            batches.files().open(file, desk.batches());
         } else {
             desk.openFile(file);
         }
@@ -213,67 +202,6 @@ public final class DeskApp extends Application {
     private static List<Lesson> lessons() {
         LessonFolder shelf = LessonFolder.ofThisProgram();
         return shelf.names().stream().map(shelf::read).toList();
-    }
-
-    private void handIn(LessonModel lesson, String name, Stage stage) {
-        HandIn work = HandIn.of(workKeeper.workOn(lesson), name, lesson.lesson(), Instant.now());
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(Messages.of("hand-in.save"));
-        chooser.setInitialFileName(work.fileName());
-        File file = chooser.showSaveDialog(stage);
-        if (file != null) {
-            try {
-                WholeFile.write(file.toPath(), work.text().getBytes(StandardCharsets.UTF_8));
-                desk.notify(Messages.of("hand-in.saved", file.getName()));
-            } catch (WholeFile.UnwrittenException e) {
-                desk.notify(ExceptionText.unwritten(file, e));
-            }
-        }
-    }
-
-    private void handout(LessonModel lesson, HandoutRequest choice, Stage stage) {
-        if (!lesson.gate().open().get() && choice.edition() != HandoutEdition.BLANK) {
-            desk.notify(Messages.of("handout.not-agreed"));
-            return;
-        }
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(Messages.of("handout"));
-        chooser.setInitialFileName(lesson.lesson().name() + ".pdf");
-        chooser.getExtensionFilters()
-                .addAll(
-                        new FileChooser.ExtensionFilter("PDF", "*.pdf"),
-                        new FileChooser.ExtensionFilter("HTML", "*.html"));
-        File file = chooser.showSaveDialog(stage);
-        if (file != null) {
-            Optional<HandIn> own =
-                    choice.withWork()
-                            ? Optional.of(
-                                    HandIn.of(
-                                            workKeeper.workOn(lesson),
-                                            "",
-                                            lesson.lesson(),
-                                            Instant.now()))
-                            : Optional.empty();
-            press.write(
-                    lesson.lesson(),
-                    new HandoutOptions(choice.edition(), choice.paper(), false, own),
-                    file.toPath(),
-                    lesson.gate().open().get());
-        }
-    }
-
-    private void openFile(Stage stage) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(Messages.of("open-file"));
-        chooser.getExtensionFilters()
-                .addAll(
-                        new FileChooser.ExtensionFilter(
-                                Messages.of("open-file.lessons"), "*.md", "*.zip"),
-                        new FileChooser.ExtensionFilter(Messages.of("open-file.all"), "*"));
-        File file = chooser.showOpenDialog(stage);
-        if (file != null) {
-            desk.openFile(file.toPath());
-        }
     }
 
     /** The window lives on, whatever broke in it. */

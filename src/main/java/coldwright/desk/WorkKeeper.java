@@ -9,11 +9,7 @@ import coldwright.text.DisplayText;
 import coldwright.workbook.Copied;
 import coldwright.workbook.DelayedSaver;
 import coldwright.workbook.LoadedWork;
-import coldwright.workbook.Saved;
 import coldwright.workbook.Workbook;
-import coldwright.workbook.settings.Agreements;
-import coldwright.workbook.settings.Preferences;
-import coldwright.workbook.settings.PreferencesMerge;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
@@ -30,7 +26,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Keeps what the learner does: brings it back when a lesson is opened and writes it soon after each
@@ -48,12 +43,10 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     private final Executor window;
     private final Consumer<String> notify;
     private final DelayedSaver delayedSaver;
+    private final SettingsKeeper settings;
     private final Map<LessonModel, LessonWork> works = new HashMap<>();
     private final List<Runnable> whenTakenOver = new ArrayList<>();
     private final List<Copied> copies = new ArrayList<>();
-    private Consumer<Preferences> settled = preferences -> {};
-    private Optional<Preferences> chosen = Optional.empty();
-    private Agreements agreements;
     private boolean bringingBack;
     private boolean triesLater;
 
@@ -82,10 +75,8 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
                         words -> window.execute(() -> say(words)),
                         (given, saved) -> window.execute(() -> settle(given, saved)));
         workbook.whenCopied(copied -> window.execute(() -> say(copied)));
-        LoadedWork<Agreements> loaded = workbook.agreements();
-        agreements = loaded.value();
-        Stream.concat(workbook.notice().stream(), loaded.messages().stream())
-                .forEach(words -> window.execute(() -> say(words)));
+        workbook.notice().ifPresent(words -> window.execute(() -> say(words)));
+        settings = new SettingsKeeper(workbook, background, window, this::say);
     }
 
     private void say(String words) {
@@ -126,31 +117,19 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
             WorkStore.super.replaced(former, now);
             return;
         }
-        Lesson read = now.lesson();
-        LessonWork work = WorkMapper.of(former, before).fittedTo(read, ContentHash.of(read.text()));
-        WorkMapper.restore(work, now);
-        works.put(now, work);
-        background.execute(() -> workbook.fit(now.key(), read));
+        works.put(now, WorkMapper.carryOver(former, before, now));
+        background.execute(() -> workbook.fit(now.key(), now.lesson()));
         now.whenChanged(() -> changed(now));
     }
 
     private void workTaken(LessonModel lesson, LoadedWork<Optional<LessonWork>> loaded) {
         loaded.messages().forEach(this::say);
-        LessonWork work = loaded.value().orElseGet(() -> empty(lesson));
+        LessonWork work = loaded.value().orElseGet(() -> WorkMapper.empty(lesson));
         WorkMapper.restore(work, lesson);
         LessonWork shown = WorkMapper.of(lesson, work);
         works.put(lesson, shown);
         background.execute(() -> workbook.shows(shown));
         lesson.whenChanged(() -> changed(lesson));
-    }
-
-    private static LessonWork empty(LessonModel lesson) {
-        Lesson read = lesson.lesson();
-        return LessonWork.empty(
-                lesson.key(),
-                lesson.key().name() + ".md",
-                read.title(),
-                ContentHash.of(read.text()));
     }
 
     private void changed(LessonModel lesson) {
@@ -201,7 +180,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     /** The work on a lesson as it stands. */
     LessonWork workOn(LessonModel lesson) {
         LessonWork before = works.get(lesson);
-        return WorkMapper.of(lesson, before == null ? empty(lesson) : before);
+        return WorkMapper.of(lesson, before == null ? WorkMapper.empty(lesson) : before);
     }
 
     /** Tries once more to keep things, if another window kept them until now. */
@@ -230,10 +209,8 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     private void takeOver() {
         copies.clear();
         say(Messages.of("keep.taken-over"));
-        works.replaceAll(WorkMapper::of);
-        works.values().forEach(delayedSaver::changed);
-        keepSettings();
-        keepAgreements();
+        saveAll();
+        settings.keepAll();
         whenTakenOver.forEach(Runnable::run);
     }
 
@@ -242,59 +219,19 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         whenTakenOver.add(action);
     }
 
-    /**
-     * Brings settings together with those of another window from now on.
-     *
-     * @param now what they are now
-     * @param whenSettled takes them, on the window's thread, with what another window has changed
-     */
-    void follow(Preferences now, Consumer<Preferences> whenSettled) {
-        chosen = Optional.of(now);
-        settled = whenSettled;
-    }
-
-    /** Keeps the preferences. */
-    void keep(Preferences preferences) {
-        chosen = Optional.of(preferences);
-        keepSettings();
-    }
-
-    private void keepSettings() {
-        chosen.ifPresent(
-                given ->
-                        CompletableFuture.supplyAsync(() -> workbook.keep(given), background)
-                                .thenAcceptAsync(saved -> settle(given, saved), window));
-    }
-
-    private void settle(Preferences given, Saved<Preferences> saved) {
-        saved.failure().ifPresent(this::say);
-        Preferences now = chosen.orElse(given);
-        Preferences both = PreferencesMerge.of(given, now, saved.value()).value();
-        if (!both.equals(now)) {
-            settled.accept(both);
-        }
+    /** What keeps settings and agreements. */
+    SettingsKeeper settings() {
+        return settings;
     }
 
     @Override
     public boolean agreed(ContentHash hash) {
-        return agreements.agreed(hash);
+        return settings.agreed(hash);
     }
 
     @Override
     public void agree(ContentHash hash, String name) {
-        agreements = agreements.agree(hash, name);
-        keepAgreements();
-    }
-
-    private void keepAgreements() {
-        Agreements given = agreements;
-        CompletableFuture.supplyAsync(() -> workbook.keep(given), background)
-                .thenAcceptAsync(
-                        saved -> {
-                            saved.failure().ifPresent(this::say);
-                            agreements = agreements.mergedWith(given, saved.value());
-                        },
-                        window);
+        settings.agree(hash, name);
     }
 
     /** Moves all that was kept into a folder of its own; says what came of it. */
@@ -314,9 +251,13 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
      */
     void takeOverAtLast() {
         if (takes()) {
-            works.replaceAll(WorkMapper::of);
-            works.values().forEach(delayedSaver::changed);
+            saveAll();
         }
+    }
+
+    private void saveAll() {
+        works.replaceAll(WorkMapper::of);
+        works.values().forEach(delayedSaver::changed);
     }
 
     @Override

@@ -25,11 +25,4 @@ final class MakeSheetText {
                 ? DisplayText.decimals(0, seconds / 60) + " min"
                 : DisplayText.decimals(0, seconds) + " s";
     }
-
-    static String minutes(double minutes) {
-        if (!Double.isFinite(minutes)) {
-            return "never";
-        }
-        return DisplayText.minutes(minutes);
-    }
 }

@@ -198,9 +198,9 @@ final class MakeSteps {
         String end = deed.equals("wait") ? "It is soft-serve" : "Done at soft-serve,";
         return "It thickens after about %s. %s after about %s (%s)%s."
                 .formatted(
-                        MakeSheetText.minutes(plan.minutesToThicken()),
+                        DisplayText.minutes(plan.minutesToThicken()),
                         end,
-                        MakeSheetText.minutes(plan.minutesToSoftServe()),
+                        DisplayText.minutes(plan.minutesToSoftServe()),
                         range(Stage.SOFT_SERVE),
                         deed.equals("wait") ? "" : ", when it stands in soft heaps");
     }
@@ -210,7 +210,7 @@ final class MakeSteps {
                 ? "Leave it at %s until it is hard: about %s after the start (%s)."
                         .formatted(
                                 MakeSheetText.celsius(0, all.batch().freezerC()),
-                                MakeSheetText.minutes(plan.minutesToHard()),
+                                DisplayText.minutes(plan.minutesToHard()),
                                 range(Stage.HARD))
                 : "It is not reckoned to get hard at %s: eat it soft."
                         .formatted(MakeSheetText.celsius(0, all.batch().freezerC()));
@@ -218,9 +218,9 @@ final class MakeSteps {
 
     private String range(Stage stage) {
         FreezePlan.MinuteRange minuteRange = plan.rangeMinutes(stage);
-        return MakeSheetText.minutes(minuteRange.least())
+        return DisplayText.minutes(minuteRange.least())
                 + " to "
-                + MakeSheetText.minutes(minuteRange.most());
+                + DisplayText.minutes(minuteRange.most());
     }
 
     private void keep() {

@@ -11,6 +11,12 @@ public final class Temperature {
     /** Warmest temperature that any model here accepts, °C. */
     public static final double WARMEST_C = 120;
 
+    /** A home freezer, °C (0 °F, the usual advice for food storage). */
+    public static final double HOME_FREEZER_C = -18;
+
+    /** Gas constant, J/(mol·K) (CODATA 2018, exact; ten digits). */
+    public static final double GAS_J_PER_MOLK = 8.314462618;
+
     private Temperature() {}
 
     /**

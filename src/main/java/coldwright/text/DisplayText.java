@@ -42,10 +42,25 @@ public final class DisplayText {
     /**
      * A length of time.
      *
-     * @param minutes a finite number of minutes
-     * @return whole minutes, or from two hours on hours to a tenth
+     * @param minutes how many
+     * @return whole minutes, or from two hours on hours to a tenth; {@code never} where it has no
+     *     end
      */
     public static String minutes(double minutes) {
+        return minutes(minutes, "never");
+    }
+
+    /**
+     * A length of time.
+     *
+     * @param minutes how many
+     * @param never what to say where it has no end
+     * @return as {@link #minutes(double)}
+     */
+    public static String minutes(double minutes, String never) {
+        if (!Double.isFinite(minutes)) {
+            return never;
+        }
         return minutes < HOURS_FROM_MINUTES
                 ? decimals(0, minutes) + " min"
                 : decimals(1, minutes / 60) + " h";

@@ -11,13 +11,20 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
 
-/** Files that are written whole or not at all: until the last moment the former content stands. */
+/** Writes files whole or not at all: until the last moment a file has its former content. */
 public final class WholeFile {
     /** The ending of a file that is being written. */
     public static final String PART = ".part";
+
+    private static final System.Logger LOGGER = System.getLogger("coldwright.text");
+
+    /** No write takes this long; what is older was left by a program that was ended. */
+    private static final Duration ABANDONED = Duration.ofMinutes(1);
 
     private static final int MOST_TRIES = 5;
     private static final Duration BETWEEN_TRIES = Duration.ofMillis(20);
@@ -77,8 +84,36 @@ public final class WholeFile {
                 out.force(true);
             }
             replace(part, to);
+            forceFolder(to.getParent());
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    /** Makes the new name last through a power cut, where the system can. */
+    private static void forceFolder(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            LOGGER.log(System.Logger.Level.DEBUG, "a folder can't be forced to disk", e);
+        }
+    }
+
+    /**
+     * Deletes what programs that were ended left half-written in a folder.
+     *
+     * @param folder which folder
+     */
+    public static void sweep(Path folder) {
+        Instant old = Instant.now().minus(ABANDONED);
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(one -> one.toString().endsWith(PART)).toList()) {
+                if (Files.getLastModifiedTime(file).toInstant().isBefore(old)) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        } catch (IOException e) {
+            LOGGER.log(System.Logger.Level.DEBUG, "a folder can't be swept", e);
         }
     }
 

@@ -1,5 +1,7 @@
 package coldwright.workbook;
 
+import coldwright.text.WholeFile;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -125,7 +127,7 @@ public final class KeptFiles {
         if (isUnseen(file) && !now.equals(merged) && !now.equals(next)) {
             copy = copy(file, now);
         }
-        AtomicFile.write(file, bytes);
+        WholeFile.writePrivate(file, bytes);
         seen.put(file, next);
         copy.ifPresent(to -> listener.accept(new Copied(what, to)));
     }
@@ -135,7 +137,7 @@ public final class KeptFiles {
         if (copies.containsKey(once)) {
             return Optional.of(copies.get(once));
         }
-        Path to = AtomicFile.copy(file, folder.resolve(COPIES), LocalDateTime.now());
+        Path to = DatedFiles.copy(file, folder.resolve(COPIES), LocalDateTime.now());
         copies.put(once, to);
         return Optional.of(to);
     }
@@ -148,7 +150,7 @@ public final class KeptFiles {
      * @throws IOException if it can't be moved
      */
     public Path setAside(Path file) throws IOException {
-        return AtomicFile.setAside(file, LocalDateTime.now());
+        return DatedFiles.setAside(file, LocalDateTime.now());
     }
 
     /**
@@ -159,6 +161,6 @@ public final class KeptFiles {
      * @throws IOException if it can't be renamed
      */
     public void rename(Path file, String name) throws IOException {
-        Files.move(file, AtomicFile.free(file.resolveSibling(name)));
+        Files.move(file, DatedFiles.free(file.resolveSibling(name)));
     }
 }

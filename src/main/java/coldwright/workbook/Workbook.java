@@ -7,7 +7,6 @@ import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -33,20 +32,17 @@ import java.util.function.Consumer;
  * read or write wait for the disk, so call them off the window's thread or rarely.
  */
 public final class Workbook implements AutoCloseable {
-    private static final String TAKEN =
-            "another Coldwright window keeps this workbook; what you change here is not kept until it is closed";
-
     private final DataFolder folder;
+    private final FolderClaim claim;
     private final WorkbookFiles store;
     private final Map<LessonKey, SharedFile<LessonWork>> works = new HashMap<>();
     private final Map<LessonKey, Forms.Work> forms = new HashMap<>();
     private SharedFile<Preferences> settings;
     private SharedFile<Agreements> agreed;
-    private volatile Optional<FolderLock> lock = Optional.empty();
-    private volatile Optional<String> notice = Optional.empty();
 
     private Workbook(DataFolder folder) {
         this.folder = folder;
+        this.claim = new FolderClaim(folder);
         this.store = new WorkbookFiles(folder.path());
         forget();
     }
@@ -76,42 +72,20 @@ public final class Workbook implements AutoCloseable {
      * @return as {@link #notice} from now on
      */
     public synchronized Optional<String> tryAgain() {
-        if (lock.isPresent()) {
-            return notice;
-        }
-        notice = folder.make();
-        if (notice.isEmpty()) {
-            try {
-                lock = FolderLock.take(folder.path());
-                notice = lock.isPresent() ? Optional.empty() : Optional.of(TAKEN);
-            } catch (IOException e) {
-                notice =
-                        Optional.of(
-                                WorkbookFiles.sentence("the lock of the workbook can't be had", e));
-            }
-        }
-        if (lock.isPresent()) {
+        if (!keeps() && claim.take()) {
             store.sweep();
         }
-        return notice;
+        return notice();
     }
 
-    /**
-     * Why nothing is kept.
-     *
-     * @return one sentence for the user; empty if what is saved is kept
-     */
+    /** Why nothing is kept. @return one sentence for the user; empty if what is saved is kept */
     public Optional<String> notice() {
-        return notice;
+        return claim.notice();
     }
 
-    /**
-     * Whether what is saved is kept.
-     *
-     * @return true if so
-     */
+    /** Whether what is saved is kept. @return true if so */
     public boolean keeps() {
-        return lock.isPresent();
+        return claim.holds();
     }
 
     /**
@@ -133,11 +107,7 @@ public final class Workbook implements AutoCloseable {
         return store.files();
     }
 
-    /**
-     * Where it lies.
-     *
-     * @return the folder
-     */
+    /** Where it is. @return the folder */
     public DataFolder folder() {
         return folder;
     }
@@ -240,7 +210,7 @@ public final class Workbook implements AutoCloseable {
 
     private <T> Saved<T> keep(
             SharedFile<T> file, Form<T> form, T value, String about, String what) {
-        return keeps() ? file.save(value, form, about, what) : new Saved<>(value, notice);
+        return keeps() ? file.save(value, form, about, what) : new Saved<>(value, notice());
     }
 
     /**
@@ -260,22 +230,7 @@ public final class Workbook implements AutoCloseable {
      * @return what the file holds now
      */
     public synchronized Saved<Preferences> keep(Preferences preferences) {
-        return keep(
-                settings,
-                Forms.SETTINGS,
-                preferences,
-                fileName(store.settingsFile()),
-                "the settings");
-    }
-
-    /**
-     * Saves the settings as {@link #keep(Preferences)} does.
-     *
-     * @param preferences the settings
-     * @return why they were not kept, one sentence; empty if they were
-     */
-    public Optional<String> save(Preferences preferences) {
-        return keep(preferences).failure();
+        return keep(settings, Forms.SETTINGS, preferences, WorkbookFiles.SETTINGS, "the settings");
     }
 
     /**
@@ -294,22 +249,7 @@ public final class Workbook implements AutoCloseable {
      * @return what the file holds now
      */
     public synchronized Saved<Agreements> keep(Agreements agreements) {
-        return keep(
-                agreed, Forms.AGREED, agreements, fileName(store.agreedFile()), "the agreement");
-    }
-
-    /**
-     * Saves the agreements as {@link #keep(Agreements)} does.
-     *
-     * @param agreements the lessons that may run
-     * @return why they were not kept, one sentence; empty if they were
-     */
-    public Optional<String> save(Agreements agreements) {
-        return keep(agreements).failure();
-    }
-
-    private static String fileName(Path file) {
-        return String.valueOf(file.getFileName());
+        return keep(agreed, Forms.AGREED, agreements, WorkbookFiles.AGREED, "the agreement");
     }
 
     private <T> LoadedWork<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
@@ -336,7 +276,7 @@ public final class Workbook implements AutoCloseable {
      */
     public synchronized ArchivedWorkbook clear() {
         if (!keeps()) {
-            return new ArchivedWorkbook(Optional.empty(), notice);
+            return new ArchivedWorkbook(Optional.empty(), notice());
         }
         forget();
         return store.archive();
@@ -345,15 +285,6 @@ public final class Workbook implements AutoCloseable {
     /** Lets the workbook go to another window. What is saved afterwards is not kept. */
     @Override
     public synchronized void close() {
-        if (lock.isPresent()) {
-            try {
-                lock.get().close();
-            } catch (IOException e) {
-                System.getLogger("coldwright.workbook")
-                        .log(System.Logger.Level.DEBUG, "the lock did not close", e);
-            }
-            lock = Optional.empty();
-        }
-        notice = Optional.of("the workbook is closed; what you change now is not kept");
+        claim.close();
     }
 }

@@ -2,6 +2,7 @@ package coldwright.workbook;
 
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
+import coldwright.text.WholeFile;
 import coldwright.workbook.work.LessonKey;
 
 import java.io.IOException;
@@ -25,6 +26,8 @@ final class WorkbookFiles {
     private static final int MOST_BYTES = 3 * MOST_CHARACTERS;
 
     private static final String ENDING = ".txt";
+    static final String SETTINGS = "settings" + ENDING;
+    static final String AGREED = "agreed" + ENDING;
     private static final String LESSONS = "lessons";
     private static final String PUT_AWAY = "put-away-";
 
@@ -56,18 +59,18 @@ final class WorkbookFiles {
     }
 
     Path settingsFile() {
-        return folder.resolve("settings" + ENDING);
+        return folder.resolve(SETTINGS);
     }
 
     Path agreedFile() {
-        return folder.resolve("agreed" + ENDING);
+        return folder.resolve(AGREED);
     }
 
     void sweep() {
         Stream.of("", LESSONS, KeptFiles.COPIES)
                 .map(folder::resolve)
                 .filter(Files::isDirectory)
-                .forEach(AtomicFile::sweep);
+                .forEach(WholeFile::sweep);
     }
 
     FileContent read(Path file) {
@@ -149,7 +152,7 @@ final class WorkbookFiles {
         try (Stream<Path> all = Files.list(folder)) {
             for (Path one : all.filter(WorkbookFiles::isKept).sorted().toList()) {
                 if (to.isEmpty()) {
-                    to = Optional.of(AtomicFile.newDatedFolder(folder, LocalDateTime.now()));
+                    to = Optional.of(DatedFiles.newDatedFolder(folder, LocalDateTime.now()));
                 }
                 Files.move(one, to.get().resolve(one.getFileName()));
             }

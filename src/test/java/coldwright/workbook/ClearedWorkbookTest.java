@@ -30,8 +30,8 @@ class ClearedWorkbookTest {
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
             assertEquals(Preferences.usual(), workbook.preferences().value());
             assertEquals(Agreements.none(), workbook.agreements().value());
-            assertEquals(Optional.empty(), workbook.save(chosen));
-            assertEquals(Optional.empty(), workbook.save(agreed));
+            assertEquals(Optional.empty(), workbook.keep(chosen).failure());
+            assertEquals(Optional.empty(), workbook.keep(agreed).failure());
         }
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
             assertEquals(chosen, workbook.preferences().value());
@@ -46,7 +46,7 @@ class ClearedWorkbookTest {
                     new ArchivedWorkbook(Optional.empty(), Optional.empty()), workbook.clear());
             for (int time = 1; time <= 2; time++) {
                 workbook.save(Samples.state(time, 1));
-                workbook.save(Preferences.usual());
+                workbook.keep(Preferences.usual());
                 ArchivedWorkbook away = workbook.clear();
                 assertEquals(Optional.empty(), away.message());
                 Path to = away.folder().orElseThrow();

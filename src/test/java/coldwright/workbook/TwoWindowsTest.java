@@ -145,8 +145,8 @@ class TwoWindowsTest {
             Preferences usual = second.preferences().value();
             Agreements none = second.agreements().value();
             try (first) {
-                first.save(usual.with(Theme.DARK));
-                first.save(none.agree(one, "One"));
+                first.keep(usual.with(Theme.DARK));
+                first.keep(none.agree(one, "One"));
             }
             second.tryAgain();
             Preferences both = usual.with(Theme.DARK).with(MassUnit.OZ);

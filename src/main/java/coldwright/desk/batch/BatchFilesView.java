@@ -1,5 +1,6 @@
 package coldwright.desk.batch;
 
+import coldwright.desk.batch.model.BatchFiles;
 import coldwright.desk.batch.model.BatchStore;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.messages.Messages;
@@ -21,7 +22,7 @@ final class BatchFilesView extends FlowPane {
     private final Consumer<Path> openLesson;
     private final InvalidationListener listener = value -> fill();
     private final Label status = TextControls.label("", "note");
-    private Optional<BatchStore> store = Optional.empty();
+    private Optional<BatchFiles> files = Optional.empty();
 
     BatchFilesView(BatchesModel brew, Consumer<Path> openLesson) {
         this.batches = brew;
@@ -32,9 +33,9 @@ final class BatchFilesView extends FlowPane {
     }
 
     private void follow() {
-        store.ifPresent(was -> was.recent().removeListener(listener));
-        store = batches.store().get();
-        store.ifPresent(is -> is.recent().addListener(listener));
+        files.ifPresent(was -> was.recent().removeListener(listener));
+        files = batches.store().get().map(BatchStore::files);
+        files.ifPresent(is -> is.recent().addListener(listener));
         fill();
     }
 
@@ -44,10 +45,10 @@ final class BatchFilesView extends FlowPane {
                         TextControls.button(
                                 Messages.of("batch.new"),
                                 () -> batches.startBatch(Messages.of("batch.new-name"))));
-        store.ifPresent(this::fill);
+        files.ifPresent(this::fill);
     }
 
-    private void fill(BatchStore is) {
+    private void fill(BatchFiles is) {
         getChildren()
                 .addAll(
                         TextControls.button(Messages.of("batch.file.open"), () -> open(is)),
@@ -69,14 +70,14 @@ final class BatchFilesView extends FlowPane {
         }
     }
 
-    private void open(BatchStore is) {
+    private void open(BatchFiles is) {
         File file = chooser("batch.file.open").showOpenDialog(getScene().getWindow());
         if (file != null) {
             is.open(file.toPath(), batches);
         }
     }
 
-    private void save(BatchStore is) {
+    private void save(BatchFiles is) {
         FileChooser chooser = chooser("batch.file.save");
         String name = batches.open().get().recipe().get().name();
         chooser.setInitialFileName(

@@ -2,6 +2,7 @@ package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.desk.batch.model.BatchCaption;
+import coldwright.desk.batch.model.BatchFigures;
 import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.batch.model.BatchShare;
 import coldwright.desk.messages.Messages;
@@ -35,7 +36,6 @@ final class BatchTilesView extends GridPane {
     private static final double WIDTH_EM = 6;
     private static final int PARTS = 3;
     private static final double BAR_EM = 0.35;
-    private static final double COLDEST_C = -30;
     private static final int POINTS = 40;
 
     private final ObservableValue<? extends Number> emPx;
@@ -140,14 +140,14 @@ final class BatchTilesView extends GridPane {
         Pane pane = sized(width, height);
         Polyline line = new Polyline();
         for (int i = 0; i <= POINTS; i++) {
-            double temperatureC = COLDEST_C * i / POINTS;
+            double temperatureC = BatchFigures.COLDEST_C * i / POINTS;
             line.getPoints().addAll(x(temperatureC, width), y(now, temperatureC, height));
         }
         double freezerC = now.batch().freezerC();
         double servingC = Situation.SERVING_C;
         pane.getChildren().add(ShapeStyles.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
-            if (temperatureC >= COLDEST_C) {
+            if (temperatureC >= BatchFigures.COLDEST_C) {
                 double x = x(temperatureC, width);
                 pane.getChildren().add(ShapeStyles.as(new Line(x, 0, x, height), "small-mark"));
             }
@@ -159,7 +159,7 @@ final class BatchTilesView extends GridPane {
     }
 
     private static double x(double temperatureC, double width) {
-        return width * (1 - temperatureC / COLDEST_C);
+        return width * (1 - temperatureC / BatchFigures.COLDEST_C);
     }
 
     private static double y(BatchPreview now, double temperatureC, double height) {

@@ -156,7 +156,10 @@ public final class BatchView extends ScrollPane {
                         shelf ->
                                 event.getDragboard()
                                         .getFiles()
-                                        .forEach(file -> shelf.open(file.toPath(), batches)));
+                                        .forEach(
+                                                file ->
+                                                        shelf.files()
+                                                                .open(file.toPath(), batches)));
         event.setDropCompleted(true);
         event.consume();
     }

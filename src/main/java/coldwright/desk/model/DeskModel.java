@@ -203,11 +203,7 @@ public final class DeskModel {
         turnTo(ShownPage.BATCH);
     }
 
-    /**
-     * The cook's own batches.
-     *
-     * @return none at first
-     */
+    /** The cook's own batches. @return none at first */
     public BatchesModel batches() {
         return batches;
     }

@@ -3,15 +3,14 @@ package coldwright.desk.model;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.lesson.model.StepModel;
-import coldwright.desk.lesson.model.WorkMapper;
-import coldwright.lesson.Lesson;
-import coldwright.workbook.work.ContentHash;
-import coldwright.workbook.work.LessonWork;
 
 import java.util.List;
 import java.util.Optional;
 
-/** What goes over from a lesson on the desk to the lesson that its changed file gives. */
+/**
+ * Where a lesson goes on after its file has changed: the step in sight and what had run. The work
+ * itself goes over by {@link WorkStore#replaced}.
+ */
 final class LessonReload {
     private final LessonModel former;
     private final LessonModel now;
@@ -19,17 +18,6 @@ final class LessonReload {
     LessonReload(LessonModel former, LessonModel now) {
         this.former = former;
         this.now = now;
-    }
-
-    /** What was done stays, where it still fits. */
-    void takeWork() {
-        Lesson old = former.lesson();
-        Lesson read = now.lesson();
-        LessonWork none =
-                LessonWork.empty(
-                        now.key(), now.key().name(), old.title(), ContentHash.of(old.text()));
-        LessonWork work = WorkMapper.of(former, none);
-        WorkMapper.restore(work.fittedTo(read, ContentHash.of(read.text())), now);
     }
 
     /** The step of the same title stays in sight, else that of the same number. */

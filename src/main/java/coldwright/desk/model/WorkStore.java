@@ -1,6 +1,7 @@
 package coldwright.desk.model;
 
 import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.WorkMapper;
 import coldwright.workbook.work.ContentHash;
 
 /** What keeps a learner's work and agreements beyond the window; all of it returns at once. */
@@ -28,14 +29,14 @@ public interface WorkStore {
     void opened(LessonModel lesson);
 
     /**
-     * A lesson was read anew: the work on it goes on in the new one, not what was last written
-     * down.
+     * A lesson was read again: the work on it goes on in the new one, rather than what was last
+     * written to disk.
      *
      * @param former the lesson as it lay on the desk
      * @param now the lesson that takes its place
      */
     default void replaced(LessonModel former, LessonModel now) {
-        new LessonReload(former, now).takeWork();
+        WorkMapper.carryOver(former, WorkMapper.empty(former), now);
         opened(now);
     }
 

@@ -87,23 +87,18 @@ public final class DeskView extends StackPane {
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
         heightProperty()
-                .addListener(
-                        value -> {
-                            if (classroom != null) {
-                                arrange();
-                            }
-                        });
+                .addListener(value -> Optional.ofNullable(classroom).ifPresent(is -> arrange()));
         arrange();
         turnPage();
-        listenToKeys(appActions.openFile());
+        listenToKeys();
         DroppedFiles.on(this, desk::openFile);
     }
 
-    private void listenToKeys(Runnable openFile) {
+    private void listenToKeys() {
         KeyBindings keys =
                 new KeyBindings(
                         desk.typeSize(),
-                        openFile,
+                        actions.openFile(),
                         desk::toggleClassroom,
                         actions.fullScreen(),
                         this::focusContents,
@@ -173,13 +168,13 @@ public final class DeskView extends StackPane {
         }
     }
 
-    /** Puts the contents away if they lie over the page; says whether they did. */
+    /** Closes the contents if they cover the page; says whether they did. */
     private boolean closeContents() {
-        boolean lay = page.getChildren().remove(contents);
-        if (lay && lessonColumns != null) {
+        boolean covered = page.getChildren().remove(contents);
+        if (covered && lessonColumns != null) {
             lessonColumns.lesson().requestFocus();
         }
-        return lay;
+        return covered;
     }
 
     /** What Alt and Left do: from the kitchen trials they lead home. */
@@ -189,9 +184,7 @@ public final class DeskView extends StackPane {
                 : Optional.empty();
     }
 
-    /**
-     * Puts the contents away if they lie over the page, else help; if none is shown, leads back.
-     */
+    /** Closes the contents if they cover the page, else help, else leads back. */
     private void escape() {
         if (!closeContents() && !HelpPane.dismissWithin(page)) {
             back().ifPresent(Runnable::run);

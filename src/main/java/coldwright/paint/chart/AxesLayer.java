@@ -18,23 +18,23 @@ record AxesLayer(ChartLayout layout) implements ChartLayer {
     public void paint(Graphics2D g) {
         PlotArea plot = layout.plot();
         PlotArea.PixelRect pixelRect = plot.area();
-        double left = layout.onPixels(pixelRect.left());
-        double bottom = layout.onPixels(pixelRect.bottom());
+        double left = layout.pixels().snap(pixelRect.left());
+        double bottom = layout.pixels().snap(pixelRect.bottom());
         double tick = layout.tickLength();
         g.setStroke(
                 new BasicStroke(
-                        (float) layout.axisWidth(),
+                        (float) layout.pixels().axisWidth(),
                         BasicStroke.CAP_SQUARE,
                         BasicStroke.JOIN_MITER));
         g.setColor(layout.ground().axis());
         line(g, left, pixelRect.top(), left, bottom);
         line(g, left, bottom, pixelRect.right(), bottom);
         for (int i = 0; i < layout.yTicks().count() && layout.yLabelled(); i++) {
-            double y = layout.onPixels(plot.yPx(layout.yTicks().value(i)));
+            double y = layout.pixels().snap(plot.yPx(layout.yTicks().value(i)));
             line(g, left - tick, y, left, y);
         }
         for (int i = 0; i < layout.xTicks().count() && layout.xLabelled(); i++) {
-            double x = layout.onPixels(plot.xPx(layout.xTicks().value(i)));
+            double x = layout.pixels().snap(plot.xPx(layout.xTicks().value(i)));
             line(g, x, bottom, x, bottom + tick);
         }
     }
@@ -44,8 +44,8 @@ record AxesLayer(ChartLayout layout) implements ChartLayer {
         return g -> {
             PlotArea plot = layout.plot();
             if (plot.y().from() < 0 && plot.y().to() >= 0) {
-                double y = layout.onPixels(plot.yPx(0));
-                g.setStroke(new BasicStroke((float) layout.axisWidth()));
+                double y = layout.pixels().snap(plot.yPx(0));
+                g.setStroke(new BasicStroke((float) layout.pixels().axisWidth()));
                 g.setColor(color);
                 line(g, plot.area().left(), y, plot.area().right(), y);
             }

@@ -15,6 +15,9 @@ import java.util.Set;
  * @param series the series
  */
 public record BarGroups(List<String> words, List<Series.Bars> series) {
+    /** How much of a word's room its bars fill, side by side. */
+    public static final double SHARE_OF_SLOT = 0.62;
+
     public static BarGroups of(Figure figure) {
         List<Series.Bars> bars = new ArrayList<>();
         for (Series one : figure.series()) {

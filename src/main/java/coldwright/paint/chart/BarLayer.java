@@ -23,7 +23,6 @@ import java.util.List;
  */
 record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int number)
         implements ChartLayer {
-    private static final double SHARE_OF_SLOT = 0.62;
     private static final double WIDEST_EMS = 5;
     private static final double EARLIER_WIDER = 0.26;
     private static final double HATCH_EMS = 0.5;
@@ -37,7 +36,7 @@ record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int numbe
         BarGroups bars = layout.bars();
         int count = bars.series().size();
         double slot = plot.area().width() / (double) bars.words().size();
-        double width = Math.min(slot * SHARE_OF_SLOT / count, layout.em() * WIDEST_EMS);
+        double width = Math.min(slot * BarGroups.SHARE_OF_SLOT / count, layout.em() * WIDEST_EMS);
         double zero = plot.yPx(Math.max(plot.y().from(), Math.min(plot.y().to(), 0)));
         boolean valued = !ink.pale() && valuesFit(width);
         for (int i = 0; i < some.size(); i++) {

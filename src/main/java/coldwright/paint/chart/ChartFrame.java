@@ -71,8 +71,8 @@ final class ChartFrame {
             double at =
                     level
                             ? pixelRect.bottom()
-                                    - layout.onPixels(plot.yPx(y.value(line - upright)))
-                            : layout.onPixels(plot.xPx(x.value(line))) - pixelRect.left();
+                                    - layout.pixels().snap(plot.yPx(y.value(line - upright)))
+                            : layout.pixels().snap(plot.xPx(x.value(line))) - pixelRect.left();
             xs[i] = level ? 0 : at;
             ys[i] = level ? at : 0;
             xs[i + 1] = level ? pixelRect.width() : at;
@@ -83,7 +83,7 @@ final class ChartFrame {
             XYSeries grid = chart.addSeries("grid", xs, ys);
             grid.setMarker(SeriesMarkers.NONE);
             grid.setLineColor(layout.ground().grid());
-            grid.setLineStyle(new BasicStroke((float) layout.hairline()));
+            grid.setLineStyle(new BasicStroke((float) layout.pixels().hairline()));
         }
     }
 }

@@ -109,7 +109,7 @@ public final class ChartLayout {
         setLabels(words);
         if (!xCaption.isBlank()) {
             double at = Math.max(pad, pixelRect.right() - plain.width(xCaption));
-            lines.add(new TextLine(xCaption, plain, sheet.look().ground().text(), at, captionBase));
+            lines.add(new TextLine(xCaption, plain, ground().text(), at, captionBase));
         }
     }
 
@@ -122,7 +122,7 @@ public final class ChartLayout {
         int most = sheet.height() < em * 20 ? 2 : 3;
         for (String line : type.wrapped(figure.title(), inner, most)) {
             y += type.size() * 0.9;
-            lines.add(new TextLine(line, type, sheet.look().ground().text(), pad, y));
+            lines.add(new TextLine(line, type, ground().text(), pad, y));
             y += type.size() * 0.25;
         }
         return y + em * 0.4;
@@ -150,7 +150,7 @@ public final class ChartLayout {
             y = samples.isEmpty() ? y : samples.get(samples.size() - 1).y() - em + row;
         }
         if (captioned) {
-            lines.add(new TextLine(caption, plain, sheet.look().ground().text(), pad, y + em));
+            lines.add(new TextLine(caption, plain, ground().text(), pad, y + em));
             y += em * ROW_EMS;
         }
         return y;
@@ -188,12 +188,9 @@ public final class ChartLayout {
     }
 
     private List<List<String>> words(double width) {
-        List<List<String>> words = new ArrayList<>();
         double slot = width / bars.words().size();
-        for (String word : slot < em ? List.<String>of() : bars.words()) {
-            words.add(plain.wrapped(word, slot * 0.94, MOST_WORD_LINES));
-        }
-        return words;
+        return (slot < em ? List.<String>of() : bars.words())
+                .stream().map(word -> plain.wrapped(word, slot * 0.94, MOST_WORD_LINES)).toList();
     }
 
     private void setLabels(List<List<String>> words) {
@@ -203,9 +200,7 @@ public final class ChartLayout {
             for (int i = 0; i < labels.size(); i++) {
                 double x = plot.area().left() - gap - plain.width(labels.get(i));
                 double y = plot.yPx(yTicks.value(i)) + em * 0.36;
-                lines.add(
-                        new TextLine(
-                                labels.get(i), plain, sheet.look().ground().quietText(), x, y));
+                lines.add(new TextLine(labels.get(i), plain, ground().quietText(), x, y));
             }
         }
         double y = plot.area().bottom() + tickLength() + em * 1.1;
@@ -224,7 +219,7 @@ public final class ChartLayout {
 
     private void setCentred(String text, double middle, double y) {
         double x = middle - plain.width(text) / 2;
-        lines.add(new TextLine(text, plain, sheet.look().ground().quietText(), x, y));
+        lines.add(new TextLine(text, plain, ground().quietText(), x, y));
     }
 
     Figure figure() {
@@ -296,23 +291,8 @@ public final class ChartLayout {
         return em * 0.155;
     }
 
-    /** The width of a thin line that fills whole pixels of the screen. */
-    double axisWidth() {
-        return Math.max(1, Math.round(em / 13 * sheet.look().screenScale())) / scale();
-    }
-
-    double hairline() {
-        return 1 / scale();
-    }
-
-    /** The place next to one where a thin line fills whole pixels of the screen. */
-    double onPixels(double place) {
-        boolean odd = Math.round(axisWidth() * scale()) % 2 == 1;
-        double px = place * scale();
-        return (odd ? Math.floor(px) + 0.5 : Math.rint(px)) / scale();
-    }
-
-    private double scale() {
-        return sheet.look().screenScale();
+    /** Where thin lines are sharp. */
+    PixelGrid pixels() {
+        return new PixelGrid(em, sheet.look().screenScale());
     }
 }

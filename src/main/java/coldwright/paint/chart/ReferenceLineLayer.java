@@ -31,7 +31,8 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
     public void paint(Graphics2D g) {
         for (ReferenceLine mark : marks) {
             if (inSight(mark)) {
-                drawLine(g, mark.across() == ReferenceLine.Across.X, layout.onPixels(px(mark)));
+                drawLine(
+                        g, mark.across() == ReferenceLine.Across.X, layout.pixels().snap(px(mark)));
             }
         }
         places().forEach((mark, box) -> setLabel(g, text(mark), box));
@@ -55,13 +56,9 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         return layout.small().size() * GAP_EMS;
     }
 
-    private double height() {
-        return layout.small().size() * HEIGHT_EMS;
-    }
-
     private void drawLine(Graphics2D g, boolean upright, double at) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
-        float width = (float) layout.axisWidth();
+        float width = (float) layout.pixels().axisWidth();
         float dash = (float) (layout.em() * 0.28);
         g.setColor(layout.ground().mark());
         g.setStroke(
@@ -120,12 +117,11 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         PlotArea.PixelRect pixelRect = layout.plot().area();
         double at = px(mark);
         double gap = gap();
-        double width = layout.small().width(text(mark)) + gap;
-        double height = height();
+        Rectangle2D size = size(mark);
         double right = at + gap / 2;
-        double left = at - width - gap / 2;
+        double left = at - size.getWidth() - gap / 2;
         List<Double> sides = new ArrayList<>();
-        if (right + width + gap / 2 <= pixelRect.right()) {
+        if (right + size.getWidth() + gap / 2 <= pixelRect.right()) {
             sides.add(right);
         }
         if (left >= pixelRect.left() || sides.isEmpty()) {
@@ -133,10 +129,10 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         }
         List<Rectangle2D> places = new ArrayList<>();
         for (double y = pixelRect.top();
-                places.isEmpty() || y + height <= pixelRect.bottom();
-                y += height) {
+                places.isEmpty() || y + size.getHeight() <= pixelRect.bottom();
+                y += size.getHeight()) {
             for (double x : sides) {
-                places.add(new Rectangle2D.Double(x, y, width, height));
+                places.add(at(size, x, y));
             }
         }
         return places;
@@ -146,24 +142,34 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
     private List<Rectangle2D> besideLevel(ReferenceLine mark) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
         double at = px(mark);
-        double gap = gap();
-        double width = layout.small().width(text(mark)) + gap;
-        double height = height();
+        Rectangle2D size = size(mark);
+        double above = at - size.getHeight() - 1;
         List<Double> sides = new ArrayList<>();
-        if (at - height - 1 >= pixelRect.top()) {
-            sides.add(at - height - 1);
+        if (above >= pixelRect.top()) {
+            sides.add(above);
         }
-        if (at + 1 + height <= pixelRect.bottom() || sides.isEmpty()) {
+        if (at + 1 + size.getHeight() <= pixelRect.bottom() || sides.isEmpty()) {
             sides.add(at + 1);
         }
         List<Rectangle2D> places = new ArrayList<>();
-        double farthest = pixelRect.left() + gap;
-        double first = Math.max(farthest, pixelRect.right() - width - gap);
-        for (double x = first; x >= farthest; x -= width / 2) {
+        double farthest = pixelRect.left() + gap();
+        double first = Math.max(farthest, pixelRect.right() - size.getWidth() - gap());
+        for (double x = first; x >= farthest; x -= size.getWidth() / 2) {
             for (double y : sides) {
-                places.add(new Rectangle2D.Double(x, y, width, height));
+                places.add(at(size, x, y));
             }
         }
         return places;
+    }
+
+    /** The size of a label, with room about it. */
+    private Rectangle2D size(ReferenceLine mark) {
+        FigureFont type = layout.small();
+        return new Rectangle2D.Double(
+                0, 0, type.width(text(mark)) + gap(), type.size() * HEIGHT_EMS);
+    }
+
+    private static Rectangle2D at(Rectangle2D size, double x, double y) {
+        return new Rectangle2D.Double(x, y, size.getWidth(), size.getHeight());
     }
 }

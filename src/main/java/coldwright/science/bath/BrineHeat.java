@@ -59,9 +59,8 @@ public final class BrineHeat {
     };
 
     private static final double REFERENCE_C = 25;
-    private static final double GAS_CONSTANT = 8.314462618;
     private static final double REFERENCE_K = Temperature.kelvin(REFERENCE_C);
-    private static final double DEBYE_HEAT = 0.801 * GAS_CONSTANT * REFERENCE_K;
+    private static final double DEBYE_HEAT = 0.801 * Temperature.GAS_J_PER_MOLK * REFERENCE_K;
     private static final double HEAT_AT_INFINITE_DILUTION = 3880;
 
     private static final Require.Range SALT = new Require.Range(0, 26.5, "% by mass");
@@ -126,7 +125,7 @@ public final class BrineHeat {
         double third = -10.54e-5 / 2;
         return DEBYE_HEAT / 1.2 * Math.log(1 + 1.2 * root)
                 - 2
-                        * GAS_CONSTANT
+                        * Temperature.GAS_J_PER_MOLK
                         * REFERENCE_K
                         * REFERENCE_K
                         * (molality * second + molality * molality * third);

@@ -25,9 +25,6 @@ import java.util.List;
  * hands, children only with help; rinse the outside of a bag before it is opened.
  */
 public final class IceAndSalt {
-    /** Ice from a home freezer, °C (common practice, no source). */
-    public static final double HOME_FREEZER_C = -18;
-
     /** Heap of crushed ice, kg/L (judgement; cubes 0.55 to 0.6). */
     private static final double HEAP_KG_PER_L = 0.55;
 
@@ -60,7 +57,7 @@ public final class IceAndSalt {
         double[] masses = {
             Require.positive("iceG", iceG, "g"), Require.notNegative("saltG", saltG, "g"), 0
         };
-        return new IceAndSalt(masses, HOME_FREEZER_C, 20, Vessel.BARE_BOWL, null);
+        return new IceAndSalt(masses, Temperature.HOME_FREEZER_C, 20, Vessel.BARE_BOWL, null);
     }
 
     /**
@@ -77,7 +74,7 @@ public final class IceAndSalt {
         double strength = Brine.saltPercentAtIceLine(endC);
         double salt = strength / (100 - strength);
         double before =
-                PureWater.iceEnthalpyJPerG(HOME_FREEZER_C)
+                PureWater.iceEnthalpyJPerG(Temperature.HOME_FREEZER_C)
                         + salt * BrineHeat.SOLID_SALT_JPERGK * 20;
         double after = (1 + salt) * BrineHeat.enthalpyJPerG(strength, endC);
         double ice = heatJ / (after - before);
@@ -131,38 +128,22 @@ public final class IceAndSalt {
         return new double[] {iceG, saltG, waterG};
     }
 
-    /**
-     * Ice put in.
-     *
-     * @return g
-     */
+    /** Ice put in. @return g */
     public double iceG() {
         return iceG;
     }
 
-    /**
-     * Salt put in.
-     *
-     * @return g
-     */
+    /** Salt put in. @return g */
     public double saltG() {
         return saltG;
     }
 
-    /**
-     * Room.
-     *
-     * @return °C
-     */
+    /** Room. @return °C */
     public double roomC() {
         return roomC;
     }
 
-    /**
-     * What it stands in.
-     *
-     * @return the vessel
-     */
+    /** What it stands in. @return the vessel */
     public Vessel vessel() {
         return vessel;
     }
@@ -185,11 +166,7 @@ public final class IceAndSalt {
         return curve.temperatureC(startHeatJ());
     }
 
-    /**
-     * Temperature at which the last ice melts.
-     *
-     * @return °C
-     */
+    /** Temperature at which the last ice melts. @return °C */
     public double lastIceC() {
         return curve.temperatureC(curve.heatWhenMeltedJ());
     }

@@ -23,8 +23,8 @@ public record CrystalSizes(
     /** Width of a class, µm. */
     public static final double CLASS_UM = 5;
 
-    /** Above this diameter a crystal counts as coarse, µm. */
-    public static final double COARSE_UM = 50;
+    /** Above this diameter a crystal counts as coarse, µm: the limit of {@link Texture#SMOOTH}. */
+    public static final double COARSE_UM = Texture.SMOOTH.upToUm();
 
     private static final double SPENT = 1e-4;
 

@@ -3,6 +3,7 @@ package coldwright.science.crystal;
 import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
@@ -38,9 +39,6 @@ import java.util.List;
 public final class CrystalStory {
     private static final double FRIDGE_C = 5;
     private static final double REST_S = 120;
-    private static final double HALF_FROZEN_PERCENT = 50;
-    private static final double NEAR_COLD_C = 1;
-    private static final double TUB_NEAR_COLD_C = 3;
 
     private final CrystalState state;
     private final List<String> notes;
@@ -88,9 +86,8 @@ public final class CrystalStory {
     public CrystalStory frozenBy(Method method, double minutes) {
         Require.within("minutes", minutes, new Require.Range(1, 4000, "min"));
         FrozenMixTable frozenMixTable = state.mixTable();
-        double least = method.coldC() + (isTub(method) ? TUB_NEAR_COLD_C : NEAR_COLD_C);
-        double half = frozenMixTable.temperatureAtIcePercent(HALF_FROZEN_PERCENT);
-        double endC = isTub(method) ? least : Math.max(half, least);
+        double endC =
+                method.endC(frozenMixTable.temperatureAtIcePercent(Stage.SOFT_SERVE.icePercent()));
         CoolingPath path =
                 CoolingPath.against(
                         frozenMixTable,
@@ -101,7 +98,7 @@ public final class CrystalStory {
     }
 
     /**
-     * Frozen along a measured or reckoned course.
+     * Frozen along a measured or calculated course.
      *
      * @param method how it was moved
      * @param readings temperatures of the batch at rising times, two or more
@@ -113,8 +110,8 @@ public final class CrystalStory {
     }
 
     /**
-     * Frozen as a freeze plan reckons it, to soft-serve if it is moved all the time, else until
-     * hard; the plan's fast and slow readings widen the band.
+     * Frozen as a freeze plan predicts, to soft-serve if it is moved all the time, else until hard;
+     * the plan's fast and slow readings widen the band.
      *
      * @param plan a plan for the same mix
      * @return the story, at the end of freezing
@@ -213,7 +210,7 @@ public final class CrystalStory {
         double softC =
                 Math.max(
                         state.temperatureC(),
-                        state.mixTable().temperatureAtIcePercent(HALF_FROZEN_PERCENT));
+                        state.mixTable().temperatureAtIcePercent(Stage.SOFT_SERVE.icePercent()));
         CrystalState soft =
                 state.along(
                         CoolingPath.ramp(state.temperatureC(), softC),
@@ -250,16 +247,9 @@ public final class CrystalStory {
                     + " °C";
         }
         Band mean = meanUm();
-        String middle = texture().words();
-        String best = Texture.of(mean.low()).words();
-        String worst = Texture.of(mean.high()).words();
-        String doubt =
-                (best.equals(middle) ? "" : ", at best " + best)
-                        + (worst.equals(middle) ? "" : ", at worst " + worst);
-        return "%s%s: crystals of %d µm (%d to %d)"
+        return "%s: crystals of %d µm (%d to %d)"
                 .formatted(
-                        middle,
-                        doubt,
+                        Texture.words(mean),
                         Math.round(mean.middle()),
                         Math.round(mean.low()),
                         Math.round(mean.high()));
@@ -303,9 +293,5 @@ public final class CrystalStory {
                     "there is no ice yet, so %s makes no sense; freeze it first with frozenBy(Method.BAG) or another"
                             .formatted(what));
         }
-    }
-
-    private static boolean isTub(Method method) {
-        return method == Method.SHAKEN_TUB || method == Method.STILL_TUB;
     }
 }

@@ -17,7 +17,7 @@ final class GrowthIntegrator {
     private static final double SEED_SPREAD = 0.3;
 
     /** Crystals of this radius break at the stated rate, µm. */
-    private static final double BREAKAGE_REFERENCE_UM = 50;
+    private static final double BREAKAGE_REFERENCE_RADIUS_UM = 50;
 
     /** Radius of a broken dendrite arm as it leaves the wall, µm; by judgement, 1 to 4. */
     private static final double LEAST_SEED_UM = 2;
@@ -102,7 +102,8 @@ final class GrowthIntegrator {
         crowd.grow(step.growth * step.seconds, screening(crowd), step.wanted);
         if (moves && motion.breakagePerS > 0) {
             crowd.breakUp(
-                    motion.breakagePerS * variant.breakage * step.seconds, BREAKAGE_REFERENCE_UM);
+                    motion.breakagePerS * variant.breakage * step.seconds,
+                    BREAKAGE_REFERENCE_RADIUS_UM);
         }
         crowd.refine();
     }

@@ -17,6 +17,9 @@ public enum Method {
     /** A tub in a home freezer, left alone overnight. */
     STILL_TUB(new Minutes(360, 600, 720), -18, 60, 0, false);
 
+    private static final double NEAR_COLD_C = 1;
+    private static final double TUB_NEAR_COLD_C = 3;
+
     private final Minutes minutes;
     private final double coldC;
     private final double clearedEveryS;
@@ -52,6 +55,15 @@ public enum Method {
      */
     public double coldC() {
         return coldC;
+    }
+
+    /**
+     * Temperature at which freezing ends: a tub's when it is nearly as cold as the freezer,
+     * another's when half the water is ice, unless that is colder than its wall can reach.
+     */
+    double endC(double halfFrozenC) {
+        boolean tub = this == SHAKEN_TUB || this == STILL_TUB;
+        return tub ? coldC + TUB_NEAR_COLD_C : Math.max(halfFrozenC, coldC + NEAR_COLD_C);
     }
 
     /**

@@ -13,7 +13,6 @@ import java.util.List;
  * A freeze plan as paths for the crystals: the fast reading gives the finest corner of the band.
  */
 record PlannedCoolingPaths(FrozenMixTable mixTable, FreezePlan plan) {
-    private static final double HALF_PERCENT = 50;
     private static final double BLADE_BREAKAGE_PER_S = Method.MACHINE.breakagePerS();
     private static final double HAND_BREAKAGE_PER_S = Method.BAG.breakagePerS();
 
@@ -52,7 +51,7 @@ record PlannedCoolingPaths(FrozenMixTable mixTable, FreezePlan plan) {
             if (points.isEmpty() || s > points.get(points.size() - 1)[0]) {
                 points.add(new double[] {s, t});
             }
-            if (end > 0 && moment.icePercent() >= HALF_PERCENT) {
+            if (end > 0 && moment.icePercent() >= Stage.SOFT_SERVE.icePercent()) {
                 break;
             }
         }

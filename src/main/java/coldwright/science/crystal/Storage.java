@@ -1,6 +1,7 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Require;
+import coldwright.science.Temperature;
 
 /**
  * A cold store for a batch: how cold, how steady, how quickly it hardens in it.
@@ -12,14 +13,16 @@ import coldwright.science.Require;
  */
 public final class Storage {
     /** The coldest store that is reckoned, °C; crystals hardly change there. */
-    public static final double COLDEST_C = -40;
+    public static final double COLDEST_C = FrozenMixTable.COLDEST_C;
 
     private static final double USUAL_HARDENING_HOURS = 6;
-    private static final double OVERNIGHT_HOURS = 10;
+
+    /** One night in the freezer, h (common practice, no source). */
+    public static final double NIGHT_HOURS = 10;
+
     private static final double USUAL_PERIOD_HOURS = 8;
     private static final double ALREADY_THERE_C = 0.05;
     private static final double BEYOND_C = 1;
-    private static final double USUAL_STORE_C = -18;
 
     private final CrystalStory story;
     private final double temperatureC;
@@ -145,15 +148,17 @@ public final class Storage {
         if (hardeningHours > 0) {
             return hardeningHours * 3600;
         }
-        double usual = 3600 * (now.frozen() ? USUAL_HARDENING_HOURS : OVERNIGHT_HOURS);
+        double usual = 3600 * (now.frozen() ? USUAL_HARDENING_HOURS : NIGHT_HOURS);
         CoolingPath.Ends ends = new CoolingPath.Ends(now.temperatureC(), temperatureC);
-        if (now.temperatureC() <= USUAL_STORE_C + ALREADY_THERE_C) {
+        if (now.temperatureC() <= Temperature.HOME_FREEZER_C + ALREADY_THERE_C) {
             return usual;
         }
-        CoolingPath.Ends usualEnds = new CoolingPath.Ends(now.temperatureC(), USUAL_STORE_C);
+        CoolingPath.Ends usualEnds =
+                new CoolingPath.Ends(now.temperatureC(), Temperature.HOME_FREEZER_C);
         return usual
                 * CoolingPath.effort(now.mixTable(), ends, aroundC)
-                / CoolingPath.effort(now.mixTable(), usualEnds, USUAL_STORE_C - BEYOND_C);
+                / CoolingPath.effort(
+                        now.mixTable(), usualEnds, Temperature.HOME_FREEZER_C - BEYOND_C);
     }
 
     private record TemperatureSwing(double byC, double everyHours) {}

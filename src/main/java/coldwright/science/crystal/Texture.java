@@ -1,5 +1,7 @@
 package coldwright.science.crystal;
 
+import coldwright.science.Band;
+
 /**
  * What the tongue says of the crystals.
  *
@@ -48,6 +50,21 @@ public enum Texture {
      */
     public String words() {
         return words;
+    }
+
+    /**
+     * The words for a band.
+     *
+     * @param meanUm mean diameter of the crystals, µm
+     * @return such as {@code smooth, at worst icy}
+     */
+    static String words(Band meanUm) {
+        String middle = of(meanUm.middle()).words;
+        String best = of(meanUm.low()).words;
+        String worst = of(meanUm.high()).words;
+        return middle
+                + (best.equals(middle) ? "" : ", at best " + best)
+                + (worst.equals(middle) ? "" : ", at worst " + worst);
     }
 
     /**

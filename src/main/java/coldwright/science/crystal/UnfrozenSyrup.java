@@ -30,7 +30,6 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
     /** Molar volume of ice, m³/mol: 18.015 g/mol over 916.7 kg/m³. */
     private static final double ICE_M3_PER_MOL = 18.015e-3 / GibbsThomson.ICE_KG_PER_M3;
 
-    private static final double GAS = 8.314462618;
     private static final double WATER_G_PER_MOL = 18.015;
 
     /** Heat conductivity of slush, W/(m·K): between syrup 0.45 and ice 2.2; hardly matters. */
@@ -92,7 +91,7 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
                         * ICE_M3_PER_MOL
                         * concentration
                         * darkenPairs.waterShare()
-                        / (GAS * Temperature.kelvin(temperatureC) * drag);
+                        / (Temperature.GAS_J_PER_MOLK * Temperature.kelvin(temperatureC) * drag);
         double both = 1 / (1 / byDiffusion + 1 / byHeatM3PerS());
         return new UnfrozenSyrup(activity, viscosity, both * 1e18);
     }

@@ -26,9 +26,6 @@ public record Situation(
         double overrunPercent,
         Optional<Band> crystalUm,
         Optional<Band> steadyUm) {
-    /** A home freezer, °C (0 °F, the usual advice for food storage). */
-    public static final double FREEZER_C = -18;
-
     /** Where ice cream is scooped, °C (from memory: −15 to −12 °C in shops). */
     public static final double SERVING_C = -12;
 
@@ -65,7 +62,7 @@ public record Situation(
      * @return the situation
      */
     public static Situation of(Mix mix) {
-        return new Situation(mix, FREEZER_C, SERVING_C, 0, Optional.empty());
+        return new Situation(mix, Temperature.HOME_FREEZER_C, SERVING_C, 0, Optional.empty());
     }
 
     /**

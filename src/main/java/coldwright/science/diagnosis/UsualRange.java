@@ -1,5 +1,7 @@
 package coldwright.science.diagnosis;
 
+import coldwright.science.crystal.Texture;
+import coldwright.science.freezer.Stage;
 import coldwright.science.sensory.Firmness;
 
 /**
@@ -22,9 +24,16 @@ record UsualRange(double least, double most, double slack, String source) {
                     MEMORY);
     static final UsualRange ICE_WHEN_CHURNED =
             new UsualRange(
-                    50, Double.POSITIVE_INFINITY, 15, "half the water is ice when churning stops");
+                    Stage.SOFT_SERVE.icePercent(),
+                    Double.POSITIVE_INFINITY,
+                    15,
+                    "half the water is ice when churning stops");
     static final UsualRange CRYSTALS =
-            new UsualRange(0, 50, 15, "Hartel 2019: under about 50 µm reads as smooth");
+            new UsualRange(
+                    0,
+                    Texture.SMOOTH.upToUm(),
+                    15,
+                    "Hartel 2019: under about 50 µm reads as smooth");
     static final UsualRange FAT = new UsualRange(10, 20, 4, PRACTICE);
     static final UsualRange SOLIDS_WITH_MILK = new UsualRange(36, 42, 4, MEMORY);
     static final UsualRange SOLIDS_OF_SORBET = new UsualRange(26, 34, 4, MEMORY);

@@ -1,13 +1,15 @@
 package coldwright.science.freezer;
 
+import coldwright.science.sensory.Firmness;
+
 /** How far a batch has frozen. */
 public enum Stage {
     /** One twentieth of the water is ice: it begins to thicken (judgement). */
     THICKENS("begins to thicken", 5),
     /** Half the water is ice, when churning stops (university dairy text, seen). */
     SOFT_SERVE("soft-serve", 50),
-    /** 65 % of the water is ice, the soft end of the 65 to 75 % at serving (memory). */
-    SCOOP("to scoop", 65),
+    /** As little ice as holds up at serving. */
+    SCOOP("to scoop", Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
     /** The middle is at −15 °C: hardened (industry asks −15 to −18 °C, memory). */
     HARD("hard", 101);
 
@@ -36,7 +38,7 @@ public enum Stage {
      *
      * @return % of the water
      */
-    double icePercent() {
+    public double icePercent() {
         return icePercent;
     }
 }

@@ -48,7 +48,7 @@ public final class RunConsent {
         screen.printError(TRUST.formatted(what));
         boolean agreed = screen.agrees("Let them run?");
         if (agreed) {
-            workbook.save(workbook.agreements().value().agree(hash, name));
+            workbook.keep(workbook.agreements().value().agree(hash, name));
         }
         return agreed;
     }

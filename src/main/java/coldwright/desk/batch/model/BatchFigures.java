@@ -8,6 +8,7 @@ import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
 import coldwright.science.crystal.CrystalMoment;
 import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Texture;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezeMoment;
 import coldwright.science.freezer.FreezePlan;
@@ -16,16 +17,16 @@ import coldwright.science.freezer.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** A batch's figures: what is in it, how it freezes, on what clock, and its crystals over days. */
 public final class BatchFigures {
-    private static final double COLDEST_C = -30;
+    /** Where the freezing curve ends on the page, °C. */
+    public static final double COLDEST_C = -30;
+
     private static final int CURVE_POINTS = 121;
     private static final int MOST_POINTS = 120;
     private static final double HOURS_FROM_MINUTES = 240;
-
-    /** Crystals below this are not felt; the batch file's reckoning says so too. */
-    private static final double SMOOTH_UM = 50;
 
     private BatchFigures() {}
 
@@ -128,24 +129,13 @@ public final class BatchFigures {
         }
         CrystalsInStorage crystalsInStorage = all.crystals().get();
         List<CrystalMoment> drawn = crystalsInStorage.drawn().timeline();
-        List<CrystalMoment> whole =
-                crystalsInStorage.kept().orElse(crystalsInStorage.fortnight()).timeline();
         double startH = drawn.isEmpty() ? 0 : drawn.get(drawn.size() - 1).hours();
-        List<Double> days = new ArrayList<>();
-        List<Double> low = new ArrayList<>();
-        List<Double> middle = new ArrayList<>();
-        List<Double> high = new ArrayList<>();
-        for (CrystalMoment moment : whole) {
-            if (moment.hours() >= startH && moment.meanUm().middle() > 0) {
-                days.add((moment.hours() - startH) / 24);
-                low.add(moment.meanUm().low());
-                middle.add(moment.meanUm().middle());
-                high.add(moment.meanUm().high());
-            }
-        }
-        if (days.size() < 2) {
+        List<CrystalMoment> kept =
+                stored(crystalsInStorage.kept().orElse(crystalsInStorage.fortnight()), startH);
+        if (kept.size() < 2) {
             return Optional.empty();
         }
+        double[] days = column(kept, one -> (one.hours() - startH) / 24);
         Figure figure =
                 Figure.of(Messages.of("batch.plate.crystals"))
                         .x(Messages.of("batch.axis.days"), "")
@@ -153,28 +143,35 @@ public final class BatchFigures {
                         .plus(
                                 new Series.Band(
                                         Messages.of("batch.series.range"),
-                                        NumberColumn.of(array(days)),
-                                        NumberColumn.of(array(low)),
-                                        NumberColumn.of(array(high))))
-                        .line(Messages.of("batch.series.mean"), array(days), array(middle))
-                        .markY(Messages.of("batch.mark.smooth"), SMOOTH_UM);
+                                        NumberColumn.of(days),
+                                        NumberColumn.of(column(kept, one -> one.meanUm().low())),
+                                        NumberColumn.of(column(kept, one -> one.meanUm().high()))))
+                        .line(
+                                Messages.of("batch.series.mean"),
+                                days,
+                                column(kept, one -> one.meanUm().middle()))
+                        .markY(Messages.of("batch.mark.smooth"), Texture.SMOOTH.upToUm());
+        if (crystalsInStorage.steady().isEmpty()) {
+            return Optional.of(figure);
+        }
+        List<CrystalMoment> steady = stored(crystalsInStorage.steady().get(), startH);
         return Optional.of(
-                crystalsInStorage
-                        .steady()
-                        .map(steady -> withSteady(figure, steady, startH))
-                        .orElse(figure));
+                figure.line(
+                        Messages.of("batch.series.steady"),
+                        column(steady, one -> (one.hours() - startH) / 24),
+                        column(steady, one -> one.meanUm().middle())));
     }
 
-    /** The same days in a freezer that did not swing, beside it. */
-    private static Figure withSteady(Figure figure, CrystalStory steady, double startH) {
-        List<CrystalMoment> moments =
-                steady.timeline().stream()
-                        .filter(one -> one.hours() >= startH && one.meanUm().middle() > 0)
-                        .toList();
-        return figure.line(
-                Messages.of("batch.series.steady"),
-                moments.stream().mapToDouble(one -> (one.hours() - startH) / 24).toArray(),
-                moments.stream().mapToDouble(one -> one.meanUm().middle()).toArray());
+    /** A batch's crystals from a time on, as long as there are any. */
+    private static List<CrystalMoment> stored(CrystalStory story, double startH) {
+        return story.timeline().stream()
+                .filter(one -> one.hours() >= startH && one.meanUm().middle() > 0)
+                .toList();
+    }
+
+    private static double[] column(
+            List<CrystalMoment> moments, ToDoubleFunction<CrystalMoment> value) {
+        return moments.stream().mapToDouble(value).toArray();
     }
 
     private static double[] array(List<Double> values) {

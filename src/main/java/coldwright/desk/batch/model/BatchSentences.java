@@ -246,9 +246,6 @@ public final class BatchSentences {
      * @return such as {@code 14 min}
      */
     public static String minutes(double minutes) {
-        if (!Double.isFinite(minutes)) {
-            return Messages.of("batch.never");
-        }
-        return DisplayText.minutes(minutes);
+        return DisplayText.minutes(minutes, Messages.of("batch.never"));
     }
 }

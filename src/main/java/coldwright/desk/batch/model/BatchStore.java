@@ -2,18 +2,14 @@ package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchFileException;
 import coldwright.desk.messages.Messages;
-import coldwright.text.WholeFile;
 import coldwright.workbook.Workbook;
 
 import javafx.beans.InvalidationListener;
 import javafx.collections.ListChangeListener;
-import javafx.collections.ObservableList;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -45,7 +41,7 @@ public final class BatchStore implements AutoCloseable {
     private final Executor window;
     private final Consumer<String> notify;
     private final PendingWrites pendingWrites;
-    private final RecentFiles recent;
+    private final BatchFiles files;
 
     /** The text of each batch when its file was last read or written here. */
     private final Map<BatchModel, String> known = new HashMap<>();
@@ -53,7 +49,7 @@ public final class BatchStore implements AutoCloseable {
     private List<BatchModel> followed = List.of();
 
     /**
-     * Makes a shelf; nothing is read yet.
+     * A store; nothing is read yet.
      *
      * @param workbook what keeps the folder, in whose folder {@value #FOLDER} they are
      * @param background a thread for reading and writing
@@ -76,7 +72,7 @@ public final class BatchStore implements AutoCloseable {
                         background,
                         workbook,
                         (name, e) -> say(Messages.of("batch.file.not-kept", name, said(e))));
-        this.recent = new RecentFiles(folder, workbook);
+        this.files = new BatchFiles(workbook, background, window, tell);
     }
 
     /**
@@ -86,10 +82,13 @@ public final class BatchStore implements AutoCloseable {
      * @return completes when they stand there
      */
     public CompletableFuture<Void> keep(BatchesModel brew) {
-        return CompletableFuture.supplyAsync(this::readAll, background)
+        files.restoreRecent();
+        return CompletableFuture.supplyAsync(() -> read(true), background)
                 .thenAcceptAsync(
                         found -> {
-                            found.forEach(one -> add(one, brew));
+                            found.values().stream()
+                                    .sorted(Comparator.comparingInt(FoundBatch::number))
+                                    .forEach(one -> add(one, brew));
                             brew.batches().forEach(this::follow);
                             brew.batches().addListener(this::changed);
                             followed = brew.batches();
@@ -109,10 +108,10 @@ public final class BatchStore implements AutoCloseable {
         }
     }
 
-    private BatchModel add(RecipeFileText.LoadedRecipe loadedRecipe, BatchesModel brew) {
-        BatchModel batch = brew.add(loadedRecipe.recipe(), loadedRecipe.lineage());
+    private void add(FoundBatch found, BatchesModel brew) {
+        workbook.files().saw(found.file(), found.mark());
+        BatchModel batch = brew.add(found.read().recipe(), found.read().lineage());
         known.put(batch, textOf(batch));
-        return batch;
     }
 
     /**
@@ -123,7 +122,7 @@ public final class BatchStore implements AutoCloseable {
      * @return completes when they are shown
      */
     public CompletableFuture<Void> readAgain(BatchesModel brew) {
-        return CompletableFuture.supplyAsync(this::readUnseen, background)
+        return CompletableFuture.supplyAsync(() -> read(false), background)
                 .thenAcceptAsync(
                         found -> {
                             List<BatchModel> mine = List.copyOf(brew.batches());
@@ -144,14 +143,14 @@ public final class BatchStore implements AutoCloseable {
                         window);
     }
 
-    /** What the disk has that this window did not see, by its file's name. */
-    private Map<String, FoundBatch> readUnseen() {
-        Map<String, FoundBatch> all = new TreeMap<>();
-        for (Path file : files()) {
+    /** What the disk has, by its file's name: all, or what this window did not see. */
+    private Map<String, FoundBatch> read(boolean all) {
+        Map<String, FoundBatch> found = new TreeMap<>();
+        for (Path file : paths()) {
             try {
-                if (workbook.files().isUnseen(file)) {
+                if (all || workbook.files().isUnseen(file)) {
                     String mark = workbook.files().mark(file);
-                    all.put(
+                    found.put(
                             String.valueOf(file.getFileName()),
                             new FoundBatch(file, mark, FoundBatch.read(file)));
                 }
@@ -159,7 +158,7 @@ public final class BatchStore implements AutoCloseable {
                 setAside(file, e);
             }
         }
-        return all;
+        return found;
     }
 
     private void take(String name, FoundBatch theirs, BatchesModel brew, int free) {
@@ -174,13 +173,13 @@ public final class BatchStore implements AutoCloseable {
         if (here.isPresent() && isChanged(here.get())) {
             return;
         }
-        workbook.files().saw(theirs.file(), theirs.mark());
         if (here.isPresent()) {
+            workbook.files().saw(theirs.file(), theirs.mark());
             here.get().change("", theirs.read().recipe());
             here.get().publish(theirs.read().lineage());
             known.put(here.get(), textOf(here.get()));
         } else {
-            add(theirs.read(), brew);
+            add(theirs, brew);
         }
     }
 
@@ -189,7 +188,7 @@ public final class BatchStore implements AutoCloseable {
         return !textOf(batch).equals(known.get(batch));
     }
 
-    private static String textOf(BatchModel batch) {
+    static String textOf(BatchModel batch) {
         return RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
     }
 
@@ -231,28 +230,7 @@ public final class BatchStore implements AutoCloseable {
                 });
     }
 
-    private List<RecipeFileText.LoadedRecipe> readAll() {
-        List<RecipeFileText.LoadedRecipe> all = new ArrayList<>();
-        for (Path file : files()) {
-            try {
-                String mark = workbook.files().mark(file);
-                all.add(FoundBatch.read(file));
-                workbook.files().saw(file, mark);
-            } catch (BatchFileException | IOException e) {
-                setAside(file, e);
-            }
-        }
-        try {
-            List<Path> opened = recent.read();
-            window.execute(() -> recent.show(opened));
-        } catch (IOException e) {
-            say(Messages.of("batch.file.unread", folder.toString(), said(e)));
-        }
-        all.sort(Comparator.comparingInt(one -> one.lineage().number()));
-        return all;
-    }
-
-    private List<Path> files() {
+    private List<Path> paths() {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
@@ -276,98 +254,7 @@ public final class BatchStore implements AutoCloseable {
         }
     }
 
-    /**
-     * Opens a batch file of the cook's; it is copied, and stays as it is.
-     *
-     * @param file which
-     * @param brew where the batch goes
-     * @return completes when it is open or told why not
-     */
-    public CompletableFuture<Void> open(Path file, BatchesModel brew) {
-        return CompletableFuture.runAsync(
-                () -> {
-                    try {
-                        Recipe recipe = FoundBatch.read(file).recipe();
-                        window.execute(
-                                () -> {
-                                    brew.add(recipe, BatchLineage.first(0));
-                                    remember(file);
-                                });
-                    } catch (BatchFileException | IOException e) {
-                        say(Messages.of("batch.file.unread", file.toString(), said(e)));
-                    }
-                },
-                background);
-    }
-
-    /**
-     * Writes a batch to a file of the cook's.
-     *
-     * @param batch which batch
-     * @param file where to
-     * @return completes when it is written or told why not
-     */
-    public CompletableFuture<Void> save(BatchModel batch, Path file) {
-        String text = RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
-        return CompletableFuture.runAsync(
-                () -> {
-                    try {
-                        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-                        window.execute(() -> remember(file));
-                        say(Messages.of("batch.file.saved", file.toString()));
-                    } catch (WholeFile.UnwrittenException e) {
-                        say(Messages.of("batch.file.not-kept", file, e.reason().words()));
-                    }
-                },
-                background);
-    }
-
-    /**
-     * Writes the batch as a lesson that shows its code.
-     *
-     * @param batch which batch
-     * @param then takes the lesson's file, on the window's thread
-     */
-    public void showCode(BatchModel batch, Consumer<Path> then) {
-        if (!batch.figuresAreOfNow()) {
-            notify.accept(Messages.of("batch.file.mend-first"));
-            return;
-        }
-        String text = LessonFromBatch.of(batch.recipe().get(), batch.figures().get().orElseThrow());
-        Path file = folder.resolve("batch-" + batch.lineage().get().number() + ".md");
-        background.execute(
-                () -> {
-                    try {
-                        workbook.files().write(file, text, String.valueOf(file.getFileName()));
-                        window.execute(() -> then.accept(file));
-                    } catch (IOException e) {
-                        say(Messages.of("batch.file.not-kept", file.toString(), said(e)));
-                    }
-                });
-    }
-
-    /**
-     * The cook's files that were opened or saved last.
-     *
-     * @return the latest first
-     */
-    public ObservableList<Path> recent() {
-        return recent.files();
-    }
-
-    private void remember(Path file) {
-        String text = recent.plus(file);
-        background.execute(
-                () -> {
-                    try {
-                        recent.write(text);
-                    } catch (IOException e) {
-                        say(Messages.of("batch.file.not-kept", RecentFiles.FILE, said(e)));
-                    }
-                });
-    }
-
-    private static String said(Exception trouble) {
+    static String said(Exception trouble) {
         return trouble.getMessage() == null
                 ? trouble.getClass().getSimpleName()
                 : trouble.getMessage();
@@ -375,6 +262,15 @@ public final class BatchStore implements AutoCloseable {
 
     private void say(String words) {
         window.execute(() -> notify.accept(words));
+    }
+
+    /**
+     * The cook's own files, beside those that are kept here.
+     *
+     * @return what opens and saves them
+     */
+    public BatchFiles files() {
+        return files;
     }
 
     /** Writes what waits. */

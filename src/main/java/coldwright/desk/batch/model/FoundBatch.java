@@ -28,6 +28,10 @@ record FoundBatch(Path file, String mark, RecipeFileText.LoadedRecipe read) {
         return RecipeFileText.read(String.valueOf(file.getFileName()), text);
     }
 
+    int number() {
+        return read.lineage().number();
+    }
+
     /** A number that no batch on the page and none in the folder has. */
     static int free(Collection<BatchModel> shown, Collection<FoundBatch> found) {
         return 1

@@ -1,6 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.FreezingDefaults;
 import coldwright.batch.RecipeFile;
 import coldwright.batch.StorageConditions;
 import coldwright.science.freezer.Cold;
@@ -13,8 +14,6 @@ import java.util.stream.Collectors;
 /** A batch as a lesson: the same figures, as snippets to change. */
 public final class LessonFromBatch {
     /** So little is timed as an egg cup full, as the reckoning does. */
-    private static final double LEAST_G = 50;
-
     private LessonFromBatch() {}
 
     /**
@@ -87,7 +86,10 @@ public final class LessonFromBatch {
                         amounts,
                         number(freezerC),
                         caution(all.batch().method()),
-                        number(Math.max(LEAST_G, all.mix().massG() / all.parts())),
+                        number(
+                                Math.max(
+                                        FreezingDefaults.LEAST_TIMED_G,
+                                        all.mix().massG() / all.parts())),
                         freeze(all),
                         number(freezerC),
                         expected(all));

@@ -2,6 +2,7 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.FreezingDefaults;
 import coldwright.batch.RecipeFile;
 import coldwright.batch.RecipeFileReader;
 import coldwright.desk.batch.model.BatchDifferences;
@@ -21,8 +22,6 @@ final class FasterFreezeSearch {
     /** Salt for each gram of ice beyond which ice and salt get no colder (eutectic, 23 %). */
     private static final double MOST_SALT_PER_ICE = 0.3;
 
-    private static final double USUAL_ICE_PER_BATCH = 3;
-    private static final double USUAL_SALT_PER_ICE = 0.25;
     private static final double LEAST_SHARE = 0.25;
     private static final int HALVINGS = 6;
 
@@ -42,13 +41,13 @@ final class FasterFreezeSearch {
         if (recipe.means().inBath()) {
             double iceG =
                     recipe.means().iceG().isBlank()
-                            ? USUAL_ICE_PER_BATCH * now.mix().massG()
+                            ? FreezingDefaults.ICE_PER_BATCH * now.mix().massG()
                             : now.batch().bath().map(bathSetup -> bathSetup.iceG()).orElse(0.0);
             double saltG =
                     now.batch()
                             .bath()
                             .map(bathSetup -> bathSetup.saltG())
-                            .orElse(USUAL_SALT_PER_ICE * iceG);
+                            .orElse(FreezingDefaults.SALT_PER_ICE * iceG);
             least(
                             recipe,
                             minutes,

@@ -5,6 +5,7 @@ import coldwright.figure.Figure;
 import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
 import coldwright.figure.TypesetNumber;
+import coldwright.paint.chart.BarGroups;
 import coldwright.paint.style.PlotArea;
 import coldwright.paint.style.ValueSpan;
 
@@ -25,7 +26,6 @@ public record FigureReadout(int series, double x, double y, String words) {
     private static final double FINENESS = 400;
 
     /** The share of a word's place that its bars take. */
-    private static final double BARS_OF_SLOT = 0.62;
 
     /**
      * A place on the sheet, in logical pixels from its top left.
@@ -108,7 +108,13 @@ public record FigureReadout(int series, double x, double y, String words) {
         } else if (series instanceof Series.Bars bars) {
             int count =
                     (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            int place = (int) Math.round(x - (index - (count - 1) / 2.0) * BARS_OF_SLOT / count);
+            int place =
+                    (int)
+                            Math.round(
+                                    x
+                                            - (index - (count - 1) / 2.0)
+                                                    * BarGroups.SHARE_OF_SLOT
+                                                    / count);
             return place < 0 || place >= bars.size()
                     ? Optional.empty()
                     : at(figure, index, place, plot);
@@ -141,7 +147,7 @@ public record FigureReadout(int series, double x, double y, String words) {
         } else if (one instanceof Series.Bars bars) {
             int count =
                     (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            x = point + (series - (count - 1) / 2.0) * BARS_OF_SLOT / count;
+            x = point + (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
             y = bars.values().at(point);
         } else {
             throw new AssertionError(one.getClass());

@@ -1,6 +1,8 @@
 package coldwright.desk.lesson.model;
 
 import coldwright.lesson.ExpectedAnswer;
+import coldwright.lesson.Lesson;
+import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.GivenPrediction;
 import coldwright.workbook.work.LearnerAnswer;
 import coldwright.workbook.work.LessonWork;
@@ -65,6 +67,37 @@ public final class WorkMapper {
         }
         String typed = forecast.typed().get();
         return typed.isBlank() ? Optional.empty() : Optional.of(new LearnerAnswer.Typed(typed));
+    }
+
+    /**
+     * Work on a lesson that nobody has begun.
+     *
+     * @param lesson the lesson on the desk
+     * @return nothing done yet
+     */
+    public static LessonWork empty(LessonModel lesson) {
+        Lesson read = lesson.lesson();
+        return LessonWork.empty(
+                lesson.key(),
+                lesson.key().name() + ".md",
+                read.title(),
+                ContentHash.of(read.text()));
+    }
+
+    /**
+     * Takes the work on a lesson over to the lesson that its changed file gives, where it still
+     * fits.
+     *
+     * @param former the lesson as it was on the desk
+     * @param before what was kept of it before
+     * @param now the lesson that takes its place; gets the work
+     * @return the work, fitted to it
+     */
+    public static LessonWork carryOver(LessonModel former, LessonWork before, LessonModel now) {
+        Lesson read = now.lesson();
+        LessonWork work = of(former, before).fittedTo(read, ContentHash.of(read.text()));
+        restore(work, now);
+        return work;
     }
 
     /**

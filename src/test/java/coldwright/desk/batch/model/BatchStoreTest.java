@@ -128,7 +128,7 @@ class BatchStoreTest {
                         + "ingredient,grams\nwhole milk,500\nhouse syrup,150\n";
         Files.writeString(mine, text);
         BatchesModel brew = opened();
-        BatchStore shelf = brew.store().get().orElseThrow();
+        BatchFiles shelf = brew.store().get().orElseThrow().files();
 
         shelf.open(mine, brew).get(60, TimeUnit.SECONDS);
 

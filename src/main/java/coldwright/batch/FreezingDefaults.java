@@ -1,0 +1,15 @@
+package coldwright.batch;
+
+/** What a batch is frozen with where its recipe file does not say (common practice, no source). */
+public final class FreezingDefaults {
+    /** Less than an egg cup full is timed as an egg cup full, g. */
+    public static final double LEAST_TIMED_G = 50;
+
+    /** Ice for each gram of batch, g. */
+    public static final double ICE_PER_BATCH = 3;
+
+    /** Salt for each gram of ice, g. */
+    public static final double SALT_PER_ICE = 0.25;
+
+    private FreezingDefaults() {}
+}

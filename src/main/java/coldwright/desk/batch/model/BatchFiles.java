@@ -1,0 +1,147 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.BatchFileException;
+import coldwright.desk.messages.Messages;
+import coldwright.text.WholeFile;
+import coldwright.workbook.Workbook;
+
+import javafx.collections.ObservableList;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+
+/**
+ * Opens and saves the cook's own batch files, and writes a batch as a lesson. Used on the window's
+ * thread; reading and writing happen on another.
+ */
+public final class BatchFiles {
+    private final Workbook workbook;
+    private final Path folder;
+    private final Executor background;
+    private final Executor window;
+    private final Consumer<String> notify;
+    private final RecentFiles recent;
+
+    BatchFiles(Workbook workbook, Executor background, Executor window, Consumer<String> notify) {
+        this.workbook = workbook;
+        this.folder = workbook.folder().path().resolve(BatchStore.FOLDER);
+        this.background = background;
+        this.window = window;
+        this.notify = notify;
+        this.recent = new RecentFiles(folder, workbook);
+    }
+
+    /**
+     * Opens a batch file of the cook's; it is copied, and stays as it is.
+     *
+     * @param file which
+     * @param batches where the batch goes
+     * @return completes when it is open, or a notice says why not
+     */
+    public CompletableFuture<Void> open(Path file, BatchesModel batches) {
+        return CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        Recipe recipe = FoundBatch.read(file).recipe();
+                        window.execute(
+                                () -> {
+                                    batches.add(recipe, BatchLineage.first(0));
+                                    remember(file);
+                                });
+                    } catch (BatchFileException | IOException e) {
+                        say("batch.file.unread", file, BatchStore.said(e));
+                    }
+                },
+                background);
+    }
+
+    /**
+     * Writes a batch to a file of the cook's.
+     *
+     * @param batch which batch
+     * @param file where to
+     * @return completes when it is written, or a notice says why not
+     */
+    public CompletableFuture<Void> save(BatchModel batch, Path file) {
+        String text = BatchStore.textOf(batch);
+        return CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+                        window.execute(() -> remember(file));
+                        say("batch.file.saved", file);
+                    } catch (WholeFile.UnwrittenException e) {
+                        say("batch.file.not-kept", file, e.reason().words());
+                    }
+                },
+                background);
+    }
+
+    /**
+     * Writes the batch as a lesson that shows its code.
+     *
+     * @param batch which batch
+     * @param then takes the lesson's file, on the window's thread
+     */
+    public void showCode(BatchModel batch, Consumer<Path> then) {
+        if (!batch.figuresAreOfNow()) {
+            notify.accept(Messages.of("batch.file.mend-first"));
+            return;
+        }
+        String text = LessonFromBatch.of(batch.recipe().get(), batch.figures().get().orElseThrow());
+        Path file = folder.resolve("batch-" + batch.lineage().get().number() + ".md");
+        background.execute(
+                () -> {
+                    try {
+                        workbook.files().write(file, text, String.valueOf(file.getFileName()));
+                        window.execute(() -> then.accept(file));
+                    } catch (IOException e) {
+                        say("batch.file.not-kept", file, BatchStore.said(e));
+                    }
+                });
+    }
+
+    /**
+     * The cook's files that were opened or saved last.
+     *
+     * @return the latest first
+     */
+    public ObservableList<Path> recent() {
+        return recent.files();
+    }
+
+    /** Brings back the list of the cook's files. */
+    void restoreRecent() {
+        background.execute(
+                () -> {
+                    try {
+                        List<Path> opened = recent.read();
+                        window.execute(() -> recent.show(opened));
+                    } catch (IOException e) {
+                        say("batch.file.unread", folder, BatchStore.said(e));
+                    }
+                });
+    }
+
+    private void remember(Path file) {
+        String text = recent.plus(file);
+        background.execute(
+                () -> {
+                    try {
+                        recent.write(text);
+                    } catch (IOException e) {
+                        say("batch.file.not-kept", RecentFiles.FILE, BatchStore.said(e));
+                    }
+                });
+    }
+
+    private void say(String key, Object... values) {
+        String words = Messages.of(key, values);
+        window.execute(() -> notify.accept(words));
+    }
+}
