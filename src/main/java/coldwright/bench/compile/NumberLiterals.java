@@ -1,6 +1,7 @@
 package coldwright.bench.compile;
 
 import coldwright.bench.remote.Order;
+import coldwright.source.JavaSource;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +36,7 @@ final class NumberLiterals {
         this.step = step;
         for (int i = 0; i < step.statements().size(); i++) {
             CompiledStatement statement = step.statements().get(i);
-            Matcher matcher = DECLARATION.matcher(MaskedSource.of(statement.text()));
+            Matcher matcher = DECLARATION.matcher(JavaSource.of(statement.text()).masked());
             if (statement.declared().isPresent() && matcher.matches()) {
                 spots.add(
                         new LiteralRange(

@@ -78,6 +78,11 @@ final class StepCompilerTest {
     }
 
     @Test
+    void takesADollarSignInTextsAndComments() throws CompilationFailedException {
+        assertEquals(Optional.of("String"), compile("var price = \"$5\"; // or $6\nprice").type());
+    }
+
+    @Test
     void readsASnippetThatDiffersInDeclaredNumbersOnly() throws CompilationFailedException {
         CompiledStep step = compile("double sugar = 120; // dial\nint n = 3;\nsugar * n");
         StepRun run =
