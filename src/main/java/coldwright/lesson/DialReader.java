@@ -27,7 +27,7 @@ final class DialReader {
                             + ")\\s*=\\s*(?<value>.*?)\\s*;\\s*");
     private static final Pattern LITERAL =
             Pattern.compile(
-                    "[+-]?\\s*(?:\\d[\\d_]*(?:\\.[\\d_]*)?|\\.\\d[\\d_]*)(?:[eE][+-]?\\d+)?[dD]?");
+                    "[+-]?\\s*(?!0[\\d_]+$)(?:\\d[\\d_]*(?:\\.[\\d_]*)?|\\.\\d[\\d_]*)(?:[eE][+-]?\\d+)?[dD]?");
     private static final int LONGEST_DECLARATION = 500;
     private static final Set<String> TURNABLE = Set.of("double", "int");
 
