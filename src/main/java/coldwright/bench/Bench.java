@@ -1,5 +1,6 @@
 package coldwright.bench;
 
+import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.complete.CompletionProposal;
 import coldwright.bench.process.BenchProcess;
@@ -76,7 +77,18 @@ public final class Bench implements AutoCloseable {
      */
     public CompletableFuture<FinishedRun> run(
             List<String> above, String snippet, RunListener watcher) {
-        return add(new RunJob(above, snippet, record(watcher)));
+        return run(SnippetSource.of(above, snippet), watcher);
+    }
+
+    /**
+     * Runs a snippet after those above it, all with their dials where they are.
+     *
+     * @param snippets the snippets from the top, the one to run last
+     * @param watcher hears of the run while it goes on
+     * @return how it ended; never fails but by cancelling when the bench is closed
+     */
+    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
+        return add(new RunJob(snippets, record(watcher)));
     }
 
     /**
@@ -237,7 +249,7 @@ public final class Bench implements AutoCloseable {
 
     private RunOutcome outcome(RunJob job) {
         try {
-            List<StepRun> runs = snippetCompilation.compile(job.texts(), job::stopped);
+            List<StepRun> runs = snippetCompilation.compile(job.snippets(), job::stopped);
             job.record().compiled();
             return live.run(job, runs);
         } catch (SnippetCompilation.RejectedSnippet e) {

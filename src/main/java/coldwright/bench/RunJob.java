@@ -1,30 +1,29 @@
 package coldwright.bench;
 
-import java.util.ArrayList;
+import coldwright.bench.compile.SnippetSource;
+
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 /** One run that was asked for. */
 final class RunJob {
-    private final List<String> texts;
+    private final List<SnippetSource> snippets;
     private final RunOutput record;
     private final CompletableFuture<FinishedRun> result = new CompletableFuture<>();
     private final CompletableFuture<Void> stop = new CompletableFuture<>();
 
-    RunJob(List<String> above, String snippet, RunOutput record) {
-        List<String> all = new ArrayList<>(above);
-        all.add(snippet);
-        this.texts = List.copyOf(all);
+    RunJob(List<SnippetSource> snippets, RunOutput record) {
+        this.snippets = List.copyOf(snippets);
         this.record = record;
     }
 
     /** The snippets from the top, the one to run last. */
-    List<String> texts() {
-        return texts;
+    List<SnippetSource> snippets() {
+        return snippets;
     }
 
     int above() {
-        return texts.size() - 1;
+        return snippets.size() - 1;
     }
 
     RunOutput record() {

@@ -3,6 +3,7 @@ package coldwright.bench;
 import coldwright.bench.process.FrameListener;
 import coldwright.figure.Exhibit;
 import coldwright.figure.ExhibitCodec;
+import coldwright.figure.wire.MalformedWireException;
 
 import java.io.ByteArrayInputStream;
 import java.io.DataInputStream;
@@ -74,7 +75,7 @@ final class RunOutput implements FrameListener {
                         settings.pointLimit());
         synchronized (this) {
             if (exhibits.size() >= settings.figureLimit()) {
-                throw new IOException("more figures than the bench lets through");
+                throw new MalformedWireException("more figures than the bench lets through");
             }
             exhibits.add(exhibit);
         }

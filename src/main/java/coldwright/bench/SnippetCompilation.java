@@ -3,6 +3,7 @@ package coldwright.bench;
 import coldwright.bench.compile.CompilationFailedException;
 import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.LineIndex;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepCompiler;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.complete.CompletionProposal;
@@ -10,6 +11,7 @@ import coldwright.bench.complete.NameCompleter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -26,22 +28,23 @@ final class SnippetCompilation implements AutoCloseable {
     /**
      * Compiles snippets, each after those before it.
      *
-     * @param texts the snippets from the top
+     * @param snippets the snippets from the top
      * @param stopped asked now and then whether to give up
      * @return each compiled
      * @throws RejectedSnippet if one does not compile
      * @throws java.util.concurrent.CancellationException if it was given up
      * @throws IllegalArgumentException if the bench's imports are wrong
      */
-    List<StepRun> compile(List<String> texts, BooleanSupplier stopped) throws RejectedSnippet {
-        List<StepRun> runs = standing(texts);
-        if (runs.size() < texts.size()) {
+    List<StepRun> compile(List<SnippetSource> snippets, BooleanSupplier stopped)
+            throws RejectedSnippet {
+        List<StepRun> runs = standing(snippets);
+        if (runs.size() < snippets.size()) {
             compiler.rewindTo(runs.size());
             if (compiler.worn()) {
-                runs = standing(texts);
+                runs = standing(snippets);
             }
-            for (int i = runs.size(); i < texts.size(); i++) {
-                runs.add(compile(i, texts.get(i), stopped));
+            for (int i = runs.size(); i < snippets.size(); i++) {
+                runs.add(compile(i, snippets.get(i), stopped));
             }
         }
         return runs;
@@ -59,11 +62,11 @@ final class SnippetCompilation implements AutoCloseable {
     }
 
     /** The steps that stand already. */
-    private List<StepRun> standing(List<String> texts) {
+    private List<StepRun> standing(List<SnippetSource> snippets) {
         List<CompiledStep> steps = compiler().steps();
         List<StepRun> runs = new ArrayList<>();
-        for (int i = 0; i < Math.min(texts.size(), steps.size()); i++) {
-            Optional<StepRun> run = steps.get(i).read(texts.get(i));
+        for (int i = 0; i < Math.min(snippets.size(), steps.size()); i++) {
+            Optional<StepRun> run = steps.get(i).with(snippets.get(i));
             if (run.isEmpty()) {
                 break;
             }
@@ -72,10 +75,23 @@ final class SnippetCompilation implements AutoCloseable {
         return runs;
     }
 
-    private StepRun compile(int index, String text, BooleanSupplier stopped)
+    private StepRun compile(int index, SnippetSource snippet, BooleanSupplier stopped)
             throws RejectedSnippet {
+        if (!snippet.text().equals(snippet.compiledText())) {
+            try {
+                Optional<StepRun> run =
+                        compiler.compile(snippet.compiledText(), stopped).with(snippet);
+                if (run.isPresent()) {
+                    return run.get();
+                }
+                compiler.rewindTo(index);
+            } catch (CompilationFailedException e) {
+                // said of the text as it is written, where each place is as the learner sees it
+            }
+        }
+        String text = snippet.text();
         try {
-            return compiler.compile(text, stopped).read(text).orElseThrow();
+            return new StepRun(compiler.compile(text, stopped), Map.of(), text);
         } catch (CompilationFailedException e) {
             List<SnippetProblem> problems =
                     e.complaints().stream()

@@ -190,7 +190,7 @@ final class StepReplayer implements AutoCloseable {
         int index = script.stepOf(failed.order());
         List<ThrownException> chain = failed.thrown();
         tainted |= chain.stream().anyMatch(one -> one.className().endsWith("Error"));
-        String text = runs.get(index).step().text();
+        String text = runs.get(index).text();
         int line = 0;
         for (ThrownException one : chain) {
             List<Integer> through = lines.apply(one.trace(), index);

@@ -5,6 +5,7 @@ import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.complete.CompletionProposal;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.help.HelpIndex;
@@ -81,9 +82,8 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     }
 
     @Override
-    public CompletableFuture<FinishedRun> run(
-            List<String> above, String snippet, RunListener watcher) {
-        return opened().thenCompose(bench -> bench.run(above, snippet, watcher));
+    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
+        return opened().thenCompose(bench -> bench.run(snippets, watcher));
     }
 
     @Override

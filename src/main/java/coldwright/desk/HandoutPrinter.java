@@ -3,6 +3,7 @@ package coldwright.desk;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.ExceptionText;
 import coldwright.desk.run.OutcomeSentences;
@@ -96,7 +97,8 @@ public final class HandoutPrinter {
     }
 
     private static SnippetOutput play(SnippetRunner bench, List<String> above, String code) {
-        CompletableFuture<FinishedRun> running = bench.run(above, code, RunListener.NONE);
+        CompletableFuture<FinishedRun> running =
+                bench.run(SnippetSource.of(above, code), RunListener.NONE);
         CompletableFuture<Void> late =
                 CompletableFuture.runAsync(
                         bench::stop,

@@ -1,8 +1,11 @@
 package coldwright.figure;
 
+import coldwright.figure.wire.WireLimits;
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.DataInput;
 import java.io.DataOutput;
-import java.io.EOFException;
 import java.io.IOException;
 
 /**
@@ -10,6 +13,9 @@ import java.io.IOException;
  * FigureCodec} writes it, or a drawing.
  */
 public final class ExhibitCodec {
+    /** The longest text is 16 kB of UTF-8. */
+    static final WireLimits LIMITS = new WireLimits("figure", "shown", 16_384);
+
     private static final int FIGURE = 0;
     private static final int DRAWING = 1;
 
@@ -29,7 +35,7 @@ public final class ExhibitCodec {
             FigureCodec.write(figure, out);
         } else if (exhibit instanceof Drawing drawing) {
             out.writeByte(DRAWING);
-            DrawingCodec.write(drawing, out);
+            DrawingCodec.write(drawing, new WireWriter(LIMITS, out));
         } else {
             throw new AssertionError(exhibit.getClass());
         }
@@ -46,20 +52,18 @@ public final class ExhibitCodec {
      *     more than the limits allow
      */
     public static Exhibit read(DataInput in, int pointLimit) throws IOException {
-        try {
-            int kind = in.readUnsignedByte();
-            if (kind == FIGURE) {
-                return FigureCodec.read(in, pointLimit);
-            }
-            if (kind == DRAWING) {
-                return DrawingCodec.read(in, pointLimit);
-            }
-            throw new IOException("this is neither figure nor drawing, but of kind " + kind);
-        } catch (EOFException e) {
-            throw new IOException("the figure breaks off before its end", e);
-        } catch (IllegalArgumentException e) {
-            throw WireFields.refusal(e);
-        }
+        WireReader wire = new WireReader(LIMITS, in);
+        return wire.whole(
+                () -> {
+                    int kind = in.readUnsignedByte();
+                    return switch (kind) {
+                        case FIGURE -> FigureCodec.read(wire, pointLimit);
+                        case DRAWING -> DrawingCodec.read(wire, pointLimit);
+                        default ->
+                                throw new IllegalArgumentException(
+                                        "this is neither figure nor drawing, but of kind " + kind);
+                    };
+                });
     }
 
     /**

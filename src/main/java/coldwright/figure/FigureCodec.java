@@ -1,10 +1,11 @@
 package coldwright.figure;
 
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.DataInput;
 import java.io.DataOutput;
-import java.io.EOFException;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -21,9 +22,7 @@ import java.util.OptionalDouble;
  * sources                   count, then texts
  * </pre>
  *
- * Counts and lengths are 4-byte integers, numbers 8-byte doubles, high byte first. What comes in is
- * not trusted: a count is held against its limit before anything is read, and memory grows only as
- * data really arrive.
+ * Counts, texts and numbers are as in {@link coldwright.figure.wire}. What comes in is not trusted.
  */
 public final class FigureCodec {
     /** The version that this class writes, and the only one that it reads. */
@@ -54,27 +53,26 @@ public final class FigureCodec {
      *     longer texts than may be sent; then nothing says that no part of it was written
      */
     public static void write(Figure figure, DataOutput out) throws IOException {
-        for (int b : OPENING) {
-            out.writeByte(b);
-        }
-        WireFields.writeText("title", figure.title(), out);
+        write(figure, new WireWriter(ExhibitCodec.LIMITS, out));
+    }
+
+    private static void write(Figure figure, WireWriter out) throws IOException {
+        out.opening(OPENING);
+        out.text("title", figure.title());
         writeAxis(figure.x(), out);
         writeAxis(figure.y(), out);
-        WireFields.writeCount("series", figure.series().size(), MOST_SERIES, out);
-        for (Series one : figure.series()) {
-            SeriesCodec.write(one, out);
-        }
-        WireFields.writeCount("marks", figure.marks().size(), MOST_MARKS, out);
-        for (ReferenceLine mark : figure.marks()) {
-            out.writeByte(mark.across() == ReferenceLine.Across.X ? MARK_ON_X : MARK_ON_Y);
-            WireFields.writeText("mark", mark.label(), out);
-            out.writeDouble(mark.at());
-        }
-        WireFields.writeText("alternative text", figure.writtenText(), out);
-        WireFields.writeCount("sources", figure.sources().size(), MOST_SOURCES, out);
-        for (String source : figure.sources()) {
-            WireFields.writeText("source", source, out);
-        }
+        out.list("series", figure.series(), MOST_SERIES, one -> SeriesCodec.write(one, out));
+        out.list(
+                "marks",
+                figure.marks(),
+                MOST_MARKS,
+                mark -> {
+                    out.code(mark.across() == ReferenceLine.Across.X ? MARK_ON_X : MARK_ON_Y);
+                    out.text("mark", mark.label());
+                    out.number(mark.at());
+                });
+        out.text("alternative text", figure.writtenText());
+        out.list("sources", figure.sources(), MOST_SOURCES, one -> out.text("source", one));
     }
 
     /**
@@ -87,85 +85,60 @@ public final class FigureCodec {
      *     holds more than the limits allow
      */
     public static Figure read(DataInput in, int pointLimit) throws IOException {
-        try {
-            return readAll(in, pointLimit);
-        } catch (EOFException e) {
-            throw new IOException("the figure breaks off before its end", e);
-        } catch (IllegalArgumentException e) {
-            throw WireFields.refusal(e);
-        }
+        WireReader wire = new WireReader(ExhibitCodec.LIMITS, in);
+        return wire.whole(() -> read(wire, pointLimit));
     }
 
-    private static Figure readAll(DataInput in, int pointLimit) throws IOException {
-        for (int i = 0; i < OPENING.length; i++) {
-            int b = in.readUnsignedByte();
-            if (b != OPENING[i]) {
-                throw new IOException(
-                        i < OPENING.length - 1
-                                ? "this is no figure: it does not begin as one"
-                                : "the figure is of version %d; this program reads version %d"
-                                        .formatted(b, VERSION));
-            }
-        }
-        String title = WireFields.readText("title", in);
+    static Figure read(WireReader in, int pointLimit) throws IOException {
+        in.opening("figure", OPENING);
+        String title = in.text("title");
         Axis x = readAxis(in);
         Axis y = readAxis(in);
-        int count = WireFields.readCount("series", MOST_SERIES, in);
-        List<Series> series = new ArrayList<>(count);
-        int pointsLeft = pointLimit;
-        for (int i = 0; i < count; i++) {
-            Series one = SeriesCodec.read(in, pointsLeft);
-            pointsLeft -= one.size();
-            series.add(one);
-        }
-        int markCount = WireFields.readCount("marks", MOST_MARKS, in);
-        List<ReferenceLine> marks = new ArrayList<>(markCount);
-        for (int i = 0; i < markCount; i++) {
-            ReferenceLine.Across across = across(in.readUnsignedByte());
-            marks.add(new ReferenceLine(WireFields.readText("mark", in), across, in.readDouble()));
-        }
-        String writtenText = WireFields.readText("alternative text", in);
-        int sourceCount = WireFields.readCount("sources", MOST_SOURCES, in);
-        List<String> sources = new ArrayList<>(sourceCount);
-        for (int i = 0; i < sourceCount; i++) {
-            sources.add(WireFields.readText("source", in));
-        }
+        int[] pointsLeft = {pointLimit};
+        List<Series> series =
+                in.list(
+                        "series",
+                        MOST_SERIES,
+                        () -> {
+                            Series one = SeriesCodec.read(in, pointsLeft[0]);
+                            pointsLeft[0] -= one.size();
+                            return one;
+                        });
+        List<ReferenceLine> marks = in.list("marks", MOST_MARKS, () -> readMark(in));
+        String writtenText = in.text("alternative text");
+        List<String> sources = in.list("sources", MOST_SOURCES, () -> in.text("source"));
         return new Figure(title, x, y, series, marks, writtenText, sources);
     }
 
-    private static ReferenceLine.Across across(int code) throws IOException {
-        if (code != MARK_ON_X && code != MARK_ON_Y) {
-            throw new IOException("the figure has a mark on an unknown axis, number " + code);
-        }
-        return code == MARK_ON_X ? ReferenceLine.Across.X : ReferenceLine.Across.Y;
+    private static ReferenceLine readMark(WireReader in) throws IOException {
+        int axis = in.code("a mark on an unknown axis", 2);
+        ReferenceLine.Across across =
+                axis == MARK_ON_X ? ReferenceLine.Across.X : ReferenceLine.Across.Y;
+        return new ReferenceLine(in.text("mark"), across, in.number());
     }
 
-    private static void writeAxis(Axis axis, DataOutput out) throws IOException {
-        WireFields.writeText("axis label", axis.label(), out);
-        WireFields.writeText("unit", axis.unit(), out);
-        out.writeByte((axis.from().isPresent() ? 1 : 0) + (axis.to().isPresent() ? 2 : 0));
+    private static void writeAxis(Axis axis, WireWriter out) throws IOException {
+        out.text("axis label", axis.label());
+        out.text("unit", axis.unit());
+        out.code((axis.from().isPresent() ? 1 : 0) + (axis.to().isPresent() ? 2 : 0));
         if (axis.from().isPresent()) {
-            out.writeDouble(axis.from().getAsDouble());
+            out.number(axis.from().getAsDouble());
         }
         if (axis.to().isPresent()) {
-            out.writeDouble(axis.to().getAsDouble());
+            out.number(axis.to().getAsDouble());
         }
     }
 
-    private static Axis readAxis(DataInput in) throws IOException {
-        String label = WireFields.readText("axis label", in);
-        String unit = WireFields.readText("unit", in);
-        int fixed = in.readUnsignedByte();
-        if (fixed > 3) {
-            throw new IOException(
-                    "the figure has an axis whose ends can't be read, code %d".formatted(fixed));
-        }
+    private static Axis readAxis(WireReader in) throws IOException {
+        String label = in.text("axis label");
+        String unit = in.text("unit");
+        int fixed = in.code("an axis whose ends can't be read", 4);
         OptionalDouble from = end((fixed & 1) != 0, in);
         OptionalDouble to = end((fixed & 2) != 0, in);
         return new Axis(label, unit, from, to);
     }
 
-    private static OptionalDouble end(boolean fixed, DataInput in) throws IOException {
-        return fixed ? OptionalDouble.of(in.readDouble()) : OptionalDouble.empty();
+    private static OptionalDouble end(boolean fixed, WireReader in) throws IOException {
+        return fixed ? OptionalDouble.of(in.number()) : OptionalDouble.empty();
     }
 }

@@ -1,7 +1,8 @@
 package coldwright.figure;
 
-import java.io.DataInput;
-import java.io.DataOutput;
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.IOException;
 
 /** The part of the wire form that holds one piece of a drawing: kind, tint, numbers. */
@@ -14,81 +15,74 @@ final class PieceCodec {
 
     private PieceCodec() {}
 
-    static void write(Piece piece, DataOutput out) throws IOException {
+    static void write(Piece piece, WireWriter out) throws IOException {
         if (piece instanceof Piece.Disc disc) {
-            out.writeByte(DISC);
+            out.code(DISC);
             write(disc.tint(), out);
-            out.writeDouble(disc.x());
-            out.writeDouble(disc.y());
-            out.writeDouble(disc.radius());
+            out.number(disc.x());
+            out.number(disc.y());
+            out.number(disc.radius());
         } else if (piece instanceof Piece.Outline outline) {
-            out.writeByte(OUTLINE);
+            out.code(OUTLINE);
             write(outline.tint(), out);
-            out.writeInt(outline.size());
-            WireFields.writeNumbers(outline.x(), out);
-            WireFields.writeNumbers(outline.y(), out);
+            out.whole(outline.size());
+            out.numbers(outline.size(), outline.x()::at);
+            out.numbers(outline.size(), outline.y()::at);
         } else if (piece instanceof Piece.Band band) {
-            out.writeByte(BAND);
+            out.code(BAND);
             write(band.upper(), out);
             write(band.lower(), out);
-            out.writeDouble(band.from());
-            out.writeDouble(band.to());
+            out.number(band.from());
+            out.number(band.to());
         } else if (piece instanceof Piece.Label label) {
-            out.writeByte(LABEL);
-            out.writeDouble(label.x());
-            out.writeDouble(label.y());
-            WireFields.writeText("label", label.text(), out);
+            out.code(LABEL);
+            out.number(label.x());
+            out.number(label.y());
+            out.text("label", label.text());
         } else {
             throw new AssertionError(piece.getClass());
         }
     }
 
-    static Piece read(DataInput in, int pointLimit) throws IOException {
-        int kind = in.readUnsignedByte();
+    static Piece read(WireReader in, int pointLimit) throws IOException {
+        int kind = in.code("a piece of an unknown kind", LABEL + 1);
         if (kind == DISC) {
             Tint tint = readTint(in);
-            return new Piece.Disc(in.readDouble(), in.readDouble(), in.readDouble(), tint);
+            return new Piece.Disc(in.number(), in.number(), in.number(), tint);
         }
         if (kind == OUTLINE) {
             Tint tint = readTint(in);
-            int size = WireFields.readCount("points", pointLimit, in);
-            NumberColumn x = WireFields.readNumbers(size, in);
-            return new Piece.Outline(x, WireFields.readNumbers(size, in), tint);
+            int size = in.count("points", pointLimit);
+            NumberColumn x = NumberColumn.of(in.numbers(size));
+            return new Piece.Outline(x, NumberColumn.of(in.numbers(size)), tint);
         }
         if (kind == BAND) {
             Tint upper = readTint(in);
             Tint lower = readTint(in);
-            return new Piece.Band(in.readDouble(), in.readDouble(), upper, lower);
+            return new Piece.Band(in.number(), in.number(), upper, lower);
         }
-        if (kind == LABEL) {
-            double x = in.readDouble();
-            double y = in.readDouble();
-            return new Piece.Label(x, y, WireFields.readText("label", in));
-        }
-        throw new IOException("the figure has a piece of an unknown kind, number " + kind);
+        double x = in.number();
+        double y = in.number();
+        return new Piece.Label(x, y, in.text("label"));
     }
 
-    static void write(Tint.Role role, DataOutput out) throws IOException {
-        out.writeByte(role.ordinal());
+    static void write(Tint.Role role, WireWriter out) throws IOException {
+        out.code(role.ordinal());
     }
 
-    static Tint.Role readRole(DataInput in) throws IOException {
-        int role = in.readUnsignedByte();
-        if (role >= ROLES.length) {
-            throw new IOException("the figure has an unknown colour, number " + role);
-        }
-        return ROLES[role];
+    static Tint.Role readRole(WireReader in) throws IOException {
+        return ROLES[in.code("an unknown colour", ROLES.length)];
     }
 
-    private static void write(Tint tint, DataOutput out) throws IOException {
+    private static void write(Tint tint, WireWriter out) throws IOException {
         write(tint.role(), out);
         if (tint.role() == Tint.Role.WARMTH) {
-            out.writeDouble(tint.temperatureC());
+            out.number(tint.temperatureC());
         }
     }
 
-    private static Tint readTint(DataInput in) throws IOException {
+    private static Tint readTint(WireReader in) throws IOException {
         Tint.Role role = readRole(in);
-        return role == Tint.Role.WARMTH ? Tint.warmth(in.readDouble()) : Tint.of(role);
+        return role == Tint.Role.WARMTH ? Tint.warmth(in.number()) : Tint.of(role);
     }
 }

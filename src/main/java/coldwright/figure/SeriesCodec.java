@@ -1,7 +1,8 @@
 package coldwright.figure;
 
-import java.io.DataInput;
-import java.io.DataOutput;
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,58 +16,59 @@ final class SeriesCodec {
 
     private SeriesCodec() {}
 
-    static void write(Series series, DataOutput out) throws IOException {
+    static void write(Series series, WireWriter out) throws IOException {
         if (series instanceof Series.Curve curve) {
             open(CURVE, series, out);
-            WireFields.writeNumbers(curve.x(), out);
-            WireFields.writeNumbers(curve.y(), out);
+            write(curve.x(), out);
+            write(curve.y(), out);
         } else if (series instanceof Series.Dots dots) {
             open(DOTS, series, out);
-            WireFields.writeNumbers(dots.x(), out);
-            WireFields.writeNumbers(dots.y(), out);
+            write(dots.x(), out);
+            write(dots.y(), out);
         } else if (series instanceof Series.Band band) {
             open(BAND, series, out);
-            WireFields.writeNumbers(band.x(), out);
-            WireFields.writeNumbers(band.low(), out);
-            WireFields.writeNumbers(band.high(), out);
+            write(band.x(), out);
+            write(band.low(), out);
+            write(band.high(), out);
         } else if (series instanceof Series.Bars bars) {
             open(BARS, series, out);
             for (String word : bars.words()) {
-                WireFields.writeText("word under a bar", word, out);
+                out.text("word under a bar", word);
             }
-            WireFields.writeNumbers(bars.values(), out);
+            write(bars.values(), out);
         } else {
             throw new AssertionError(series.getClass());
         }
     }
 
-    private static void open(int kind, Series series, DataOutput out) throws IOException {
-        out.writeByte(kind);
-        WireFields.writeText("name of a series", series.name(), out);
-        out.writeInt(series.size());
+    private static void open(int kind, Series series, WireWriter out) throws IOException {
+        out.code(kind);
+        out.text("name of a series", series.name());
+        out.whole(series.size());
     }
 
-    static Series read(DataInput in, int pointLimit) throws IOException {
-        int kind = in.readUnsignedByte();
-        if (kind > BARS) {
-            throw new IOException("the figure has a series of an unknown kind, number " + kind);
-        }
-        String name = WireFields.readText("name of a series", in);
-        int size = WireFields.readCount("points", pointLimit, in);
+    private static void write(NumberColumn numbers, WireWriter out) throws IOException {
+        out.numbers(numbers.size(), numbers::at);
+    }
+
+    static Series read(WireReader in, int pointLimit) throws IOException {
+        int kind = in.code("a series of an unknown kind", BARS + 1);
+        String name = in.text("name of a series");
+        int size = in.count("points", pointLimit);
         if (kind == BARS) {
             List<String> words = new ArrayList<>();
             for (int i = 0; i < size; i++) {
-                words.add(WireFields.readText("word under a bar", in));
+                words.add(in.text("word under a bar"));
             }
-            return new Series.Bars(name, words, WireFields.readNumbers(size, in));
+            return new Series.Bars(name, words, NumberColumn.of(in.numbers(size)));
         }
-        NumberColumn x = WireFields.readNumbers(size, in);
-        NumberColumn y = WireFields.readNumbers(size, in);
+        NumberColumn x = NumberColumn.of(in.numbers(size));
+        NumberColumn y = NumberColumn.of(in.numbers(size));
         if (kind == CURVE) {
             return new Series.Curve(name, x, y);
         }
         return kind == DOTS
                 ? new Series.Dots(name, x, y)
-                : new Series.Band(name, x, y, WireFields.readNumbers(size, in));
+                : new Series.Band(name, x, y, NumberColumn.of(in.numbers(size)));
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.source.JavaSource;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,10 +64,10 @@ final class CheckReader {
                             .formatted(text.length(), LONGEST_LINE));
             return Optional.empty();
         }
-        int mark = JavaScanner.placesOf(SOURCE_MARK, text).stream().findFirst().orElse(-1);
+        int mark = JavaSource.of(text).unquoted(SOURCE_MARK).stream().findFirst().orElse(-1);
         String claim = mark < 0 ? text : text.substring(0, mark).strip();
         String source = mark < 0 ? "" : text.substring(mark + SOURCE_MARK.length()).strip();
-        List<Integer> places = JavaScanner.placesOf(IS, " " + claim);
+        List<Integer> places = JavaSource.of(" " + claim).unquoted(IS);
         if (places.isEmpty()) {
             faults.add(line, "the check line has no \" is \" in it; write it like " + EXAMPLE);
             return Optional.empty();
@@ -73,14 +75,14 @@ final class CheckReader {
         int last = places.get(places.size() - 1);
         String expression = (" " + claim).substring(0, last).strip();
         String wanted = (" " + claim).substring(last + IS.length()).strip();
-        if (!JavaScanner.isBalanced(expression)) {
+        if (!JavaSource.of(expression).isBalanced()) {
             faults.add(
                     line,
                     "the brackets of `%s` don't pair; close each one that is opened"
                             .formatted(expression));
             return Optional.empty();
         }
-        if (!JavaScanner.namesSomething(expression)) {
+        if (!JavaSource.of(expression).namesSomething()) {
             faults.add(
                     line,
                     "the check line names nothing that a snippet made; put an expression before \"is\", as in "

@@ -1,5 +1,8 @@
 package coldwright.lesson;
 
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +27,7 @@ final class DialReader {
                             + ")\\s*=\\s*(?<value>.*?)\\s*;\\s*");
     private static final Pattern LITERAL =
             Pattern.compile(
-                    "[+-]?\\s*(?:\\d[\\d_]*(?:\\.[\\d_]*)?|\\.\\d[\\d_]*)(?:[eE][+-]?\\d+)?[dD]?");
+                    "[+-]?\\s*(?!0[\\d_]+$)(?:\\d[\\d_]*(?:\\.[\\d_]*)?|\\.\\d[\\d_]*)(?:[eE][+-]?\\d+)?[dD]?");
     private static final int LONGEST_DECLARATION = 500;
     private static final Set<String> TURNABLE = Set.of("double", "int");
 
@@ -51,13 +54,19 @@ final class DialReader {
     static List<Dial> read(String code, IntUnaryOperator lineInFile, FaultList faults) {
         DialReader reader = new DialReader(code, lineInFile, faults);
         List<Dial> dials = new ArrayList<>();
-        for (JavaScanner.Comment comment : JavaScanner.lineComments(code)) {
-            reader.dial(comment).ifPresent(dials::add);
+        int depth = 0;
+        for (JavaToken token : JavaSource.of(code).tokens()) {
+            switch (token.kind()) {
+                case OPEN -> depth++;
+                case CLOSE -> depth--;
+                case LINE_COMMENT -> reader.dial(token, depth).ifPresent(dials::add);
+                default -> {}
+            }
         }
         return dials;
     }
 
-    private Optional<Dial> dial(JavaScanner.Comment comment) {
+    private Optional<Dial> dial(JavaToken comment, int depth) {
         int lineStart = code.lastIndexOf('\n', comment.start()) + 1;
         String before = code.substring(lineStart, comment.start());
         Matcher said = DIAL.matcher(code.substring(comment.start(), comment.end()));
@@ -88,7 +97,7 @@ final class DialReader {
             return Optional.empty();
         }
         Optional<String> fault =
-                faultOf(declaration, range, comment.depth(), NumberParser.hasComma(said.group(2)));
+                faultOf(declaration, range, depth, NumberParser.hasComma(said.group(2)));
         fault.ifPresent(words -> faults.add(here, words));
         return fault.isPresent()
                 ? Optional.empty()

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.source.JavaSource;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -50,7 +52,7 @@ final class VerifiedNumberReader {
         }
         String near = before.substring(Math.max(0, before.length() - FAR_BACK));
         String said = " " + inside.group(1).strip().replaceAll("\\s+", " ");
-        List<Integer> places = JavaScanner.placesOf(WITHIN, said);
+        List<Integer> places = JavaSource.of(said).unquoted(WITHIN);
         int mark = places.isEmpty() ? said.length() : places.get(places.size() - 1);
         String expression = said.substring(0, mark).strip();
         Optional<String> within =
@@ -102,12 +104,12 @@ final class VerifiedNumberReader {
                     "the held number's expression has %,d characters; it may have at most %,d: let a snippet work out a part of it"
                             .formatted(expression.length(), LONGEST_EXPRESSION));
         }
-        if (!JavaScanner.isBalanced(expression)) {
+        if (!JavaSource.of(expression).isBalanced()) {
             return Optional.of(
                     "the brackets of the held number's `%s` don't pair; close each one that is opened"
                             .formatted(expression));
         }
-        return JavaScanner.namesSomething(expression)
+        return JavaSource.of(expression).namesSomething()
                 ? Optional.empty()
                 : Optional.of(
                         "the held number's `%s` names nothing that a snippet made; write what gives it, as in %s"

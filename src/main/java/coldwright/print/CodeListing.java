@@ -1,7 +1,6 @@
 package coldwright.print;
 
-import coldwright.lesson.code.JavaHighlighter;
-import coldwright.lesson.code.JavaToken;
+import coldwright.source.JavaHighlight;
 
 import java.util.List;
 import java.util.Locale;
@@ -19,14 +18,14 @@ final class CodeListing {
 
     private final StringBuilder html = new StringBuilder("<pre class=\"java\"><code>");
     private final String java;
-    private final List<JavaToken> words;
+    private final List<JavaHighlight> words;
 
     /** The first word that does not end before the line being set. */
     private int next;
 
     private CodeListing(String java) {
         this.java = java;
-        this.words = JavaHighlighter.in(java);
+        this.words = JavaHighlight.in(java);
     }
 
     static String html(String java) {
@@ -48,7 +47,7 @@ final class CodeListing {
                         .formatted(ems, ems));
         int at = from;
         for (int i = next; i < words.size() && words.get(i).start() < end; i++) {
-            JavaToken word = words.get(i);
+            JavaHighlight word = words.get(i);
             int start = Math.max(from, word.start());
             int stop = Math.min(end, word.end());
             if (start < stop) {

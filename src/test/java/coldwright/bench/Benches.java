@@ -1,5 +1,7 @@
 package coldwright.bench;
 
+import coldwright.bench.compile.SnippetSource;
+
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -38,10 +40,14 @@ final class Benches {
     }
 
     static FinishedRun run(Bench bench, List<String> above, String snippet) {
+        return run(bench, SnippetSource.of(above, snippet));
+    }
+
+    static FinishedRun run(Bench bench, List<SnippetSource> snippets) {
         try {
-            return bench.run(above, snippet, RunListener.NONE).get(HUNG_SECONDS, TimeUnit.SECONDS);
+            return bench.run(snippets, RunListener.NONE).get(HUNG_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException | ExecutionException | TimeoutException e) {
-            throw new AssertionError("the run hung: " + snippet, e);
+            throw new AssertionError("the run hung: " + snippets, e);
         }
     }
 }

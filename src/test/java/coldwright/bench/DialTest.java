@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.compile.SnippetSource;
 import coldwright.figure.Figure;
 
 import org.junit.jupiter.api.AfterAll;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
@@ -39,14 +41,25 @@ final class DialTest {
     }
 
     private static FinishedRun turn(String snippet, String variable, double value) {
-        return Benches.run(bench, ABOVE, turned(snippet, variable, value));
+        return turn(ABOVE, snippet, variable, value);
     }
 
-    /** The snippet with another number written for a variable, as the page writes it. */
-    private static String turned(String snippet, String variable, double value) {
+    private static FinishedRun turn(
+            List<String> above, String snippet, String variable, double value) {
+        List<SnippetSource> snippets = new ArrayList<>();
+        above.forEach(one -> snippets.add(SnippetSource.of(one)));
+        snippets.add(turned(snippet, variable, value));
+        return Benches.run(bench, snippets);
+    }
+
+    /** The snippet with its dial at another number, as the page asks for it. */
+    private static SnippetSource turned(String snippet, String variable, double value) {
         String number =
                 value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
-        return snippet.replaceFirst(variable + " = [-0-9.]+", variable + " = " + number);
+        return new SnippetSource(
+                snippet.replaceFirst(variable + " = [-0-9.]+", variable + " = " + number),
+                snippet,
+                Map.of(snippet.indexOf(variable + " = ") + variable.length() + 3, value));
     }
 
     private static String exact(FinishedRun run) {
@@ -66,9 +79,13 @@ final class DialTest {
     void theNextStepSeesTheTurnedNumber() {
         turn(SNIPPET, "sugar", 250);
         List<String> above = new ArrayList<>(ABOVE);
-        above.add(SNIPPET.replace("120", "250"));
-        assertEquals("250.0", exact(Benches.run(bench, above, "sugar")));
-        above.set(1, SNIPPET);
+        List<SnippetSource> turned =
+                List.of(
+                        SnippetSource.of(ABOVE.get(0)),
+                        turned(SNIPPET, "sugar", 250),
+                        SnippetSource.of("sugar"));
+        assertEquals("250.0", exact(Benches.run(bench, turned)));
+        above.add(SNIPPET);
         assertEquals("120.0", exact(Benches.run(bench, above, "sugar")));
     }
 
@@ -78,16 +95,17 @@ final class DialTest {
         AtomicInteger asked = new AtomicInteger();
         BooleanSupplier stopped = () -> asked.incrementAndGet() < 0;
         try (SnippetCompilation compilation = new SnippetCompilation(Benches.settings())) {
-            compilation.compile(List.of(ABOVE.get(0), SNIPPET), stopped);
+            compilation.compile(SnippetSource.of(ABOVE, SNIPPET), stopped);
             assertTrue(asked.get() > 0, "the snippet was compiled once");
             asked.set(0);
             for (int i = 0; i < 50; i++) {
-                String turned = turned(SNIPPET, "sugar", i);
-                assertEquals(2, compilation.compile(List.of(ABOVE.get(0), turned), stopped).size());
+                List<SnippetSource> turned =
+                        List.of(SnippetSource.of(ABOVE.get(0)), turned(SNIPPET, "sugar", i));
+                assertEquals(2, compilation.compile(turned, stopped).size());
             }
             assertEquals(0, asked.get(), "a turn of the dial was compiled");
             String renamed = SNIPPET.replace("share", "part");
-            compilation.compile(List.of(ABOVE.get(0), renamed), stopped);
+            compilation.compile(SnippetSource.of(ABOVE, renamed), stopped);
             assertTrue(asked.get() > 0, "a changed name is compiled");
         }
         for (int i = 0; i < 10; i++) {
@@ -114,18 +132,44 @@ final class DialTest {
                         "var bath = IceAndSalt.of(1000, 300).start();");
         String stirred = "double heat = 1000;\nbath.pass(60, heat);\nbath.fromBatchJ()";
         for (double heat : new double[] {1000, 2000, 3000, 4000}) {
-            FinishedRun turned = Benches.run(bench, above, turned(stirred, "heat", heat));
+            FinishedRun turned = turn(above, stirred, "heat", heat);
             assertEquals(Double.toString(heat), exact(turned));
         }
     }
 
     @Test
+    void aFinalNumberTurnsToo() {
+        String snippet = "final double sugar = 120; // dial 0 to 300 step 5 g\nsugar + 1";
+        assertEquals("121.0", exact(Benches.run(bench, ABOVE, snippet)));
+        assertEquals("151.0", exact(turn(snippet, "sugar", 150)));
+        List<SnippetSource> below =
+                List.of(
+                        SnippetSource.of(ABOVE.get(0)),
+                        turned(snippet, "sugar", 200),
+                        SnippetSource.of("sugar"));
+        assertEquals("200.0", exact(Benches.run(bench, below)));
+    }
+
+    @Test
+    void saysOfTheWrittenTextWhatDoesNotCompile() {
+        String snippet = "double sugar = 5; double x = sugr;";
+        RunOutcome.Rejected rejected =
+                assertInstanceOf(
+                        RunOutcome.Rejected.class, turn(snippet, "sugar", 12_345).outcome());
+        SnippetProblem problem = rejected.problems().get(0);
+        String now = snippet.replace("5", "12345");
+        assertEquals("sugr", now.substring(problem.start(), problem.end()));
+    }
+
+    @Test
     void saysWhereATurnedNumberFails() {
-        String snippet = "int parts = 4;\n\ndouble each = 100 / parts;\neach";
+        String snippet = "int parts = 1000;\n\ndouble each = 100 / parts;\neach";
         assertEquals("25.0", exact(turn(snippet, "parts", 4)));
         SnippetProblem problem =
                 assertInstanceOf(RunOutcome.Threw.class, turn(snippet, "parts", 0).outcome())
                         .problem();
         assertEquals(3, problem.line());
+        String now = snippet.replace("1000", "0");
+        assertEquals("double each = 100 / parts;", now.substring(problem.start(), problem.end()));
     }
 }

@@ -29,6 +29,19 @@ class DialReaderTest {
         assertEquals("3 = 3.0", literal("int b;\ndouble zuckerÄ = 3; // dial 0 to 9 step 1"));
     }
 
+    /** Java reads 012 as ten; 012.5 and 0 are what they look like. */
+    @Test
+    void anOctalNumberHasNoDial() {
+        String octal = "double a = 012; // dial 0 to 300 step 5 g";
+        FaultList faults = new FaultList("a.md");
+        assertEquals(List.of(), DialReader.read(octal, i -> 1 + i, faults));
+        assertEquals(
+                "the dial of `a` starts from `012`; give it one plain number, such as 120",
+                faults.inOrder().get(0).words());
+        assertEquals("012.5 = 12.5", literal("double a = 012.5; // dial 0 to 300 step .5 g"));
+        assertEquals("0 = 0.0", literal("int a = 0; // dial 0 to 300 step 5 g"));
+    }
+
     @Test
     void keepsTheUnitAsWritten() {
         assertEquals("", read("int a = 1; // dial 0 to 3 step 1").get(0).unit());

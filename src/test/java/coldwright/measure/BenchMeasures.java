@@ -8,6 +8,7 @@ import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.figure.Figure;
 import coldwright.lesson.Prelude;
 import coldwright.paint.ChartPainter;
@@ -22,6 +23,7 @@ import jdk.jshell.SourceCodeAnalysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** The bench beside its yardsticks: JShell's own engines and a plain call of the same code. */
@@ -72,12 +74,6 @@ final class BenchMeasures {
                     Sample.of(
                             "a bench opened, first run with a figure",
                             (System.nanoTime() - opened) / 1e6));
-            samples.add(
-                    Sample.of(
-                            "warm run of a step with a figure, another number typed",
-                            10,
-                            RUNS,
-                            () -> run(bench, STEP.formatted(edit++))));
             samples.add(
                     Sample.of(
                             "warm run of the same step, a name changed: the compiler is needed",
@@ -191,8 +187,12 @@ final class BenchMeasures {
     private static FinishedRun turn(Bench bench, String step, double sugar) throws Exception {
         return good(
                 bench.run(
-                                List.of(),
-                                step.replaceFirst("sugar = [0-9.]+", "sugar = " + sugar),
+                                List.of(
+                                        new SnippetSource(
+                                                step.replaceFirst(
+                                                        "sugar = [0-9.]+", "sugar = " + sugar),
+                                                step,
+                                                Map.of(step.indexOf("= ") + 2, sugar))),
                                 RunListener.NONE)
                         .get(PATIENCE_S, TimeUnit.SECONDS));
     }

@@ -1,5 +1,7 @@
 package coldwright.bench.compile;
 
+import coldwright.source.JavaSource;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -45,7 +47,7 @@ final class CallMessages {
 
     /** A comma in a number makes two values of one. */
     private static Optional<CompileProblem> decimalComma(CompilerDiagnostic compilerDiagnostic) {
-        String statement = MaskedSource.of(compilerDiagnostic.statement());
+        String statement = JavaSource.of(compilerDiagnostic.statement()).masked();
         int from = compilerDiagnostic.end() - compilerDiagnostic.statementStart();
         Matcher comma = DECIMAL_COMMA.matcher(statement);
         return comma.find(Math.min(from, statement.length()))

@@ -24,6 +24,12 @@ record CompiledStatement(
         orders = List.copyOf(orders);
     }
 
+    /** What sets its variable instead of running it, if the variable takes such a number. */
+    Optional<Order.Assign> assigned(double value) {
+        return declared.filter(variable -> variable.takes(value))
+                .map(variable -> new Order.Assign(variable.holder(), variable.name(), value));
+    }
+
     /**
      * A declared variable.
      *
@@ -31,5 +37,11 @@ record CompiledStatement(
      * @param type its type as written or inferred
      * @param holder the class that holds it
      */
-    record DeclaredVariable(String name, String type, String holder) {}
+    record DeclaredVariable(String name, String type, String holder) {
+        boolean takes(double value) {
+            return type.equals("double")
+                    ? Double.isFinite(value)
+                    : type.equals("int") && value == (int) value;
+        }
+    }
 }

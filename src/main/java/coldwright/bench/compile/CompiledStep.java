@@ -4,6 +4,7 @@ import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.Order;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import java.util.Optional;
 public final class CompiledStep {
     private final String text;
     private final List<CompiledStatement> statements;
-    private NumberLiterals literals;
     private Boolean traceless;
     private Boolean repeatable;
 
@@ -35,19 +35,39 @@ public final class CompiledStep {
     }
 
     /**
-     * Reads a snippet as this step, perhaps with other numbers in its declarations.
+     * Takes this step for a snippet, with the snippet's dials where they are.
      *
      * @param snippet a snippet
-     * @return how to run it without compiling; empty if it is another step
+     * @return how to run it without compiling; empty if it is another step, or a dial's position is
+     *     no value of its variable
      */
-    public Optional<StepRun> read(String snippet) {
-        if (snippet.equals(text)) {
-            return Optional.of(new StepRun(this, Map.of()));
+    public Optional<StepRun> with(SnippetSource snippet) {
+        if (!snippet.compiledText().equals(text)) {
+            return snippet.text().equals(text)
+                    ? Optional.of(new StepRun(this, Map.of(), text))
+                    : Optional.empty();
         }
-        if (literals == null) {
-            literals = new NumberLiterals(this);
+        Map<Integer, Order.Assign> numbers = new HashMap<>();
+        for (Map.Entry<Integer, Double> dial : snippet.values().entrySet()) {
+            int statement = statementAt(dial.getKey());
+            Optional<Order.Assign> assign =
+                    statement < 0
+                            ? Optional.empty()
+                            : statements.get(statement).assigned(dial.getValue());
+            if (assign.isEmpty()) {
+                return Optional.empty();
+            }
+            numbers.put(statement, assign.get());
         }
-        return literals.read(snippet).map(numbers -> new StepRun(this, numbers));
+        return Optional.of(new StepRun(this, numbers, snippet.text()));
+    }
+
+    private int statementAt(int place) {
+        int at = statements.size() - 1;
+        while (at >= 0 && statements.get(at).start() > place) {
+            at--;
+        }
+        return at;
     }
 
     /**

@@ -1,5 +1,9 @@
 package coldwright.bench.compile;
 
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+import coldwright.source.JavaToken.Kind;
+
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
@@ -14,7 +18,7 @@ import java.util.regex.Pattern;
 /** Turns what the compiler says into complaints for a learner, at their place in the snippet. */
 final class DiagnosticTranslator {
     private static final int MOST_CHARACTERS = StepCompiler.MOST_CHARACTERS;
-    private static final Pattern UNNAMED_VALUE = Pattern.compile("(?<![\\w$])\\$\\d+(?![\\w$])");
+    private static final Pattern UNNAMED_VALUE = Pattern.compile("\\$\\d+");
     private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
 
     /** Far beyond what anybody reads; at some thousands the compiler itself breaks. */
@@ -62,17 +66,21 @@ final class DiagnosticTranslator {
                     "more than %d brackets are open here; the bench takes no more: work out a part of it in a line of its own"
                             .formatted(MOST_OPEN_BRACKETS));
         }
-        int remark = MaskedSource.openComment(text);
-        if (remark >= 0) {
+        JavaSource source = JavaSource.of(text);
+        Optional<JavaToken> open = source.unclosedComment();
+        if (open.isPresent()) {
+            int remark = open.get().start();
             throw refusal(remark, remark + 2, "this remark has no end; close it with `*/`");
         }
-        Matcher unnamed = UNNAMED_VALUE.matcher(text);
-        if (unnamed.find()) {
-            throw refusal(
-                    unnamed.start(),
-                    unnamed.end(),
-                    "`%s` is not known here; give a value a name to use it again: `var cold = …;`"
-                            .formatted(unnamed.group()));
+        for (JavaToken token : source.tokens()) {
+            String name = source.text(token);
+            if (token.kind() == Kind.WORD && UNNAMED_VALUE.matcher(name).matches()) {
+                throw refusal(
+                        token.start(),
+                        token.end(),
+                        "`%s` is not known here; give a value a name to use it again: `var cold = …;`"
+                                .formatted(name));
+            }
         }
     }
 
@@ -126,8 +134,11 @@ final class DiagnosticTranslator {
     }
 
     private static int placeOf(String name, String text, int from) {
-        Matcher matcher =
-                Pattern.compile("(?<![\\w$])" + Pattern.quote(name) + "(?![\\w$])").matcher(text);
-        return matcher.find(from) ? matcher.start() : from;
+        JavaSource source = JavaSource.of(text);
+        return source.tokens().stream()
+                .filter(token -> token.start() >= from && source.isWord(token, name))
+                .findFirst()
+                .map(JavaToken::start)
+                .orElse(from);
     }
 }

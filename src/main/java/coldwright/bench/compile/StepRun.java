@@ -10,8 +10,9 @@ import java.util.Map;
  *
  * @param step the step
  * @param numbers variables to set instead of running their declarations, by statement
+ * @param text the snippet as it is written, with these numbers
  */
-public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers) {
+public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers, String text) {
     /** Copies what is given. */
     public StepRun {
         numbers = Map.copyOf(numbers);

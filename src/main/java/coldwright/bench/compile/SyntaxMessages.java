@@ -1,11 +1,12 @@
 package coldwright.bench.compile;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Sentences for text that is not Java yet. */
@@ -28,7 +29,6 @@ final class SyntaxMessages {
     private static final Set<String> EXPECTED_TOO = Set.of("illegal.start.of.type", "dot.class");
     private static final Set<String> SHOWN_IN_THE_TEXT =
             Set.of("illegal.start.of.expr", "illegal.start.of.stmt", "not.stmt", "premature.eof");
-    private static final Map<Character, Character> PAIRS = Map.of('(', ')', '[', ']', '{', '}');
 
     private SyntaxMessages() {}
 
@@ -115,23 +115,17 @@ final class SyntaxMessages {
     }
 
     private static String tooEarly(CompilerDiagnostic compilerDiagnostic) {
-        Deque<Integer> open = new ArrayDeque<>();
-        String text = MaskedSource.of(compilerDiagnostic.text());
-        for (int i = compilerDiagnostic.statementStart(); i < text.length(); i++) {
-            char sign = text.charAt(i);
-            if (PAIRS.containsKey(sign)) {
-                open.push(i);
-            } else if (PAIRS.containsValue(sign) && !open.isEmpty()) {
-                open.pop();
-            }
-        }
+        JavaSource statement =
+                JavaSource.of(
+                        compilerDiagnostic.text().substring(compilerDiagnostic.statementStart()));
+        List<JavaToken> open = statement.openBrackets();
         if (!open.isEmpty()) {
-            int place = open.pop();
-            char sign = compilerDiagnostic.text().charAt(place);
+            JavaToken last = open.get(open.size() - 1);
+            int place = compilerDiagnostic.statementStart() + last.start();
             return "a `%s` is missing: the `%s` in line %d is never closed"
                     .formatted(
-                            PAIRS.get(sign),
-                            sign,
+                            statement.closing(last),
+                            statement.text(last),
                             LineIndex.lineAt(compilerDiagnostic.text(), place));
         }
         if (compilerDiagnostic.statement().strip().startsWith("else")) {
@@ -171,7 +165,10 @@ final class SyntaxMessages {
     }
 
     private static String digitsAt(CompilerDiagnostic compilerDiagnostic) {
-        Matcher digits = Pattern.compile("\\d[\\d_]*").matcher(compilerDiagnostic.text());
-        return digits.find(compilerDiagnostic.at()) ? digits.group() : compilerDiagnostic.source();
+        JavaSource source = JavaSource.of(compilerDiagnostic.text());
+        return source.at(compilerDiagnostic.at())
+                .filter(token -> token.kind() == JavaToken.Kind.NUMBER)
+                .map(source::text)
+                .orElseGet(compilerDiagnostic::source);
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.bench.compile;
 
+import coldwright.source.JavaSource;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -81,7 +83,7 @@ final class TypoMessages {
 
     /** The first slip that shows in the statement. */
     static Optional<CompileProblem> of(CompilerDiagnostic compilerDiagnostic) {
-        String statement = MaskedSource.of(compilerDiagnostic.statement(), 'q');
+        String statement = JavaSource.of(compilerDiagnostic.statement()).masked('q');
         for (TypoPattern typoPattern : PATTERNS) {
             Matcher found = typoPattern.pattern().matcher(statement);
             if (found.find()) {

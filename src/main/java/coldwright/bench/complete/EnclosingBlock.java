@@ -1,6 +1,7 @@
 package coldwright.bench.complete;
 
-import coldwright.bench.compile.MaskedSource;
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
 
 import java.util.List;
 import java.util.Optional;
@@ -36,19 +37,15 @@ record EnclosingBlock(List<String> declarations, String body) {
      * @return the block; empty if there is none, or its head is of a kind that can't be left away
      */
     static Optional<EnclosingBlock> of(String statement) {
-        int brace = openBrace(MaskedSource.of(statement));
-        if (brace < 0) {
+        JavaSource source = JavaSource.of(statement);
+        List<JavaToken> open = source.openBrackets();
+        if (open.isEmpty() || !source.is(open.get(0), "{")) {
             return Optional.empty();
         }
+        int brace = open.get(0).start();
         String head = statement.substring(0, brace).strip();
         return declarations(head)
                 .map(names -> new EnclosingBlock(names, statement.substring(brace + 1)));
-    }
-
-    /** The first brace that is never closed; below zero if there is none outside of brackets. */
-    private static int openBrace(String masked) {
-        List<Integer> open = MaskedSource.openBrackets(masked);
-        return !open.isEmpty() && masked.charAt(open.get(0)) == '{' ? open.get(0) : -1;
     }
 
     private static Optional<List<String>> declarations(String head) {

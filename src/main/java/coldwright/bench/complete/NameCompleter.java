@@ -1,8 +1,9 @@
 package coldwright.bench.complete;
 
 import coldwright.bench.compile.CompilationFailedException;
-import coldwright.bench.compile.MaskedSource;
 import coldwright.bench.compile.StepCompiler;
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
 
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Completeness;
@@ -92,7 +93,7 @@ public final class NameCompleter implements AutoCloseable {
     public List<CompletionProposal> complete(
             List<String> above, String text, int caret, BooleanSupplier stopped) {
         String head = text.substring(0, caret);
-        if (MaskedSource.of(head + "x").endsWith(" ")
+        if (isQuiet(JavaSource.of(head + "x").at(caret).orElseThrow())
                 || text.length() > StepCompiler.MOST_CHARACTERS) {
             return List.of();
         }
@@ -112,10 +113,14 @@ public final class NameCompleter implements AutoCloseable {
         return at(condition.find() ? rest.substring(condition.end()).stripLeading() : rest, caret);
     }
 
+    private static boolean isQuiet(JavaToken token) {
+        return token.isComment() || token.isQuoted();
+    }
+
     /** Takes the whole statements from a text's beginning, and leaves what comes after them. */
     private String takeWhole(String text, List<String> whole) {
         String rest = text.stripLeading();
-        while (!MaskedSource.of(rest).isBlank()) {
+        while (!JavaSource.of(rest).code().isEmpty()) {
             CompletionInfo info = compiler.analysis().analyzeCompletion(rest);
             if (info.completeness() != Completeness.COMPLETE || !isEnded(info.source())) {
                 break;
@@ -128,8 +133,10 @@ public final class NameCompleter implements AutoCloseable {
 
     /** Whether no more letters can belong to it. */
     private static boolean isEnded(String statement) {
-        String masked = MaskedSource.of(statement).strip();
-        return masked.endsWith(";") || masked.endsWith("}");
+        JavaSource source = JavaSource.of(statement);
+        List<JavaToken> code = source.code();
+        JavaToken last = code.get(code.size() - 1);
+        return source.is(last, ";") || source.is(last, "}");
     }
 
     private void freshen() {
@@ -247,9 +254,7 @@ public final class NameCompleter implements AutoCloseable {
         return name.equals(insert)
                 && PLAIN_NAME.matcher(name).matches()
                 && !SourceVersion.isKeyword(name)
-                && Pattern.compile("(?<![\\w.])" + Pattern.quote(name) + "(?!\\w|\\s*\\()")
-                        .matcher(MaskedSource.of(before))
-                        .find();
+                && JavaSource.of(before).namesValue(name);
     }
 
     @Override

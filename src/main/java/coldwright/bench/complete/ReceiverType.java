@@ -1,20 +1,20 @@
 package coldwright.bench.complete;
 
-import coldwright.bench.compile.MaskedSource;
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+import coldwright.source.JavaToken.Kind;
 
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Finds the type of what stands before a point. */
 final class ReceiverType {
-    private static final Pattern NAME_AT_END = Pattern.compile("[\\p{L}\\p{N}_$]+$");
     private static final Pattern TYPE_NAME =
             Pattern.compile("(?:[\\w$]+\\.)*[A-Z][\\w$]*[a-z][\\w$]*");
-    private static final Pattern NEW_AT_END = Pattern.compile("\\bnew\\s+$");
     private static final Pattern BEHIND_A_TYPE = Pattern.compile("<.*>|\\([^()]*\\)");
 
     private final SourceCodeAnalysis analysis;
@@ -30,65 +30,63 @@ final class ReceiverType {
      * @return the expression; empty if no point stands there
      */
     static Optional<String> expression(String before) {
-        String masked = MaskedSource.of(before, 'q');
-        int end = masked.stripTrailing().length();
-        if (masked.startsWith("::", end - 2)) {
-            end -= 2;
-        } else if (masked.startsWith(".", end - 1)) {
-            end -= 1;
-        } else {
+        JavaSource source = JavaSource.of(before);
+        List<JavaToken> code = source.code();
+        int point = code.size() - 1;
+        if (point < 0 || !isPoint(source, code.get(point)) && !source.is(code.get(point), "::")) {
             return Optional.empty();
         }
-        int start = startOf(masked, end);
-        String expression = before.substring(start, end).strip();
-        return expression.isEmpty() ? Optional.empty() : Optional.of(expression);
+        int start = startOf(source, code, point);
+        return start == point
+                ? Optional.empty()
+                : Optional.of(
+                        before.substring(code.get(start).start(), code.get(point).start()).strip());
     }
 
-    private static int startOf(String masked, int end) {
-        int at = end;
-        while (true) {
-            int last = spacesBefore(masked, at);
-            int operand = operandBefore(masked, last);
-            if (operand < 0) {
-                return at;
+    private static boolean isPoint(JavaSource source, JavaToken token) {
+        return source.is(token, ".");
+    }
+
+    /** The first token of the expression that ends before a token. */
+    private static int startOf(JavaSource source, List<JavaToken> code, int end) {
+        int at = operandBefore(code, end);
+        while (at > 0 && at < end && isPoint(source, code.get(at - 1))) {
+            int operand = operandBefore(code, at - 1);
+            if (operand == at - 1) {
+                break;
             }
             at = operand;
-            int point = spacesBefore(masked, at);
-            if (point > 0 && masked.charAt(point - 1) == '.') {
-                at = point - 1;
-                continue;
-            }
-            Matcher made = NEW_AT_END.matcher(masked.substring(0, at));
-            return made.find() ? made.start() : at;
         }
+        boolean made = at > 0 && at < end && source.isWord(code.get(at - 1), "new");
+        return made ? at - 1 : at;
     }
 
-    private static int spacesBefore(String masked, int at) {
-        return masked.substring(0, at).stripTrailing().length();
-    }
-
-    /** Where a name, a call, a bracket or a text that ends here begins; below zero if none does. */
-    private static int operandBefore(String masked, int end) {
+    /**
+     * The first token of the name, call, bracket or text before a token; itself if there is none.
+     */
+    private static int operandBefore(List<JavaToken> code, int end) {
         int at = end;
-        while (at > 0 && (masked.charAt(at - 1) == ')' || masked.charAt(at - 1) == ']')) {
-            int open = openingOf(masked, at - 1);
+        while (at > 0 && code.get(at - 1).kind() == Kind.CLOSE) {
+            int open = openingOf(code, at - 1);
             if (open < 0) {
-                return -1;
+                return end;
             }
             at = open;
         }
-        Matcher name = NAME_AT_END.matcher(masked.substring(0, at));
-        if (name.find()) {
-            return name.start();
+        if (at == 0) {
+            return at;
         }
-        return at < end ? at : -1;
+        JavaToken before = code.get(at - 1);
+        boolean operand =
+                before.isQuoted() || before.kind() == Kind.WORD || before.kind() == Kind.NUMBER;
+        return operand ? at - 1 : at;
     }
 
-    private static int openingOf(String masked, int closing) {
+    private static int openingOf(List<JavaToken> code, int closing) {
         int depth = 0;
         for (int i = closing; i >= 0; i--) {
-            char here = masked.charAt(i);
-            depth += ")]}".indexOf(here) >= 0 ? 1 : "([{".indexOf(here) >= 0 ? -1 : 0;
+            Kind kind = code.get(i).kind();
+            depth += kind == Kind.CLOSE ? 1 : kind == Kind.OPEN ? -1 : 0;
             if (depth == 0) {
                 return i;
             }

@@ -1,23 +1,44 @@
 package coldwright.bench.complete;
 
-import coldwright.bench.compile.MaskedSource;
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+import coldwright.source.JavaToken.Kind;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /**
  * A function after {@code ->} that is still being written. Java loses sight of its parameter within
  * a call that is not closed yet, so the beginning of that call is left away.
  */
 final class UnfinishedLambda {
-    private static final Pattern PARAMETERS =
-            Pattern.compile("(?:\\(([^()]*)\\)|([\\p{L}_$][\\p{L}\\p{N}_$]*))\\s*->");
+    private final JavaSource source;
+    private final List<JavaToken> code;
 
-    private UnfinishedLambda() {}
+    /** Which tokens are arrows whose enclosing brackets are all still open. */
+    private final List<Integer> arrows = new ArrayList<>();
+
+    /** Which tokens are brackets that are still open, outermost first. */
+    private final List<Integer> open = new ArrayList<>();
+
+    private UnfinishedLambda(String statement) {
+        source = JavaSource.of(statement);
+        code = source.code();
+        for (int i = 0; i < code.size(); i++) {
+            JavaToken token = code.get(i);
+            if (token.kind() == Kind.OPEN) {
+                open.add(i);
+            } else if (token.kind() == Kind.CLOSE && !open.isEmpty()) {
+                int closed = open.remove(open.size() - 1);
+                arrows.removeIf(arrow -> arrow > closed);
+            } else if (source.is(token, "->")) {
+                arrows.add(i);
+            }
+        }
+    }
 
     /**
      * The parameters of all lambdas that are still being written.
@@ -26,21 +47,26 @@ final class UnfinishedLambda {
      * @return their names, outermost first
      */
     static List<String> parameters(String statement) {
-        String masked = MaskedSource.of(statement);
-        List<Integer> open = MaskedSource.openBrackets(masked);
+        UnfinishedLambda lambda = new UnfinishedLambda(statement);
         List<String> names = new ArrayList<>();
-        Matcher lambda = PARAMETERS.matcher(masked);
-        while (lambda.find()) {
-            if (MaskedSource.openBrackets(masked.substring(0, lambda.start()))
-                    .equals(before(lambda.start(), open))) {
-                String all = lambda.group(1) == null ? lambda.group(2) : lambda.group(1);
-                for (String one : all.split(",")) {
-                    names.add(one.strip().replaceFirst("^.*\\s", ""));
-                }
-            }
-        }
-        names.removeIf(String::isEmpty);
+        lambda.arrows.forEach(arrow -> names.addAll(lambda.parametersBefore(arrow)));
         return names;
+    }
+
+    /** The word before an arrow, or the last word of each part between the brackets before it. */
+    private List<String> parametersBefore(int arrow) {
+        if (arrow > 0 && code.get(arrow - 1).kind() == Kind.WORD) {
+            return List.of(source.text(code.get(arrow - 1)));
+        }
+        Deque<String> names = new ArrayDeque<>();
+        boolean last = arrow > 0 && source.is(code.get(arrow - 1), ")");
+        for (int at = arrow - 2; at >= 0 && code.get(at).kind() != Kind.OPEN; at--) {
+            if (last && code.get(at).kind() == Kind.WORD) {
+                names.push(source.text(code.get(at)));
+            }
+            last = source.is(code.get(at), ",");
+        }
+        return List.copyOf(names);
     }
 
     /**
@@ -50,44 +76,42 @@ final class UnfinishedLambda {
      * @return the beginning without them; empty if there is no such lambda or no such call
      */
     static Optional<String> withoutOpenCalls(String statement) {
-        String masked = MaskedSource.of(statement);
-        List<Integer> open = MaskedSource.openBrackets(masked);
-        if (open.isEmpty() || masked.charAt(open.get(open.size() - 1)) != '(') {
+        return new UnfinishedLambda(statement).withoutOpenCall();
+    }
+
+    private Optional<String> withoutOpenCall() {
+        if (open.isEmpty() || !source.is(code.get(open.get(open.size() - 1)), "(")) {
             return Optional.empty();
         }
         int call = open.get(open.size() - 1);
-        int arrow = masked.lastIndexOf("->", call);
-        if (arrow < 0
-                || !MaskedSource.openBrackets(masked.substring(0, arrow))
-                        .equals(before(arrow, open))) {
+        int arrow = call;
+        while (arrow >= 0 && !source.is(code.get(arrow), "->")) {
+            arrow--;
+        }
+        if (!arrows.contains(arrow)) {
             return Optional.empty();
         }
-        int start =
-                IntStream.of(
-                                arrow + 2,
-                                masked.lastIndexOf(';', call) + 1,
-                                masked.lastIndexOf('{', call) + 1,
-                                masked.lastIndexOf('}', call) + 1)
-                        .max()
-                        .getAsInt();
-        int end = afterLastComma(masked, call + 1);
-        return Optional.of(statement.substring(0, start) + " " + statement.substring(end).strip());
-    }
-
-    private static List<Integer> before(int place, List<Integer> open) {
-        return open.stream().filter(one -> one < place).toList();
-    }
-
-    private static int afterLastComma(String masked, int from) {
+        int start = call - 1;
+        while (!endsStatement(code.get(start))) {
+            start--;
+        }
+        int end = code.get(call).end();
         int depth = 0;
-        int last = from;
-        for (int i = from; i < masked.length(); i++) {
-            depth += "([{".indexOf(masked.charAt(i)) >= 0 ? 1 : 0;
-            depth -= ")]}".indexOf(masked.charAt(i)) >= 0 ? 1 : 0;
-            if (depth == 0 && masked.charAt(i) == ',') {
-                last = i + 1;
+        for (JavaToken token : code.subList(call + 1, code.size())) {
+            depth += token.kind() == Kind.OPEN ? 1 : token.kind() == Kind.CLOSE ? -1 : 0;
+            if (depth == 0 && source.is(token, ",")) {
+                end = token.end();
             }
         }
-        return last;
+        String text = source.text();
+        return Optional.of(
+                text.substring(0, code.get(start).end()) + " " + text.substring(end).strip());
+    }
+
+    private boolean endsStatement(JavaToken token) {
+        return source.is(token, "->")
+                || source.is(token, ";")
+                || source.is(token, "{")
+                || source.is(token, "}");
     }
 }

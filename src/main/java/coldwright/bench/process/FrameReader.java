@@ -1,6 +1,7 @@
 package coldwright.bench.process;
 
 import coldwright.bench.remote.WireFrame;
+import coldwright.figure.wire.MalformedWireException;
 
 import java.io.BufferedInputStream;
 import java.io.DataInputStream;
@@ -63,7 +64,7 @@ final class FrameReader {
             while (true) {
                 hear(WireFrame.read(in, mostBytes));
             }
-        } catch (WireFrame.MalformedFrameException e) {
+        } catch (MalformedWireException e) {
             finish(true);
             onForged.run();
         } catch (IOException e) {
@@ -90,11 +91,7 @@ final class FrameReader {
                 to.cut();
                 break;
             case FIGURE:
-                try {
-                    to.onFigure(frame.load());
-                } catch (IOException e) {
-                    throw new WireFrame.MalformedFrameException(e.getMessage());
-                }
+                to.onFigure(frame.load());
                 break;
             case END:
                 end(frame.load());
@@ -106,7 +103,7 @@ final class FrameReader {
 
     private synchronized void end(byte[] load) throws IOException {
         if (load.length != Integer.BYTES) {
-            throw new WireFrame.MalformedFrameException("an end without a number");
+            throw new MalformedWireException("an end without a number");
         }
         ended = ByteBuffer.wrap(load).getInt();
         if (ended == awaited) {

@@ -1,9 +1,12 @@
 package coldwright.bench.remote;
 
+import coldwright.figure.wire.MalformedWireException;
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.DataInput;
 import java.io.DataOutput;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,20 +40,19 @@ public sealed interface ExecutionReply {
      * @throws IOException if the other side is gone
      */
     static void write(ExecutionReply answer, DataOutput out) throws IOException {
+        WireWriter wire = new WireWriter(OrderBatch.LIMITS, out);
         if (answer instanceof Done done) {
-            out.writeByte(done.value().isPresent() ? 1 : 0);
+            wire.code(done.value().isPresent() ? 1 : 0);
             if (done.value().isPresent()) {
-                WireText.write(done.value().get().text(), out);
-                WireText.write(done.value().get().exact(), out);
-                WireText.write(done.value().get().type(), out);
+                wire.text("value", done.value().get().text());
+                wire.text("value", done.value().get().exact());
+                wire.text("type", done.value().get().type());
             }
         } else if (answer instanceof Failed failed) {
-            out.writeByte(2);
-            out.writeInt(failed.order());
-            out.writeByte(failed.thrown().size());
-            for (ThrownException one : failed.thrown()) {
-                one.write(out);
-            }
+            wire.code(2);
+            wire.whole(failed.order());
+            wire.list(
+                    "causes", failed.thrown(), ThrownException.MOST_CAUSES, one -> one.write(wire));
         } else {
             throw new AssertionError(answer);
         }
@@ -64,28 +66,23 @@ public sealed interface ExecutionReply {
      * @throws IOException if the other side is gone or talks nonsense
      */
     static ExecutionReply read(DataInput in) throws IOException {
-        int kind = in.readByte();
-        switch (kind) {
-            case 0:
-                return new Done(Optional.empty());
-            case 1:
-                return new Done(
-                        Optional.of(
-                                new ValueText(
-                                        WireText.read(in), WireText.read(in), WireText.read(in))));
-            case 2:
-                int order = in.readInt();
-                int count = in.readByte();
-                if (count < 1) {
-                    throw new IOException("a failure without anything thrown");
-                }
-                List<ThrownException> thrown = new ArrayList<>();
-                for (int i = 0; i < count; i++) {
-                    thrown.add(ThrownException.read(in));
-                }
-                return new Failed(order, thrown);
-            default:
-                throw new IOException("no answer has the number " + kind);
+        WireReader wire = new WireReader(OrderBatch.LIMITS, in);
+        int kind = wire.code("an unknown answer", 3);
+        if (kind == 0) {
+            return new Done(Optional.empty());
         }
+        if (kind == 1) {
+            return new Done(
+                    Optional.of(
+                            new ValueText(
+                                    wire.text("value"), wire.text("value"), wire.text("type"))));
+        }
+        int order = wire.whole();
+        List<ThrownException> thrown =
+                wire.list("causes", ThrownException.MOST_CAUSES, () -> ThrownException.read(wire));
+        if (thrown.isEmpty()) {
+            throw new MalformedWireException("a failure without anything thrown");
+        }
+        return new Failed(order, thrown);
     }
 }

@@ -1,9 +1,12 @@
 package coldwright.bench.remote;
 
+import coldwright.figure.wire.WireLimits;
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.DataInput;
 import java.io.DataOutput;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,11 +16,17 @@ import java.util.List;
  * @param orders what to do, in order; no {@link Order.Redefine} among them
  */
 public record OrderBatch(int number, List<Order> orders) {
-    private static final int FRESH = 1;
-    private static final int DEFINE = 2;
-    private static final int INVOKE = 3;
-    private static final int ASSIGN = 4;
-    private static final int LISTEN = 5;
+    /** Of all that the two processes say to each other beside figures: texts up to 1 MB. */
+    static final WireLimits LIMITS = new WireLimits("bench's message", "sent", 1 << 20);
+
+    private static final int MOST_ORDERS = 1 << 20;
+    private static final int MOST_CLASS_BYTES = 1 << 24;
+
+    private static final int FRESH = 0;
+    private static final int DEFINE = 1;
+    private static final int INVOKE = 2;
+    private static final int ASSIGN = 3;
+    private static final int LISTEN = 4;
 
     /** Copies what is given. */
     public OrderBatch {
@@ -31,34 +40,31 @@ public record OrderBatch(int number, List<Order> orders) {
      * @throws IOException if the other side is gone
      */
     public void write(DataOutput out) throws IOException {
-        out.writeInt(number);
-        out.writeInt(orders.size());
-        for (Order order : orders) {
-            write(order, out);
-        }
+        WireWriter wire = new WireWriter(LIMITS, out);
+        wire.whole(number);
+        wire.list("orders", orders, MOST_ORDERS, order -> write(order, wire));
     }
 
-    private static void write(Order order, DataOutput out) throws IOException {
+    private static void write(Order order, WireWriter out) throws IOException {
         if (order instanceof Order.Fresh) {
-            out.writeByte(FRESH);
+            out.code(FRESH);
         } else if (order instanceof Order.Listen listen) {
-            out.writeByte(LISTEN);
-            out.writeInt(listen.printedLimit());
-            out.writeInt(listen.figureLimit());
+            out.code(LISTEN);
+            out.whole(listen.printedLimit());
+            out.whole(listen.figureLimit());
         } else if (order instanceof Order.Define define) {
-            out.writeByte(DEFINE);
-            WireText.write(define.code().name(), out);
-            out.writeInt(define.code().bytes().length);
-            out.write(define.code().bytes());
+            out.code(DEFINE);
+            out.text("class name", define.code().name());
+            out.bytes("bytes in a class", define.code().bytes(), MOST_CLASS_BYTES);
         } else if (order instanceof Order.Invoke invoke) {
-            out.writeByte(INVOKE);
-            WireText.write(invoke.className(), out);
-            out.writeBoolean(invoke.wantsValue());
+            out.code(INVOKE);
+            out.text("class name", invoke.className());
+            out.code(invoke.wantsValue() ? 1 : 0);
         } else if (order instanceof Order.Assign assign) {
-            out.writeByte(ASSIGN);
-            WireText.write(assign.className(), out);
-            WireText.write(assign.variable(), out);
-            out.writeDouble(assign.value());
+            out.code(ASSIGN);
+            out.text("class name", assign.className());
+            out.text("variable", assign.variable());
+            out.number(assign.value());
         } else {
             throw new AssertionError("this order does not cross the wire: " + order);
         }
@@ -72,33 +78,26 @@ public record OrderBatch(int number, List<Order> orders) {
      * @throws IOException if the other side is gone or talks nonsense
      */
     public static OrderBatch read(DataInput in) throws IOException {
-        int number = in.readInt();
-        int count = in.readInt();
-        List<Order> orders = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            orders.add(readOrder(in));
-        }
-        return new OrderBatch(number, orders);
+        WireReader wire = new WireReader(LIMITS, in);
+        int number = wire.whole();
+        return new OrderBatch(number, wire.list("orders", MOST_ORDERS, () -> readOrder(wire)));
     }
 
-    private static Order readOrder(DataInput in) throws IOException {
-        int kind = in.readByte();
-        switch (kind) {
-            case FRESH:
-                return new Order.Fresh();
-            case LISTEN:
-                return new Order.Listen(in.readInt(), in.readInt());
-            case DEFINE:
-                String name = WireText.read(in);
-                byte[] bytes = new byte[in.readInt()];
-                in.readFully(bytes);
-                return new Order.Define(CompiledClass.of(name, bytes));
-            case INVOKE:
-                return new Order.Invoke(WireText.read(in), in.readBoolean());
-            case ASSIGN:
-                return new Order.Assign(WireText.read(in), WireText.read(in), in.readDouble());
-            default:
-                throw new IOException("no order has the number " + kind);
-        }
+    private static Order readOrder(WireReader in) throws IOException {
+        int kind = in.code("an unknown order", LISTEN + 1);
+        return switch (kind) {
+            case FRESH -> new Order.Fresh();
+            case LISTEN -> new Order.Listen(in.whole(), in.whole());
+            case DEFINE ->
+                    new Order.Define(
+                            CompiledClass.of(
+                                    in.text("class name"),
+                                    in.bytes("bytes in a class", MOST_CLASS_BYTES)));
+            case INVOKE ->
+                    new Order.Invoke(in.text("class name"), in.code("an unknown wish", 2) == 1);
+            case ASSIGN ->
+                    new Order.Assign(in.text("class name"), in.text("variable"), in.number());
+            default -> throw new AssertionError(kind);
+        };
     }
 }

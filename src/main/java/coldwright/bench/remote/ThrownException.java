@@ -1,7 +1,8 @@
 package coldwright.bench.remote;
 
-import java.io.DataInput;
-import java.io.DataOutput;
+import coldwright.figure.wire.WireReader;
+import coldwright.figure.wire.WireWriter;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,9 @@ public record ThrownException(String className, String message, List<StackTraceE
     /** Most frames kept: a runaway recursion has thousands, all alike. */
     static final int MOST_FRAMES = 64;
 
-    private static final int MOST_CAUSES = 8;
+    /** Most causes kept. */
+    static final int MOST_CAUSES = 8;
+
     private static final int MOST_MESSAGE = 2_000;
 
     /** Copies what is given. */
@@ -60,29 +63,32 @@ public record ThrownException(String className, String message, List<StackTraceE
         return message.length() > MOST_MESSAGE ? message.substring(0, MOST_MESSAGE) + "…" : message;
     }
 
-    void write(DataOutput out) throws IOException {
-        WireText.write(className, out);
-        WireText.write(message, out);
-        out.writeInt(trace.size());
-        for (StackTraceElement frame : trace) {
-            WireText.write(frame.getClassName(), out);
-            WireText.write(frame.getMethodName(), out);
-            out.writeInt(frame.getLineNumber());
-        }
+    void write(WireWriter out) throws IOException {
+        out.text("class name", className);
+        out.text("message", message);
+        out.list(
+                "frames in a trace",
+                trace,
+                MOST_FRAMES,
+                frame -> {
+                    out.text("class name", frame.getClassName());
+                    out.text("method name", frame.getMethodName());
+                    out.whole(frame.getLineNumber());
+                });
     }
 
-    static ThrownException read(DataInput in) throws IOException {
-        String className = WireText.read(in);
-        String message = WireText.read(in);
-        int count = in.readInt();
-        if (count < 0 || count > MOST_FRAMES) {
-            throw new IOException("a trace of " + count + " frames");
-        }
-        List<StackTraceElement> trace = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            trace.add(
-                    new StackTraceElement(WireText.read(in), WireText.read(in), "", in.readInt()));
-        }
-        return new ThrownException(className, message, trace);
+    static ThrownException read(WireReader in) throws IOException {
+        return new ThrownException(
+                in.text("class name"),
+                in.text("message"),
+                in.list(
+                        "frames in a trace",
+                        MOST_FRAMES,
+                        () ->
+                                new StackTraceElement(
+                                        in.text("class name"),
+                                        in.text("method name"),
+                                        "",
+                                        in.whole())));
     }
 }

@@ -1,6 +1,9 @@
 package coldwright.bench.remote;
 
-import java.io.DataInputStream;
+import coldwright.figure.wire.MalformedWireException;
+import coldwright.figure.wire.WireReader;
+
+import java.io.DataInput;
 import java.io.IOException;
 
 /**
@@ -36,31 +39,12 @@ public record WireFrame(Kind kind, byte[] load) {
      * @return the frame
      * @throws IOException if the other side is gone, or what came is no frame
      */
-    public static WireFrame read(DataInputStream in, int mostBytes) throws IOException {
-        int opening = in.readInt();
-        int kind = in.readUnsignedByte();
-        int length = in.readInt();
-        if (opening != OPENING || kind >= KINDS.length || length < 0 || length > mostBytes) {
-            throw new MalformedFrameException("what came on the figure stream is no frame");
+    public static WireFrame read(DataInput in, int mostBytes) throws IOException {
+        WireReader wire = new WireReader(OrderBatch.LIMITS, in);
+        if (wire.whole() != OPENING) {
+            throw new MalformedWireException("what came on the figure stream is no frame");
         }
-        byte[] load = in.readNBytes(length);
-        if (load.length < length) {
-            throw new IOException("the bench went away within a frame");
-        }
-        return new WireFrame(KINDS[kind], load);
-    }
-
-    /** What came in was never written by an honest bench. */
-    public static final class MalformedFrameException extends IOException {
-        private static final long serialVersionUID = 1;
-
-        /**
-         * Says what was wrong.
-         *
-         * @param message what was wrong
-         */
-        public MalformedFrameException(String message) {
-            super(message);
-        }
+        Kind kind = KINDS[wire.code("an unknown frame", KINDS.length)];
+        return new WireFrame(kind, wire.bytes("bytes in a frame", mostBytes));
     }
 }

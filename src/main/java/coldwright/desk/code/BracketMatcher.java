@@ -1,22 +1,20 @@
 package coldwright.desk.code;
 
-import coldwright.lesson.code.JavaToken;
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+import coldwright.source.JavaToken.Kind;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 
 /** Finds the bracket that belongs to the one beside the caret. */
 final class BracketMatcher {
-    private static final String OPEN = "([{";
-    private static final String CLOSE = ")]}";
-
     /**
      * Two brackets that belong together.
      *
-     * @param open where the first stands
-     * @param close where the second stands
+     * @param open where the first is
+     * @param close where the second is
      */
     record Pair(int open, int close) {}
 
@@ -26,52 +24,27 @@ final class BracketMatcher {
      * The pair that the caret touches; of two, the one before the caret.
      *
      * @param java the text
-     * @param words its words, of which strings and remarks are passed over
-     * @param caret where the caret stands
+     * @param caret where the caret is
      * @return the pair, if the caret touches a bracket that has a partner
      */
-    static Optional<Pair> at(String java, List<JavaToken> words, int caret) {
-        Optional<Pair> before = pairWith(java, words, caret - 1);
-        return before.isPresent() ? before : pairWith(java, words, caret);
+    static Optional<Pair> at(JavaSource java, int caret) {
+        return pairWith(java, caret - 1).or(() -> pairWith(java, caret));
     }
 
-    private static Optional<Pair> pairWith(String java, List<JavaToken> words, int wanted) {
-        if (wanted < 0 || wanted >= java.length() || !isBracket(java.charAt(wanted))) {
-            return Optional.empty();
-        }
-        Deque<Integer> open = new ArrayDeque<>();
-        int word = 0;
-        for (int at = 0; at < java.length(); at++) {
-            while (word < words.size() && words.get(word).end() <= at) {
-                word++;
-            }
-            if (word < words.size() && words.get(word).start() <= at && isQuoted(words.get(word))) {
-                continue;
-            }
-            char here = java.charAt(at);
-            if (OPEN.indexOf(here) >= 0) {
-                open.push(at);
-            } else if (CLOSE.indexOf(here) >= 0 && !open.isEmpty()) {
-                int begun = open.peek();
-                if (OPEN.indexOf(java.charAt(begun)) == CLOSE.indexOf(here)) {
-                    open.pop();
-                    if (begun == wanted || at == wanted) {
-                        return Optional.of(new Pair(begun, at));
-                    }
+    private static Optional<Pair> pairWith(JavaSource java, int wanted) {
+        Deque<JavaToken> open = new ArrayDeque<>();
+        for (JavaToken token : java.tokens()) {
+            if (token.kind() == Kind.OPEN) {
+                open.push(token);
+            } else if (token.kind() == Kind.CLOSE
+                    && !open.isEmpty()
+                    && java.arePair(open.peek(), token)) {
+                Pair pair = new Pair(open.pop().start(), token.start());
+                if (pair.open() == wanted || pair.close() == wanted) {
+                    return Optional.of(pair);
                 }
             }
         }
         return Optional.empty();
-    }
-
-    private static boolean isBracket(char sign) {
-        return OPEN.indexOf(sign) >= 0 || CLOSE.indexOf(sign) >= 0;
-    }
-
-    private static boolean isQuoted(JavaToken word) {
-        return switch (word.kind()) {
-            case STRING, COMMENT, DIAL -> true;
-            default -> false;
-        };
     }
 }

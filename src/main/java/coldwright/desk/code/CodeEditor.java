@@ -1,7 +1,7 @@
 package coldwright.desk.code;
 
 import coldwright.bench.SnippetProblem;
-import coldwright.lesson.code.JavaHighlighter;
+import coldwright.source.JavaSource;
 
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
@@ -183,7 +183,7 @@ public final class CodeEditor extends CodeArea {
         String java = getText();
         if (java.length() <= MOST_COLOURED) {
             Optional<BracketMatcher.Pair> now =
-                    BracketMatcher.at(java, JavaHighlighter.in(java), getCaretPosition());
+                    BracketMatcher.at(JavaSource.of(java), getCaretPosition());
             if (!now.equals(brackets)) {
                 brackets = now;
                 colour();

@@ -1,8 +1,7 @@
 package coldwright.desk.code;
 
 import coldwright.bench.SnippetProblem;
-import coldwright.lesson.code.JavaHighlighter;
-import coldwright.lesson.code.JavaToken;
+import coldwright.source.JavaHighlight;
 
 import javafx.scene.control.IndexRange;
 
@@ -63,7 +62,7 @@ final class CodeHighlighting {
     private static StyleSpans<Collection<String>> words(String java) {
         StyleSpansBuilder<Collection<String>> colours = new StyleSpansBuilder<>();
         int at = 0;
-        for (JavaToken word : JavaHighlighter.in(java)) {
+        for (JavaHighlight word : JavaHighlight.in(java)) {
             colours.add(PLAIN, word.start() - at);
             colours.add(List.of(word.kind().look()), word.end() - word.start());
             at = word.end();

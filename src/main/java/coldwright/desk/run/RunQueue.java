@@ -3,6 +3,7 @@ package coldwright.desk.run;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.help.Suggestion;
 
@@ -17,11 +18,8 @@ import java.util.concurrent.Executor;
 public final class RunQueue {
     /** A run that waits or goes on. Its texts are read when its turn comes. */
     public interface QueuedRun {
-        /** The snippets above, in order. */
-        List<String> above();
-
-        /** What to run. */
-        String snippet();
+        /** The snippets from the top, the one to run last. */
+        List<SnippetSource> snippets();
 
         /** Its turn has come. */
         void begun();
@@ -80,7 +78,7 @@ public final class RunQueue {
 
     private CompletableFuture<FinishedRun> start(QueuedRun job) {
         try {
-            return runner.run(job.above(), job.snippet(), job.watcher());
+            return runner.run(job.snippets(), job.watcher());
         } catch (RuntimeException e) {
             return CompletableFuture.failedFuture(e);
         }

@@ -1,6 +1,6 @@
 package coldwright.desk.run;
 
-import coldwright.lesson.JavaNames;
+import coldwright.source.JavaNames;
 
 import java.util.HashMap;
 import java.util.HashSet;

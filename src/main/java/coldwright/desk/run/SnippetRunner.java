@@ -2,6 +2,7 @@ package coldwright.desk.run;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.help.Suggestion;
 
 import java.util.List;
@@ -12,12 +13,11 @@ public interface SnippetRunner {
     /**
      * Begins a run and returns at once.
      *
-     * @param above the snippets that must have run before, in order
-     * @param snippet the Java text to run
+     * @param snippets the snippets from the top, the one to run last
      * @param watcher hears of the run on any thread
      * @return the run as it ended; completed on any thread
      */
-    CompletableFuture<FinishedRun> run(List<String> above, String snippet, RunListener watcher);
+    CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher);
 
     /**
      * Finds the names that may stand at a place of a snippet, when no run is under way.

@@ -78,36 +78,45 @@ final class StepCompilerTest {
     }
 
     @Test
-    void readsASnippetThatDiffersInDeclaredNumbersOnly() throws CompilationFailedException {
+    void takesADollarSignInTextsAndComments() throws CompilationFailedException {
+        assertEquals(Optional.of("String"), compile("var price = \"$5\"; // or $6\nprice").type());
+    }
+
+    private static SnippetSource turned(CompiledStep step, String number, double value) {
+        return new SnippetSource(
+                step.text().replace(number, String.valueOf(value)),
+                step.text(),
+                Map.of(step.text().indexOf(number), value));
+    }
+
+    @Test
+    void takesDialsForTheNumbersThatItDeclares() throws CompilationFailedException {
         CompiledStep step = compile("double sugar = 120; // dial\nint n = 3;\nsugar * n");
         StepRun run =
-                step.read("double sugar = 80.5; // dial\nint n = -4;\nsugar * n").orElseThrow();
+                step.with(
+                                new SnippetSource(
+                                        "double sugar = 80.5; // dial\nint n = -4;\nsugar * n",
+                                        step.text(),
+                                        Map.of(15, 80.5, 36, -4.0)))
+                        .orElseThrow();
         List<Order> assigns =
                 run.orders(false).stream().filter(Order.Assign.class::isInstance).toList();
         assertEquals(80.5, ((Order.Assign) assigns.get(0)).value());
         assertEquals(-4, ((Order.Assign) assigns.get(1)).value());
-        assertNotEquals(step.read(step.text()), Optional.of(run));
+        assertNotEquals(step.with(SnippetSource.of(step.text())), Optional.of(run));
     }
 
     @Test
-    void readsNothingElseAsTheSameStep() throws CompilationFailedException {
-        CompiledStep step = compile("double sugar = 120;\nvar n = 3;\nvar d = 1.5;\nsugar * 2");
-        String text = step.text();
-        for (String other :
-                List.of(
-                        text.replace("120", "120L"),
-                        text.replace("120", "012"),
-                        text.replace("120", "0x10"),
-                        text.replace("120", "99999999999"),
-                        text.replace("120", "1e999"),
-                        text.replace("120", "120 + 1"),
-                        text.replace("n = 3", "n = 3.5"),
-                        text.replace("d = 1.5", "d = 2"),
-                        text.replace("* 2", "* 3"),
-                        text + "\n",
-                        "")) {
-            assertEquals(Optional.empty(), step.read(other), other);
-        }
+    void takesNothingElseForItself() throws CompilationFailedException {
+        CompiledStep step = compile("double sugar = 120;\nint n = 30;\nvar d = \"7\";\nsugar * 2");
+        assertEquals(Optional.empty(), step.with(SnippetSource.of(step.text() + "\n")));
+        assertEquals(Optional.empty(), step.with(turned(step, "120", Double.NaN)));
+        assertEquals(Optional.empty(), step.with(turned(step, "120", 1 / 0.0)));
+        assertEquals(Optional.empty(), step.with(turned(step, "30", 3.5)));
+        assertEquals(Optional.empty(), step.with(turned(step, "30", 1e10)));
+        assertEquals(Optional.empty(), step.with(turned(step, "7", 8)));
+        assertEquals(Optional.empty(), step.with(turned(step, "2\n", 3)), "not there: −1");
+        assertEquals(Optional.empty(), step.with(turned(step, "* 2", 3)), "in no declaration");
     }
 
     @Test

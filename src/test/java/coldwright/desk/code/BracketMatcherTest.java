@@ -2,7 +2,7 @@ package coldwright.desk.code;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import coldwright.lesson.code.JavaHighlighter;
+import coldwright.source.JavaSource;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,8 +31,7 @@ final class BracketMatcherTest {
             })
     void finds(String java, int caret, String pair) {
         String text = java.stripTrailing().replace('¶', '\n');
-        Optional<BracketMatcher.Pair> found =
-                BracketMatcher.at(text, JavaHighlighter.in(text), caret);
+        Optional<BracketMatcher.Pair> found = BracketMatcher.at(JavaSource.of(text), caret);
         assertEquals(pair, found.map(one -> one.open() + " " + one.close()).orElse("none"), text);
     }
 }

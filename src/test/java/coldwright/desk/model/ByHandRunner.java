@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.figure.Figure;
 
@@ -15,18 +16,24 @@ import java.util.concurrent.CompletableFuture;
 public final class ByHandRunner implements SnippetRunner {
     /** What was asked. */
     public record Asked(
-            List<String> above,
-            String snippet,
+            List<SnippetSource> snippets,
             RunListener watcher,
-            CompletableFuture<FinishedRun> answer) {}
+            CompletableFuture<FinishedRun> answer) {
+        public String snippet() {
+            return snippets.get(snippets.size() - 1).text();
+        }
+
+        public List<String> above() {
+            return snippets.stream().limit(snippets.size() - 1).map(SnippetSource::text).toList();
+        }
+    }
 
     public final List<Asked> asked = new ArrayList<>();
     public int stops;
 
     @Override
-    public CompletableFuture<FinishedRun> run(
-            List<String> above, String snippet, RunListener watcher) {
-        Asked one = new Asked(above, snippet, watcher, new CompletableFuture<>());
+    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
+        Asked one = new Asked(snippets, watcher, new CompletableFuture<>());
         asked.add(one);
         return one.answer();
     }

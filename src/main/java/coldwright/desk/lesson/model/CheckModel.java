@@ -4,6 +4,7 @@ import coldwright.bench.ExpressionEvaluator;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.OutcomeSentences;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.CheckExpectation;
@@ -153,14 +154,16 @@ public final class CheckModel implements PartModel {
         }
 
         @Override
-        public List<String> above() {
-            return above.get().stream().map(model -> model.text().get()).toList();
-        }
-
-        @Override
-        public String snippet() {
-            return ExpressionEvaluator.snippet(
-                    expectations.stream().map(CheckExpectation::expression).toList());
+        public List<SnippetSource> snippets() {
+            List<SnippetSource> snippets = new ArrayList<>();
+            above.get().forEach(model -> snippets.add(model.restedSource()));
+            snippets.add(
+                    SnippetSource.of(
+                            ExpressionEvaluator.snippet(
+                                    expectations.stream()
+                                            .map(CheckExpectation::expression)
+                                            .toList())));
+            return snippets;
         }
 
         @Override

@@ -2,6 +2,7 @@ package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.OutcomeSentences;
 import coldwright.desk.run.RunContext;
@@ -71,7 +72,7 @@ public final class SnippetModel implements PartModel {
         this.stepTitle = stepTitle;
         this.queue = runContext.queue();
         this.above = above;
-        this.runs = new SnippetRuns(runContext, this::presentTexts, result);
+        this.runs = new SnippetRuns(runContext, this::presentSources, result);
         this.text = new SimpleStringProperty(snippet.code());
         this.edited = BooleanExpression.booleanExpression(text.isNotEqualTo(snippet.code()));
         dials.read(text.get());
@@ -101,7 +102,7 @@ public final class SnippetModel implements PartModel {
 
     /** The dials rest: their positions are written into the text. */
     void rested() {
-        String written = presentText();
+        String written = dials.written(text.get());
         if (!written.equals(text.get())) {
             text.set(written);
             afterRest.forEach(Runnable::run);
@@ -197,17 +198,21 @@ public final class SnippetModel implements PartModel {
         runs.whenEnded(action);
     }
 
-    /** The text with the dials where they stand. */
-    String presentText() {
-        return dials.written(text.get());
+    /** What a check runs: the text as it is written, whatever its dials do. */
+    SnippetSource restedSource() {
+        return dials.rested(text.get());
     }
 
-    /** The texts from the top, its own last, with all dials where they stand. */
-    List<String> presentTexts() {
-        List<String> texts = new ArrayList<>();
-        above.get().forEach(one -> texts.add(one.presentText()));
-        texts.add(presentText());
-        return texts;
+    /** The snippets from the top, its own last, with all dials where they are. */
+    private List<SnippetSource> presentSources() {
+        List<SnippetSource> sources = new ArrayList<>();
+        above.get().forEach(one -> sources.add(one.dials.present(one.text.get())));
+        sources.add(dials.present(text.get()));
+        return sources;
+    }
+
+    private List<String> presentTexts() {
+        return presentSources().stream().map(SnippetSource::text).toList();
     }
 
     /** Judges whether what it gave still stands. While a dial turns, what comes is what stands. */

@@ -2,16 +2,16 @@ package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.RunQueue;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** One run of a snippet, from its asking to its end. */
 final class SnippetRun implements RunQueue.QueuedRun {
     private final SnippetRuns runs;
     private final boolean turn;
-    private List<String> texts = List.of();
+    private List<SnippetSource> snippets = List.of();
 
     /**
      * A run that was not asked for yet.
@@ -29,27 +29,22 @@ final class SnippetRun implements RunQueue.QueuedRun {
 
     /** The texts it ran with, from the top, its own last. */
     List<String> texts() {
-        return texts;
+        return snippets.stream().map(SnippetSource::text).toList();
     }
 
     /** Whether it has begun. */
     boolean begins() {
-        return !texts.isEmpty();
+        return !snippets.isEmpty();
     }
 
     @Override
-    public List<String> above() {
-        return texts.subList(0, texts.size() - 1);
-    }
-
-    @Override
-    public String snippet() {
-        return texts.get(texts.size() - 1);
+    public List<SnippetSource> snippets() {
+        return snippets;
     }
 
     @Override
     public void begun() {
-        texts = new ArrayList<>(runs.texts());
+        snippets = runs.snippets();
         runs.begun(this);
     }
 

@@ -2,6 +2,7 @@ package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.lesson.model.SnippetModel.Phase;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.LiveOutput;
@@ -25,7 +26,7 @@ final class SnippetRuns {
     private static final long SLOW_TURN_MS = 300;
 
     private final RunContext runContext;
-    private final Supplier<List<String>> texts;
+    private final Supplier<List<SnippetSource>> snippets;
     private final SnippetResult result;
     private final ReadOnlyObjectWrapper<Phase> phase = new ReadOnlyObjectWrapper<>(Phase.RESTING);
     private final ReadOnlyStringWrapper progress = new ReadOnlyStringWrapper("");
@@ -39,12 +40,16 @@ final class SnippetRuns {
      * Makes them; none goes on.
      *
      * @param runContext what they run with
-     * @param texts gives what a run runs when its turn comes: from the top, the snippet's own last
+     * @param snippets gives what a run runs when its turn comes: from the top, the snippet's own
+     *     last
      * @param snippetResult takes what comes of them
      */
-    SnippetRuns(RunContext runContext, Supplier<List<String>> texts, SnippetResult snippetResult) {
+    SnippetRuns(
+            RunContext runContext,
+            Supplier<List<SnippetSource>> snippets,
+            SnippetResult snippetResult) {
         this.runContext = runContext;
-        this.texts = texts;
+        this.snippets = snippets;
         this.result = snippetResult;
     }
 
@@ -98,8 +103,8 @@ final class SnippetRuns {
     }
 
     /** What a run is to run now. */
-    List<String> texts() {
-        return texts.get();
+    List<SnippetSource> snippets() {
+        return snippets.get();
     }
 
     /** A run's turn has come. */

@@ -5,6 +5,7 @@ import coldwright.desk.run.RunContext;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
+import coldwright.source.JavaSource;
 
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
@@ -18,13 +19,9 @@ import javafx.collections.ObservableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /** A step of a lesson: its parts, its figures, and whether it is done. */
 public final class StepModel {
-    /** What hands a figure to the page. */
-    private static final Pattern SHOWS = Pattern.compile("\\bshow\\s*\\(");
-
     private final LessonStep step;
     private final int number;
     private final List<PartModel> parts;
@@ -89,7 +86,7 @@ public final class StepModel {
 
     /** Whether a snippet's text hands a figure over and it did not come to its end yet. */
     private static boolean awaitsFigure(SnippetModel one) {
-        return !one.result().everFinished().get() && SHOWS.matcher(one.text().get()).find();
+        return !one.result().everFinished().get() && JavaSource.of(one.text().get()).calls("show");
     }
 
     private BooleanBinding figureAwaited() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.run.RunQueue;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 
 /** Dials, what hangs on them, and what is out of date. */
 final class DialModelTest {
@@ -79,6 +81,52 @@ final class DialModelTest {
         assertFalse(snippet(0).result().changedSinceRun().get());
         dial().rest();
         assertTrue(snippet(0).text().get().contains("sugar = 150; // dial"));
+    }
+
+    private SnippetSource asked() {
+        return runner.last().snippets().get(runner.last().snippets().size() - 1);
+    }
+
+    @Test
+    void whatIsCompiledStaysWhileOnlyADialsNumberChanges() {
+        String first = snippet(0).text().get();
+        int number = first.indexOf("120");
+        dial().turn(150);
+        assertEquals(Map.of(number, 150.0), asked().values());
+        runner.finish();
+        dial().rest();
+        snippet(0).run();
+        assertEquals(first.replace("120", "150"), asked().text());
+        assertEquals(first, asked().compiledText());
+        runner.finish();
+        snippet(0).text().set(first.replace("120", "95"));
+        snippet(0).run();
+        assertEquals(first, asked().compiledText());
+        assertEquals(Map.of(number, 95.0), asked().values());
+        runner.finish();
+        dial().turn(120);
+        assertEquals(Map.of(), asked().values());
+    }
+
+    @Test
+    void anyOtherChangeIsCompiled() {
+        String first = snippet(0).text().get();
+        for (String now :
+                List.of(
+                        first.replace("sugar * 2", "sugar * 3"),
+                        first.replace("120", ""),
+                        first.replace("120", "0x10"),
+                        first.replace("120", "010"),
+                        first.replace("120", "100 + 20"))) {
+            snippet(0).text().set(now);
+            snippet(0).run();
+            assertEquals(new SnippetSource(now, now, Map.of()), asked());
+            runner.finish();
+            snippet(0).text().set(first);
+            snippet(0).run();
+            assertEquals(new SnippetSource(first, first, Map.of()), asked());
+            runner.finish();
+        }
     }
 
     @Test

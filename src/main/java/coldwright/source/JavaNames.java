@@ -1,11 +1,10 @@
-package coldwright.lesson;
+package coldwright.source;
 
-import java.util.ArrayList;
+import coldwright.source.JavaToken.Kind;
+
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The names in a snippet, as far as one must know them to tell which snippets hang together. Read
@@ -19,12 +18,6 @@ import java.util.regex.Pattern;
  */
 public record JavaNames(
         Set<String> declared, Set<String> mentioned, Set<String> assigned, Set<String> firm) {
-    private static final String NAME = "[\\p{L}_$][\\p{L}\\p{N}_$]*";
-    private static final Pattern TOKEN =
-            Pattern.compile(
-                    "(\\.\\s*)?("
-                            + NAME
-                            + ")|[0-9][\\p{L}\\p{N}_.]*|\\+\\+|--|[-+*/%&|^]?=(?!=)|[=!<>]=|\\S");
     private static final Set<String> PLAIN_TYPES =
             Set.of(
                     "double", "int", "long", "float", "short", "byte", "boolean", "char", "String",
@@ -48,6 +41,7 @@ public record JavaNames(
                     "extends",
                     "implements",
                     "throws");
+    private static final Set<String> COMPARISONS = Set.of("==", "!=", "<=", ">=");
     private static final Set<String> TYPE_WORDS = Set.of("class", "record", "interface", "enum");
 
     /** Types of Java whose makings may change later. */
@@ -69,48 +63,42 @@ public record JavaNames(
      * @return its names
      */
     public static JavaNames of(String code) {
-        return new NameCollector(JavaScanner.plain(code)).names();
+        return new NameCollector(JavaSource.of(code)).names();
     }
 
     private static final class NameCollector {
-        private final List<String> tokens = new ArrayList<>();
-        private final List<Boolean> afterPoint = new ArrayList<>();
+        private final JavaSource source;
+        private final List<JavaToken> tokens;
         private final Set<String> declared = new HashSet<>();
         private final Set<String> mentioned = new HashSet<>();
         private final Set<String> assigned = new HashSet<>();
         private final Set<String> firm = new HashSet<>();
 
-        NameCollector(String plain) {
-            Matcher matcher = TOKEN.matcher(plain);
-            while (matcher.find()) {
-                boolean name = matcher.group(2) != null;
-                tokens.add(name ? matcher.group(2) : matcher.group());
-                afterPoint.add(name && matcher.group(1) != null);
-            }
+        NameCollector(JavaSource source) {
+            this.source = source;
+            this.tokens = source.code();
         }
 
         JavaNames names() {
             int depth = 0;
             for (int i = 0; i < tokens.size(); i++) {
-                String token = tokens.get(i);
-                if ("{([".contains(token)) {
-                    depth++;
-                } else if ("})]".contains(token)) {
-                    depth--;
-                } else if (isName(i)) {
-                    name(i, depth);
+                switch (tokens.get(i).kind()) {
+                    case OPEN -> depth++;
+                    case CLOSE -> depth--;
+                    case WORD -> name(i, depth);
+                    default -> {}
                 }
             }
             return new JavaNames(declared, mentioned, assigned, firm);
         }
 
         private void name(int at, int depth) {
-            String name = tokens.get(at);
-            if (afterPoint.get(at)) {
+            String name = text(at);
+            if (text(at - 1).equals(".")) {
                 return;
             }
             mentioned.add(name);
-            if (isAssignment(text(at + 1)) || isStep(text(at + 1)) || isStep(text(at - 1))) {
+            if (isAssignment(at + 1) || isStep(text(at + 1)) || isStep(text(at - 1))) {
                 assigned.add(name);
             }
             if (depth == 0 && declares(at)) {
@@ -131,7 +119,7 @@ public record JavaNames(
                     isName(at - 1) && !KEYWORDS.contains(before)
                             || before.equals("]")
                             || before.equals(">");
-            boolean further = before.equals(",") && isAssignment(text(at + 1));
+            boolean further = before.equals(",") && isAssignment(at + 1);
             String after = text(at + 1);
             return further
                     || afterType
@@ -148,22 +136,28 @@ public record JavaNames(
                 return !text(at + 1).equals("(");
             }
             String maker = text(at + 2);
-            boolean number = !maker.isEmpty() && Character.isDigit(maker.charAt(0));
+            boolean number = isKind(at + 2, Kind.NUMBER);
             boolean made =
                     isName(at + 2)
                             && Character.isUpperCase(maker.charAt(0))
                             && !LOOSE_MAKERS.contains(maker)
-                            && at + 3 < tokens.size()
-                            && afterPoint.get(at + 3);
+                            && text(at + 3).equals(".")
+                            && isName(at + 4);
             return text(at + 1).equals("=") && (number || made);
         }
 
         private boolean isName(int at) {
-            return !text(at).isEmpty() && Character.isJavaIdentifierStart(text(at).charAt(0));
+            return isKind(at, Kind.WORD);
         }
 
-        private static boolean isAssignment(String token) {
-            return token.endsWith("=") && !token.matches("[=!<>]=");
+        private boolean isKind(int at, Kind kind) {
+            return at >= 0 && at < tokens.size() && tokens.get(at).kind() == kind;
+        }
+
+        private boolean isAssignment(int at) {
+            return isKind(at, Kind.OPERATOR)
+                    && text(at).endsWith("=")
+                    && !COMPARISONS.contains(text(at));
         }
 
         private static boolean isStep(String token) {
@@ -171,7 +165,7 @@ public record JavaNames(
         }
 
         private String text(int at) {
-            return at >= 0 && at < tokens.size() ? tokens.get(at) : "";
+            return at >= 0 && at < tokens.size() ? source.text(tokens.get(at)) : "";
         }
     }
 }

@@ -1,4 +1,4 @@
-package coldwright.lesson.code;
+package coldwright.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import java.util.List;
 import java.util.stream.Collectors;
 
-class JavaHighlighterTest {
+class JavaHighlightTest {
     @Test
     void coloursASnippet() {
         assertEquals(
@@ -44,7 +44,7 @@ class JavaHighlighterTest {
     void neverOverlapsAndStaysInside(Draw draw) {
         String java = draw.brokenText(255);
         int before = 0;
-        for (JavaToken word : JavaHighlighter.in(java)) {
+        for (JavaHighlight word : JavaHighlight.in(java)) {
             assertTrue(word.start() >= before && word.end() > word.start(), word.toString());
             before = word.end();
         }
@@ -55,12 +55,12 @@ class JavaHighlighterTest {
     void takesALongTextInItsStride() {
         String longComment = "/*" + "*x".repeat(500_000);
         assertEquals(
-                List.of(new JavaToken(0, 1_000_002, JavaToken.Kind.COMMENT)),
-                JavaHighlighter.in(longComment));
+                List.of(new JavaHighlight(0, 1_000_002, JavaHighlight.Kind.COMMENT)),
+                JavaHighlight.in(longComment));
     }
 
     private static String wordsOf(String java) {
-        return JavaHighlighter.in(java).stream()
+        return JavaHighlight.in(java).stream()
                 .map(word -> word.kind() + ":" + java.substring(word.start(), word.end()))
                 .collect(Collectors.joining(" "));
     }

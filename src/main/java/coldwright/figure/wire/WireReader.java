@@ -1,0 +1,146 @@
+package coldwright.figure.wire;
+
+import java.io.DataInput;
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Reads what may be anything. A count is compared with its limit before anything behind it is read,
+ * and memory grows only as data really arrive, so that a false count can't take it.
+ */
+public final class WireReader {
+    private static final int BYTES_AT_ONCE = 8_192;
+
+    private final WireLimits limits;
+    private final DataInput in;
+
+    /** Reads one part. */
+    public interface Part<T> {
+        /** Reads it. */
+        T read() throws IOException;
+    }
+
+    /** A reader within limits. */
+    public WireReader(WireLimits limits, DataInput in) {
+        this.limits = limits;
+        this.in = in;
+    }
+
+    /**
+     * Reads a whole message.
+     *
+     * @param message reads it; an {@link IllegalArgumentException} refuses what it was given
+     * @return the message
+     * @throws IOException if the stream fails; malformed, in one line, if it ends early or what it
+     *     carries is refused
+     */
+    public <T> T whole(Part<T> message) throws IOException {
+        try {
+            return message.read();
+        } catch (EOFException e) {
+            throw new MalformedWireException(
+                    "the %s breaks off before its end".formatted(limits.subject()));
+        } catch (IllegalArgumentException e) {
+            throw new MalformedWireException(e.getMessage().replaceAll("\\s+", " "));
+        }
+    }
+
+    /** Reads a code, which must be one of the first so many from 0. */
+    public int code(String what, int kinds) throws IOException {
+        int code = in.readUnsignedByte();
+        if (code >= kinds) {
+            throw new MalformedWireException(
+                    "the %s has %s, number %d".formatted(limits.subject(), what, code));
+        }
+        return code;
+    }
+
+    /** Reads the opening of a message: its name in bytes, then its version. */
+    public void opening(String subject, int... bytes) throws IOException {
+        int version = bytes.length - 1;
+        for (int i = 0; i < bytes.length; i++) {
+            int here = in.readUnsignedByte();
+            if (here != bytes[i]) {
+                throw new MalformedWireException(
+                        i < version
+                                ? "this is no %s: it does not begin as one".formatted(subject)
+                                : "the %s is of version %d; this program reads version %d"
+                                        .formatted(subject, here, bytes[version]));
+            }
+        }
+    }
+
+    /** Reads any whole number. */
+    public int whole() throws IOException {
+        return in.readInt();
+    }
+
+    /** Reads a number. */
+    public double number() throws IOException {
+        return in.readDouble();
+    }
+
+    /** Reads a count of at most so many. */
+    public int count(String what, int most) throws IOException {
+        return limits.checked(what, in.readInt(), most);
+    }
+
+    /** Reads a text. */
+    public String text(String what) throws IOException {
+        byte[] bytes = bytes("bytes in a " + what, limits.mostTextBytes());
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            throw new MalformedWireException(
+                    "the %s has a %s that is not UTF-8".formatted(limits.subject(), what));
+        }
+    }
+
+    /** Reads bytes behind their count. */
+    public byte[] bytes(String what, int most) throws IOException {
+        return bytes(count(what, most));
+    }
+
+    private byte[] bytes(long count) throws IOException {
+        byte[] bytes = new byte[(int) Math.min(count, BYTES_AT_ONCE)];
+        int from = 0;
+        in.readFully(bytes);
+        while (bytes.length < count) {
+            from = bytes.length;
+            bytes = Arrays.copyOf(bytes, (int) Math.min(count, 2L * from));
+            in.readFully(bytes, from, bytes.length - from);
+        }
+        return bytes;
+    }
+
+    /** Reads a list behind its count. */
+    public <T> List<T> list(String what, int most, Part<T> part) throws IOException {
+        int count = count(what, most);
+        List<T> list = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            list.add(part.read());
+        }
+        return list;
+    }
+
+    /** Reads so many numbers. */
+    public double[] numbers(int size) throws IOException {
+        double[] numbers = new double[Math.min(size, BYTES_AT_ONCE / Double.BYTES)];
+        byte[] bytes = new byte[Double.BYTES * numbers.length];
+        for (int from = 0; from < size; from += BYTES_AT_ONCE / Double.BYTES) {
+            int count = Math.min(BYTES_AT_ONCE / Double.BYTES, size - from);
+            if (from + count > numbers.length) {
+                numbers = Arrays.copyOf(numbers, (int) Math.min(size, 2L * (from + count)));
+            }
+            in.readFully(bytes, 0, Double.BYTES * count);
+            ByteBuffer.wrap(bytes).asDoubleBuffer().get(numbers, from, count);
+        }
+        return numbers;
+    }
+}

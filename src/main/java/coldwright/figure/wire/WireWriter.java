@@ -1,0 +1,87 @@
+package coldwright.figure.wire;
+
+import java.io.DataOutput;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/** Writes what {@link WireReader} reads, and refuses what that would refuse. */
+public final class WireWriter {
+    private static final int NUMBERS_AT_ONCE = 1_024;
+
+    private final WireLimits limits;
+    private final DataOutput out;
+
+    /** Writes one part of a list. */
+    public interface Part<T> {
+        /** Writes it. */
+        void write(T part) throws IOException;
+    }
+
+    /** A writer within limits. */
+    public WireWriter(WireLimits limits, DataOutput out) {
+        this.limits = limits;
+        this.out = out;
+    }
+
+    /** Writes a code from 0 to 255. */
+    public void code(int code) throws IOException {
+        out.writeByte(code);
+    }
+
+    /** Writes each byte of an opening. */
+    public void opening(int... bytes) throws IOException {
+        for (int one : bytes) {
+            out.writeByte(one);
+        }
+    }
+
+    /** Writes any whole number. */
+    public void whole(int number) throws IOException {
+        out.writeInt(number);
+    }
+
+    /** Writes a number. */
+    public void number(double number) throws IOException {
+        out.writeDouble(number);
+    }
+
+    /** Writes a count of at most so many. */
+    public void count(String what, int count, int most) throws IOException {
+        out.writeInt(limits.checked(what, count, most));
+    }
+
+    /** Writes a text. */
+    public void text(String what, String text) throws IOException {
+        bytes("bytes in a " + what, text.getBytes(StandardCharsets.UTF_8), limits.mostTextBytes());
+    }
+
+    /** Writes bytes behind their count. */
+    public void bytes(String what, byte[] bytes, int most) throws IOException {
+        count(what, bytes.length, most);
+        out.write(bytes);
+    }
+
+    /** Writes a list behind its count. */
+    public <T> void list(String what, List<T> list, int most, Part<T> part) throws IOException {
+        count(what, list.size(), most);
+        for (T one : list) {
+            part.write(one);
+        }
+    }
+
+    /** Writes numbers without their count. */
+    public void numbers(int size, IntToDoubleFunction numbers) throws IOException {
+        byte[] bytes = new byte[Double.BYTES * Math.min(size, NUMBERS_AT_ONCE)];
+        for (int from = 0; from < size; from += NUMBERS_AT_ONCE) {
+            int count = Math.min(NUMBERS_AT_ONCE, size - from);
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            for (int i = 0; i < count; i++) {
+                buffer.putDouble(numbers.applyAsDouble(from + i));
+            }
+            out.write(bytes, 0, Double.BYTES * count);
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package coldwright.source;
+
+import coldwright.source.JavaToken.Kind;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A piece of Java text with its tokens.
+ *
+ * @param text the text, perhaps half typed
+ * @param tokens all its tokens in order; together they are the text
+ */
+public record JavaSource(String text, List<JavaToken> tokens) {
+    private static final String OPENING = "([{";
+    private static final String CLOSING = ")]}";
+    private static final Set<String> VALUES = Set.of("true", "false", "null");
+
+    /** Takes a text apart; accepts any text. */
+    public static JavaSource of(String text) {
+        return new JavaSource(text, JavaLexer.tokens(text));
+    }
+
+    /** The text of a token. */
+    public String text(JavaToken token) {
+        return text.substring(token.start(), token.end());
+    }
+
+    /** The tokens that the compiler sees: all but whitespace and comments. */
+    public List<JavaToken> code() {
+        return tokens.stream().filter(JavaToken::isCode).toList();
+    }
+
+    /** Whether a token has this text. */
+    public boolean is(JavaToken token, String wanted) {
+        return token.end() - token.start() == wanted.length()
+                && text.startsWith(wanted, token.start());
+    }
+
+    /** Whether a token is this word. */
+    public boolean isWord(JavaToken token, String word) {
+        return token.kind() == Kind.WORD && is(token, word);
+    }
+
+    /** The token that a place belongs to; empty outside of the text. */
+    public Optional<JavaToken> at(int place) {
+        return tokens.stream()
+                .filter(token -> token.start() <= place && place < token.end())
+                .findFirst();
+    }
+
+    /** Where words that are not empty begin outside of quotes. */
+    public List<Integer> unquoted(String words) {
+        List<Integer> places = new ArrayList<>();
+        int token = 0;
+        for (int at = text.indexOf(words); at >= 0; at = text.indexOf(words, at + 1)) {
+            while (tokens.get(token).end() <= at) {
+                token++;
+            }
+            if (!tokens.get(token).isQuoted()) {
+                places.add(at);
+            }
+        }
+        return places;
+    }
+
+    /** Whether the text names anything; one of numbers alone says nothing of a snippet. */
+    public boolean namesSomething() {
+        List<JavaToken> code = code();
+        for (int i = 0; i < code.size(); i++) {
+            boolean member = i > 0 && is(code.get(i - 1), ".");
+            if (code.get(i).kind() == Kind.WORD && !member && !VALUES.contains(text(code.get(i)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the text names a variable: a word that follows no point and is not called. */
+    public boolean namesValue(String name) {
+        List<JavaToken> code = code();
+        for (int i = 0; i < code.size(); i++) {
+            boolean member = i > 0 && is(code.get(i - 1), ".");
+            boolean called = i + 1 < code.size() && is(code.get(i + 1), "(");
+            if (isWord(code.get(i), name) && !member && !called) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the text calls a method of this name. */
+    public boolean calls(String name) {
+        List<JavaToken> code = code();
+        for (int i = 1; i < code.size(); i++) {
+            if (isWord(code.get(i - 1), name) && is(code.get(i), "(")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The brackets that are never closed, outermost first; any closing bracket closes the last. */
+    public List<JavaToken> openBrackets() {
+        List<JavaToken> open = new ArrayList<>();
+        for (JavaToken token : tokens) {
+            if (token.kind() == Kind.OPEN) {
+                open.add(token);
+            } else if (token.kind() == Kind.CLOSE && !open.isEmpty()) {
+                open.remove(open.size() - 1);
+            }
+        }
+        return open;
+    }
+
+    /** Whether each bracket that is opened is closed by its own kind. */
+    public boolean isBalanced() {
+        Deque<JavaToken> open = new ArrayDeque<>();
+        for (JavaToken token : tokens) {
+            if (token.kind() == Kind.OPEN) {
+                open.push(token);
+            } else if (token.kind() == Kind.CLOSE
+                    && (open.isEmpty() || !arePair(open.pop(), token))) {
+                return false;
+            }
+        }
+        return open.isEmpty();
+    }
+
+    /** Whether two brackets are of one kind. */
+    public boolean arePair(JavaToken open, JavaToken close) {
+        return closing(open) == text.charAt(close.start());
+    }
+
+    /** The bracket that closes an opening one. */
+    public char closing(JavaToken open) {
+        return CLOSING.charAt(OPENING.indexOf(text.charAt(open.start())));
+    }
+
+    /** The text with comments and what stands in quotes blanked, each character at its place. */
+    public String masked() {
+        return masked(' ');
+    }
+
+    /** The same, with a letter for each character in quotes, the quotes included. */
+    public String masked(char letter) {
+        StringBuilder masked = new StringBuilder(text);
+        for (JavaToken token : tokens) {
+            if (token.isComment() || token.isQuoted()) {
+                for (int i = token.start(); i < token.end(); i++) {
+                    if (text.charAt(i) != '\n') {
+                        masked.setCharAt(i, token.isComment() ? ' ' : letter);
+                    }
+                }
+            }
+        }
+        return masked.toString();
+    }
+
+    /** The comment that is never closed, if there is one. */
+    public Optional<JavaToken> unclosedComment() {
+        return tokens.isEmpty()
+                ? Optional.empty()
+                : Optional.of(tokens.get(tokens.size() - 1))
+                        .filter(last -> last.kind() == Kind.BLOCK_COMMENT)
+                        .filter(
+                                last ->
+                                        last.end() - last.start() < "/**/".length()
+                                                || !text(last).endsWith("*/"));
+    }
+}
