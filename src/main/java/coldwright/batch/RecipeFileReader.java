@@ -13,35 +13,50 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
- * Reads a batch file: {@code key: value} lines, then a table that begins with {@code
- * ingredient,grams}. Lines that begin with {@code #} are remarks. The format stands in {@code
- * docs/batch-file.md}.
+ * Reads a recipe file: {@code key: value} lines, then a table that begins with {@code
+ * ingredient,grams}. Lines that begin with {@code #} are comments; some of them a window wrote. The
+ * format stands in {@code docs/batch-file.md}.
  */
 public final class RecipeFileReader {
-    /** Most ingredients that a batch may list. */
-    public static final int MOST_ROWS = 200;
+    static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT
+                    .builder()
+                    .setCommentMarker('#')
+                    .setIgnoreSurroundingSpaces(true)
+                    .setIgnoreEmptyLines(true)
+                    .get();
 
     private static final List<String> COLUMNS =
             List.of("ingredient", "grams", "min", "max", "fixed");
 
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+\\.?[0-9]*|\\.[0-9]+");
+    private static final Pattern WEIGHED = Pattern.compile("(" + NUMBER + ") *(g|kg|mg)");
+
     private final String file;
     private final RecipeHeadReader head;
+    private final WindowComments comments;
+
+    /** The lines of the recipe by the lines of the file. */
+    private final NavigableMap<Integer, RecipeLine> lines = new TreeMap<>();
 
     private RecipeFileReader(String file) {
         this.file = file;
         this.head = new RecipeHeadReader(file);
+        this.comments = new WindowComments();
     }
 
     /**
-     * Reads a batch.
+     * Reads a recipe.
      *
      * @param file the file's name, for messages
      * @param text what is in it
-     * @return the batch
+     * @return the recipe, with what a window noted beside it
      * @throws BatchFileException at the first thing that is wrong, in one sentence
      */
     public static RecipeFile read(String file, String text) throws BatchFileException {
@@ -49,16 +64,18 @@ public final class RecipeFileReader {
     }
 
     private RecipeFile read(String text) throws BatchFileException {
-        String[] lines = text.split("\\R", -1);
+        String[] all = text.split("\\R", -1);
         int table = 0;
-        while (table < lines.length && !isTableHead(lines[table])) {
-            String line = lines[table].strip();
-            if (!line.isEmpty() && !line.startsWith("#")) {
+        while (table < all.length && !isTableHead(all[table])) {
+            String line = all[table].strip();
+            if (line.startsWith("#")) {
+                comments.read(table + 1, line, false);
+            } else if (!line.isEmpty()) {
                 head.read(table + 1, line);
             }
             table++;
         }
-        if (table == lines.length) {
+        if (table == all.length) {
             throw new BatchFileException(
                     file,
                     0,
@@ -66,18 +83,13 @@ public final class RecipeFileReader {
                             ? "the file is empty; it needs a table that begins with the line ingredient,grams"
                             : "the table is missing; after the head write the line ingredient,grams and then one ingredient a line");
         }
-        List<RecipeRow> rows = rows(lines, table);
-        return new RecipeFile(
-                file,
-                head.name.isEmpty() ? file : head.name,
-                head.method,
-                head.bath,
-                head.freezerC,
-                head.airPercent,
-                head.stored,
-                head.targets,
-                head.totalG,
-                rows);
+        for (int i = table; i < all.length; i++) {
+            if (all[i].startsWith("#")) {
+                comments.read(i + 1, all[i].strip(), true);
+            }
+        }
+        rows(all, table);
+        return comments.file(file, head, lines);
     }
 
     private static boolean isTableHead(String line) {
@@ -85,36 +97,29 @@ public final class RecipeFileReader {
         return first.equalsIgnoreCase("ingredient");
     }
 
-    private List<RecipeRow> rows(String[] lines, int table) throws BatchFileException {
-        if (lines[table].indexOf(';') >= 0 || lines[table].indexOf('\t') >= 0) {
+    private void rows(String[] all, int table) throws BatchFileException {
+        if (all[table].indexOf(';') >= 0 || all[table].indexOf('\t') >= 0) {
             throw new BatchFileException(
                     file,
                     table + 1,
                     "the table is not parted by commas; write it as ingredient,grams");
         }
-        String body = String.join("\n", List.of(lines).subList(table, lines.length));
-        CSVFormat format =
-                CSVFormat.DEFAULT
-                        .builder()
-                        .setCommentMarker('#')
-                        .setIgnoreSurroundingSpaces(true)
-                        .setIgnoreEmptyLines(true)
-                        .get();
-        List<RecipeRow> rows = new ArrayList<>();
+        String body = String.join("\n", List.of(all).subList(table, all.length));
         List<String> columns = null;
-        try (CSVParser parser = format.parse(new StringReader(body))) {
+        try (CSVParser parser = FORMAT.parse(new StringReader(body))) {
             for (CSVRecord row : parser) {
                 int line = table + Math.toIntExact(parser.getCurrentLineNumber());
                 if (columns == null) {
                     columns = columns(table + 1, row);
-                } else if (rows.size() == MOST_ROWS) {
+                } else if (lines.size() == Recipe.MOST_LINES) {
                     throw new BatchFileException(
                             file,
                             line,
                             "the table has more than %d ingredients; a batch may list at most that many"
-                                    .formatted(MOST_ROWS));
+                                    .formatted(Recipe.MOST_LINES));
                 } else {
-                    rows.add(row(Math.min(line, lines.length), columns, row));
+                    int at = Math.min(line, all.length);
+                    lines.put(at, row(at, columns, row));
                 }
             }
         } catch (UncheckedIOException | IOException e) {
@@ -123,13 +128,12 @@ public final class RecipeFileReader {
                     table + 1,
                     "the table can't be read; look for a quote that is not closed");
         }
-        if (rows.isEmpty()) {
+        if (lines.isEmpty() && !comments.byWindow()) {
             throw new BatchFileException(
                     file,
                     table + 1,
                     "the table lists nothing; write one ingredient a line below it");
         }
-        return rows;
     }
 
     private List<String> columns(int line, CSVRecord titles) throws BatchFileException {
@@ -150,7 +154,7 @@ public final class RecipeFileReader {
         return columns;
     }
 
-    private RecipeRow row(int line, List<String> columns, CSVRecord record)
+    private RecipeLine row(int line, List<String> columns, CSVRecord record)
             throws BatchFileException {
         if (record.size() > columns.size()) {
             throw new BatchFileException(
@@ -161,18 +165,25 @@ public final class RecipeFileReader {
         }
         try {
             Ingredient ingredient = ingredient(record.get(0));
-            OptionalDouble grams = value(columns, record, "grams");
-            OptionalDouble fixed = value(columns, record, "fixed");
-            OptionalDouble amount = fixed.isPresent() ? fixed : grams;
-            double leastG = fixed.orElse(value(columns, record, "min").orElse(0));
-            double mostG =
-                    fixed.orElse(value(columns, record, "max").orElse(Double.POSITIVE_INFINITY));
-            if (mostG < leastG) {
-                throw new IllegalArgumentException(
-                        "the most of %s is below its least; swap min and max"
-                                .formatted(ingredient.name()));
+            String grams = weighed(columns, record, "grams");
+            String fixed = weighed(columns, record, "fixed");
+            weighed(columns, record, "min");
+            weighed(columns, record, "max");
+            RecipeLine read =
+                    new RecipeLine(
+                                    Typed.of(fixed.isEmpty() ? grams : fixed, TypedAmount::of),
+                                    new Typed<>(record.get(0), Optional.of(ingredient), ""),
+                                    Typed.nothing(),
+                                    Typed.nothing(),
+                                    false)
+                            .bound(
+                                    cell(columns, record, "min"),
+                                    cell(columns, record, "max"),
+                                    !fixed.isEmpty());
+            if (read.fault().isPresent()) {
+                throw new IllegalArgumentException(read.fault().get());
             }
-            return new RecipeRow(line, ingredient, amount, leastG, mostG);
+            return read;
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(file, line, e.getMessage());
         }
@@ -183,20 +194,26 @@ public final class RecipeFileReader {
             throw new IllegalArgumentException(
                     "this line names no ingredient; write its name before the comma");
         }
-        for (Map.Entry<String, Ingredient> own : head.own.entrySet()) {
-            if (own.getKey().equals(name.strip().toLowerCase(Locale.ROOT))) {
-                return own.getValue();
-            }
-        }
-        return Shelf.find(name.strip());
+        Typed<Ingredient> own = head.own.get(name.strip().toLowerCase(Locale.ROOT));
+        return own != null ? own.value().orElseThrow() : Shelf.find(name.strip());
     }
 
-    private static OptionalDouble value(List<String> columns, CSVRecord record, String column) {
+    private static String cell(List<String> columns, CSVRecord record, String column) {
         int index = columns.indexOf(column);
-        if (index < 0 || index >= record.size() || record.get(index).isBlank()) {
-            return OptionalDouble.empty();
+        return index < 0 || index >= record.size() ? "" : record.get(index).strip();
+    }
+
+    /** An amount as it is typed in a window; refused if it is none that a table may have. */
+    private static String weighed(List<String> columns, CSVRecord record, String column) {
+        String cell = cell(columns, record, column);
+        if (cell.isEmpty()) {
+            return "";
         }
         String what = record.get(0).strip() + (column.equals("grams") ? "" : " (" + column + ")");
-        return OptionalDouble.of(TypedQuantity.of(what, record.get(index)).grams());
+        double massG = TypedQuantity.of(what, cell).grams();
+        if (NUMBER.matcher(cell).matches()) {
+            return cell + " g";
+        }
+        return WEIGHED.matcher(cell).matches() ? cell : RecipeFileWriter.exact(massG) + " g";
     }
 }

@@ -32,9 +32,9 @@ class RecipeFileReaderTest {
 
     @Test
     void readsABatch() throws BatchFileException {
-        RecipeFile batch = RecipeFileReader.read("sorbet.txt", SORBET);
+        Recipe batch = RecipeFileReader.read("sorbet.txt", SORBET).recipe();
         assertEquals("Blood-orange sorbet", batch.name());
-        assertEquals(RecipeFile.Method.BAG, batch.method());
+        assertEquals(Recipe.Method.BAG, batch.method());
         assertEquals(new BathSetup(2000, 500), batch.bath().orElseThrow());
         assertEquals(-17.78, batch.freezerC(), 0.01);
         assertEquals(20, batch.airPercent());
@@ -51,20 +51,24 @@ class RecipeFileReaderTest {
                                 "b.txt",
                                 "stored: 1 week, swinging 3 °C, warmed to −6 °C for 120 min\n"
                                         + table)
+                        .recipe()
                         .stored()
                         .orElseThrow());
         assertEquals(
                 new StorageConditions(0.5, 0, Optional.empty()),
-                RecipeFileReader.read("b.txt", "stored: 12 h\n" + table).stored().orElseThrow());
-        assertEquals(Optional.empty(), RecipeFileReader.read("b.txt", table).stored());
+                RecipeFileReader.read("b.txt", "stored: 12 h\n" + table)
+                        .recipe()
+                        .stored()
+                        .orElseThrow());
+        assertEquals(Optional.empty(), RecipeFileReader.read("b.txt", table).recipe().stored());
     }
 
     @Test
     void readsTargetsAndBounds() throws BatchFileException {
-        RecipeFile batch =
+        Recipe batch =
                 RecipeFileReader.read(
-                        "plan.txt",
-                        """
+                                "plan.txt",
+                                """
                         target: fat 14 %, milk solids not fat 10 %, ice at -12 °C 70 %
                         total: 100 kg
 
@@ -72,14 +76,15 @@ class RecipeFileReaderTest {
                         heavy cream,,60 kg,
                         whole milk,10 kg,,
                         sucrose,,,15 kg
-                        """);
-        assertEquals(100_000, batch.totalG().orElseThrow());
+                        """)
+                        .recipe();
+        assertEquals(100_000, batch.totalG().value().orElseThrow());
         assertEquals(3, batch.targets().size());
         assertEquals(70, batch.targets().get(2).value());
         assertEquals("ice at −12 °C", batch.targets().get(2).trait().words());
-        assertEquals(60_000, batch.rows().get(0).mostG());
-        assertEquals(10_000, batch.rows().get(1).leastG());
-        assertEquals(15_000, batch.rows().get(2).massG().orElseThrow());
+        assertEquals(60_000, batch.lines().get(0).mostG());
+        assertEquals(10_000, batch.lines().get(1).leastG());
+        assertEquals(15_000, batch.lines().get(2).grams());
     }
 
     static Stream<Arguments> faults() {

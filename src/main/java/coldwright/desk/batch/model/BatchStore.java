@@ -1,6 +1,10 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchLineage;
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileWriter;
 import coldwright.desk.messages.Messages;
 import coldwright.text.WholeFile;
 import coldwright.workbook.Workbook;
@@ -109,8 +113,8 @@ public final class BatchStore implements AutoCloseable {
         }
     }
 
-    private BatchModel add(RecipeFileText.LoadedRecipe loadedRecipe, BatchesModel brew) {
-        BatchModel batch = brew.add(loadedRecipe.recipe(), loadedRecipe.lineage());
+    private BatchModel add(RecipeFile read, BatchesModel brew) {
+        BatchModel batch = brew.add(read.recipe(), read.lineage());
         known.put(batch, textOf(batch));
         return batch;
     }
@@ -190,7 +194,7 @@ public final class BatchStore implements AutoCloseable {
     }
 
     private static String textOf(BatchModel batch) {
-        return RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
+        return RecipeFileWriter.text(batch.recipe().get(), batch.lineage().get());
     }
 
     private void follow(BatchModel batch) {
@@ -231,8 +235,8 @@ public final class BatchStore implements AutoCloseable {
                 });
     }
 
-    private List<RecipeFileText.LoadedRecipe> readAll() {
-        List<RecipeFileText.LoadedRecipe> all = new ArrayList<>();
+    private List<RecipeFile> readAll() {
+        List<RecipeFile> all = new ArrayList<>();
         for (Path file : files()) {
             try {
                 String mark = workbook.files().mark(file);
@@ -308,7 +312,7 @@ public final class BatchStore implements AutoCloseable {
      * @return completes when it is written or told why not
      */
     public CompletableFuture<Void> save(BatchModel batch, Path file) {
-        String text = RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
+        String text = RecipeFileWriter.text(batch.recipe().get(), batch.lineage().get());
         return CompletableFuture.runAsync(
                 () -> {
                     try {
