@@ -79,16 +79,18 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
         return Arrays.stream(all).allMatch(field -> value(field).isPresent());
     }
 
-    /**
-     * What is wrong with it.
-     *
-     * @return a sentence about the first field that is wrong
-     */
-    public Optional<String> fault() {
+    /** What is wrong with a field; empty if nothing is. */
+    String fault(SetupField field) {
+        return fields.containsKey(field) ? fields.get(field).fault() : "";
+    }
+
+    /** What is wrong with the first field that is wrong; empty if nothing is. */
+    String fault() {
         return fields.values().stream()
                 .map(Typed::fault)
                 .filter(fault -> !fault.isEmpty())
-                .findFirst();
+                .findFirst()
+                .orElse("");
     }
 
     /**

@@ -8,6 +8,7 @@ import coldwright.science.mix.Mix;
 import coldwright.science.mix.OwnIngredient;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -157,7 +158,7 @@ public record Recipe(
         return byName(own);
     }
 
-    private static Map<String, Ingredient> byName(List<Typed<Ingredient>> own) {
+    static Map<String, Ingredient> byName(Collection<Typed<Ingredient>> own) {
         Map<String, Ingredient> map = new LinkedHashMap<>();
         own.forEach(one -> map.put(nameOf(one), one.value().orElseThrow()));
         return map;
@@ -188,8 +189,8 @@ public record Recipe(
      * @throws BatchFileException if what it is frozen with is wrong, or all amounts are zero
      */
     public Mix mix() throws BatchFileException {
-        if (setup.fault().isPresent()) {
-            throw new BatchFileException(setup.fault().get());
+        if (!setup.fault().isEmpty()) {
+            throw new BatchFileException(setup.fault());
         }
         if (!(massG() > 0)) {
             throw new BatchFileException(

@@ -1,6 +1,7 @@
 package coldwright.batch;
 
 import coldwright.science.mix.Mix;
+import coldwright.text.DisplayText;
 
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,44 @@ public record RecipeFile(
     }
 
     /** Something unfinished or wrong on a line, from 1, and what to do about it. */
-    record Unfinished(int line, String words, Prevents prevents) {}
+    record Unfinished(int line, String words, Prevents prevents) {
+        static Unfinished of(int line, SetupField field, FreezingSetup setup) {
+            String fault = setup.fault(field);
+            return fault.isEmpty()
+                    ? new Unfinished(
+                            line,
+                            "\"%s %s\" is unfinished and left out. A bath needs ice and salt; storage needs days, and warming both temperature and hours."
+                                    .formatted(field.key(), setup.text(field)),
+                            Prevents.NOTHING)
+                    : new Unfinished(line, fault, Prevents.EVERYTHING);
+        }
+
+        /** What a line of the recipe lacks, whether it is a comment or stated. */
+        static Optional<Unfinished> of(int at, RecipeLine line, boolean comment) {
+            if (line.counts()) {
+                return Optional.empty();
+            }
+            if (!comment) {
+                String words = "%s has no amount; write its grams after a comma";
+                String name = line.ingredient().value().orElseThrow().name();
+                return Optional.of(new Unfinished(at, words.formatted(name), Prevents.ANALYSIS));
+            }
+            String typed = (line.amount().text() + " " + line.name()).strip();
+            String lacks =
+                    line.fault()
+                            .map(fault -> " and left out. " + DisplayText.sentence(fault))
+                            .orElse(
+                                    line.ingredient().isBlank()
+                                            ? " and left out. Write the name of its ingredient."
+                                            : ". Write its grams.");
+            return Optional.of(
+                    new Unfinished(
+                            at,
+                            "\"%s\" is unfinished%s"
+                                    .formatted(RecipeHeadReader.shortened(typed), lacks),
+                            Prevents.NOTHING));
+        }
+    }
 
     /** What is asked of a recipe. */
     interface Question<T> {

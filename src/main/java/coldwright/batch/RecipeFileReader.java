@@ -1,8 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.mix.Ingredient;
-import coldwright.science.mix.Shelf;
-
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -11,12 +8,15 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.NavigableMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /**
  * Reads a recipe file: {@code key: value} lines, then a table that begins with {@code
@@ -24,31 +24,29 @@ import java.util.regex.Pattern;
  * format stands in {@code docs/batch-file.md}.
  */
 public final class RecipeFileReader {
-    static final CSVFormat FORMAT =
-            CSVFormat.DEFAULT
-                    .builder()
-                    .setCommentMarker('#')
-                    .setIgnoreSurroundingSpaces(true)
-                    .setIgnoreEmptyLines(true)
-                    .get();
+    /** Begins a line of the table, or a field before it, that is unfinished or wrong. */
+    static final String UNFINISHED = "# unfinished: ";
+
+    /** Began an unfinished line in older files: {@code amount | name}, at the head of the file. */
+    private static final String TYPED = "# typed:";
 
     private static final List<String> COLUMNS =
             List.of("ingredient", "grams", "min", "max", "fixed");
 
-    private static final Pattern NUMBER = Pattern.compile("[0-9]+\\.?[0-9]*|\\.[0-9]+");
-    private static final Pattern WEIGHED = Pattern.compile("(" + NUMBER + ") *(g|kg|mg)");
-
     private final String file;
     private final RecipeHeadReader head;
-    private final WindowComments comments;
+    private BatchLineage lineage = BatchLineage.NONE;
 
-    /** The lines of the recipe by the lines of the file. */
-    private final NavigableMap<Integer, RecipeLine> lines = new TreeMap<>();
+    /** Where the unfinished fields and lines of the file are; those of older files come last. */
+    private final Map<SetupField, Integer> fields = new EnumMap<>(SetupField.class);
+
+    private final Set<Integer> unfinished = new HashSet<>();
+    private final Map<Integer, RecipeLine> older = new LinkedHashMap<>();
+    private final Map<Integer, RecipeLine> lines = new LinkedHashMap<>();
 
     private RecipeFileReader(String file) {
         this.file = file;
         this.head = new RecipeHeadReader(file);
-        this.comments = new WindowComments();
     }
 
     /**
@@ -68,12 +66,14 @@ public final class RecipeFileReader {
         int table = 0;
         while (table < all.length && !isTableHead(all[table])) {
             String line = all[table].strip();
-            if (line.startsWith("#")) {
-                comments.read(table + 1, line, false);
-            } else if (!line.isEmpty()) {
-                head.read(table + 1, line);
-            }
             table++;
+            if (line.startsWith(UNFINISHED)) {
+                field(table, line.substring(UNFINISHED.length()).split(" = ", 2));
+            } else if (line.startsWith("#")) {
+                comment(table, line);
+            } else if (!line.isEmpty()) {
+                head.read(table, line);
+            }
         }
         if (table == all.length) {
             throw new BatchFileException(
@@ -84,12 +84,53 @@ public final class RecipeFileReader {
                             : "the table is missing; after the head write the line ingredient,grams and then one ingredient a line");
         }
         for (int i = table; i < all.length; i++) {
-            if (all[i].startsWith("#")) {
-                comments.read(i + 1, all[i].strip(), true);
+            if (all[i].startsWith(UNFINISHED)) {
+                all[i] = all[i].substring(UNFINISHED.length());
+                unfinished.add(i + 1);
+            } else if (all[i].startsWith("#")) {
+                comment(i + 1, all[i].strip());
             }
         }
         rows(all, table);
-        return comments.file(file, head, lines);
+        return file();
+    }
+
+    private void field(int line, String[] typed) {
+        Optional<SetupField> field = SetupField.ofKey(typed[0]);
+        if (field.isPresent() && typed.length == 2) {
+            head.setup = head.setup.with(field.get(), typed[1]);
+            fields.put(field.get(), line);
+        }
+    }
+
+    private void comment(int line, String comment) {
+        int bar = comment.indexOf('|');
+        if (comment.startsWith(TYPED) && bar > 0) {
+            String amount = comment.substring(TYPED.length(), bar).strip();
+            older.put(line, new RecipeLine(amount, comment.substring(bar + 1).strip()));
+        } else {
+            lineage = lineage.with(comment);
+        }
+    }
+
+    private RecipeFile file() {
+        unfinished.addAll(older.keySet());
+        lines.putAll(older);
+        Recipe recipe =
+                new Recipe(
+                        head.name.isEmpty() ? file : head.name,
+                        head.setup,
+                        List.copyOf(head.own.values()),
+                        head.goals,
+                        head.totalG,
+                        List.copyOf(lines.values()));
+        List<RecipeFile.Unfinished> left = new ArrayList<>();
+        fields.forEach((field, at) -> left.add(RecipeFile.Unfinished.of(at, field, head.setup)));
+        Iterator<RecipeLine> line = recipe.lines().iterator();
+        for (int at : lines.keySet()) {
+            RecipeFile.Unfinished.of(at, line.next(), unfinished.contains(at)).ifPresent(left::add);
+        }
+        return new RecipeFile(file, recipe, lineage, left);
     }
 
     private static boolean isTableHead(String line) {
@@ -105,8 +146,15 @@ public final class RecipeFileReader {
                     "the table is not parted by commas; write it as ingredient,grams");
         }
         String body = String.join("\n", List.of(all).subList(table, all.length));
+        CSVFormat format =
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setCommentMarker('#')
+                        .setIgnoreSurroundingSpaces(true)
+                        .setIgnoreEmptyLines(true)
+                        .get();
         List<String> columns = null;
-        try (CSVParser parser = FORMAT.parse(new StringReader(body))) {
+        try (CSVParser parser = format.parse(new StringReader(body))) {
             for (CSVRecord row : parser) {
                 int line = table + Math.toIntExact(parser.getCurrentLineNumber());
                 if (columns == null) {
@@ -128,7 +176,7 @@ public final class RecipeFileReader {
                     table + 1,
                     "the table can't be read; look for a quote that is not closed");
         }
-        if (lines.isEmpty() && !comments.byWindow()) {
+        if (lines.isEmpty() && older.isEmpty() && lineage.number() == 0) {
             throw new BatchFileException(
                     file,
                     table + 1,
@@ -163,57 +211,53 @@ public final class RecipeFileReader {
                     "this line has %d values and the table %d columns; write decimals with a point, and put a name that holds a comma in quotes"
                             .formatted(record.size(), columns.size()));
         }
+        String fixed = cell(columns, record, "fixed");
+        String amount = fixed.isEmpty() ? cell(columns, record, "grams") : fixed;
+        boolean stated = !unfinished.contains(line);
+        boolean bare = stated && amount.matches("[0-9.]+");
+        RecipeLine read =
+                new RecipeLine(bare ? amount + " g" : amount, record.get(0))
+                        .bound(
+                                cell(columns, record, "min"),
+                                cell(columns, record, "max"),
+                                !fixed.isEmpty())
+                        .among(Recipe.byName(head.own.values()));
         try {
-            Ingredient ingredient = ingredient(record.get(0));
-            String grams = weighed(columns, record, "grams");
-            String fixed = weighed(columns, record, "fixed");
-            weighed(columns, record, "min");
-            weighed(columns, record, "max");
-            RecipeLine read =
-                    new RecipeLine(
-                                    Typed.of(fixed.isEmpty() ? grams : fixed, TypedAmount::of),
-                                    new Typed<>(record.get(0), Optional.of(ingredient), ""),
-                                    Typed.nothing(),
-                                    Typed.nothing(),
-                                    false)
-                            .bound(
-                                    cell(columns, record, "min"),
-                                    cell(columns, record, "max"),
-                                    !fixed.isEmpty());
-            if (read.fault().isPresent()) {
-                throw new IllegalArgumentException(read.fault().get());
-            }
-            return read;
+            return stated ? checked(read, columns, record) : read;
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(file, line, e.getMessage());
         }
     }
 
-    private Ingredient ingredient(String name) {
-        if (name.isBlank()) {
+    /** A table takes numbers with g and kg, and nothing that is wrong. */
+    private static RecipeLine checked(RecipeLine read, List<String> columns, CSVRecord record) {
+        if (read.ingredient().isBlank()) {
             throw new IllegalArgumentException(
                     "this line names no ingredient; write its name before the comma");
         }
-        Typed<Ingredient> own = head.own.get(name.strip().toLowerCase(Locale.ROOT));
-        return own != null ? own.value().orElseThrow() : Shelf.find(name.strip());
+        RecipeHeadReader.right(read.ingredient());
+        for (String column : List.of("grams", "fixed", "min", "max")) {
+            String cell = cell(columns, record, column);
+            if (!cell.isEmpty()) {
+                String what = read.name() + (column.equals("grams") ? "" : " (" + column + ")");
+                TypedQuantity.of(what, cell).grams();
+            }
+        }
+        String signed = read.amount().text();
+        RecipeLine plain =
+                signed.matches("[+−-].*")
+                        ? read.withAmount(signed.startsWith("+") ? signed.substring(1) : "0 g")
+                        : read;
+        plain.fault()
+                .ifPresent(
+                        fault -> {
+                            throw new IllegalArgumentException(fault);
+                        });
+        return plain;
     }
 
     private static String cell(List<String> columns, CSVRecord record, String column) {
         int index = columns.indexOf(column);
         return index < 0 || index >= record.size() ? "" : record.get(index).strip();
-    }
-
-    /** An amount as it is typed in a window; refused if it is none that a table may have. */
-    private static String weighed(List<String> columns, CSVRecord record, String column) {
-        String cell = cell(columns, record, column);
-        if (cell.isEmpty()) {
-            return "";
-        }
-        String what = record.get(0).strip() + (column.equals("grams") ? "" : " (" + column + ")");
-        double massG = TypedQuantity.of(what, cell).grams();
-        if (NUMBER.matcher(cell).matches()) {
-            return cell + " g";
-        }
-        return WEIGHED.matcher(cell).matches() ? cell : RecipeFileWriter.exact(massG) + " g";
     }
 }

@@ -48,34 +48,25 @@ public final class RecipeFileWriter {
         if (!recipe.totalG().isBlank()) {
             line("total: " + recipe.totalG().text());
         }
-        boolean bound =
-                recipe.lines().stream()
-                        .anyMatch(one -> !one.min().isBlank() || !one.max().isBlank());
         boolean fixed = recipe.lines().stream().anyMatch(RecipeLine::fixed);
+        boolean bound =
+                fixed
+                        || recipe.lines().stream()
+                                .anyMatch(one -> !one.min().isBlank() || !one.max().isBlank());
         line("");
-        line("ingredient,grams" + (bound || fixed ? ",min,max" : "") + (fixed ? ",fixed" : ""));
+        line("ingredient,grams" + (bound ? ",min,max" : "") + (fixed ? ",fixed" : ""));
         for (RecipeLine one : recipe.lines()) {
-            if (one.counts()) {
-                String grams = grams(one);
-                String amounts = one.fixed() ? row("", one) + "," + grams : row(grams, one);
-                line(quoted(one.name()) + "," + (bound || fixed ? amounts : grams));
-            } else if (!one.isBlank()) {
-                line(unfinished(one));
+            String grams = one.counts() ? grams(one) : quoted(one.amount().text());
+            String row = quoted(one.name()) + "," + (one.fixed() ? "" : grams);
+            if (bound) {
+                row += "," + quoted(one.min().text()) + "," + quoted(one.max().text());
+            }
+            row += one.fixed() ? "," + grams : "";
+            if (one.counts() || !one.isBlank()) {
+                line(one.counts() ? row : RecipeFileReader.UNFINISHED + row);
             }
         }
         return text.toString();
-    }
-
-    private static String row(String grams, RecipeLine line) {
-        return grams + "," + quoted(line.min().text()) + "," + quoted(line.max().text());
-    }
-
-    private static String unfinished(RecipeLine line) {
-        String cells = quoted(line.name()) + "," + row(quoted(line.amount().text()), line);
-        return WindowComments.UNFINISHED
-                + (line.fixed()
-                        ? cells + "," + WindowComments.FIXED
-                        : cells.replaceFirst(",+$", ""));
     }
 
     private void setup(FreezingSetup setup) {
@@ -110,7 +101,13 @@ public final class RecipeFileWriter {
         }
         setup.fields().keySet().stream()
                 .filter(field -> !written.contains(field))
-                .forEach(field -> line(WindowComments.of(field, setup.text(field))));
+                .forEach(
+                        field ->
+                                line(
+                                        RecipeFileReader.UNFINISHED
+                                                + field.key()
+                                                + " = "
+                                                + setup.text(field)));
     }
 
     private static String typed(FreezingSetup setup, SetupField field, Set<SetupField> written) {
@@ -127,7 +124,7 @@ public final class RecipeFileWriter {
         return exact(line.grams());
     }
 
-    static String exact(double massG) {
+    private static String exact(double massG) {
         return new BigDecimal(massG)
                 .setScale(6, RoundingMode.HALF_UP)
                 .stripTrailingZeros()

@@ -104,7 +104,8 @@ final class RecipeHeadReader {
         setup = setup.with(field, typed);
     }
 
-    private static <T> Typed<T> right(Typed<T> typed) {
+    /** What is typed, unless it is wrong. */
+    static <T> Typed<T> right(Typed<T> typed) {
         if (!typed.fault().isEmpty()) {
             throw new IllegalArgumentException(typed.fault());
         }

@@ -109,20 +109,15 @@ public record RecipeLine(
                         .map(Typed::fault)
                         .filter(fault -> !fault.isEmpty())
                         .findFirst();
-        return first.or(this::faultOfAmounts);
-    }
-
-    private Optional<String> faultOfAmounts() {
         try {
-            grams();
+            return first.isEmpty() && grams() >= 0 && mostG() < leastG()
+                    ? Optional.of(
+                            "the most of %s is below its least; swap min and max"
+                                    .formatted(ingredient.value().orElseThrow().name()))
+                    : first;
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
         }
-        return mostG() < leastG()
-                ? Optional.of(
-                        "the most of %s is below its least; swap min and max"
-                                .formatted(ingredient.value().orElseThrow().name()))
-                : Optional.empty();
     }
 
     /**

@@ -1,7 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.Require;
-
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
@@ -14,17 +12,23 @@ public enum SetupField {
     /** How much the volume grows by air, %, 0 to 200. */
     AIR("air", "%", text -> TypedQuantity.of("air", text).percent(0, 200)),
     /** How long it is stored, days, up to 1000. */
-    DAYS("days", "days", SetupField::days),
+    DAYS("days", "days", text -> StorageConditions.days(TypedQuantity.of("stored", text).days())),
     /** How far the freezer swings up and down, °C, up to 10. */
-    SWING("swinging", "°C", SetupField::swing),
-    /** To what temperature it was warmed once, °C, up to −0.5. */
-    WARM("warmed to", "°C", SetupField::warm),
-    /** For how long it was so warm, h. */
-    WARM_FOR("warmed for", "h", SetupField::hours),
+    SWING(
+            "swinging",
+            "°C",
+            text -> StorageConditions.swing(TypedQuantity.of("swinging", text).degrees())),
+    /** To what temperature it was warmed once, °C, −40 to −0.5. */
+    WARM("warmed to", "°C", text -> TypedQuantity.of("warmed", text).celsius(-40, -0.5)),
+    /** For how long it was so warm, h, up to 100. */
+    WARM_FOR(
+            "warmed for",
+            "h",
+            text -> StorageConditions.hours(TypedQuantity.of("warmed for", text).hours())),
     /** Ice of the bath, g, more than 0. */
-    ICE("ice", "g", SetupField::ice),
+    ICE("ice", "g", text -> some("ice", text, SetupField.NO_ICE)),
     /** Salt of the bath, g, more than 0. */
-    SALT("salt", "g", SetupField::salt);
+    SALT("salt", "g", text -> some("salt", text, SetupField.NO_SALT));
 
     /** What to do about a bath without ice. */
     static final String NO_ICE = "the bath has no ice; write it as: bath: ice 2000 g, salt 500 g";
@@ -45,40 +49,10 @@ public enum SetupField {
         this.unitAtEnd = Pattern.compile("(?iu)\\s*(?<![a-z])" + Pattern.quote(unit) + "$");
     }
 
-    private static double days(String text) {
-        return Require.within(
-                "stored", TypedQuantity.of("stored", text).days(), StorageConditions.DAYS);
-    }
-
-    private static double swing(String text) {
-        return Require.within(
-                "swinging", TypedQuantity.of("swinging", text).degrees(), StorageConditions.SWING);
-    }
-
-    private static double warm(String text) {
-        Require.Range warm = StorageConditions.WARM;
-        return TypedQuantity.of("warmed", text).celsius(warm.least(), warm.most());
-    }
-
-    private static double hours(String text) {
-        return Require.within(
-                "warmed for",
-                TypedQuantity.of("warmed for", text).hours(),
-                StorageConditions.HOURS);
-    }
-
-    private static double ice(String text) {
-        double massG = TypedQuantity.of("ice", text).grams();
-        if (!(massG > 0)) {
-            throw new IllegalArgumentException(NO_ICE);
-        }
-        return massG;
-    }
-
-    private static double salt(String text) {
-        double massG = TypedQuantity.of("salt", text).grams();
+    private static double some(String what, String text, String none) {
+        double massG = TypedQuantity.of(what, text).grams();
         if (massG == 0) {
-            throw new IllegalArgumentException(NO_SALT);
+            throw new IllegalArgumentException(none);
         }
         return massG;
     }

@@ -13,11 +13,6 @@ import java.util.Optional;
  * @param warmed one time out of the cold at the end of it, if there was one
  */
 public record StorageConditions(double days, double swingC, Optional<WarmSpell> warmed) {
-    static final Require.Range DAYS = new Require.Range(0, 1000, "d");
-    static final Require.Range SWING = new Require.Range(0, 10, "°C");
-    static final Require.Range WARM = new Require.Range(-40, -0.5, "°C");
-    static final Require.Range HOURS = new Require.Range(0, 100, "h");
-
     /**
      * A time out of the cold, such as on the way home; then it is as cold as before.
      *
@@ -26,14 +21,26 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
      */
     public record WarmSpell(double temperatureC, double hours) {
         public WarmSpell {
-            Require.within("warmed", temperatureC, WARM);
-            Require.within("warmed for", hours, HOURS);
+            Require.within("warmed", temperatureC, new Require.Range(-40, -0.5, "°C"));
+            StorageConditions.hours(hours);
         }
     }
 
     public StorageConditions {
-        Require.within("stored", days, DAYS);
-        Require.within("swinging", swingC, SWING);
+        days(days);
+        swing(swingC);
+    }
+
+    static double days(double days) {
+        return Require.within("stored", days, new Require.Range(0, 1000, "d"));
+    }
+
+    static double swing(double swingC) {
+        return Require.within("swinging", swingC, new Require.Range(0, 10, "°C"));
+    }
+
+    static double hours(double hours) {
+        return Require.within("warmed for", hours, new Require.Range(0, 100, "h"));
     }
 
     /**

@@ -134,7 +134,7 @@ class RecipeFileLawsTest {
 
         String[] lines = text.split("\n", -1);
         for (RecipeFile.Unfinished one : file.unfinished()) {
-            assertTrue(lines[one.line() - 1].startsWith(WindowComments.UNFINISHED), one::words);
+            assertTrue(lines[one.line() - 1].startsWith(RecipeFileReader.UNFINISHED), one::words);
         }
         assertEquals(file.unfinished().size(), file.warnings().size());
         assertEquals(recipe.mix(), file.mix());
