@@ -21,7 +21,7 @@ import java.util.Optional;
 /**
  * Everything that can be said of a batch before it is made.
  *
- * @param batch the file it came from
+ * @param batch its recipe
  * @param mix what is in it
  * @param curve its freezing curve
  * @param trade the trade's method beside it
@@ -37,7 +37,7 @@ import java.util.Optional;
  * @param notes what was assumed and where models end
  */
 public record BatchAnalysis(
-        RecipeFile batch,
+        Recipe batch,
         Mix mix,
         FreezingCurve curve,
         SucroseEquivalentMethod trade,
@@ -65,26 +65,33 @@ public record BatchAnalysis(
     }
 
     /**
-     * Reckons a batch.
+     * Analyses what a recipe file holds.
      *
-     * @param batch the batch as its file states it
+     * @param file the file
+     * @return everything that can be said of its recipe
+     * @throws BatchFileException with file and line, if it can't be analysed
+     */
+    public static BatchAnalysis of(RecipeFile file) throws BatchFileException {
+        return file.ask(RecipeFile.Prevents.ANALYSIS, BatchAnalysis::of);
+    }
+
+    /**
+     * Analyses a recipe.
+     *
+     * @param batch the recipe
      * @return everything that can be said of it
      * @throws BatchFileException if it can't be reckoned, such as without water
      */
-    public static BatchAnalysis of(RecipeFile batch) throws BatchFileException {
+    public static BatchAnalysis of(Recipe batch) throws BatchFileException {
         Mix mix = batch.mix();
         if (!(mix.waterPercent() > 0)) {
             throw new BatchFileException(
-                    batch.file(),
-                    0,
                     "the mix has no water, and water is what freezes; add water, milk or juice");
         }
         try {
             double startsC = mix.initialFreezingPointC();
             if (startsC < COLDEST_START_C) {
                 throw new BatchFileException(
-                        batch.file(),
-                        0,
                         "the mix begins to freeze only at %s °C, and nothing colder than %s °C is reckoned here; use less alcohol, sugar or salt to its water"
                                 .formatted(
                                         Require.format(Math.rint(startsC)),
@@ -92,11 +99,11 @@ public record BatchAnalysis(
             }
             return of(batch, mix);
         } catch (IllegalArgumentException e) {
-            throw new BatchFileException(batch.file(), 0, e.getMessage());
+            throw new BatchFileException(e.getMessage());
         }
     }
 
-    private static BatchAnalysis of(RecipeFile batch, Mix mix) {
+    private static BatchAnalysis of(Recipe batch, Mix mix) {
         FreezingCurve curve = mix.freezingCurve();
         FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
         FreezePlan plan = freezeMethodSetup.plan();

@@ -127,8 +127,8 @@ public final class BatchAnalysisTree {
         tree.put("shake_at_minutes", plan.shakeAtMinutes());
         tree.put("heat_removed_kj", number(plan.heatRemovedKJ()));
         boolean bath =
-                batchAnalysis.batch().method() == RecipeFile.Method.BAG
-                        || batchAnalysis.batch().method() == RecipeFile.Method.CHURN;
+                batchAnalysis.batch().method() == Recipe.Method.BAG
+                        || batchAnalysis.batch().method() == Recipe.Method.CHURN;
         if (bath) {
             tree.put("least_ice_g", number(plan.leastBath().iceG()));
             tree.put("least_salt_g", number(plan.leastBath().saltG()));

@@ -29,35 +29,40 @@ public final class BatchBalance {
      * whose mass is {@code fixed} stays as it is; its {@code grams} alone are only a start. Salt is
      * used up to {@link SuggestionLimits#MOST_SALT_PERCENT}, or as much as is asked for.
      *
-     * @param batch a batch with targets
+     * @param file a recipe with targets
      * @return the amounts nearest to its targets
      * @throws BatchFileException if it names no target, or its bounds can't add up
      */
-    public static Balanced of(RecipeFile batch) throws BatchFileException {
+    public static Balanced of(RecipeFile file) throws BatchFileException {
+        return file.ask(RecipeFile.Prevents.EVERYTHING, BatchBalance::of);
+    }
+
+    private static Balanced of(Recipe batch) throws BatchFileException {
         if (batch.targets().isEmpty()) {
             throw new BatchFileException(
-                    batch.file(),
-                    0,
                     "the file names no target; write one as in: target: fat 14 %, sucrose 15 %");
         }
-        double statedG = batch.rows().stream().mapToDouble(row -> row.massG().orElse(0)).sum();
-        double totalG = batch.totalG().orElse(statedG > 0 ? statedG : 1000);
+        double statedG = batch.massG();
+        double totalG = batch.totalG().value().orElse(statedG > 0 ? statedG : 1000);
         try {
             Balance balance = Balance.of(totalG);
-            for (RecipeRow row : batch.rows()) {
-                balance = balance.using(new Choice(row.ingredient(), row.leastG(), row.mostG()));
+            for (RecipeLine line : batch.lines()) {
+                if (line.ingredient().value().isPresent() && line.fault().isEmpty()) {
+                    Ingredient one = line.ingredient().value().get();
+                    balance = balance.using(new Choice(one, line.leastG(), line.mostG()));
+                }
             }
             for (Target target : batch.targets()) {
                 balance = balance.aiming(target.value(), target.trait());
             }
             return within(askedPercent(batch), balance);
         } catch (IllegalArgumentException e) {
-            throw new BatchFileException(batch.file(), 0, e.getMessage());
+            throw new BatchFileException(e.getMessage());
         }
     }
 
     /** Most salt that may be used, % by mass: the limit of taste, or a target for salt. */
-    private static double askedPercent(RecipeFile batch) {
+    private static double askedPercent(Recipe batch) {
         return batch.targets().stream()
                 .filter(target -> target.trait() == Trait.SALT)
                 .mapToDouble(Target::value)

@@ -30,11 +30,11 @@ public record CrystalsInStorage(
     /**
      * The crystals that are tasted alone, for those who try many batches.
      *
-     * @param batch the batch as its file states it
+     * @param batch the recipe
      * @return mean size, µm, as in the whole reckoning; empty for a batch that has none
      * @throws BatchFileException if it can't be reckoned
      */
-    public static Optional<Band> tastedUm(RecipeFile batch) throws BatchFileException {
+    public static Optional<Band> tastedUm(Recipe batch) throws BatchFileException {
         Mix mix = batch.mix();
         try {
             FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
@@ -62,7 +62,7 @@ public record CrystalsInStorage(
 
     /** Its days, or nothing for a batch that keeps too little ice to have crystals. */
     static Optional<CrystalsInStorage> of(
-            RecipeFile batch, Mix mix, FreezeMethodSetup freezeMethodSetup) {
+            Recipe batch, Mix mix, FreezeMethodSetup freezeMethodSetup) {
         double freezerC = storeC(batch);
         try {
             CrystalStory drawn =
@@ -86,7 +86,7 @@ public record CrystalsInStorage(
     }
 
     /** Colder freezers keep crystals as the coldest does that is reckoned. */
-    private static double storeC(RecipeFile batch) {
+    private static double storeC(Recipe batch) {
         return Math.max(Storage.COLDEST_C, batch.freezerC());
     }
 

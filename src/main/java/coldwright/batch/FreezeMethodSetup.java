@@ -34,7 +34,7 @@ record FreezeMethodSetup(
 
     private static final double SHAKE_EVERY_MINUTES = 45;
 
-    static FreezeMethodSetup of(RecipeFile batch, Mix mix) {
+    static FreezeMethodSetup of(Recipe batch, Mix mix) {
         return switch (batch.method()) {
             case BAG -> {
                 Portions portions = Portions.of(batch, mix, MOST_IN_BAG_L);
@@ -57,7 +57,7 @@ record FreezeMethodSetup(
                         bath.startC());
             }
             case TUB, SHAKEN -> {
-                boolean shaken = batch.method() == RecipeFile.Method.SHAKEN;
+                boolean shaken = batch.method() == Recipe.Method.SHAKEN;
                 Portions portions = Portions.of(batch, mix, MOST_IN_TUB_L);
                 portions.assumed(
                         "plastic tub %.0f mm wide, %s"
@@ -80,15 +80,15 @@ record FreezeMethodSetup(
     }
 
     /** When the batch leaves bath or motion: soft-serve if it is moved, hard if it stands still. */
-    double frozenMinutes(RecipeFile batch) {
-        return batch.method() == RecipeFile.Method.TUB
+    double frozenMinutes(Recipe batch) {
+        return batch.method() == Recipe.Method.TUB
                 ? plan.minutesToHard()
                 : plan.minutesToSoftServe();
     }
 
     /** One of the equal parts that a batch is frozen in. */
-    private record Portions(RecipeFile batch, Mix part, int count, List<String> words) {
-        static Portions of(RecipeFile batch, Mix mix, double mostL) {
+    private record Portions(Recipe batch, Mix part, int count, List<String> words) {
+        static Portions of(Recipe batch, Mix mix, double mostL) {
             int count = Math.max(1, (int) Math.ceil(mix.volumeL() / mostL - 1e-9));
             List<String> words = new ArrayList<>();
             if (mix.massG() < FreezingDefaults.LEAST_TIMED_G) {

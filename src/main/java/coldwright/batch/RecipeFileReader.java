@@ -1,8 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.mix.Ingredient;
-import coldwright.science.mix.Shelf;
-
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -11,25 +8,41 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * Reads a batch file: {@code key: value} lines, then a table that begins with {@code
- * ingredient,grams}. Lines that begin with {@code #} are remarks. The format stands in {@code
- * docs/batch-file.md}.
+ * Reads a recipe file: {@code key: value} lines, then a table that begins with {@code
+ * ingredient,grams}. Lines that begin with {@code #} are comments; some of them a window wrote. The
+ * format stands in {@code docs/batch-file.md}.
  */
 public final class RecipeFileReader {
-    /** Most ingredients that a batch may list. */
-    public static final int MOST_ROWS = 200;
+    /** Begins a line of the table, or a field before it, that is unfinished or wrong. */
+    static final String UNFINISHED = "# unfinished: ";
+
+    /** Began an unfinished line in older files: {@code amount | name}, at the head of the file. */
+    private static final String TYPED = "# typed:";
 
     private static final List<String> COLUMNS =
             List.of("ingredient", "grams", "min", "max", "fixed");
 
     private final String file;
     private final RecipeHeadReader head;
+    private BatchLineage lineage = BatchLineage.NONE;
+
+    /** Where the unfinished fields and lines of the file are; those of older files come last. */
+    private final Map<SetupField, Integer> fields = new EnumMap<>(SetupField.class);
+
+    private final Set<Integer> unfinished = new HashSet<>();
+    private final Map<Integer, RecipeLine> older = new LinkedHashMap<>();
+    private final Map<Integer, RecipeLine> lines = new LinkedHashMap<>();
 
     private RecipeFileReader(String file) {
         this.file = file;
@@ -37,11 +50,11 @@ public final class RecipeFileReader {
     }
 
     /**
-     * Reads a batch.
+     * Reads a recipe.
      *
      * @param file the file's name, for messages
      * @param text what is in it
-     * @return the batch
+     * @return the recipe, with what a window noted beside it
      * @throws BatchFileException at the first thing that is wrong, in one sentence
      */
     public static RecipeFile read(String file, String text) throws BatchFileException {
@@ -49,16 +62,20 @@ public final class RecipeFileReader {
     }
 
     private RecipeFile read(String text) throws BatchFileException {
-        String[] lines = text.split("\\R", -1);
+        String[] all = text.split("\\R", -1);
         int table = 0;
-        while (table < lines.length && !isTableHead(lines[table])) {
-            String line = lines[table].strip();
-            if (!line.isEmpty() && !line.startsWith("#")) {
-                head.read(table + 1, line);
-            }
+        while (table < all.length && !isTableHead(all[table])) {
+            String line = all[table].strip();
             table++;
+            if (line.startsWith(UNFINISHED)) {
+                field(table, line.substring(UNFINISHED.length()).split(" = ", 2));
+            } else if (line.startsWith("#")) {
+                comment(table, line);
+            } else if (!line.isEmpty()) {
+                head.read(table, line);
+            }
         }
-        if (table == lines.length) {
+        if (table == all.length) {
             throw new BatchFileException(
                     file,
                     0,
@@ -66,18 +83,54 @@ public final class RecipeFileReader {
                             ? "the file is empty; it needs a table that begins with the line ingredient,grams"
                             : "the table is missing; after the head write the line ingredient,grams and then one ingredient a line");
         }
-        List<RecipeRow> rows = rows(lines, table);
-        return new RecipeFile(
-                file,
-                head.name.isEmpty() ? file : head.name,
-                head.method,
-                head.bath,
-                head.freezerC,
-                head.airPercent,
-                head.stored,
-                head.targets,
-                head.totalG,
-                rows);
+        for (int i = table; i < all.length; i++) {
+            if (all[i].startsWith(UNFINISHED)) {
+                all[i] = all[i].substring(UNFINISHED.length());
+                unfinished.add(i + 1);
+            } else if (all[i].startsWith("#")) {
+                comment(i + 1, all[i].strip());
+            }
+        }
+        rows(all, table);
+        return file();
+    }
+
+    private void field(int line, String[] typed) {
+        Optional<SetupField> field = SetupField.ofKey(typed[0]);
+        if (field.isPresent() && typed.length == 2) {
+            head.setup = head.setup.with(field.get(), typed[1]);
+            fields.put(field.get(), line);
+        }
+    }
+
+    private void comment(int line, String comment) {
+        int bar = comment.indexOf('|');
+        if (comment.startsWith(TYPED) && bar > 0) {
+            String amount = comment.substring(TYPED.length(), bar).strip();
+            older.put(line, new RecipeLine(amount, comment.substring(bar + 1).strip()));
+        } else {
+            lineage = lineage.with(comment);
+        }
+    }
+
+    private RecipeFile file() {
+        unfinished.addAll(older.keySet());
+        lines.putAll(older);
+        Recipe recipe =
+                new Recipe(
+                        head.name.isEmpty() ? file : head.name,
+                        head.setup,
+                        List.copyOf(head.own.values()),
+                        head.goals,
+                        head.totalG,
+                        List.copyOf(lines.values()));
+        List<RecipeFile.Unfinished> left = new ArrayList<>();
+        fields.forEach((field, at) -> left.add(RecipeFile.Unfinished.of(at, field, head.setup)));
+        Iterator<RecipeLine> line = recipe.lines().iterator();
+        for (int at : lines.keySet()) {
+            RecipeFile.Unfinished.of(at, line.next(), unfinished.contains(at)).ifPresent(left::add);
+        }
+        return new RecipeFile(file, recipe, lineage, left);
     }
 
     private static boolean isTableHead(String line) {
@@ -85,14 +138,14 @@ public final class RecipeFileReader {
         return first.equalsIgnoreCase("ingredient");
     }
 
-    private List<RecipeRow> rows(String[] lines, int table) throws BatchFileException {
-        if (lines[table].indexOf(';') >= 0 || lines[table].indexOf('\t') >= 0) {
+    private void rows(String[] all, int table) throws BatchFileException {
+        if (all[table].indexOf(';') >= 0 || all[table].indexOf('\t') >= 0) {
             throw new BatchFileException(
                     file,
                     table + 1,
                     "the table is not parted by commas; write it as ingredient,grams");
         }
-        String body = String.join("\n", List.of(lines).subList(table, lines.length));
+        String body = String.join("\n", List.of(all).subList(table, all.length));
         CSVFormat format =
                 CSVFormat.DEFAULT
                         .builder()
@@ -100,21 +153,21 @@ public final class RecipeFileReader {
                         .setIgnoreSurroundingSpaces(true)
                         .setIgnoreEmptyLines(true)
                         .get();
-        List<RecipeRow> rows = new ArrayList<>();
         List<String> columns = null;
         try (CSVParser parser = format.parse(new StringReader(body))) {
             for (CSVRecord row : parser) {
                 int line = table + Math.toIntExact(parser.getCurrentLineNumber());
                 if (columns == null) {
                     columns = columns(table + 1, row);
-                } else if (rows.size() == MOST_ROWS) {
+                } else if (lines.size() == Recipe.MOST_LINES) {
                     throw new BatchFileException(
                             file,
                             line,
                             "the table has more than %d ingredients; a batch may list at most that many"
-                                    .formatted(MOST_ROWS));
+                                    .formatted(Recipe.MOST_LINES));
                 } else {
-                    rows.add(row(Math.min(line, lines.length), columns, row));
+                    int at = Math.min(line, all.length);
+                    lines.put(at, row(at, columns, row));
                 }
             }
         } catch (UncheckedIOException | IOException e) {
@@ -123,13 +176,12 @@ public final class RecipeFileReader {
                     table + 1,
                     "the table can't be read; look for a quote that is not closed");
         }
-        if (rows.isEmpty()) {
+        if (lines.isEmpty() && older.isEmpty() && lineage.number() == 0) {
             throw new BatchFileException(
                     file,
                     table + 1,
                     "the table lists nothing; write one ingredient a line below it");
         }
-        return rows;
     }
 
     private List<String> columns(int line, CSVRecord titles) throws BatchFileException {
@@ -150,7 +202,7 @@ public final class RecipeFileReader {
         return columns;
     }
 
-    private RecipeRow row(int line, List<String> columns, CSVRecord record)
+    private RecipeLine row(int line, List<String> columns, CSVRecord record)
             throws BatchFileException {
         if (record.size() > columns.size()) {
             throw new BatchFileException(
@@ -159,44 +211,53 @@ public final class RecipeFileReader {
                     "this line has %d values and the table %d columns; write decimals with a point, and put a name that holds a comma in quotes"
                             .formatted(record.size(), columns.size()));
         }
+        String fixed = cell(columns, record, "fixed");
+        String amount = fixed.isEmpty() ? cell(columns, record, "grams") : fixed;
+        boolean stated = !unfinished.contains(line);
+        boolean bare = stated && amount.matches("[0-9.]+");
+        RecipeLine read =
+                new RecipeLine(bare ? amount + " g" : amount, record.get(0))
+                        .bound(
+                                cell(columns, record, "min"),
+                                cell(columns, record, "max"),
+                                !fixed.isEmpty())
+                        .among(Recipe.byName(head.own.values()));
         try {
-            Ingredient ingredient = ingredient(record.get(0));
-            OptionalDouble grams = value(columns, record, "grams");
-            OptionalDouble fixed = value(columns, record, "fixed");
-            OptionalDouble amount = fixed.isPresent() ? fixed : grams;
-            double leastG = fixed.orElse(value(columns, record, "min").orElse(0));
-            double mostG =
-                    fixed.orElse(value(columns, record, "max").orElse(Double.POSITIVE_INFINITY));
-            if (mostG < leastG) {
-                throw new IllegalArgumentException(
-                        "the most of %s is below its least; swap min and max"
-                                .formatted(ingredient.name()));
-            }
-            return new RecipeRow(line, ingredient, amount, leastG, mostG);
+            return stated ? checked(read, columns, record) : read;
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(file, line, e.getMessage());
         }
     }
 
-    private Ingredient ingredient(String name) {
-        if (name.isBlank()) {
+    /** A table takes numbers with g and kg, and nothing that is wrong. */
+    private static RecipeLine checked(RecipeLine read, List<String> columns, CSVRecord record) {
+        if (read.ingredient().isBlank()) {
             throw new IllegalArgumentException(
                     "this line names no ingredient; write its name before the comma");
         }
-        for (Map.Entry<String, Ingredient> own : head.own.entrySet()) {
-            if (own.getKey().equals(name.strip().toLowerCase(Locale.ROOT))) {
-                return own.getValue();
+        RecipeHeadReader.right(read.ingredient());
+        for (String column : List.of("grams", "fixed", "min", "max")) {
+            String cell = cell(columns, record, column);
+            if (!cell.isEmpty()) {
+                String what = read.name() + (column.equals("grams") ? "" : " (" + column + ")");
+                TypedQuantity.of(what, cell).grams();
             }
         }
-        return Shelf.find(name.strip());
+        String signed = read.amount().text();
+        RecipeLine plain =
+                signed.matches("[+−-].*")
+                        ? read.withAmount(signed.startsWith("+") ? signed.substring(1) : "0 g")
+                        : read;
+        plain.fault()
+                .ifPresent(
+                        fault -> {
+                            throw new IllegalArgumentException(fault);
+                        });
+        return plain;
     }
 
-    private static OptionalDouble value(List<String> columns, CSVRecord record, String column) {
+    private static String cell(List<String> columns, CSVRecord record, String column) {
         int index = columns.indexOf(column);
-        if (index < 0 || index >= record.size() || record.get(index).isBlank()) {
-            return OptionalDouble.empty();
-        }
-        String what = record.get(0).strip() + (column.equals("grams") ? "" : " (" + column + ")");
-        return OptionalDouble.of(TypedQuantity.of(what, record.get(index)).grams());
+        return index < 0 || index >= record.size() ? "" : record.get(index).strip();
     }
 }

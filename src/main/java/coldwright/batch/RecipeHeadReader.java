@@ -1,36 +1,33 @@
 package coldwright.batch;
 
-import coldwright.science.Temperature;
 import coldwright.science.balance.Target;
 import coldwright.science.balance.Trait;
 import coldwright.science.mix.Ingredient;
-import coldwright.science.mix.OwnIngredient;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The {@code key: value} lines of a batch file, one after the other. */
 final class RecipeHeadReader {
     private static final List<String> KEYS =
             List.of("name", "method", "bath", "freezer", "air", "stored", "own", "target", "total");
 
+    private static final String STORED =
+            "write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
+
     private final String file;
     private final Map<String, Integer> seen = new HashMap<>();
 
     String name = "";
-    RecipeFile.Method method = RecipeFile.Method.TUB;
-    Optional<BathSetup> bath = Optional.empty();
-    double freezerC = Temperature.HOME_FREEZER_C;
-    double airPercent;
-    Optional<StorageConditions> stored = Optional.empty();
-    OptionalDouble totalG = OptionalDouble.empty();
-    final List<Target> targets = new ArrayList<>();
-    final Map<String, Ingredient> own = new HashMap<>();
+    FreezingSetup setup = FreezingSetup.TUB;
+    Typed<Double> totalG = Typed.nothing();
+    final List<Typed<List<Target>>> goals = new ArrayList<>();
+    final Map<String, Typed<Ingredient>> own = new LinkedHashMap<>();
 
     RecipeHeadReader(String file) {
         this.file = file;
@@ -75,24 +72,24 @@ final class RecipeHeadReader {
     private void take(String key, String value) {
         switch (key) {
             case "name" -> name = value;
-            case "method" -> method = methodOf(value);
-            case "bath" -> bath = Optional.of(bathOf(value));
-            case "freezer" -> freezerC = TypedQuantity.of("freezer", value).celsius(-60, 0);
-            case "air" -> airPercent = TypedQuantity.of("air", value).percent(0, 200);
-            case "stored" -> stored = Optional.of(StorageConditions.of(value));
-            case "total" -> totalG = OptionalDouble.of(TypedQuantity.of("total", value).grams());
-            case "target" -> targetsOf(value);
+            case "method" -> setup = setup.by(methodOf(value));
+            case "bath" -> bathOf(value);
+            case "freezer" -> set(SetupField.FREEZER, value);
+            case "air" -> set(SetupField.AIR, value);
+            case "stored" -> storedOf(value);
+            case "total" -> totalG = right(RecipeLine.bound("total", value));
+            case "target" -> goals.add(new Typed<>(value, Optional.of(targetsOf(value)), ""));
             case "own" -> ownOf(value);
             default -> throw new AssertionError(key);
         }
     }
 
-    private static RecipeFile.Method methodOf(String value) {
+    private static Recipe.Method methodOf(String value) {
         return switch (value.toLowerCase(Locale.ROOT)) {
-            case "bag" -> RecipeFile.Method.BAG;
-            case "tub", "still tub" -> RecipeFile.Method.TUB;
-            case "shaken", "shaken tub" -> RecipeFile.Method.SHAKEN;
-            case "churn", "machine" -> RecipeFile.Method.CHURN;
+            case "bag" -> Recipe.Method.BAG;
+            case "tub", "still tub" -> Recipe.Method.TUB;
+            case "shaken", "shaken tub" -> Recipe.Method.SHAKEN;
+            case "churn", "machine" -> Recipe.Method.CHURN;
             default ->
                     throw new IllegalArgumentException(
                             "there is no method \"%s\"; the methods are bag, tub, shaken and churn"
@@ -100,33 +97,65 @@ final class RecipeHeadReader {
         };
     }
 
-    private static BathSetup bathOf(String value) {
-        double iceG = Double.NaN;
-        double saltG = 0;
+    /** Takes a field as typed; one that is wrong is refused. */
+    private void set(SetupField field, String text) {
+        String typed = field.withoutUnit(text);
+        right(field.read(typed));
+        setup = setup.with(field, typed);
+    }
+
+    /** What is typed, unless it is wrong. */
+    static <T> Typed<T> right(Typed<T> typed) {
+        if (!typed.fault().isEmpty()) {
+            throw new IllegalArgumentException(typed.fault());
+        }
+        return typed;
+    }
+
+    private void bathOf(String value) {
         for (String part : value.split(",", -1)) {
             String words = part.strip().toLowerCase(Locale.ROOT);
             if (words.startsWith("ice ")) {
-                iceG = TypedQuantity.of("ice", words.substring(4)).grams();
+                set(SetupField.ICE, words.substring(4));
             } else if (words.startsWith("salt ")) {
-                saltG = TypedQuantity.of("salt", words.substring(5)).grams();
+                set(SetupField.SALT, words.substring(5));
             } else {
                 throw new IllegalArgumentException(
                         "the bath names \"%s\"; write it as: bath: ice 2000 g, salt 500 g"
                                 .formatted(part.strip()));
             }
         }
-        if (!(iceG > 0)) {
-            throw new IllegalArgumentException(
-                    "the bath has no ice; write it as: bath: ice 2000 g, salt 500 g");
+        if (!setup.has(SetupField.ICE)) {
+            throw new IllegalArgumentException(SetupField.NO_ICE);
         }
-        if (saltG == 0) {
-            throw new IllegalArgumentException(
-                    "the bath has no salt, and ice alone stands at 0 °C, where no mix freezes; add about a quarter of the ice's weight in salt");
+        if (!setup.has(SetupField.SALT)) {
+            throw new IllegalArgumentException(SetupField.NO_SALT);
         }
-        return new BathSetup(iceG, saltG);
     }
 
-    private void targetsOf(String value) {
+    private void storedOf(String value) {
+        for (String part : value.split(",", -1)) {
+            String words = part.strip().toLowerCase(Locale.ROOT);
+            if (words.startsWith("swinging ")) {
+                set(SetupField.SWING, words.substring(9));
+            } else if (words.matches("warmed to .+ for .+")) {
+                int cut = words.lastIndexOf(" for ");
+                set(SetupField.WARM, words.substring(10, cut));
+                set(SetupField.WARM_FOR, words.substring(cut + 5));
+            } else if (words.matches("[+-]?[0-9.].*")) {
+                set(SetupField.DAYS, words);
+            } else {
+                throw new IllegalArgumentException(
+                        "stored says \"%s\"; %s".formatted(shortened(part.strip()), STORED));
+            }
+        }
+        if (!setup.has(SetupField.DAYS)) {
+            throw new IllegalArgumentException("stored says no days; " + STORED);
+        }
+    }
+
+    private static List<Target> targetsOf(String value) {
+        List<Target> targets = new ArrayList<>();
         for (String part : value.split(",", -1)) {
             String words = part.strip();
             int cut = firstOfValue(words);
@@ -135,6 +164,7 @@ final class RecipeHeadReader {
                     TypedQuantity.of(trait.isEmpty() ? "target" : trait, words.substring(cut));
             targets.add(new Target(Trait.named(trait), amount.value()));
         }
+        return List.copyOf(targets);
     }
 
     /** Where the value begins: the last number of the part, so that "ice at -18 °C 70 %" works. */
@@ -161,8 +191,9 @@ final class RecipeHeadReader {
                     "own needs a name, = and its parts, as in: own: house syrup = water 40, sucrose 60");
         }
         String ownName = value.substring(0, equals).strip();
-        Ingredient ingredient = OwnIngredient.of(ownName, value.substring(equals + 1).strip());
-        if (own.put(ownName.toLowerCase(Locale.ROOT), ingredient) != null) {
+        Typed<Ingredient> described =
+                Recipe.described(ownName, value.substring(equals + 1).strip());
+        if (own.put(Recipe.nameOf(described), described) != null) {
             throw new IllegalArgumentException(
                     "own ingredient \"%s\" is described twice; keep one of the two"
                             .formatted(ownName));

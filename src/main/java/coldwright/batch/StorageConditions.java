@@ -2,7 +2,6 @@ package coldwright.batch;
 
 import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
-import coldwright.science.crystal.Storage;
 
 import java.util.Optional;
 
@@ -14,13 +13,6 @@ import java.util.Optional;
  * @param warmed one time out of the cold at the end of it, if there was one
  */
 public record StorageConditions(double days, double swingC, Optional<WarmSpell> warmed) {
-    private static final Require.Range DAYS = new Require.Range(0, 1000, "d");
-    private static final Require.Range SWING = new Require.Range(0, 10, "°C");
-    private static final Require.Range HOURS = new Require.Range(0, 100, "h");
-    private static final double WARMEST_C = -0.5;
-    private static final String FORM =
-            "write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
-
     /**
      * A time out of the cold, such as on the way home; then it is as cold as before.
      *
@@ -29,54 +21,26 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
      */
     public record WarmSpell(double temperatureC, double hours) {
         public WarmSpell {
-            Require.within(
-                    "warmed", temperatureC, new Require.Range(Storage.COLDEST_C, WARMEST_C, "°C"));
-            Require.within("warmed for", hours, HOURS);
+            Require.within("warmed", temperatureC, new Require.Range(-40, -0.5, "°C"));
+            StorageConditions.hours(hours);
         }
     }
 
     public StorageConditions {
-        Require.within("stored", days, DAYS);
-        Require.within("swinging", swingC, SWING);
+        days(days);
+        swing(swingC);
     }
 
-    /**
-     * Reads it as a batch file states it.
-     *
-     * @param value such as {@code 7 days, swinging 3 °C, warmed to -6 °C for 2 h}; only the days
-     *     must stand there
-     * @return how it was kept
-     * @throws IllegalArgumentException if it can't be understood, in one sentence
-     */
-    static StorageConditions of(String value) {
-        double days = Double.NaN;
-        double swingC = 0;
-        Optional<WarmSpell> warmed = Optional.empty();
-        for (String part : value.split(",", -1)) {
-            String words = part.strip().toLowerCase(java.util.Locale.ROOT);
-            if (words.startsWith("swinging ")) {
-                swingC = TypedQuantity.of("swinging", words.substring(9)).degrees();
-            } else if (words.matches("warmed to .+ for .+")) {
-                int cut = words.lastIndexOf(" for ");
-                warmed =
-                        Optional.of(
-                                new WarmSpell(
-                                        TypedQuantity.of("warmed", words.substring(10, cut))
-                                                .celsius(Storage.COLDEST_C, WARMEST_C),
-                                        TypedQuantity.of("warmed for", words.substring(cut + 5))
-                                                .hours()));
-            } else if (words.matches("[+-]?[0-9.].*")) {
-                days = TypedQuantity.of("stored", words).days();
-            } else {
-                throw new IllegalArgumentException(
-                        "stored says \"%s\"; %s"
-                                .formatted(RecipeHeadReader.shortened(part.strip()), FORM));
-            }
-        }
-        if (Double.isNaN(days)) {
-            throw new IllegalArgumentException("stored says no days; " + FORM);
-        }
-        return new StorageConditions(days, swingC, warmed);
+    static double days(double days) {
+        return Require.within("stored", days, new Require.Range(0, 1000, "d"));
+    }
+
+    static double swing(double swingC) {
+        return Require.within("swinging", swingC, new Require.Range(0, 10, "°C"));
+    }
+
+    static double hours(double hours) {
+        return Require.within("warmed for", hours, new Require.Range(0, 100, "h"));
     }
 
     /**

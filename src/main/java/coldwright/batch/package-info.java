@@ -1,6 +1,7 @@
 /**
- * A batch file and its whole reckoning: what the commands print and the window shows.
+ * A recipe, its file and its whole analysis: what the commands print and the window shows.
  *
- * <p>Reading knows the file's format, reckoning asks the science, and neither knows who prints.
+ * <p>The codec knows the file's format, the analysis asks the science, and neither knows who
+ * prints.
  */
 package coldwright.batch;

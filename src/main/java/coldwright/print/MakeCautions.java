@@ -1,7 +1,7 @@
 package coldwright.print;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.RecipeFile.Method;
+import coldwright.batch.Recipe.Method;
 import coldwright.science.mix.Amount;
 
 import java.util.ArrayList;

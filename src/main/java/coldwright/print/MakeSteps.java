@@ -2,7 +2,7 @@ package coldwright.print;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.CrystalsInStorage;
-import coldwright.batch.RecipeFile.Method;
+import coldwright.batch.Recipe.Method;
 import coldwright.science.Band;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.freezer.FreezePlan;

@@ -1,7 +1,7 @@
 package coldwright.print;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.RecipeFile.Method;
+import coldwright.batch.Recipe.Method;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.freezer.Cold;
 import coldwright.science.mix.Amount;

@@ -3,6 +3,7 @@ package coldwright.terminal;
 import coldwright.batch.BalanceReport;
 import coldwright.batch.BatchBalance;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.RecipeFile;
 import coldwright.batch.RecipeFileOpener;
 import coldwright.science.balance.Balanced;
 import coldwright.terminal.console.ExitCode;
@@ -45,7 +46,9 @@ final class BalanceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            Balanced found = BatchBalance.of(RecipeFileOpener.read(file));
+            RecipeFile batch = RecipeFileOpener.read(file);
+            Balanced found = BatchBalance.of(batch);
+            batch.warnings().forEach(screen::complain);
             screen.say(
                     json
                             ? JsonWriter.of(BalanceReport.tree(found))

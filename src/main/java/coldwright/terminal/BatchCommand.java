@@ -74,6 +74,7 @@ final class BatchCommand implements Callable<Integer> {
         try {
             RecipeFile batch = RecipeFileOpener.read(file);
             BatchAnalysis batchAnalysis = BatchAnalysis.of(batch);
+            batch.warnings().forEach(screen::complain);
             if (sheet != null) {
                 return write(batchAnalysis);
             }

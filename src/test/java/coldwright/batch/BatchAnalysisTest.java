@@ -51,8 +51,8 @@ class BatchAnalysisTest {
     }
 
     @ParameterizedTest
-    @EnumSource(RecipeFile.Method.class)
-    void reckonsEveryMethod(RecipeFile.Method method) throws BatchFileException {
+    @EnumSource(Recipe.Method.class)
+    void reckonsEveryMethod(Recipe.Method method) throws BatchFileException {
         BatchAnalysis batchAnalysis = reckon("method: " + method.name(), SORBET);
         assertTrue(
                 batchAnalysis.plan().minutesToSoftServe() > 0,

@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.mix.Shelf;
 
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -32,9 +34,9 @@ class RecipeFileReaderTest {
 
     @Test
     void readsABatch() throws BatchFileException {
-        RecipeFile batch = RecipeFileReader.read("sorbet.txt", SORBET);
+        Recipe batch = RecipeFileReader.read("sorbet.txt", SORBET).recipe();
         assertEquals("Blood-orange sorbet", batch.name());
-        assertEquals(RecipeFile.Method.BAG, batch.method());
+        assertEquals(Recipe.Method.BAG, batch.method());
         assertEquals(new BathSetup(2000, 500), batch.bath().orElseThrow());
         assertEquals(-17.78, batch.freezerC(), 0.01);
         assertEquals(20, batch.airPercent());
@@ -51,20 +53,24 @@ class RecipeFileReaderTest {
                                 "b.txt",
                                 "stored: 1 week, swinging 3 °C, warmed to −6 °C for 120 min\n"
                                         + table)
+                        .recipe()
                         .stored()
                         .orElseThrow());
         assertEquals(
                 new StorageConditions(0.5, 0, Optional.empty()),
-                RecipeFileReader.read("b.txt", "stored: 12 h\n" + table).stored().orElseThrow());
-        assertEquals(Optional.empty(), RecipeFileReader.read("b.txt", table).stored());
+                RecipeFileReader.read("b.txt", "stored: 12 h\n" + table)
+                        .recipe()
+                        .stored()
+                        .orElseThrow());
+        assertEquals(Optional.empty(), RecipeFileReader.read("b.txt", table).recipe().stored());
     }
 
     @Test
     void readsTargetsAndBounds() throws BatchFileException {
-        RecipeFile batch =
+        Recipe batch =
                 RecipeFileReader.read(
-                        "plan.txt",
-                        """
+                                "plan.txt",
+                                """
                         target: fat 14 %, milk solids not fat 10 %, ice at -12 °C 70 %
                         total: 100 kg
 
@@ -72,14 +78,15 @@ class RecipeFileReaderTest {
                         heavy cream,,60 kg,
                         whole milk,10 kg,,
                         sucrose,,,15 kg
-                        """);
-        assertEquals(100_000, batch.totalG().orElseThrow());
+                        """)
+                        .recipe();
+        assertEquals(100_000, batch.totalG().value().orElseThrow());
         assertEquals(3, batch.targets().size());
         assertEquals(70, batch.targets().get(2).value());
         assertEquals("ice at −12 °C", batch.targets().get(2).trait().words());
-        assertEquals(60_000, batch.rows().get(0).mostG());
-        assertEquals(10_000, batch.rows().get(1).leastG());
-        assertEquals(15_000, batch.rows().get(2).massG().orElseThrow());
+        assertEquals(60_000, batch.lines().get(0).mostG());
+        assertEquals(10_000, batch.lines().get(1).leastG());
+        assertEquals(15_000, batch.lines().get(2).grams());
     }
 
     static Stream<Arguments> faults() {
@@ -200,5 +207,74 @@ class RecipeFileReaderTest {
         assertEquals(
                 "b.txt: all amounts are zero; give at least one ingredient some grams",
                 assertThrows(BatchFileException.class, nothing::mix).getMessage());
+    }
+
+    @Test
+    void readsWhatAnOlderWindowWrote() throws BatchFileException {
+        RecipeFile file =
+                RecipeFileReader.read(
+                        "old.batch",
+                        """
+                        # batch: 3 after 2
+                        # found: icy
+                        # made for: scoopable at −18 °C
+                        # taken: Add 39 g glucose.
+                        # typed: 12 | sucrox
+                        # typed:  | oat drink
+                        name: Oat
+                        method: bag
+                        freezer: -18 °C
+                        air: 0 %
+                        stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h
+
+                        ingredient,grams,min,max
+                        whole milk,500,,
+                        water,100,100,300
+                        """);
+        assertEquals(
+                new BatchLineage(
+                        3, 2, List.of("icy"), "scoopable at −18 °C", List.of("Add 39 g glucose.")),
+                file.lineage());
+        FreezingSetup setup =
+                FreezingSetup.USUAL
+                        .with(SetupField.DAYS, "7")
+                        .with(SetupField.SWING, "3")
+                        .with(SetupField.WARM, "-6")
+                        .with(SetupField.WARM_FOR, "2");
+        assertEquals(
+                Recipe.of(
+                        "Oat",
+                        setup,
+                        List.of(
+                                new RecipeLine("500 g", "whole milk"),
+                                new RecipeLine("100 g", "water").bound("100", "300", false),
+                                new RecipeLine("12", "sucrox"),
+                                new RecipeLine("", "oat drink"))),
+                file.recipe());
+        assertEquals(600, file.mix().massG());
+        assertEquals(2, file.warnings().size());
+        RecipeFile bare =
+                RecipeFileReader.read("old.batch", "# typed: 12 | sucrox\n\ningredient,grams\n");
+        assertEquals(List.of(new RecipeLine("12", "sucrox")), bare.recipe().lines());
+    }
+
+    @Test
+    void readsABatchThatListsNothingYetIfAWindowWroteIt() throws BatchFileException {
+        Recipe empty = Recipe.starter("x").of(List.of());
+
+        String text = RecipeFileWriter.text(empty, BatchLineage.first(1));
+
+        assertEquals(empty, RecipeFileReader.read("f", text).recipe());
+    }
+
+    @Test
+    void keepsAFixedAmountFixed() throws BatchFileException {
+        RecipeLine sucrose = new RecipeLine("150 g", "sucrose").bound("", "", true);
+        Recipe recipe = Recipe.starter("x").with(1, sucrose);
+
+        String text = RecipeFileWriter.text(recipe, BatchLineage.first(1));
+
+        assertTrue(text.contains("ingredient,grams,min,max,fixed"), text);
+        assertEquals(recipe, RecipeFileReader.read("f", text).recipe());
     }
 }

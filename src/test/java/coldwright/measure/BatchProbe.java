@@ -1,9 +1,9 @@
 package coldwright.measure;
 
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.batch.model.Recipe;
-import coldwright.desk.batch.model.RecipeLine;
 
 import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;

@@ -210,6 +210,66 @@ class OddBatchesTest {
         }
     }
 
+    /** A file as a window writes it while the cook types. */
+    private static final String HALF_TYPED =
+            """
+            # batch: 1 after 0
+            method: tub
+            target: fat 3 %
+
+            ingredient,grams,min,max
+            whole milk,500,,
+            # unfinished: heavy cream,,0,300
+            # unfinished: sucrox,12,,
+            """;
+
+    @Test
+    void whatIsUnfinishedIsNamedAndLeftOut() {
+        Answered whole = command("batch", HALF_TYPED);
+        String file = folder.resolve("odd.batch").toString();
+
+        assertEquals(ExitCode.DONE, whole.exit());
+        assertTrue(whole.out().contains("500 g"), whole.out());
+        String[] lines = whole.err().strip().split("\\R", -1);
+        assertEquals(2, lines.length, whole.err());
+        assertEquals(file + ":7: \"heavy cream\" is unfinished. Write its grams.", lines[0]);
+        String sucrox = file + ":8: \"12 sucrox\" is unfinished and left out. ";
+        assertTrue(lines[1].startsWith(sucrox) && lines[1].contains("sucrose"), lines[1]);
+    }
+
+    @Test
+    void aBalanceUsesALineThatLacksOnlyItsAmount() {
+        Answered balanced = command("balance", HALF_TYPED, "--json");
+
+        assertEquals(ExitCode.FAILED, balanced.exit(), "whole milk alone has more fat");
+        assertTrue(balanced.out().contains("heavy cream"), balanced.out());
+    }
+
+    @Test
+    void aFileWithNothingFinishedIsRefusedAtItsLine() {
+        String text = HALF_TYPED.replace("whole milk,500,,\n", "");
+        Answered refused = command("batch", text);
+
+        assertEquals(ExitCode.NOT_UNDERSTOOD, refused.exit());
+        assertEquals("", refused.out());
+        String file = folder.resolve("odd.batch").toString();
+        assertEquals(
+                file + ":6: \"heavy cream\" is unfinished. Write its grams.",
+                refused.err().strip());
+    }
+
+    @Test
+    void aWrongFieldOfTheHeadIsRefusedAtItsLine() {
+        String text = HALF_TYPED.replace("method: tub", "# unfinished: freezer = cold");
+        Answered refused = command("batch", text);
+
+        assertEquals(ExitCode.NOT_UNDERSTOOD, refused.exit());
+        String file = folder.resolve("odd.batch").toString();
+        assertEquals(
+                file + ":2: freezer is \"cold\", which is no number; write a number",
+                refused.err().strip());
+    }
+
     @Test
     void crumbs() {
         answers("crumbs", table("water,0.00009", "ethanol,0.00009", "salt,0.00009"));

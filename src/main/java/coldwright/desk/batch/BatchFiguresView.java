@@ -1,13 +1,13 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchFigures;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.batch.model.Recipe;
 import coldwright.desk.figure.FigureSettings;
 import coldwright.desk.figure.FigureStack;
 import coldwright.desk.figure.model.PinnedFigures;

@@ -1,7 +1,7 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.BatchLineage;
 import coldwright.desk.batch.model.BatchDifferences;
-import coldwright.desk.batch.model.BatchLineage;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.TastingDiagnosis;

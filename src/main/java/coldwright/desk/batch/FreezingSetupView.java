@@ -1,8 +1,8 @@
 package coldwright.desk.batch;
 
-import coldwright.batch.RecipeFile.Method;
-import coldwright.desk.batch.model.FreezingSetup;
-import coldwright.desk.batch.model.StorageSetup;
+import coldwright.batch.FreezingSetup;
+import coldwright.batch.Recipe.Method;
+import coldwright.batch.SetupField;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
@@ -17,21 +17,12 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiConsumer;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 
 /** What the batch is frozen with and how it is kept: method, bath, freezer, air, days. */
 final class FreezingSetupView extends VBox {
     private final BiConsumer<String, FreezingSetup> changed;
     private final Map<Method, RadioButton> methods = new EnumMap<>(Method.class);
-    private final TextField ice = live("ice", is -> means().bath(is, means().saltG()));
-    private final TextField salt = live("salt", is -> means().bath(means().iceG(), is));
-    private final TextField freezer = live("freezer", is -> means().freezer(is));
-    private final TextField air = live("air", is -> means().air(is));
-    private final TextField days = stored("days", (store, is) -> store.forDays(is));
-    private final TextField swing = stored("swing", (store, is) -> store.swinging(is));
-    private final TextField warm = stored("warm", (store, is) -> store.warmedTo(is));
-    private final TextField warmFor = stored("warm-for", (store, is) -> store.warmedFor(is));
+    private final Map<SetupField, TextField> fields = new EnumMap<>(SetupField.class);
     private final FlowPane bath;
     private FreezingSetup freezingSetup = FreezingSetup.USUAL;
     private boolean showing;
@@ -47,41 +38,48 @@ final class FreezingSetupView extends VBox {
         FlowPane choices = new FlowPane();
         choices.getStyleClass().add("brew-choices");
         ToggleGroup group = new ToggleGroup();
+        for (SetupField field : SetupField.values()) {
+            fields.put(field, live(field));
+        }
         for (Method method : Method.values()) {
             RadioButton choice =
                     new RadioButton(
                             Messages.of("batch.method." + method.name().toLowerCase(Locale.ROOT)));
             choice.setToggleGroup(group);
-            choice.setOnAction(event -> describe("", means().by(method)));
+            choice.setOnAction(event -> describe("", freezingSetup.by(method)));
             methods.put(method, choice);
             choices.getChildren().add(choice);
         }
         bath =
                 flow(
-                        InputFields.named("batch.bath.ice", ice, "g"),
-                        InputFields.named("batch.bath.salt", salt, "g"));
-        ice.setPromptText(Messages.of("batch.bath.usual"));
-        salt.setPromptText(Messages.of("batch.bath.usual"));
+                        InputFields.named("batch.bath.ice", fields.get(SetupField.ICE), "g"),
+                        InputFields.named("batch.bath.salt", fields.get(SetupField.SALT), "g"));
+        fields.get(SetupField.ICE).setPromptText(Messages.of("batch.bath.usual"));
+        fields.get(SetupField.SALT).setPromptText(Messages.of("batch.bath.usual"));
         getChildren()
                 .addAll(
                         InputFields.heading("batch.means"),
                         choices,
                         bath,
                         flow(
-                                InputFields.named("batch.freezer", freezer, "°C"),
-                                InputFields.named("batch.air", air, "%")),
+                                InputFields.named(
+                                        "batch.freezer", fields.get(SetupField.FREEZER), "°C"),
+                                InputFields.named("batch.air", fields.get(SetupField.AIR), "%")),
                         InputFields.heading("batch.store"),
                         flow(
                                 InputFields.named(
-                                        "batch.store.days", days, Messages.of("batch.store.d")),
-                                InputFields.named("batch.store.swing", swing, "°C")),
+                                        "batch.store.days",
+                                        fields.get(SetupField.DAYS),
+                                        Messages.of("batch.store.d")),
+                                InputFields.named(
+                                        "batch.store.swing", fields.get(SetupField.SWING), "°C")),
                         flow(
-                                InputFields.named("batch.store.warm", warm, "°C"),
-                                InputFields.named("batch.store.warm-for", warmFor, "h")));
-    }
-
-    private TextField stored(String place, BiFunction<StorageSetup, String, StorageSetup> now) {
-        return live(place, is -> means().kept(now.apply(means().store(), is)));
+                                InputFields.named(
+                                        "batch.store.warm", fields.get(SetupField.WARM), "°C"),
+                                InputFields.named(
+                                        "batch.store.warm-for",
+                                        fields.get(SetupField.WARM_FOR),
+                                        "h")));
     }
 
     private static FlowPane flow(Node... nodes) {
@@ -90,12 +88,8 @@ final class FreezingSetupView extends VBox {
         return flow;
     }
 
-    private FreezingSetup means() {
-        return freezingSetup;
-    }
-
-    private TextField live(String place, Function<String, FreezingSetup> now) {
-        return InputFields.live(text -> describe(place, now.apply(text)));
+    private TextField live(SetupField field) {
+        return InputFields.live(text -> describe(field.name(), freezingSetup.with(field, text)));
     }
 
     private void describe(String place, FreezingSetup now) {
@@ -109,14 +103,7 @@ final class FreezingSetupView extends VBox {
         freezingSetup = is;
         showing = true;
         methods.get(is.method()).setSelected(true);
-        InputFields.put(ice, is.iceG());
-        InputFields.put(salt, is.saltG());
-        InputFields.put(freezer, is.freezerC());
-        InputFields.put(air, is.airPercent());
-        InputFields.put(days, is.store().days());
-        InputFields.put(swing, is.store().swingC());
-        InputFields.put(warm, is.store().warmC());
-        InputFields.put(warmFor, is.store().warmHours());
+        fields.forEach((field, shown) -> InputFields.put(shown, is.text(field)));
         showing = false;
         TextControls.show(bath, is.inBath());
     }

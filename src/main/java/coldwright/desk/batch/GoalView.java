@@ -1,8 +1,8 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.batch.model.Recipe;
 import coldwright.desk.batch.search.BatchGoal;
 import coldwright.desk.batch.search.GoalResult;
 import coldwright.desk.batch.search.ProposedChange;

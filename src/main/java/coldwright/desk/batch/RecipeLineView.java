@@ -1,6 +1,6 @@
 package coldwright.desk.batch;
 
-import coldwright.desk.batch.model.RecipeLine;
+import coldwright.batch.RecipeLine;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
@@ -78,7 +78,7 @@ final class RecipeLineView extends VBox {
     private void typed(boolean inAmount) {
         if (!showing) {
             RecipeLine now =
-                    new RecipeLine(amount.getText(), name.getText(), line.leastG(), line.mostG());
+                    inAmount ? line.withAmount(amount.getText()) : line.withName(name.getText());
             actions.typed(index, now, inAmount);
             if (!inAmount) {
                 ingredientCompletion.offer();
@@ -91,12 +91,12 @@ final class RecipeLineView extends VBox {
         line = is;
         own = newOwn;
         showing = true;
-        InputFields.put(amount, is.amount());
+        InputFields.put(amount, is.amount().text());
         InputFields.put(name, is.name());
         showing = false;
-        String spooned = is.inGrams(newOwn);
+        String spooned = is.inGrams();
         grams.setText(spooned.isEmpty() ? "" : "= " + spooned);
-        Optional<String> wrong = is.fault(newOwn);
+        Optional<String> wrong = is.fault();
         fault.setText(wrong.map(DisplayText::sentence).orElse(lacks(is)));
         TextControls.show(fault, !fault.getText().isEmpty());
         amount.setAccessibleText(Messages.of("batch.amount.of", is.name()));
@@ -107,7 +107,7 @@ final class RecipeLineView extends VBox {
     }
 
     private static String lacks(RecipeLine line) {
-        return line.amount().isBlank() && !line.name().isBlank()
+        return line.amount().isBlank() && !line.ingredient().isBlank()
                 ? Messages.of("batch.no-amount")
                 : "";
     }

@@ -1,9 +1,10 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.FreezingSetup;
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
+import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchModel;
-import coldwright.desk.batch.model.Recipe;
-import coldwright.desk.batch.model.RecipeLine;
-import coldwright.desk.batch.model.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
@@ -106,7 +107,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         for (int i = 0; i < all.size(); i++) {
             view(i).show(all.get(i), own);
         }
-        double grams = recipe.totalG();
+        double grams = recipe.massG();
         if (!scaling || !total.isFocused()) {
             InputFields.put(total, TypedAmount.number(grams));
         }
@@ -114,9 +115,9 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
             InputFields.put(
                     servings, TypedAmount.number(Math.round(10 * grams / SERVING_G) / 10.0));
         }
-        means.show(recipe.means());
+        means.show(recipe.setup());
         showing = false;
-        boolean wrong = all.stream().anyMatch(line -> line.fault(own).isPresent());
+        boolean wrong = all.stream().anyMatch(line -> line.fault().isPresent());
         state.setText(
                 wrong
                         ? Messages.of("batch.as-before")
@@ -128,7 +129,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         return (RecipeLineView) lines.getChildren().get(index);
     }
 
-    private void changed(String place, coldwright.desk.batch.model.FreezingSetup now) {
+    private void changed(String place, FreezingSetup now) {
         batch.change(place, batch.recipe().get().by(now));
     }
 
@@ -169,13 +170,12 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     /** All others follow the one line that was typed; while it can't be read they are as before. */
     private static Recipe scaled(Recipe was, int index, RecipeLine line) {
         Recipe now = was.with(index, line);
-        Map<String, Ingredient> own = was.ownByName();
         RecipeLine before = was.lines().get(index);
-        if (before.fault(own).isPresent() || line.fault(own).isPresent()) {
+        if (before.fault().isPresent() || line.fault().isPresent()) {
             return now;
         }
-        double from = before.grams(own);
-        double to = line.grams(own);
+        double from = before.grams();
+        double to = line.grams();
         return from > 0 && to > 0 ? was.times(to / from).with(index, line) : now;
     }
 

@@ -1,9 +1,9 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.batch.model.Recipe;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.TastingDiagnosis;
 import coldwright.desk.messages.Messages;

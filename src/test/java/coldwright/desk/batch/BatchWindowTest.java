@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.batch.model.RecipeLine;
 import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.FigureSettings;
 import coldwright.desk.figure.FileChooserPrompt;
@@ -137,18 +137,18 @@ class BatchWindowTest {
                         .findFirst()
                         .orElseThrow();
         String before = servings.getText();
-        double grams = brew.open().get().recipe().get().totalG();
+        double grams = brew.open().get().recipe().get().massG();
         robot.interact(
                 () -> {
                     servings.requestFocus();
                     servings.selectAll();
                 });
         robot.write("30");
-        assertEquals(2400, brew.open().get().recipe().get().totalG(), 0.1);
+        assertEquals(2400, brew.open().get().recipe().get().massG(), 0.1);
         robot.press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
         WaitForAsyncUtils.waitForFxEvents();
 
-        assertEquals(grams, brew.open().get().recipe().get().totalG());
+        assertEquals(grams, brew.open().get().recipe().get().massG());
         assertEquals(before, servings.getText());
     }
 

@@ -1,9 +1,13 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.FreezingSetup;
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
+import coldwright.batch.SetupField;
+import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.science.diagnosis.Situation;
-import coldwright.science.mix.Ingredient;
 import coldwright.text.DisplayText;
 
 import java.util.ArrayList;
@@ -46,35 +50,19 @@ public final class BatchDifferences {
                                 TypedAmount.number(to)));
             }
         }
-        FreezingSetup old = was.means();
-        FreezingSetup freezingSetup = is.means();
-        if (old.method() != freezingSetup.method()) {
-            words.add(Messages.of("batch.differs.method", method(old), method(freezingSetup)));
+        FreezingSetup old = was.setup();
+        FreezingSetup setup = is.setup();
+        if (old.method() != setup.method()) {
+            words.add(Messages.of("batch.differs.method", method(old), method(setup)));
         }
-        add(words, "batch.differs.freezer", old.freezerC(), freezingSetup.freezerC());
-        add(words, "batch.differs.air", old.airPercent(), freezingSetup.airPercent());
-        add(
-                words,
-                "batch.differs.days",
-                said(old.store().days()),
-                said(freezingSetup.store().days()));
-        add(
-                words,
-                "batch.differs.swing",
-                said(old.store().swingC()),
-                said(freezingSetup.store().swingC()));
-        add(
-                words,
-                "batch.differs.warm",
-                said(old.store().warmC()),
-                said(freezingSetup.store().warmC()));
-        add(
-                words,
-                "batch.differs.warm-for",
-                said(old.store().warmHours()),
-                said(freezingSetup.store().warmHours()));
-        add(words, "batch.differs.ice", old.iceG(), freezingSetup.iceG());
-        add(words, "batch.differs.salt", old.saltG(), freezingSetup.saltG());
+        for (SetupField field : SetupField.values()) {
+            String from = old.text(field);
+            String to = setup.text(field);
+            if (!from.equals(to)) {
+                String key = field.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                words.add(Messages.of("batch.differs." + key, said(field, from), said(field, to)));
+            }
+        }
         return words;
     }
 
@@ -83,23 +71,22 @@ public final class BatchDifferences {
                 "batch.method." + freezingSetup.method().name().toLowerCase(Locale.ROOT));
     }
 
-    private static String said(String typed) {
-        return typed.isBlank() ? Messages.of("batch.differs.unsaid") : typed;
-    }
-
-    private static void add(List<String> words, String key, String from, String to) {
-        if (!from.equals(to)) {
-            String none = Messages.of("batch.differs.unstated");
-            words.add(Messages.of(key, from.isBlank() ? none : from, to.isBlank() ? none : to));
+    private static String said(SetupField field, String typed) {
+        if (!typed.isBlank()) {
+            return typed;
         }
+        return switch (field) {
+            case DAYS, SWING, WARM, WARM_FOR -> Messages.of("batch.differs.unsaid");
+            case FREEZER, AIR, ICE, SALT -> Messages.of("batch.differs.unstated");
+        };
     }
 
     private static Map<String, Double> grams(Recipe recipe) {
-        Map<String, Ingredient> own = recipe.ownByName();
         Map<String, Double> grams = new LinkedHashMap<>();
         for (RecipeLine line : recipe.lines()) {
-            if (!line.unfinished() && line.fault(own).isEmpty()) {
-                grams.merge(line.ingredient(own).name(), line.grams(own), Double::sum);
+            if (line.counts()) {
+                grams.merge(
+                        line.ingredient().value().orElseThrow().name(), line.grams(), Double::sum);
             }
         }
         return grams;

@@ -1,6 +1,8 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchLineage;
+import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
 import coldwright.text.WholeFile;
 import coldwright.workbook.Workbook;

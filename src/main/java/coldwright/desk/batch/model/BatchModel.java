@@ -2,8 +2,8 @@ package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.BatchLineage;
+import coldwright.batch.Recipe;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -21,7 +21,7 @@ import java.util.concurrent.Executor;
  */
 public final class BatchModel {
     private static final int MOST_UNDONE = 500;
-    private static final String FILE = "batch";
+    private static final String UNNAMED = "batch";
 
     /** A recipe to go back or on to, and what was taken between; empty if it was typed. */
     private record RecipeRevision(Recipe recipe, String words) {}
@@ -168,16 +168,14 @@ public final class BatchModel {
     private void analyse() {
         int mine = ++asked;
         Recipe now = recipe.get();
-        var own = now.ownByName();
-        if (now.lines().stream().anyMatch(line -> line.fault(own).isPresent())) {
+        if (now.lines().stream().anyMatch(line -> line.fault().isPresent())) {
             trouble.set("");
             return;
         }
-        String text = RecipeFileText.of(now);
+        Recipe batch = now.name().isBlank() ? now.called(UNNAMED) : now;
         glancing.take(
                 () -> {
                     try {
-                        RecipeFile batch = RecipeFileReader.read(FILE, text);
                         BatchPreview seen = BatchPreview.of(batch);
                         window.execute(() -> changeApplied(mine, seen));
                         analysisTask.take(() -> analyseAll(mine, batch));
@@ -187,7 +185,7 @@ public final class BatchModel {
                 });
     }
 
-    private void analyseAll(int mine, RecipeFile batch) {
+    private void analyseAll(int mine, Recipe batch) {
         try {
             BatchAnalysis all = BatchAnalysis.of(batch);
             window.execute(() -> changeApplied(mine, all));
@@ -213,7 +211,7 @@ public final class BatchModel {
 
     private void failed(int mine, String words) {
         if (mine == asked) {
-            trouble.set(words.replaceFirst("^" + FILE + ":([0-9]+:)? ", ""));
+            trouble.set(words);
         }
     }
 

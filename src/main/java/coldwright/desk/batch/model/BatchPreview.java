@@ -1,7 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchFileException;
-import coldwright.batch.RecipeFile;
+import coldwright.batch.Recipe;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Sweetness;
@@ -9,24 +9,24 @@ import coldwright.science.sensory.Sweetness;
 /**
  * What can be said of a batch in a millisecond: everything but the minutes and the crystals.
  *
- * @param batch the batch as its file states it
+ * @param batch the recipe
  * @param mix what is in it
  * @param curve its freezing curve
  * @param sweetness how sweet
  */
-public record BatchPreview(RecipeFile batch, Mix mix, FreezingCurve curve, Sweetness sweetness) {
+public record BatchPreview(Recipe batch, Mix mix, FreezingCurve curve, Sweetness sweetness) {
     /** Colder starts are not reckoned; the whole reckoning says so. */
     private static final double COLDEST_START_C = -40;
 
     /**
      * Takes a glance.
      *
-     * @param batch the batch as its file states it
+     * @param batch the recipe
      * @return the glance
      * @throws BatchFileException if it has no water or freezes nowhere; the whole reckoning says
      *     why
      */
-    public static BatchPreview of(RecipeFile batch) throws BatchFileException {
+    public static BatchPreview of(Recipe batch) throws BatchFileException {
         Mix mix = batch.mix();
         try {
             if (!(mix.waterPercent() > 0) || mix.initialFreezingPointC() < COLDEST_START_C) {
@@ -34,7 +34,7 @@ public record BatchPreview(RecipeFile batch, Mix mix, FreezingCurve curve, Sweet
             }
             return new BatchPreview(batch, mix, mix.freezingCurve(), Sweetness.of(mix));
         } catch (IllegalArgumentException e) {
-            throw new BatchFileException(batch.file(), 0, e.getMessage());
+            throw new BatchFileException(e.getMessage());
         }
     }
 }

@@ -2,6 +2,7 @@ package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.CrystalsInStorage;
+import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Band;
 import coldwright.science.diagnosis.Finding;
@@ -142,7 +143,7 @@ public final class BatchSentences {
 
     /** The same of a recipe. */
     public static String when(Recipe recipe) {
-        return when(recipe.means().store().isSpecified());
+        return when(recipe.stored().isPresent());
     }
 
     private static String when(boolean kept) {

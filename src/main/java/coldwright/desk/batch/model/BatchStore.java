@@ -1,6 +1,8 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchLineage;
+import coldwright.batch.RecipeFileWriter;
 import coldwright.desk.messages.Messages;
 import coldwright.workbook.Workbook;
 
@@ -189,7 +191,7 @@ public final class BatchStore implements AutoCloseable {
     }
 
     static String textOf(BatchModel batch) {
-        return RecipeFileText.of(batch.recipe().get(), batch.lineage().get());
+        return RecipeFileWriter.text(batch.recipe().get(), batch.lineage().get());
     }
 
     private void follow(BatchModel batch) {

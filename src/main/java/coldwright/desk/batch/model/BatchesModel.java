@@ -1,5 +1,8 @@
 package coldwright.desk.batch.model;
 
+import coldwright.batch.BatchLineage;
+import coldwright.batch.Recipe;
+
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;

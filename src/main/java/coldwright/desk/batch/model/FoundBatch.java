@@ -1,6 +1,9 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchLineage;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileReader;
 import coldwright.desk.messages.Messages;
 
 import java.io.IOException;
@@ -17,15 +20,15 @@ import java.util.stream.Stream;
  * @param mark its mark from before it was read
  * @param read what is in it
  */
-record FoundBatch(Path file, String mark, RecipeFileText.LoadedRecipe read) {
+record FoundBatch(Path file, String mark, RecipeFile read) {
     private static final int MOST_BYTES = 1_000_000;
 
-    static RecipeFileText.LoadedRecipe read(Path file) throws BatchFileException, IOException {
+    static RecipeFile read(Path file) throws BatchFileException, IOException {
         if (Files.size(file) > MOST_BYTES) {
             throw new IOException(Messages.of("batch.file.too-long"));
         }
         String text = Files.readString(file, StandardCharsets.UTF_8);
-        return RecipeFileText.read(String.valueOf(file.getFileName()), text);
+        return RecipeFileReader.read(String.valueOf(file.getFileName()), text);
     }
 
     int number() {

@@ -1,7 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.RecipeFile.Method;
+import coldwright.batch.Recipe.Method;
 import coldwright.desk.messages.Messages;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.FreezePlan;

@@ -2,11 +2,13 @@ package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.FreezingDefaults;
-import coldwright.batch.RecipeFile;
+import coldwright.batch.Recipe;
 import coldwright.batch.StorageConditions;
+import coldwright.batch.Typed;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.Holder;
 import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -103,7 +105,7 @@ public final class LessonFromBatch {
         if (all.crystals().isEmpty()) {
             return "## What to expect\n\n```java\nDiagnosis.foresee(%s)\n```".formatted(situation);
         }
-        boolean still = all.batch().method() == RecipeFile.Method.TUB;
+        boolean still = all.batch().method() == Recipe.Method.TUB;
         double minutes = still ? all.plan().minutesToHard() : all.plan().minutesToSoftServe();
         boolean timed = minutes >= 1 && minutes <= 4000;
         String freezerC = number(all.batch().freezerC());
@@ -174,7 +176,7 @@ public final class LessonFromBatch {
                                 .orElse(""));
     }
 
-    private static String crystalMethod(RecipeFile.Method method) {
+    private static String crystalMethod(Recipe.Method method) {
         return switch (method) {
             case BAG -> "Method.BAG";
             case CHURN -> "Method.MACHINE";
@@ -186,18 +188,18 @@ public final class LessonFromBatch {
     private static String amount(Recipe recipe, Amount amount) {
         String name = amount.ingredient().name();
         String grams = number(amount.massG());
-        for (String own : recipe.own()) {
-            int equals = own.indexOf('=');
-            if (own.substring(0, equals).strip().equalsIgnoreCase(name)) {
+        for (Typed<Ingredient> own : recipe.own()) {
+            if (own.value().filter(amount.ingredient()::equals).isPresent()) {
+                String parts = own.text().substring(own.text().indexOf('=') + 1).strip();
                 return "grams(%s, OwnIngredient.of(%s, %s))"
-                        .formatted(grams, quoted(name), quoted(own.substring(equals + 1).strip()));
+                        .formatted(grams, quoted(name), quoted(parts));
             }
         }
         return "grams(%s, Shelf.find(%s))".formatted(grams, quoted(name));
     }
 
     private static String freeze(BatchAnalysis all) {
-        RecipeFile batch = all.batch();
+        Recipe batch = all.batch();
         var freeze = all.plan().freeze();
         String air = number(batch.airPercent());
         String start = "Freeze.of(part).withOverrun(" + air + ")\n        ";
@@ -208,9 +210,7 @@ public final class LessonFromBatch {
                                 .formatted(number(bath.bath().iceG()), number(bath.bath().saltG()))
                         : ".by(Cold.freezer(%s))".formatted(number(batch.freezerC()));
         String moved =
-                batch.method() == RecipeFile.Method.SHAKEN
-                        ? "\n        .moved(Motion.every(45))"
-                        : "";
+                batch.method() == Recipe.Method.SHAKEN ? "\n        .moved(Motion.every(45))" : "";
         return start + holder(freeze.holder()) + by + moved;
     }
 
@@ -227,7 +227,7 @@ public final class LessonFromBatch {
         throw new AssertionError(holder);
     }
 
-    private static String caution(RecipeFile.Method method) {
+    private static String caution(Recipe.Method method) {
         return switch (method) {
             case BAG, CHURN -> "Ice with salt is cold enough to burn skin: hold it in a towel.";
             case TUB, SHAKEN -> "Use no glass in the freezer.";

@@ -2,12 +2,9 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchPreview;
-import coldwright.desk.batch.model.Recipe;
-import coldwright.desk.batch.model.RecipeFileText;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.BatchFix;
 import coldwright.science.balance.SmallestChange;
@@ -98,18 +95,17 @@ public enum BatchGoal {
      */
     public GoalResult of(Recipe recipe, double minutes) {
         try {
-            RecipeFile batch = RecipeFileReader.read("batch", RecipeFileText.of(recipe));
-            BatchPreview batchPreview = BatchPreview.of(batch);
-            String wish = words(batch.freezerC(), minutes);
+            BatchPreview batchPreview = BatchPreview.of(recipe);
+            String wish = words(recipe.freezerC(), minutes);
             return switch (this) {
-                case READY -> FasterFreezeSearch.of(recipe, BatchAnalysis.of(batch), wish, minutes);
-                case SMOOTH -> SmootherSearch.of(recipe, BatchAnalysis.of(batch), wish);
+                case READY ->
+                        FasterFreezeSearch.of(recipe, BatchAnalysis.of(recipe), wish, minutes);
+                case SMOOTH -> SmootherSearch.of(recipe, BatchAnalysis.of(recipe), wish);
                 case LESS_SWEET -> SweetnessSearch.less(recipe, batchPreview, wish, LESS);
                 default -> offered(recipe, batchPreview, wish);
             };
         } catch (BatchFileException | IllegalArgumentException e) {
-            String words = e.getMessage().replaceFirst("^batch:([0-9]+:)? ", "");
-            return new GoalResult(name(), DisplayText.sentence(words), List.of());
+            return new GoalResult(name(), DisplayText.sentence(e.getMessage()), List.of());
         }
     }
 
@@ -161,11 +157,7 @@ public enum BatchGoal {
     static ProposedChange offer(Recipe was, String words, Recipe is) {
         try {
             return new ProposedChange(
-                    words,
-                    BatchDifferences.between(
-                            BatchPreview.of(RecipeFileReader.read("batch", RecipeFileText.of(was))),
-                            BatchPreview.of(RecipeFileReader.read("batch", RecipeFileText.of(is)))),
-                    is);
+                    words, BatchDifferences.between(BatchPreview.of(was), BatchPreview.of(is)), is);
         } catch (BatchFileException e) {
             return new ProposedChange(words, List.of(), is);
         }

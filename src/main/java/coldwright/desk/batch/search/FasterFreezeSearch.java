@@ -3,13 +3,11 @@ package coldwright.desk.batch.search;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.FreezingDefaults;
-import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.Recipe;
+import coldwright.batch.SetupField;
+import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchSentences;
-import coldwright.desk.batch.model.Recipe;
-import coldwright.desk.batch.model.RecipeFileText;
-import coldwright.desk.batch.model.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Require;
 
@@ -38,9 +36,9 @@ final class FasterFreezeSearch {
                     List.of());
         }
         List<ProposedChange> offers = new ArrayList<>();
-        if (recipe.means().inBath()) {
+        if (recipe.setup().inBath()) {
             double iceG =
-                    recipe.means().iceG().isBlank()
+                    recipe.setup().text(SetupField.ICE).isBlank()
                             ? FreezingDefaults.ICE_PER_BATCH * now.mix().massG()
                             : now.batch().bath().map(bathSetup -> bathSetup.iceG()).orElse(0.0);
             double saltG =
@@ -58,8 +56,8 @@ final class FasterFreezeSearch {
         }
         double massG = now.mix().massG();
         least(recipe, minutes, massG, LEAST_SHARE * massG, recipe::weighing).ifPresent(offers::add);
-        if (!recipe.means().inBath()) {
-            Recipe bag = recipe.by(recipe.means().by(RecipeFile.Method.BAG));
+        if (!recipe.setup().inBath()) {
+            Recipe bag = recipe.by(recipe.setup().by(Recipe.Method.BAG));
             if (minutesOf(bag) <= minutes) {
                 offers.add(offer(recipe, bag));
             }
@@ -67,7 +65,7 @@ final class FasterFreezeSearch {
         String said =
                 offers.isEmpty()
                         ? Messages.of(
-                                recipe.means().inBath()
+                                recipe.setup().inBath()
                                         ? "batch.wish.not-ready"
                                         : "batch.wish.not-ready-in-freezer",
                                 BatchSentences.minutes(stands))
@@ -77,10 +75,9 @@ final class FasterFreezeSearch {
 
     private static Recipe salted(Recipe recipe, double iceG, double saltG) {
         return recipe.by(
-                recipe.means()
-                        .bath(
-                                TypedAmount.number(Math.rint(iceG)),
-                                TypedAmount.number(Math.rint(saltG))));
+                recipe.setup()
+                        .with(SetupField.ICE, TypedAmount.number(Math.rint(iceG)))
+                        .with(SetupField.SALT, TypedAmount.number(Math.rint(saltG))));
     }
 
     /** The least way from one amount to another that is soon enough, if the whole way is. */
@@ -113,8 +110,6 @@ final class FasterFreezeSearch {
     }
 
     private static double minutesOf(Recipe recipe) throws BatchFileException {
-        return BatchAnalysis.of(RecipeFileReader.read("batch", RecipeFileText.of(recipe)))
-                .plan()
-                .minutesToSoftServe();
+        return BatchAnalysis.of(recipe).plan().minutesToSoftServe();
     }
 }

@@ -1,6 +1,6 @@
 package coldwright.desk.batch.search;
 
-import coldwright.desk.batch.model.Recipe;
+import coldwright.batch.Recipe;
 
 import java.util.List;
 

@@ -3,13 +3,11 @@ package coldwright.desk.batch.search;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.CrystalsInStorage;
-import coldwright.batch.RecipeFile.Method;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.Recipe;
+import coldwright.batch.Recipe.Method;
 import coldwright.batch.StorageConditions;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchSentences;
-import coldwright.desk.batch.model.Recipe;
-import coldwright.desk.batch.model.RecipeFileText;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Band;
 import coldwright.science.balance.AmountChange;
@@ -129,7 +127,7 @@ final class SmootherSearch {
     }
 
     private static Recipe keptSteady(Recipe was) {
-        return was.by(was.means().kept(was.means().store().steady()));
+        return was.by(was.setup().steady());
     }
 
     private static ProposedChange offer(Recipe was, SmootherOption smootherOption) {
@@ -158,7 +156,7 @@ final class SmootherSearch {
             }
         }
         for (Method moved : moved(now.batch().method())) {
-            Recipe other = recipe.by(recipe.means().by(moved));
+            Recipe other = recipe.by(recipe.setup().by(moved));
             tasted(other).ifPresent(um -> ways.add(new SmootherOption(0, other, um)));
         }
         if (now.batch().stored().filter(StorageConditions::disturbed).isPresent()) {
@@ -204,8 +202,7 @@ final class SmootherSearch {
 
     private static Optional<Band> tasted(Recipe recipe) {
         try {
-            return CrystalsInStorage.tastedUm(
-                    RecipeFileReader.read("batch", RecipeFileText.of(recipe)));
+            return CrystalsInStorage.tastedUm(recipe);
         } catch (BatchFileException e) {
             return Optional.empty();
         }

@@ -1,7 +1,7 @@
 package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.desk.batch.model.Recipe;
+import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.BatchFix;
 import coldwright.science.diagnosis.Cause;

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.Recipe;
 import coldwright.batch.RecipeFileReader;
+import coldwright.batch.RecipeLine;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,7 +77,7 @@ class BatchCaptionTest {
     @Test
     void littleWaterIsSaidToTellFirmFromSoft() throws BatchFileException {
         Recipe dry = Recipe.starter("x").with(1, new RecipeLine("400", "sucrose"));
-        BatchPreview little = BatchPreview.of(RecipeFileReader.read("dry", RecipeFileText.of(dry)));
+        BatchPreview little = BatchPreview.of(dry);
         BatchPreview usual = BatchPreview.of(job("lean-sorbet-in-a-bag").batch());
 
         assertTrue(

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.RecipeFileOpener;
+import coldwright.batch.RecipeLine;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.DataFolder;

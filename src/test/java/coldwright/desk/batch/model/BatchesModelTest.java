@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchLineage;
+import coldwright.batch.Recipe;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.TastingDiagnosis;
 import coldwright.science.diagnosis.Symptom;

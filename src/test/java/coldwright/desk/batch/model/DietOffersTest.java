@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.FreezingSetup;
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
 import coldwright.desk.batch.search.FindingWithFixes;
 import coldwright.desk.batch.search.ProposedChange;
@@ -59,20 +61,24 @@ class DietOffersTest {
                 int space = line.indexOf(' ');
                 all.add(new RecipeLine(line.substring(0, space), line.substring(space + 1)));
             }
-            recipe = new Recipe(name(), FreezingSetup.USUAL, own, List.of(), all);
+            Recipe made = Recipe.of(name(), FreezingSetup.USUAL, all);
+            for (String one : own) {
+                String[] parts = one.split(" = ", -1);
+                made = made.owning(parts[0], parts[1]);
+            }
+            recipe = made;
         }
     }
 
     private static BatchAnalysis of(Recipe recipe) throws BatchFileException {
-        return BatchAnalysis.of(RecipeFileReader.read("t", RecipeFileText.of(recipe)));
+        return BatchAnalysis.of(recipe);
     }
 
     @ParameterizedTest
     @EnumSource(Batch.class)
     void noOfferOfAnyKindBringsAnAllergenAlcoholOrTooMuchSalt(Batch batch)
             throws BatchFileException {
-        Recipe tub =
-                batch.recipe.by(batch.recipe.means().by(coldwright.batch.RecipeFile.Method.TUB));
+        Recipe tub = batch.recipe.by(batch.recipe.setup().by(Recipe.Method.TUB));
         List<ProposedChange> offers = new ArrayList<>();
         for (Recipe recipe : List.of(batch.recipe, tub)) {
             BatchAnalysis all = of(recipe);

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.RecipeFile.Method;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.Recipe;
+import coldwright.batch.Recipe.Method;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,8 +20,8 @@ class FreezeScheduleTest {
 
     private static BatchAnalysis reckoned(Method method) throws BatchFileException {
         Recipe recipe = Recipe.starter("x");
-        Recipe by = recipe.by(recipe.means().by(method));
-        return BatchAnalysis.of(RecipeFileReader.read("t", RecipeFileText.of(by)));
+        Recipe by = recipe.by(recipe.setup().by(method));
+        return BatchAnalysis.of(by);
     }
 
     @ParameterizedTest

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.RecipeFileReader;
+import coldwright.batch.FreezingSetup;
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeFileWriter;
+import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
 import coldwright.desk.batch.search.FindingWithFixes;
 import coldwright.desk.batch.search.GoalResult;
@@ -41,10 +44,9 @@ class OddRecipesTest {
                     Shelf.WHISKY_43);
 
     private static void answers(String which, Recipe recipe) {
-        String all = which + "\n" + RecipeFileText.of(recipe);
+        String all = which + "\n" + RecipeFileWriter.text(recipe);
         try {
-            BatchAnalysis now =
-                    BatchAnalysis.of(RecipeFileReader.read("odd", RecipeFileText.of(recipe)));
+            BatchAnalysis now = BatchAnalysis.of(recipe);
             assertEquals(now.findings().size(), FindingWithFixes.of(recipe, now).size(), all);
             for (Symptom symptom : Symptom.values()) {
                 Diagnosis.of(now.situation(), symptom)
@@ -60,7 +62,7 @@ class OddRecipesTest {
     }
 
     private static Recipe recipe(List<RecipeLine> lines) {
-        return new Recipe("Odd", FreezingSetup.USUAL, List.of(), List.of(), lines);
+        return Recipe.of("Odd", FreezingSetup.USUAL, lines);
     }
 
     @ParameterizedTest

@@ -7,13 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.CrystalsInStorage;
-import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileReader;
-import coldwright.desk.batch.model.FreezingSetup;
-import coldwright.desk.batch.model.Recipe;
-import coldwright.desk.batch.model.RecipeFileText;
-import coldwright.desk.batch.model.RecipeLine;
-import coldwright.desk.batch.model.StorageSetup;
+import coldwright.batch.FreezingSetup;
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
+import coldwright.batch.SetupField;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
@@ -33,11 +30,9 @@ class BatchGoalTest {
     private static final Recipe SORBET = Recipe.starter("Blood-orange sorbet");
 
     private static final Recipe CUSTARD =
-            new Recipe(
+            Recipe.of(
                     "Salted caramel",
                     FreezingSetup.USUAL,
-                    List.of(),
-                    List.of(),
                     List.of(
                             new RecipeLine("500", "whole milk"),
                             new RecipeLine("200", "heavy cream"),
@@ -46,7 +41,7 @@ class BatchGoalTest {
                             new RecipeLine("3", "salt")));
 
     private static BatchAnalysis of(Recipe recipe) throws BatchFileException {
-        return BatchAnalysis.of(RecipeFileReader.read("t", RecipeFileText.of(recipe)));
+        return BatchAnalysis.of(recipe);
     }
 
     private static Recipe first(GoalResult answer) {
@@ -102,7 +97,7 @@ class BatchGoalTest {
 
     @Test
     void whatIsOfferedIsSmoothAfterANight() throws BatchFileException {
-        Recipe tub = SORBET.by(SORBET.means().by(RecipeFile.Method.SHAKEN));
+        Recipe tub = SORBET.by(SORBET.setup().by(Recipe.Method.SHAKEN));
         assertTrue(tastedUm(tub) > 50);
         GoalResult answer = BatchGoal.SMOOTH.of(tub, 40);
 
@@ -114,11 +109,20 @@ class BatchGoalTest {
         assertTrue(BatchGoal.SMOOTH.of(smooth, 40).offers().isEmpty());
     }
 
+    private static Recipe storedBadly() {
+        return SORBET.by(
+                SORBET.setup()
+                        .with(SetupField.DAYS, "14")
+                        .with(SetupField.SWING, "6")
+                        .with(SetupField.WARM, "-4")
+                        .with(SetupField.WARM_FOR, "24"));
+    }
+
     @Test
     void keptBadlyItIsMendedByKeepingItSteady() throws BatchFileException {
-        Recipe bag = SORBET.by(SORBET.means().kept(new StorageSetup("14", "6", "-4", "24")));
+        Recipe bag = storedBadly();
         assertTrue(tastedUm(bag) > 50);
-        Recipe steady = bag.by(bag.means().kept(bag.means().store().steady()));
+        Recipe steady = bag.by(bag.setup().steady());
         assertTrue(tastedUm(steady) < 50);
         GoalResult answer = BatchGoal.SMOOTH.of(bag, 40);
 
@@ -131,8 +135,8 @@ class BatchGoalTest {
 
     @Test
     void keptBadlyItsFindingAndItsTastingOfferASteadyFreezer() throws BatchFileException {
-        Recipe bag = SORBET.by(SORBET.means().kept(new StorageSetup("14", "6", "-4", "24")));
-        Recipe steady = bag.by(bag.means().kept(bag.means().store().steady()));
+        Recipe bag = storedBadly();
+        Recipe steady = bag.by(bag.setup().steady());
         BatchAnalysis all = of(bag);
         FindingWithFixes first =
                 FindingWithFixes.of(bag, all).stream()
@@ -155,18 +159,17 @@ class BatchGoalTest {
 
     private static double tastedUm(Recipe recipe) throws BatchFileException {
         double um = of(recipe).crystals().orElseThrow().tasted().meanUm().middle();
-        RecipeFile file = RecipeFileReader.read("t", RecipeFileText.of(recipe));
         assertEquals(
                 um,
-                CrystalsInStorage.tastedUm(file).orElseThrow().middle(),
+                CrystalsInStorage.tastedUm(recipe).orElseThrow().middle(),
                 "both ways are the same");
         return um;
     }
 
     @Test
     void eachFindingSaysWhatCanBeTakenAgainstIt() throws BatchFileException {
-        BatchAnalysis all = of(CUSTARD.by(CUSTARD.means().by(RecipeFile.Method.TUB)));
-        Recipe tub = CUSTARD.by(CUSTARD.means().by(RecipeFile.Method.TUB));
+        BatchAnalysis all = of(CUSTARD.by(CUSTARD.setup().by(Recipe.Method.TUB)));
+        Recipe tub = CUSTARD.by(CUSTARD.setup().by(Recipe.Method.TUB));
         List<FindingWithFixes> found = FindingWithFixes.of(tub, all);
 
         assertEquals(all.findings(), found.stream().map(FindingWithFixes::finding).toList());

@@ -1,4 +1,4 @@
-package coldwright.desk.batch.model;
+package coldwright.batch;
 
 import coldwright.science.Require;
 import coldwright.science.mix.Ingredient;

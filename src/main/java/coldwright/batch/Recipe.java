@@ -1,0 +1,284 @@
+package coldwright.batch;
+
+import coldwright.science.balance.AmountChange;
+import coldwright.science.balance.Target;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
+import coldwright.science.mix.OwnIngredient;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A recipe: what a file states and a window shows. Each field is kept as typed with what it means,
+ * so that a change reads only what was typed anew; each change gives a new recipe.
+ *
+ * @param name what the batch is called
+ * @param setup what it is frozen with and how it is stored
+ * @param own the cook's own ingredients, each as {@code name = part percent, …}
+ * @param goals what a balance must meet, a list of targets to each line of a file
+ * @param totalG what a balance must weigh, g
+ * @param lines its ingredients
+ */
+public record Recipe(
+        String name,
+        FreezingSetup setup,
+        List<Typed<Ingredient>> own,
+        List<Typed<List<Target>>> goals,
+        Typed<Double> totalG,
+        List<RecipeLine> lines) {
+    /** Most ingredients that a recipe may list. */
+    public static final int MOST_LINES = 200;
+
+    /** How a batch is frozen. */
+    public enum Method {
+        /** A flat bag in ice and salt, kneaded. */
+        BAG,
+        /** A tub in a freezer, left alone. */
+        TUB,
+        /** A tub in a freezer, shaken now and then. */
+        SHAKEN,
+        /** A churn with a scraped wall. */
+        CHURN
+    }
+
+    public Recipe {
+        own = List.copyOf(own);
+        goals = List.copyOf(goals);
+        Map<String, Ingredient> mine = byName(own);
+        lines = lines.stream().map(line -> line.among(mine)).toList();
+    }
+
+    /**
+     * A recipe of what the shelf has, without targets.
+     *
+     * @param name what it is called
+     * @param setup what it is frozen with
+     * @param lines its ingredients
+     * @return the recipe
+     */
+    public static Recipe of(String name, FreezingSetup setup, List<RecipeLine> lines) {
+        return new Recipe(name, setup, List.of(), List.of(), Typed.nothing(), lines);
+    }
+
+    /**
+     * Something to change: a blood-orange sorbet in a bag.
+     *
+     * @param name what it is called
+     * @return the recipe
+     */
+    public static Recipe starter(String name) {
+        return of(
+                name,
+                FreezingSetup.USUAL,
+                List.of(
+                        new RecipeLine("600 g", "blood orange juice"),
+                        new RecipeLine("150 g", "sucrose"),
+                        new RecipeLine("50 g", "water")));
+    }
+
+    /** The same under another name. */
+    public Recipe called(String newName) {
+        return new Recipe(newName, setup, own, goals, totalG, lines);
+    }
+
+    /** The same frozen otherwise. */
+    public Recipe by(FreezingSetup newSetup) {
+        return new Recipe(name, newSetup, own, goals, totalG, lines);
+    }
+
+    /** The same with other lines. */
+    public Recipe of(List<RecipeLine> newLines) {
+        return new Recipe(name, setup, own, goals, totalG, newLines);
+    }
+
+    /** The same with one line changed. */
+    public Recipe with(int index, RecipeLine line) {
+        List<RecipeLine> now = new ArrayList<>(lines);
+        now.set(index, line);
+        return of(now);
+    }
+
+    /** The same with one more line. */
+    public Recipe plus(RecipeLine line) {
+        List<RecipeLine> now = new ArrayList<>(lines);
+        now.add(line);
+        return of(now);
+    }
+
+    /** The same without a line. */
+    public Recipe without(int index) {
+        List<RecipeLine> now = new ArrayList<>(lines);
+        now.remove(index);
+        return of(now);
+    }
+
+    /**
+     * The same with an own ingredient more, or another in its place.
+     *
+     * @param ownName its name
+     * @param parts such as {@code water 40, sucrose 60}
+     * @return the recipe
+     * @throws IllegalArgumentException if it can't be understood
+     */
+    public Recipe owning(String ownName, String parts) {
+        if (ownName.isBlank() || ownName.matches("(?s).*(=|\\R).*")) {
+            throw new IllegalArgumentException(
+                    "an ingredient of your own needs a name, without the sign =");
+        }
+        Typed<Ingredient> described = described(ownName.strip(), parts.strip());
+        List<Typed<Ingredient>> now = new ArrayList<>(own);
+        now.removeIf(one -> nameOf(one).equals(ownName.strip().toLowerCase(Locale.ROOT)));
+        now.add(described);
+        return new Recipe(name, setup, now, goals, totalG, lines);
+    }
+
+    /** An own ingredient; refused with a sentence if it can't be understood. */
+    static Typed<Ingredient> described(String ownName, String parts) {
+        return new Typed<>(
+                ownName + " = " + parts, Optional.of(OwnIngredient.of(ownName, parts)), "");
+    }
+
+    static String nameOf(Typed<Ingredient> own) {
+        return own.value().orElseThrow().name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * The cook's own ingredients.
+     *
+     * @return by their names in lower case
+     */
+    public Map<String, Ingredient> ownByName() {
+        return byName(own);
+    }
+
+    static Map<String, Ingredient> byName(Collection<Typed<Ingredient>> own) {
+        Map<String, Ingredient> map = new LinkedHashMap<>();
+        own.forEach(one -> map.put(nameOf(one), one.value().orElseThrow()));
+        return map;
+    }
+
+    /**
+     * What a balance must meet.
+     *
+     * @return all targets, in their order
+     */
+    public List<Target> targets() {
+        return goals.stream().flatMap(one -> one.value().stream().flatMap(List::stream)).toList();
+    }
+
+    /**
+     * What all lines weigh together that can be read.
+     *
+     * @return g
+     */
+    public double massG() {
+        return lines.stream().filter(RecipeLine::counts).mapToDouble(RecipeLine::grams).sum();
+    }
+
+    /**
+     * The recipe as a mix; lines that are unfinished or wrong are left out.
+     *
+     * @return all amounts
+     * @throws BatchFileException if what it is frozen with is wrong, or all amounts are zero
+     */
+    public Mix mix() throws BatchFileException {
+        if (!setup.fault().isEmpty()) {
+            throw new BatchFileException(setup.fault());
+        }
+        if (!(massG() > 0)) {
+            throw new BatchFileException(
+                    "all amounts are zero; give at least one ingredient some grams");
+        }
+        return Mix.of(
+                lines.stream()
+                        .filter(RecipeLine::counts)
+                        .map(
+                                line ->
+                                        Amount.grams(
+                                                line.grams(),
+                                                line.ingredient().value().orElseThrow()))
+                        .toList());
+    }
+
+    /** How it is frozen. */
+    public Method method() {
+        return setup.method();
+    }
+
+    /** The bath, if stated. */
+    public Optional<BathSetup> bath() {
+        return setup.bath();
+    }
+
+    /** The freezer's temperature, °C. */
+    public double freezerC() {
+        return setup.freezerC();
+    }
+
+    /** How much the volume grows by air, %. */
+    public double airPercent() {
+        return setup.airPercent();
+    }
+
+    /** How it is stored, if stated. */
+    public Optional<StorageConditions> stored() {
+        return setup.stored();
+    }
+
+    /**
+     * The same in another size.
+     *
+     * @param newMassG what it is to weigh, g
+     * @return the recipe
+     * @throws IllegalArgumentException if it has no weight to scale, or the new one is no weight
+     */
+    public Recipe weighing(double newMassG) {
+        double now = massG();
+        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e6)) {
+            throw new IllegalArgumentException(
+                    "the total can be scaled from more than 0 g to more than 0 g and up to a tonne");
+        }
+        return times(newMassG / now);
+    }
+
+    /** The same, so many times as much. */
+    public Recipe times(double factor) {
+        return of(lines.stream().map(line -> line.times(factor)).toList());
+    }
+
+    /**
+     * The same with some ingredients more or less.
+     *
+     * @param changes what to add and take out
+     * @return the recipe
+     */
+    public Recipe changed(List<AmountChange> changes) {
+        Recipe now = this;
+        for (AmountChange amountChange : changes) {
+            now = now.changed(amountChange);
+        }
+        return now;
+    }
+
+    private Recipe changed(AmountChange amountChange) {
+        for (int i = 0; i < lines.size(); i++) {
+            RecipeLine line = lines.get(i);
+            if (line.counts()
+                    && line.ingredient().value().orElseThrow().equals(amountChange.ingredient())) {
+                double massG = line.grams() + amountChange.massG();
+                return massG < 0.05 ? without(i) : with(i, line.weighing(massG));
+            }
+        }
+        return plus(
+                new RecipeLine(
+                        TypedAmount.number(amountChange.massG()) + " g",
+                        amountChange.ingredient().name()));
+    }
+}

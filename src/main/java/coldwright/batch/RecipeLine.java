@@ -1,0 +1,177 @@
+package coldwright.batch;
+
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Shelf;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A line of a recipe as typed, right or wrong.
+ *
+ * @param amount how much of it
+ * @param ingredient what it names
+ * @param min no less than this, g, for a balance
+ * @param max no more than this, g, for a balance
+ * @param fixed whether a balance must keep its amount
+ */
+public record RecipeLine(
+        Typed<TypedAmount> amount,
+        Typed<Ingredient> ingredient,
+        Typed<Double> min,
+        Typed<Double> max,
+        boolean fixed) {
+    /**
+     * A line that no balance binds.
+     *
+     * @param amount as typed
+     * @param name as typed; an own ingredient is found once the line is part of its recipe
+     */
+    public RecipeLine(String amount, String name) {
+        this(
+                Typed.of(amount, TypedAmount::of),
+                Typed.of(name, Shelf::find),
+                Typed.nothing(),
+                Typed.nothing(),
+                false);
+    }
+
+    /** A bound as typed. */
+    static Typed<Double> bound(String what, String text) {
+        return Typed.of(text, typed -> TypedQuantity.of(what, typed).grams());
+    }
+
+    /** The same with bounds for a balance, as typed. */
+    public RecipeLine bound(String newMin, String newMax, boolean nowFixed) {
+        return new RecipeLine(
+                amount,
+                ingredient,
+                bound(name().strip() + " (min)", newMin),
+                bound(name().strip() + " (max)", newMax),
+                nowFixed);
+    }
+
+    /** The same with another amount, as typed. */
+    public RecipeLine withAmount(String typed) {
+        return new RecipeLine(Typed.of(typed, TypedAmount::of), ingredient, min, max, fixed);
+    }
+
+    /** The same with another name, as typed. */
+    public RecipeLine withName(String typed) {
+        return new RecipeLine(amount, Typed.of(typed, Shelf::find), min, max, fixed);
+    }
+
+    /** The same where these ingredients are found before those of the shelf. */
+    RecipeLine among(Map<String, Ingredient> own) {
+        Ingredient mine = own.get(name().strip().toLowerCase(Locale.ROOT));
+        return mine == null || ingredient.value().filter(mine::equals).isPresent()
+                ? this
+                : new RecipeLine(
+                        amount, new Typed<>(name(), Optional.of(mine), ""), min, max, fixed);
+    }
+
+    /**
+     * What it names.
+     *
+     * @return as typed
+     */
+    public String name() {
+        return ingredient.text();
+    }
+
+    /**
+     * Whether it still lacks its amount or its name.
+     *
+     * @return true of an empty line too
+     */
+    public boolean unfinished() {
+        return amount.isBlank() || ingredient.isBlank();
+    }
+
+    /** Whether nothing at all is typed. */
+    boolean isBlank() {
+        return amount.isBlank() && ingredient.isBlank() && min.isBlank() && max.isBlank();
+    }
+
+    /**
+     * What is wrong with it.
+     *
+     * @return a sentence; empty if nothing is, or it names nothing yet
+     */
+    public Optional<String> fault() {
+        if (ingredient.isBlank()) {
+            return Optional.empty();
+        }
+        Optional<String> first =
+                Stream.of(ingredient, amount, min, max)
+                        .map(Typed::fault)
+                        .filter(fault -> !fault.isEmpty())
+                        .findFirst();
+        try {
+            return first.isEmpty() && grams() >= 0 && mostG() < leastG()
+                    ? Optional.of(
+                            "the most of %s is below its least; swap min and max"
+                                    .formatted(ingredient.value().orElseThrow().name()))
+                    : first;
+        } catch (IllegalArgumentException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    /**
+     * Whether it is part of the mix.
+     *
+     * @return true if it is finished and nothing is wrong with it
+     */
+    public boolean counts() {
+        return !unfinished() && fault().isEmpty();
+    }
+
+    /**
+     * Its mass.
+     *
+     * @return g; zero while it is unfinished
+     * @throws IllegalArgumentException if it can't be weighed, such as a cup of something without a
+     *     known density
+     */
+    public double grams() {
+        return amount.value().flatMap(typed -> ingredient.value().map(typed::grams)).orElse(0.0);
+    }
+
+    /** No less than this, g, for a balance. */
+    double leastG() {
+        return keepsAmount() ? grams() : min.value().orElse(0.0);
+    }
+
+    /** No more than this, g, for a balance; infinite for no limit. */
+    double mostG() {
+        return keepsAmount() ? grams() : max.value().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private boolean keepsAmount() {
+        return fixed && amount.value().isPresent();
+    }
+
+    /**
+     * The grams of spoons and cups.
+     *
+     * @return such as {@code 24.6 g}; empty where grams were typed
+     */
+    public String inGrams() {
+        return counts() && !amount.value().orElseThrow().weighed()
+                ? TypedAmount.number(grams()) + " g"
+                : "";
+    }
+
+    /** The same with another mass. */
+    RecipeLine weighing(double massG) {
+        return withAmount(TypedAmount.number(massG) + " g");
+    }
+
+    /** So many times as much; what can't be read stays. */
+    RecipeLine times(double factor) {
+        return amount.value().map(typed -> withAmount(typed.times(factor))).orElse(this);
+    }
+}
