@@ -109,7 +109,7 @@ class ArchitectureTest {
                 "com.openhtmltopdf.. org.apache.pdfbox.. | print | how pages are set can change without anybody noticing",
                 "org.objectweb.asm.. | bench | what a class file says matters only to who runs it",
                 "picocli.. | terminal | how words become commands is the terminal's business",
-                "org.hipparchus.. org.ojalgo.. | science | numerics belong to the calculator",
+                "org.hipparchus.. | science | numerics belong to the calculator",
                 "com.fasterxml.. | terminal | how results are written out is the terminal's business",
             })
     void aLibraryHasOneHome(String library, String home, String reason) {

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 /** Finds what snippets may use: this program's own classes and the libraries of the science. */
 public final class BenchClassPath {
     private static final List<String> LIBRARIES =
-            List.of("hipparchus", "ojalgo", "commons-csv", "commons-io", "commons-codec");
+            List.of("hipparchus", "commons-csv", "commons-io", "commons-codec");
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private BenchClassPath() {}

@@ -118,9 +118,14 @@ final class HandoutCommand implements Callable<Integer> {
                     || !PrintFile.mayWrite(files, "-o", replace, screen)) {
                 return ExitCode.FAILED;
             }
+            List<Lesson> unrun = unrun(lessons, handoutOptions);
             int worst = ExitCode.DONE;
             for (Lesson lesson : lessons) {
-                worst = Math.max(worst, write(lesson, handoutOptions, place.apply(lesson), pdf));
+                boolean runs = !unrun.contains(lesson);
+                worst =
+                        Math.max(
+                                worst,
+                                write(lesson, handoutOptions, place.apply(lesson), pdf, runs));
             }
             return worst;
         } catch (IllegalArgumentException e) {
@@ -187,13 +192,13 @@ final class HandoutCommand implements Callable<Integer> {
                                                 .formatted(path, HandIn.ENDING)));
     }
 
-    private int write(Lesson lesson, HandoutOptions handoutOptions, Path to, boolean pdf) {
+    private int write(
+            Lesson lesson, HandoutOptions handoutOptions, Path to, boolean pdf, boolean runs) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return ExitCode.FAILED;
         }
-        boolean blankUnrun = handoutOptions.edition() == HandoutEdition.BLANK && !mayFrame(lesson);
-        Map<Integer, SnippetOutput> given = blankUnrun ? Map.of() : run(lesson, handoutOptions);
+        Map<Integer, SnippetOutput> given = runs ? run(lesson, handoutOptions) : Map.of();
         String html = Handout.html(lesson, given, handoutOptions);
         try {
             WholeFile.write(to, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
@@ -207,15 +212,17 @@ final class HandoutCommand implements Callable<Integer> {
     }
 
     /**
-     * A blank handout needs the runs for the axes of its figures alone. A stranger's lesson is not
-     * run for that, unless somebody agreed before: it gets lines to write on.
+     * The lessons that are not run: a blank handout needs the runs for the axes of its figures
+     * alone, so a stranger's gets lines to write on unless somebody agreed before.
      */
-    private boolean mayFrame(Lesson lesson) {
-        if (trust || new RunConsent(screen, courseLessons).isOurs(lesson)) {
-            return true;
+    private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions handoutOptions) {
+        RunConsent runConsent = new RunConsent(screen.withoutAsker(), courseLessons);
+        List<Lesson> strange = lessons.stream().filter(one -> !runConsent.isOurs(one)).toList();
+        if (trust || handoutOptions.edition() != HandoutEdition.BLANK || strange.isEmpty()) {
+            return List.of();
         }
         try (Workbook workbook = Workbook.open(folder)) {
-            return new RunConsent(screen.withoutAsker(), courseLessons).ask(lesson, workbook);
+            return strange.stream().filter(one -> !runConsent.ask(one, workbook)).toList();
         }
     }
 

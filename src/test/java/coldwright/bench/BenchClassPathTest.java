@@ -33,12 +33,14 @@ final class BenchClassPathTest {
     void followsTheManifestOfAJarInAFolderWithSpacesAndUmlauts(@TempDir Path folder)
             throws IOException {
         Path home = Files.createDirectories(folder.resolve("Kühle Küche 1/lib")).getParent();
-        Path library = Files.createFile(home.resolve("lib/ojalgo-57.1.0.jar"));
+        Path library = Files.createFile(home.resolve("lib/hipparchus-core-4.0.3.jar"));
         Files.createFile(home.resolve("lib/xchart-4.0.3.jar"));
         Manifest manifest = new Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
         manifest.getMainAttributes()
-                .put(Attributes.Name.CLASS_PATH, "lib/ojalgo-57.1.0.jar lib/xchart-4.0.3.jar");
+                .put(
+                        Attributes.Name.CLASS_PATH,
+                        "lib/hipparchus-core-4.0.3.jar lib/xchart-4.0.3.jar");
         Path jar = home.resolve("coldwright.jar");
         new JarOutputStream(Files.newOutputStream(jar), manifest).close();
         assertEquals(List.of(jar, library), BenchClassPath.of(jar.toString(), jar));

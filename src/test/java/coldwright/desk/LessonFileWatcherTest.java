@@ -7,7 +7,7 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.WorkStore;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,13 +25,7 @@ class LessonFileWatcherTest {
     @TempDir Path folder;
 
     private final ByHandClock clock = new ByHandClock();
-    private final DeskModel desk =
-            new DeskModel(
-                    LessonReader::read,
-                    new ByHandRunner(),
-                    Runnable::run,
-                    Runnable::run,
-                    WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(new ByHandRunner(), WorkStore.NONE);
     private Path file;
     private long second;
 

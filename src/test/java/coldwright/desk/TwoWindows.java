@@ -2,7 +2,7 @@ package coldwright.desk;
 
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.model.DeskModel;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 
@@ -73,13 +73,7 @@ final class TwoWindows {
 
         private Window() throws IOException {
             workKeeper = new WorkKeeper(workbook, clock, Runnable::run, words -> tell(words));
-            desk =
-                    new DeskModel(
-                            LessonReader::read,
-                            new ByHandRunner(),
-                            Runnable::run,
-                            Runnable::run,
-                            workKeeper);
+            desk = TestDesk.model(new ByHandRunner(), workKeeper);
             for (int i = 0; i < LESSONS; i++) {
                 Path file = folder.resolve("lesson-" + i + ".md");
                 Files.writeString(file, LESSON.formatted(i));

@@ -7,7 +7,7 @@ import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.model.DeskModel;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 
@@ -58,13 +58,7 @@ class WorkKeeperTest {
             workKeeper =
                     new WorkKeeper(
                             Workbook.open(new DataFolder(data)), clock, Runnable::run, told::add);
-            desk =
-                    new DeskModel(
-                            LessonReader::read,
-                            new ByHandRunner(),
-                            Runnable::run,
-                            Runnable::run,
-                            workKeeper);
+            desk = TestDesk.model(new ByHandRunner(), workKeeper);
         }
 
         Sitting() {

@@ -2,31 +2,27 @@ package coldwright.science.balance;
 
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposer;
 import org.hipparchus.linear.RealVector;
 
-import java.util.Arrays;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The best shares on the supposition of which of them stand at a bound.
+ * The least of a strictly convex quadratic form over shares that add up to one, each within its
+ * bounds.
  *
- * <p>Then nothing but linear equations is left (Hipparchus), and the conditions of Karush, Kuhn and
- * Tucker tell whether the supposition holds: every other share lies within its bounds, and no share
- * at a bound wants to leave it. If it does not hold it is corrected where it failed and tried
- * again, a few times (the primal-dual active set of M. Hintermüller, K. Ito and K. Kunisch 2002,
- * from memory); after that there is no answer from here.
+ * <p>While it is supposed which shares are at a bound, nothing but linear equations is left
+ * (Hipparchus). The free shares move towards their solution until one of them meets a bound; once
+ * they are there, the share that most wants to leave its bound is freed. When none does, the
+ * conditions of Karush, Kuhn and Tucker hold, and the answer is the only one: the primal active set
+ * method (J. Nocedal and S. J. Wright, Numerical Optimization, 2nd ed. 2006, algorithm 16.3, from
+ * memory).
  */
 final class ActiveBounds {
-    /** A share nearer to a bound than this stands at it. */
-    private static final double CLOSE = 1e-9;
-
-    private static final int TRIES = 6;
+    private static final int STEPS_PER_SHARE = 50;
     private static final double SINGULAR = 1e-12;
 
-    /** How far a share at a bound may seem to want away from it, against the largest pull. */
+    /** How far sums and slopes may be off by rounding, against the largest of them. */
     private static final double ROUNDING = 1e-9;
 
     private final double[] least;
@@ -35,7 +31,7 @@ final class ActiveBounds {
     private final double[] pull;
 
     /**
-     * A question.
+     * A form and its bounds.
      *
      * @param least least share of each
      * @param most most share of each
@@ -52,100 +48,139 @@ final class ActiveBounds {
     /**
      * Finds them.
      *
-     * @param before shares of which some stand at bounds, the first supposition
-     * @return shares that add up to one and are the best of all, or nothing
+     * @param near where to start; need not keep to the bounds
+     * @return the best shares
+     * @throws IllegalStateException if the bounds leave no room for a sum of one
      */
-    Optional<double[]> best(double[] before) {
-        double[] settled = new double[before.length];
-        for (int i = 0; i < settled.length; i++) {
-            settled[i] = nearBound(before[i], i);
+    double[] best(double[] near) {
+        double[] shares = feasible(near);
+        boolean[] free = new boolean[shares.length];
+        boolean any = false;
+        for (int i = 0; i < free.length; i++) {
+            free[i] = shares[i] > least[i] && shares[i] < most[i];
+            any |= free[i];
         }
-        for (int n = 0; n < TRIES; n++) {
-            double[] found = solve(settled);
-            if (found.length == 0) {
-                return Optional.empty();
-            }
-            double[] corrected = corrected(settled, found);
-            if (Arrays.equals(settled, corrected)) {
-                return Optional.of(Arrays.copyOf(found, settled.length));
-            }
-            settled = corrected;
+        for (int i = 0; i < free.length && !any; i++) {
+            free[i] = least[i] < most[i];
+            any = free[i];
         }
-        return Optional.empty();
+        for (int n = 0; any && !(move(shares, free) && settled(shares, free)); n++) {
+            if (n > STEPS_PER_SHARE * shares.length) {
+                throw new IllegalStateException("the least squares found no answer");
+            }
+        }
+        return shares;
     }
 
-    /** The bound that a share stands at; not a number for a free one. */
-    private double nearBound(double share, int i) {
-        if (share - least[i] < CLOSE) {
-            return least[i];
+    /** Shares within their bounds; what then lacks of one, or is too much, goes where room is. */
+    private double[] feasible(double[] near) {
+        double[] shares = new double[near.length];
+        double lack = 1;
+        for (int i = 0; i < near.length; i++) {
+            shares[i] = Math.min(most[i], Math.max(least[i], near[i]));
+            lack -= shares[i];
         }
-        return most[i] - share < CLOSE ? most[i] : Double.NaN;
+        double[] towards = lack > 0 ? most : least;
+        double room = 0;
+        for (int i = 0; i < near.length; i++) {
+            room += towards[i] - shares[i];
+        }
+        if (Math.abs(lack) > Math.abs(room) + ROUNDING) {
+            throw new IllegalStateException("the bounds leave no room for the total");
+        }
+        double part = room == 0 ? 0 : Math.min(1, lack / room);
+        for (int i = 0; i < near.length; i++) {
+            shares[i] += part * (towards[i] - shares[i]);
+        }
+        return shares;
     }
 
-    /** All shares and the multiplier of their sum; empty if there are none. */
-    private double[] solve(double[] settled) {
-        int[] free =
-                IntStream.range(0, settled.length).filter(i -> Double.isNaN(settled[i])).toArray();
+    /** Moves the free shares to their best; false if one met a bound on the way. */
+    private boolean move(double[] shares, boolean[] isFree) {
+        int[] free = IntStream.range(0, shares.length).filter(i -> isFree[i]).toArray();
+        double[] best = solve(shares, free);
+        double part = 1;
+        int stopped = -1;
+        for (int f = 0; f < free.length && free.length > 1; f++) {
+            int i = free[f];
+            double bound = Math.min(most[i], Math.max(least[i], best[f]));
+            double until = bound == best[f] ? 1 : (bound - shares[i]) / (best[f] - shares[i]);
+            if (until < part) {
+                part = until;
+                stopped = i;
+            }
+        }
+        for (int f = 0; f < free.length; f++) {
+            int i = free[f];
+            double moved = shares[i] + part * (best[f] - shares[i]);
+            shares[i] = Math.min(most[i], Math.max(least[i], moved));
+        }
+        if (stopped >= 0) {
+            shares[stopped] = isAtLeast(stopped, shares) ? least[stopped] : most[stopped];
+            isFree[stopped] = false;
+        }
+        return stopped < 0;
+    }
+
+    /** The best free shares while the others stay, and the multiplier of the sum. */
+    private double[] solve(double[] shares, int[] free) {
         int n = free.length;
-        if (n == 0) {
-            return new double[0];
-        }
-        double left = 1 - Arrays.stream(settled).filter(share -> !Double.isNaN(share)).sum();
         Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(n + 1, n + 1);
         RealVector right = new ArrayRealVector(n + 1);
+        double left = 1;
+        for (double share : shares) {
+            left -= share;
+        }
         for (int r = 0; r < n; r++) {
-            double[] row = squares[free[r]];
-            double pulled = pull[free[r]];
-            for (int i = 0; i < settled.length; i++) {
-                pulled -= Double.isNaN(settled[i]) ? 0 : row[i] * settled[i];
-            }
+            double pulled = -slope(free[r], shares);
             for (int s = 0; s < n; s++) {
-                matrix.setEntry(r, s, row[free[s]]);
+                pulled += squares[free[r]][free[s]] * shares[free[s]];
+                matrix.setEntry(r, s, squares[free[r]][free[s]]);
             }
             matrix.setEntry(r, n, 1);
             matrix.setEntry(n, r, 1);
             right.setEntry(r, pulled);
+            left += shares[free[r]];
         }
         right.setEntry(n, left);
-        DecompositionSolver solver = new LUDecomposer(SINGULAR).decompose(matrix);
-        if (!solver.isNonSingular()) {
-            return new double[0];
-        }
-        RealVector solved = solver.solve(right);
-        double[] found = Arrays.copyOf(settled, settled.length + 1);
-        for (int r = 0; r < n; r++) {
-            found[free[r]] = solved.getEntry(r);
-        }
-        found[settled.length] = solved.getEntry(n);
-        return found;
+        return new LUDecomposer(SINGULAR).decompose(matrix).solve(right).toArray();
     }
 
-    /** What should have been supposed; the same if all was right. */
-    private double[] corrected(double[] settled, double[] found) {
-        double multiplier = found[settled.length];
-        double largest = Math.abs(multiplier);
-        for (double one : pull) {
-            largest = Math.max(largest, Math.abs(one));
+    /** Half of how fast the form rises with a share. */
+    private double slope(int i, double[] shares) {
+        double sum = -pull[i];
+        for (int j = 0; j < shares.length; j++) {
+            sum += squares[i][j] * shares[j];
         }
-        double slack = ROUNDING * largest;
-        double[] corrected = settled.clone();
-        for (int i = 0; i < settled.length; i++) {
-            if (Double.isNaN(settled[i])) {
-                if (!(found[i] >= least[i])) {
-                    corrected[i] = least[i];
-                } else if (found[i] > most[i]) {
-                    corrected[i] = most[i];
-                }
-            } else if (least[i] < most[i]) {
-                double slope = multiplier - pull[i];
-                for (int j = 0; j < settled.length; j++) {
-                    slope += squares[i][j] * found[j];
-                }
-                if (settled[i] == least[i] ? slope < -slack : slope > slack) {
-                    corrected[i] = Double.NaN;
-                }
+        return sum;
+    }
+
+    /** Whether no share wants to leave its bound; frees the one that most does. */
+    private boolean settled(double[] shares, boolean[] isFree) {
+        double[] slopes =
+                IntStream.range(0, shares.length).mapToDouble(i -> slope(i, shares)).toArray();
+        double slopeOfFree = 0;
+        double largest = 0;
+        for (int i = 0; i < slopes.length; i++) {
+            slopeOfFree = isFree[i] ? slopes[i] : slopeOfFree;
+            largest = Math.max(largest, Math.abs(pull[i]));
+        }
+        double strongest = ROUNDING * Math.max(largest, Math.abs(slopeOfFree));
+        int freed = -1;
+        for (int i = 0; i < slopes.length; i++) {
+            double wish = (slopeOfFree - slopes[i]) * (isAtLeast(i, shares) ? 1 : -1);
+            if (!isFree[i] && least[i] < most[i] && wish > strongest) {
+                strongest = wish;
+                freed = i;
             }
         }
-        return corrected;
+        if (freed >= 0) {
+            isFree[freed] = true;
+        }
+        return freed < 0;
+    }
+
+    private boolean isAtLeast(int i, double[] shares) {
+        return shares[i] - least[i] < most[i] - shares[i];
     }
 }

@@ -1,21 +1,14 @@
 package coldwright.science.balance;
 
-import org.ojalgo.matrix.store.R064Store;
-import org.ojalgo.matrix.store.RawStore;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.convex.ConvexSolver;
-
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Shares of a total, each within its bounds, whose weighted rows come nearest to wanted values.
  *
- * <p>Solved by ojAlgo's convex solver, unless it is soon clear which shares stand at their bounds
- * ({@link ActiveBounds}), which spares most of the time. A small ridge pulls towards the shares
- * given, which makes the answer unique; since each call starts from the answer before, the pull
- * fades (the proximal point method: Rockafellar 1976, SIAM J. Control Optim. 14:877, from memory).
+ * <p>A small ridge pulls towards the shares given, which makes the answer unique ({@link
+ * ActiveBounds}); since each call starts from the answer before, the pull fades (the proximal point
+ * method: Rockafellar 1976, SIAM J. Control Optim. 14:877, from memory).
  */
 final class BoundedLeastSquares {
     private static final double RIDGE = 1e-3;
@@ -60,44 +53,6 @@ final class BoundedLeastSquares {
                 squares[i][j] = sum;
             }
         }
-        return new ActiveBounds(least, most, squares, pull)
-                .best(centre)
-                .orElseGet(() -> anyBounds(squares, pull));
-    }
-
-    /** The best shares, whichever of them come to stand at a bound. */
-    double[] anyBounds(double[][] squares, double[] pull) {
-        int n = pull.length;
-        R064Store ones = R064Store.FACTORY.make(1, n);
-        ones.fillAll(1.0);
-        R064Store one = R064Store.FACTORY.make(1, 1);
-        one.fillAll(1.0);
-        int[] capped = IntStream.range(0, n).filter(i -> most[i] < 1).toArray();
-        R064Store bounds = R064Store.FACTORY.make(n + capped.length, n);
-        R064Store limits = R064Store.FACTORY.make(n + capped.length, 1);
-        for (int i = 0; i < n; i++) {
-            bounds.set(i, i, -1);
-            limits.set(i, 0, -least[i]);
-        }
-        for (int k = 0; k < capped.length; k++) {
-            bounds.set(n + k, capped[k], 1);
-            limits.set(n + k, 0, most[capped[k]]);
-        }
-        Optimisation.Result result =
-                ConvexSolver.newBuilder()
-                        .objective(
-                                R064Store.FACTORY.copy(RawStore.wrap(squares)),
-                                R064Store.FACTORY.column(pull))
-                        .equalities(ones, one)
-                        .inequalities(bounds, limits)
-                        .solve();
-        if (!result.getState().isFeasible()) {
-            throw new IllegalStateException("the least squares found no answer: " + result);
-        }
-        double[] shares = new double[n];
-        for (int i = 0; i < n; i++) {
-            shares[i] = Math.min(most[i], Math.max(least[i], result.doubleValue(i)));
-        }
-        return shares;
+        return new ActiveBounds(least, most, squares, pull).best(centre);
     }
 }

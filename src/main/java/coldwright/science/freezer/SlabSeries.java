@@ -2,6 +2,8 @@ package coldwright.science.freezer;
 
 import coldwright.science.Require;
 
+import org.hipparchus.analysis.solvers.BrentSolver;
+
 /**
  * A slab that cools without freezing: the exact series.
  *
@@ -13,6 +15,8 @@ import coldwright.science.Require;
  */
 public final class SlabSeries {
     private static final int TERMS = 60;
+    private static final double ACCURACY = 1e-15;
+    private static final int MOST_EVALUATIONS = 100;
 
     private SlabSeries() {}
 
@@ -39,14 +43,11 @@ public final class SlabSeries {
     static double root(double biot, int n) {
         double low = n * Math.PI;
         double high = low + Math.PI / 2;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (middle * Math.sin(middle) < biot * Math.cos(middle) == (n % 2 == 0)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return new BrentSolver(ACCURACY, ACCURACY)
+                .solve(
+                        MOST_EVALUATIONS,
+                        beta -> beta * Math.sin(beta) - biot * Math.cos(beta),
+                        low,
+                        high);
     }
 }

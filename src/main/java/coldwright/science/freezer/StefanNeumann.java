@@ -3,6 +3,9 @@ package coldwright.science.freezer;
 import coldwright.science.Require;
 import coldwright.science.thermal.Phase;
 
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.special.Erf;
+
 /**
  * The exact solution for liquid at its freezing point that freezes from a wall of constant
  * temperature.
@@ -15,6 +18,10 @@ import coldwright.science.thermal.Phase;
  * Exact for constant properties and equal densities: the yardstick of {@link LayeredBody}.
  */
 public final class StefanNeumann {
+    private static final double LARGEST_LAMBDA = 3;
+    private static final double ACCURACY = 1e-15;
+    private static final int MOST_EVALUATIONS = 100;
+
     private final Phase solid;
     private final double densityKgPerM3;
     private final double stefan;
@@ -31,17 +38,17 @@ public final class StefanNeumann {
         this.solid = solid;
         this.densityKgPerM3 = Require.positive("densityKgPerM3", densityKgPerM3, "kg/m³");
         stefan = solid.heatCapacityJPerGK() * drive.wallBelowMeltingK() / drive.latentJPerG();
-        double low = 0;
-        double high = 3;
-        for (int i = 0; i < 80; i++) {
-            double middle = (low + high) / 2;
-            if (middle * Math.exp(middle * middle) * erf(middle) * Math.sqrt(Math.PI) < stefan) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        lambda = low;
+        lambda =
+                new BrentSolver(ACCURACY, ACCURACY)
+                        .solve(
+                                MOST_EVALUATIONS,
+                                x -> stefanNumberAt(x) - stefan,
+                                0,
+                                LARGEST_LAMBDA);
+    }
+
+    private static double stefanNumberAt(double lambda) {
+        return lambda * Math.exp(lambda * lambda) * Erf.erf(lambda) * Math.sqrt(Math.PI);
     }
 
     /**
@@ -88,16 +95,5 @@ public final class StefanNeumann {
         return 2000
                 * lambda
                 * Math.sqrt(diffusivity * Require.notNegative("seconds", seconds, "s"));
-    }
-
-    /** Error function by its series, exact to rounding below 3. */
-    private static double erf(double x) {
-        double term = x;
-        double sum = x;
-        for (int n = 1; n < 100; n++) {
-            term *= -x * x / n;
-            sum += term / (2 * n + 1);
-        }
-        return 2 / Math.sqrt(Math.PI) * sum;
     }
 }

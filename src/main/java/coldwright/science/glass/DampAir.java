@@ -3,6 +3,8 @@ package coldwright.science.glass;
 import coldwright.science.Band;
 import coldwright.science.Require;
 
+import org.hipparchus.analysis.solvers.BrentSolver;
+
 import java.util.List;
 
 /**
@@ -28,7 +30,11 @@ public record DampAir(Wafer wafer, double roomC) {
     private static final double K = 0.95;
     private static final Band DIFFUSIVITY_M2_PER_S = new Band(2e-11, 6e-11, 2e-10);
     private static final double HALF_WAY = 0.197;
-    private static final Require.Range HUMIDITY = new Require.Range(0, 95, "% relative humidity");
+    private static final double DAMPEST_PERCENT = 95;
+    private static final double ACCURACY_PERCENT = 1e-9;
+    private static final int MOST_EVALUATIONS = 100;
+    private static final Require.Range HUMIDITY =
+            new Require.Range(0, DAMPEST_PERCENT, "% relative humidity");
 
     /** Checks the temperature. */
     public DampAir {
@@ -98,20 +104,18 @@ public record DampAir(Wafer wafer, double roomC) {
     }
 
     private double limit(double monolayer) {
-        double low = 0;
-        double high = 95;
-        if (glass(wet(monolayer, high)) > roomC) {
-            return high;
+        if (glass(wet(monolayer, DAMPEST_PERCENT)) > roomC) {
+            return DAMPEST_PERCENT;
         }
-        for (int i = 0; i < 50; i++) {
-            double middle = (low + high) / 2;
-            if (glass(wet(monolayer, middle)) > roomC) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        if (glass(wet(monolayer, 0)) <= roomC) {
+            return 0;
         }
-        return low;
+        return new BrentSolver(ACCURACY_PERCENT)
+                .solve(
+                        MOST_EVALUATIONS,
+                        percent -> glass(wet(monolayer, percent)) - roomC,
+                        0,
+                        DAMPEST_PERCENT);
     }
 
     private double glass(double waterPercent) {

@@ -2,6 +2,7 @@ package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.figure.model.ShownFigure;
+import coldwright.desk.page.OnPage;
 import coldwright.figure.Drawing;
 import coldwright.figure.Figure;
 import coldwright.figure.Piece;
@@ -27,14 +28,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.TimeUnit;
 
 /** Plates in a window of their own, without a bench. */
 final class FigureFixtures {
-    private static final int PATIENCE_S = 60;
-
     final ObservableList<ShownFigure> drawn = FXCollections.observableArrayList();
     final PinnedFigures pins = new PinnedFigures();
     final FigureSettings room;
@@ -95,7 +92,7 @@ final class FigureFixtures {
 
     FigureView show(FxRobot robot, ShownFigure one) throws Exception {
         robot.interact(() -> drawn.setAll(one));
-        return waitFor(
+        return OnPage.waitFor(
                 () ->
                         robot.lookup(".plate").queryAllAs(FigureView.class).stream()
                                 .filter(plate -> imageOf(plate) != null)
@@ -120,22 +117,10 @@ final class FigureFixtures {
 
     /** Presses a word by the keyboard alone. */
     static void pressWord(FxRobot robot, String text) throws Exception {
-        Labeled word = waitFor(() -> word(robot, text).orElse(null), "the word " + text);
+        Labeled word = OnPage.waitFor(() -> word(robot, text).orElse(null), "the word " + text);
         robot.interact(word::requestFocus);
-        waitFor(() -> word.isFocused() ? true : null, "the focus on " + text);
+        OnPage.waitFor(() -> word.isFocused() ? true : null, "the focus on " + text);
         robot.push(javafx.scene.input.KeyCode.SPACE);
         WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    static <T> T waitFor(Callable<T> question, String what) throws Exception {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
-        while (System.nanoTime() < end) {
-            T answer = WaitForAsyncUtils.asyncFx(question).get(PATIENCE_S, TimeUnit.SECONDS);
-            if (answer != null) {
-                return answer;
-            }
-            Thread.sleep(15);
-        }
-        throw new AssertionError("waited %d s for %s".formatted(PATIENCE_S, what));
     }
 }

@@ -3,8 +3,8 @@ package coldwright.desk.figure;
 import static coldwright.desk.figure.FigureFixtures.imageOf;
 import static coldwright.desk.figure.FigureFixtures.lines;
 import static coldwright.desk.figure.FigureFixtures.pressWord;
-import static coldwright.desk.figure.FigureFixtures.waitFor;
 import static coldwright.desk.figure.FigureFixtures.word;
+import static coldwright.desk.page.OnPage.waitFor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
+import coldwright.desk.page.TestDesk;
 import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.Test;
@@ -50,13 +51,7 @@ class DeskModelTest {
 
     @TempDir private Path folder;
 
-    private final DeskModel desk =
-            new DeskModel(
-                    LessonReader::read,
-                    new ByHandRunner(),
-                    Runnable::run,
-                    Runnable::run,
-                    WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(new ByHandRunner(), WorkStore.NONE);
 
     @Test
     void theShelfIsFilledAndNothingOpenedUnasked() {

@@ -7,10 +7,9 @@ import coldwright.desk.figure.model.CurveSketch;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.lesson.model.SnippetModel;
-import coldwright.desk.run.RunQueue;
+import coldwright.desk.page.TestDesk;
 import coldwright.figure.Figure;
 import coldwright.figure.Series;
-import coldwright.lesson.LessonReader;
 import coldwright.workbook.work.LearnerAnswer;
 
 import org.junit.jupiter.api.Test;
@@ -22,10 +21,8 @@ import java.util.Optional;
 class DrawnPredictionTest {
     private final ByHandRunner bench = new ByHandRunner();
     private final LessonModel lesson =
-            new LessonModel(
-                    LessonReader.read(
-                            "test.md",
-                            """
+            TestDesk.lesson(
+                    """
                             # Ice
 
                             ## One
@@ -40,9 +37,8 @@ class DrawnPredictionTest {
                             ```java
                             int a = 1;
                             ```
-                            """),
-                    new RunQueue(bench, Runnable::run),
-                    Runnable::run);
+                            """,
+                    bench);
     private final PredictionModel forecast = lesson.steps().get(0).predictions().get(0);
     private final SnippetModel snippet = lesson.steps().get(0).snippets().get(0);
 

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,8 +45,7 @@ class RunAgainTest {
     @TempDir private Path folder;
 
     private final ByHandRunner bench = new ByHandRunner();
-    private final DeskModel desk =
-            new DeskModel(LessonReader::read, bench, Runnable::run, Runnable::run, WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(bench, WorkStore.NONE);
     private Path file;
 
     @BeforeEach

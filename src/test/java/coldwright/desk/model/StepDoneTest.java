@@ -8,8 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.lesson.model.StepModel;
-import coldwright.desk.run.RunQueue;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 
 import org.junit.jupiter.api.Test;
 
@@ -17,10 +16,8 @@ import org.junit.jupiter.api.Test;
 class StepDoneTest {
     private final ByHandRunner bench = new ByHandRunner();
     private final LessonModel lesson =
-            new LessonModel(
-                    LessonReader.read(
-                            "test.md",
-                            """
+            TestDesk.lesson(
+                    """
                             # Ice
 
                             ## Your turn
@@ -37,9 +34,8 @@ class StepDoneTest {
                             sugar >= 0 is true
                             sugar > 50 is true -- the task
                             ```
-                            """),
-                    new RunQueue(bench, Runnable::run),
-                    Runnable::run);
+                            """,
+                    bench);
     private final StepModel step = lesson.steps().get(0);
     private final SnippetModel snippet = step.snippets().get(0);
 

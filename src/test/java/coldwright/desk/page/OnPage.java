@@ -20,7 +20,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 
 /** What a test looks for on the page, and how it waits for it. */
-final class OnPage {
+public final class OnPage {
     /** Long enough for a bench that starts on a busy machine; no test waits for its end. */
     static final int PATIENCE_S = 60;
 
@@ -146,7 +146,7 @@ final class OnPage {
     }
 
     /** Asks on the window's thread again and again until there is an answer. */
-    static <T> T waitFor(Callable<T> question, String what) throws Exception {
+    public static <T> T waitFor(Callable<T> question, String what) throws Exception {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
         while (System.nanoTime() < end) {
             T answer = WaitForAsyncUtils.asyncFx(question).get(PATIENCE_S, TimeUnit.SECONDS);

@@ -4,9 +4,12 @@ import coldwright.desk.BenchRunner;
 import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.lesson.AppActions;
+import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.WorkStore;
+import coldwright.desk.run.RunQueue;
+import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 
@@ -68,6 +71,24 @@ public final class TestDesk {
                 (lesson, name) -> {},
                 (lesson, choice) -> {},
                 () -> {});
+    }
+
+    /**
+     * A desk without a window, on which all happens at once.
+     *
+     * @param runner runs snippets
+     * @param workStore what keeps the learner's work
+     */
+    public static DeskModel model(SnippetRunner runner, WorkStore workStore) {
+        return new DeskModel(LessonReader::read, runner, Runnable::run, Runnable::run, workStore);
+    }
+
+    /** A lesson without a desk. */
+    public static LessonModel lesson(String text, SnippetRunner runner) {
+        return new LessonModel(
+                LessonReader.read("test.md", text),
+                new RunQueue(runner, Runnable::run),
+                Runnable::run);
     }
 
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {

@@ -7,8 +7,7 @@ import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 import coldwright.desk.lesson.model.CheckLine.State;
 import coldwright.desk.model.ByHandRunner;
-import coldwright.desk.run.RunQueue;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 
 import org.junit.jupiter.api.Test;
 
@@ -17,10 +16,8 @@ import java.util.List;
 class CheckModelTest {
     private final ByHandRunner bench = new ByHandRunner();
     private final LessonModel lesson =
-            new LessonModel(
-                    LessonReader.read(
-                            "test.md",
-                            """
+            TestDesk.lesson(
+                    """
                             # Ice
 
                             ## One
@@ -34,9 +31,8 @@ class CheckModelTest {
                             a < 0 is true
                             b is 3 within 1
                             ```
-                            """),
-                    new RunQueue(bench, Runnable::run),
-                    Runnable::run);
+                            """,
+                    bench);
     private final SnippetModel snippet = lesson.steps().get(0).snippets().get(0);
     private final CheckModel check = (CheckModel) lesson.steps().get(0).parts().get(1);
 

@@ -7,8 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.bench.RunOutcome;
 import coldwright.desk.lesson.model.PredictionModel.Verdict;
 import coldwright.desk.model.ByHandRunner;
-import coldwright.desk.run.RunQueue;
-import coldwright.lesson.LessonReader;
+import coldwright.desk.page.TestDesk;
 
 import org.junit.jupiter.api.Test;
 
@@ -17,10 +16,8 @@ import java.util.Optional;
 class PredictionModelTest {
     private final ByHandRunner bench = new ByHandRunner();
     private final LessonModel lesson =
-            new LessonModel(
-                    LessonReader.read(
-                            "test.md",
-                            """
+            TestDesk.lesson(
+                    """
                             # Ice
 
                             ## One
@@ -41,9 +38,8 @@ class PredictionModelTest {
                             ```java
                             int a = 1;
                             ```
-                            """),
-                    new RunQueue(bench, Runnable::run),
-                    Runnable::run);
+                            """,
+                    bench);
     private final PredictionModel number = (PredictionModel) lesson.steps().get(0).parts().get(0);
     private final PredictionModel choice = (PredictionModel) lesson.steps().get(0).parts().get(1);
     private final SnippetModel snippet = lesson.steps().get(0).snippets().get(0);

@@ -10,9 +10,8 @@ import coldwright.bench.SnippetProblem;
 import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.lesson.model.SnippetModel.Phase;
 import coldwright.desk.model.ByHandRunner;
-import coldwright.desk.run.RunQueue;
+import coldwright.desk.page.TestDesk;
 import coldwright.figure.Figure;
-import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.Test;
 
@@ -22,10 +21,8 @@ import java.util.Optional;
 class SnippetModelTest {
     private final ByHandRunner bench = new ByHandRunner();
     private final LessonModel lesson =
-            new LessonModel(
-                    LessonReader.read(
-                            "test.md",
-                            """
+            TestDesk.lesson(
+                    """
                             # Ice
 
                             ## One
@@ -43,9 +40,8 @@ class SnippetModelTest {
                             ```java
                             a + b
                             ```
-                            """),
-                    new RunQueue(bench, Runnable::run),
-                    Runnable::run);
+                            """,
+                    bench);
     private final SnippetModel first = lesson.steps().get(0).snippets().get(0);
     private final SnippetModel given = lesson.steps().get(1).snippets().get(0);
     private final SnippetModel second = lesson.steps().get(1).snippets().get(1);
