@@ -34,23 +34,10 @@ public final class NameCompleter implements AutoCloseable {
     /** What every object has, or every choice of an enum, and no learner needs. */
     private static final Set<String> HIDDEN =
             Set.of(
-                    "getClass",
-                    "hashCode",
-                    "equals",
-                    "notify",
-                    "notifyAll",
-                    "wait",
-                    "clone",
-                    "finalize",
-                    "class",
-                    "getDeclaringClass",
-                    "describeConstable",
-                    "compareTo",
-                    "ordinal",
-                    "valueOf",
-                    "EnumDesc",
-                    "this",
-                    "super");
+                    ("getClass hashCode equals notify notifyAll wait clone finalize"
+                                    + " class getDeclaringClass describeConstable compareTo ordinal"
+                                    + " valueOf EnumDesc this super")
+                            .split(" "));
 
     private static final Pattern TYPED = Pattern.compile("[\\p{L}_$][\\p{L}\\p{N}_$]*$");
     private static final Pattern PLAIN_NAME = Pattern.compile("\\p{Ll}[\\p{L}\\p{N}]*");
