@@ -80,8 +80,8 @@ public final class NameCompleter implements AutoCloseable {
     public List<CompletionProposal> complete(
             List<String> above, String text, int caret, BooleanSupplier stopped) {
         String head = text.substring(0, caret);
-        if (isQuiet(JavaSource.of(head + "x").at(caret).orElseThrow())
-                || text.length() > StepCompiler.MOST_CHARACTERS) {
+        JavaToken typed = JavaSource.of(head + "x").at(caret).orElseThrow();
+        if (typed.isComment() || typed.isQuoted() || text.length() > StepCompiler.MOST_CHARACTERS) {
             return List.of();
         }
         freshen();
@@ -98,10 +98,6 @@ public final class NameCompleter implements AutoCloseable {
         }
         Matcher condition = CONDITION.matcher(rest);
         return at(condition.find() ? rest.substring(condition.end()).stripLeading() : rest, caret);
-    }
-
-    private static boolean isQuiet(JavaToken token) {
-        return token.isComment() || token.isQuoted();
     }
 
     /** Takes the whole statements from a text's beginning, and leaves what comes after them. */
