@@ -5,45 +5,32 @@ import coldwright.bench.compile.SnippetSource;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
-/** One run that was asked for. */
-final class RunJob {
-    private final List<SnippetSource> snippets;
-    private final RunOutput record;
-    private final CompletableFuture<FinishedRun> result = new CompletableFuture<>();
-    private final CompletableFuture<Void> stop = new CompletableFuture<>();
-
+/**
+ * One run that was asked for.
+ *
+ * @param snippets the snippets from the top, the one to run last
+ * @param record takes what it prints and draws
+ * @param result how it ended
+ * @param stopAsked done when a stop is asked for
+ */
+record RunJob(
+        List<SnippetSource> snippets,
+        RunOutput record,
+        CompletableFuture<FinishedRun> result,
+        CompletableFuture<Void> stopAsked) {
     RunJob(List<SnippetSource> snippets, RunOutput record) {
-        this.snippets = List.copyOf(snippets);
-        this.record = record;
-    }
-
-    /** The snippets from the top, the one to run last. */
-    List<SnippetSource> snippets() {
-        return snippets;
+        this(List.copyOf(snippets), record, new CompletableFuture<>(), new CompletableFuture<>());
     }
 
     int above() {
         return snippets.size() - 1;
     }
 
-    RunOutput record() {
-        return record;
-    }
-
-    CompletableFuture<FinishedRun> result() {
-        return result;
-    }
-
     void stop() {
-        stop.complete(null);
+        stopAsked.complete(null);
     }
 
     boolean stopped() {
-        return stop.isDone();
-    }
-
-    /** Done when a stop is asked for. */
-    CompletableFuture<Void> stopAsked() {
-        return stop;
+        return stopAsked.isDone();
     }
 }

@@ -19,23 +19,19 @@ final class SeriesCodec {
     static void write(Series series, WireWriter out) throws IOException {
         if (series instanceof Series.Curve curve) {
             open(CURVE, series, out);
-            write(curve.x(), out);
-            write(curve.y(), out);
+            write(out, curve.x(), curve.y());
         } else if (series instanceof Series.Dots dots) {
             open(DOTS, series, out);
-            write(dots.x(), out);
-            write(dots.y(), out);
+            write(out, dots.x(), dots.y());
         } else if (series instanceof Series.Band band) {
             open(BAND, series, out);
-            write(band.x(), out);
-            write(band.low(), out);
-            write(band.high(), out);
+            write(out, band.x(), band.low(), band.high());
         } else if (series instanceof Series.Bars bars) {
             open(BARS, series, out);
             for (String word : bars.words()) {
                 out.text("word under a bar", word);
             }
-            write(bars.values(), out);
+            write(out, bars.values());
         } else {
             throw new AssertionError(series.getClass());
         }
@@ -47,8 +43,10 @@ final class SeriesCodec {
         out.whole(series.size());
     }
 
-    private static void write(NumberColumn numbers, WireWriter out) throws IOException {
-        out.numbers(numbers.size(), numbers::at);
+    private static void write(WireWriter out, NumberColumn... columns) throws IOException {
+        for (NumberColumn column : columns) {
+            out.numbers(column.size(), column::at);
+        }
     }
 
     static Series read(WireReader in, int pointLimit) throws IOException {

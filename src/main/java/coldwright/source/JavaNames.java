@@ -24,23 +24,9 @@ public record JavaNames(
                     "Double", "Integer", "Long", "Boolean");
     private static final Set<String> KEYWORDS =
             Set.of(
-                    "return",
-                    "throw",
-                    "new",
-                    "else",
-                    "case",
-                    "assert",
-                    "instanceof",
-                    "import",
-                    "package",
-                    "goto",
-                    "break",
-                    "continue",
-                    "yield",
-                    "do",
-                    "extends",
-                    "implements",
-                    "throws");
+                    ("return throw new else case assert instanceof import package goto"
+                                    + " break continue yield do extends implements throws")
+                            .split(" "));
     private static final Set<String> COMPARISONS = Set.of("==", "!=", "<=", ">=");
     private static final Set<String> TYPE_WORDS = Set.of("class", "record", "interface", "enum");
 

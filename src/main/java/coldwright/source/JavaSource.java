@@ -8,6 +8,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 
 /**
  * A piece of Java text with its tokens.
@@ -70,34 +72,28 @@ public record JavaSource(String text, List<JavaToken> tokens) {
 
     /** Whether the text names anything; one of numbers alone says nothing of a snippet. */
     public boolean namesSomething() {
-        List<JavaToken> code = code();
-        for (int i = 0; i < code.size(); i++) {
-            boolean member = i > 0 && is(code.get(i - 1), ".");
-            if (code.get(i).kind() == Kind.WORD && !member && !VALUES.contains(text(code.get(i)))) {
-                return true;
-            }
-        }
-        return false;
+        return anyWord((word, after) -> !VALUES.contains(word));
     }
 
     /** Whether the text names a variable: a word that follows no point and is not called. */
     public boolean namesValue(String name) {
+        return anyWord((word, after) -> word.equals(name) && !after.equals("("));
+    }
+
+    /** Whether the text calls a method of this name, of whatever it may be. */
+    public boolean calls(String name) {
+        List<JavaToken> code = code();
+        return IntStream.range(1, code.size())
+                .anyMatch(i -> isWord(code.get(i - 1), name) && is(code.get(i), "("));
+    }
+
+    /** Whether a word that follows no point, and the token after it, are such. */
+    private boolean anyWord(BiPredicate<String, String> such) {
         List<JavaToken> code = code();
         for (int i = 0; i < code.size(); i++) {
             boolean member = i > 0 && is(code.get(i - 1), ".");
-            boolean called = i + 1 < code.size() && is(code.get(i + 1), "(");
-            if (isWord(code.get(i), name) && !member && !called) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Whether the text calls a method of this name. */
-    public boolean calls(String name) {
-        List<JavaToken> code = code();
-        for (int i = 1; i < code.size(); i++) {
-            if (isWord(code.get(i - 1), name) && is(code.get(i), "(")) {
+            String after = i + 1 < code.size() ? text(code.get(i + 1)) : "";
+            if (code.get(i).kind() == Kind.WORD && !member && such.test(text(code.get(i)), after)) {
                 return true;
             }
         }

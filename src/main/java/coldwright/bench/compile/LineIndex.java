@@ -12,13 +12,8 @@ public final class LineIndex {
      * @return the line, from 1
      */
     public static int lineAt(String text, int offset) {
-        int line = 1;
-        for (int i = 0; i < Math.min(offset, text.length()); i++) {
-            if (text.charAt(i) == '\n') {
-                line++;
-            }
-        }
-        return line;
+        int end = Math.min(offset, text.length());
+        return 1 + (int) text.chars().limit(end).filter(c -> c == '\n').count();
     }
 
     /**

@@ -2,6 +2,7 @@ package coldwright.bench.compile;
 
 import coldwright.bench.remote.CompiledClass;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -27,136 +28,53 @@ final class SideEffectAnalysis {
                     "java/math/");
 
     private static final Set<String> QUIET_CLASSES =
-            Set.of(
-                    "java/lang/Object",
-                    "java/lang/Math",
-                    "java/lang/StrictMath",
-                    "java/lang/Number",
-                    "java/lang/Integer",
-                    "java/lang/Long",
-                    "java/lang/Short",
-                    "java/lang/Byte",
-                    "java/lang/Double",
-                    "java/lang/Float",
-                    "java/lang/Boolean",
-                    "java/lang/Character",
-                    "java/lang/String",
-                    "java/lang/StringBuilder",
-                    "java/lang/CharSequence",
-                    "java/lang/Comparable",
-                    "java/lang/Iterable",
-                    "java/lang/Runnable",
-                    "java/lang/Record",
-                    "java/lang/Enum",
-                    "java/lang/Void",
-                    "java/lang/MatchException",
-                    "java/lang/Exception",
-                    "java/lang/RuntimeException",
-                    "java/lang/IllegalArgumentException",
-                    "java/lang/IllegalStateException",
-                    "java/lang/ArithmeticException",
-                    "java/lang/NumberFormatException",
-                    "java/lang/IndexOutOfBoundsException",
-                    "java/lang/ArrayIndexOutOfBoundsException",
-                    "java/lang/StringIndexOutOfBoundsException",
-                    "java/lang/NullPointerException",
-                    "java/lang/ClassCastException",
-                    "java/lang/NegativeArraySizeException",
-                    "java/lang/UnsupportedOperationException",
-                    "java/lang/IncompatibleClassChangeError",
-                    "java/lang/NoSuchFieldError",
-                    "java/lang/AssertionError",
-                    "java/lang/invoke/LambdaMetafactory",
-                    "java/lang/invoke/StringConcatFactory",
-                    "java/lang/invoke/MethodHandles",
-                    "java/lang/invoke/MethodHandles$Lookup",
-                    "java/lang/runtime/ObjectMethods",
-                    "java/lang/runtime/SwitchBootstraps",
-                    "java/util/List",
-                    "java/util/ArrayList",
-                    "java/util/LinkedList",
-                    "java/util/Collection",
-                    "java/util/Collections",
-                    "java/util/Arrays",
-                    "java/util/Set",
-                    "java/util/HashSet",
-                    "java/util/LinkedHashSet",
-                    "java/util/TreeSet",
-                    "java/util/SortedSet",
-                    "java/util/NavigableSet",
-                    "java/util/Map",
-                    "java/util/Map$Entry",
-                    "java/util/HashMap",
-                    "java/util/LinkedHashMap",
-                    "java/util/TreeMap",
-                    "java/util/SortedMap",
-                    "java/util/NavigableMap",
-                    "java/util/EnumMap",
-                    "java/util/EnumSet",
-                    "java/util/Deque",
-                    "java/util/Queue",
-                    "java/util/ArrayDeque",
-                    "java/util/PriorityQueue",
-                    "java/util/Iterator",
-                    "java/util/ListIterator",
-                    "java/util/PrimitiveIterator$OfInt",
-                    "java/util/PrimitiveIterator$OfDouble",
-                    "java/util/Objects",
-                    "java/util/Optional",
-                    "java/util/OptionalDouble",
-                    "java/util/OptionalInt",
-                    "java/util/OptionalLong",
-                    "java/util/Comparator",
-                    "java/util/Random",
-                    "java/util/StringJoiner",
-                    "java/util/BitSet",
-                    "java/util/DoubleSummaryStatistics",
-                    "java/util/IntSummaryStatistics",
-                    "java/util/NoSuchElementException",
-                    "java/util/ConcurrentModificationException",
-                    "java/time/Duration",
-                    "java/time/LocalDate",
-                    "java/time/LocalTime",
-                    "java/time/LocalDateTime",
-                    "java/time/Instant",
-                    "java/text/DecimalFormat");
+            named(
+                    """
+                    java/lang/ Object Math StrictMath Number Integer Long Short Byte Double
+                      Float Boolean Character String StringBuilder CharSequence Comparable
+                      Iterable Runnable Record Enum Void MatchException Exception
+                      RuntimeException IllegalArgumentException IllegalStateException
+                      ArithmeticException NumberFormatException IndexOutOfBoundsException
+                      ArrayIndexOutOfBoundsException StringIndexOutOfBoundsException
+                      NullPointerException ClassCastException NegativeArraySizeException
+                      UnsupportedOperationException IncompatibleClassChangeError
+                      NoSuchFieldError AssertionError
+                    java/lang/invoke/ LambdaMetafactory StringConcatFactory MethodHandles
+                      MethodHandles$Lookup
+                    java/lang/runtime/ ObjectMethods SwitchBootstraps
+                    java/util/ List ArrayList LinkedList Collection Collections Arrays Set
+                      HashSet LinkedHashSet TreeSet SortedSet NavigableSet Map Map$Entry HashMap
+                      LinkedHashMap TreeMap SortedMap NavigableMap EnumMap EnumSet Deque Queue
+                      ArrayDeque PriorityQueue Iterator ListIterator PrimitiveIterator$OfInt
+                      PrimitiveIterator$OfDouble Objects Optional OptionalDouble OptionalInt
+                      OptionalLong Comparator Random StringJoiner BitSet DoubleSummaryStatistics
+                      IntSummaryStatistics NoSuchElementException
+                      ConcurrentModificationException
+                    java/time/ Duration LocalDate LocalTime LocalDateTime Instant
+                    java/text/ DecimalFormat
+                    """);
 
     /** Single methods of classes that are not quiet as a whole. */
     private static final Set<String> QUIET_METHODS =
-            Set.of(
-                    "java/lang/System.currentTimeMillis",
-                    "java/lang/System.nanoTime",
-                    "java/lang/System.arraycopy",
-                    "java/lang/System.identityHashCode",
-                    "java/lang/System.lineSeparator",
-                    "java/lang/Class.getSimpleName",
-                    "java/lang/Class.getName",
-                    "java/lang/Throwable.getMessage",
-                    "java/lang/Throwable.toString",
-                    "java/util/Locale.of",
-                    "java/io/PrintStream.print",
-                    "java/io/PrintStream.println",
-                    "java/io/PrintStream.printf",
-                    "java/io/PrintStream.format",
-                    "java/io/PrintStream.append",
-                    "java/io/PrintStream.write",
-                    "java/io/PrintStream.flush",
-                    "java/io/PrintStream.close");
+            named(
+                    """
+                    java/lang/System. currentTimeMillis nanoTime arraycopy identityHashCode
+                      lineSeparator
+                    java/lang/Class. getSimpleName getName
+                    java/lang/Throwable. getMessage toString
+                    java/util/Locale. of
+                    java/io/PrintStream. print println printf format append write flush close
+                    """);
 
     /** Methods that are not quiet though their class is. */
     private static final Set<String> LOUD_METHODS = Set.of("coldwright/figure/Page.readBy");
 
     private static final Set<String> QUIET_FIELDS =
-            Set.of(
-                    "java/lang/System.out",
-                    "java/lang/System.err",
-                    "java/util/Locale.ROOT",
-                    "java/util/Locale.US",
-                    "java/util/Locale.UK",
-                    "java/util/Locale.ENGLISH",
-                    "java/util/Locale.GERMANY",
-                    "java/util/Locale.GERMAN",
-                    "java/util/Locale.FRANCE");
+            named(
+                    """
+                    java/lang/System. out err
+                    java/util/Locale. ROOT US UK ENGLISH GERMANY GERMAN FRANCE
+                    """);
 
     /** Catching these hides that the process has run out of something. */
     private static final Set<String> LOUD_CATCHES =
@@ -169,6 +87,20 @@ final class SideEffectAnalysis {
                     "java/lang/OutOfMemoryError");
 
     private SideEffectAnalysis() {}
+
+    /** What begins each group, which ends in a point or a slash, goes before its other words. */
+    private static Set<String> named(String groups) {
+        Set<String> names = new HashSet<>();
+        String begin = "";
+        for (String word : groups.strip().split("\\s+")) {
+            if (word.endsWith(".") || word.endsWith("/")) {
+                begin = word;
+            } else {
+                names.add(begin + word);
+            }
+        }
+        return names;
+    }
 
     /**
      * Whether classes certainly leave no traces.

@@ -3,15 +3,13 @@ package coldwright.bench.compile;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 
-import java.util.Iterator;
-import java.util.NoSuchElementException;
+import java.util.Optional;
 
 /** Takes a snippet apart into statements, one at a time. */
-final class StatementSplitter implements Iterator<StatementSplitter.StatementSource> {
+final class StatementSplitter {
     private final SourceCodeAnalysis analysis;
     private final int length;
     private String rest;
-    private StatementSource next;
 
     /**
      * One statement, or what is left when that can't be told apart.
@@ -27,41 +25,23 @@ final class StatementSplitter implements Iterator<StatementSplitter.StatementSou
         this.rest = text;
     }
 
-    @Override
-    public boolean hasNext() {
-        if (next == null && !rest.isBlank()) {
-            next = split();
-        }
-        return next != null;
-    }
-
-    @Override
-    public StatementSource next() {
-        if (!hasNext()) {
-            throw new NoSuchElementException();
-        }
-        StatementSource piece = next;
-        next = null;
-        return piece;
-    }
-
-    private StatementSource split() {
+    /** The next statement; empty at the end. */
+    Optional<StatementSource> next() {
         rest = rest.stripLeading(); // JShell counts lines wrongly in what begins with a line break
         int start = length - rest.length();
         CompletionInfo info = analysis.analyzeCompletion(rest);
         switch (info.completeness()) {
             case EMPTY:
                 rest = "";
-                return null;
+                return Optional.empty();
             case COMPLETE:
             case COMPLETE_WITH_SEMI:
                 rest = info.remaining();
-                return new StatementSource(start, info.source());
+                return Optional.of(new StatementSource(start, info.source()));
             default:
-                StatementSource all =
-                        new StatementSource(start, info.source() == null ? rest : info.source());
+                String all = info.source() == null ? rest : info.source();
                 rest = "";
-                return all;
+                return Optional.of(new StatementSource(start, all));
         }
     }
 }

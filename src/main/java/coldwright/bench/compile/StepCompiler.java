@@ -1,5 +1,7 @@
 package coldwright.bench.compile;
 
+import coldwright.bench.compile.StatementSplitter.StatementSource;
+
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
@@ -18,6 +20,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -103,11 +106,13 @@ public final class StepCompiler implements AutoCloseable {
         OrderCompleter book = new OrderCompleter(recorder, steps());
         try {
             StatementSplitter pieces = new StatementSplitter(shell.sourceCodeAnalysis(), text);
-            while (pieces.hasNext()) {
+            for (Optional<StatementSource> next = pieces.next();
+                    next.isPresent();
+                    next = pieces.next()) {
                 if (stopped.getAsBoolean()) {
                     throw new CancellationException("given up");
                 }
-                StatementSplitter.StatementSource piece = pieces.next();
+                StatementSource piece = next.get();
                 List<Snippet> own = evaluate(piece.source());
                 parts.add(own);
                 for (Snippet part : own) {

@@ -34,23 +34,10 @@ public final class NameCompleter implements AutoCloseable {
     /** What every object has, or every choice of an enum, and no learner needs. */
     private static final Set<String> HIDDEN =
             Set.of(
-                    "getClass",
-                    "hashCode",
-                    "equals",
-                    "notify",
-                    "notifyAll",
-                    "wait",
-                    "clone",
-                    "finalize",
-                    "class",
-                    "getDeclaringClass",
-                    "describeConstable",
-                    "compareTo",
-                    "ordinal",
-                    "valueOf",
-                    "EnumDesc",
-                    "this",
-                    "super");
+                    ("getClass hashCode equals notify notifyAll wait clone finalize"
+                                    + " class getDeclaringClass describeConstable compareTo ordinal"
+                                    + " valueOf EnumDesc this super")
+                            .split(" "));
 
     private static final Pattern TYPED = Pattern.compile("[\\p{L}_$][\\p{L}\\p{N}_$]*$");
     private static final Pattern PLAIN_NAME = Pattern.compile("\\p{Ll}[\\p{L}\\p{N}]*");
@@ -93,8 +80,8 @@ public final class NameCompleter implements AutoCloseable {
     public List<CompletionProposal> complete(
             List<String> above, String text, int caret, BooleanSupplier stopped) {
         String head = text.substring(0, caret);
-        if (isQuiet(JavaSource.of(head + "x").at(caret).orElseThrow())
-                || text.length() > StepCompiler.MOST_CHARACTERS) {
+        JavaToken typed = JavaSource.of(head + "x").at(caret).orElseThrow();
+        if (typed.isComment() || typed.isQuoted() || text.length() > StepCompiler.MOST_CHARACTERS) {
             return List.of();
         }
         freshen();
@@ -111,10 +98,6 @@ public final class NameCompleter implements AutoCloseable {
         }
         Matcher condition = CONDITION.matcher(rest);
         return at(condition.find() ? rest.substring(condition.end()).stripLeading() : rest, caret);
-    }
-
-    private static boolean isQuiet(JavaToken token) {
-        return token.isComment() || token.isQuoted();
     }
 
     /** Takes the whole statements from a text's beginning, and leaves what comes after them. */

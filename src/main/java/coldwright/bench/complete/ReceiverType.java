@@ -33,7 +33,7 @@ final class ReceiverType {
         JavaSource source = JavaSource.of(before);
         List<JavaToken> code = source.code();
         int point = code.size() - 1;
-        if (point < 0 || !isPoint(source, code.get(point)) && !source.is(code.get(point), "::")) {
+        if (point < 0 || !source.is(code.get(point), ".") && !source.is(code.get(point), "::")) {
             return Optional.empty();
         }
         int start = startOf(source, code, point);
@@ -43,14 +43,10 @@ final class ReceiverType {
                         before.substring(code.get(start).start(), code.get(point).start()).strip());
     }
 
-    private static boolean isPoint(JavaSource source, JavaToken token) {
-        return source.is(token, ".");
-    }
-
     /** The first token of the expression that ends before a token. */
     private static int startOf(JavaSource source, List<JavaToken> code, int end) {
         int at = operandBefore(code, end);
-        while (at > 0 && at < end && isPoint(source, code.get(at - 1))) {
+        while (at > 0 && at < end && source.is(code.get(at - 1), ".")) {
             int operand = operandBefore(code, at - 1);
             if (operand == at - 1) {
                 break;

@@ -9,10 +9,10 @@ public interface FrameListener {
      *
      * @param utf8 its bytes; a character may be split between two calls
      */
-    void printed(byte[] utf8);
+    default void printed(byte[] utf8) {}
 
     /** More was printed than was wanted. */
-    void cut();
+    default void cut() {}
 
     /**
      * A figure was drawn.
@@ -20,5 +20,5 @@ public interface FrameListener {
      * @param figure its wire form, not yet trusted
      * @throws IOException if it is none: then the process is ended
      */
-    void onFigure(byte[] figure) throws IOException;
+    default void onFigure(byte[] figure) throws IOException {}
 }

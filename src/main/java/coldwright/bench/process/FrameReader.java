@@ -12,6 +12,9 @@ import java.util.concurrent.TimeUnit;
 
 /** Reads frames on a thread of its own and tells whoever listens to the batch they belong to. */
 final class FrameReader {
+    /** Between two batches nobody wants to hear anything. */
+    private static final FrameListener NOBODY = new FrameListener() {};
+
     private final DataInputStream in;
     private final int mostBytes;
     private final Runnable onForged;
@@ -19,7 +22,7 @@ final class FrameReader {
     private int ended;
     private boolean over;
     private boolean forged;
-    private FrameListener listener = SilentListener.LISTENS;
+    private FrameListener listener = NOBODY;
 
     FrameReader(InputStream in, int mostBytes, Runnable onForged) {
         this.in = new DataInputStream(new BufferedInputStream(in, 1 << 16));
@@ -107,28 +110,8 @@ final class FrameReader {
         }
         ended = ByteBuffer.wrap(load).getInt();
         if (ended == awaited) {
-            listener = SilentListener.LISTENS;
+            listener = NOBODY;
             notifyAll();
-        }
-    }
-
-    /** Between two batches nobody wants to hear anything. */
-    private enum SilentListener implements FrameListener {
-        LISTENS;
-
-        @Override
-        public void printed(byte[] utf8) {
-            // nobody listens
-        }
-
-        @Override
-        public void cut() {
-            // nobody listens
-        }
-
-        @Override
-        public void onFigure(byte[] figure) {
-            // nobody listens
         }
     }
 }

@@ -109,10 +109,9 @@ public final class WireReader {
 
     private byte[] bytes(long count) throws IOException {
         byte[] bytes = new byte[(int) Math.min(count, BYTES_AT_ONCE)];
-        int from = 0;
         in.readFully(bytes);
         while (bytes.length < count) {
-            from = bytes.length;
+            int from = bytes.length;
             bytes = Arrays.copyOf(bytes, (int) Math.min(count, 2L * from));
             in.readFully(bytes, from, bytes.length - from);
         }
@@ -131,16 +130,9 @@ public final class WireReader {
 
     /** Reads so many numbers. */
     public double[] numbers(int size) throws IOException {
-        double[] numbers = new double[Math.min(size, BYTES_AT_ONCE / Double.BYTES)];
-        byte[] bytes = new byte[Double.BYTES * numbers.length];
-        for (int from = 0; from < size; from += BYTES_AT_ONCE / Double.BYTES) {
-            int count = Math.min(BYTES_AT_ONCE / Double.BYTES, size - from);
-            if (from + count > numbers.length) {
-                numbers = Arrays.copyOf(numbers, (int) Math.min(size, 2L * (from + count)));
-            }
-            in.readFully(bytes, 0, Double.BYTES * count);
-            ByteBuffer.wrap(bytes).asDoubleBuffer().get(numbers, from, count);
-        }
+        byte[] bytes = bytes((long) Double.BYTES * size);
+        double[] numbers = new double[size];
+        ByteBuffer.wrap(bytes).asDoubleBuffer().get(numbers);
         return numbers;
     }
 }

@@ -6,11 +6,10 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** Writes what {@link WireReader} reads, and refuses what that would refuse. */
 public final class WireWriter {
-    private static final int NUMBERS_AT_ONCE = 1_024;
-
     private final WireLimits limits;
     private final DataOutput out;
 
@@ -74,14 +73,8 @@ public final class WireWriter {
 
     /** Writes numbers without their count. */
     public void numbers(int size, IntToDoubleFunction numbers) throws IOException {
-        byte[] bytes = new byte[Double.BYTES * Math.min(size, NUMBERS_AT_ONCE)];
-        for (int from = 0; from < size; from += NUMBERS_AT_ONCE) {
-            int count = Math.min(NUMBERS_AT_ONCE, size - from);
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            for (int i = 0; i < count; i++) {
-                buffer.putDouble(numbers.applyAsDouble(from + i));
-            }
-            out.write(bytes, 0, Double.BYTES * count);
-        }
+        ByteBuffer bytes = ByteBuffer.allocate(Double.BYTES * size);
+        IntStream.range(0, size).forEach(i -> bytes.putDouble(numbers.applyAsDouble(i)));
+        out.write(bytes.array());
     }
 }
