@@ -5,9 +5,13 @@ import coldwright.lesson.LessonPart;
 import java.util.List;
 
 /** What of a step stays on the page of its heading. */
-final class KeepWithHeading {
+final class KeepWithHeading implements LessonPart.Visitor {
     /** Longer text than this does not look lost at the foot of a page. */
     private static final int SHORT = 450;
+
+    private int before;
+    private boolean shortText;
+    private boolean follows;
 
     private KeepWithHeading() {}
 
@@ -19,12 +23,31 @@ final class KeepWithHeading {
      *     else 0
      */
     static int partsOf(List<LessonPart> parts) {
-        return parts.size() > 1
-                        && parts.get(0) instanceof LessonPart.Prose prose
-                        && HtmlMarkup.prose(prose.nodes()).length() <= SHORT
-                        && (parts.get(1) instanceof LessonPart.Prediction
-                                || parts.get(1) instanceof LessonPart.Snippet)
-                ? 2
-                : 0;
+        KeepWithHeading start = new KeepWithHeading();
+        for (; start.before < Math.min(2, parts.size()); start.before++) {
+            parts.get(start.before).accept(start);
+        }
+        return start.shortText && start.follows ? 2 : 0;
     }
+
+    @Override
+    public void prose(LessonPart.Prose prose) {
+        shortText |= before == 0 && HtmlMarkup.prose(prose.nodes()).length() <= SHORT;
+    }
+
+    @Override
+    public void prediction(LessonPart.Prediction prediction) {
+        follows |= before == 1;
+    }
+
+    @Override
+    public void snippet(LessonPart.Snippet snippet) {
+        follows |= before == 1;
+    }
+
+    @Override
+    public void teacher(LessonPart.Teacher note) {}
+
+    @Override
+    public void check(LessonPart.Check check) {}
 }

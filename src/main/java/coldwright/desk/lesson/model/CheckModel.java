@@ -38,6 +38,11 @@ public final class CheckModel implements PartModel {
         check.expectations().forEach(line -> lines.add(CheckLine.open(line)));
     }
 
+    @Override
+    public void accept(Visitor visitor) {
+        visitor.check(this);
+    }
+
     /** Tries all lines when the bench is free. */
     public void evaluate() {
         int thisRound = ++round;

@@ -56,9 +56,19 @@ public final class PredictionModel implements PartModel {
                         : Optional.empty();
     }
 
-    /** Where the curve of the result is found once there is one. */
-    void against(Supplier<Optional<Series.Curve>> curve) {
-        result = curve;
+    @Override
+    public void accept(Visitor visitor) {
+        visitor.prediction(this);
+    }
+
+    /** The first run of a snippet answers it; a drawn curve goes into that run's figure. */
+    void answeredBy(SnippetModel snippet) {
+        snippet.whenRun(() -> revealed.set(true));
+        sketch.ifPresent(
+                drawn -> {
+                    snippet.result().predictedCurve(drawn::curve);
+                    result = snippet.result()::firstCurve;
+                });
     }
 
     /**
@@ -77,10 +87,6 @@ public final class PredictionModel implements PartModel {
      */
     public Optional<String> distance() {
         return sketch.flatMap(drawn -> result.get().flatMap(drawn::distance));
-    }
-
-    void reveal() {
-        revealed.set(true);
     }
 
     /** As if it had never been asked. */
