@@ -156,19 +156,6 @@ public sealed interface LessonPart {
         public void accept(Visitor visitor) {
             visitor.prediction(this);
         }
-
-        /**
-         * A forecast whose explanation holds no numbers.
-         *
-         * @param line where its fence stands
-         * @param question the question, one line
-         * @param answer what is right
-         * @param explanation CommonMark blocks to show after the run; may be empty
-         */
-        public Prediction(
-                int line, String question, ExpectedAnswer answer, List<Node> explanation) {
-            this(line, question, answer, explanation, List.of());
-        }
     }
 
     /**

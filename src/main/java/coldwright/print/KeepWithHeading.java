@@ -1,17 +1,14 @@
 package coldwright.print;
 
 import coldwright.lesson.LessonPart;
+import coldwright.lesson.PartsByKind;
 
 import java.util.List;
 
 /** What of a step stays on the page of its heading. */
-final class KeepWithHeading implements LessonPart.Visitor {
+final class KeepWithHeading {
     /** Longer text than this does not look lost at the foot of a page. */
     private static final int SHORT = 450;
-
-    private int before;
-    private boolean shortText;
-    private boolean follows;
 
     private KeepWithHeading() {}
 
@@ -23,31 +20,14 @@ final class KeepWithHeading implements LessonPart.Visitor {
      *     else 0
      */
     static int partsOf(List<LessonPart> parts) {
-        KeepWithHeading start = new KeepWithHeading();
-        for (; start.before < Math.min(2, parts.size()); start.before++) {
-            parts.get(start.before).accept(start);
+        if (parts.size() < 2) {
+            return 0;
         }
-        return start.shortText && start.follows ? 2 : 0;
+        PartsByKind second = PartsByKind.of(parts.subList(1, 2));
+        boolean follows = !second.predictions().isEmpty() || !second.snippets().isEmpty();
+        boolean isShort =
+                PartsByKind.of(parts.subList(0, 1)).prose().stream()
+                        .anyMatch(prose -> HtmlMarkup.prose(prose.nodes()).length() <= SHORT);
+        return follows && isShort ? 2 : 0;
     }
-
-    @Override
-    public void prose(LessonPart.Prose prose) {
-        shortText |= before == 0 && HtmlMarkup.prose(prose.nodes()).length() <= SHORT;
-    }
-
-    @Override
-    public void prediction(LessonPart.Prediction prediction) {
-        follows |= before == 1;
-    }
-
-    @Override
-    public void snippet(LessonPart.Snippet snippet) {
-        follows |= before == 1;
-    }
-
-    @Override
-    public void teacher(LessonPart.Teacher note) {}
-
-    @Override
-    public void check(LessonPart.Check check) {}
 }

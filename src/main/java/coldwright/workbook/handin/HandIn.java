@@ -113,6 +113,18 @@ public record HandIn(
     }
 
     /**
+     * The text of a snippet.
+     *
+     * @param name its step's name
+     * @param index which snippet of the step, from 0
+     * @param authorText the text in the lesson
+     * @return the learner's text; the author's if none was handed in
+     */
+    public String textOf(String name, int index, String authorText) {
+        return step(name).flatMap(step -> step.text(index)).orElse(authorText);
+    }
+
+    /**
      * What to call its file.
      *
      * @return such as {@code Ada-Brunt-05-sugar-against-ice.handin.txt}

@@ -11,6 +11,7 @@ import coldwright.desk.run.RunQueue;
 import coldwright.figure.Figure;
 import coldwright.figure.Series;
 import coldwright.lesson.LessonReader;
+import coldwright.workbook.handin.PredictionOutcome;
 import coldwright.workbook.work.LearnerAnswer;
 
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,7 @@ class DrawnPredictionTest {
                 shown.series().stream().map(Series::name).toList());
         assertEquals(
                 Optional.of("On average your curve is 2 °C from the result."), forecast.distance());
-        assertEquals(PredictionModel.Verdict.NOT_SAID, forecast.verdict());
+        assertEquals(PredictionOutcome.OPEN, forecast.verdict());
         assertEquals(
                 Optional.of("falls from 0 to −8 °C as sucrose rises from 0 to 40 %"),
                 forecast.answerText());
