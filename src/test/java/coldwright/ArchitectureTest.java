@@ -79,9 +79,10 @@ class ArchitectureTest {
                 "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
                 "help     | text                          | help is words on names; who shows them or knows Java is not its business",
-                "print    | text source science figure lesson paint batch workbook | paper is made of data; who runs a lesson or asks for a sheet is not its business",
-                "desk     | text source science figure lesson bench paint batch workbook help print | the window knows all but the commands",
-                "terminal | text source science figure lesson bench paint batch workbook help print | the commands work where no window can",
+                "play     | text source figure lesson bench workbook | a lesson is played in one place; who listens, and on which bench, is not its business",
+                "print    | text source science figure lesson bench play paint batch workbook | paper is made of data and of what a lesson gave as it was played; who asks for a sheet or has a bench is not its business",
+                "desk     | text source science figure lesson bench play paint batch workbook help print | the window knows all but the commands",
+                "terminal | text source science figure lesson bench play paint batch workbook help print | the commands work where no window can",
             })
     void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {
         String[] may =

@@ -8,8 +8,9 @@ import java.util.stream.Collectors;
  * over twenty.
  *
  * <pre>{@code
- * Run run = ... bench.run(above, Together.snippet(List.of("heat", "heat > 10")), RunWatcher.NONE)
- * Together.read(run.printed()) // what each gave, in order
+ * String snippet = ExpressionEvaluator.snippet(List.of("heat", "heat > 10"));
+ * bench.run(above, snippet, RunListener.NONE)
+ *         .thenApply(run -> ExpressionEvaluator.read(run.printed())); // what each gave, in order
  * }</pre>
  *
  * <p>If one of them can't be compiled, none runs; try each by itself then.
@@ -20,15 +21,6 @@ public final class ExpressionEvaluator {
     private static final String THREW = "\u0003";
 
     private ExpressionEvaluator() {}
-
-    /**
-     * What one expression gave.
-     *
-     * @param threw whether it threw an exception instead
-     * @param type the simple name of the type of what it gave; empty if it threw or gave null
-     * @param text what it gave, every digit of it, on one line; or the exception's message
-     */
-    public record Evaluation(boolean threw, String type, String text) {}
 
     /**
      * Java that prints what each expression gives. It uses nothing that might leave traces in the
@@ -63,21 +55,22 @@ public final class ExpressionEvaluator {
      * Reads what such a snippet printed. What the expressions print themselves is passed over.
      *
      * @param printed all of it
-     * @return what each gave, in order; fewer than were tried if the run ended before its end
+     * @return for each, in order, what it gave, on one line and with the simple name of its type,
+     *     or the message of what it threw; fewer than were tried if the run ended before its end
      */
-    public static List<Evaluation> read(String printed) {
+    public static List<RunOutcome> read(String printed) {
         return printed.lines()
                 .filter(line -> line.startsWith(MARK))
                 .map(ExpressionEvaluator::given)
                 .toList();
     }
 
-    private static Evaluation given(String line) {
+    private static RunOutcome given(String line) {
         int part = Math.max(line.indexOf(PART), MARK.length());
         String type = line.substring(MARK.length(), part);
         String text = line.substring(Math.min(part + 1, line.length()));
         return type.equals(THREW)
-                ? new Evaluation(true, "", text)
-                : new Evaluation(false, type, text);
+                ? new RunOutcome.Threw(new SnippetProblem(0, 0, 0, text, ""))
+                : new RunOutcome.Finished(text, type);
     }
 }

@@ -21,6 +21,11 @@ public sealed interface RunOutcome {
         public Finished(String value, String type) {
             this(value, type, value);
         }
+
+        /** Whether the last expression gave something; a line that only printed gave nothing. */
+        public boolean gaveValue() {
+            return !value.isEmpty() && !type.endsWith("PrintStream");
+        }
     }
 
     /**

@@ -2,7 +2,6 @@ package coldwright.desk;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
-import coldwright.bench.RunOutcome;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.ExceptionText;
@@ -11,8 +10,8 @@ import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.Lesson;
 import coldwright.print.Handout;
 import coldwright.print.HandoutOptions;
+import coldwright.print.HandoutPlay;
 import coldwright.print.PdfWriter;
-import coldwright.print.PlayedLesson;
 import coldwright.print.SnippetOutput;
 import coldwright.text.WholeFile;
 
@@ -91,12 +90,15 @@ public final class HandoutPrinter {
 
     private Map<Integer, SnippetOutput> played(Lesson lesson, HandoutOptions handoutOptions) {
         try (BenchRunner bench = benches.get()) {
-            return PlayedLesson.of(
-                    lesson, handoutOptions, (above, code) -> play(bench, above, code));
+            return HandoutPlay.of(
+                    lesson,
+                    handoutOptions,
+                    (above, code) -> run(bench, above, code),
+                    OutcomeSentences::words);
         }
     }
 
-    private static SnippetOutput play(SnippetRunner bench, List<String> above, String code) {
+    private static FinishedRun run(SnippetRunner bench, List<String> above, String code) {
         CompletableFuture<FinishedRun> running =
                 bench.run(SnippetSource.of(above, code), RunListener.NONE);
         CompletableFuture<Void> late =
@@ -105,14 +107,7 @@ public final class HandoutPrinter {
                         CompletableFuture.delayedExecutor(PATIENCE_S, TimeUnit.SECONDS));
         FinishedRun run = running.join();
         late.cancel(false);
-        return given(run);
-    }
-
-    private static SnippetOutput given(FinishedRun run) {
-        return run.outcome() instanceof RunOutcome.Finished done
-                ? SnippetOutput.ran(run.printed(), done.value(), done.type(), run.exhibits())
-                : SnippetOutput.failed(
-                        run.printed(), OutcomeSentences.words(run.outcome()), run.exhibits());
+        return run;
     }
 
     private static String name(Path file) {

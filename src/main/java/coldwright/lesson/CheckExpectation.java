@@ -1,21 +1,7 @@
 package coldwright.lesson;
 
 /** One line of a check block. */
-public sealed interface CheckExpectation {
-    /**
-     * Where it stands.
-     *
-     * @return the line in the file, from 1
-     */
-    int line();
-
-    /**
-     * What to evaluate after the snippets above.
-     *
-     * @return a Java expression
-     */
-    String expression();
-
+public sealed interface CheckExpectation extends LessonClaim {
     /**
      * Where the expected value comes from.
      *
@@ -44,7 +30,12 @@ public sealed interface CheckExpectation {
      * @param source where the value comes from; may be empty
      */
     record Value(int line, String expression, double value, double tolerance, String source)
-            implements CheckExpectation {}
+            implements CheckExpectation {
+        @Override
+        public boolean passes(double given) {
+            return Math.abs(given - value) <= tolerance;
+        }
+    }
 
     /**
      * The expression must be true.
@@ -53,5 +44,10 @@ public sealed interface CheckExpectation {
      * @param expression what to evaluate
      * @param source why it must be; may be empty
      */
-    record True(int line, String expression, String source) implements CheckExpectation {}
+    record True(int line, String expression, String source) implements CheckExpectation {
+        @Override
+        public boolean passes(double given) {
+            return false;
+        }
+    }
 }

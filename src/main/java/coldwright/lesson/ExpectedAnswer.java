@@ -1,6 +1,8 @@
 package coldwright.lesson;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** The right answer to a forecast. */
 public sealed interface ExpectedAnswer {
@@ -24,7 +26,42 @@ public sealed interface ExpectedAnswer {
      * @param unit its unit; may be empty
      * @param within how far off still counts as right, same unit
      */
-    record Amount(double value, String unit, double within) implements ExpectedAnswer {}
+    record Amount(double value, String unit, double within) implements ExpectedAnswer {
+        private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
+
+        /**
+         * Whether a number counts as right.
+         *
+         * @param said a number, in the unit
+         * @return true if it is as near as allowed
+         */
+        public boolean accepts(double said) {
+            return Math.abs(said - value) <= within;
+        }
+
+        /**
+         * Reads a number as people type it.
+         *
+         * @param typed with a point or a comma, any kind of minus, and the unit behind it or not
+         * @return the number; empty if it is none
+         */
+        public OptionalDouble read(String typed) {
+            String text = typed.strip();
+            int end = text.length() - unit.strip().length();
+            String bare =
+                    text.regionMatches(true, end, unit.strip(), 0, unit.strip().length())
+                            ? text.substring(0, end)
+                            : text;
+            String plain =
+                    bare.strip()
+                            .replace(',', '.')
+                            .replaceAll("[−–]", "-")
+                            .replaceAll("^([-+])\\s+", "$1");
+            return NUMBER.matcher(plain).matches()
+                    ? OptionalDouble.of(Double.parseDouble(plain))
+                    : OptionalDouble.empty();
+        }
+    }
 
     /**
      * A curve drawn by hand; what is right is the first curve that the run draws.

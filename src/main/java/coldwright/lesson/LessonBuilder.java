@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
 /** Puts a lesson together from its top-level blocks, in order. */
@@ -207,14 +208,15 @@ final class LessonBuilder {
             faults.add(line, "this solution is empty; write Java into it or take it out");
             return;
         }
-        for (int i = parts.size() - 1; i >= 0; i--) {
-            if (parts.get(i) instanceof LessonPart.Snippet snippet && !snippet.given()) {
-                if (!snippet.solution().isEmpty()) {
-                    break;
-                }
-                parts.set(i, snippet.solvedBy(text.stripTrailing()));
-                return;
-            }
+        Optional<LessonPart.Snippet> last =
+                PartsByKind.of(parts).snippets().stream()
+                        .filter(snippet -> !snippet.given())
+                        .reduce((first, second) -> second)
+                        .filter(snippet -> snippet.solution().isEmpty());
+        if (last.isPresent()) {
+            LessonPart.Snippet snippet = last.get();
+            parts.set(parts.indexOf(snippet), snippet.solvedBy(text.stripTrailing()));
+            return;
         }
         faults.add(
                 line,
@@ -251,16 +253,20 @@ final class LessonBuilder {
     }
 
     private void reportPredictionsWithoutSnippet() {
-        boolean snippetFollows = false;
-        for (int i = parts.size() - 1; i >= 0; i--) {
-            LessonPart part = parts.get(i);
-            snippetFollows |= part instanceof LessonPart.Snippet snippet && !snippet.given();
-            if (part instanceof LessonPart.Prediction && !snippetFollows) {
-                faults.add(
-                        part.line(),
-                        "no snippet of this step follows the forecast, so no run can answer it; put a `java` block below it");
-            }
-        }
+        PartsByKind kinds = PartsByKind.of(parts);
+        int lastRun =
+                kinds.snippets().stream()
+                        .filter(snippet -> !snippet.given())
+                        .mapToInt(LessonPart::line)
+                        .max()
+                        .orElse(0);
+        kinds.predictions().stream()
+                .filter(prediction -> prediction.line() > lastRun)
+                .forEach(
+                        prediction ->
+                                faults.add(
+                                        prediction.line(),
+                                        "no snippet of this step follows the forecast, so no run can answer it; put a `java` block below it"));
     }
 
     Lesson build(String text) {

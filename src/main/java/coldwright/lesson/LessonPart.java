@@ -14,6 +14,34 @@ public sealed interface LessonPart {
     int line();
 
     /**
+     * Has this part treated as the kind that it is.
+     *
+     * @param visitor treats it
+     */
+    void accept(Visitor visitor);
+
+    /**
+     * Treats every kind of part. Its methods have no default, so that a new kind of part compiles
+     * only once each visitor treats it; an empty method says that a visitor ignores a kind.
+     */
+    interface Visitor {
+        /** Text to read. */
+        void prose(Prose prose);
+
+        /** A note for the teacher alone. */
+        void teacher(Teacher note);
+
+        /** Java to run. */
+        void snippet(Snippet snippet);
+
+        /** A question before a run. */
+        void prediction(Prediction prediction);
+
+        /** What the snippets above must give. */
+        void check(Check check);
+    }
+
+    /**
      * Text to read.
      *
      * @param line where it begins
@@ -26,6 +54,11 @@ public sealed interface LessonPart {
         public Prose {
             nodes = List.copyOf(nodes);
             verifiedNumbers = List.copyOf(verifiedNumbers);
+        }
+
+        @Override
+        public void accept(Visitor visitor) {
+            visitor.prose(this);
         }
     }
 
@@ -44,6 +77,11 @@ public sealed interface LessonPart {
             nodes = List.copyOf(nodes);
             verifiedNumbers = List.copyOf(verifiedNumbers);
         }
+
+        @Override
+        public void accept(Visitor visitor) {
+            visitor.teacher(this);
+        }
     }
 
     /**
@@ -61,6 +99,11 @@ public sealed interface LessonPart {
         /** Copies what is given. */
         public Snippet {
             dials = List.copyOf(dials);
+        }
+
+        @Override
+        public void accept(Visitor visitor) {
+            visitor.snippet(this);
         }
 
         /**
@@ -109,17 +152,9 @@ public sealed interface LessonPart {
             verifiedNumbers = List.copyOf(verifiedNumbers);
         }
 
-        /**
-         * A forecast whose explanation holds no numbers.
-         *
-         * @param line where its fence stands
-         * @param question the question, one line
-         * @param answer what is right
-         * @param explanation CommonMark blocks to show after the run; may be empty
-         */
-        public Prediction(
-                int line, String question, ExpectedAnswer answer, List<Node> explanation) {
-            this(line, question, answer, explanation, List.of());
+        @Override
+        public void accept(Visitor visitor) {
+            visitor.prediction(this);
         }
     }
 
@@ -133,6 +168,11 @@ public sealed interface LessonPart {
         /** Checks and copies what is given. */
         public Check {
             expectations = List.copyOf(expectations);
+        }
+
+        @Override
+        public void accept(Visitor visitor) {
+            visitor.check(this);
         }
     }
 }

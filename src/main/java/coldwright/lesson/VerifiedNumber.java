@@ -9,7 +9,8 @@ package coldwright.lesson;
  * @param expression Java that must give it
  * @param tolerance how far off is allowed
  */
-public record VerifiedNumber(int line, String written, String expression, double tolerance) {
+public record VerifiedNumber(int line, String written, String expression, double tolerance)
+        implements LessonClaim {
     /** So much of a number is lost to binary fractions: 2.65 is a hair more than 2.6 and 0.05. */
     private static final double HAIR = 1e-9;
 
@@ -36,12 +37,7 @@ public record VerifiedNumber(int line, String written, String expression, double
         return NumberParser.parse(written);
     }
 
-    /**
-     * Whether what the calculator gives is what the text says.
-     *
-     * @param given what the expression gave
-     * @return true if it is as near as allowed
-     */
+    @Override
     public boolean passes(double given) {
         return Math.abs(given - value()) <= tolerance + HAIR * Math.max(1, Math.abs(value()));
     }

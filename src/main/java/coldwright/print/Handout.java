@@ -7,13 +7,14 @@ import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.handin.HandedInStep;
+import coldwright.workbook.work.StepNames;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** A lesson as one HTML text, which is complete in itself and well-formed XML too. */
-public final class Handout {
+public final class Handout implements LessonPart.Visitor {
     private final Lesson lesson;
     private final Map<Integer, SnippetOutput> given;
     private final HandoutOptions options;
@@ -21,6 +22,7 @@ public final class Handout {
     private final NumberedFigures exhibits;
     private final StringBuilder html = new StringBuilder();
     private Optional<HandedInStep> handed = Optional.empty();
+    private Optional<LessonPart.Prediction> asked = Optional.empty();
     private int snippets;
 
     /** Whether the part being set is the last of a step's beginning. */
@@ -58,16 +60,17 @@ public final class Handout {
         html.append("</header>\n");
         if (!lesson.opening().isEmpty()) {
             html.append("<section>\n");
-            step("", "", lesson.opening());
+            step(StepNames.OPENING, "", lesson.opening());
             html.append("</section>\n");
         }
-        for (int i = 0; i < lesson.steps().size(); i++) {
+        List<String> names = StepNames.of(lesson);
+        for (int i = 0; i < names.size(); i++) {
             LessonStep step = lesson.steps().get(i);
             String heading =
                     "<h2><span class=\"number\">%d</span> %s</h2>\n"
                             .formatted(i + 1, HtmlMarkup.line(step.title()));
             html.append("<section>\n");
-            step(step.title(), heading, step.parts());
+            step(names.get(i), heading, step.parts());
             html.append("</section>\n");
         }
         html.append(notes.html());
@@ -113,37 +116,33 @@ public final class Handout {
         html.append(together > 0 ? "<div class=\"begin\">\n" : "").append(heading);
         handed = options.work().flatMap(work -> work.step(name));
         snippets = 0;
-        Optional<LessonPart.Prediction> asked = Optional.empty();
         for (LessonPart part : parts) {
             started = --together == 0;
-            if (part instanceof LessonPart.Prose prose) {
-                html.append(HtmlMarkup.prose(prose.nodes()));
-            } else if (part instanceof LessonPart.Prediction prediction) {
-                explain(asked);
-                html.append(
-                        QuestionSheet.html(
-                                prediction, options.edition(), audienceLine(prediction), exhibits));
-                asked = Optional.of(prediction);
-            } else if (part instanceof LessonPart.Snippet snippet) {
-                snippet(snippet);
-                if (!snippet.given()) {
-                    explain(asked);
-                    asked = Optional.empty();
-                }
-            } else if (part instanceof LessonPart.Check check) {
-                check(check);
-            } else if (part instanceof LessonPart.Teacher note) {
-                if (options.edition() == HandoutEdition.ANSWERS) {
-                    html.append(
-                            "<aside class=\"teacher\">\n<p class=\"for\">For the teacher</p>\n");
-                    html.append(HtmlMarkup.prose(note.nodes())).append("</aside>\n");
-                }
-            } else {
-                throw new AssertionError(part);
-            }
+            part.accept(this);
             closeHeadingGroup();
         }
-        explain(asked);
+        explain();
+    }
+
+    @Override
+    public void prose(LessonPart.Prose prose) {
+        html.append(HtmlMarkup.prose(prose.nodes()));
+    }
+
+    @Override
+    public void teacher(LessonPart.Teacher note) {
+        if (options.edition() == HandoutEdition.ANSWERS) {
+            html.append("<aside class=\"teacher\">\n<p class=\"for\">For the teacher</p>\n");
+            html.append(HtmlMarkup.prose(note.nodes())).append("</aside>\n");
+        }
+    }
+
+    @Override
+    public void prediction(LessonPart.Prediction prediction) {
+        explain();
+        String said = handed.map(step -> step.answer(prediction.question())).orElse("");
+        html.append(QuestionSheet.html(prediction, options.edition(), said, exhibits));
+        asked = Optional.of(prediction);
     }
 
     /** Closes what stays together at a step's beginning, if this part is the last of it. */
@@ -152,22 +151,27 @@ public final class Handout {
         started = false;
     }
 
-    private String audienceLine(LessonPart.Prediction prediction) {
-        return handed.map(step -> step.answer(prediction.question())).orElse("");
-    }
-
-    private void explain(Optional<LessonPart.Prediction> asked) {
+    private void explain() {
         if (options.edition() != HandoutEdition.BLANK) {
             asked.map(prediction -> HtmlMarkup.prose(prediction.explanation()))
                     .ifPresent(html::append);
         }
+        asked = Optional.empty();
     }
 
-    private void snippet(LessonPart.Snippet snippet) {
+    @Override
+    public void snippet(LessonPart.Snippet snippet) {
         int index = snippets++;
         String own = handed.flatMap(step -> step.text(index)).orElse(snippet.code());
         html.append(HtmlMarkup.java(own));
         closeHeadingGroup();
+        outcome(snippet);
+        if (!snippet.given()) {
+            explain();
+        }
+    }
+
+    private void outcome(LessonPart.Snippet snippet) {
         SnippetOutput came = given.getOrDefault(snippet.line(), SnippetOutput.NOTHING);
         if (options.edition() == HandoutEdition.BLANK) {
             boolean silent = came.silent() && given.containsKey(snippet.line());
@@ -203,7 +207,8 @@ public final class Handout {
         }
     }
 
-    private void check(LessonPart.Check check) {
+    @Override
+    public void check(LessonPart.Check check) {
         if (options.edition() != HandoutEdition.ANSWERS || check.expectations().isEmpty()) {
             return;
         }

@@ -1,6 +1,7 @@
 package coldwright.print;
 
 import coldwright.lesson.LessonPart;
+import coldwright.lesson.PartsByKind;
 
 import java.util.List;
 
@@ -19,12 +20,14 @@ final class KeepWithHeading {
      *     else 0
      */
     static int partsOf(List<LessonPart> parts) {
-        return parts.size() > 1
-                        && parts.get(0) instanceof LessonPart.Prose prose
-                        && HtmlMarkup.prose(prose.nodes()).length() <= SHORT
-                        && (parts.get(1) instanceof LessonPart.Prediction
-                                || parts.get(1) instanceof LessonPart.Snippet)
-                ? 2
-                : 0;
+        if (parts.size() < 2) {
+            return 0;
+        }
+        PartsByKind second = PartsByKind.of(parts.subList(1, 2));
+        boolean follows = !second.predictions().isEmpty() || !second.snippets().isEmpty();
+        boolean isShort =
+                PartsByKind.of(parts.subList(0, 1)).prose().stream()
+                        .anyMatch(prose -> HtmlMarkup.prose(prose.nodes()).length() <= SHORT);
+        return follows && isShort ? 2 : 0;
     }
 }

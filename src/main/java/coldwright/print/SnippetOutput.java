@@ -1,10 +1,13 @@
 package coldwright.print;
 
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunOutcome;
 import coldwright.figure.Exhibit;
 import coldwright.text.DisplayText;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What a snippet gave when it was run.
@@ -25,38 +28,25 @@ public record SnippetOutput(
     public static final SnippetOutput NOTHING =
             new SnippetOutput("", "", "", List.of(), Optional.empty());
 
-    /** The type of a line that printed; what it gives is of no interest. */
-    private static final String PRINTING = "PrintStream";
-
     /**
-     * A snippet that ran to its end.
+     * What a run gave.
      *
-     * @param printed what it printed
-     * @param value what its last expression gave, as text
-     * @param type that expression's type
-     * @param exhibits what it drew, in order
-     * @return what it gave, without a value if its last line only printed
+     * @param run the run, as it ended
+     * @param trouble says why it did not end well, in one sentence
+     * @return what it printed, gave and drew, without a value if its last line only printed
      */
-    public static SnippetOutput ran(
-            String printed, String value, String type, List<Exhibit> exhibits) {
+    static SnippetOutput of(FinishedRun run, Function<RunOutcome, String> trouble) {
+        boolean finished = run.outcome() instanceof RunOutcome.Finished;
+        String value =
+                run.outcome() instanceof RunOutcome.Finished done && done.gaveValue()
+                        ? DisplayText.result(done.value(), done.type())
+                        : "";
         return new SnippetOutput(
-                printed,
-                type.endsWith(PRINTING) ? "" : DisplayText.result(value, type),
-                "",
-                exhibits,
+                run.printed(),
+                value,
+                finished ? "" : trouble.apply(run.outcome()),
+                run.exhibits(),
                 Optional.empty());
-    }
-
-    /**
-     * A snippet that did not end well.
-     *
-     * @param printed what it printed
-     * @param trouble why, one sentence
-     * @param exhibits what it drew, in order
-     * @return what it gave
-     */
-    public static SnippetOutput failed(String printed, String trouble, List<Exhibit> exhibits) {
-        return new SnippetOutput(printed, "", trouble, exhibits, Optional.empty());
     }
 
     /**

@@ -5,12 +5,13 @@ import coldwright.lesson.LessonFolder;
 import coldwright.print.Handout;
 import coldwright.print.HandoutEdition;
 import coldwright.print.HandoutOptions;
+import coldwright.print.HandoutPlay;
 import coldwright.print.PdfWriter;
 import coldwright.print.SnippetOutput;
-import coldwright.terminal.check.LessonPlay;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.RunConsent;
+import coldwright.terminal.console.RunFailureText;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.TextFile;
 import coldwright.text.WholeFile;
@@ -228,7 +229,11 @@ final class HandoutCommand implements Callable<Integer> {
 
     private static Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions handoutOptions) {
         try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
-            return LessonPlay.of(lesson, handoutOptions, runs);
+            return HandoutPlay.of(
+                    lesson,
+                    handoutOptions,
+                    runs,
+                    outcome -> RunFailureText.troubles(outcome).get(0).sentence());
         }
     }
 }

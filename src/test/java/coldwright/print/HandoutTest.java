@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.FinishedRun;
+import coldwright.bench.RunOutcome;
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
@@ -17,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,7 +123,7 @@ class HandoutTest {
 
     @Test
     void theBlankHasEmptyAxesWithRoundNumbersForAForecastAndAFigure() {
-        String html = drawing(HandoutEdition.BLANK, SnippetOutput.ran("", "", "", List.of(FIGURE)));
+        String html = drawing(HandoutEdition.BLANK, drawn("", List.of(FIGURE)));
         Pages.requireSound(html);
         assertEquals(2, html.split("<figure class=\"empty\">", -1).length - 1, html);
         assertTrue(html.contains(">Brown</text>"), html);
@@ -136,7 +140,7 @@ class HandoutTest {
                 Figure.of("Trays")
                         .y("oats", "g")
                         .bars("oats", List.of("upper", "lower"), new double[] {300, 212});
-        String html = drawing(HandoutEdition.BLANK, SnippetOutput.ran("", "", "", List.of(bars)));
+        String html = drawing(HandoutEdition.BLANK, drawn("", List.of(bars)));
         Pages.requireSound(html);
         assertTrue(html.contains(">upper</text>"), html);
         assertFalse(html.contains("212"), html);
@@ -146,13 +150,10 @@ class HandoutTest {
     @Test
     void theBlankLeavesLinesOnlyWhereSomethingIsSaid() {
         String line = "<p class=\"line\">\u00A0</p>";
-        assertFalse(
-                drawing(HandoutEdition.BLANK, SnippetOutput.ran("", "", "", List.of()))
-                        .contains("came out"));
-        String said =
-                drawing(HandoutEdition.BLANK, SnippetOutput.ran("brown", "", "", List.of(FIGURE)));
+        assertFalse(drawing(HandoutEdition.BLANK, drawn("", List.of())).contains("came out"));
+        String said = drawing(HandoutEdition.BLANK, drawn("brown", List.of(FIGURE)));
         assertEquals(1, said.split(line, -1).length - 1);
-        String words = drawing(HandoutEdition.BLANK, SnippetOutput.ran("brown", "", "", List.of()));
+        String words = drawing(HandoutEdition.BLANK, drawn("brown", List.of()));
         assertEquals(3, words.split(line, -1).length - 1);
         HandoutOptions handoutOptions = HandoutOptions.of(HandoutEdition.BLANK);
         String unrun = Handout.html(LessonReader.read("trays.md", DRAWS), Map.of(), handoutOptions);
@@ -189,24 +190,33 @@ class HandoutTest {
         Lesson lesson = LessonReader.read("trays.md", text);
         HandoutOptions handoutOptions = HandoutOptions.of(HandoutEdition.ANSWERS);
         Map<Integer, SnippetOutput> given =
-                PlayedLesson.of(
+                HandoutPlay.of(
                         lesson,
                         handoutOptions,
-                        (above, code) ->
-                                SnippetOutput.ran(
-                                        "", code.contains("7") ? "-7" : "", "int", List.of()));
+                        (above, code) -> gives(code.contains("7") ? "-7" : ""),
+                        outcome -> "it failed");
         assertTrue(
                 Handout.html(lesson, given, handoutOptions)
                         .contains("<pre class=\"came\">−7</pre>"),
                 given.toString());
         assertTrue(
-                PlayedLesson.of(
+                HandoutPlay.of(
                                 lesson,
                                 HandoutOptions.of(HandoutEdition.READER),
-                                (above, code) -> SnippetOutput.NOTHING)
+                                (above, code) -> gives(""),
+                                outcome -> "it failed")
                         .values()
                         .stream()
                         .allMatch(one -> one.solved().isEmpty()));
+    }
+
+    private static SnippetOutput drawn(String printed, List<Exhibit> exhibits) {
+        return new SnippetOutput(printed, "", "", exhibits, Optional.empty());
+    }
+
+    private static FinishedRun gives(String value) {
+        RunOutcome outcome = new RunOutcome.Finished(value, "int");
+        return new FinishedRun(outcome, "", false, List.of(), Duration.ZERO);
     }
 
     @Test

@@ -54,9 +54,9 @@ final class AnswerView extends VBox {
 
     private String verdict() {
         return switch (model.verdict()) {
-            case RIGHT -> Messages.of("answer.right");
-            case OTHERWISE -> Messages.of("answer.otherwise");
-            case NOT_SAID -> Messages.of("answer.not-said");
+            case YES -> Messages.of("answer.right");
+            case NO -> Messages.of("answer.otherwise");
+            case OPEN -> Messages.of("answer.not-said");
         };
     }
 

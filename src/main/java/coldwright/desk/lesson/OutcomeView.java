@@ -134,7 +134,7 @@ final class OutcomeView extends VBox {
     }
 
     private static List<Node> finished(RunOutcome.Finished finished, FinishedRun run) {
-        if (!finished.value().isEmpty() && !finished.type().endsWith("PrintStream")) {
+        if (finished.gaveValue()) {
             return List.of(TextControls.label(finished.value(), "value"));
         }
         return isSilent(run)

@@ -27,7 +27,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** One step on the page: its heading and its parts in order. */
-final class StepView extends VBox {
+final class StepView extends VBox implements PartModel.Visitor {
     private final StepModel model;
     private final Consumer<String> openLink;
     private final PageState state;
@@ -62,41 +62,47 @@ final class StepView extends VBox {
         if (!faults.isEmpty()) {
             getChildren().add(new LessonFaultsView(Messages.of("step.faults"), faults));
         }
-        model.parts().forEach(part -> add(part));
+        model.parts().forEach(part -> part.accept(this));
     }
 
-    private void add(PartModel part) {
-        if (part instanceof ProseModel prose) {
-            put(new ProseView(prose.prose().nodes(), openLink));
-        } else if (part instanceof SnippetModel snippet) {
-            SnippetView view =
-                    new SnippetView(
-                            snippet,
-                            state.settings(),
-                            state.room().units(),
-                            () -> fromHere.accept(snippet));
-            FigureStack plates =
-                    new FigureStack(
-                            snippet.result().drawn(),
-                            state.room(),
-                            pinnedFigures,
-                            state.figuresBeside().not());
-            put(view);
-            put(plates);
-            snippet.result().lastRun().addListener(run -> showResults(view, plates));
-            if (!snippet.snippet().given()) {
-                asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
-                asked.clear();
-            }
-            putSolution(snippet);
-        } else if (part instanceof PredictionModel forecast) {
-            put(new PredictionView(forecast, state));
-            asked.add(forecast);
-        } else if (part instanceof CheckModel check) {
-            put(new CheckView(check));
-        } else {
-            throw new AssertionError(part);
+    @Override
+    public void prose(ProseModel prose) {
+        put(new ProseView(prose.prose().nodes(), openLink));
+    }
+
+    @Override
+    public void snippet(SnippetModel snippet) {
+        SnippetView view =
+                new SnippetView(
+                        snippet,
+                        state.settings(),
+                        state.room().units(),
+                        () -> fromHere.accept(snippet));
+        FigureStack plates =
+                new FigureStack(
+                        snippet.result().drawn(),
+                        state.room(),
+                        pinnedFigures,
+                        state.figuresBeside().not());
+        put(view);
+        put(plates);
+        snippet.result().lastRun().addListener(run -> showResults(view, plates));
+        if (!snippet.snippet().given()) {
+            asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
+            asked.clear();
         }
+        putSolution(snippet);
+    }
+
+    @Override
+    public void prediction(PredictionModel prediction) {
+        put(new PredictionView(prediction, state));
+        asked.add(prediction);
+    }
+
+    @Override
+    public void check(CheckModel check) {
+        put(new CheckView(check));
     }
 
     /** One way to do an exercise, to be had once the learner has tried. */

@@ -75,18 +75,34 @@ final class KitchenTrialsView extends ScrollPane {
     }
 
     private void put(List<LessonPart> parts) {
-        for (LessonPart part : parts) {
-            if (part instanceof LessonPart.Prose prose) {
-                column.getChildren().add(new ProseView(prose.nodes(), this::follow));
-            } else if (part instanceof LessonPart.Snippet snippet) {
-                column.getChildren()
-                        .add(
-                                new CollapsibleSection(
-                                        Messages.of("trials.java"),
-                                        Messages.of("trials.fold"),
-                                        () -> TextControls.label(snippet.code(), "listing")));
-            }
+        parts.forEach(part -> part.accept(new Writer()));
+    }
+
+    /** Questions, checks and notes would need runs, or a teacher: the page has none. */
+    private final class Writer implements LessonPart.Visitor {
+        @Override
+        public void prose(LessonPart.Prose prose) {
+            column.getChildren().add(new ProseView(prose.nodes(), KitchenTrialsView.this::follow));
         }
+
+        @Override
+        public void snippet(LessonPart.Snippet snippet) {
+            column.getChildren()
+                    .add(
+                            new CollapsibleSection(
+                                    Messages.of("trials.java"),
+                                    Messages.of("trials.fold"),
+                                    () -> TextControls.label(snippet.code(), "listing")));
+        }
+
+        @Override
+        public void teacher(LessonPart.Teacher note) {}
+
+        @Override
+        public void prediction(LessonPart.Prediction prediction) {}
+
+        @Override
+        public void check(LessonPart.Check check) {}
     }
 
     /** A link to a lesson opens it; any other goes where links go. */

@@ -22,10 +22,12 @@ public final class RunQueue {
         List<SnippetSource> snippets();
 
         /** Its turn has come. */
-        void begun();
+        default void begun() {}
 
         /** Hears of it while it goes on, on any thread. */
-        RunListener watcher();
+        default RunListener watcher() {
+            return RunListener.NONE;
+        }
 
         /** It has ended. */
         void ended(FinishedRun run);

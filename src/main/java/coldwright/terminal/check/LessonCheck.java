@@ -1,27 +1,30 @@
 package coldwright.terminal.check;
 
+import coldwright.bench.FinishedRun;
 import coldwright.bench.RunOutcome;
+import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.LessonStep;
-import coldwright.terminal.console.BlockingBench;
+import coldwright.play.BlockingRunner;
+import coldwright.play.ClaimVerdict;
+import coldwright.play.LessonPlayer;
+import coldwright.play.PlayListener;
+import coldwright.play.PlayMode;
+import coldwright.play.SnippetText;
+import coldwright.play.SnippetTexts;
 import coldwright.terminal.console.MissingNameText;
 import coldwright.terminal.console.RunFailureText;
 
 import java.util.ArrayList;
 import java.util.List;
 
-/** Runs every snippet of a lesson and tries all that it says of what they give. */
-public final class LessonCheck {
+/** Counts what ran and passed of a lesson, and says what did not. */
+public final class LessonCheck implements PlayListener {
     private final Lesson lesson;
-    private final BlockingBench blockingBench;
     private final List<String> failures = new ArrayList<>();
-    private final List<String> above = new ArrayList<>();
     private final MissingNameText missing = new MissingNameText();
     private int snippets;
-    private final List<LessonClaim> pending = new ArrayList<>();
-    private final List<LessonClaim> afterRun = new ArrayList<>();
     private int lines;
     private int numbers;
     private int passed;
@@ -47,16 +50,14 @@ public final class LessonCheck {
             int sourced,
             List<String> failures) {}
 
-    private LessonCheck(Lesson lesson, BlockingBench blockingBench) {
+    private LessonCheck(Lesson lesson) {
         this.lesson = lesson;
-        this.blockingBench = blockingBench;
+        lesson.faults().stream().map(LessonFault::toString).forEach(failures::add);
     }
 
-    static Report of(Lesson lesson, BlockingBench blockingBench) {
-        LessonCheck check = new LessonCheck(lesson, blockingBench);
-        lesson.faults().stream().map(LessonFault::toString).forEach(check.failures::add);
-        check.step(lesson.opening());
-        lesson.steps().stream().map(LessonStep::parts).forEach(check::step);
+    static Report of(Lesson lesson, BlockingRunner runner) {
+        LessonCheck check = new LessonCheck(lesson);
+        new LessonPlayer(lesson, PlayMode.CHECK, SnippetTexts.AUTHORS, runner).play(check);
         return new Report(
                 lesson,
                 check.snippets,
@@ -67,59 +68,19 @@ public final class LessonCheck {
                 check.failures);
     }
 
-    /** Runs a step; an exercise's solution stands in for it from there to the step's end. */
-    private void step(List<LessonPart> parts) {
-        List<String> asWritten = new ArrayList<>(above);
-        for (LessonPart part : parts) {
-            part(part, asWritten);
-        }
-        pending.addAll(afterRun);
-        afterRun.clear();
-        tryPending();
-        if (parts.stream()
-                .anyMatch(p -> p instanceof LessonPart.Snippet s && !s.solution().isEmpty())) {
-            above.clear();
-            above.addAll(asWritten);
-        }
+    @Override
+    public void ran(SnippetText snippet, FinishedRun run) {
+        count(snippet, "snippet", snippet.text(), run.outcome());
     }
 
-    private void part(LessonPart part, List<String> asWritten) {
-        if (part instanceof LessonPart.Snippet snippet) {
-            tryPending();
-            snippet(snippet, asWritten);
-            if (!snippet.given()) {
-                pending.addAll(afterRun);
-                afterRun.clear();
-            }
-        } else if (part instanceof LessonPart.Check check) {
-            check.expectations().forEach(line -> pending.add(LessonClaim.of(line)));
-        } else if (part instanceof LessonPart.Prose prose) {
-            prose.verifiedNumbers().forEach(number -> pending.add(LessonClaim.of(number)));
-        } else if (part instanceof LessonPart.Teacher note) {
-            note.verifiedNumbers().forEach(number -> pending.add(LessonClaim.of(number)));
-        } else if (part instanceof LessonPart.Prediction prediction) {
-            prediction.verifiedNumbers().forEach(number -> afterRun.add(LessonClaim.of(number)));
-        } else {
-            throw new AssertionError(part);
-        }
+    @Override
+    public void solved(SnippetText snippet, FinishedRun run) {
+        count(snippet, "solution of the snippet", snippet.snippet().solution(), run.outcome());
     }
 
-    private void snippet(LessonPart.Snippet snippet, List<String> asWritten) {
-        if (runs(snippet.line(), "snippet", snippet.code())) {
-            asWritten.add(snippet.code());
-            if (snippet.solution().isEmpty()) {
-                above.add(snippet.code());
-            }
-        }
-        if (!snippet.solution().isEmpty()
-                && runs(snippet.line(), "solution of the snippet", snippet.solution())) {
-            above.add(snippet.solution());
-        }
-    }
-
-    private boolean runs(int fenceLine, String what, String code) {
+    private void count(SnippetText snippet, String what, String code, RunOutcome outcome) {
         snippets++;
-        RunOutcome outcome = blockingBench.run(above, code).outcome();
+        int fenceLine = snippet.snippet().line();
         for (RunFailureText.RunFailure runFailure : RunFailureText.troubles(outcome)) {
             boolean own = what.equals("snippet");
             fail(
@@ -130,29 +91,42 @@ public final class LessonCheck {
         if (!outcome.finished()) {
             missing.failed("the %s on line %d".formatted(what, fenceLine), code);
         }
-        return outcome.finished();
     }
 
-    /** Tries what was said since the last snippet, all in one go. */
-    private void tryPending() {
-        List<ClaimVerdict> verdicts = ClaimTrial.of(pending, above, blockingBench);
-        for (int i = 0; i < verdicts.size(); i++) {
-            count(pending.get(i), verdicts.get(i));
+    @Override
+    public void tried(List<ClaimVerdict> verdicts) {
+        verdicts.forEach(this::count);
+    }
+
+    private void count(ClaimVerdict verdict) {
+        if (verdict.claim() instanceof CheckExpectation line) {
+            lines++;
+            passed += verdict.passed() ? 1 : 0;
+            sourced += verdict.passed() && line.namesPublishedSource() ? 1 : 0;
+        } else {
+            numbers++;
         }
-        pending.clear();
-    }
-
-    private void count(LessonClaim lessonClaim, ClaimVerdict claimVerdict) {
-        numbers += lessonClaim.number() ? 1 : 0;
-        lines += lessonClaim.number() ? 0 : 1;
-        passed += claimVerdict.passed() && !lessonClaim.number() ? 1 : 0;
-        sourced += claimVerdict.passed() && lessonClaim.sourced() ? 1 : 0;
-        if (!claimVerdict.passed()) {
-            fail(lessonClaim.line(), missing.why(claimVerdict.sentence()));
+        if (!verdict.passed()) {
+            fail(verdict.claim().line(), missing.why(ClaimSentence.of(verdict)));
         }
     }
 
     private void fail(int line, String words) {
         failures.add(new LessonFault(lesson.file(), line, words).toString());
     }
+
+    @Override
+    public void prose(LessonPart.Prose prose) {}
+
+    @Override
+    public void teacher(LessonPart.Teacher note) {}
+
+    @Override
+    public void prediction(LessonPart.Prediction prediction) {}
+
+    @Override
+    public void snippet(LessonPart.Snippet snippet) {}
+
+    @Override
+    public void check(LessonPart.Check check) {}
 }

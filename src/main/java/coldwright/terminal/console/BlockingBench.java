@@ -7,6 +7,7 @@ import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
 import coldwright.lesson.Prelude;
+import coldwright.play.BlockingRunner;
 
 import java.time.Duration;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 
 /** A bench whose runs are waited for, and stopped when they take too long. */
-public final class BlockingBench implements AutoCloseable {
+public final class BlockingBench implements BlockingRunner, AutoCloseable {
     /** A snippet of a lesson takes well under a second; one that needs this never ends. */
     public static final Duration PATIENCE = Duration.ofSeconds(60);
 
@@ -71,12 +72,9 @@ public final class BlockingBench implements AutoCloseable {
 
     /**
      * Runs a snippet after those above it. The start of a process does not count against the
-     * patience.
-     *
-     * @param above the snippets above, in order
-     * @param snippet the snippet
-     * @return how it ended; one that took too long as died, with the reason
+     * patience; a snippet that took too long has died of that.
      */
+    @Override
     public FinishedRun run(List<String> above, String snippet) {
         if (!ready) {
             FinishedRun start = run(above, NOTHING, START);

@@ -17,7 +17,12 @@ public final class RunFailureText {
      * @param line the line in the snippet, from 1; 0 if it is not known
      * @param words the sentence
      */
-    public record RunFailure(int line, String words) {}
+    public record RunFailure(int line, String words) {
+        /** The words behind the line, if it is known. */
+        public String sentence() {
+            return (line > 0 ? "Line " + line + ": " : "") + words;
+        }
+    }
 
     /**
      * What went wrong.

@@ -4,6 +4,7 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
+import coldwright.lesson.PartsByKind;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
@@ -128,27 +129,24 @@ public final class HandInMarking {
 
     private static List<String> claims(HandedInStep step, List<LessonPart> parts) {
         List<String> notes = new ArrayList<>();
-        List<String> codes = new ArrayList<>();
-        for (LessonPart part : parts) {
-            if (part instanceof LessonPart.Snippet snippet) {
-                codes.add(snippet.code());
-            } else if (part instanceof LessonPart.Prediction asked) {
-                for (HandedInPrediction said : step.predictions()) {
-                    if (said.question().equals(asked.question())
-                            && said.outcome() == PredictionOutcome.YES
-                            && PredictionOutcome.of(asked.answer(), said.answer())
-                                    == PredictionOutcome.NO) {
-                        notes.add(
-                                "the file says that a forecast in \"%s\" came true; it did not"
-                                        .formatted(MarkedHandIn.oneLine(step.title())));
-                    }
+        PartsByKind kinds = PartsByKind.of(parts);
+        for (LessonPart.Prediction asked : kinds.predictions()) {
+            for (HandedInPrediction said : step.predictions()) {
+                if (said.question().equals(asked.question())
+                        && said.outcome() == PredictionOutcome.YES
+                        && PredictionOutcome.of(asked.answer(), said.answer())
+                                == PredictionOutcome.NO) {
+                    notes.add(
+                            "the file says that a forecast in \"%s\" came true; it did not"
+                                    .formatted(MarkedHandIn.oneLine(step.title())));
                 }
             }
         }
+        List<LessonPart.Snippet> snippets = kinds.snippets();
         for (HandedInSnippet one : step.snippets()) {
             if (!one.changed()
-                    && one.index() < codes.size()
-                    && !codes.get(one.index()).equals(one.text())) {
+                    && one.index() < snippets.size()
+                    && !snippets.get(one.index()).code().equals(one.text())) {
                 notes.add(
                         "the file says that snippet %d of \"%s\" is its author's; it is not"
                                 .formatted(one.index() + 1, MarkedHandIn.oneLine(step.title())));

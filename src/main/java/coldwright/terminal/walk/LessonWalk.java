@@ -9,15 +9,18 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
 import coldwright.lesson.LessonPart;
 import coldwright.paint.TextPlot;
-import coldwright.terminal.check.ClaimTrial;
-import coldwright.terminal.check.ClaimVerdict;
-import coldwright.terminal.check.LessonClaim;
-import coldwright.terminal.console.BlockingBench;
+import coldwright.play.BlockingRunner;
+import coldwright.play.ClaimVerdict;
+import coldwright.play.LessonPlayer;
+import coldwright.play.PlayListener;
+import coldwright.play.PlayMode;
+import coldwright.play.PlayedStep;
+import coldwright.play.SnippetText;
+import coldwright.terminal.check.ClaimSentence;
 import coldwright.terminal.console.PlainProse;
 import coldwright.terminal.console.RunFailureText;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.DisplayText;
-import coldwright.workbook.work.StepNames;
 
 import picocli.CommandLine.Help.Ansi.Style;
 
@@ -29,42 +32,34 @@ import java.util.Optional;
 import java.util.StringJoiner;
 
 /** Goes through a lesson: text, forecast, snippet, what it gave, and why. */
-public final class LessonWalk {
+public final class LessonWalk implements PlayListener {
     private static final String INDENT = "    ";
     private static final String ASIDE = "  | ";
 
-    /** The type of a line that printed; what it gives is of no interest. */
-    private static final String PRINTING = "PrintStream";
-
     private final Lesson lesson;
-    private final BlockingBench blockingBench;
+    private final LessonPlayer player;
     private final TerminalScreen screen;
     private final FigureFolder figures;
     private final boolean forTeacher;
     private final WalkWork work;
-    private final List<String> above = new ArrayList<>();
     private final List<PredictionPrompt> open = new ArrayList<>();
+    private PlayedStep step;
     private int failed;
-    private String step = StepNames.OPENING;
-    private int snippets;
     private int predictions;
 
-    /** Whether all of this step ran and held. */
+    /** Whether all of this step ran and passed. */
     private boolean passes;
-
-    /** Whether a snippet so far is the learner's own. */
-    private boolean changed;
 
     public LessonWalk(
             Lesson lesson,
-            BlockingBench blockingBench,
+            BlockingRunner runner,
             TerminalScreen screen,
             FigureFolder figures,
             WalkWork work,
             boolean forTeacher) {
         this.work = work;
         this.lesson = lesson;
-        this.blockingBench = blockingBench;
+        this.player = new LessonPlayer(lesson, PlayMode.LEARN, work::textOf, runner);
         this.screen = screen;
         this.figures = figures;
         this.forTeacher = forTeacher;
@@ -80,29 +75,38 @@ public final class LessonWalk {
         head();
         int from = wait ? work.stoppedAt(lesson).map(this::onFrom).orElse(0) : 0;
         if (from == 0) {
-            parts(lesson.opening());
+            player.play(0, this);
         }
-        List<String> names = StepNames.of(lesson);
-        int count = names.size();
+        int count = lesson.steps().size();
         for (int i = from; i < count && !screen.gone(); i++) {
             boolean resumed = i == from && from > 0;
             if (wait && !resumed && !StepPrompt.isWanted(screen)) {
                 return failed;
             }
-            start(names.get(i));
-            work.began(step);
-            title("%d of %d. %s".formatted(i + 1, count, lesson.steps().get(i).title()), '-');
-            parts(lesson.steps().get(i).parts());
-            work.ended(step, passes, changed);
+            player.play(i + 1, this);
         }
         return failed;
     }
 
-    private void start(String name) {
-        step = name;
-        snippets = 0;
+    @Override
+    public void stepBegan(PlayedStep began) {
+        step = began;
         predictions = 0;
         passes = true;
+        int number = step.number();
+        if (number > 0) {
+            work.began(step.name());
+            int count = lesson.steps().size();
+            String words = lesson.steps().get(number - 1).title();
+            title("%d of %d. %s".formatted(number, count, words), '-');
+        }
+    }
+
+    @Override
+    public void stepEnded(PlayedStep ended) {
+        if (step.number() > 0) {
+            work.ended(step.name(), passes, step.changedAbove() || step.changed());
+        }
     }
 
     /** Whether to go on at the step where the last walk stopped; its place, or the beginning. */
@@ -115,25 +119,10 @@ public final class LessonWalk {
         if (line.filter(words -> words.strip().equalsIgnoreCase("b")).isPresent()) {
             return 0;
         }
-        passOver(lesson.opening());
-        for (int i = 0; i < stopped; i++) {
-            start(StepNames.of(lesson).get(i));
-            passOver(lesson.steps().get(i).parts());
+        for (int i = 0; i <= stopped; i++) {
+            player.skip(i);
         }
         return stopped;
-    }
-
-    /** What was walked before runs again, silently, for what follows stands on it. */
-    private void passOver(List<LessonPart> parts) {
-        for (LessonPart part : parts) {
-            if (part instanceof LessonPart.Snippet snippet) {
-                String code = work.textOf(step, snippets++, snippet.code());
-                changed |= !code.equals(snippet.code());
-                if (blockingBench.run(above, code).outcome().finished()) {
-                    above.add(code);
-                }
-            }
-        }
     }
 
     private void head() {
@@ -174,75 +163,63 @@ public final class LessonWalk {
         screen.say("");
     }
 
-    private void parts(List<LessonPart> parts) {
-        for (LessonPart part : parts) {
-            part(part);
-        }
-        reveal(List.of());
-    }
-
-    private void part(LessonPart part) {
-        if (part instanceof LessonPart.Prose prose) {
-            PlainProse.set(prose.nodes(), screen.width()).forEach(screen::say);
-            screen.say("");
-        } else if (part instanceof LessonPart.Prediction prediction) {
-            PredictionPrompt predictionPrompt = PredictionPrompt.ask(prediction, screen);
-            int index = predictions++;
-            predictionPrompt
-                    .answer()
-                    .ifPresent(
-                            learnerAnswer ->
-                                    work.answered(
-                                            step, index, prediction.question(), learnerAnswer));
-            open.add(predictionPrompt);
-        } else if (part instanceof LessonPart.Snippet snippet) {
-            snippet(snippet);
-        } else if (part instanceof LessonPart.Check check) {
-            check(check);
-        } else if (part instanceof LessonPart.Teacher note) {
-            if (forTeacher) {
-                teacher(note);
-            }
-        } else {
-            throw new AssertionError(part);
-        }
-    }
-
-    private void teacher(LessonPart.Teacher note) {
-        screen.say("For the teacher:");
-        PlainProse.set(note.nodes(), screen.width() - ASIDE.length())
-                .forEach(line -> screen.say((ASIDE + line).stripTrailing()));
+    @Override
+    public void prose(LessonPart.Prose prose) {
+        PlainProse.set(prose.nodes(), screen.width()).forEach(screen::say);
         screen.say("");
     }
 
-    private void snippet(LessonPart.Snippet snippet) {
-        String code = work.textOf(step, snippets++, snippet.code());
-        boolean own = !code.equals(snippet.code());
-        changed |= own;
+    @Override
+    public void prediction(LessonPart.Prediction prediction) {
+        PredictionPrompt prompt = PredictionPrompt.ask(prediction, screen);
+        int index = predictions++;
+        prompt.answer()
+                .ifPresent(said -> work.answered(step.name(), index, prediction.question(), said));
+        open.add(prompt);
+    }
+
+    @Override
+    public void teacher(LessonPart.Teacher note) {
+        if (forTeacher) {
+            screen.say("For the teacher:");
+            PlainProse.set(note.nodes(), screen.width() - ASIDE.length())
+                    .forEach(line -> screen.say((ASIDE + line).stripTrailing()));
+            screen.say("");
+        }
+    }
+
+    @Override
+    public void snippet(LessonPart.Snippet snippet) {
+        SnippetText code = step.of(snippet);
         if (snippet.given()) {
-            long lines = code.lines().count();
+            long lines = code.text().lines().count();
             screen.say(
                     lines == 1
                             ? "(A line of Java is given and runs first.)"
                             : "(%d lines of Java are given and run first.)".formatted(lines));
         } else {
-            if (own) {
+            if (code.changed()) {
                 screen.say("(As you changed it in the window.)");
             }
-            code.lines().forEach(line -> screen.say(Style.fg_cyan, INDENT + line));
+            code.text().lines().forEach(line -> screen.say(Style.fg_cyan, INDENT + line));
         }
         screen.say("");
-        FinishedRun run = blockingBench.run(above, code);
-        if (run.outcome().finished()) {
-            above.add(code);
-        } else {
+    }
+
+    @Override
+    public void ran(SnippetText snippet, FinishedRun run) {
+        if (!run.outcome().finished()) {
             failed++;
             passes = false;
         }
         show(run);
-        if (!snippet.given()) {
-            reveal(run.figures());
-        }
+    }
+
+    @Override
+    public void answered(List<LessonPart.Prediction> asked, Optional<FinishedRun> run) {
+        List<Figure> drawn = run.map(FinishedRun::figures).orElse(List.of());
+        open.forEach(prompt -> prompt.reveal(drawn, screen));
+        open.clear();
     }
 
     private void show(FinishedRun run) {
@@ -250,15 +227,10 @@ public final class LessonWalk {
         if (run.printedCut()) {
             lines.add("… and more than is kept");
         }
-        if (run.outcome() instanceof RunOutcome.Finished finished
-                && !finished.value().isEmpty()
-                && !finished.type().endsWith(PRINTING)) {
+        if (run.outcome() instanceof RunOutcome.Finished finished && finished.gaveValue()) {
             lines.add("gives " + DisplayText.result(finished.value(), finished.type()));
         }
-        for (RunFailureText.RunFailure runFailure : RunFailureText.troubles(run.outcome())) {
-            String where = runFailure.line() > 0 ? "Line " + runFailure.line() + ": " : "";
-            lines.add(where + runFailure.words());
-        }
+        RunFailureText.troubles(run.outcome()).forEach(one -> lines.add(one.sentence()));
         lines.forEach(screen::fold);
         if (!lines.isEmpty()) {
             screen.say("");
@@ -284,11 +256,13 @@ public final class LessonWalk {
         screen.say("");
     }
 
-    private void check(LessonPart.Check check) {
-        List<LessonClaim> claims = check.expectations().stream().map(LessonClaim::of).toList();
-        List<ClaimVerdict> verdicts = ClaimTrial.of(claims, above, blockingBench);
-        List<ClaimVerdict> missed =
-                verdicts.stream().filter(claimVerdict -> !claimVerdict.passed()).toList();
+    /** What came of it is said once its lines were tried. */
+    @Override
+    public void check(LessonPart.Check check) {}
+
+    @Override
+    public void tried(List<ClaimVerdict> verdicts) {
+        List<ClaimVerdict> missed = verdicts.stream().filter(one -> !one.passed()).toList();
         int all = verdicts.size();
         passes &= missed.isEmpty();
         if (missed.isEmpty()) {
@@ -302,12 +276,7 @@ public final class LessonWalk {
                 all == 1
                         ? "Checked: 1 line does not hold yet:"
                         : "Checked: %d of %d lines hold. Not yet:".formatted(held, all));
-        missed.forEach(claimVerdict -> screen.fold(INDENT + claimVerdict.sentence()));
+        missed.forEach(verdict -> screen.fold(INDENT + ClaimSentence.of(verdict)));
         screen.say("");
-    }
-
-    private void reveal(List<Figure> drawn) {
-        open.forEach(predictionPrompt -> predictionPrompt.reveal(drawn, screen));
-        open.clear();
     }
 }

@@ -8,6 +8,7 @@ import coldwright.science.Require;
 import coldwright.terminal.console.PlainProse;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.terminal.console.TypedCurve;
+import coldwright.workbook.handin.PredictionOutcome;
 import coldwright.workbook.work.LearnerAnswer;
 
 import picocli.CommandLine.Help.Ansi.Style;
@@ -111,7 +112,7 @@ final class PredictionPrompt {
             }
             reply = Optional.of(choice.choices().get(index));
             answer = Optional.of(new LearnerAnswer.Choice(index, choice.choices().get(index)));
-            right = index == choice.right();
+            judge(choice.choices().get(index));
             return true;
         }
         if (prediction.answer() instanceof ExpectedAnswer.Curve curve) {
@@ -121,23 +122,18 @@ final class PredictionPrompt {
             return points.isPresent();
         }
         ExpectedAnswer.Amount amount = (ExpectedAnswer.Amount) prediction.answer();
-        OptionalDouble number = number(line, amount.unit());
+        OptionalDouble number = amount.read(line);
         number.ifPresent(
                 value -> {
                     reply = Optional.of(describe(value, amount.unit()));
                     answer = Optional.of(new LearnerAnswer.Typed(line));
-                    right = Math.abs(value - amount.value()) <= amount.within();
+                    judge(line);
                 });
         return number.isPresent();
     }
 
-    private static OptionalDouble number(String line, String unit) {
-        String low = unit.toLowerCase(Locale.ROOT);
-        String bare = line.endsWith(low) ? line.substring(0, line.length() - low.length()) : line;
-        String plain = bare.strip().replace(',', '.').replace('−', '-').replace('–', '-');
-        return plain.matches("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})")
-                ? OptionalDouble.of(Double.parseDouble(plain))
-                : OptionalDouble.empty();
+    private void judge(String said) {
+        right = PredictionOutcome.of(prediction.answer(), said) == PredictionOutcome.YES;
     }
 
     private static String describe(double value, String unit) {

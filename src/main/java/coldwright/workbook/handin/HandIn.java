@@ -2,6 +2,7 @@ package coldwright.workbook.handin;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
+import coldwright.lesson.PartsByKind;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LearnerAnswer;
@@ -63,25 +64,24 @@ public record HandIn(
     }
 
     private static HandedInStep step(StepWork work, List<LessonPart> parts) {
-        List<HandedInPrediction> forecasts = new ArrayList<>();
+        PartsByKind kinds = PartsByKind.of(parts);
         List<HandedInSnippet> snippets = new ArrayList<>();
-        for (LessonPart part : parts) {
-            if (part instanceof LessonPart.Snippet snippet) {
-                int index = snippets.size();
-                String text = work.textOf(index, snippet.code());
-                snippets.add(new HandedInSnippet(index, !text.equals(snippet.code()), text));
-            } else if (part instanceof LessonPart.Prediction prediction) {
-                int index = forecasts.size();
-                String said =
-                        work.answer(index, prediction.question()).map(HandIn::words).orElse("");
-                forecasts.add(
-                        new HandedInPrediction(
-                                index,
-                                prediction.question(),
-                                said,
-                                PredictionOutcome.words(prediction.answer()),
-                                PredictionOutcome.of(prediction.answer(), said)));
-            }
+        for (LessonPart.Snippet snippet : kinds.snippets()) {
+            int index = snippets.size();
+            String text = work.textOf(index, snippet.code());
+            snippets.add(new HandedInSnippet(index, !text.equals(snippet.code()), text));
+        }
+        List<HandedInPrediction> forecasts = new ArrayList<>();
+        for (LessonPart.Prediction prediction : kinds.predictions()) {
+            int index = forecasts.size();
+            String said = work.answer(index, prediction.question()).map(HandIn::words).orElse("");
+            forecasts.add(
+                    new HandedInPrediction(
+                            index,
+                            prediction.question(),
+                            said,
+                            PredictionOutcome.words(prediction.answer()),
+                            PredictionOutcome.of(prediction.answer(), said)));
         }
         return new HandedInStep(work.title(), work.done(), forecasts, snippets);
     }
@@ -110,6 +110,18 @@ public record HandIn(
      */
     public Optional<HandedInStep> step(String name) {
         return steps.stream().filter(step -> step.title().equals(name)).findFirst();
+    }
+
+    /**
+     * The text of a snippet.
+     *
+     * @param name its step's name
+     * @param index which snippet of the step, from 0
+     * @param authorText the text in the lesson
+     * @return the learner's text; the author's if none was handed in
+     */
+    public String textOf(String name, int index, String authorText) {
+        return step(name).flatMap(step -> step.text(index)).orElse(authorText);
     }
 
     /**

@@ -3,6 +3,7 @@ package coldwright.workbook.handin;
 import coldwright.lesson.ExpectedAnswer;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** How what a learner said before a run stands beside what is right. */
 public enum PredictionOutcome {
@@ -28,23 +29,10 @@ public enum PredictionOutcome {
             return choice.choices().get(choice.right()).equals(said) ? YES : NO;
         }
         if (answer instanceof ExpectedAnswer.Amount amount) {
-            return of(amount, said.strip());
+            OptionalDouble number = amount.read(said);
+            return number.isEmpty() ? OPEN : amount.accepts(number.getAsDouble()) ? YES : NO;
         }
         return OPEN;
-    }
-
-    private static PredictionOutcome of(ExpectedAnswer.Amount amount, String said) {
-        String unit = amount.unit().strip();
-        String number =
-                !unit.isEmpty() && said.endsWith(unit)
-                        ? said.substring(0, said.length() - unit.length())
-                        : said;
-        try {
-            double value = Double.parseDouble(number.strip().replace('−', '-').replace(',', '.'));
-            return Math.abs(value - amount.value()) <= amount.within() ? YES : NO;
-        } catch (NumberFormatException e) {
-            return OPEN;
-        }
     }
 
     /**

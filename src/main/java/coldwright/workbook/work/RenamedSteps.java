@@ -1,6 +1,7 @@
 package coldwright.workbook.work;
 
 import coldwright.lesson.LessonPart;
+import coldwright.lesson.PartsByKind;
 
 import java.util.HashSet;
 import java.util.List;
@@ -46,9 +47,8 @@ final class RenamedSteps {
 
     /** What the forecasts of a step ask, in their order. */
     static List<String> questions(List<LessonPart> parts) {
-        return parts.stream()
-                .filter(LessonPart.Prediction.class::isInstance)
-                .map(part -> ((LessonPart.Prediction) part).question())
+        return PartsByKind.of(parts).predictions().stream()
+                .map(LessonPart.Prediction::question)
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package coldwright.workbook.work;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
+import coldwright.lesson.PartsByKind;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -60,10 +61,8 @@ final class SnippetMatching {
 
     private void offer(String step, List<LessonPart> parts) {
         int index = 0;
-        for (LessonPart part : parts) {
-            if (part instanceof LessonPart.Snippet snippet) {
-                free.add(new SnippetPosition(step, index++, ContentHash.of(snippet.code())));
-            }
+        for (LessonPart.Snippet snippet : PartsByKind.of(parts).snippets()) {
+            free.add(new SnippetPosition(step, index++, ContentHash.of(snippet.code())));
         }
     }
 

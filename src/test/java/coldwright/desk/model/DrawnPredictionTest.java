@@ -10,6 +10,7 @@ import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.page.TestDesk;
 import coldwright.figure.Figure;
 import coldwright.figure.Series;
+import coldwright.workbook.handin.PredictionOutcome;
 import coldwright.workbook.work.LearnerAnswer;
 
 import org.junit.jupiter.api.Test;
@@ -56,7 +57,7 @@ class DrawnPredictionTest {
                 shown.series().stream().map(Series::name).toList());
         assertEquals(
                 Optional.of("On average your curve is 2 °C from the result."), forecast.distance());
-        assertEquals(PredictionModel.Verdict.NOT_SAID, forecast.verdict());
+        assertEquals(PredictionOutcome.OPEN, forecast.verdict());
         assertEquals(
                 Optional.of("falls from 0 to −8 °C as sucrose rises from 0 to 40 %"),
                 forecast.answerText());

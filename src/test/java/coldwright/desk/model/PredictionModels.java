@@ -19,6 +19,7 @@ public final class PredictionModels {
                         1,
                         "How does it fall?",
                         new ExpectedAnswer.Curve(level, upright),
+                        List.of(),
                         List.of()));
     }
 }

@@ -15,10 +15,18 @@ import java.util.List;
 class PredictionPromptTest {
     private static final LessonPart.Prediction CHOICE =
             new LessonPart.Prediction(
-                    1, "Soft?", new ExpectedAnswer.Choice(List.of("yes", "no"), 1), List.of());
+                    1,
+                    "Soft?",
+                    new ExpectedAnswer.Choice(List.of("yes", "no"), 1),
+                    List.of(),
+                    List.of());
     private static final LessonPart.Prediction NUMBER =
             new LessonPart.Prediction(
-                    1, "How cold?", new ExpectedAnswer.Amount(-1.5, "°C", 0.5), List.of());
+                    1,
+                    "How cold?",
+                    new ExpectedAnswer.Amount(-1.5, "°C", 0.5),
+                    List.of(),
+                    List.of());
 
     private static String revealed(LessonPart.Prediction prediction, TypedSession typedSession) {
         PredictionPrompt predictionPrompt = PredictionPrompt.ask(prediction, typedSession.screen());
@@ -79,6 +87,7 @@ class PredictionPromptTest {
                     new ExpectedAnswer.Curve(
                             new ExpectedAnswer.Scale("sugar", 0, 40, "%"),
                             new ExpectedAnswer.Scale("freezing point", -12, 0, "°C")),
+                    List.of(),
                     List.of());
     private static final Figure FALLING =
             Figure.of("Falling")

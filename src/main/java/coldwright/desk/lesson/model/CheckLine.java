@@ -1,9 +1,11 @@
 package coldwright.desk.lesson.model;
 
-import coldwright.bench.ExpressionEvaluator;
+import coldwright.bench.RunOutcome;
 import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.messages.Messages;
+import coldwright.desk.run.OutcomeSentences;
 import coldwright.lesson.CheckExpectation;
+import coldwright.play.ClaimVerdict;
 
 /**
  * One line of a check and what came of it.
@@ -29,39 +31,26 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
         return new CheckLine(expectation, State.OPEN, "");
     }
 
-    static CheckLine failed(CheckExpectation expectation, String why) {
-        return new CheckLine(expectation, State.FAILED, why);
+    /** What came of it when it was tried. */
+    static CheckLine of(CheckExpectation expectation, RunOutcome outcome) {
+        ClaimVerdict verdict = ClaimVerdict.of(expectation, outcome);
+        return switch (verdict.state()) {
+            case PASSED -> new CheckLine(expectation, State.PASSED, got(expectation, verdict));
+            case MISSED -> new CheckLine(expectation, State.MISSED, got(expectation, verdict));
+            case FAILED ->
+                    new CheckLine(
+                            expectation,
+                            State.FAILED,
+                            outcome instanceof RunOutcome.Finished finished
+                                    ? finished.exact()
+                                    : OutcomeSentences.words(outcome));
+        };
     }
 
-    /** Compares what a run gave for it. */
-    static CheckLine of(CheckExpectation expectation, ExpressionEvaluator.Evaluation evaluation) {
-        return evaluation.threw()
-                ? failed(expectation, evaluation.text())
-                : judged(expectation, evaluation.text());
-    }
-
-    private static CheckLine judged(CheckExpectation expectation, String printed) {
-        if (expectation instanceof CheckExpectation.True) {
-            boolean held = printed.equals("true");
-            boolean usable = held || printed.equals("false");
-            return new CheckLine(
-                    expectation,
-                    held ? State.PASSED : usable ? State.MISSED : State.FAILED,
-                    usable ? Messages.of(held ? "check.true" : "check.not-true") : printed);
-        }
-        if (expectation instanceof CheckExpectation.Value value) {
-            try {
-                double got = Double.parseDouble(printed);
-                boolean held = Math.abs(got - value.value()) <= value.tolerance();
-                return new CheckLine(
-                        expectation,
-                        held ? State.PASSED : State.MISSED,
-                        DisplayNumber.toTolerance(got, value.tolerance()));
-            } catch (NumberFormatException e) {
-                return new CheckLine(expectation, State.FAILED, printed);
-            }
-        }
-        throw new AssertionError(expectation);
+    private static String got(CheckExpectation expectation, ClaimVerdict verdict) {
+        return expectation instanceof CheckExpectation.Value value
+                ? DisplayNumber.toTolerance(verdict.number().getAsDouble(), value.tolerance())
+                : Messages.of(verdict.passed() ? "check.true" : "check.not-true");
     }
 
     /**

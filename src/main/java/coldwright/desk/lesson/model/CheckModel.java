@@ -1,21 +1,22 @@
 package coldwright.desk.lesson.model;
 
-import coldwright.bench.ExpressionEvaluator;
 import coldwright.bench.FinishedRun;
-import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
 import coldwright.bench.compile.SnippetSource;
-import coldwright.desk.run.OutcomeSentences;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.LessonPart;
+import coldwright.play.ClaimTrial;
+import coldwright.play.ClaimVerdict;
 
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * What the snippets above must give, tried after each run of the snippet it stands under.
@@ -39,13 +40,15 @@ public final class CheckModel implements PartModel {
         check.expectations().forEach(line -> lines.add(CheckLine.open(line)));
     }
 
+    @Override
+    public void accept(Visitor visitor) {
+        visitor.check(this);
+    }
+
     /** Tries all lines when the bench is free. */
     public void evaluate() {
         int thisRound = ++round;
-        List<Integer> all = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            all.add(i);
-        }
+        List<Integer> all = IntStream.range(0, lines.size()).boxed().toList();
         awaited = 0;
         if (!all.isEmpty()) {
             evaluate(all, thisRound);
@@ -54,9 +57,11 @@ public final class CheckModel implements PartModel {
 
     private void evaluate(List<Integer> which, int thisRound) {
         awaited++;
-        List<CheckExpectation> expectations =
-                which.stream().map(index -> check.expectations().get(index)).toList();
-        queue.add(new CheckRun(expectations, run -> accept(run, which, thisRound)));
+        queue.add(new CheckRun(expectations(which), run -> accept(run, which, thisRound)));
+    }
+
+    private List<CheckExpectation> expectations(List<Integer> which) {
+        return which.stream().map(index -> check.expectations().get(index)).toList();
     }
 
     private void accept(FinishedRun run, List<Integer> which, int thisRound) {
@@ -68,15 +73,11 @@ public final class CheckModel implements PartModel {
             which.forEach(index -> evaluate(List.of(index), thisRound));
             return;
         }
-        List<ExpressionEvaluator.Evaluation> given = ExpressionEvaluator.read(run.printed());
+        List<ClaimVerdict> verdicts = ClaimTrial.verdicts(expectations(which), run.printed());
         for (int i = 0; i < which.size(); i++) {
+            RunOutcome outcome = i < verdicts.size() ? verdicts.get(i).outcome() : run.outcome();
             int index = which.get(i);
-            CheckExpectation expectation = check.expectations().get(index);
-            lines.set(
-                    index,
-                    i < given.size()
-                            ? CheckLine.of(expectation, given.get(i))
-                            : CheckLine.failed(expectation, OutcomeSentences.words(run.outcome())));
+            lines.set(index, CheckLine.of(check.expectations().get(index), outcome));
         }
         if (awaited == 0) {
             afterTried.forEach(Runnable::run);
@@ -145,10 +146,9 @@ public final class CheckModel implements PartModel {
 
     private final class CheckRun implements RunQueue.QueuedRun {
         private final List<CheckExpectation> expectations;
-        private final java.util.function.Consumer<FinishedRun> end;
+        private final Consumer<FinishedRun> end;
 
-        CheckRun(
-                List<CheckExpectation> expectations, java.util.function.Consumer<FinishedRun> end) {
+        CheckRun(List<CheckExpectation> expectations, Consumer<FinishedRun> end) {
             this.expectations = expectations;
             this.end = end;
         }
@@ -157,21 +157,8 @@ public final class CheckModel implements PartModel {
         public List<SnippetSource> snippets() {
             List<SnippetSource> snippets = new ArrayList<>();
             above.get().forEach(model -> snippets.add(model.restedSource()));
-            snippets.add(
-                    SnippetSource.of(
-                            ExpressionEvaluator.snippet(
-                                    expectations.stream()
-                                            .map(CheckExpectation::expression)
-                                            .toList())));
+            snippets.add(SnippetSource.of(ClaimTrial.snippet(expectations)));
             return snippets;
-        }
-
-        @Override
-        public void begun() {}
-
-        @Override
-        public RunListener watcher() {
-            return RunListener.NONE;
         }
 
         @Override

@@ -6,6 +6,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.figure.Series;
 import coldwright.lesson.ExpectedAnswer;
 import coldwright.lesson.LessonPart;
+import coldwright.workbook.handin.PredictionOutcome;
 import coldwright.workbook.work.LearnerAnswer;
 
 import javafx.beans.property.IntegerProperty;
@@ -27,16 +28,6 @@ public final class PredictionModel implements PartModel {
     /** No choice yet. */
     public static final int NONE = -1;
 
-    /** How a forecast stands beside the result. */
-    public enum Verdict {
-        /** It was run without a forecast. */
-        NOT_SAID,
-        /** As forecast. */
-        RIGHT,
-        /** Otherwise. */
-        OTHERWISE
-    }
-
     private final LessonPart.Prediction prediction;
     private final IntegerProperty chosen = new SimpleIntegerProperty(NONE);
     private final StringProperty typed = new SimpleStringProperty("");
@@ -56,9 +47,19 @@ public final class PredictionModel implements PartModel {
                         : Optional.empty();
     }
 
-    /** Where the curve of the result is found once there is one. */
-    void against(Supplier<Optional<Series.Curve>> curve) {
-        result = curve;
+    @Override
+    public void accept(Visitor visitor) {
+        visitor.prediction(this);
+    }
+
+    /** The first run of a snippet answers it; a drawn curve goes into that run's figure. */
+    void answeredBy(SnippetModel snippet) {
+        snippet.whenRun(() -> revealed.set(true));
+        sketch.ifPresent(
+                drawn -> {
+                    snippet.result().predictedCurve(drawn::curve);
+                    result = snippet.result()::firstCurve;
+                });
     }
 
     /**
@@ -77,10 +78,6 @@ public final class PredictionModel implements PartModel {
      */
     public Optional<String> distance() {
         return sketch.flatMap(drawn -> result.get().flatMap(drawn::distance));
-    }
-
-    void reveal() {
-        revealed.set(true);
     }
 
     /** As if it had never been asked. */
@@ -109,24 +106,15 @@ public final class PredictionModel implements PartModel {
      *
      * @return the verdict
      */
-    public Verdict verdict() {
-        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
-            return chosen.get() == NONE
-                    ? Verdict.NOT_SAID
-                    : chosen.get() == choice.right() ? Verdict.RIGHT : Verdict.OTHERWISE;
-        }
-        if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
-            OptionalDouble said = number();
-            return said.isEmpty()
-                    ? Verdict.NOT_SAID
-                    : Math.abs(said.getAsDouble() - amount.value()) <= amount.within()
-                            ? Verdict.RIGHT
-                            : Verdict.OTHERWISE;
-        }
-        if (prediction.answer() instanceof ExpectedAnswer.Curve) {
-            return Verdict.NOT_SAID;
-        }
-        throw new AssertionError(prediction.answer());
+    public PredictionOutcome verdict() {
+        return PredictionOutcome.of(prediction.answer(), said());
+    }
+
+    /** As chosen or typed; empty if nothing was. */
+    private String said() {
+        return prediction.answer() instanceof ExpectedAnswer.Choice choice
+                ? chosen.get() == NONE ? "" : choice.choices().get(chosen.get())
+                : typed.get();
     }
 
     /**
@@ -135,21 +123,15 @@ public final class PredictionModel implements PartModel {
      * @return in words; empty if nothing usable was said
      */
     public Optional<String> answerText() {
-        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
-            return chosen.get() == NONE
-                    ? Optional.empty()
-                    : Optional.of(choice.choices().get(chosen.get()));
-        }
         if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
-            OptionalDouble said = number();
-            return said.isEmpty()
+            OptionalDouble number = number();
+            return number.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(DisplayNumber.of(said.getAsDouble(), amount.unit()));
+                    : Optional.of(DisplayNumber.of(number.getAsDouble(), amount.unit()));
         }
-        if (prediction.answer() instanceof ExpectedAnswer.Curve) {
-            return sketch.flatMap(CurveSketch::description);
-        }
-        throw new AssertionError(prediction.answer());
+        return sketch.isPresent()
+                ? sketch.flatMap(CurveSketch::description)
+                : Optional.of(said()).filter(words -> !words.isEmpty());
     }
 
     /**
@@ -182,15 +164,9 @@ public final class PredictionModel implements PartModel {
     }
 
     private OptionalDouble number() {
-        String unit =
-                prediction.answer() instanceof ExpectedAnswer.Amount amount
-                        ? amount.unit().strip()
-                        : "";
-        String text = typed.get().strip();
-        if (!unit.isEmpty() && text.endsWith(unit)) {
-            text = text.substring(0, text.length() - unit.length()).strip();
-        }
-        return DisplayNumber.read(text);
+        return prediction.answer() instanceof ExpectedAnswer.Amount amount
+                ? amount.read(typed.get())
+                : OptionalDouble.empty();
     }
 
     /**

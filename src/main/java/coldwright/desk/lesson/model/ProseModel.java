@@ -7,4 +7,9 @@ import coldwright.lesson.LessonPart;
  *
  * @param prose the text as parsed
  */
-public record ProseModel(LessonPart.Prose prose) implements PartModel {}
+public record ProseModel(LessonPart.Prose prose) implements PartModel {
+    @Override
+    public void accept(Visitor visitor) {
+        visitor.prose(this);
+    }
+}

@@ -87,6 +87,11 @@ public final class SnippetModel implements PartModel {
         }
     }
 
+    @Override
+    public void accept(Visitor visitor) {
+        visitor.snippet(this);
+    }
+
     /** Runs it; those above run first if they must. Nothing happens if it waits or runs already. */
     public void run() {
         if (runs.mayStart()) {

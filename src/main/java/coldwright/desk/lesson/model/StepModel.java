@@ -2,9 +2,9 @@ package coldwright.desk.lesson.model;
 
 import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.run.RunContext;
-import coldwright.desk.run.RunQueue;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
+import coldwright.lesson.PartsByKind;
 import coldwright.source.JavaSource;
 
 import javafx.beans.Observable;
@@ -18,7 +18,6 @@ import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /** A step of a lesson: its parts, its figures, and whether it is done. */
 public final class StepModel {
@@ -26,6 +25,7 @@ public final class StepModel {
     private final int number;
     private final List<PartModel> parts;
     private final List<SnippetModel> snippets;
+    private final List<PredictionModel> predictions;
     private final ObservableList<ShownFigure> drawn = FXCollections.observableArrayList();
     private final BooleanBinding figureAwaited;
     private final StepCompletion stepCompletion;
@@ -41,47 +41,15 @@ public final class StepModel {
     StepModel(LessonStep step, int number, RunContext runContext, List<SnippetModel> before) {
         this.step = step;
         this.number = number;
-        List<PartModel> made = new ArrayList<>();
-        List<SnippetModel> here = new ArrayList<>();
-        for (LessonPart part : step.parts()) {
-            if (part instanceof LessonPart.Teacher) {
-                continue;
-            }
-            List<SnippetModel> above = new ArrayList<>(before);
-            above.addAll(here);
-            Function<LessonPart.Snippet, SnippetModel> snippetModel =
-                    snippet -> new SnippetModel(snippet, step.title(), runContext, () -> above);
-            PartModel model = modelOf(part, runContext.queue(), above, snippetModel);
-            made.add(model);
-            if (model instanceof SnippetModel snippet) {
-                here.add(snippet);
-            }
-        }
-        this.parts = List.copyOf(made);
-        this.snippets = List.copyOf(here);
+        StepParts made = new StepParts(step.title(), runContext, before);
+        step.parts().forEach(part -> part.accept(made));
+        this.parts = made.parts();
+        this.snippets = made.snippets();
+        this.predictions = made.predictions();
         this.figureAwaited = figureAwaited();
         this.stepCompletion = new StepCompletion(snippets);
+        made.triedAfter().forEach((check, snippet) -> stepCompletion.tryAfter(snippet, check));
         connect();
-    }
-
-    private static PartModel modelOf(
-            LessonPart part,
-            RunQueue queue,
-            List<SnippetModel> above,
-            Function<LessonPart.Snippet, SnippetModel> snippetModel) {
-        if (part instanceof LessonPart.Prose prose) {
-            return new ProseModel(prose);
-        }
-        if (part instanceof LessonPart.Snippet snippet) {
-            return snippetModel.apply(snippet);
-        }
-        if (part instanceof LessonPart.Prediction prediction) {
-            return new PredictionModel(prediction);
-        }
-        if (part instanceof LessonPart.Check check) {
-            return new CheckModel(check, queue, () -> above);
-        }
-        throw new AssertionError(part);
     }
 
     /** Whether a snippet's text hands a figure over and it did not come to its end yet. */
@@ -98,13 +66,6 @@ public final class StepModel {
     }
 
     private void connect() {
-        for (int i = 0; i < parts.size(); i++) {
-            if (parts.get(i) instanceof PredictionModel forecast) {
-                nextEditable(i).ifPresent(snippet -> ask(forecast, snippet));
-            } else if (parts.get(i) instanceof CheckModel check) {
-                lastBefore(i).ifPresent(snippet -> stepCompletion.tryAfter(snippet, check));
-            }
-        }
         for (SnippetModel snippet : snippets) {
             snippet.result()
                     .drawn()
@@ -113,32 +74,6 @@ public final class StepModel {
                 snippet.whenRun(this::runGiven);
             }
         }
-    }
-
-    /** A question is answered by the first run of a snippet; a drawn line stands in its figure. */
-    private static void ask(PredictionModel forecast, SnippetModel snippet) {
-        snippet.whenRun(forecast::reveal);
-        forecast.sketch()
-                .ifPresent(
-                        sketch -> {
-                            snippet.result().predictedCurve(sketch::curve);
-                            forecast.against(snippet.result()::firstCurve);
-                        });
-    }
-
-    private java.util.Optional<SnippetModel> nextEditable(int from) {
-        return parts.subList(from, parts.size()).stream()
-                .filter(SnippetModel.class::isInstance)
-                .map(SnippetModel.class::cast)
-                .filter(snippet -> !snippet.snippet().given())
-                .findFirst();
-    }
-
-    private java.util.Optional<SnippetModel> lastBefore(int index) {
-        return parts.subList(0, index).stream()
-                .filter(SnippetModel.class::isInstance)
-                .map(SnippetModel.class::cast)
-                .reduce((first, second) -> second);
     }
 
     private void gatherDrawn() {
@@ -172,7 +107,7 @@ public final class StepModel {
     void reset() {
         snippets.forEach(SnippetModel::reset);
         snippets.forEach(SnippetModel::forget);
-        predictions().forEach(PredictionModel::reset);
+        predictions.forEach(PredictionModel::reset);
         stepCompletion.reset();
     }
 
@@ -182,18 +117,12 @@ public final class StepModel {
      * @return the notes, in order
      */
     public List<LessonPart.Teacher> notes() {
-        return step.parts().stream()
-                .filter(LessonPart.Teacher.class::isInstance)
-                .map(LessonPart.Teacher.class::cast)
-                .toList();
+        return PartsByKind.of(step.parts()).notes();
     }
 
     /** Its questions, in order. */
     public List<PredictionModel> predictions() {
-        return parts.stream()
-                .filter(PredictionModel.class::isInstance)
-                .map(PredictionModel.class::cast)
-                .toList();
+        return predictions;
     }
 
     /** Whether the learner came to the end of its text. */
@@ -204,7 +133,7 @@ public final class StepModel {
     /** Does something whenever what is worth keeping has changed. */
     void whenChanged(Runnable action) {
         snippets.forEach(one -> one.text().addListener((value, was, is) -> action.run()));
-        predictions().forEach(one -> one.whenChanged(action));
+        predictions.forEach(one -> one.whenChanged(action));
         stepCompletion.read().addListener((value, was, is) -> action.run());
         stepCompletion.passes().addListener((value, was, is) -> action.run());
     }

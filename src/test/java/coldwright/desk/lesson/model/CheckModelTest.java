@@ -84,7 +84,8 @@ class CheckModelTest {
     }
 
     private static String told(String value) {
-        return "\n\u0001Object\u0002" + value + "\n";
+        String type = value.equals("true") || value.equals("false") ? "Boolean" : "Double";
+        return "\n\u0001" + type + "\u0002" + value + "\n";
     }
 
     private List<State> states() {

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.bench.RunOutcome;
-import coldwright.desk.lesson.model.PredictionModel.Verdict;
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.page.TestDesk;
+import coldwright.workbook.handin.PredictionOutcome;
 
 import org.junit.jupiter.api.Test;
 
@@ -59,32 +59,32 @@ class PredictionModelTest {
     void readsANumberAsPeopleTypeIt() {
         for (String typed : new String[] {"-1.2", "−1,2", " - 1.2 °C ", "–1.2°C", "-1.20"}) {
             number.typed().set(typed);
-            assertEquals(Verdict.RIGHT, number.verdict(), typed);
+            assertEquals(PredictionOutcome.YES, number.verdict(), typed);
             assertEquals(Optional.of("−1.2\u00A0°C"), number.answerText(), typed);
             assertEquals(Optional.empty(), number.inputError(), typed);
         }
         number.typed().set("1.2");
-        assertEquals(Verdict.OTHERWISE, number.verdict());
+        assertEquals(PredictionOutcome.NO, number.verdict());
         number.typed().set("-2.0");
-        assertEquals(Verdict.RIGHT, number.verdict());
+        assertEquals(PredictionOutcome.YES, number.verdict());
         assertEquals("−1.5\u00A0°C", number.right());
     }
 
     @Test
     void saysWhatIsNoNumber() {
         number.typed().set("cold");
-        assertEquals(Verdict.NOT_SAID, number.verdict());
+        assertEquals(PredictionOutcome.OPEN, number.verdict());
         assertEquals(Optional.of("“cold” is no number; write one like −1.5"), number.inputError());
     }
 
     @Test
     void weighsAChoice() {
-        assertEquals(Verdict.NOT_SAID, choice.verdict());
+        assertEquals(PredictionOutcome.OPEN, choice.verdict());
         choice.chosen().set(0);
-        assertEquals(Verdict.OTHERWISE, choice.verdict());
+        assertEquals(PredictionOutcome.NO, choice.verdict());
         assertEquals(Optional.of("this"), choice.answerText());
         choice.chosen().set(1);
-        assertEquals(Verdict.RIGHT, choice.verdict());
+        assertEquals(PredictionOutcome.YES, choice.verdict());
         assertEquals("that", choice.right());
     }
 }

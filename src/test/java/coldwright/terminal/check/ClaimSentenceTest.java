@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 import coldwright.lesson.CheckExpectation;
+import coldwright.play.ClaimVerdict;
 import coldwright.terminal.console.RunFailureText;
 
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-class ClaimVerdictTest {
+class ClaimSentenceTest {
     private static final CheckExpectation NUMBER =
             new CheckExpectation.Value(3, "a", -1.5, 0.25, "");
     private static final CheckExpectation TRUTH = new CheckExpectation.True(3, "a > b", "");
@@ -39,16 +40,18 @@ class ClaimVerdictTest {
     @Test
     void saysWhatWasExpectedAndWhatCame() {
         assertEquals(
-                "a, expected −1.5 within 0.25, got 4", of(NUMBER, "4", "double", "4.0").sentence());
+                "a, expected −1.5 within 0.25, got 4",
+                ClaimSentence.of(of(NUMBER, "4", "double", "4.0")));
         assertEquals(
                 "a, expected −1.5 within 0.25, got soft, of type String",
-                of(NUMBER, "soft", "String", "soft").sentence());
+                ClaimSentence.of(of(NUMBER, "soft", "String", "soft")));
         assertEquals(
                 "a > b, expected true, got false",
-                of(TRUTH, "false", "boolean", "false").sentence());
+                ClaimSentence.of(of(TRUTH, "false", "boolean", "false")));
         assertEquals(
-                "a > b, expected true, got 3, of type int", of(TRUTH, "3", "int", "3").sentence());
-        assertEquals("a > b, expected true, got nothing", of(TRUTH, "", "", "").sentence());
+                "a > b, expected true, got 3, of type int",
+                ClaimSentence.of(of(TRUTH, "3", "int", "3")));
+        assertEquals("a > b, expected true, got nothing", ClaimSentence.of(of(TRUTH, "", "", "")));
     }
 
     @Test
@@ -82,7 +85,7 @@ class ClaimVerdictTest {
                         "0 it was stopped",
                         "0 it ran out of memory",
                         "0 a snippet above did not run to its end: it is wrong"),
-                oneOfEach().stream().map(ClaimVerdictTest::words).toList());
+                oneOfEach().stream().map(ClaimSentenceTest::words).toList());
     }
 
     private static String words(RunOutcome outcome) {

@@ -1,0 +1,89 @@
+package coldwright.desk.lesson.model;
+
+import coldwright.desk.run.RunContext;
+import coldwright.lesson.LessonPart;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The models of a step's parts while they are made, and which run answers or tries which. */
+final class StepParts implements LessonPart.Visitor {
+    private final String stepTitle;
+    private final RunContext runContext;
+    private final List<SnippetModel> above;
+    private final List<PartModel> parts = new ArrayList<>();
+    private final List<SnippetModel> snippets = new ArrayList<>();
+    private final List<PredictionModel> predictions = new ArrayList<>();
+    private final Map<CheckModel, SnippetModel> triedAfter = new LinkedHashMap<>();
+    private final List<PredictionModel> open = new ArrayList<>();
+
+    /**
+     * None made yet.
+     *
+     * @param before all snippets of the lesson that stand before the step
+     */
+    StepParts(String stepTitle, RunContext runContext, List<SnippetModel> before) {
+        this.stepTitle = stepTitle;
+        this.runContext = runContext;
+        this.above = new ArrayList<>(before);
+    }
+
+    @Override
+    public void prose(LessonPart.Prose prose) {
+        parts.add(new ProseModel(prose));
+    }
+
+    /** The page has no place for it; the teacher's own window shows it. */
+    @Override
+    public void teacher(LessonPart.Teacher note) {}
+
+    @Override
+    public void prediction(LessonPart.Prediction prediction) {
+        PredictionModel model = new PredictionModel(prediction);
+        parts.add(model);
+        predictions.add(model);
+        open.add(model);
+    }
+
+    @Override
+    public void snippet(LessonPart.Snippet snippet) {
+        List<SnippetModel> before = List.copyOf(above);
+        SnippetModel model = new SnippetModel(snippet, stepTitle, runContext, () -> before);
+        parts.add(model);
+        snippets.add(model);
+        above.add(model);
+        if (!snippet.given()) {
+            open.forEach(prediction -> prediction.answeredBy(model));
+            open.clear();
+        }
+    }
+
+    @Override
+    public void check(LessonPart.Check check) {
+        List<SnippetModel> before = List.copyOf(above);
+        CheckModel model = new CheckModel(check, runContext.queue(), () -> before);
+        parts.add(model);
+        if (!snippets.isEmpty()) {
+            triedAfter.put(model, snippets.get(snippets.size() - 1));
+        }
+    }
+
+    List<PartModel> parts() {
+        return List.copyOf(parts);
+    }
+
+    List<SnippetModel> snippets() {
+        return List.copyOf(snippets);
+    }
+
+    List<PredictionModel> predictions() {
+        return List.copyOf(predictions);
+    }
+
+    /** The checks, each with the snippet whose runs it is tried after. */
+    Map<CheckModel, SnippetModel> triedAfter() {
+        return triedAfter;
+    }
+}

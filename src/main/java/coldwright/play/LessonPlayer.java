@@ -1,0 +1,205 @@
+package coldwright.play;
+
+import coldwright.bench.FinishedRun;
+import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonClaim;
+import coldwright.lesson.LessonPart;
+import coldwright.lesson.VerifiedNumber;
+import coldwright.workbook.work.StepNames;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Plays a lesson from top to bottom: runs its snippets, tries what it says of them, and has its
+ * questions answered. A snippet that fails stops nothing; what follows runs without it.
+ *
+ * <pre>{@code
+ * new LessonPlayer(lesson, PlayMode.LEARN, SnippetTexts.AUTHORS, bench).play(listener);
+ * }</pre>
+ */
+public final class LessonPlayer {
+    private final List<Map.Entry<String, List<LessonPart>>> steps;
+    private final PlayMode mode;
+    private final SnippetTexts texts;
+    private final BlockingRunner runner;
+    private List<String> above = new ArrayList<>();
+    private boolean changed;
+
+    /**
+     * A player at the lesson's beginning.
+     *
+     * @param lesson the lesson
+     * @param mode what is run and tried beside the snippets
+     * @param texts whose version is played
+     * @param runner runs the snippets
+     */
+    public LessonPlayer(Lesson lesson, PlayMode mode, SnippetTexts texts, BlockingRunner runner) {
+        this.steps = List.copyOf(StepNames.parts(lesson).entrySet());
+        this.mode = mode;
+        this.texts = texts;
+        this.runner = runner;
+    }
+
+    /**
+     * Plays all of it.
+     *
+     * @param listener hears of it
+     */
+    public void play(PlayListener listener) {
+        for (int i = 0; i < steps.size(); i++) {
+            play(i, listener);
+        }
+    }
+
+    /**
+     * Plays the next step.
+     *
+     * @param number its place, from 1; 0 for what stands before the first step
+     * @param listener hears of it
+     */
+    public void play(int number, PlayListener listener) {
+        PlayedStep step = step(number);
+        listener.stepBegan(step);
+        Turn turn = new Turn(step, listener);
+        step.parts().forEach(part -> part.accept(turn));
+        turn.end();
+        changed |= step.changed();
+        listener.stepEnded(step);
+    }
+
+    /**
+     * Passes over the next step: its snippets run, because what follows needs them, and nobody
+     * hears of it.
+     *
+     * @param number its place, from 1; 0 for what stands before the first step
+     */
+    public void skip(int number) {
+        PlayedStep step = step(number);
+        for (SnippetText snippet : step.snippets()) {
+            if (run(snippet.text()).outcome().finished()) {
+                above.add(snippet.text());
+            }
+        }
+        changed |= step.changed();
+    }
+
+    private PlayedStep step(int number) {
+        Map.Entry<String, List<LessonPart>> step = steps.get(number);
+        return new PlayedStep(number, step.getKey(), step.getValue(), texts, changed);
+    }
+
+    private FinishedRun run(String text) {
+        return runner.run(List.copyOf(above), text);
+    }
+
+    /** One step while it is played. */
+    private final class Turn implements LessonPart.Visitor {
+        private final PlayedStep step;
+        private final PlayListener listener;
+        private final List<String> asWritten = new ArrayList<>(above);
+        private final List<LessonPart.Prediction> open = new ArrayList<>();
+        private final List<LessonClaim> pending = new ArrayList<>();
+        private boolean solved;
+
+        Turn(PlayedStep step, PlayListener listener) {
+            this.step = step;
+            this.listener = listener;
+        }
+
+        @Override
+        public void prose(LessonPart.Prose prose) {
+            listener.prose(prose);
+            claim(prose.verifiedNumbers());
+        }
+
+        @Override
+        public void teacher(LessonPart.Teacher note) {
+            listener.teacher(note);
+            claim(note.verifiedNumbers());
+        }
+
+        @Override
+        public void prediction(LessonPart.Prediction prediction) {
+            listener.prediction(prediction);
+            open.add(prediction);
+        }
+
+        @Override
+        public void check(LessonPart.Check check) {
+            listener.check(check);
+            if (mode == PlayMode.LEARN) {
+                listener.tried(ClaimTrial.of(check.expectations(), above, runner));
+            } else if (mode == PlayMode.CHECK) {
+                pending.addAll(check.expectations());
+            }
+        }
+
+        @Override
+        public void snippet(LessonPart.Snippet snippet) {
+            tryPending();
+            listener.snippet(snippet);
+            SnippetText text = step.of(snippet);
+            FinishedRun run = run(text.text());
+            listener.ran(text, run);
+            Optional<FinishedRun> solution = solution(text);
+            boolean finished = run.outcome().finished();
+            if (finished) {
+                asWritten.add(text.text());
+            }
+            if (mode == PlayMode.CHECK && solution.isPresent()) {
+                solved = true;
+                if (solution.get().outcome().finished()) {
+                    above.add(snippet.solution());
+                }
+            } else if (finished) {
+                above.add(text.text());
+            }
+            if (!snippet.given()) {
+                answer(Optional.of(run));
+            }
+        }
+
+        private Optional<FinishedRun> solution(SnippetText text) {
+            if (!mode.solves() || text.snippet().solution().isEmpty()) {
+                return Optional.empty();
+            }
+            FinishedRun run = run(text.snippet().solution());
+            listener.solved(text, run);
+            return Optional.of(run);
+        }
+
+        /** A solution stands in for its snippet to the step's end. */
+        void end() {
+            answer(Optional.empty());
+            tryPending();
+            if (solved) {
+                above = asWritten;
+            }
+        }
+
+        private void answer(Optional<FinishedRun> run) {
+            if (!open.isEmpty()) {
+                listener.answered(List.copyOf(open), run);
+            }
+            open.forEach(prediction -> claim(prediction.verifiedNumbers()));
+            open.clear();
+        }
+
+        private void claim(List<VerifiedNumber> numbers) {
+            if (mode == PlayMode.CHECK) {
+                pending.addAll(numbers);
+            }
+        }
+
+        /** Tries what was said since the last snippet, all in one go. */
+        private void tryPending() {
+            if (!pending.isEmpty()) {
+                listener.tried(ClaimTrial.of(pending, above, runner));
+                pending.clear();
+            }
+        }
+    }
+}

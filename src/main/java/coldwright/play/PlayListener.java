@@ -1,0 +1,36 @@
+package coldwright.play;
+
+import coldwright.bench.FinishedRun;
+import coldwright.lesson.LessonPart;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Hears how a lesson is played. The methods of {@link LessonPart.Visitor} are called when the
+ * player comes to a part, before anything of it runs or is tried; the others say what came of it.
+ */
+public interface PlayListener extends LessonPart.Visitor {
+    /** A step begins. */
+    default void stepBegan(PlayedStep step) {}
+
+    /** A snippet ran, well or not. */
+    default void ran(SnippetText snippet, FinishedRun run) {}
+
+    /** The author's solution of a snippet ran in its place. */
+    default void solved(SnippetText snippet, FinishedRun run) {}
+
+    /** Claims of the lesson were tried, in order. */
+    default void tried(List<ClaimVerdict> verdicts) {}
+
+    /**
+     * Questions are answered.
+     *
+     * @param predictions the questions since the last answer, at least one
+     * @param run the run that answers them; empty if the step ends without one
+     */
+    default void answered(List<LessonPart.Prediction> predictions, Optional<FinishedRun> run) {}
+
+    /** A step ends. */
+    default void stepEnded(PlayedStep step) {}
+}
