@@ -236,33 +236,6 @@ public record Drawing(
     }
 
     /**
-     * The moment that is seen at a share of the whole time: the last one not after it.
-     *
-     * @param share from 0 at the first moment to 1 at the last
-     * @return its index, from 0
-     * @throws IllegalArgumentException if the share is no number from 0 to 1
-     * @throws IllegalStateException if there is no moment
-     */
-    public int momentAt(double share) {
-        if (!(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException(
-                    "share is %s; it must be between 0 and 1".formatted(share));
-        }
-        if (moments.isEmpty()) {
-            throw new IllegalStateException(
-                    "the drawing \"%s\" has no moment; add one with at".formatted(title));
-        }
-        double first = moments.get(0).time();
-        double last = moments.get(moments.size() - 1).time();
-        double time = share == 1 ? last : first + share * (last - first);
-        int index = 0;
-        while (index + 1 < moments.size() && moments.get(index + 1).time() <= time) {
-            index++;
-        }
-        return index;
-    }
-
-    /**
      * How many points all its moments count for.
      *
      * @return the sum

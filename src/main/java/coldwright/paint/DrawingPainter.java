@@ -16,7 +16,7 @@ import java.awt.image.BufferedImage;
  * scale bar, the time, and where pieces are coloured by warmth a legend in °C.
  *
  * <pre>{@code
- * Picture picture = DrawingPainter.paint(drawing, 0.5, Sheet.of(800, 560).withScale(2));
+ * PixelImage image = DrawingPainter.paint(drawing, 0, FigureFormat.of(800, 560));
  * }</pre>
  *
  * Needs no display and may be called on any thread.
@@ -26,18 +26,6 @@ public final class DrawingPainter {
     public static final FigureFormat SHEET = FigureFormat.of(800, 620);
 
     private DrawingPainter() {}
-
-    /**
-     * Draws the moment at a share of the whole time.
-     *
-     * @param drawing what to draw
-     * @param share from 0 at the first moment to 1 at the last
-     * @param sheet how large and how fine
-     * @return its pixels
-     */
-    public static PixelImage paint(Drawing drawing, double share, FigureFormat sheet) {
-        return paint(drawing, drawing.momentAt(share), sheet);
-    }
 
     /**
      * Draws one moment.

@@ -4,37 +4,17 @@ import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
 
 import java.time.Instant;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
-/**
- * Saves changes soon, on a thread of its own. Changes that follow each other quickly are written
- * once.
- *
- * <p>What could not be written is tried again; the same message is told once in a row.
- */
+/** Saves the work in lessons soon after it changes; the same message is shown once in a row. */
 public final class DelayedSaver implements AutoCloseable {
-    /** From a change to its write; with the write itself well within a second. */
-    private static final long WAIT_MS = 400;
-
-    /** From a write that failed to the next. */
-    private static final long RETRY_MS = 5_000;
-
     private final Workbook workbook;
-    private final ScheduledExecutorService background;
     private final Consumer<String> messages;
     private final BiConsumer<LessonWork, LessonWork> merged;
-    private final Object writing = new Object();
-    private final Map<LessonKey, LessonWork> pending = new LinkedHashMap<>();
-    private boolean scheduled;
-    private boolean closed;
+    private final DelayedWrites<LessonKey, LessonWork> writes;
     private Optional<String> reported = Optional.empty();
 
     /**
@@ -53,9 +33,9 @@ public final class DelayedSaver implements AutoCloseable {
             Consumer<String> messages,
             BiConsumer<LessonWork, LessonWork> merged) {
         this.workbook = workbook;
-        this.background = background;
         this.messages = messages;
         this.merged = merged;
+        this.writes = new DelayedWrites<>(background, this::write);
     }
 
     /**
@@ -64,84 +44,28 @@ public final class DelayedSaver implements AutoCloseable {
      * @param work the whole work in a lesson; it is marked as changed now
      */
     public void changed(LessonWork work) {
-        boolean late;
-        synchronized (pending) {
-            pending.put(work.key(), work.changedAt(Instant.now()));
-            late = closed;
-        }
-        if (late) {
-            flush();
-        } else {
-            schedule(WAIT_MS);
-        }
+        writes.put(work.key(), work.changedAt(Instant.now()));
     }
 
-    private void schedule(long afterMs) {
-        synchronized (pending) {
-            if (scheduled || closed) {
-                return;
-            }
-            scheduled = true;
+    private boolean write(LessonWork work) {
+        Saved<LessonWork> saved = workbook.keep(work);
+        if (!saved.failure().equals(reported)) {
+            saved.failure().ifPresent(messages);
         }
-        try {
-            background.schedule(this::writeInTurn, afterMs, TimeUnit.MILLISECONDS);
-        } catch (RejectedExecutionException e) {
-            flush();
+        reported = saved.failure();
+        if (!saved.value().steps().equals(work.steps())) {
+            merged.accept(work, saved.value());
         }
+        return saved.failure().isEmpty() || !workbook.keeps();
     }
 
-    private void writeInTurn() {
-        synchronized (pending) {
-            scheduled = false;
-        }
-        if (!flush()) {
-            schedule(RETRY_MS);
-        }
-    }
-
-    /**
-     * Writes what waits, on the calling thread.
-     *
-     * @return whether all of it is kept, or none ever will be
-     */
-    public boolean flush() {
-        synchronized (writing) {
-            List<LessonWork> now;
-            synchronized (pending) {
-                now = List.copyOf(pending.values());
-                pending.clear();
-            }
-            boolean kept = true;
-            for (LessonWork work : now) {
-                Saved<LessonWork> saved = workbook.keep(work);
-                if (saved.failure().isPresent() && workbook.keeps()) {
-                    kept = false;
-                    synchronized (pending) {
-                        pending.putIfAbsent(work.key(), work);
-                    }
-                }
-                report(saved.failure());
-                if (!saved.value().steps().equals(work.steps())) {
-                    merged.accept(work, saved.value());
-                }
-            }
-            return kept;
-        }
-    }
-
-    private void report(Optional<String> failure) {
-        if (!failure.equals(reported)) {
-            failure.ifPresent(messages);
-        }
-        reported = failure;
+    boolean flush() {
+        return writes.flush();
     }
 
     /** Writes what waits and takes no more turns in the background. */
     @Override
     public void close() {
-        synchronized (pending) {
-            closed = true;
-        }
-        flush();
+        writes.close();
     }
 }

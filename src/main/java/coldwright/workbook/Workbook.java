@@ -78,12 +78,20 @@ public final class Workbook implements AutoCloseable {
         return notice();
     }
 
-    /** Why nothing is kept. @return one sentence for the user; empty if what is saved is kept */
+    /**
+     * Why nothing is kept.
+     *
+     * @return one sentence for the user; empty if what is saved is kept
+     */
     public Optional<String> notice() {
         return claim.notice();
     }
 
-    /** Whether what is saved is kept. @return true if so */
+    /**
+     * Whether what is saved is kept.
+     *
+     * @return true if so
+     */
     public boolean keeps() {
         return claim.holds();
     }
@@ -99,7 +107,7 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * The door to the folder's other files, such as batches.
+     * The folder's other files, such as batches.
      *
      * @return writes no file without keeping what another window wrote there
      */
@@ -107,7 +115,11 @@ public final class Workbook implements AutoCloseable {
         return store.files();
     }
 
-    /** Where it is. @return the folder */
+    /**
+     * Where it is.
+     *
+     * @return the folder
+     */
     public DataFolder folder() {
         return folder;
     }
@@ -165,9 +177,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Says what the page shows where that is not what was saved last, because it was loaded, or was
-     * brought together with what another window wrote. What differs from it at the next save is a
-     * change made here.
+     * Says what the page shows where that is not what was saved last, because it was loaded or
+     * merged. What differs from it at the next save is a change made here.
      *
      * @param work the work that the page shows
      */
@@ -199,9 +210,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Saves the work in a lesson as {@link #keep(LessonWork)} does.
+     * As {@link #keep(LessonWork)}.
      *
-     * @param work the work
      * @return why it was not kept, one sentence; empty if it is on the disk
      */
     public Optional<String> save(LessonWork work) {

@@ -23,15 +23,6 @@ class DrawingTest {
     }
 
     @Test
-    void aShareOfTheTimeFindsTheLastMomentNotAfterIt() {
-        Drawing drawing = EMPTY.at(List.of(moment(0), moment(1), moment(10)));
-        assertEquals(0, drawing.momentAt(0));
-        assertEquals(0, drawing.momentAt(0.09));
-        assertEquals(1, drawing.momentAt(0.5));
-        assertEquals(2, drawing.momentAt(1));
-    }
-
-    @Test
     void isToldByWhatIsThereFirstAndLast() {
         Drawing drawing = EMPTY.at(moment(0, fat(1), fat(1))).at(moment(4.5, fat(1.5)));
         assertEquals(
@@ -54,8 +45,6 @@ class DrawingTest {
         assertEquals(
                 "temperatureC is NaN; a piece that is coloured by its temperature needs one",
                 refusal(() -> Tint.warmth(Double.NaN)));
-        assertEquals(
-                "share is 1.1; it must be between 0 and 1", refusal(() -> EMPTY.momentAt(1.1)));
     }
 
     private static String refusal(org.junit.jupiter.api.function.Executable wrong) {

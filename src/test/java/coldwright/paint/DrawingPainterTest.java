@@ -1,6 +1,5 @@
 package coldwright.paint;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -80,17 +79,6 @@ class DrawingPainterTest {
         DrawingLayout last = DrawingLayout.of(drawing, 1, SHEET);
         assertEquals(first.field(), last.field());
         assertEquals(first.barY(), last.barY());
-    }
-
-    @Test
-    void aShareOfTheTimePaintsItsMoment() {
-        Drawing drawing = EMPTY.at(moment(0)).at(moment(10, FAT));
-        assertArrayEquals(
-                DrawingPainter.paint(drawing, 1, SHEET).argbPremultiplied(),
-                DrawingPainter.paint(drawing, 1.0, SHEET).argbPremultiplied());
-        assertArrayEquals(
-                DrawingPainter.paint(drawing, 0, SHEET).argbPremultiplied(),
-                DrawingPainter.paint(drawing, 0.9, SHEET).argbPremultiplied());
     }
 
     @Test

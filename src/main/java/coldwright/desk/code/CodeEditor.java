@@ -229,13 +229,4 @@ public final class CodeEditor extends CodeArea {
             parent.fireEvent(event.copyFor(parent, parent));
         }
     }
-
-    /**
-     * The text it shows and changes.
-     *
-     * @return the Java text
-     */
-    public StringProperty java() {
-        return text;
-    }
 }

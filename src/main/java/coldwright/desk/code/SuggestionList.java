@@ -70,10 +70,6 @@ final class SuggestionList {
         return popup.isShowing();
     }
 
-    void hide() {
-        popup.hide();
-    }
-
     private void pressed(KeyEvent event) {
         if (!popup.isShowing()) {
             return;

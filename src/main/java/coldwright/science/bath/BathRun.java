@@ -6,6 +6,8 @@ import coldwright.science.Require;
  * A bath of ice and salt in time: it takes heat from batch and room. The one mutable thing here.
  */
 public final class BathRun {
+    private static final double LONGEST_MINUTES = 2880;
+
     private final IceAndSalt bath;
     private final BathCurve curve;
     private double heatJ;
@@ -75,5 +77,15 @@ public final class BathRun {
      */
     public double fromRoomJ() {
         return fromRoomJ;
+    }
+
+    /** Whole minutes until it is as warm as this with nothing put in, at most two days. */
+    double minutesBelow(double limitC) {
+        double minutes = 0;
+        while (temperatureC() < limitC && minutes < LONGEST_MINUTES) {
+            pass(60, 0);
+            minutes++;
+        }
+        return minutes;
     }
 }

@@ -128,22 +128,38 @@ public final class IceAndSalt {
         return new double[] {iceG, saltG, waterG};
     }
 
-    /** Ice put in. @return g */
+    /**
+     * Ice put in.
+     *
+     * @return g
+     */
     public double iceG() {
         return iceG;
     }
 
-    /** Salt put in. @return g */
+    /**
+     * Salt put in.
+     *
+     * @return g
+     */
     public double saltG() {
         return saltG;
     }
 
-    /** Room. @return °C */
+    /**
+     * Room.
+     *
+     * @return °C
+     */
     public double roomC() {
         return roomC;
     }
 
-    /** What it stands in. @return the vessel */
+    /**
+     * What it stands in.
+     *
+     * @return the vessel
+     */
     public Vessel vessel() {
         return vessel;
     }
@@ -166,7 +182,11 @@ public final class IceAndSalt {
         return curve.temperatureC(startHeatJ());
     }
 
-    /** Temperature at which the last ice melts. @return °C */
+    /**
+     * Temperature at which the last ice melts.
+     *
+     * @return °C
+     */
     public double lastIceC() {
         return curve.temperatureC(curve.heatWhenMeltedJ());
     }
@@ -250,13 +270,7 @@ public final class IceAndSalt {
     public double minutesBelow(double limitC) {
         Require.within(
                 "limitC", Temperature.require("limitC", limitC), new Require.Range(-21, 10, "°C"));
-        BathRun run = start();
-        double minutes = 0;
-        while (run.temperatureC() < limitC && minutes < 2880) {
-            run.pass(60, 0);
-            minutes++;
-        }
-        return minutes;
+        return start().minutesBelow(limitC);
     }
 
     double waterG() {

@@ -8,7 +8,7 @@ public enum Stage {
     THICKENS("begins to thicken", 5),
     /** Half the water is ice, when churning stops (university dairy text, seen). */
     SOFT_SERVE("soft-serve", 50),
-    /** As little ice as holds up at serving. */
+    /** 65 % of the water is ice, the soft end of the 65 to 75 % at serving (memory). */
     SCOOP("to scoop", Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
     /** The middle is at −15 °C: hardened (industry asks −15 to −18 °C, memory). */
     HARD("hard", 101);

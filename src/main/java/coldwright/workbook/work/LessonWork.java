@@ -170,27 +170,6 @@ public record LessonWork(
     }
 
     /**
-     * With one snippet as its author wrote it.
-     *
-     * @param stepName the step's name
-     * @param index which snippet, from 0
-     * @return new work
-     */
-    public LessonWork withoutSnippet(String stepName, int index) {
-        return withStep(step(stepName).withoutSnippet(index));
-    }
-
-    /**
-     * With one step as if nobody had worked on it; what was kept aside in it goes too.
-     *
-     * @param stepName the step's name
-     * @return new work
-     */
-    public LessonWork withoutStep(String stepName) {
-        return withStep(StepWork.empty(stepName));
-    }
-
-    /**
      * As if nobody had worked on this lesson.
      *
      * @return no work in the same lesson

@@ -126,7 +126,7 @@ class SnippetMatchingTest {
                 heated().withSnippet("Toast", new SnippetEdit(0, HEAT, hash(HEAT)))
                         .steps()
                         .isEmpty());
-        assertTrue(heated().withoutSnippet("Toast", 0).steps().isEmpty());
+        assertTrue(heated().withStep(heated().step("Toast").withoutSnippet(0)).steps().isEmpty());
     }
 
     @Test

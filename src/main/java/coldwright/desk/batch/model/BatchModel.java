@@ -142,24 +142,6 @@ public final class BatchModel {
         return step.words();
     }
 
-    /**
-     * Whether a change can be taken back.
-     *
-     * @return true after the first change
-     */
-    public boolean canUndo() {
-        return !before.isEmpty();
-    }
-
-    /**
-     * Whether a change can be made again.
-     *
-     * @return true after an undo
-     */
-    public boolean canRedo() {
-        return !after.isEmpty();
-    }
-
     /** Tells where it stands, and what was found in it. */
     void publish(BatchLineage is) {
         lineage.set(is);

@@ -4,6 +4,7 @@ import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchLineage;
 import coldwright.batch.RecipeFileWriter;
 import coldwright.desk.messages.Messages;
+import coldwright.workbook.DelayedWrites;
 import coldwright.workbook.Workbook;
 
 import javafx.beans.InvalidationListener;
@@ -42,7 +43,7 @@ public final class BatchStore implements AutoCloseable {
     private final ScheduledExecutorService background;
     private final Executor window;
     private final Consumer<String> notify;
-    private final PendingWrites pendingWrites;
+    private final DelayedWrites<String, PendingFile> pendingWrites;
     private final BatchFiles files;
 
     /** The text of each batch when its file was last read or written here. */
@@ -68,12 +69,7 @@ public final class BatchStore implements AutoCloseable {
         this.background = background;
         this.window = window;
         this.notify = tell;
-        this.pendingWrites =
-                new PendingWrites(
-                        folder,
-                        background,
-                        workbook,
-                        (name, e) -> say(Messages.of("batch.file.not-kept", name, said(e))));
+        this.pendingWrites = new DelayedWrites<>(background, this::writeNow);
         this.files = new BatchFiles(workbook, background, window, tell);
     }
 
@@ -204,12 +200,22 @@ public final class BatchStore implements AutoCloseable {
         String text = textOf(batch);
         String file = nameOf(batch.lineage().get());
         String name = batch.recipe().get().name();
-        pendingWrites.put(
-                file,
-                text,
-                name.isBlank() ? file : name,
-                () -> window.execute(() -> known.put(batch, text)));
+        pendingWrites.put(file, new PendingFile(batch, file, name.isBlank() ? file : name, text));
     }
+
+    private boolean writeNow(PendingFile one) {
+        if (workbook.keeps()) {
+            try {
+                workbook.files().write(folder.resolve(one.file()), one.text(), one.about());
+                window.execute(() -> known.put(one.batch(), one.text()));
+            } catch (IOException e) {
+                say(Messages.of("batch.file.not-kept", one.file(), said(e)));
+            }
+        }
+        return true;
+    }
+
+    private record PendingFile(BatchModel batch, String file, String about, String text) {}
 
     private static String nameOf(BatchLineage batchLineage) {
         return "batch-" + batchLineage.number() + ENDING;
