@@ -32,6 +32,8 @@ import java.util.function.BiFunction;
  *       classes and runs the compiled steps above again.
  *   <li>Otherwise the spare takes its place and runs the compiled steps above.
  * </ul>
+ *
+ * Measured in {@code docs/decisions/0006-a-process-used-again.md}.
  */
 final class StepReplayer implements AutoCloseable {
     /** A step above that takes longer is announced before it runs. */
