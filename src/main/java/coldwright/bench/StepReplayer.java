@@ -30,10 +30,8 @@ import java.util.function.BiFunction;
  *       nothing is to do first.
  *   <li>If others have, and none of them can have left traces, the process forgets the snippets'
  *       classes and runs the compiled steps above again.
- *   <li>Otherwise the spare takes its place and runs the compiled steps above.
+ *   <li>Otherwise the spare takes its place and runs them (measured: docs/decisions/0006).
  * </ul>
- *
- * Measured in {@code docs/decisions/0006-a-process-used-again.md}.
  */
 final class StepReplayer implements AutoCloseable {
     /** A step above that takes longer is announced before it runs. */
