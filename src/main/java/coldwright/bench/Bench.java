@@ -238,11 +238,11 @@ public final class Bench implements AutoCloseable {
     }
 
     private synchronized boolean interrupted(CompletionRequest asked) {
-        return closed || question != asked || !waiting.isEmpty();
+        return closed || !asked.equals(question) || !waiting.isEmpty();
     }
 
     private synchronized void answered(CompletionRequest asked) {
-        if (question == asked) {
+        if (asked.equals(question)) {
             question = null;
         }
     }

@@ -30,7 +30,7 @@ import java.util.function.BiFunction;
  *       nothing is to do first.
  *   <li>If others have, and none of them can have left traces, the process forgets the snippets'
  *       classes and runs the compiled steps above again.
- *   <li>Otherwise the spare takes its place and runs the compiled steps above.
+ *   <li>Otherwise the spare takes its place and runs them (measured: docs/decisions/0006).
  * </ul>
  */
 final class StepReplayer implements AutoCloseable {
