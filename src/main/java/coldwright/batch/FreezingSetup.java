@@ -15,8 +15,6 @@ import java.util.Optional;
  * @param fields what is typed; a field that is left out is empty
  */
 public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields) {
-    private static final double HOME_FREEZER_C = -18;
-
     /** A tub in a home freezer, no air. */
     static final FreezingSetup TUB =
             new FreezingSetup(Method.TUB, Map.of())
@@ -70,7 +68,8 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
         return fields.containsKey(field) ? fields.get(field).text() : "";
     }
 
-    private Optional<Double> value(SetupField field) {
+    /** What a field means; empty if nothing is typed or it is wrong. */
+    Optional<Double> value(SetupField field) {
         return Optional.ofNullable(fields.get(field)).flatMap(Typed::value);
     }
 
@@ -91,56 +90,5 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
                 .filter(fault -> !fault.isEmpty())
                 .findFirst()
                 .orElse("");
-    }
-
-    /**
-     * The bath.
-     *
-     * @return empty to have it taken by the batch's weight
-     */
-    public Optional<BathSetup> bath() {
-        return has(SetupField.ICE, SetupField.SALT)
-                ? Optional.of(
-                        new BathSetup(value(SetupField.ICE).get(), value(SetupField.SALT).get()))
-                : Optional.empty();
-    }
-
-    /**
-     * The freezer's temperature.
-     *
-     * @return °C; −18 if none is typed
-     */
-    public double freezerC() {
-        return value(SetupField.FREEZER).orElse(HOME_FREEZER_C);
-    }
-
-    /**
-     * How much the volume grows by air.
-     *
-     * @return overrun, %; 0 if none is typed
-     */
-    public double airPercent() {
-        return value(SetupField.AIR).orElse(0.0);
-    }
-
-    /**
-     * How it is stored.
-     *
-     * @return empty as long as no days are typed
-     */
-    public Optional<StorageConditions> stored() {
-        return value(SetupField.DAYS)
-                .map(
-                        days ->
-                                new StorageConditions(
-                                        days, value(SetupField.SWING).orElse(0.0), warmed()));
-    }
-
-    private Optional<StorageConditions.WarmSpell> warmed() {
-        return value(SetupField.WARM)
-                .flatMap(
-                        warmC ->
-                                value(SetupField.WARM_FOR)
-                                        .map(h -> new StorageConditions.WarmSpell(warmC, h)));
     }
 }

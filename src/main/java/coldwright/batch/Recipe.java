@@ -36,6 +36,8 @@ public record Recipe(
     /** Most ingredients that a recipe may list. */
     public static final int MOST_LINES = 200;
 
+    private static final double HOME_FREEZER_C = -18;
+
     /** How a batch is frozen. */
     public enum Method {
         /** A flat bag in ice and salt, kneaded. */
@@ -149,11 +151,7 @@ public record Recipe(
         return own.value().orElseThrow().name().toLowerCase(Locale.ROOT);
     }
 
-    /**
-     * The cook's own ingredients.
-     *
-     * @return by their names in lower case
-     */
+    /** The cook's own ingredients by their names in lower case. */
     public Map<String, Ingredient> ownByName() {
         return byName(own);
     }
@@ -164,20 +162,12 @@ public record Recipe(
         return map;
     }
 
-    /**
-     * What a balance must meet.
-     *
-     * @return all targets, in their order
-     */
+    /** What a balance must meet, in the order of the file. */
     public List<Target> targets() {
         return goals.stream().flatMap(one -> one.value().stream().flatMap(List::stream)).toList();
     }
 
-    /**
-     * What all lines weigh together that can be read.
-     *
-     * @return g
-     */
+    /** What all lines weigh together that can be read, g. */
     public double massG() {
         return lines.stream().filter(RecipeLine::counts).mapToDouble(RecipeLine::grams).sum();
     }
@@ -212,24 +202,33 @@ public record Recipe(
         return setup.method();
     }
 
-    /** The bath, if stated. */
+    /** The bath; empty to have it taken by the batch's weight. */
     public Optional<BathSetup> bath() {
-        return setup.bath();
+        return setup.value(SetupField.ICE)
+                .flatMap(iceG -> setup.value(SetupField.SALT).map(g -> new BathSetup(iceG, g)));
     }
 
-    /** The freezer's temperature, °C. */
+    /** The freezer's temperature, °C; −18 if none is typed. */
     public double freezerC() {
-        return setup.freezerC();
+        return setup.value(SetupField.FREEZER).orElse(HOME_FREEZER_C);
     }
 
-    /** How much the volume grows by air, %. */
+    /** How much the volume grows by air, %; 0 if nothing is typed. */
     public double airPercent() {
-        return setup.airPercent();
+        return setup.value(SetupField.AIR).orElse(0.0);
     }
 
-    /** How it is stored, if stated. */
+    /** How it is stored; empty as long as no days are typed. */
     public Optional<StorageConditions> stored() {
-        return setup.stored();
+        double swingC = setup.value(SetupField.SWING).orElse(0.0);
+        Optional<StorageConditions.WarmSpell> warmed =
+                setup.value(SetupField.WARM)
+                        .flatMap(
+                                c ->
+                                        setup.value(SetupField.WARM_FOR)
+                                                .map(h -> new StorageConditions.WarmSpell(c, h)));
+        return setup.value(SetupField.DAYS)
+                .map(days -> new StorageConditions(days, swingC, warmed));
     }
 
     /**

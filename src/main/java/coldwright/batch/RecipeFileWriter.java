@@ -3,8 +3,10 @@ package coldwright.batch;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Writes a recipe and its lineage as a recipe file. What is unfinished or wrong becomes a comment
@@ -16,17 +18,7 @@ public final class RecipeFileWriter {
     private RecipeFileWriter() {}
 
     /**
-     * The recipe alone.
-     *
-     * @param recipe the recipe
-     * @return a recipe file
-     */
-    public static String text(Recipe recipe) {
-        return new RecipeFileWriter().recipe(recipe);
-    }
-
-    /**
-     * All that is to be kept.
+     * A recipe as a file.
      *
      * @param recipe the recipe
      * @param lineage where it stands in its row
@@ -70,49 +62,34 @@ public final class RecipeFileWriter {
     }
 
     private void setup(FreezingSetup setup) {
-        Set<SetupField> written = EnumSet.noneOf(SetupField.class);
         line("method: " + setup.method().name().toLowerCase(Locale.ROOT));
-        if (setup.has(SetupField.ICE, SetupField.SALT)) {
-            line(
-                    "bath: ice %s, salt %s"
-                            .formatted(
-                                    typed(setup, SetupField.ICE, written),
-                                    typed(setup, SetupField.SALT, written)));
+        Set<SetupField> left = EnumSet.copyOf(List.of(SetupField.values()));
+        left.retainAll(setup.fields().keySet());
+        String bath = typed("bath: ice %s, salt %s", setup, left, SetupField.ICE, SetupField.SALT);
+        String freezer = typed("freezer: %s", setup, left, SetupField.FREEZER);
+        String air = typed("air: %s", setup, left, SetupField.AIR);
+        String days = typed("stored: %s", setup, left, SetupField.DAYS);
+        if (!days.isEmpty()) {
+            days += typed(", swinging %s", setup, left, SetupField.SWING);
+            days +=
+                    typed(
+                            ", warmed to %s for %s",
+                            setup, left, SetupField.WARM, SetupField.WARM_FOR);
         }
-        if (setup.has(SetupField.FREEZER)) {
-            line("freezer: " + typed(setup, SetupField.FREEZER, written));
-        }
-        if (setup.has(SetupField.AIR)) {
-            line("air: " + typed(setup, SetupField.AIR, written));
-        }
-        if (setup.has(SetupField.DAYS)) {
-            String stored = "stored: " + typed(setup, SetupField.DAYS, written);
-            if (setup.has(SetupField.SWING)) {
-                stored += ", swinging " + typed(setup, SetupField.SWING, written);
-            }
-            if (setup.has(SetupField.WARM, SetupField.WARM_FOR)) {
-                stored +=
-                        ", warmed to %s for %s"
-                                .formatted(
-                                        typed(setup, SetupField.WARM, written),
-                                        typed(setup, SetupField.WARM_FOR, written));
-            }
-            line(stored);
-        }
-        setup.fields().keySet().stream()
-                .filter(field -> !written.contains(field))
-                .forEach(
-                        field ->
-                                line(
-                                        RecipeFileReader.UNFINISHED
-                                                + field.key()
-                                                + " = "
-                                                + setup.text(field)));
+        Stream.of(bath, freezer, air, days).filter(one -> !one.isEmpty()).forEach(this::line);
+        left.forEach(
+                one -> line(RecipeFileReader.UNFINISHED + one.key() + " = " + setup.text(one)));
     }
 
-    private static String typed(FreezingSetup setup, SetupField field, Set<SetupField> written) {
-        written.add(field);
-        return field.withUnit(setup.text(field));
+    /** These fields as typed, which are left no more; nothing if one of them is empty or wrong. */
+    private static String typed(
+            String form, FreezingSetup setup, Set<SetupField> left, SetupField... fields) {
+        if (!setup.has(fields)) {
+            return "";
+        }
+        left.removeAll(List.of(fields));
+        return form.formatted(
+                Stream.of(fields).map(one -> one.withUnit(setup.text(one))).toArray());
     }
 
     /** As typed where it is weighed; spoons and cups by their grams. */

@@ -72,20 +72,12 @@ public record RecipeLine(
                         amount, new Typed<>(name(), Optional.of(mine), ""), min, max, fixed);
     }
 
-    /**
-     * What it names.
-     *
-     * @return as typed
-     */
+    /** What it names, as typed. */
     public String name() {
         return ingredient.text();
     }
 
-    /**
-     * Whether it still lacks its amount or its name.
-     *
-     * @return true of an empty line too
-     */
+    /** Whether it still lacks its amount or its name. */
     public boolean unfinished() {
         return amount.isBlank() || ingredient.isBlank();
     }
@@ -95,11 +87,7 @@ public record RecipeLine(
         return amount.isBlank() && ingredient.isBlank() && min.isBlank() && max.isBlank();
     }
 
-    /**
-     * What is wrong with it.
-     *
-     * @return a sentence; empty if nothing is, or it names nothing yet
-     */
+    /** What is wrong with it, in a sentence; a line that names nothing yet is not wrong. */
     public Optional<String> fault() {
         if (ingredient.isBlank()) {
             return Optional.empty();
@@ -120,11 +108,7 @@ public record RecipeLine(
         }
     }
 
-    /**
-     * Whether it is part of the mix.
-     *
-     * @return true if it is finished and nothing is wrong with it
-     */
+    /** Whether it is part of the mix: finished, and nothing is wrong with it. */
     public boolean counts() {
         return !unfinished() && fault().isEmpty();
     }
@@ -154,11 +138,7 @@ public record RecipeLine(
         return fixed && amount.value().isPresent();
     }
 
-    /**
-     * The grams of spoons and cups.
-     *
-     * @return such as {@code 24.6 g}; empty where grams were typed
-     */
+    /** The grams of spoons and cups, such as {@code 24.6 g}; empty where grams were typed. */
     public String inGrams() {
         return counts() && !amount.value().orElseThrow().weighed()
                 ? TypedAmount.number(grams()) + " g"

@@ -13,14 +13,7 @@ import java.util.function.Function;
  * @param fault what is wrong with it, in a sentence; empty if nothing is
  */
 public record Typed<T>(String text, Optional<T> value, String fault) {
-    /**
-     * Reads a field.
-     *
-     * @param <T> what it means
-     * @param text as typed
-     * @param reader gives what it means, or refuses it with a sentence
-     * @return the field, right or wrong
-     */
+    /** Reads a field with what gives its meaning or refuses it with a sentence. */
     static <T> Typed<T> of(String text, Function<String, T> reader) {
         if (text.isBlank()) {
             return new Typed<>(text, Optional.empty(), "");
@@ -37,11 +30,7 @@ public record Typed<T>(String text, Optional<T> value, String fault) {
         return new Typed<>("", Optional.empty(), "");
     }
 
-    /**
-     * Whether nothing is typed.
-     *
-     * @return true of spaces too
-     */
+    /** Whether nothing is typed but spaces. */
     public boolean isBlank() {
         return text.isBlank();
     }

@@ -70,21 +70,15 @@ public record TypedAmount(double count, String unit) {
      */
     public double grams(Ingredient ingredient) {
         double massG =
-                switch (unit) {
-                    case "", "g", "gram", "grams" -> count;
-                    case "kg" -> 1000 * count;
-                    case "mg" -> count / 1000;
-                    default -> measure().of(count, ingredient).massG();
-                };
+                weighed()
+                        ? count * TypedQuantity.GRAMS.get(unit)
+                        : measure().of(count, ingredient).massG();
         return Require.within(ingredient.name(), massG, new Require.Range(0, MOST_G, "g"));
     }
 
     /** Whether it is weighed, not measured by volume. */
     boolean weighed() {
-        return switch (unit) {
-            case "", "g", "gram", "grams", "kg", "mg" -> true;
-            default -> false;
-        };
+        return TypedQuantity.GRAMS.containsKey(unit);
     }
 
     private KitchenMeasure measure() {

@@ -3,6 +3,7 @@ package coldwright.batch;
 import coldwright.science.Require;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,23 @@ record TypedQuantity(String what, double value, String unit) {
 
     /** Most that an amount may weigh: a tonne. */
     private static final double MOST_G = 1e6;
+
+    /** Grams of each unit of mass. */
+    static final Map<String, Double> GRAMS =
+            Map.of("", 1.0, "g", 1.0, "gram", 1.0, "grams", 1.0, "kg", 1000.0, "mg", 0.001);
+
+    private static final Map<String, Double> DEGREES =
+            Map.of("", 1.0, "°c", 1.0, "c", 1.0, "°f", 1 / 1.8, "f", 1 / 1.8);
+
+    private static final Map<String, Double> DAYS =
+            Map.of(
+                    "", 1.0, "d", 1.0, "day", 1.0, "days", 1.0, "week", 7.0, "weeks", 7.0, "h",
+                    1 / 24.0, "hour", 1 / 24.0, "hours", 1 / 24.0);
+
+    private static final Map<String, Double> HOURS =
+            Map.of(
+                    "", 1.0, "h", 1.0, "hour", 1.0, "hours", 1.0, "min", 1 / 60.0, "minute",
+                    1 / 60.0, "minutes", 1 / 60.0, "d", 24.0, "day", 24.0, "days", 24.0);
 
     static TypedQuantity of(String what, String typed) {
         String text = typed.strip().replace('−', '-');
@@ -40,16 +58,7 @@ record TypedQuantity(String what, double value, String unit) {
 
     /** As grams; a bare number is grams. */
     double grams() {
-        double massG =
-                switch (unit) {
-                    case "", "g", "gram", "grams" -> value;
-                    case "kg" -> value * 1000;
-                    case "mg" -> value / 1000;
-                    default ->
-                            throw new IllegalArgumentException(
-                                    "%s is given in \"%s\"; write it in g or kg"
-                                            .formatted(what, unit));
-                };
+        double massG = in(GRAMS, "g or kg");
         if (massG < 0) {
             throw new IllegalArgumentException(
                     "%s is %s g; an amount must be zero or more: leave the ingredient out instead"
@@ -73,38 +82,28 @@ record TypedQuantity(String what, double value, String unit) {
 
     /** As a difference of temperatures, °C. */
     double degrees() {
-        return switch (unit) {
-            case "", "°c", "c" -> value;
-            case "°f", "f" -> value / 1.8;
-            default -> throw unknown("°C");
-        };
+        return in(DEGREES, "°C");
     }
 
     /** As days. */
     double days() {
-        return switch (unit) {
-            case "", "d", "day", "days" -> value;
-            case "week", "weeks" -> value * 7;
-            case "h", "hour", "hours" -> value / 24;
-            default -> throw unknown("days");
-        };
+        return in(DAYS, "days");
     }
 
     /** As hours. */
     double hours() {
-        return switch (unit) {
-            case "", "h", "hour", "hours" -> value;
-            case "min", "minute", "minutes" -> value / 60;
-            case "d", "day", "days" -> value * 24;
-            default -> throw unknown("h");
-        };
+        return in(HOURS, "h");
     }
 
-    private IllegalArgumentException unknown(String usual) {
-        return new IllegalArgumentException(
-                "%s is given in \"%s\"; write it in %s".formatted(what, unit, usual));
+    private double in(Map<String, Double> units, String usual) {
+        if (!units.containsKey(unit)) {
+            throw new IllegalArgumentException(
+                    "%s is given in \"%s\"; write it in %s".formatted(what, unit, usual));
+        }
+        return value * units.get(unit);
     }
 
+    /** As a share, %. */
     double percent(double least, double most) {
         if (!unit.isEmpty() && !unit.equals("%")) {
             throw new IllegalArgumentException(

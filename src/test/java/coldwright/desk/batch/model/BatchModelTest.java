@@ -135,10 +135,10 @@ class BatchModelTest {
 
         assertEquals(
                 freezingSetup,
-                RecipeFileReader.read("f", RecipeFileWriter.text(kept)).recipe().setup());
+                RecipeFileReader.read("f", RecipeFileWriter.text(kept, FIRST)).recipe().setup());
         assertEquals(
                 Optional.empty(),
-                RecipeFileReader.read("f", RecipeFileWriter.text(Recipe.starter("x")))
+                RecipeFileReader.read("f", RecipeFileWriter.text(Recipe.starter("x"), FIRST))
                         .recipe()
                         .stored());
     }

@@ -8,7 +8,6 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
-import coldwright.batch.RecipeFileWriter;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
 import coldwright.desk.batch.search.FindingWithFixes;
@@ -44,7 +43,7 @@ class OddRecipesTest {
                     Shelf.WHISKY_43);
 
     private static void answers(String which, Recipe recipe) {
-        String all = which + "\n" + RecipeFileWriter.text(recipe);
+        String all = which + "\n" + recipe;
         try {
             BatchAnalysis now = BatchAnalysis.of(recipe);
             assertEquals(now.findings().size(), FindingWithFixes.of(recipe, now).size(), all);
