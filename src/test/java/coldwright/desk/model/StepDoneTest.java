@@ -44,7 +44,7 @@ class StepDoneTest {
     private final SnippetModel snippet = step.snippets().get(0);
 
     private static String told(String value) {
-        return "\n\u0001Object\u0002" + value + "\n";
+        return "\n\u0001Boolean\u0002" + value + "\n";
     }
 
     private void run(String sugar, boolean task) {
