@@ -91,7 +91,7 @@ class LessonReaderTest {
         assertEquals(List.of(11, 49), lesson.steps().stream().map(LessonStep::line).toList());
         List<LessonPart> parts = lesson.steps().get(0).parts();
         assertEquals(
-                List.of("Prose", "Forecast", "Snippet", "Snippet", "Prose", "Check"),
+                List.of("Prose", "Prediction", "Snippet", "Snippet", "Prose", "Check"),
                 parts.stream().map(part -> part.getClass().getSimpleName()).toList());
         assertEquals(
                 List.of(13, 18, 29, 33, 38, 42), parts.stream().map(LessonPart::line).toList());

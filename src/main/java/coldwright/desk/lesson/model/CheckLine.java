@@ -53,11 +53,7 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
                 : Messages.of(verdict.passed() ? "check.true" : "check.not-true");
     }
 
-    /**
-     * What was expected.
-     *
-     * @return in words, such as {@code −1.47 within 0.03}
-     */
+    /** What was expected, in words, such as {@code −1.47 within 0.03}. */
     public String wanted() {
         if (expectation instanceof CheckExpectation.Value value) {
             return Messages.of(

@@ -126,20 +126,12 @@ public final class CheckModel implements PartModel {
                 .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
     }
 
-    /**
-     * As the lesson has it.
-     *
-     * @return the author's check
-     */
+    /** The check as its author wrote it. */
     public LessonPart.Check check() {
         return check;
     }
 
-    /**
-     * Each line and how it stands.
-     *
-     * @return the lines, in order
-     */
+    /** Its lines, in order, each with what came of it. */
     public ObservableList<CheckLine> lines() {
         return lines;
     }

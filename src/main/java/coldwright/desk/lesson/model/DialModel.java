@@ -67,20 +67,12 @@ public final class DialModel {
         return value.get() != dial.value();
     }
 
-    /**
-     * As the text declares it.
-     *
-     * @return variable, range, notch and unit
-     */
+    /** Its variable, range, notch and unit, as the text declares them. */
     public Dial dial() {
         return dial;
     }
 
-    /**
-     * Its position.
-     *
-     * @return a value within the range, in the dial's unit
-     */
+    /** Its position, within the range, in the dial's unit. */
     public ReadOnlyDoubleProperty value() {
         return value.getReadOnlyProperty();
     }

@@ -121,11 +121,7 @@ public final class LessonModel {
         chain.run(below(from));
     }
 
-    /**
-     * What runs several snippets in turn.
-     *
-     * @return how far it is, and a way to stop it
-     */
+    /** Runs several snippets in turn. */
     public RunChain chain() {
         return chain;
     }
@@ -165,57 +161,33 @@ public final class LessonModel {
         inSight.addListener((value, was, is) -> action.run());
     }
 
-    /**
-     * The figures that the learner keeps to compare with.
-     *
-     * @return its pins
-     */
+    /** The figures that the learner keeps to compare with. */
     public PinnedFigures pins() {
         return pinnedFigures;
     }
 
-    /**
-     * Whether its snippets may run.
-     *
-     * @return what its runs pass through
-     */
+    /** Decides whether its snippets may run. */
     public RunGate gate() {
         return gate;
     }
 
-    /**
-     * How far the learner has come.
-     *
-     * @return how many of its steps are done
-     */
+    /** How many of its steps are done. */
     public int stepsDone() {
         return (int) steps.stream().filter(step -> step.done().get()).count();
     }
 
-    /**
-     * The file it was read from.
-     *
-     * @return empty for a lesson that came with the program
-     */
+    /** The file it was read from; empty for a lesson that came with the program. */
     public Optional<Path> ownFile() {
         Path file = Path.of(lesson.file());
         return LessonKey.ofFile(file).equals(key) ? Optional.of(file) : Optional.empty();
     }
 
-    /**
-     * Whether the page follows its file.
-     *
-     * @return false for what came with the program, and for what lies in a zip file
-     */
+    /** Whether the page follows its file; it can't follow one in a zip file. */
     public boolean isFollowed() {
         return ownFile().filter(Files::isRegularFile).isPresent();
     }
 
-    /**
-     * Whether its author sits here: its snippets run however its file is changed.
-     *
-     * @return true from when that was said until it is taken back
-     */
+    /** Whether its author works here: its snippets run however its file changes. */
     public ReadOnlyBooleanProperty written() {
         return written;
     }
@@ -240,56 +212,32 @@ public final class LessonModel {
                 .toList();
     }
 
-    /**
-     * All snippets of the lesson.
-     *
-     * @return also those given, from the top
-     */
+    /** All snippets of the lesson, also those given, from the top. */
     public List<SnippetModel> snippets() {
         return snippets;
     }
 
-    /**
-     * What it is called where work is kept.
-     *
-     * @return its key
-     */
+    /** What it is called where work is kept. */
     public LessonKey key() {
         return key;
     }
 
-    /**
-     * As read.
-     *
-     * @return the lesson
-     */
+    /** The lesson as read. */
     public Lesson lesson() {
         return lesson;
     }
 
-    /**
-     * What stands before the first step.
-     *
-     * @return its parts as a step without number
-     */
+    /** What comes before the first step, as a step without number. */
     public StepModel opening() {
         return opening;
     }
 
-    /**
-     * The steps.
-     *
-     * @return in order
-     */
+    /** The steps, in order. */
     public List<StepModel> steps() {
         return steps;
     }
 
-    /**
-     * The step the learner looks at.
-     *
-     * @return that step
-     */
+    /** The step that the learner looks at. */
     public ReadOnlyObjectProperty<StepModel> inSight() {
         return inSight.getReadOnlyProperty();
     }

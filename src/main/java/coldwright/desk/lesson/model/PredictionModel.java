@@ -62,20 +62,12 @@ public final class PredictionModel implements PartModel {
                 });
     }
 
-    /**
-     * The curve to be drawn, if that is what is asked for.
-     *
-     * @return the learner's curve; none for other questions
-     */
+    /** The curve that the learner draws; none for other kinds of question. */
     public Optional<CurveSketch> sketch() {
         return sketch;
     }
 
-    /**
-     * How far the drawn curve is from the result's first.
-     *
-     * @return one sentence, after the run; none if nothing was drawn
-     */
+    /** How far the drawn curve is from the first of the result, in one sentence; none before. */
     public Optional<String> distance() {
         return sketch.flatMap(drawn -> result.get().flatMap(drawn::distance));
     }
@@ -101,11 +93,7 @@ public final class PredictionModel implements PartModel {
                                                 is -> action.run()));
     }
 
-    /**
-     * How what was said stands beside what is right.
-     *
-     * @return the verdict
-     */
+    /** How the answer compares with what is right. */
     public PredictionOutcome verdict() {
         return PredictionOutcome.of(prediction.answer(), said());
     }
@@ -117,11 +105,7 @@ public final class PredictionModel implements PartModel {
                 : typed.get();
     }
 
-    /**
-     * What the learner said.
-     *
-     * @return in words; empty if nothing usable was said
-     */
+    /** The answer in words; empty if nothing usable was given. */
     public Optional<String> answerText() {
         if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
             OptionalDouble number = number();
@@ -134,11 +118,7 @@ public final class PredictionModel implements PartModel {
                 : Optional.of(said()).filter(words -> !words.isEmpty());
     }
 
-    /**
-     * What is right.
-     *
-     * @return in words
-     */
+    /** What is right, in words. */
     public String right() {
         if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
             return choice.choices().get(choice.right());
@@ -152,11 +132,7 @@ public final class PredictionModel implements PartModel {
         throw new AssertionError(prediction.answer());
     }
 
-    /**
-     * What is wrong with the typed number.
-     *
-     * @return one sentence; empty if it can be read or nothing is typed
-     */
+    /** What is wrong with the typed number, in one sentence; empty if nothing is. */
     public Optional<String> inputError() {
         return typed.get().isBlank() || number().isPresent()
                 ? Optional.empty()
@@ -179,47 +155,27 @@ public final class PredictionModel implements PartModel {
         hands.set(choice, Math.max(0, hands.get(choice) + more));
     }
 
-    /**
-     * How many hands went up for each choice.
-     *
-     * @return the counts, in the order of the choices
-     */
+    /** How many hands went up for each choice, in the order of the choices. */
     public ObservableList<Integer> hands() {
         return hands;
     }
 
-    /**
-     * As the lesson has it.
-     *
-     * @return the question and its answer
-     */
+    /** The question and its right answer, as the lesson has them. */
     public LessonPart.Prediction prediction() {
         return prediction;
     }
 
-    /**
-     * Which choice the learner made.
-     *
-     * @return from 0; {@link #NONE} before
-     */
+    /** The choice that the learner made, from 0; {@link #NONE} before. */
     public IntegerProperty chosen() {
         return chosen;
     }
 
-    /**
-     * The number the learner typed.
-     *
-     * @return as typed
-     */
+    /** The number as the learner typed it. */
     public StringProperty typed() {
         return typed;
     }
 
-    /**
-     * Whether the run has answered it.
-     *
-     * @return true once it has
-     */
+    /** Whether a run has answered it. */
     public ReadOnlyBooleanProperty revealed() {
         return revealed.getReadOnlyProperty();
     }

@@ -75,20 +75,12 @@ public final class RunChain {
         }
     }
 
-    /**
-     * Whether it goes on.
-     *
-     * @return true while a snippet of it runs or waits
-     */
+    /** Whether a snippet of it runs or waits. */
     public ReadOnlyBooleanProperty going() {
         return going.getReadOnlyProperty();
     }
 
-    /**
-     * How far it is.
-     *
-     * @return such as {@code runs 3 of 12}; empty if it does not go on
-     */
+    /** How far it is, such as {@code runs 3 of 12}; empty if it rests. */
     public ReadOnlyStringProperty progress() {
         return progress.getReadOnlyProperty();
     }

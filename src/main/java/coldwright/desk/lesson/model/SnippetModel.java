@@ -151,11 +151,7 @@ public final class SnippetModel implements PartModel {
         }
     }
 
-    /**
-     * Whether it ran only because a snippet below needs it, so that nothing of it is shown.
-     *
-     * @return true until it is run itself
-     */
+    /** Whether it ran only because a snippet below needs it, so nothing of it is shown. */
     public ReadOnlyBooleanProperty onlyForBelow() {
         return ranForBelow.getReadOnlyProperty();
     }
@@ -227,11 +223,7 @@ public final class SnippetModel implements PartModel {
         }
     }
 
-    /**
-     * How the last run ended, if not well.
-     *
-     * @return one sentence
-     */
+    /** How the last run ended, in one sentence, if not well. */
     public String ending() {
         RunOutcome outcome = result.lastRun().get().outcome();
         if (outcome instanceof RunOutcome.AboveFailed failed) {
@@ -244,65 +236,37 @@ public final class SnippetModel implements PartModel {
         return OutcomeSentences.words(outcome);
     }
 
-    /**
-     * As the lesson has it.
-     *
-     * @return the author's snippet
-     */
+    /** The snippet as its author wrote it. */
     public LessonPart.Snippet snippet() {
         return snippet;
     }
 
-    /**
-     * The Java text.
-     *
-     * @return the text as the learner has it
-     */
+    /** Its Java text as the learner has it. */
     public StringProperty text() {
         return text;
     }
 
-    /**
-     * Whether the text is no longer the author's.
-     *
-     * @return true if it was changed
-     */
+    /** Whether the text is no longer the author's. */
     public BooleanExpression edited() {
         return edited;
     }
 
-    /**
-     * Whether a run goes on.
-     *
-     * @return what it does now
-     */
+    /** What it does now. */
     public ReadOnlyObjectProperty<Phase> phase() {
         return runs.phase();
     }
 
-    /**
-     * What it waits for.
-     *
-     * @return a few words; empty if it simply runs, or rests
-     */
+    /** What it waits for, in a few words; empty if it simply runs, or rests. */
     public ReadOnlyStringProperty progress() {
         return runs.progress();
     }
 
-    /**
-     * The numbers that can be turned.
-     *
-     * @return its dials, in the order of the text
-     */
+    /** The numbers that can be turned, in the order of the text. */
     public ObservableList<DialModel> dials() {
         return dials.all();
     }
 
-    /**
-     * What came of running it.
-     *
-     * @return the last run and what it printed and drew
-     */
+    /** The last run, and what it printed and drew. */
     public SnippetResult result() {
         return result;
     }

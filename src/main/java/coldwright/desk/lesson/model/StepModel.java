@@ -111,11 +111,7 @@ public final class StepModel {
         stepCompletion.reset();
     }
 
-    /**
-     * What its author tells the teacher alone.
-     *
-     * @return the notes, in order
-     */
+    /** The notes for the teacher alone, in order. */
     public List<LessonPart.Teacher> notes() {
         return PartsByKind.of(step.parts()).notes();
     }
@@ -143,56 +139,32 @@ public final class StepModel {
         stepCompletion.read().set(true);
     }
 
-    /**
-     * Whether it has anything to run.
-     *
-     * @return true if the learner can run a snippet of it
-     */
+    /** Whether there is a snippet in it that the learner can run. */
     public boolean canRun() {
         return snippets.stream().anyMatch(snippet -> !snippet.snippet().given());
     }
 
-    /**
-     * Its heading.
-     *
-     * @return the title
-     */
+    /** Its heading. */
     public String title() {
         return step.title();
     }
 
-    /**
-     * Its place in the lesson.
-     *
-     * @return from 1; 0 for what stands before the first step
-     */
+    /** Its place in the lesson, from 1; 0 for what comes before the first step. */
     public int number() {
         return number;
     }
 
-    /**
-     * What it is made of.
-     *
-     * @return its parts, in order
-     */
+    /** Its parts, in order. */
     public List<PartModel> parts() {
         return parts;
     }
 
-    /**
-     * Its snippets.
-     *
-     * @return also those given, in order
-     */
+    /** Its snippets, also those given, in order. */
     public List<SnippetModel> snippets() {
         return snippets;
     }
 
-    /**
-     * The figures of all its snippets.
-     *
-     * @return what was drawn, in order
-     */
+    /** The figures that its snippets drew, in order. */
     public ObservableList<ShownFigure> drawn() {
         return drawn;
     }
