@@ -21,7 +21,6 @@ import java.util.function.Consumer;
  *
  * <pre>{@code
  * try (Workbook workbook = Workbook.open(DataFolder.usual())) {
- *     workbook.notice().ifPresent(this::tell);
  *     Loaded<Optional<LessonWork>> loaded = workbook.load(key);
  *     workbook.save(loaded.value().orElse(empty).withDone("Toast", true)).ifPresent(this::tell);
  * }

@@ -14,9 +14,9 @@ interface SoluteActivity {
     double minusLn(double molality);
 
     /**
-     * The molality at which −ln a_w has a value: the inverse of {@link #minusLn}. Halved rather than
-     * solved by a library: each fresh process would load the solver's classes (30 ms) for its first
-     * freezing point.
+     * The molality at which −ln a_w has a value: the inverse of {@link #minusLn}. Halved rather
+     * than solved by a library: each fresh process would load the solver's classes (30 ms) for its
+     * first freezing point.
      *
      * @param minusLn wanted −ln a_w, above 0
      * @return mol of solute per kg of liquid water
