@@ -2,11 +2,7 @@ package coldwright.lesson;
 
 /** One line of a check block. */
 public sealed interface CheckExpectation extends LessonClaim {
-    /**
-     * Where the expected value comes from.
-     *
-     * @return the source as its author wrote it; may be empty
-     */
+    /** The source of the expected value, as its author wrote it; may be empty. */
     String source();
 
     /**

@@ -2,18 +2,10 @@ package coldwright.lesson;
 
 /** Something that a lesson says of what its snippets give. */
 public sealed interface LessonClaim permits CheckExpectation, VerifiedNumber {
-    /**
-     * Where it is.
-     *
-     * @return the line in the file, from 1
-     */
+    /** The line in the file, from 1. */
     int line();
 
-    /**
-     * What to evaluate after the snippets above.
-     *
-     * @return a Java expression
-     */
+    /** The Java expression to evaluate after the snippets above. */
     String expression();
 
     /**

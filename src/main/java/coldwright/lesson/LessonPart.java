@@ -6,11 +6,7 @@ import java.util.List;
 
 /** What a step is made of. */
 public sealed interface LessonPart {
-    /**
-     * Where it begins.
-     *
-     * @return the line in the file, from 1
-     */
+    /** The line in the file where it begins, from 1. */
     int line();
 
     /**

@@ -28,11 +28,7 @@ public record VerifiedNumber(int line, String written, String expression, double
         return new VerifiedNumber(line, written, expression, 0.5 * Math.pow(10, -decimals));
     }
 
-    /**
-     * The number as written.
-     *
-     * @return its value
-     */
+    /** The number as written. */
     public double value() {
         return NumberParser.parse(written);
     }

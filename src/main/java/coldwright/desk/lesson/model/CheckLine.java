@@ -32,19 +32,18 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
     }
 
     /** What came of it when it was tried. */
-    static CheckLine of(CheckExpectation expectation, RunOutcome outcome) {
-        ClaimVerdict verdict = ClaimVerdict.of(expectation, outcome);
+    static CheckLine of(CheckExpectation expectation, ClaimVerdict verdict) {
         return switch (verdict.state()) {
             case PASSED -> new CheckLine(expectation, State.PASSED, got(expectation, verdict));
             case MISSED -> new CheckLine(expectation, State.MISSED, got(expectation, verdict));
-            case FAILED ->
-                    new CheckLine(
-                            expectation,
-                            State.FAILED,
-                            outcome instanceof RunOutcome.Finished finished
-                                    ? finished.exact()
-                                    : OutcomeSentences.words(outcome));
+            case FAILED -> new CheckLine(expectation, State.FAILED, why(verdict.outcome()));
         };
+    }
+
+    private static String why(RunOutcome outcome) {
+        return outcome instanceof RunOutcome.Finished finished && !finished.exact().isEmpty()
+                ? finished.exact()
+                : OutcomeSentences.words(outcome);
     }
 
     private static String got(CheckExpectation expectation, ClaimVerdict verdict) {

@@ -14,7 +14,6 @@ import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -57,27 +56,24 @@ public final class CheckModel implements PartModel {
 
     private void evaluate(List<Integer> which, int thisRound) {
         awaited++;
-        queue.add(new CheckRun(expectations(which), run -> accept(run, which, thisRound)));
+        queue.add(new CheckRun(which, thisRound));
     }
 
-    private List<CheckExpectation> expectations(List<Integer> which) {
-        return which.stream().map(index -> check.expectations().get(index)).toList();
-    }
-
-    private void accept(FinishedRun run, List<Integer> which, int thisRound) {
-        if (thisRound != round) {
+    private void accept(FinishedRun run, CheckRun tried) {
+        if (tried.round != round) {
             return;
         }
         awaited--;
-        if (run.outcome() instanceof RunOutcome.Rejected && which.size() > 1) {
-            which.forEach(index -> evaluate(List.of(index), thisRound));
+        if (run.outcome() instanceof RunOutcome.Rejected && tried.which.size() > 1) {
+            tried.which.forEach(index -> evaluate(List.of(index), round));
             return;
         }
-        List<ClaimVerdict> verdicts = ClaimTrial.verdicts(expectations(which), run.printed());
-        for (int i = 0; i < which.size(); i++) {
-            RunOutcome outcome = i < verdicts.size() ? verdicts.get(i).outcome() : run.outcome();
-            int index = which.get(i);
-            lines.set(index, CheckLine.of(check.expectations().get(index), outcome));
+        List<ClaimVerdict> verdicts = ClaimTrial.verdicts(tried.expectations, run.printed());
+        for (int i = 0; i < tried.which.size(); i++) {
+            CheckExpectation line = tried.expectations.get(i);
+            ClaimVerdict verdict =
+                    i < verdicts.size() ? verdicts.get(i) : ClaimVerdict.of(line, run.outcome());
+            lines.set(tried.which.get(i), CheckLine.of(line, verdict));
         }
         if (awaited == 0) {
             afterTried.forEach(Runnable::run);
@@ -137,12 +133,14 @@ public final class CheckModel implements PartModel {
     }
 
     private final class CheckRun implements RunQueue.QueuedRun {
+        private final List<Integer> which;
         private final List<CheckExpectation> expectations;
-        private final Consumer<FinishedRun> end;
+        private final int round;
 
-        CheckRun(List<CheckExpectation> expectations, Consumer<FinishedRun> end) {
-            this.expectations = expectations;
-            this.end = end;
+        CheckRun(List<Integer> which, int round) {
+            this.which = which;
+            this.expectations = which.stream().map(check.expectations()::get).toList();
+            this.round = round;
         }
 
         @Override
@@ -155,7 +153,7 @@ public final class CheckModel implements PartModel {
 
         @Override
         public void ended(FinishedRun run) {
-            end.accept(run);
+            accept(run, this);
         }
     }
 }

@@ -115,11 +115,7 @@ public final class SnippetResult {
         return lastRun.get() != null && snippetDependencies.outOfDate(ranWith, texts);
     }
 
-    /**
-     * Whether a dial is being turned, so that another run will follow at once.
-     *
-     * @return true from the first turn until the dial rests
-     */
+    /** Whether a dial is being turned, so that another run will follow at once. */
     public boolean turning() {
         return beforeTurning != null;
     }
@@ -136,29 +132,17 @@ public final class SnippetResult {
         return texts.get(texts.size() - 1);
     }
 
-    /**
-     * What it printed, also while it still runs.
-     *
-     * @return the printed text
-     */
+    /** What it printed, also while it still runs. */
     public ReadOnlyObjectProperty<PrintedOutput> printed() {
         return printed.getReadOnlyProperty();
     }
 
-    /**
-     * The last run that ended.
-     *
-     * @return the run; null before the first
-     */
+    /** The last run that ended; null before the first. */
     public ReadOnlyObjectProperty<FinishedRun> lastRun() {
         return lastRun.getReadOnlyProperty();
     }
 
-    /**
-     * Whether the snippet's own text was changed after the last run.
-     *
-     * @return true if so; false before the first run
-     */
+    /** Whether the snippet's own text was changed after the last run. */
     public ReadOnlyBooleanProperty changedSinceRun() {
         return changedSinceRun.getReadOnlyProperty();
     }
@@ -172,11 +156,7 @@ public final class SnippetResult {
         return outOfDate.getReadOnlyProperty();
     }
 
-    /**
-     * Whether it ever ran to its end.
-     *
-     * @return true once it has
-     */
+    /** Whether it ever ran to its end. */
     public ReadOnlyBooleanProperty everFinished() {
         return everFinished.getReadOnlyProperty();
     }
@@ -190,11 +170,7 @@ public final class SnippetResult {
         return drawn;
     }
 
-    /**
-     * What is wrong in the text as it stands.
-     *
-     * @return the problems of the last run; none if the text was changed since
-     */
+    /** The problems of the last run; none if the text was changed since. */
     public List<SnippetProblem> problems() {
         FinishedRun run = lastRun.get();
         if (run == null || changedSinceRun.get()) {
