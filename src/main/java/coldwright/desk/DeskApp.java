@@ -20,6 +20,7 @@ import coldwright.paint.ChartPainter;
 import coldwright.print.HandoutEdition;
 import coldwright.print.HandoutOptions;
 import coldwright.text.WholeFile;
+import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.LoadedWork;
 import coldwright.workbook.Workbook;
@@ -144,7 +145,7 @@ public final class DeskApp extends Application {
     }
 
     private DeskView view(Stage stage) {
-        Messages.in(language(settings.preferences().get().language()));
+        Words.show(language(settings.preferences().get().language()));
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
         return new DeskView(

@@ -1,0 +1,62 @@
+package coldwright.words;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A sentence before it is in a language: which one, and its values.
+ *
+ * @param area where its words are
+ * @param key its key there
+ * @param values numbers, texts, other phrases and lists of these
+ */
+public record Phrase(String area, String key, List<Object> values) {
+    public Phrase {
+        values = List.copyOf(values);
+    }
+
+    /**
+     * A sentence.
+     *
+     * @param area where its words are, such as {@code science.diagnosis}
+     * @param key its key there
+     * @param values in the order of the English text
+     * @return the phrase
+     */
+    public static Phrase of(String area, String key, Object... values) {
+        return new Phrase(area, key, List.of(values));
+    }
+
+    /**
+     * The sentence in a language.
+     *
+     * @param language English where there is no translation
+     * @return the text
+     */
+    public String in(Locale language) {
+        return Words.of(area).text(language, key, values.toArray());
+    }
+
+    /**
+     * The sentence in English, as lessons, JSON and paper have it.
+     *
+     * @return the text
+     */
+    public String english() {
+        return in(Locale.ENGLISH);
+    }
+
+    /**
+     * The sentence in the language that the program shows.
+     *
+     * @return the text
+     */
+    public String shown() {
+        return in(Words.shown());
+    }
+
+    @Override
+    public String toString() {
+        return english();
+    }
+}
