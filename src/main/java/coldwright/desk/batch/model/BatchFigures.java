@@ -110,7 +110,7 @@ public final class BatchFigures {
                         .line(Messages.of("batch.series.ice"), array(times), array(ice));
         for (Stage stage : Stage.values()) {
             if (plan.reaches(stage)) {
-                figure = figure.markX(stage.words(), plan.minutesTo(stage) / per);
+                figure = figure.markX(stage.phrase().shown(), plan.minutesTo(stage) / per);
             }
         }
         return figure;

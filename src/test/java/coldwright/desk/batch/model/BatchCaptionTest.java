@@ -80,10 +80,10 @@ class BatchCaptionTest {
 
         assertTrue(
                 BatchSentences.facts(little).stream()
-                        .anyMatch(one -> one.startsWith("It holds only ")),
+                        .anyMatch(one -> one.startsWith("It has only ")),
                 () -> BatchSentences.facts(little).toString());
         assertTrue(
                 BatchSentences.facts(usual).stream()
-                        .noneMatch(one -> one.startsWith("It holds only ")));
+                        .noneMatch(one -> one.startsWith("It has only ")));
     }
 }
