@@ -89,9 +89,9 @@ public final class BatchAnalysisText {
             say(BatchReport.NO_FINDINGS.shown());
         }
         for (Finding finding : all.findings()) {
-            bullet(finding.what());
-            say(word("why", finding.why()));
-            say(word("fix", finding.mend()));
+            bullet(finding.expected().shown());
+            say(word("why", finding.cause().reason()));
+            say(word("fix", finding.cause().remedy()));
         }
         heading("names");
         names(all.names());

@@ -90,6 +90,16 @@ public final class Words {
         return matcher.appendTail(filled).toString();
     }
 
+    /**
+     * Whether there is a text.
+     *
+     * @param key its key
+     * @return true if it is there in English
+     */
+    public boolean has(String key) {
+        return bundle(Locale.ENGLISH).containsKey(key);
+    }
+
     private static String shown(Locale language, Object value, MatchResult place) {
         if (value instanceof Phrase phrase) {
             return phrase.in(language);

@@ -133,8 +133,8 @@ public final class BatchSentences {
      * @return what, why, and what fixes it
      */
     public static List<String> finding(Finding finding) {
-        return Stream.of(finding.what(), finding.why(), finding.mend())
-                .map(DisplayText::sentence)
+        return Stream.of(finding.expected(), finding.cause().reason(), finding.cause().remedy())
+                .map(phrase -> DisplayText.sentence(phrase.shown()))
                 .toList();
     }
 

@@ -15,6 +15,7 @@ import coldwright.desk.batch.model.RecipeFileText;
 import coldwright.desk.batch.model.RecipeLine;
 import coldwright.desk.batch.model.StorageSetup;
 import coldwright.science.balance.Trait;
+import coldwright.science.diagnosis.CauseKind;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 import coldwright.text.DisplayText;
@@ -139,18 +140,18 @@ class BatchGoalTest {
                         .filter(one -> one.finding().symptom() == Symptom.ICY)
                         .findFirst()
                         .orElseThrow();
-        assertTrue(first.finding().cause().isStorage(), first::toString);
+        assertTrue(first.finding().cause().kind() == CauseKind.STORAGE, first::toString);
         String um = DisplayText.decimals(0, tastedUm(steady)) + " µm";
         assertTrue(first.finding().mend().contains(um), first::toString);
         assertEquals(steady, first.offers().get(0).recipe());
 
         TastingDiagnosis.SuspectedCause cause =
                 TastingDiagnosis.of(Symptom.ICY, bag, all).suspects().get(0);
-        assertTrue(cause.cause().isStorage(), cause::toString);
+        assertTrue(cause.cause().kind() == CauseKind.STORAGE, cause::toString);
         assertEquals(steady, cause.offers().get(0).recipe());
         assertTrue(
                 TastingDiagnosis.of(Symptom.ICY, steady, of(steady)).suspects().stream()
-                        .noneMatch(one -> one.cause().isStorage()));
+                        .noneMatch(one -> one.cause().kind() == CauseKind.STORAGE));
     }
 
     private static double tastedUm(Recipe recipe) throws BatchFileException {

@@ -1,0 +1,34 @@
+package coldwright.science.diagnosis;
+
+import coldwright.words.Phrase;
+
+/** What can be behind a symptom. */
+public enum CauseKind {
+    COARSE_CRYSTALS,
+    /** Varying temperature or warming in storage. */
+    STORAGE,
+    MUCH_ICE,
+    LITTLE_ICE,
+    /** The freezing point is too low for the cold that freezes it. */
+    LOW_FREEZING_POINT,
+    FEW_SOLIDS,
+    NO_STABILISER,
+    MUCH_STABILISER,
+    MUCH_STARCH,
+    MANY_SOLIDS,
+    MUCH_FAT,
+    LITTLE_FAT,
+    MUCH_LACTOSE,
+    LITTLE_PROTEIN,
+    MUCH_AIR,
+    MUCH_SWEETNESS;
+
+    /**
+     * In a few words of any language.
+     *
+     * @return the phrase
+     */
+    public Phrase phrase() {
+        return Phrase.of("science.diagnosis", "cause." + name());
+    }
+}
