@@ -13,6 +13,7 @@ import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.Declarations;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.standards.ProductNames;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,12 +51,11 @@ public record BatchAnalysis(
         List<Finding> findings,
         List<NameVerdict> names,
         List<String> declarations,
-        List<String> notes) {
+        List<Phrase> notes) {
     /** Thermal properties are tabulated down to −45 °C. */
     private static final double COLDEST_START_C = -40;
 
-    private static final String MELTED =
-            "kept as stated, nearly all of its ice melts; it freezes anew coarse, and its crystals are not reckoned";
+    private static final Phrase MELTED = Phrase.of("batch", "assumed.melted");
 
     public BatchAnalysis {
         findings = List.copyOf(findings);
@@ -104,9 +104,10 @@ public record BatchAnalysis(
         List<String> declarations = new ArrayList<>();
         declarations.add(Declarations.allergenSentence(mix));
         declarations.add(Declarations.alcoholSentence(mix));
-        List<String> notes = new ArrayList<>(freezeMethodSetup.assumed());
-        curve.notes().stream().filter(note -> !plan.remarks().contains(note)).forEach(notes::add);
-        keeping.ifPresent(k -> notes.addAll(k.tasted().notes()));
+        List<Phrase> notes = new ArrayList<>(freezeMethodSetup.assumed());
+        List<Phrase> said = plan.comments();
+        curve.comments().stream().filter(note -> !said.contains(note)).forEach(notes::add);
+        keeping.ifPresent(k -> notes.addAll(k.tasted().comments()));
         if (batch.stored().isPresent() && keeping.filter(k -> k.kept().isEmpty()).isPresent()) {
             notes.add(MELTED);
         }

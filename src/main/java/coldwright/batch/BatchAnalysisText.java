@@ -78,7 +78,7 @@ public final class BatchAnalysisText {
         report.facts("freeze_plan").stream()
                 .filter(fact -> fact.key().startsWith("minutes_to_"))
                 .forEach(fact -> say(fact.sentence()));
-        all.plan().remarks().forEach(this::bullet);
+        all.plan().comments().forEach(one -> bullet(one.shown()));
         heading("crystals");
         crystals(all, report);
         heading("taste");
@@ -90,15 +90,15 @@ public final class BatchAnalysisText {
         }
         for (Finding finding : all.findings()) {
             bullet(finding.expected().shown());
-            say(word("why", finding.cause().reason()));
-            say(word("fix", finding.cause().remedy()));
+            say("  " + word("why", finding.cause().reason().shown()));
+            say("  " + word("fix", finding.cause().remedy().shown()));
         }
         heading("names");
         names(all.names());
         all.declarations().forEach(this::bullet);
         if (!all.notes().isEmpty()) {
             heading("notes");
-            all.notes().forEach(this::bullet);
+            all.notes().forEach(one -> bullet(one.shown()));
         }
     }
 

@@ -3,6 +3,7 @@ package coldwright.batch;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Mix;
 import coldwright.science.standards.NameVerdict;
+import coldwright.words.Phrase;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,7 +34,7 @@ public final class BatchAnalysisTree {
         tree.put("findings", all.findings().stream().map(BatchAnalysisTree::finding).toList());
         tree.put("names", all.names().stream().map(NameVerdict::sentence).toList());
         tree.put("declarations", all.declarations());
-        tree.put("notes", all.notes());
+        tree.put("notes", Phrase.english(all.notes()));
         return tree;
     }
 
@@ -67,6 +68,9 @@ public final class BatchAnalysisTree {
     private static Object plain(Object value) {
         if (value instanceof Double number) {
             return number(number);
+        }
+        if (value instanceof Phrase phrase) {
+            return phrase.english();
         }
         if (value instanceof List<?> list) {
             return list.stream().map(BatchAnalysisTree::plain).toList();

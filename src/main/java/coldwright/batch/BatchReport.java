@@ -231,7 +231,7 @@ public final class BatchReport {
     private void plan(BatchAnalysis all) {
         String group = "freeze_plan";
         FreezePlan plan = all.plan();
-        add(group, "by", plan.freeze().cold().words());
+        add(group, "by", plan.freeze().cold().phrase());
         add(group, "parts", all.parts());
         add(group, "cold_at_start_c", all.coldC());
         for (Stage stage : Stage.values()) {
@@ -243,7 +243,7 @@ public final class BatchReport {
             add(group, "least_ice_g", plan.leastBath().iceG());
             add(group, "least_salt_g", plan.leastBath().saltG());
         }
-        add(group, "remarks", plan.remarks());
+        add(group, "remarks", plan.comments());
     }
 
     private void stored(StorageConditions stored) {
@@ -260,7 +260,7 @@ public final class BatchReport {
     private void crystals(BatchAnalysis all) {
         String group = "crystals";
         if (all.crystals().isEmpty()) {
-            add(Fact.of(group, "verdict", "it keeps too little ice to have crystals").said("no-crystals"));
+            add(Fact.of(group, "verdict", Phrase.of("batch", "fact.no-crystals.json")).said("no-crystals"));
             return;
         }
         CrystalsInStorage crystals = all.crystals().get();
@@ -271,7 +271,7 @@ public final class BatchReport {
         crystals.steady().ifPresent(steady -> crystal("kept_steady", steady));
         add(group, "smooth_below_micrometres", (int) Texture.SMOOTH.upToUm());
         add(
-                Fact.of(group, "verdict", crystals.tasted().verdict())
+                Fact.of(group, "verdict", crystals.tasted().judgement())
                         .said(
                                 crystals.kept().isPresent() ? "tasted-kept" : "tasted",
                                 size(crystals.tasted().meanUm())));
@@ -281,7 +281,7 @@ public final class BatchReport {
         Band um = story.meanUm();
         add(
                 Fact.of("crystals", when + "_mean_micrometres", um.middle())
-                        .said("crystals-" + when.replace('_', '-'), size(um), story.verdict())
+                        .said("crystals-" + when.replace('_', '-'), size(um), story.judgement())
                         .between(
                                 new Fact.Ends(
                                         when + "_low_micrometres",

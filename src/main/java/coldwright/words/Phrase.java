@@ -28,6 +28,29 @@ public record Phrase(String area, String key, List<Object> values) {
     }
 
     /**
+     * A name that may have a translation; others are the same in each language.
+     *
+     * @param area where its words are; it has the key {@code plain} too
+     * @param kind the first part of its key
+     * @param name the name; with hyphens for blanks the second part of its key
+     * @return the phrase
+     */
+    public static Phrase named(String area, String kind, String name) {
+        String key = kind + "." + name.replace(' ', '-');
+        return Words.of(area).has(key) ? of(area, key) : of(area, "plain", name);
+    }
+
+    /**
+     * Phrases in English, as lessons have them.
+     *
+     * @param phrases any phrases
+     * @return their texts
+     */
+    public static List<String> english(List<Phrase> phrases) {
+        return phrases.stream().map(Phrase::english).toList();
+    }
+
+    /**
      * The sentence in a language.
      *
      * @param language English where there is no translation

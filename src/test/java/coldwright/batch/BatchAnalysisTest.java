@@ -101,7 +101,7 @@ class BatchAnalysisTest {
         assertTrue(batchAnalysis.crystals().orElseThrow().kept().isEmpty());
         assertTrue(
                 batchAnalysis.notes().stream()
-                        .anyMatch(note -> note.contains("nearly all of its ice")),
+                        .anyMatch(note -> note.english().contains("nearly all of its ice")),
                 () -> batchAnalysis.notes().toString());
     }
 

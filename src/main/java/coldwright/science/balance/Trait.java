@@ -7,7 +7,6 @@ import coldwright.science.mix.Tally;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Sweetness;
 import coldwright.words.Phrase;
-import coldwright.words.Words;
 
 import java.util.List;
 import java.util.Locale;
@@ -124,10 +123,8 @@ public final class Trait {
         this.measure = measure;
     }
 
-    /** A trait's key is its trade name; a name of somebody's own is the same in each language. */
     private static Phrase name(String words) {
-        String key = "trait." + words.replace(' ', '-');
-        return Words.of(AREA).has(key) ? Phrase.of(AREA, key) : plain(words);
+        return Phrase.named(AREA, "trait", words);
     }
 
     private static Phrase plain(String text) {

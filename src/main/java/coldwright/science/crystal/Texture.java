@@ -1,5 +1,7 @@
 package coldwright.science.crystal;
 
+import coldwright.words.Phrase;
+
 /**
  * What the tongue says of the crystals.
  *
@@ -10,18 +12,16 @@ package coldwright.science.crystal;
  */
 public enum Texture {
     /** No ice, or hardly any. */
-    NOT_FROZEN("not frozen", 0),
-    CREAMY("creamy", 20),
-    SMOOTH("smooth", 50),
+    NOT_FROZEN(0),
+    CREAMY(20),
+    SMOOTH(50),
     /** At the threshold. */
-    ON_THE_EDGE("on the edge of icy", 55),
-    ICY("icy", Double.POSITIVE_INFINITY);
+    ON_THE_EDGE(55),
+    ICY(Double.POSITIVE_INFINITY);
 
-    private final String words;
     private final double upToUm;
 
-    Texture(String words, double upToUm) {
-        this.words = words;
+    Texture(double upToUm) {
         this.upToUm = upToUm;
     }
 
@@ -47,7 +47,16 @@ public enum Texture {
      * @return such as {@code smooth}
      */
     public String words() {
-        return words;
+        return phrase().english();
+    }
+
+    /**
+     * The word for it in any language.
+     *
+     * @return the phrase
+     */
+    public Phrase phrase() {
+        return Phrase.of("science.crystal", "texture." + name());
     }
 
     /**

@@ -49,7 +49,8 @@ public final class BatchSentences {
         return Stream.concat(
                         Arrays.stream(Stage.values())
                                 .map(stage -> BatchReport.minutes(all.plan(), stage).sentence()),
-                        all.plan().remarks().stream().map(DisplayText::sentence))
+                        all.plan().comments().stream()
+                                .map(one -> DisplayText.sentence(one.shown())))
                 .toList();
     }
 
