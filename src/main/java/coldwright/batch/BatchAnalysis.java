@@ -50,7 +50,7 @@ public record BatchAnalysis(
         Optional<CrystalsInStorage> crystals,
         List<Finding> findings,
         List<NameVerdict> names,
-        List<String> declarations,
+        List<Phrase> declarations,
         List<Phrase> notes) {
     /** Thermal properties are tabulated down to −45 °C. */
     private static final double COLDEST_START_C = -40;
@@ -100,10 +100,9 @@ public record BatchAnalysis(
         FreezingCurve curve = mix.freezingCurve();
         FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
         FreezePlan plan = freezeMethodSetup.plan();
-        Optional<CrystalsInStorage> keeping = CrystalsInStorage.of(batch, mix, freezeMethodSetup);
-        List<String> declarations = new ArrayList<>();
-        declarations.add(Declarations.allergenSentence(mix));
-        declarations.add(Declarations.alcoholSentence(mix));
+        Optional<CrystalsInStorage> keeping = 
+                CrystalsInStorage.of(batch, mix, freezeMethodSetup)
+                        .map(CrystalsInStorage::calculated);
         List<Phrase> notes = new ArrayList<>(freezeMethodSetup.assumed());
         List<Phrase> said = plan.comments();
         curve.comments().stream().filter(note -> !said.contains(note)).forEach(notes::add);
@@ -125,7 +124,7 @@ public record BatchAnalysis(
                 Diagnosis.foresee(
                         situation(mix, freezeMethodSetup.coldC(), batch.airPercent(), keeping)),
                 ProductNames.of(mix, batch.airPercent()),
-                declarations,
+                List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                 notes.stream().distinct().toList());
     }
 

@@ -95,7 +95,7 @@ public final class BatchAnalysisText {
         }
         heading("names");
         names(all.names());
-        all.declarations().forEach(this::bullet);
+        all.declarations().forEach(one -> bullet(one.shown()));
         if (!all.notes().isEmpty()) {
             heading("notes");
             all.notes().forEach(one -> bullet(one.shown()));
@@ -128,8 +128,7 @@ public final class BatchAnalysisText {
         boolean none = names.stream().noneMatch(NameVerdict::allowed);
         names.stream()
                 .filter(name -> none || name.allowed())
-                .map(NameVerdict::sentence)
-                .forEach(this::bullet);
+                .forEach(name -> bullet(name.phrase().shown()));
     }
 
     private void bullet(String sentence) {

@@ -33,7 +33,7 @@ public final class BatchAnalysisTree {
         }
         tree.put("findings", all.findings().stream().map(BatchAnalysisTree::finding).toList());
         tree.put("names", all.names().stream().map(NameVerdict::sentence).toList());
-        tree.put("declarations", all.declarations());
+        tree.put("declarations", Phrase.english(all.declarations()));
         tree.put("notes", Phrase.english(all.notes()));
         return tree;
     }

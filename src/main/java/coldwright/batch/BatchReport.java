@@ -266,7 +266,7 @@ public final class BatchReport {
         CrystalsInStorage crystals = all.crystals().get();
         crystal("drawn", crystals.drawn());
         crystal("after_a_night", crystals.night());
-        crystal("after_two_weeks", crystals.fortnight());
+        crystals.fortnight().ifPresent(fortnight -> crystal("after_two_weeks", fortnight));
         crystals.kept().ifPresent(kept -> crystal("as_kept", kept));
         crystals.steady().ifPresent(steady -> crystal("kept_steady", steady));
         add(group, "smooth_below_micrometres", (int) Texture.SMOOTH.upToUm());

@@ -67,7 +67,7 @@ class BatchAnalysisTest {
         assertEquals(
                 reckon("freezer: -40 °C", SORBET).crystals().orElseThrow().night().texture(),
                 coldest.crystals().orElseThrow().night().texture());
-        assertTrue(CrystalsInStorage.tastedUm(coldest.batch()).isPresent());
+        assertTrue(CrystalsInStorage.of(coldest.batch()).isPresent());
     }
 
     @Test

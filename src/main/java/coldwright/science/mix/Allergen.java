@@ -1,29 +1,25 @@
 package coldwright.science.mix;
 
+import coldwright.words.Phrase;
+
 /** Allergens, fine enough for the lists of the United States and of the European Union. */
 public enum Allergen {
-    MILK("milk"),
-    EGG("egg"),
-    FISH("fish"),
-    CRUSTACEANS("crustaceans"),
-    MOLLUSCS("molluscs"),
-    TREE_NUTS("tree nuts"),
-    PEANUTS("peanuts"),
-    WHEAT("wheat"),
+    MILK,
+    EGG,
+    FISH,
+    CRUSTACEANS,
+    MOLLUSCS,
+    TREE_NUTS,
+    PEANUTS,
+    WHEAT,
     /** Barley, rye, oats and their malts. */
-    GLUTEN_CEREALS("gluten (barley, rye or oats)"),
-    SOY("soy"),
-    SESAME("sesame"),
-    CELERY("celery"),
-    MUSTARD("mustard"),
-    SULPHITES("sulphites"),
-    LUPIN("lupin");
-
-    private final String words;
-
-    Allergen(String words) {
-        this.words = words;
-    }
+    GLUTEN_CEREALS,
+    SOY,
+    SESAME,
+    CELERY,
+    MUSTARD,
+    SULPHITES,
+    LUPIN;
 
     /**
      * The name in plain words.
@@ -31,6 +27,15 @@ public enum Allergen {
      * @return such as {@code tree nuts}
      */
     public String words() {
-        return words;
+        return phrase().english();
+    }
+
+    /**
+     * The name in any language.
+     *
+     * @return the phrase
+     */
+    public Phrase phrase() {
+        return Phrase.of("science.mix", "allergen." + name());
     }
 }

@@ -129,7 +129,11 @@ public final class BatchFigures {
         CrystalsInStorage crystalsInStorage = all.crystals().get();
         List<CrystalMoment> drawn = crystalsInStorage.drawn().timeline();
         List<CrystalMoment> whole =
-                crystalsInStorage.kept().orElse(crystalsInStorage.fortnight()).timeline();
+                crystalsInStorage
+                        .kept()
+                        .or(crystalsInStorage::fortnight)
+                        .orElseGet(crystalsInStorage::night)
+                        .timeline();
         double startH = drawn.isEmpty() ? 0 : drawn.get(drawn.size() - 1).hours();
         List<Double> days = new ArrayList<>();
         List<Double> low = new ArrayList<>();

@@ -75,8 +75,9 @@ public final class BatchSentences {
             }
         }
         String usual =
-                Stream.of("drawn", "after_a_night", "after_two_weeks")
-                        .map(when -> report.fact(when + "_mean_micrometres").sentence())
+                report.facts("crystals").stream()
+                        .filter(fact -> fact.key().matches("(drawn|after_.*)_mean.*"))
+                        .map(Fact::sentence)
                         .collect(Collectors.joining(", "));
         said.add(Messages.of("batch.crystals", usual));
         return String.join(" ", said);
@@ -157,7 +158,7 @@ public final class BatchSentences {
             case BAG, CHURN -> cautions.add(Messages.of("batch.caution.brine"));
             case TUB, SHAKEN -> cautions.add(Messages.of("batch.caution.tub"));
         }
-        all.declarations().forEach(one -> cautions.add(DisplayText.sentence(one)));
+        all.declarations().forEach(one -> cautions.add(DisplayText.sentence(one.shown())));
         return cautions;
     }
 

@@ -205,8 +205,8 @@ final class SmootherSearch {
 
     private static Optional<Band> tasted(Recipe recipe) {
         try {
-            return CrystalsInStorage.tastedUm(
-                    RecipeFileReader.read("batch", RecipeFileText.of(recipe)));
+            return CrystalsInStorage.of(RecipeFileReader.read("batch", RecipeFileText.of(recipe)))
+                    .map(crystals -> crystals.tasted().meanUm());
         } catch (BatchFileException e) {
             return Optional.empty();
         }

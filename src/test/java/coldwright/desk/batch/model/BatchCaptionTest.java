@@ -69,7 +69,7 @@ class BatchCaptionTest {
         assertTrue(BatchSentences.crystals(melted).startsWith("Kept so, nearly all its ice melts"));
         assertEquals(
                 melted.crystals().orElseThrow().tasted().meanUm(),
-                coldwright.batch.CrystalsInStorage.tastedUm(melted.batch()).orElseThrow());
+                coldwright.batch.CrystalsInStorage.of(melted.batch()).orElseThrow().tasted().meanUm());
     }
 
     @Test
