@@ -100,7 +100,7 @@ public record BatchAnalysis(
         FreezingCurve curve = mix.freezingCurve();
         FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
         FreezePlan plan = freezeMethodSetup.plan();
-        Optional<CrystalsInStorage> keeping = 
+        Optional<CrystalsInStorage> keeping =
                 CrystalsInStorage.of(batch, mix, freezeMethodSetup)
                         .map(CrystalsInStorage::calculated);
         List<Phrase> notes = new ArrayList<>(freezeMethodSetup.assumed());

@@ -120,7 +120,7 @@ public final class BatchAnalysisText {
         report.facts("crystals").stream()
                 .filter(fact -> fact.band().isPresent())
                 .forEach(fact -> say(fact.as("page")));
-        all.batch().stored().ifPresent(stored -> say(word("stored", stored.words())));
+        all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }
 
     /** What it may be called; the rules that it misses only where no name is left. */

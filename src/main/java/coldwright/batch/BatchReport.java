@@ -14,7 +14,6 @@ import coldwright.science.sensory.Sweetness;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,8 +49,9 @@ public final class BatchReport {
         report.add("", "mass_g", mix.massG());
         report.composition(mix);
         report.add(starts(all.curve()));
-        report.add("", "trade_method_initial_freezing_point_c", all.trade().initialFreezingPointC());
-        report.add("", "trade_method_difference", all.trade().why());
+        report.add(
+                "", "trade_method_initial_freezing_point_c", all.trade().initialFreezingPointC());
+        report.add("", "trade_method_difference", all.trade().difference());
         for (int celsius : new int[] {-12, -18}) {
             report.add(ice(mix, celsius));
         }
@@ -173,9 +173,7 @@ public final class BatchReport {
                         time(likely),
                         time(range.least()),
                         time(range.most()))
-                .between(
-                        new Fact.Ends(
-                                key + "_least", range.least(), key + "_most", range.most()));
+                .between(new Fact.Ends(key + "_least", range.least(), key + "_most", range.most()));
     }
 
     /**
@@ -260,7 +258,9 @@ public final class BatchReport {
     private void crystals(BatchAnalysis all) {
         String group = "crystals";
         if (all.crystals().isEmpty()) {
-            add(Fact.of(group, "verdict", Phrase.of("batch", "fact.no-crystals.json")).said("no-crystals"));
+            add(
+                    Fact.of(group, "verdict", Phrase.of("batch", "fact.no-crystals.json"))
+                            .said("no-crystals"));
             return;
         }
         CrystalsInStorage crystals = all.crystals().get();

@@ -121,7 +121,8 @@ final class TastingView extends VBox {
                                         DisplayText.decimals(0, cause.sharePercent()),
                                         cause.kind().phrase().shown()),
                                 "brew-cause"),
-                        TextControls.label(DisplayText.sentence(cause.reason().shown()), "brew-why"));
+                        TextControls.label(
+                                DisplayText.sentence(cause.reason().shown()), "brew-why"));
         for (ProposedChange proposedChange : suspectedCause.offers()) {
             box.getChildren().add(TextControls.label(proposedChange.words(), "brew-mend"));
             if (!proposedChange.besides().isEmpty()) {
@@ -136,8 +137,11 @@ final class TastingView extends VBox {
         }
         if (suspectedCause.offers().isEmpty()) {
             box.getChildren()
-                    .add(TextControls.label(DisplayText.sentence(cause.remedy().shown()), "brew-mend"));
-            box.getChildren().add(next(tastingDiagnosis, batch.recipe().get(), cause.remedy().shown()));
+                    .add(
+                            TextControls.label(
+                                    DisplayText.sentence(cause.remedy().shown()), "brew-mend"));
+            box.getChildren()
+                    .add(next(tastingDiagnosis, batch.recipe().get(), cause.remedy().shown()));
         }
         box.getStyleClass().add("brew-offer");
         return box;

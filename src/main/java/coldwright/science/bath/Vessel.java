@@ -1,6 +1,6 @@
 package coldwright.science.bath;
 
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * What the bath stands in, by the heat that its wall lets in.
@@ -10,7 +10,7 @@ import coldwright.words.Phrase;
  * then a layer of thickness s and conductivity k. The film of brine inside is left out. Water that
  * condenses on a bare bowl brings more heat, up to about half as much again: left out.
  */
-public enum Vessel {
+public enum Vessel implements Worded {
     /** Metal or glass, bare. */
     BARE_BOWL(8),
     /** A bowl in a dry towel: 10 mm of cloth, 0.05 W/(m·K) (from memory). */
@@ -31,23 +31,5 @@ public enum Vessel {
      */
     public double coefficientWPerM2K() {
         return coefficientWPerM2K;
-    }
-
-    /**
-     * In plain words.
-     *
-     * @return such as {@code a cooler box}
-     */
-    public String words() {
-        return phrase().english();
-    }
-
-    /**
-     * In plain words of any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.bath", "vessel." + name());
     }
 }

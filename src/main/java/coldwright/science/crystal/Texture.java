@@ -1,6 +1,6 @@
 package coldwright.science.crystal;
 
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * What the tongue says of the crystals.
@@ -10,7 +10,7 @@ import coldwright.words.Phrase;
  * crystals under about 50 µm read as smooth (R. W. Hartel, "Engineering frozen desserts", Chem.
  * Eng. Prog., May 2019); the threshold for iciness near 55 µm is from memory.
  */
-public enum Texture {
+public enum Texture implements Worded {
     /** No ice, or hardly any. */
     NOT_FROZEN(0),
     CREAMY(20),
@@ -39,24 +39,6 @@ public enum Texture {
         }
         throw new IllegalArgumentException(
                 "meanUm is not a number; it must be zero or more: the mean diameter of the crystals");
-    }
-
-    /**
-     * The word for it.
-     *
-     * @return such as {@code smooth}
-     */
-    public String words() {
-        return phrase().english();
-    }
-
-    /**
-     * The word for it in any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.crystal", "texture." + name());
     }
 
     /**

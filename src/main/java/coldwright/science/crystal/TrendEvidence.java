@@ -1,17 +1,13 @@
 package coldwright.science.crystal;
 
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /** What is published of each kind of step, and what is only this model's figure. */
-enum TrendEvidence {
+enum TrendEvidence implements Worded {
     MOVED,
     STILL,
     SHOCK,
     BLENDED,
     SWINGS,
-    STORAGE;
-
-    Phrase phrase() {
-        return Phrase.of("science.crystal", "evidence." + name());
-    }
+    STORAGE
 }

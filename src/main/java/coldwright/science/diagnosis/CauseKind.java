@@ -1,9 +1,9 @@
 package coldwright.science.diagnosis;
 
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /** What can be behind a symptom. */
-public enum CauseKind {
+public enum CauseKind implements Worded {
     COARSE_CRYSTALS,
     /** Varying temperature or warming in storage. */
     STORAGE,
@@ -21,14 +21,5 @@ public enum CauseKind {
     MUCH_LACTOSE,
     LITTLE_PROTEIN,
     MUCH_AIR,
-    MUCH_SWEETNESS;
-
-    /**
-     * In a few words of any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.diagnosis", "cause." + name());
-    }
+    MUCH_SWEETNESS
 }

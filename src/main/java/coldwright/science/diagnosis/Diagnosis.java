@@ -87,7 +87,6 @@ public final class Diagnosis {
     }
 
     private static Finding finding(Situation situation, Symptom symptom, List<Cause> causes) {
-        return new Finding(
-                symptom, ExpectedFindings.of(situation, symptom, causes), causes.get(0));
+        return new Finding(symptom, ExpectedFindings.of(situation, symptom, causes), causes.get(0));
     }
 }

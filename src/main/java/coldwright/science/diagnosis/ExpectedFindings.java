@@ -18,8 +18,7 @@ final class ExpectedFindings {
 
     static Phrase of(Situation situation, Symptom symptom, List<Cause> causes) {
         Phrase first = causes.get(0).kind().phrase();
-        boolean second =
-                causes.size() > 1 && causes.get(1).sharePercent() >= WORTH_NAMING_PERCENT;
+        boolean second = causes.size() > 1 && causes.get(1).sharePercent() >= WORTH_NAMING_PERCENT;
         return Phrase.of(
                 AREA,
                 "expect",

@@ -52,8 +52,7 @@ record SuspectMeasure(
                 SmallestChange.smallest(FIXES_SHOWN, mix, wish, atHand).stream()
                         .filter(batchFix -> !batchFix.changes().isEmpty())
                         .toList();
-        Phrase remedy =
-                fixes.isEmpty() ? advice : phrase("fix-or", fixes.get(0).phrase(), advice);
+        Phrase remedy = fixes.isEmpty() ? advice : phrase("fix-or", fixes.get(0).phrase(), advice);
         return new Cause(kind, reason(mix), steps(mix), 100, remedy, fixes);
     }
 

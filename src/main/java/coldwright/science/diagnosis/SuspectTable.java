@@ -244,10 +244,7 @@ final class SuspectTable {
         LactoseSaturation limit = situation.mix().lactoseLimit();
         UsualRange usualRange =
                 new UsualRange(
-                        0,
-                        limit.milkSolidsNotFatLimitPercent(),
-                        1.5,
-                        UsualRange.source("lactose"));
+                        0, limit.milkSolidsNotFatLimitPercent(), 1.5, UsualRange.source("lactose"));
         return new SuspectMeasure(
                 CauseKind.MUCH_LACTOSE,
                 Trait.MILK_SOLIDS_NOT_FAT,
@@ -256,9 +253,7 @@ final class SuspectTable {
                 1,
                 List.of(Shelf.WATER, Shelf.HEAVY_CREAM, Shelf.SUCROSE),
                 advice("eat-soon"),
-                mix ->
-                        Contributions.of(
-                                mix, "msnf", Mix::milkSolidsNotFatPercent));
+                mix -> Contributions.of(mix, "msnf", Mix::milkSolidsNotFatPercent));
     }
 
     private SuspectMeasure littleProtein(double share) {
@@ -289,7 +284,7 @@ final class SuspectTable {
         return new SuspectMeasure(
                 CauseKind.MUCH_AIR,
                 Trait.of("overrun", "%", mix -> situation.overrunPercent()),
-                new UsualRange( 0, most, 25, UsualRange.source("air")),
+                new UsualRange(0, most, 25, UsualRange.source("air")),
                 Side.ABOVE,
                 share,
                 List.of(),

@@ -22,10 +22,8 @@ record UsualRange(double least, double most, double slack, Phrase source) {
                     5,
                     MEMORY);
     static final UsualRange ICE_WHEN_CHURNED =
-            new UsualRange(
-                    50, Double.POSITIVE_INFINITY, 15, source("churned"));
-    static final UsualRange CRYSTALS =
-            new UsualRange(0, 50, 15, source("smooth"));
+            new UsualRange(50, Double.POSITIVE_INFINITY, 15, source("churned"));
+    static final UsualRange CRYSTALS = new UsualRange(0, 50, 15, source("smooth"));
     static final UsualRange FAT = new UsualRange(10, 20, 4, PRACTICE);
     static final UsualRange SOLIDS_WITH_MILK = new UsualRange(36, 42, 4, MEMORY);
     static final UsualRange SOLIDS_OF_SORBET = new UsualRange(26, 34, 4, MEMORY);

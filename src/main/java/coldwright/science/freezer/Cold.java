@@ -4,31 +4,16 @@ import coldwright.science.Require;
 import coldwright.science.bath.BathRun;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /** Where the cold comes from: a freezer, a refrigerated wall, a bath of ice and salt. */
-public sealed interface Cold {
+public sealed interface Cold extends Worded {
     /**
      * What lies against the wall.
      *
      * @return the film
      */
     Film film();
-
-    /**
-     * In plain words.
-     *
-     * @return such as {@code a freezer at −18 °C}
-     */
-    default String words() {
-        return phrase().english();
-    }
-
-    /**
-     * In plain words of any language.
-     *
-     * @return the phrase
-     */
-    Phrase phrase();
 
     /**
      * The most heat that it can take.

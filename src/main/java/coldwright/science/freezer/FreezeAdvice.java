@@ -63,10 +63,7 @@ final class FreezeAdvice {
         }
         FreezeMoment last = plan.course().get(plan.course().size() - 1);
         return phrase(
-                "stays-soft",
-                tenth(last.middleC()),
-                last.icePercent(),
-                Stage.SCOOP.icePercent());
+                "stays-soft", tenth(last.middleC()), last.icePercent(), Stage.SCOOP.icePercent());
     }
 
     private static Phrase whyNot(Freeze freeze, FreezeSimulation freezeSimulation) {

@@ -1,9 +1,9 @@
 package coldwright.science.freezer;
 
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /** How far a batch has frozen. */
-public enum Stage {
+public enum Stage implements Worded {
     /** One twentieth of the water is ice: it begins to thicken (judgement). */
     THICKENS(5),
     /** Half the water is ice, when churning stops (university dairy text, seen). */
@@ -20,24 +20,6 @@ public enum Stage {
 
     Stage(double icePercent) {
         this.icePercent = icePercent;
-    }
-
-    /**
-     * In plain words.
-     *
-     * @return such as {@code soft-serve}
-     */
-    public String words() {
-        return phrase().english();
-    }
-
-    /**
-     * In plain words of any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.freezer", "stage." + name());
     }
 
     /**

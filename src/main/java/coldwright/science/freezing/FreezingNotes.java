@@ -51,10 +51,7 @@ final class FreezingNotes {
         }
         if (freezingPointAccuracy.alcoholMixed() || freezingPointAccuracy.saltMixed()) {
             notes.add(
-                    phrase(
-                            freezingPointAccuracy.alcoholMixed()
-                                    ? "alcohol-mixed"
-                                    : "salt-mixed"));
+                    phrase(freezingPointAccuracy.alcoholMixed() ? "alcohol-mixed" : "salt-mixed"));
         }
         double limitC = MaximalFreezeConcentration.temperatureC(solution);
         if (freezingPointC < limitC) {
@@ -90,8 +87,7 @@ final class FreezingNotes {
                                                     hundredth(coldestC),
                                                     names(beyond))));
             if (endC > Temperature.COLDEST_C) {
-                notes.add(
-                        phrase("no-more-ice", endC, curve.concentratedPhaseSolidsPercent(endC)));
+                notes.add(phrase("no-more-ice", endC, curve.concentratedPhaseSolidsPercent(endC)));
             }
         }
         return List.copyOf(notes);

@@ -1,9 +1,9 @@
 package coldwright.science.mix;
 
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /** Allergens, fine enough for the lists of the United States and of the European Union. */
-public enum Allergen {
+public enum Allergen implements Worded {
     MILK,
     EGG,
     FISH,
@@ -19,23 +19,5 @@ public enum Allergen {
     CELERY,
     MUSTARD,
     SULPHITES,
-    LUPIN;
-
-    /**
-     * The name in plain words.
-     *
-     * @return such as {@code tree nuts}
-     */
-    public String words() {
-        return phrase().english();
-    }
-
-    /**
-     * The name in any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.mix", "allergen." + name());
-    }
+    LUPIN
 }

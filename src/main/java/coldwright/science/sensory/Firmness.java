@@ -4,7 +4,7 @@ import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * How firm a frozen mix is, by its ice.
@@ -19,7 +19,7 @@ import coldwright.words.Phrase;
  *
  * <p>Below −20 °C the syrup itself turns stiff: the class goes up by one (by judgement).
  */
-public enum Firmness {
+public enum Firmness implements Worded {
     LIQUID(8),
     SLUSHY(39),
     SOFT(Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
@@ -124,24 +124,6 @@ public enum Firmness {
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);
         return new Band(cold, (warm + cold) / 2, warm);
-    }
-
-    /**
-     * In a cook's words.
-     *
-     * @return such as {@code scoopable}
-     */
-    public String words() {
-        return phrase().english();
-    }
-
-    /**
-     * In a cook's words of any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.sensory", "firmness." + name());
     }
 
     /**

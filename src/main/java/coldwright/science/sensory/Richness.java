@@ -1,7 +1,7 @@
 package coldwright.science.sensory;
 
 import coldwright.science.mix.Mix;
-import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * How rich a mix is, by its fat.
@@ -10,7 +10,7 @@ import coldwright.words.Phrase;
  * often preferred. Total solids stand beside it: below 30 % a mix tastes thin whatever its fat
  * (from memory).
  */
-public enum Richness {
+public enum Richness implements Worded {
     NO_FAT(0.5),
     LIGHT(4),
     MODERATE(9),
@@ -53,24 +53,6 @@ public enum Richness {
      */
     public static boolean isThin(Mix mix) {
         return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
-    }
-
-    /**
-     * In a cook's words.
-     *
-     * @return such as {@code moderate, like gelato}
-     */
-    public String words() {
-        return phrase().english();
-    }
-
-    /**
-     * In a cook's words of any language.
-     *
-     * @return the phrase
-     */
-    public Phrase phrase() {
-        return Phrase.of("science.sensory", "richness." + name());
     }
 
     /**

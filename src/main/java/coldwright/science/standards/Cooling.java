@@ -2,7 +2,6 @@ package coldwright.science.standards;
 
 import coldwright.words.Phrase;
 
-
 /**
  * How fast a cooked mix must be cooled, by the usual rule for kitchens that serve food in the
  * United States.

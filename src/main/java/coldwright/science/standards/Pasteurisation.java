@@ -74,8 +74,7 @@ public enum Pasteurisation {
         while (celsius(i) > temperatureC + SAME_C) {
             i--;
         }
-        return new Hold(
-                temperatureC, fahrenheitAndSeconds[i][1], celsius(i), rule);
+        return new Hold(temperatureC, fahrenheitAndSeconds[i][1], celsius(i), rule);
     }
 
     /** To a tenth, and never below what the rule asks. */
@@ -106,10 +105,7 @@ public enum Pasteurisation {
      * @param rule the rule that lists the pair
      */
     public record Hold(
-            double temperatureC,
-            double seconds,
-            double listedTemperatureC,
-            String rule) {
+            double temperatureC, double seconds, double listedTemperatureC, String rule) {
 
         /**
          * The hold in any language.

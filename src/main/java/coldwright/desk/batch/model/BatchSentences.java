@@ -123,8 +123,7 @@ public final class BatchSentences {
      */
     public static List<String> beside(BatchAnalysis all) {
         return List.of(
-                DisplayText.sentence(
-                        BatchReport.minutes(all.plan(), Stage.SOFT_SERVE).sentence()),
+                DisplayText.sentence(BatchReport.minutes(all.plan(), Stage.SOFT_SERVE).sentence()),
                 BatchReport.of(all).fact("verdict").sentence());
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFileReader;
+import coldwright.words.Words;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 class BatchCaptionTest {
     private static BatchAnalysis job(String name) throws BatchFileException {
@@ -69,7 +72,10 @@ class BatchCaptionTest {
         assertTrue(BatchSentences.crystals(melted).startsWith("Kept so, nearly all its ice melts"));
         assertEquals(
                 melted.crystals().orElseThrow().tasted().meanUm(),
-                coldwright.batch.CrystalsInStorage.of(melted.batch()).orElseThrow().tasted().meanUm());
+                coldwright.batch.CrystalsInStorage.of(melted.batch())
+                        .orElseThrow()
+                        .tasted()
+                        .meanUm());
     }
 
     @Test
@@ -85,5 +91,29 @@ class BatchCaptionTest {
         assertTrue(
                 BatchSentences.facts(usual).stream()
                         .noneMatch(one -> one.startsWith("It has only ")));
+    }
+
+    /** Nothing of a batch that a German window shows is left in English. */
+    @Test
+    void aGermanPageIsGermanThroughout() throws BatchFileException {
+        BatchAnalysis all = job("after-heat-shock");
+        try {
+            Words.show(Locale.GERMAN);
+            List<String> said = new ArrayList<>(BatchSentences.facts(BatchPreview.of(all.batch())));
+            said.addAll(BatchSentences.plan(all));
+            said.add(BatchSentences.crystals(all));
+            all.findings().forEach(one -> said.addAll(BatchSentences.finding(one)));
+            said.addAll(BatchSentences.cautions(all));
+            said.add(BatchCaption.clock(all));
+            said.add(BatchCaption.crystals(all));
+            assertTrue(said.size() > 15, said::toString);
+            List<String> english =
+                    said.stream()
+                            .filter(one -> one.matches("(?i).*\\b(the|and|of|is|to|with)\\b.*"))
+                            .toList();
+            assertEquals(List.of(), english);
+        } finally {
+            Words.show(Locale.ENGLISH);
+        }
     }
 }
