@@ -69,20 +69,21 @@ class ArchitectureTest {
             delimiter = '|',
             value = {
                 "text     |                               | it is the floor: what people typed, whatever for",
-                "science  | text                          | the calculator must run anywhere, without lessons or a window; words typed by people are mended in one place",
+                "words    | text                          | texts in every language are below all who show or give them",
+                "science  | text words                    | the calculator must run anywhere, without lessons or a window; words typed by people are mended in one place",
                 "figure   |                               | figures cross as data between processes, so they know only numbers",
                 "source   |                               | Java text is read in one place, by lessons, benches, windows and paper alike",
                 "lesson   | text source                   | a lesson is text; who runs it or shows it is not its business",
                 "bench    | text source figure            | the bench puts the science on another class path and never calls it",
                 "sight    | science figure                | a record becomes a drawing here, and nothing else does",
                 "paint    | text figure                   | a plate is drawn from data alone, and its file written whole",
-                "batch    | text science                  | a batch is reckoned without lessons, benches or a window",
+                "batch    | text words science                  | a batch is reckoned without lessons, benches or a window",
                 "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
                 "help     | text                          | help is words on names; who shows them or knows Java is not its business",
-                "play     | text source figure lesson bench workbook | a lesson is played in one place; who listens, and on which bench, is not its business",
-                "print    | text source science figure lesson bench play paint batch workbook | paper is made of data and of what a lesson gave as it was played; who asks for a sheet or has a bench is not its business",
-                "desk     | text source science figure lesson bench play paint batch workbook help print | the window knows all but the commands",
-                "terminal | text source science figure lesson bench play paint batch workbook help print | the commands work where no window can",
+                "play     | text words source figure lesson bench workbook | a lesson is played in one place; who listens, and on which bench, is not its business",
+                "print    | text words source science figure lesson bench play paint batch workbook | paper is made of data and of what a lesson gave as it was played; who asks for a sheet or has a bench is not its business",
+                "desk     | text words source science figure lesson bench play paint batch workbook help print | the window knows all but the commands",
+                "terminal | text words source science figure lesson bench play paint batch workbook help print | the commands work where no window can",
             })
     void mayUseOnlyWhatStandsAboveIt(String name, String allowed, String reason) {
         String[] may =

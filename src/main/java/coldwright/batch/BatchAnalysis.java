@@ -13,6 +13,7 @@ import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.Declarations;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.standards.ProductNames;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -49,13 +50,12 @@ public record BatchAnalysis(
         Optional<CrystalsInStorage> crystals,
         List<Finding> findings,
         List<NameVerdict> names,
-        List<String> declarations,
-        List<String> notes) {
+        List<Phrase> declarations,
+        List<Phrase> notes) {
     /** Thermal properties are tabulated down to −45 °C. */
     private static final double COLDEST_START_C = -40;
 
-    private static final String MELTED =
-            "kept as stated, nearly all of its ice melts; it freezes anew coarse, and its crystals are not reckoned";
+    private static final Phrase MELTED = Phrase.of("batch", "assumed.melted");
 
     public BatchAnalysis {
         findings = List.copyOf(findings);
@@ -107,13 +107,13 @@ public record BatchAnalysis(
         FreezingCurve curve = mix.freezingCurve();
         FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
         FreezePlan plan = freezeMethodSetup.plan();
-        Optional<CrystalsInStorage> keeping = CrystalsInStorage.of(batch, mix, freezeMethodSetup);
-        List<String> declarations = new ArrayList<>();
-        declarations.add(Declarations.allergenSentence(mix));
-        declarations.add(Declarations.alcoholSentence(mix));
-        List<String> notes = new ArrayList<>(freezeMethodSetup.assumed());
-        curve.notes().stream().filter(note -> !plan.remarks().contains(note)).forEach(notes::add);
-        keeping.ifPresent(k -> notes.addAll(k.tasted().notes()));
+        Optional<CrystalsInStorage> keeping =
+                CrystalsInStorage.of(batch, mix, freezeMethodSetup)
+                        .map(CrystalsInStorage::calculated);
+        List<Phrase> notes = new ArrayList<>(freezeMethodSetup.assumed());
+        List<Phrase> said = plan.comments();
+        curve.comments().stream().filter(note -> !said.contains(note)).forEach(notes::add);
+        keeping.ifPresent(k -> notes.addAll(k.tasted().comments()));
         if (batch.stored().isPresent() && keeping.filter(k -> k.kept().isEmpty()).isPresent()) {
             notes.add(MELTED);
         }
@@ -131,7 +131,7 @@ public record BatchAnalysis(
                 Diagnosis.foresee(
                         situation(mix, freezeMethodSetup.coldC(), batch.airPercent(), keeping)),
                 ProductNames.of(mix, batch.airPercent()),
-                declarations,
+                List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                 notes.stream().distinct().toList());
     }
 

@@ -1,36 +1,47 @@
 package coldwright.batch;
 
-import coldwright.science.Band;
-import coldwright.science.crystal.CrystalStory;
 import coldwright.science.diagnosis.Finding;
-import coldwright.science.freezer.FreezePlan;
-import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.NameVerdict;
 import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
-/** A reckoning as a page of text, for people. */
+/** A report as a page of text, for people. */
 public final class BatchAnalysisText {
     private static final int[] TEMPERATURES_C = {-2, -4, -6, -8, -10, -12, -15, -18, -20, -25};
+    private static final List<String> SHARES =
+            List.of(
+                    "water_percent",
+                    "fat_percent",
+                    "milk_solids_not_fat_percent",
+                    "sugars_percent",
+                    "protein_percent",
+                    "alcohol_percent",
+                    "salt_percent",
+                    "total_solids_percent",
+                    "sugars_g_per_100_g_water");
+
+    private static final Words WORDS = Words.of("batch");
 
     private final StringBuilder page = new StringBuilder();
 
     private BatchAnalysisText() {}
 
     /**
-     * The page of a reckoning.
+     * The page of an analysis.
      *
-     * @param batchAnalysis what was reckoned
+     * @param all the analysis
      * @return lines of text
      */
-    public static String of(BatchAnalysis batchAnalysis) {
+    public static String of(BatchAnalysis all) {
         BatchAnalysisText text = new BatchAnalysisText();
-        text.write(batchAnalysis);
+        text.write(all, BatchReport.of(all));
         return text.page.toString();
     }
 
@@ -42,117 +53,74 @@ public final class BatchAnalysisText {
      */
     public static String of(Mix mix) {
         BatchAnalysisText text = new BatchAnalysisText();
-        text.amounts(mix);
+        text.amounts(mix, BatchReport.of(mix));
         return text.page.toString();
     }
 
-    private void write(BatchAnalysis batchAnalysis) {
-        Mix mix = batchAnalysis.mix();
-        line("%s, %.0f g", batchAnalysis.batch().name(), mix.massG());
-        heading("What is in it");
-        amounts(mix);
-        heading("Freezing");
-        line("begins to freeze at    %6.2f °C", batchAnalysis.curve().initialFreezingPointC());
-        line("by the trade's method  %6.2f °C", batchAnalysis.trade().initialFreezingPointC());
-        line("  %s", batchAnalysis.trade().why());
-        line("temperature  ice, %% of the water");
+    private void write(BatchAnalysis all, BatchReport report) {
+        line("%s, %.0f g", all.batch().name(), all.mix().massG());
+        heading("inside");
+        amounts(all.mix(), report);
+        heading("freezing");
+        say(report.fact("initial_freezing_point_c").as("page"));
+        say(report.fact("trade_method_initial_freezing_point_c").sentence());
+        say("  " + report.fact("trade_method_difference").sentence());
+        say(word("ice-table"));
         for (int celsius : TEMPERATURES_C) {
             line(
-                    "%8d °C  %5.0f   %s",
-                    celsius,
-                    batchAnalysis.curve().icePercentAt(celsius),
-                    Firmness.of(mix, celsius).words());
+                    "%8s °C  %5.0f   %s",
+                    DisplayText.decimals(0, celsius),
+                    all.curve().icePercentAt(celsius),
+                    Firmness.of(all.mix(), celsius).phrase().shown());
         }
-        heading("Time");
-        plan(batchAnalysis.plan());
-        heading("Ice crystals, mean size with its band");
-        crystals(batchAnalysis);
-        heading("Taste and air");
-        Band sweet = batchAnalysis.sweetness().percentOfSucroseSolution();
-        line(
-                "as sweet as a %.0f %% sugar solution (%.0f to %.0f by source)",
-                sweet.middle(), sweet.low(), sweet.high());
-        line(
-                "%.2f L of mix at %.3f kg/L; %.2f L with %.0f %% overrun",
-                mix.volumeL(),
-                mix.densityKgPerL(),
-                batchAnalysis.air().litres(mix),
-                batchAnalysis.air().percent());
-        heading("What to expect");
-        if (batchAnalysis.findings().isEmpty()) {
-            line("nothing that the figures give reason to fear");
+        heading("time");
+        say(report.fact("by").sentence());
+        report.facts("freeze_plan").stream()
+                .filter(fact -> fact.key().startsWith("minutes_to_"))
+                .forEach(fact -> say(fact.sentence()));
+        all.plan().comments().forEach(one -> bullet(one.shown()));
+        heading("crystals");
+        crystals(all, report);
+        heading("taste");
+        say(report.fact("sweetness_percent_of_sucrose_solution").sentence());
+        say(report.fact("volume_with_air_l").sentence());
+        heading("expect");
+        if (all.findings().isEmpty()) {
+            say(BatchReport.NO_FINDINGS.shown());
         }
-        for (Finding finding : batchAnalysis.findings()) {
-            line("- %s", finding.what());
-            line("  why:  %s", finding.why());
-            line("  mend: %s", finding.mend());
+        for (Finding finding : all.findings()) {
+            bullet(finding.expected().shown());
+            say("  " + word("why", finding.cause().reason().shown()));
+            say("  " + word("fix", finding.cause().remedy().shown()));
         }
-        heading("Names and declarations");
-        names(batchAnalysis.names());
-        batchAnalysis.declarations().forEach(this::bullet);
-        list("Taken for granted, and where the models end", batchAnalysis.notes());
+        heading("names");
+        names(all.names());
+        all.declarations().forEach(one -> bullet(one.shown()));
+        if (!all.notes().isEmpty()) {
+            heading("notes");
+            all.notes().forEach(one -> bullet(one.shown()));
+        }
     }
 
-    private void amounts(Mix mix) {
+    private void amounts(Mix mix, BatchReport report) {
         for (Amount amount : mix.amounts()) {
             line("%10.1f g  %s", amount.massG(), amount.ingredient().name());
         }
-        line(
-                "water %.1f %%, fat %.1f %%, milk solids not fat %.1f %%, sugars %.1f %%, protein %.1f %%,",
-                mix.waterPercent(),
-                mix.fatPercent(),
-                mix.milkSolidsNotFatPercent(),
-                mix.sugarsPercent(),
-                mix.proteinPercent());
-        line(
-                "alcohol %.1f %%, salt %.2f %%, total solids %.1f %%; %.0f g of sugars to 100 g of water",
-                mix.alcoholPercent(),
-                mix.saltPercent(),
-                mix.totalSolidsPercent(),
-                mix.sugarPer100gWater());
+        say(
+                SHARES.stream()
+                        .map(key -> report.fact(key).sentence())
+                        .collect(Collectors.joining(", ")));
     }
 
-    private void plan(FreezePlan plan) {
-        line("%s", plan.freeze().cold().words());
-        for (Stage stage : Stage.values()) {
-            line("%-18s %s", stage.words(), time(plan, stage));
-        }
-        plan.remarks().forEach(this::bullet);
-    }
-
-    private static String time(FreezePlan plan, Stage stage) {
-        FreezePlan.MinuteRange range = plan.rangeMinutes(stage);
-        String likely = DisplayText.minutes(plan.minutesTo(stage));
-        return Double.isFinite(range.least())
-                ? "%s (%s to %s)"
-                        .formatted(
-                                likely,
-                                DisplayText.minutes(range.least()),
-                                DisplayText.minutes(range.most()))
-                : likely;
-    }
-
-    private void crystals(BatchAnalysis batchAnalysis) {
-        if (batchAnalysis.crystals().isEmpty()) {
-            line("it keeps too little ice to have crystals");
+    private void crystals(BatchAnalysis all, BatchReport report) {
+        if (all.crystals().isEmpty()) {
+            say(report.fact("verdict").sentence());
             return;
         }
-        CrystalsInStorage crystalsInStorage = batchAnalysis.crystals().get();
-        crystal("drawn", crystalsInStorage.drawn());
-        crystal("after one night", crystalsInStorage.night());
-        crystal("after two weeks, swinging by 1 °C", crystalsInStorage.fortnight());
-        crystalsInStorage.kept().ifPresent(kept -> crystal("as kept", kept));
-        crystalsInStorage
-                .steady()
-                .ifPresent(steady -> crystal("had the freezer been steady", steady));
-        batchAnalysis
-                .batch()
-                .stored()
-                .ifPresent(storageConditions -> line("as kept: %s", storageConditions.words()));
-    }
-
-    private void crystal(String when, CrystalStory story) {
-        line("%-34s %s", when, story.verdict());
+        report.facts("crystals").stream()
+                .filter(fact -> fact.band().isPresent())
+                .forEach(fact -> say(fact.as("page")));
+        all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }
 
     /** What it may be called; the rules that it misses only where no name is left. */
@@ -160,27 +128,27 @@ public final class BatchAnalysisText {
         boolean none = names.stream().noneMatch(NameVerdict::allowed);
         names.stream()
                 .filter(name -> none || name.allowed())
-                .map(NameVerdict::sentence)
-                .forEach(this::bullet);
-    }
-
-    private void list(String title, List<String> sentences) {
-        if (!sentences.isEmpty()) {
-            heading(title);
-            sentences.forEach(this::bullet);
-        }
+                .forEach(name -> bullet(name.phrase().shown()));
     }
 
     private void bullet(String sentence) {
-        line("- %s", sentence);
+        say("- " + sentence);
     }
 
-    private void heading(String title) {
-        page.append(System.lineSeparator());
-        line("%s", title);
+    private void heading(String key) {
+        say("");
+        say(word(key));
+    }
+
+    private static String word(String key, Object... values) {
+        return WORDS.text(Words.shown(), "page." + key, values);
     }
 
     private void line(String format, Object... values) {
-        page.append(String.format(Locale.ROOT, format, values)).append(System.lineSeparator());
+        say(String.format(Locale.ROOT, format, values));
+    }
+
+    private void say(String line) {
+        page.append(line).append(System.lineSeparator());
     }
 }

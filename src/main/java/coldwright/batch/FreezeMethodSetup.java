@@ -8,6 +8,7 @@ import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Holder;
 import coldwright.science.freezer.Motion;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ import java.util.List;
  * @param assumed what the file did not say and was taken for granted
  */
 record FreezeMethodSetup(
-        FreezePlan plan, int vessels, Method crystals, double coldC, List<String> assumed) {
+        FreezePlan plan, int vessels, Method crystals, double coldC, List<Phrase> assumed) {
     private static final double BAG_MM = FreezePlan.USUAL_BAG_MM;
     private static final double MOST_IN_BAG_L = 2;
     private static final double MOST_IN_TUB_L = 1;
@@ -39,7 +40,7 @@ record FreezeMethodSetup(
             case BAG -> {
                 Portions portions = Portions.of(batch, mix, MOST_IN_BAG_L);
                 IceAndSalt bath = portions.bath();
-                portions.assumed("flat bag %d mm thick, kneaded".formatted((int) BAG_MM));
+                portions.assumed(assumption("bag", BAG_MM));
                 yield portions.frozen(
                         portions.freeze().in(Holder.Bag.flat(BAG_MM)).by(bath),
                         Method.BAG,
@@ -48,9 +49,7 @@ record FreezeMethodSetup(
             case CHURN -> {
                 Portions portions = Portions.of(batch, mix, MOST_IN_CAN_L);
                 IceAndSalt bath = portions.bath();
-                portions.assumed(
-                        "can %.0f mm wide, cranked by hand in ice and salt"
-                                .formatted(portions.widthMm()));
+                portions.assumed(assumption("can", portions.widthMm()));
                 yield portions.frozen(
                         portions.freeze().in(Holder.Churn.of(portions.widthMm())).by(bath),
                         Method.MACHINE,
@@ -60,13 +59,9 @@ record FreezeMethodSetup(
                 boolean shaken = batch.method() == Recipe.Method.SHAKEN;
                 Portions portions = Portions.of(batch, mix, MOST_IN_TUB_L);
                 portions.assumed(
-                        "plastic tub %.0f mm wide, %s"
-                                .formatted(
-                                        portions.widthMm(),
-                                        shaken
-                                                ? "shaken every %d minutes"
-                                                        .formatted((int) SHAKE_EVERY_MINUTES)
-                                                : "left still"));
+                        shaken
+                                ? assumption("shaken", portions.widthMm(), SHAKE_EVERY_MINUTES)
+                                : assumption("tub", portions.widthMm()));
                 Freeze freeze =
                         portions.freeze()
                                 .in(Holder.Tub.round(portions.widthMm()))
@@ -86,15 +81,17 @@ record FreezeMethodSetup(
                 : plan.minutesToSoftServe();
     }
 
+    private static Phrase assumption(String key, Object... values) {
+        return Phrase.of("batch", "assumed." + key, values);
+    }
+
     /** One of the equal parts that a batch is frozen in. */
-    private record Portions(Recipe batch, Mix part, int count, List<String> words) {
+    private record Portions(Recipe batch, Mix part, int count, List<Phrase> words) {
         static Portions of(Recipe batch, Mix mix, double mostL) {
             int count = Math.max(1, (int) Math.ceil(mix.volumeL() / mostL - 1e-9));
-            List<String> words = new ArrayList<>();
+            List<Phrase> words = new ArrayList<>();
             if (mix.massG() < FreezingDefaults.LEAST_TIMED_G) {
-                words.add(
-                        "so small a batch is timed as %.0f g of it"
-                                .formatted(FreezingDefaults.LEAST_TIMED_G));
+                words.add(assumption("small", FreezingDefaults.LEAST_TIMED_G));
             }
             double partG = Math.max(FreezingDefaults.LEAST_TIMED_G, mix.massG() / count);
             return new Portions(batch, mix.scaledTo(partG), count, words);
@@ -115,17 +112,12 @@ record FreezeMethodSetup(
                 return IceAndSalt.of(stated.iceG() / count, stated.saltG() / count);
             }
             double iceG = FreezingDefaults.ICE_PER_BATCH * part.massG();
-            words.add(
-                    "no bath is stated: three times the batch's weight in ice, and a quarter of that in salt, were taken");
+            words.add(assumption("no-bath"));
             return IceAndSalt.of(iceG, FreezingDefaults.SALT_PER_ICE * iceG);
         }
 
-        void assumed(String vessel) {
-            words.add(
-                    count == 1
-                            ? "a " + vessel
-                            : "%d equal parts, each in its own %s; times, heat and bath are for one part"
-                                    .formatted(count, vessel));
+        void assumed(Phrase vessel) {
+            words.add(count == 1 ? vessel : assumption("parts", count, vessel));
         }
 
         FreezeMethodSetup frozen(Freeze freeze, Method method, double coldC) {

@@ -2,7 +2,11 @@ package coldwright.batch;
 
 import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -12,7 +16,8 @@ import java.util.Optional;
  * @param swingC how far the freezer swings up and down, once in 8 h, °C, 0 to 10
  * @param warmed one time out of the cold at the end of it, if there was one
  */
-public record StorageConditions(double days, double swingC, Optional<WarmSpell> warmed) {
+public record StorageConditions(double days, double swingC, Optional<WarmSpell> warmed)
+        implements Worded {
     /**
      * A time out of the cold, such as on the way home; then it is as cold as before.
      *
@@ -73,20 +78,18 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
         return swingC > 0 || warmed.isPresent();
     }
 
-    /**
-     * In words.
-     *
-     * @return such as {@code 7 days, swinging by 3 °C, warmed to −6 °C for 2 h}
-     */
-    public String words() {
-        return (days == 1 ? "1 day" : Require.format(days) + " days")
-                + (swingC > 0 ? ", swinging by %s °C".formatted(Require.format(swingC)) : "")
-                + warmed.map(
-                                one ->
-                                        ", warmed to %s °C for %s h"
-                                                .formatted(
-                                                        Require.format(one.temperatureC()),
-                                                        Require.format(one.hours())))
-                        .orElse("");
+    @Override
+    public Phrase phrase() {
+        List<Phrase> parts = new ArrayList<>();
+        parts.add(part(days == 1 ? "day" : "days", days));
+        if (swingC > 0) {
+            parts.add(part("varying", swingC));
+        }
+        warmed.ifPresent(one -> parts.add(part("warmed", one.temperatureC(), one.hours())));
+        return part("parts", parts);
+    }
+
+    private static Phrase part(String key, Object... values) {
+        return Phrase.of("batch", "stored." + key, values);
     }
 }

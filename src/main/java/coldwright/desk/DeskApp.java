@@ -14,6 +14,7 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
 import coldwright.paint.ChartPainter;
+import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.LoadedWork;
 import coldwright.workbook.Workbook;
@@ -132,7 +133,7 @@ public final class DeskApp extends Application {
     }
 
     private DeskView view(Stage stage) {
-        Messages.in(language(settings.preferences().get().language()));
+        Words.show(language(settings.preferences().get().language()));
         FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, press);
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, pen, Platform::runLater);

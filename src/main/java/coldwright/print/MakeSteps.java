@@ -249,10 +249,13 @@ final class MakeSteps {
 
     private String crystals(CrystalsInStorage crystalsInStorage) {
         String usual =
-                " Ice crystals: about %s after one night, %s after two weeks (from 50 µm on they are felt)."
+                " Ice crystals: about %s after one night%s (from 50 µm on they are felt)."
                         .formatted(
                                 size(crystalsInStorage.night()),
-                                size(crystalsInStorage.fortnight()));
+                                crystalsInStorage
+                                        .fortnight()
+                                        .map(one -> ", " + size(one) + " after two weeks")
+                                        .orElse(""));
         String kept =
                 crystalsInStorage
                         .kept()

@@ -1,7 +1,6 @@
 package coldwright.science;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import coldwright.text.DisplayText;
 
 /** Checks at the door: each names the value, what it was and what it may be. */
 public final class Require {
@@ -83,20 +82,7 @@ public final class Require {
      * @return at most six significant digits, such as {@code −2.64}
      */
     public static String format(double value) {
-        if (Double.isNaN(value)) {
-            return "not a number";
-        }
-        if (Double.isInfinite(value)) {
-            return value > 0 ? "infinite" : "−infinite";
-        }
-        if (value == 0) {
-            return "0";
-        }
-        BigDecimal rounded =
-                BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
-        boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
-        String text = plain ? rounded.toPlainString() : rounded.toString();
-        return value < 0 ? "−" + text : text;
+        return DisplayText.number(value);
     }
 
     /**

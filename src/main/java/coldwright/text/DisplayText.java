@@ -1,5 +1,7 @@
 package coldwright.text;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Set;
 
@@ -25,6 +27,29 @@ public final class DisplayText {
         String text = String.format(Locale.ROOT, "%." + places + "f", value);
         String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
         return plain.replace('-', '−');
+    }
+
+    /**
+     * A number with all its figures that matter.
+     *
+     * @param value any number
+     * @return at most six significant digits and a true minus, such as {@code −2.64}
+     */
+    public static String number(double value) {
+        if (Double.isNaN(value)) {
+            return "not a number";
+        }
+        if (Double.isInfinite(value)) {
+            return value > 0 ? "infinite" : "−infinite";
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
+        boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
+        String text = plain ? rounded.toPlainString() : rounded.toString();
+        return value < 0 ? "−" + text : text;
     }
 
     /**

@@ -67,7 +67,7 @@ class BatchAnalysisTest {
         assertEquals(
                 reckon("freezer: -40 °C", SORBET).crystals().orElseThrow().night().texture(),
                 coldest.crystals().orElseThrow().night().texture());
-        assertTrue(CrystalsInStorage.tastedUm(coldest.batch()).isPresent());
+        assertTrue(CrystalsInStorage.of(coldest.batch()).isPresent());
     }
 
     @Test
@@ -101,7 +101,7 @@ class BatchAnalysisTest {
         assertTrue(batchAnalysis.crystals().orElseThrow().kept().isEmpty());
         assertTrue(
                 batchAnalysis.notes().stream()
-                        .anyMatch(note -> note.contains("nearly all of its ice")),
+                        .anyMatch(note -> note.english().contains("nearly all of its ice")),
                 () -> batchAnalysis.notes().toString());
     }
 

@@ -72,7 +72,7 @@ class MakeSheetTest {
 
         assertTrue(
                 page.contains(
-                        "Kept 7 days, swinging by 3 °C, warmed to −6 °C for 2 h: %d µm, in a steady freezer %d µm."
+                        "Kept 7 days, temperature varying by ±3 °C, warmed to −6 °C for 2 h: %d µm, in a steady freezer %d µm."
                                 .formatted(kept, steady)),
                 () -> page.substring(page.indexOf("Serve and store")));
         assertTrue(kept > steady);

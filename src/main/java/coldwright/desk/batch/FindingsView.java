@@ -1,6 +1,7 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchReport;
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
@@ -54,7 +55,7 @@ final class FindingsView extends VBox {
         shown = all;
         getChildren().clear();
         if (all.findings().isEmpty()) {
-            getChildren().add(TextControls.label(Messages.of("batch.no-findings"), "brew-finding"));
+            getChildren().add(TextControls.label(BatchReport.NO_FINDINGS.shown(), "brew-finding"));
         }
         all.findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
         rest.playFromStart();

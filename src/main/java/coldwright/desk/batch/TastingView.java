@@ -119,9 +119,10 @@ final class TastingView extends VBox {
                                 Messages.of(
                                         "batch.tasted.cause",
                                         DisplayText.decimals(0, cause.sharePercent()),
-                                        cause.what()),
+                                        cause.kind().phrase().shown()),
                                 "brew-cause"),
-                        TextControls.label(DisplayText.sentence(cause.why()), "brew-why"));
+                        TextControls.label(
+                                DisplayText.sentence(cause.reason().shown()), "brew-why"));
         for (ProposedChange proposedChange : suspectedCause.offers()) {
             box.getChildren().add(TextControls.label(proposedChange.words(), "brew-mend"));
             if (!proposedChange.besides().isEmpty()) {
@@ -136,8 +137,11 @@ final class TastingView extends VBox {
         }
         if (suspectedCause.offers().isEmpty()) {
             box.getChildren()
-                    .add(TextControls.label(DisplayText.sentence(cause.advice()), "brew-mend"));
-            box.getChildren().add(next(tastingDiagnosis, batch.recipe().get(), cause.advice()));
+                    .add(
+                            TextControls.label(
+                                    DisplayText.sentence(cause.remedy().shown()), "brew-mend"));
+            box.getChildren()
+                    .add(next(tastingDiagnosis, batch.recipe().get(), cause.remedy().shown()));
         }
         box.getStyleClass().add("brew-offer");
         return box;

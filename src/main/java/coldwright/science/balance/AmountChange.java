@@ -1,7 +1,7 @@
 package coldwright.science.balance;
 
-import coldwright.science.Require;
 import coldwright.science.mix.Ingredient;
+import coldwright.words.Phrase;
 
 /**
  * More or less of one ingredient.
@@ -10,11 +10,21 @@ import coldwright.science.mix.Ingredient;
  * @param ingredient of what
  */
 public record AmountChange(double massG, Ingredient ingredient) {
+    /**
+     * It in any language.
+     *
+     * @return what to add or take out
+     */
+    public Phrase phrase() {
+        return Phrase.of(
+                "science.balance",
+                massG < 0 ? "take-out" : "add",
+                Math.round(Math.abs(massG) * 10) / 10.0,
+                ingredient.name());
+    }
+
     @Override
     public String toString() {
-        String amount = Require.format(Math.round(Math.abs(massG) * 10) / 10.0);
-        return massG < 0
-                ? "take out " + amount + " g " + ingredient.name()
-                : "add " + amount + " g " + ingredient.name();
+        return phrase().english();
     }
 }

@@ -1,10 +1,9 @@
 package coldwright.science.balance;
 
-import coldwright.science.Require;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A change to a batch that grants a wish.
@@ -47,19 +46,26 @@ public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix af
         return wish.trait().of(after);
     }
 
+    /**
+     * It in any language.
+     *
+     * @return what to change, and the trait before and after
+     */
+    public Phrase phrase() {
+        return changes.isEmpty()
+                ? Phrase.of("science.balance", "no-change", wish.words())
+                : Phrase.of(
+                        "science.balance",
+                        "fix",
+                        changes.stream().map(AmountChange::phrase).toList(),
+                        wish.trait().name(),
+                        Math.round(valueBefore() * 10) / 10.0,
+                        Math.round(valueAfter() * 10) / 10.0,
+                        wish.trait().unitName());
+    }
+
     @Override
     public String toString() {
-        if (changes.isEmpty()) {
-            return "nothing to change: it is " + wish.words() + " as it is";
-        }
-        return "%s: %s from %s to %s %s"
-                .formatted(
-                        changes.stream()
-                                .map(AmountChange::toString)
-                                .collect(Collectors.joining(", ")),
-                        wish.trait().words(),
-                        Require.format(Math.round(valueBefore() * 10) / 10.0),
-                        Require.format(Math.round(valueAfter() * 10) / 10.0),
-                        wish.trait().unit());
+        return phrase().english();
     }
 }

@@ -1,6 +1,6 @@
 package coldwright.science.balance;
 
-import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 /**
  * A target that could not be met.
@@ -18,16 +18,25 @@ public record Shortfall(Target target, double reached) {
         return reached - target.value();
     }
 
+    /**
+     * It in any language.
+     *
+     * @return what was reached and asked
+     */
+    public Phrase phrase() {
+        return Phrase.of(
+                "science.balance",
+                missedBy() < 0 ? "short" : "over",
+                target.trait().name(),
+                rounded(reached),
+                target.trait().unitName(),
+                target.value(),
+                rounded(Math.abs(missedBy())));
+    }
+
     @Override
     public String toString() {
-        return "%s reaches %s %s where %s was asked: %s by %s"
-                .formatted(
-                        target.trait().words(),
-                        Require.format(rounded(reached)),
-                        target.trait().unit(),
-                        Require.format(target.value()),
-                        missedBy() < 0 ? "short" : "over",
-                        Require.format(rounded(Math.abs(missedBy()))));
+        return phrase().english();
     }
 
     private static double rounded(double value) {

@@ -1,12 +1,12 @@
 package coldwright.science.balance;
 
-import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Sweetness;
+import coldwright.words.Phrase;
 
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +19,8 @@ import java.util.function.ToDoubleFunction;
  * balance finds it in one go. All others are found step by step.
  */
 public final class Trait {
+    private static final String AREA = "science.balance";
+
     /** USDA SR24 01125, egg yolk: 26.54 of 47.69 g of solids are fat. */
     private static final double FAT_IN_YOLK_SOLIDS = 26.54 / 47.69;
 
@@ -68,11 +70,16 @@ public final class Trait {
 
     /** Grams of sugars for each 100 g of water. */
     public static final Trait SUGAR_PER_WATER =
-            new Trait("sugar per water", "g/100 g", 1, false, Mix::sugarPer100gWater);
+            of("sugar per water", "g/100 g", Mix::sugarPer100gWater);
 
     /** The temperature at which the first ice can stay. */
     public static final Trait INITIAL_FREEZING_POINT =
-            new Trait("initial freezing point", "°C", 5, false, Mix::initialFreezingPointC);
+            new Trait(
+                    name("initial freezing point"),
+                    plain("°C"),
+                    5,
+                    false,
+                    Mix::initialFreezingPointC);
 
     private static final List<Trait> NAMED =
             List.of(
@@ -95,23 +102,33 @@ public final class Trait {
                     SUGAR_PER_WATER,
                     INITIAL_FREEZING_POINT);
 
+    private final Phrase name;
     private final String words;
-    private final String unit;
+    private final Phrase unit;
     private final double weight;
     private final boolean byMass;
     private final ToDoubleFunction<Mix> measure;
 
     private Trait(
-            String words,
-            String unit,
+            Phrase name,
+            Phrase unit,
             double weight,
             boolean byMass,
             ToDoubleFunction<Mix> measure) {
-        this.words = words;
+        this.name = name;
+        this.words = name.english();
         this.unit = unit;
         this.weight = weight;
         this.byMass = byMass;
         this.measure = measure;
+    }
+
+    private static Phrase name(String words) {
+        return Phrase.named(AREA, "trait", words);
+    }
+
+    private static Phrase plain(String text) {
+        return Phrase.of(AREA, "plain", text);
     }
 
     private static Trait component(String words, Component.Kind kind) {
@@ -126,7 +143,7 @@ public final class Trait {
      * @return the trait
      */
     public static Trait byMass(String words, ToDoubleFunction<Mix> percentOf) {
-        return new Trait(words, "%", 1, true, percentOf);
+        return new Trait(name(words), plain("%"), 1, true, percentOf);
     }
 
     /**
@@ -138,7 +155,7 @@ public final class Trait {
      * @return the trait
      */
     public static Trait of(String words, String unit, ToDoubleFunction<Mix> measure) {
-        return new Trait(words, unit, 1, false, measure);
+        return new Trait(name(words), plain(unit), 1, false, measure);
     }
 
     /**
@@ -150,8 +167,8 @@ public final class Trait {
     public static Trait iceAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
         return new Trait(
-                "ice at " + Require.format(temperatureC) + " °C",
-                "% of the water",
+                Phrase.of(AREA, "ice-at", temperatureC),
+                Phrase.of(AREA, "of-water"),
                 1,
                 false,
                 mix -> mix.freezingCurve().icePercentAt(temperatureC));
@@ -167,8 +184,8 @@ public final class Trait {
     public static Trait spoonIceAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
         return new Trait(
-                "ice that the spoon meets at " + Require.format(temperatureC) + " °C",
-                "%",
+                Phrase.of(AREA, "spoon-ice-at", temperatureC),
+                plain("%"),
                 1,
                 false,
                 mix -> Firmness.spoonIcePercent(mix, temperatureC));
@@ -215,11 +232,29 @@ public final class Trait {
     }
 
     /**
+     * Its name in any language.
+     *
+     * @return the phrase
+     */
+    public Phrase name() {
+        return name;
+    }
+
+    /**
      * Its unit.
      *
      * @return such as {@code %}
      */
     public String unit() {
+        return unit.english();
+    }
+
+    /**
+     * Its unit in any language.
+     *
+     * @return the phrase
+     */
+    public Phrase unitName() {
         return unit;
     }
 

@@ -1,12 +1,12 @@
 package coldwright.science.bath;
 
-import coldwright.science.Require;
 import coldwright.science.freezing.Brine;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a cook should mind in a bath of ice and salt, in sentences. */
+/** What a cook should mind in a bath of ice and salt. */
 final class BathAdvice {
     /** Salt much beyond this lies undissolved to the end, % of ice and salt. */
     private static final double PLENTY_PERCENT = Brine.EUTECTIC_SALT_PERCENT;
@@ -19,28 +19,29 @@ final class BathAdvice {
 
     private BathAdvice() {}
 
-    static List<String> of(IceAndSalt bath) {
-        List<String> remarks = new ArrayList<>();
+    static List<Phrase> of(IceAndSalt bath) {
+        List<Phrase> comments = new ArrayList<>();
         if (bath.saltG() == 0) {
-            remarks.add("no salt: the bath stays at 0 °C, where no mix with sugar in it freezes");
+            comments.add(phrase("no-salt"));
         } else if (bath.saltPercentWhenMelted() > PLENTY_PERCENT) {
             double allWaterG = bath.iceG() + bath.waterG();
             double spare = bath.saltG() - allWaterG * PLENTY_PERCENT / (100 - PLENTY_PERCENT);
-            remarks.add(
-                    "too much salt: about %s g lies undissolved while there is ice, and makes the bath no colder than −21.1 °C"
-                            .formatted(Require.format(Math.rint(spare))));
+            comments.add(phrase("much-salt", spare));
         } else if (bath.lastIceC() > WEAK_C) {
             double share = 100 * bath.saltG() / (bath.iceG() + bath.saltG());
-            remarks.add(
-                    "little salt (%s %% of ice and salt): as the ice melts the bath warms to %s °C; three to five times as much ice as salt by mass keeps it colder"
-                            .formatted(
-                                    Require.formatToTenth(share),
-                                    Require.formatToTenth(bath.lastIceC())));
+            comments.add(phrase("little-salt", tenth(share), tenth(bath.lastIceC())));
         }
         if (bath.iceC() < DRY_C && bath.waterG() == 0) {
-            remarks.add(
-                    "lumps straight from the freezer are dry and take salt slowly: a splash of water and a stir start the bath");
+            comments.add(phrase("dry-ice-lumps"));
         }
-        return List.copyOf(remarks);
+        return List.copyOf(comments);
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.bath", key, values);
+    }
+
+    private static double tenth(double value) {
+        return Math.round(value * 10) / 10.0;
     }
 }

@@ -4,6 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -284,16 +285,37 @@ public final class IceAndSalt {
     /**
      * What to mind.
      *
-     * @return remarks, empty if none
+     * @return comments in any language, empty if none
+     */
+    public List<Phrase> comments() {
+        return BathAdvice.of(this);
+    }
+
+    /**
+     * What to mind, in English.
+     *
+     * @return comments, empty if none
      */
     public List<String> remarks() {
-        return BathAdvice.of(this);
+        return Phrase.english(comments());
+    }
+
+    /**
+     * It in any language.
+     *
+     * @return ice and salt, and what they are in
+     */
+    public Phrase phrase() {
+        return Phrase.of(
+                "science.bath",
+                "ice-and-salt",
+                Math.round(iceG * 10) / 10.0,
+                Math.round(saltG * 10) / 10.0,
+                vessel.phrase());
     }
 
     @Override
     public String toString() {
-        return "ice %s g, salt %s g in %s"
-                .formatted(
-                        Require.formatToTenth(iceG), Require.formatToTenth(saltG), vessel.words());
+        return phrase().english();
     }
 }

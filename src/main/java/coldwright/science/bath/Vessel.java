@@ -1,5 +1,7 @@
 package coldwright.science.bath;
 
+import coldwright.words.Worded;
+
 /**
  * What the bath stands in, by the heat that its wall lets in.
  *
@@ -8,20 +10,18 @@ package coldwright.science.bath;
  * then a layer of thickness s and conductivity k. The film of brine inside is left out. Water that
  * condenses on a bare bowl brings more heat, up to about half as much again: left out.
  */
-public enum Vessel {
+public enum Vessel implements Worded {
     /** Metal or glass, bare. */
-    BARE_BOWL(8, "a bare bowl"),
+    BARE_BOWL(8),
     /** A bowl in a dry towel: 10 mm of cloth, 0.05 W/(m·K) (from memory). */
-    WRAPPED_BOWL(1 / (1 / 8. + 0.010 / 0.05), "a bowl in a towel"),
+    WRAPPED_BOWL(1 / (1 / 8. + 0.010 / 0.05)),
     /** A cooler box: 25 mm of foam, 0.034 W/(m·K) (expanded polystyrene, read). */
-    COOLER_BOX(1 / (1 / 8. + 0.025 / 0.034), "a cooler box");
+    COOLER_BOX(1 / (1 / 8. + 0.025 / 0.034));
 
     private final double coefficientWPerM2K;
-    private final String words;
 
-    Vessel(double coefficientWPerM2K, String words) {
+    Vessel(double coefficientWPerM2K) {
         this.coefficientWPerM2K = coefficientWPerM2K;
-        this.words = words;
     }
 
     /**
@@ -31,14 +31,5 @@ public enum Vessel {
      */
     public double coefficientWPerM2K() {
         return coefficientWPerM2K;
-    }
-
-    /**
-     * In plain words.
-     *
-     * @return such as {@code a cooler box}
-     */
-    public String words() {
-        return words;
     }
 }

@@ -5,6 +5,7 @@ import coldwright.science.Require;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -41,11 +42,11 @@ public final class CrystalStory {
     private static final double REST_S = 120;
 
     private final CrystalState state;
-    private final List<String> notes;
+    private final List<TrendEvidence> evidence;
 
-    private CrystalStory(CrystalState crystalState, List<String> notes) {
+    private CrystalStory(CrystalState crystalState, List<TrendEvidence> evidence) {
         this.state = crystalState;
-        this.notes = List.copyOf(notes);
+        this.evidence = List.copyOf(evidence);
     }
 
     /**
@@ -239,20 +240,37 @@ public final class CrystalStory {
         return Texture.of(meanUm().middle());
     }
 
-    /** The verdict in words, with the doubt of the band. @return a sentence */
+    /** The verdict in words, with the doubt of the band. @return an English sentence */
     public String verdict() {
+        return judgement().english();
+    }
+
+    /** The verdict in any language, with the doubt of the band. @return a phrase */
+    public Phrase judgement() {
         if (!state.frozen()) {
-            return "not frozen: this mix keeps too little ice at "
-                    + Require.format(Math.rint(state.temperatureC()))
-                    + " °C";
+            return phrase("not-frozen", state.temperatureC());
         }
-        Band mean = meanUm();
-        return "%s: crystals of %d µm (%d to %d)"
-                .formatted(
-                        Texture.words(mean),
-                        Math.round(mean.middle()),
-                        Math.round(mean.low()),
-                        Math.round(mean.high()));
+        Band um = meanUm();
+        Texture likely = texture();
+        Texture best = Texture.of(um.low());
+        Texture worst = Texture.of(um.high());
+        Phrase doubt =
+                best == likely && worst == likely
+                        ? likely.phrase()
+                        : worst == likely
+                                ? phrase("at-best", likely.phrase(), best.phrase())
+                                : best == likely
+                                        ? phrase("at-worst", likely.phrase(), worst.phrase())
+                                        : phrase(
+                                                "at-best-and-worst",
+                                                likely.phrase(),
+                                                best.phrase(),
+                                                worst.phrase());
+        return phrase("verdict", doubt, um.middle(), um.low(), um.high());
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.crystal", key, values);
     }
 
     /** Temperature now. @return °C */
@@ -270,19 +288,24 @@ public final class CrystalStory {
         return state.moments();
     }
 
-    /** What is sure, what is a trend. @return sentences, one for each kind of step */
+    /** What is sure, what is a trend. @return English sentences, one for each kind of step */
     public List<String> notes() {
-        return notes;
+        return Phrase.english(comments());
+    }
+
+    /** What is sure, what is a trend, in any language. @return one for each kind of step */
+    public List<Phrase> comments() {
+        return evidence.stream().map(TrendEvidence::phrase).toList();
     }
 
     CrystalState state() {
         return state;
     }
 
-    CrystalStory then(CrystalState next, String note) {
-        List<String> more = new ArrayList<>(notes);
-        if (!more.contains(note)) {
-            more.add(note);
+    CrystalStory then(CrystalState next, TrendEvidence step) {
+        List<TrendEvidence> more = new ArrayList<>(evidence);
+        if (!more.contains(step)) {
+            more.add(step);
         }
         return new CrystalStory(next, more);
     }

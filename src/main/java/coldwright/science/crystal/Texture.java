@@ -1,6 +1,6 @@
 package coldwright.science.crystal;
 
-import coldwright.science.Band;
+import coldwright.words.Worded;
 
 /**
  * What the tongue says of the crystals.
@@ -10,20 +10,18 @@ import coldwright.science.Band;
  * crystals under about 50 µm read as smooth (R. W. Hartel, "Engineering frozen desserts", Chem.
  * Eng. Prog., May 2019); the threshold for iciness near 55 µm is from memory.
  */
-public enum Texture {
+public enum Texture implements Worded {
     /** No ice, or hardly any. */
-    NOT_FROZEN("not frozen", 0),
-    CREAMY("creamy", 20),
-    SMOOTH("smooth", 50),
+    NOT_FROZEN(0),
+    CREAMY(20),
+    SMOOTH(50),
     /** At the threshold. */
-    ON_THE_EDGE("on the edge of icy", 55),
-    ICY("icy", Double.POSITIVE_INFINITY);
+    ON_THE_EDGE(55),
+    ICY(Double.POSITIVE_INFINITY);
 
-    private final String words;
     private final double upToUm;
 
-    Texture(String words, double upToUm) {
-        this.words = words;
+    Texture(double upToUm) {
         this.upToUm = upToUm;
     }
 
@@ -41,30 +39,6 @@ public enum Texture {
         }
         throw new IllegalArgumentException(
                 "meanUm is not a number; it must be zero or more: the mean diameter of the crystals");
-    }
-
-    /**
-     * The word for it.
-     *
-     * @return such as {@code smooth}
-     */
-    public String words() {
-        return words;
-    }
-
-    /**
-     * The words for a band.
-     *
-     * @param meanUm mean diameter of the crystals, µm
-     * @return such as {@code smooth, at worst icy}
-     */
-    static String words(Band meanUm) {
-        String middle = of(meanUm.middle()).words;
-        String best = of(meanUm.low()).words;
-        String worst = of(meanUm.high()).words;
-        return middle
-                + (best.equals(middle) ? "" : ", at best " + best)
-                + (worst.equals(middle) ? "" : ", at worst " + worst);
     }
 
     /**

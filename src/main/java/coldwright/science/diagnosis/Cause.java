@@ -1,25 +1,26 @@
 package coldwright.science.diagnosis;
 
 import coldwright.science.balance.BatchFix;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
 /**
  * One cause of a symptom.
  *
- * @param what the cause in a few words
- * @param why the computed value against the usual one, and which ingredients bring it
+ * @param kind which cause
+ * @param reason the computed value against the usual one, and which ingredients bring it
  * @param steps how far beyond the usual it lies, in steps; the greater, the likelier
  * @param sharePercent its part of all steps found for this symptom, %
- * @param advice what to do, in words; holds the first mend's figures if there is one
+ * @param remedy what to do; has the first fix's figures if there is one
  * @param fixes changes to the batch with their new figures, the smallest first; may be empty
  */
 public record Cause(
-        String what,
-        String why,
+        CauseKind kind,
+        Phrase reason,
         double steps,
         double sharePercent,
-        String advice,
+        Phrase remedy,
         List<BatchFix> fixes) {
     /** Copies what is given. */
     public Cause {
@@ -27,15 +28,33 @@ public record Cause(
     }
 
     /**
-     * Whether it lies in how the batch was kept, not in what it is made of or how it was frozen.
+     * The cause in a few words.
      *
-     * @return true for swings and warming
+     * @return English words
      */
-    public boolean isStorage() {
-        return what.equals(SuspectTable.KEPT_BADLY);
+    public String what() {
+        return kind.phrase().english();
+    }
+
+    /**
+     * The computed value against the usual one, and which ingredients bring it.
+     *
+     * @return an English sentence
+     */
+    public String why() {
+        return reason.english();
+    }
+
+    /**
+     * What to do.
+     *
+     * @return an English sentence
+     */
+    public String advice() {
+        return remedy.english();
     }
 
     Cause shareOf(double allSteps) {
-        return new Cause(what, why, steps, 100 * steps / allSteps, advice, fixes);
+        return new Cause(kind, reason, steps, 100 * steps / allSteps, remedy, fixes);
     }
 }

@@ -3,7 +3,7 @@ package coldwright.science.diagnosis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,7 +17,7 @@ import java.util.Set;
  * other are judgement. So the order is a hint and the figures are the ground under it.
  *
  * <pre>{@code
- * Diagnosis.of(Situation.of(mix).servedAt(-12), Symptom.HARD).get(0).mends();
+ * Diagnosis.of(Situation.of(mix).servedAt(-12), Symptom.HARD).get(0).fixes();
  * }</pre>
  */
 public final class Diagnosis {
@@ -74,9 +74,9 @@ public final class Diagnosis {
             boolean hard = steps(all.get(Symptom.HARD)) >= steps(all.get(Symptom.TOO_SOFT));
             all.remove(hard ? Symptom.TOO_SOFT : Symptom.HARD);
         }
-        Set<String> told = new HashSet<>();
+        Set<CauseKind> named = EnumSet.noneOf(CauseKind.class);
         return all.keySet().stream()
-                .filter(symptom -> told.add(all.get(symptom).get(0).what()))
+                .filter(symptom -> named.add(all.get(symptom).get(0).kind()))
                 .sorted(Comparator.comparingDouble(symptom -> -steps(all.get(symptom))))
                 .map(symptom -> finding(situation, symptom, all.get(symptom)))
                 .toList();
@@ -87,7 +87,6 @@ public final class Diagnosis {
     }
 
     private static Finding finding(Situation situation, Symptom symptom, List<Cause> causes) {
-        return new Finding(
-                symptom, ExpectedFindings.words(situation, symptom, causes), causes.get(0));
+        return new Finding(symptom, ExpectedFindings.of(situation, symptom, causes), causes.get(0));
     }
 }

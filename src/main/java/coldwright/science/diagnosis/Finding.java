@@ -1,6 +1,7 @@
 package coldwright.science.diagnosis;
 
 import coldwright.science.balance.BatchFix;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -8,10 +9,19 @@ import java.util.List;
  * Something to expect of a batch.
  *
  * @param symptom what somebody would taste
- * @param what the causes, and what to expect
+ * @param expected the causes, and what to expect
  * @param cause the likeliest of the causes
  */
-public record Finding(Symptom symptom, String what, Cause cause) {
+public record Finding(Symptom symptom, Phrase expected, Cause cause) {
+    /**
+     * The causes, and what to expect.
+     *
+     * @return an English sentence
+     */
+    public String what() {
+        return expected.english();
+    }
+
     /**
      * The computed cause.
      *
@@ -41,6 +51,6 @@ public record Finding(Symptom symptom, String what, Cause cause) {
 
     @Override
     public String toString() {
-        return "%s (%s); %s".formatted(what, why(), mend());
+        return "%s (%s); %s".formatted(what(), why(), mend());
     }
 }

@@ -1,7 +1,6 @@
 package coldwright.science.diagnosis;
 
 import coldwright.science.Band;
-import coldwright.science.Require;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.SuspectMeasure.Side;
 import coldwright.science.mix.Allergen;
@@ -10,14 +9,13 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.LactoseSaturation;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
+import coldwright.words.Phrase;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What may be behind each symptom, for one situation. */
 final class SuspectTable {
-    /** The cause of coarse crystals that lies in how a batch was kept. */
-    static final String KEPT_BADLY = "swings or warming where it was kept";
-
     private static final double SORBET_BELOW_MILK_SOLIDS_PERCENT = 2;
 
     /** With less air than this nothing is seen to shrink; by judgement. */
@@ -80,14 +78,14 @@ final class SuspectTable {
         double now = situation.crystalUm().map(Band::middle).orElse(0.0);
         double um = situation.steadyUm().map(steady -> Math.min(steady.middle(), now)).orElse(now);
         return new SuspectMeasure(
-                "coarse crystals",
+                CauseKind.COARSE_CRYSTALS,
                 Trait.of("mean crystal size", "µm", mix -> um),
                 UsualRange.CRYSTALS,
                 Side.ABOVE,
                 1,
                 List.of(),
-                "freeze faster and keep it moving, harden at once, and store without swings in temperature",
-                mix -> "");
+                advice("crystals"),
+                mix -> Optional.empty());
     }
 
     /** What the freezer did to the crystals beyond what as long in a steady one does. */
@@ -101,76 +99,70 @@ final class SuspectTable {
                                 0,
                                 Math.round(steady.middle() * 10) / 10.0,
                                 UsualRange.CRYSTALS.slack(),
-                                "what this model gives for as long in a steady freezer")
+                                UsualRange.source("steady"))
                         : UsualRange.CRYSTALS;
         return new SuspectMeasure(
-                KEPT_BADLY,
-                Trait.of("mean crystal size as it was kept", "µm", mix -> um),
+                CauseKind.STORAGE,
+                Trait.of("mean crystal size as stored", "µm", mix -> um),
                 usualRange,
                 Side.ABOVE,
                 situation.steadyUm().isPresent() ? 1 : 0,
                 List.of(),
-                "keep it steadily cold and never let it warm: after as long so, its crystals would be %s µm (%s to %s)"
-                        .formatted(
-                                Require.format(Math.rint(steady.middle())),
-                                Require.format(Math.rint(steady.low())),
-                                Require.format(Math.rint(steady.high()))),
-                mix -> "");
+                advice("steady", steady.middle(), steady.low(), steady.high()),
+                mix -> Optional.empty());
     }
 
     private SuspectMeasure muchIce(double share) {
         return new SuspectMeasure(
-                "too much of the water is ice",
+                CauseKind.MUCH_ICE,
                 Trait.iceAt(situation.servingC()),
                 UsualRange.ICE_AT_SERVING,
                 Side.ABOVE,
                 share,
                 SUGARS,
-                "let it stand until it is warmer before you serve",
-                ContributionText::ofDepression);
+                advice("warmer"),
+                Contributions::ofDepression);
     }
 
     private SuspectMeasure littleIce(double share) {
         return new SuspectMeasure(
-                "too little of the water is ice",
+                CauseKind.LITTLE_ICE,
                 Trait.iceAt(situation.servingC()),
                 UsualRange.ICE_AT_SERVING,
                 Side.BELOW,
                 share,
                 WATERY,
-                "serve it colder",
-                ContributionText::ofDepression);
+                advice("colder"),
+                Contributions::ofDepression);
     }
 
     private SuspectMeasure littleIceWhenChurned() {
         return new SuspectMeasure(
-                "its freezing point is too low for this cold",
+                CauseKind.LOW_FREEZING_POINT,
                 Trait.iceAt(situation.coldC()),
                 UsualRange.ICE_WHEN_CHURNED,
                 Side.BELOW,
                 1,
                 WATERY,
-                "freeze it colder than " + Require.format(situation.coldC()) + " °C",
-                ContributionText::ofDepression);
+                advice("freeze-colder", situation.coldC()),
+                Contributions::ofDepression);
     }
 
     private SuspectMeasure thin(double share) {
         return new SuspectMeasure(
-                "much free water, few solids",
+                CauseKind.FEW_SOLIDS,
                 Trait.TOTAL_SOLIDS,
                 sorbet ? UsualRange.SOLIDS_OF_SORBET : UsualRange.SOLIDS_WITH_MILK,
                 Side.BELOW,
                 share,
                 sorbet ? List.of(Shelf.GLUCOSE_SYRUP_POWDER, Shelf.SUCROSE) : SOLIDS,
-                milk
-                        ? "boil the milk or juice down before mixing"
-                        : "boil some of its water away before mixing",
-                mix -> ContributionText.of(mix, "water", Mix::waterPercent));
+                advice(milk ? "boil-down-milk" : "boil-down"),
+                mix -> Contributions.of(mix, "water", Mix::waterPercent));
     }
 
     private SuspectMeasure noStabiliser(double share) {
         return new SuspectMeasure(
-                "nothing that binds water",
+                CauseKind.NO_STABILISER,
                 Trait.of(
                         "stabiliser, with a tenth of starch and fibre",
                         "%",
@@ -182,142 +174,133 @@ final class SuspectTable {
                 Side.BELOW,
                 share,
                 GUM,
-                egg
-                        ? "cook a little corn starch or egg yolk into it (hold egg mixtures as your local food-safety rules say)"
-                        : "cook a little corn starch into it",
-                mix -> "");
+                advice(egg ? "starch-or-yolk" : "starch"),
+                mix -> Optional.empty());
     }
 
     private SuspectMeasure muchStabiliser() {
         return new SuspectMeasure(
-                "too much gum",
+                CauseKind.MUCH_STABILISER,
                 Trait.STABILISER,
                 UsualRange.STABILISER,
                 Side.ABOVE,
                 1,
                 WATERY,
-                "weigh gums on a fine scale",
-                mix -> ContributionText.of(mix, "stabiliser", Trait.STABILISER::of));
+                advice("scale"),
+                mix -> Contributions.of(mix, "stabiliser", Trait.STABILISER::of));
     }
 
     private SuspectMeasure muchStarch() {
         return new SuspectMeasure(
-                "too much starch",
+                CauseKind.MUCH_STARCH,
                 Trait.byMass("starch", mix -> mix.composition().percent(Component.STARCH)),
                 UsualRange.STARCH,
                 Side.ABOVE,
                 0.8,
                 WATERY,
-                "use less starch",
+                advice("less-starch"),
                 mix ->
-                        ContributionText.of(
+                        Contributions.of(
                                 mix, "starch", m -> m.composition().percent(Component.STARCH)));
     }
 
     private SuspectMeasure muchSolids() {
         return new SuspectMeasure(
-                "too many solids",
+                CauseKind.MANY_SOLIDS,
                 Trait.TOTAL_SOLIDS,
                 sorbet ? UsualRange.SOLIDS_OF_SORBET : UsualRange.SOLIDS_WITH_MILK,
                 Side.ABOVE,
                 0.5,
                 WATERY,
-                milk ? "thin it with milk or water" : "thin it with water",
-                mix -> ContributionText.of(mix, "solids", Mix::totalSolidsPercent));
+                advice(milk ? "thin-with-milk" : "thin"),
+                mix -> Contributions.of(mix, "solids", Mix::totalSolidsPercent));
     }
 
     private SuspectMeasure muchFat() {
         return new SuspectMeasure(
-                "so much fat that motion makes butter",
+                CauseKind.MUCH_FAT,
                 Trait.FAT,
                 UsualRange.FAT,
                 Side.ABOVE,
                 1,
                 WATERY,
-                "churn it colder and shorter, and stop as soon as it holds",
-                mix -> ContributionText.of(mix, "fat", Mix::fatPercent));
+                advice("churn-shorter"),
+                mix -> Contributions.of(mix, "fat", Mix::fatPercent));
     }
 
     private SuspectMeasure littleFat(double share) {
         return new SuspectMeasure(
-                "little fat to hold it up",
+                CauseKind.LITTLE_FAT,
                 Trait.FAT,
-                sorbet ? new UsualRange(0, 100, 4, "a sorbet has none") : UsualRange.FAT,
+                sorbet ? new UsualRange(0, 100, 4, UsualRange.source("sorbet")) : UsualRange.FAT,
                 Side.BELOW,
                 share,
                 List.of(Shelf.HEAVY_CREAM),
-                "serve it in cold dishes",
-                mix -> ContributionText.of(mix, "fat", Mix::fatPercent));
+                advice("cold-dishes"),
+                mix -> Contributions.of(mix, "fat", Mix::fatPercent));
     }
 
     private SuspectMeasure muchLactose() {
         LactoseSaturation limit = situation.mix().lactoseLimit();
         UsualRange usualRange =
                 new UsualRange(
-                        0,
-                        limit.milkSolidsNotFatLimitPercent(),
-                        1.5,
-                        "Hyde and Rothwell 1973, as quoted");
+                        0, limit.milkSolidsNotFatLimitPercent(), 1.5, UsualRange.source("lactose"));
         return new SuspectMeasure(
-                "more milk sugar than stays dissolved in store",
+                CauseKind.MUCH_LACTOSE,
                 Trait.MILK_SOLIDS_NOT_FAT,
                 usualRange,
                 Side.ABOVE,
                 1,
                 List.of(Shelf.WATER, Shelf.HEAVY_CREAM, Shelf.SUCROSE),
-                "eat it young and keep its temperature steady",
-                mix ->
-                        ContributionText.of(
-                                mix, "milk solids not fat", Mix::milkSolidsNotFatPercent));
+                advice("eat-soon"),
+                mix -> Contributions.of(mix, "msnf", Mix::milkSolidsNotFatPercent));
     }
 
     private SuspectMeasure littleProtein(double share) {
         return new SuspectMeasure(
-                "little protein to hold air",
+                CauseKind.LITTLE_PROTEIN,
                 Trait.of("protein per 100 g of water", "g", Mix::proteinPer100gWater),
                 sorbet
-                        ? new UsualRange(0, 9, 1.5, "a sorbet has none")
+                        ? new UsualRange(0, 9, 1.5, UsualRange.source("sorbet"))
                         : UsualRange.PROTEIN_PER_WATER,
                 Side.BELOW,
                 share,
                 List.of(Shelf.SKIM_MILK_POWDER),
                 holdsAir(),
-                mix -> ContributionText.of(mix, "protein", Mix::proteinPercent));
+                mix -> Contributions.of(mix, "protein", Mix::proteinPercent));
     }
 
     /** Only from what the batch has: who leaves milk or egg out may have to. */
-    private String holdsAir() {
-        if (egg) {
-            return "add egg yolk, held as your local food-safety rules say";
-        }
-        return milk
-                ? "beat less air in"
-                : "beat less air in, because Coldwright suggests only what is in it already";
+    private Phrase holdsAir() {
+        return advice(egg ? "yolk" : milk ? "less-air" : "less-air-only");
+    }
+
+    private static Phrase advice(String key, Object... values) {
+        return Phrase.of(ExpectedFindings.AREA, "advice." + key, values);
     }
 
     private SuspectMeasure muchAir(double share) {
         double most = 2.5 * situation.mix().totalSolidsPercent();
         return new SuspectMeasure(
-                "more air than its solids hold",
+                CauseKind.MUCH_AIR,
                 Trait.of("overrun", "%", mix -> situation.overrunPercent()),
-                new UsualRange(
-                        0, most, 25, "2.5 times the solids, a rule of the trade from memory"),
+                new UsualRange(0, most, 25, UsualRange.source("air")),
                 Side.ABOVE,
                 share,
                 List.of(),
-                "beat less air in",
-                mix -> "");
+                advice("less-air"),
+                mix -> Optional.empty());
     }
 
     private SuspectMeasure sweet() {
         return new SuspectMeasure(
-                "more sweetness than usual",
+                CauseKind.MUCH_SWEETNESS,
                 Trait.SWEETNESS,
                 sorbet ? UsualRange.SWEETNESS_OF_SORBET : UsualRange.SWEETNESS_WITH_MILK,
                 Side.ABOVE,
                 1,
                 WATER,
-                "put dextrose or glucose syrup in place of a part of the table sugar",
-                mix -> ContributionText.of(mix, "sweetness", Trait.SWEETNESS::of));
+                advice("less-sweet"),
+                mix -> Contributions.of(mix, "sweetness", Trait.SWEETNESS::of));
     }
 }

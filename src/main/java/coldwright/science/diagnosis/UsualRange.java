@@ -3,6 +3,7 @@ package coldwright.science.diagnosis;
 import coldwright.science.crystal.Texture;
 import coldwright.science.freezer.Stage;
 import coldwright.science.sensory.Firmness;
+import coldwright.words.Phrase;
 
 /**
  * What is usual for a measure, and who says so.
@@ -12,9 +13,9 @@ import coldwright.science.sensory.Firmness;
  * @param slack how far beyond an end counts as one whole step off, same unit
  * @param source where the ends come from
  */
-record UsualRange(double least, double most, double slack, String source) {
-    private static final String MEMORY = "textbooks of the trade, from memory";
-    private static final String PRACTICE = "common practice, no source";
+record UsualRange(double least, double most, double slack, Phrase source) {
+    private static final Phrase MEMORY = source("memory");
+    private static final Phrase PRACTICE = source("practice");
 
     static final UsualRange ICE_AT_SERVING =
             new UsualRange(
@@ -24,16 +25,9 @@ record UsualRange(double least, double most, double slack, String source) {
                     MEMORY);
     static final UsualRange ICE_WHEN_CHURNED =
             new UsualRange(
-                    Stage.SOFT_SERVE.icePercent(),
-                    Double.POSITIVE_INFINITY,
-                    15,
-                    "half the water is ice when churning stops");
+                    Stage.SOFT_SERVE.icePercent(), Double.POSITIVE_INFINITY, 15, source("churned"));
     static final UsualRange CRYSTALS =
-            new UsualRange(
-                    0,
-                    Texture.SMOOTH.upToUm(),
-                    15,
-                    "Hartel 2019: under about 50 µm reads as smooth");
+            new UsualRange(0, Texture.SMOOTH.upToUm(), 15, source("smooth"));
     static final UsualRange FAT = new UsualRange(10, 20, 4, PRACTICE);
     static final UsualRange SOLIDS_WITH_MILK = new UsualRange(36, 42, 4, MEMORY);
     static final UsualRange SOLIDS_OF_SORBET = new UsualRange(26, 34, 4, MEMORY);
@@ -42,6 +36,10 @@ record UsualRange(double least, double most, double slack, String source) {
     static final UsualRange STARCH = new UsualRange(0, 2, 1, PRACTICE);
     static final UsualRange SWEETNESS_WITH_MILK = new UsualRange(13, 17, 2, MEMORY);
     static final UsualRange SWEETNESS_OF_SORBET = new UsualRange(18, 30, 3, MEMORY);
+
+    static Phrase source(String key) {
+        return Phrase.of(ExpectedFindings.AREA, "source." + key);
+    }
 
     /** How many steps a value lies above the upper end; zero inside. */
     double above(double value) {

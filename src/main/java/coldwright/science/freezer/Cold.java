@@ -3,22 +3,17 @@ package coldwright.science.freezer;
 import coldwright.science.Require;
 import coldwright.science.bath.BathRun;
 import coldwright.science.bath.IceAndSalt;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /** Where the cold comes from: a freezer, a refrigerated wall, a bath of ice and salt. */
-public sealed interface Cold {
+public sealed interface Cold extends Worded {
     /**
      * What lies against the wall.
      *
      * @return the film
      */
     Film film();
-
-    /**
-     * In plain words.
-     *
-     * @return such as {@code a freezer at −18 °C}
-     */
-    String words();
 
     /**
      * The most heat that it can take.
@@ -81,8 +76,8 @@ public sealed interface Cold {
         }
 
         @Override
-        public String words() {
-            return "a freezer at %s °C".formatted(Require.format(temperatureC));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "cold.freezer", temperatureC);
         }
 
         @Override
@@ -128,9 +123,8 @@ public sealed interface Cold {
         }
 
         @Override
-        public String words() {
-            return "a machine of %s W at %s °C"
-                    .formatted(Require.format(mostW), Require.format(temperatureC));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "cold.machine", mostW, temperatureC);
         }
 
         @Override
@@ -147,8 +141,8 @@ public sealed interface Cold {
      */
     record Bath(IceAndSalt bath, Film film) implements Cold {
         @Override
-        public String words() {
-            return bath.toString();
+        public Phrase phrase() {
+            return bath.phrase();
         }
 
         @Override

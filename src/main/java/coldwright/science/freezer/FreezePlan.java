@@ -3,6 +3,7 @@ package coldwright.science.freezer;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.mix.Mix;
 import coldwright.science.thermal.ThermalCurve;
+import coldwright.words.Phrase;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -232,10 +233,19 @@ public final class FreezePlan {
     /**
      * What to mind.
      *
+     * @return comments in any language
+     */
+    public List<Phrase> comments() {
+        return FreezeAdvice.of(freeze, this, likely());
+    }
+
+    /**
+     * What to mind, in English.
+     *
      * @return sentences
      */
     public List<String> remarks() {
-        return FreezeAdvice.of(freeze, this, likely());
+        return Phrase.english(comments());
     }
 
     ThermalCurve curve() {

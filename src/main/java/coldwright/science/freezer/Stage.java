@@ -1,36 +1,26 @@
 package coldwright.science.freezer;
 
 import coldwright.science.sensory.Firmness;
+import coldwright.words.Worded;
 
 /** How far a batch has frozen. */
-public enum Stage {
+public enum Stage implements Worded {
     /** One twentieth of the water is ice: it begins to thicken (judgement). */
-    THICKENS("begins to thicken", 5),
+    THICKENS(5),
     /** Half the water is ice, when churning stops (university dairy text, seen). */
-    SOFT_SERVE("soft-serve", 50),
+    SOFT_SERVE(50),
     /** 65 % of the water is ice, the soft end of the 65 to 75 % at serving (memory). */
-    SCOOP("to scoop", Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
+    SCOOP(Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
     /** The middle is at −15 °C: hardened (industry asks −15 to −18 °C, memory). */
-    HARD("hard", 101);
+    HARD(101);
 
     /** Temperature in the middle of a hardened batch, °C. */
     public static final double HARD_C = -15;
 
-    private final String words;
     private final double icePercent;
 
-    Stage(String words, double icePercent) {
-        this.words = words;
+    Stage(double icePercent) {
         this.icePercent = icePercent;
-    }
-
-    /**
-     * In plain words.
-     *
-     * @return such as {@code soft-serve}
-     */
-    public String words() {
-        return words;
     }
 
     /**

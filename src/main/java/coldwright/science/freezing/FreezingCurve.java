@@ -2,6 +2,7 @@ package coldwright.science.freezing;
 
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -130,8 +131,17 @@ public final class FreezingCurve {
      *
      * @return sentences
      */
-    public List<String> notes() {
+    public List<Phrase> comments() {
         return FreezingNotes.of(this, solution);
+    }
+
+    /**
+     * The same in English.
+     *
+     * @return comments, empty if none
+     */
+    public List<String> notes() {
+        return Phrase.english(comments());
     }
 
     private double liquidG(double temperatureC) {

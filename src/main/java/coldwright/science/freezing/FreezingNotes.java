@@ -1,15 +1,16 @@
 package coldwright.science.freezing;
 
-import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** What a learner should know about an answer: ranges, guesses, and where freezing ends. */
 final class FreezingNotes {
+    private static final String AREA = "science.freezing";
+
     /** Solutes with less than this share of all particles are passed over in silence, %. */
     private static final double MENTIONED_PERCENT = 10;
 
@@ -18,71 +19,57 @@ final class FreezingNotes {
 
     private FreezingNotes() {}
 
-    /** Remarks on a freezing point. */
-    static List<String> of(Solution solution, double freezingPointC) {
-        List<String> notes = new ArrayList<>();
+    /** Comments on a freezing point. */
+    static List<Phrase> of(Solution solution, double freezingPointC) {
+        List<Phrase> notes = new ArrayList<>();
         if (freezingPointC <= IceActivity.COLDEST_C) {
-            notes.add("It is so strong that ice never forms at any temperature served here.");
+            notes.add(phrase("never"));
             return List.copyOf(notes);
         }
         FreezingPointAccuracy freezingPointAccuracy = new FreezingPointAccuracy(solution);
-        String beyond =
-                names(
-                        freezingPointAccuracy.withAtLeast(CARRYING_PERCENT).stream()
-                                .filter(
-                                        solute ->
-                                                FreezingPointAccuracy.beyond(
-                                                        solute, freezingPointC))
-                                .toList());
+        List<Solute> beyond =
+                freezingPointAccuracy.withAtLeast(CARRYING_PERCENT).stream()
+                        .filter(solute -> FreezingPointAccuracy.beyond(solute, freezingPointC))
+                        .toList();
         if (!beyond.isEmpty()) {
             notes.add(
-                    "Freezing at %s °C, it lies beyond the published freezing points of %s: expect an error of about %s °C."
-                            .formatted(
-                                    degrees(freezingPointC),
-                                    beyond,
-                                    rough(freezingPointAccuracy.errorC(freezingPointC))));
+                    phrase(
+                            "beyond",
+                            hundredth(freezingPointC),
+                            names(beyond),
+                            rough(freezingPointAccuracy.errorC(freezingPointC))));
         }
         for (Solute solute : freezingPointAccuracy.withAtLeast(MENTIONED_PERCENT)) {
             if (!solute.validity().measured()) {
                 notes.add(
-                        "No freezing points of %s were found: it is reckoned from its %s, to about %s %%."
-                                .formatted(
-                                        solute.displayName(),
-                                        solute.validity().source(),
-                                        Require.format(solute.validity().errorPercent())));
+                        phrase(
+                                "unmeasured",
+                                solute.phrase(),
+                                Phrase.named(AREA, "source", solute.validity().source()),
+                                solute.validity().errorPercent()));
             }
         }
         if (freezingPointAccuracy.alcoholMixed() || freezingPointAccuracy.saltMixed()) {
             notes.add(
-                    "%s with other solutes: the rule of mixtures could not be checked on measurements, expect an error of 5 %% of the depression."
-                            .formatted(
-                                    freezingPointAccuracy.alcoholMixed()
-                                            ? "Alcohol"
-                                            : "Much salt"));
+                    phrase(freezingPointAccuracy.alcoholMixed() ? "alcohol-mixed" : "salt-mixed"));
         }
         double limitC = MaximalFreezeConcentration.temperatureC(solution);
         if (freezingPointC < limitC) {
-            notes.add(
-                    "It is too thick to freeze: below about %s °C water no longer gathers into crystals."
-                            .formatted(whole(limitC)));
+            notes.add(phrase("too-thick", limitC));
         }
         if (undissolved(solution, freezingPointC)) {
-            notes.add(
-                    "There is more salt than cold brine can hold: the rest stays undissolved, and it gets no colder than %s °C."
-                            .formatted(degrees(freezingPointC)));
+            notes.add(phrase("undissolved", hundredth(freezingPointC)));
         }
         return List.copyOf(notes);
     }
 
-    /** Remarks on a whole curve. */
-    static List<String> of(FreezingCurve curve, Solution solution) {
+    /** Comments on a whole curve. */
+    static List<Phrase> of(FreezingCurve curve, Solution solution) {
         double freezingPointC = curve.initialFreezingPointC();
-        List<String> notes = new ArrayList<>(of(solution, freezingPointC));
+        List<Phrase> notes = new ArrayList<>(of(solution, freezingPointC));
         double endC = curve.iceStopsGrowingC();
         if (onlySalts(solution)) {
-            notes.add(
-                    "At %s °C the last brine sets, as ice and salt crystals together (the eutectic); all its water counts as ice."
-                            .formatted(degrees(endC)));
+            notes.add(phrase("eutectic", hundredth(endC)));
         } else if (freezingPointC > endC) {
             List<Solute> main = new FreezingPointAccuracy(solution).withAtLeast(CARRYING_PERCENT);
             List<Solute> beyond =
@@ -93,16 +80,14 @@ final class FreezingNotes {
                     .mapToDouble(s -> Math.min(freezingPointC, s.validity().coldestC()))
                     .max()
                     .ifPresent(
-                            t ->
+                            coldestC ->
                                     notes.add(
-                                            "Colder than %s °C the share of ice rests on more than published freezing points of %s: it may be 2 or 3 points off."
-                                                    .formatted(degrees(t), names(beyond))));
+                                            phrase(
+                                                    "less-sure",
+                                                    hundredth(coldestC),
+                                                    names(beyond))));
             if (endC > Temperature.COLDEST_C) {
-                notes.add(
-                        "Below about %s °C no more ice forms: the syrup between the crystals, with %s %% solids, has grown too thick (limits from memory, ±3 °C)."
-                                .formatted(
-                                        whole(endC),
-                                        whole(curve.concentratedPhaseSolidsPercent(endC))));
+                notes.add(phrase("no-more-ice", endC, curve.concentratedPhaseSolidsPercent(endC)));
             }
         }
         return List.copyOf(notes);
@@ -143,20 +128,23 @@ final class FreezingNotes {
         return false;
     }
 
-    private static String names(List<Solute> solutes) {
-        return solutes.stream().map(Solute::displayName).collect(Collectors.joining(" and "));
+    private static Phrase names(List<Solute> solutes) {
+        return solutes.stream()
+                .map(Solute::phrase)
+                .reduce((one, other) -> phrase("and", one, other))
+                .orElseThrow();
     }
 
-    private static String degrees(double value) {
-        return Require.format(Math.rint(value * 100) / 100);
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of(AREA, key, values);
     }
 
-    private static String rough(double value) {
+    private static double hundredth(double value) {
+        return Math.rint(value * 100) / 100;
+    }
+
+    private static double rough(double value) {
         double digits = value < 0.095 ? 100 : 10;
-        return Require.format(Math.rint(value * digits) / digits);
-    }
-
-    private static String whole(double value) {
-        return Require.format(Math.rint(value));
+        return Math.rint(value * digits) / digits;
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.science.freezing;
 
+import coldwright.words.Phrase;
+
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -158,6 +160,15 @@ public enum Solute {
      */
     public double molarMassGPerMol() {
         return molarMassGPerMol;
+    }
+
+    /**
+     * Its name in any language.
+     *
+     * @return the phrase
+     */
+    public Phrase phrase() {
+        return Phrase.named("science.freezing", "solute", displayName());
     }
 
     /**

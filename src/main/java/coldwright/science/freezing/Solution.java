@@ -2,6 +2,7 @@ package coldwright.science.freezing;
 
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.words.Phrase;
 
 import java.util.Collections;
 import java.util.EnumMap;
@@ -188,8 +189,17 @@ public record Solution(
      *
      * @return sentences, empty if there is nothing to say
      */
-    public List<String> notes() {
+    public List<Phrase> comments() {
         return FreezingNotes.of(this, freezingPointC());
+    }
+
+    /**
+     * The same in English.
+     *
+     * @return comments, empty if none
+     */
+    public List<String> notes() {
+        return Phrase.english(comments());
     }
 
     private static void requireWater(double waterG) {

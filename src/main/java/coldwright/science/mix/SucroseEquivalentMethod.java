@@ -1,8 +1,6 @@
 package coldwright.science.mix;
 
-import coldwright.science.Require;
-
-import java.util.Locale;
+import coldwright.words.Phrase;
 
 /**
  * The trade's reckoning of the initial freezing point, by sucrose equivalents.
@@ -117,28 +115,35 @@ public record SucroseEquivalentMethod(
      * @return one or two sentences
      */
     public String why() {
-        double differenceC = initialFreezingPointC() - thermodynamicFreezingPointC;
-        String sentence =
-                String.format(
-                        Locale.ROOT,
-                        "The trade method gives %s °C and water activity %s °C, %.2f °C %s: the trade turns every sugar into sucrose and reads an old table that lies up to 6 %% high when dilute and 2 to 3 %% low from 45 g per 100 g of water on, and it takes lactose as a fixed share of the milk solids.",
-                        twoDecimals(initialFreezingPointC()),
-                        twoDecimals(thermodynamicFreezingPointC),
-                        Math.abs(differenceC),
-                        differenceC < 0 ? "colder by the trade" : "warmer by the trade");
-        if (othersEquivalentPercent > 0.2 * (sugarsEquivalentPercent + othersEquivalentPercent)) {
-            sentence +=
-                    " Alcohol, salt and acid, which the trade's formula leaves out, are counted here as so much sucrose, and sucrose is a poor stand-in for them when there is much.";
-        }
-        if (beyondTable()) {
-            sentence +=
-                    " The mix lies beyond the end of the table, 180 g per 100 g of water, so the trade method can only say that it freezes below this.";
-        }
-        return sentence;
+        return difference().english();
     }
 
-    private static String twoDecimals(double value) {
-        return Require.format(Math.round(value * 100) / 100.0);
+    /**
+     * Why the two differ, in any language.
+     *
+     * @return the phrase
+     */
+    public Phrase difference() {
+        double differenceC = initialFreezingPointC() - thermodynamicFreezingPointC;
+        boolean others =
+                othersEquivalentPercent > 0.2 * (sugarsEquivalentPercent + othersEquivalentPercent);
+        return phrase(
+                "trade",
+                phrase(
+                        differenceC < 0 ? "trade.colder" : "trade.warmer",
+                        hundredth(initialFreezingPointC()),
+                        hundredth(thermodynamicFreezingPointC),
+                        Math.abs(differenceC)),
+                others ? phrase("trade.others") : "",
+                beyondTable() ? phrase("trade.beyond") : "");
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.mix", key, values);
+    }
+
+    private static double hundredth(double value) {
+        return Math.round(value * 100) / 100.0;
     }
 
     /**

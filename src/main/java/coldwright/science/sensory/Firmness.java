@@ -4,6 +4,7 @@ import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
+import coldwright.words.Worded;
 
 /**
  * How firm a frozen mix is, by its ice.
@@ -18,13 +19,13 @@ import coldwright.science.mix.Mix;
  *
  * <p>Below −20 °C the syrup itself turns stiff: the class goes up by one (by judgement).
  */
-public enum Firmness {
-    LIQUID("liquid", 8),
-    SLUSHY("slushy", 39),
-    SOFT("soft-serve", Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
-    SCOOPABLE("scoopable", Firmness.SCOOPABLE_MOST_ICE_PERCENT),
-    FIRM("firm: wait before scooping", 84),
-    HARD("hard: needs a knife or time", 100);
+public enum Firmness implements Worded {
+    LIQUID(8),
+    SLUSHY(39),
+    SOFT(Firmness.SCOOPABLE_LEAST_ICE_PERCENT),
+    SCOOPABLE(Firmness.SCOOPABLE_MOST_ICE_PERCENT),
+    FIRM(84),
+    HARD(100);
 
     /** Less ice than this slumps, % of the water (from memory, as above). */
     public static final double SCOOPABLE_LEAST_ICE_PERCENT = 65;
@@ -38,11 +39,9 @@ public enum Firmness {
     /** Below this temperature the syrup adds a class, °C; by judgement. */
     public static final double STIFF_SYRUP_C = -20;
 
-    private final String words;
     private final double upToPercentOfWater;
 
-    Firmness(String words, double upToPercentOfWater) {
-        this.words = words;
+    Firmness(double upToPercentOfWater) {
         this.upToPercentOfWater = upToPercentOfWater;
     }
 
@@ -125,15 +124,6 @@ public enum Firmness {
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);
         return new Band(cold, (warm + cold) / 2, warm);
-    }
-
-    /**
-     * In a cook's words.
-     *
-     * @return such as {@code scoopable}
-     */
-    public String words() {
-        return words;
     }
 
     /**

@@ -1,6 +1,7 @@
 package coldwright.science.sensory;
 
 import coldwright.science.mix.Mix;
+import coldwright.words.Worded;
 
 /**
  * How rich a mix is, by its fat.
@@ -9,13 +10,13 @@ import coldwright.science.mix.Mix;
  * often preferred. Total solids stand beside it: below 30 % a mix tastes thin whatever its fat
  * (from memory).
  */
-public enum Richness {
-    NO_FAT("a sorbet or ice", 0.5),
-    LIGHT("light, like a milk ice", 4),
-    MODERATE("moderate, like gelato", 9),
-    RICH("rich, an ice cream", 14),
-    VERY_RICH("very rich", 20),
-    HEAVY("heavy: it may coat the mouth and churn to butter", 100);
+public enum Richness implements Worded {
+    NO_FAT(0.5),
+    LIGHT(4),
+    MODERATE(9),
+    RICH(14),
+    VERY_RICH(20),
+    HEAVY(100);
 
     /** Below this a mix tastes thin, % total solids; from memory. */
     public static final double THIN_SOLIDS_PERCENT = 30;
@@ -23,11 +24,9 @@ public enum Richness {
     /** Slack for binary fractions, so that a mix made to 14 % is one of 14 %. */
     private static final double ROUNDING = 1e-9;
 
-    private final String words;
     private final double upToFatPercent;
 
-    Richness(String words, double upToFatPercent) {
-        this.words = words;
+    Richness(double upToFatPercent) {
         this.upToFatPercent = upToFatPercent;
     }
 
@@ -54,15 +53,6 @@ public enum Richness {
      */
     public static boolean isThin(Mix mix) {
         return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
-    }
-
-    /**
-     * In a cook's words.
-     *
-     * @return such as {@code moderate, like gelato}
-     */
-    public String words() {
-        return words;
     }
 
     /**

@@ -1,6 +1,6 @@
 package coldwright.science.standards;
 
-import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 /**
  * How fast a cooked mix must be cooled, by the usual rule for kitchens that serve food in the
@@ -33,19 +33,29 @@ public final class Cooling {
     private Cooling() {}
 
     /**
-     * The rule as a sentence.
+     * The rule in any language.
+     *
+     * @return temperatures, times, the rule's name and the reminder
+     */
+    public static Phrase phrase() {
+        return Phrase.of(
+                LocalRules.AREA,
+                "cooling",
+                FROM_C,
+                FIRST_C,
+                FIRST_HOURS,
+                COLD_C,
+                ALL_HOURS,
+                RULE,
+                LocalRules.REMINDER);
+    }
+
+    /**
+     * The rule as an English sentence.
      *
      * @return temperatures, times, the rule's name and the reminder
      */
     public static String sentence() {
-        return "cool it from %s °C to %s °C within %s hours, and to %s °C or below within %s hours in all (%s); %s"
-                .formatted(
-                        Require.format(FROM_C),
-                        Require.format(FIRST_C),
-                        Require.format(FIRST_HOURS),
-                        Require.format(COLD_C),
-                        Require.format(ALL_HOURS),
-                        RULE,
-                        LocalRules.REMINDER);
+        return phrase().english();
     }
 }

@@ -1,12 +1,12 @@
 package coldwright.science.standards;
 
-import coldwright.science.Require;
 import coldwright.science.mix.AlcoholByVolume;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -14,7 +14,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What a mix must be declared for: allergens and alcohol.
@@ -25,13 +24,6 @@ import java.util.stream.Collectors;
  * fourteen of Regulation (EU) 1169/2011, Annex II.
  */
 public final class Declarations {
-    private static final String CHECK =
-            "Check every label, your own ingredients and traces; " + LocalRules.REMINDER;
-
-    private static final String NOTHING_LISTED =
-            "Check every label and think of traces: Coldwright lists only what the shelf’s ingredients usually bring, and it has nothing listed for these; "
-                    + LocalRules.REMINDER;
-
     private static final Map<Allergen, String> UNITED_STATES = new EnumMap<>(Allergen.class);
     private static final Map<Allergen, String> EUROPEAN_UNION = new EnumMap<>(Allergen.class);
 
@@ -91,41 +83,58 @@ public final class Declarations {
      * @return what its ingredients usually bring, by the longer list; the names of ingredients that
      *     are not on the shelf; the reminder
      */
-    public static String allergenSentence(Mix mix) {
-        String known =
-                mix.allergens().stream().map(Allergen::words).collect(Collectors.joining(", "));
-        String own =
+    public static Phrase allergens(Mix mix) {
+        List<Phrase> known = mix.allergens().stream().map(Allergen::phrase).toList();
+        List<String> own =
                 mix.amounts().stream()
                         .filter(amount -> amount.massG() > 0)
                         .map(Amount::ingredient)
                         .filter(one -> !Shelf.all().contains(one))
                         .map(Ingredient::name)
-                        .collect(Collectors.joining(", "));
-        String unknown = own.isEmpty() ? "" : "Not known: what is in %s. ".formatted(own);
-        return known.isEmpty()
-                ? unknown + NOTHING_LISTED
-                : "Known from its ingredients: %s. %s%s".formatted(known, unknown, CHECK);
+                        .toList();
+        String key = (known.isEmpty() ? "none-listed" : "known") + (own.isEmpty() ? "" : "-own");
+        return Phrase.of(LocalRules.AREA, key, LocalRules.REMINDER, known, own);
     }
 
     /**
-     * The alcohol in a sentence.
+     * The allergens in an English sentence.
+     *
+     * @param mix the mix
+     * @return as {@link #allergens} has it
+     */
+    public static String allergenSentence(Mix mix) {
+        return allergens(mix).english();
+    }
+
+    /**
+     * The alcohol in any language.
      *
      * @param mix the mix
      * @return how much, by mass and by volume of the unfrozen mix, with a caution; or that there is
      *     none
      */
-    public static String alcoholSentence(Mix mix) {
+    public static Phrase alcohol(Mix mix) {
         double massPercent = mix.alcoholPercent();
-        if (massPercent == 0) {
-            return "no alcohol by its ingredients";
-        }
         double byVolumePercent =
                 massPercent * mix.densityKgPerL() / AlcoholByVolume.densityKgPerL(100);
-        return "%s %% alcohol by mass, about %s %% by volume of the unfrozen mix: freezing takes none of it away, so it is not for children or for anyone who avoids alcohol, and must be named to guests; %s"
-                .formatted(
-                        twoDecimals(massPercent),
-                        twoDecimals(byVolumePercent),
+        return massPercent == 0
+                ? Phrase.of(LocalRules.AREA, "no-alcohol")
+                : Phrase.of(
+                        LocalRules.AREA,
+                        "alcohol",
+                        hundredth(massPercent),
+                        hundredth(byVolumePercent),
                         LocalRules.REMINDER);
+    }
+
+    /**
+     * The alcohol in an English sentence.
+     *
+     * @param mix the mix
+     * @return as {@link #alcohol} has it
+     */
+    public static String alcoholSentence(Mix mix) {
+        return alcohol(mix).english();
     }
 
     private static List<String> words(Set<Allergen> present, Map<Allergen, String> list) {
@@ -139,7 +148,7 @@ public final class Declarations {
         return List.copyOf(words);
     }
 
-    private static String twoDecimals(double value) {
-        return Require.format(Math.round(value * 100) / 100.0);
+    private static double hundredth(double value) {
+        return Math.round(value * 100) / 100.0;
     }
 }

@@ -71,6 +71,6 @@ final class GermanProductNames {
     }
 
     private static NameVerdict verdict(String name, NameShortfalls nameShortfalls) {
-        return NameVerdict.of(PLACE, name, nameShortfalls.list(), RULE);
+        return new NameVerdict(PLACE, name, nameShortfalls.list(), RULE);
     }
 }

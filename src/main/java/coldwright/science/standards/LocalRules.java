@@ -1,8 +1,11 @@
 package coldwright.science.standards;
 
+import coldwright.words.Phrase;
+
 /** The words that go with every answer of this package. */
 final class LocalRules {
-    static final String REMINDER = "check your local rules";
+    static final String AREA = "science.standards";
+    static final Phrase REMINDER = Phrase.of(AREA, "reminder");
 
     private LocalRules() {}
 }

@@ -1,8 +1,8 @@
 package coldwright.science.standards;
 
-import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +15,11 @@ final class NameShortfalls {
     /** An ingredient with more other fat than this is a fat, not a flavour that holds some. */
     private static final double A_FAT_PERCENT = 90;
 
-    private final List<String> found = new ArrayList<>();
+    private final List<Phrase> found = new ArrayList<>();
 
     NameShortfalls atLeast(String what, double value, Limit limit) {
         if (value < limit.value() - ROUNDING) {
-            found.add(describe(what, value, "at least", limit));
+            found.add(describe(what, value, "at-least", limit));
         }
         return this;
     }
@@ -31,32 +31,35 @@ final class NameShortfalls {
         return this;
     }
 
-    private static String describe(String what, double value, String side, Limit limit) {
-        return "%s is %s %s and must be %s %s %s"
-                .formatted(
-                        what,
-                        rounded(value),
-                        limit.unit(),
-                        side,
-                        rounded(limit.value()),
-                        limit.unit());
+    private static Phrase describe(String what, double value, String side, Limit limit) {
+        return Phrase.of(
+                LocalRules.AREA,
+                side,
+                part(what),
+                hundredth(value),
+                limit.unit(),
+                hundredth(limit.value()));
+    }
+
+    private static Phrase part(String what) {
+        return Phrase.named(LocalRules.AREA, "part", what);
     }
 
     NameShortfalls without(boolean present, String what) {
         if (present) {
-            found.add("it must have no " + what);
+            found.add(Phrase.of(LocalRules.AREA, "without", part(what)));
         }
         return this;
     }
 
     NameShortfalls with(boolean present, String what) {
         if (!present) {
-            found.add("it must have " + what);
+            found.add(Phrase.of(LocalRules.AREA, "with", part(what)));
         }
         return this;
     }
 
-    List<String> list() {
+    List<Phrase> list() {
         return found;
     }
 
@@ -76,7 +79,7 @@ final class NameShortfalls {
         }
     }
 
-    private static String rounded(double value) {
-        return Require.format(Math.round(value * 100) / 100.0);
+    private static double hundredth(double value) {
+        return Math.round(value * 100) / 100.0;
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.science.standards;
 
+import coldwright.words.Phrase;
+
 import java.util.List;
 
 /**
@@ -7,42 +9,56 @@ import java.util.List;
  *
  * @param place where the rule holds, such as {@code United States}
  * @param name the name asked for, such as {@code ice cream}
- * @param allowed whether all that is checked here is met
- * @param shortfalls what is missing, each with the figure and the limit; empty if allowed
+ * @param missing what is missing, each with the figure and the limit; empty if allowed
  * @param rule the rule, by number or title
- * @param reminder {@code check your local rules}
  */
-public record NameVerdict(
-        String place,
-        String name,
-        boolean allowed,
-        List<String> shortfalls,
-        String rule,
-        String reminder) {
+public record NameVerdict(String place, String name, List<Phrase> missing, String rule) {
 
     /** Copies the list. */
     public NameVerdict {
-        shortfalls = List.copyOf(shortfalls);
-    }
-
-    static NameVerdict of(String place, String name, List<String> shortfalls, String rule) {
-        return new NameVerdict(
-                place, name, shortfalls.isEmpty(), shortfalls, rule, LocalRules.REMINDER);
+        missing = List.copyOf(missing);
     }
 
     /**
-     * The verdict as a sentence.
+     * Whether all that is checked here is met.
+     *
+     * @return true if nothing is missing
+     */
+    public boolean allowed() {
+        return missing.isEmpty();
+    }
+
+    /**
+     * What is missing, in English.
+     *
+     * @return each with the figure and the limit; empty if allowed
+     */
+    public List<String> shortfalls() {
+        return Phrase.english(missing);
+    }
+
+    /**
+     * The verdict in any language.
+     *
+     * @return with the reasons and the reminder
+     */
+    public Phrase phrase() {
+        return Phrase.of(
+                LocalRules.AREA,
+                allowed() ? "may" : "may-not",
+                Phrase.named(LocalRules.AREA, "place", place),
+                name,
+                rule,
+                LocalRules.REMINDER,
+                missing);
+    }
+
+    /**
+     * The verdict as an English sentence.
      *
      * @return with the reasons and the reminder
      */
     public String sentence() {
-        return "%s: %s be called %s (%s)%s; %s"
-                .formatted(
-                        place,
-                        allowed ? "may" : "may not",
-                        name,
-                        rule,
-                        allowed ? "" : ": " + String.join(", ", shortfalls),
-                        reminder);
+        return phrase().english();
     }
 }

@@ -2,6 +2,7 @@ package coldwright.science.standards;
 
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.words.Phrase;
 
 /**
  * How long a mix must stay at a temperature, by the tables of the United States.
@@ -73,8 +74,7 @@ public enum Pasteurisation {
         while (celsius(i) > temperatureC + SAME_C) {
             i--;
         }
-        return new Hold(
-                temperatureC, fahrenheitAndSeconds[i][1], celsius(i), rule, LocalRules.REMINDER);
+        return new Hold(temperatureC, fahrenheitAndSeconds[i][1], celsius(i), rule);
     }
 
     /** To a tenth, and never below what the rule asks. */
@@ -103,23 +103,33 @@ public enum Pasteurisation {
      * @param listedTemperatureC the highest temperature of the rule that is not above {@code
      *     temperatureC}, °C
      * @param rule the rule that lists the pair
-     * @param reminder {@code check your local rules}
      */
     public record Hold(
-            double temperatureC,
-            double seconds,
-            double listedTemperatureC,
-            String rule,
-            String reminder) {
+            double temperatureC, double seconds, double listedTemperatureC, String rule) {
 
         /**
-         * The hold as a sentence.
+         * The hold in any language.
+         *
+         * @return the time, the listed temperature that it belongs to, the rule and the reminder
+         */
+        public Phrase phrase() {
+            return Phrase.of(
+                    LocalRules.AREA,
+                    "hold",
+                    at(),
+                    duration(),
+                    rule,
+                    listedAt(),
+                    LocalRules.REMINDER);
+        }
+
+        /**
+         * The hold as an English sentence.
          *
          * @return the time, the listed temperature that it belongs to, the rule and the reminder
          */
         public String sentence() {
-            return "hold every part at %s or above for %s, the time that %s lists for %s; %s"
-                    .formatted(at(), time(), rule, listedAt(), reminder);
+            return phrase().english();
         }
 
         /**
@@ -149,9 +159,13 @@ public enum Pasteurisation {
          * @return such as {@code 30 minutes} or {@code 25 seconds}
          */
         public String time() {
+            return duration().english();
+        }
+
+        private Phrase duration() {
             return seconds >= LEAST_MINUTES_S
-                    ? Require.format(seconds / 60) + " minutes"
-                    : Require.format(seconds) + (seconds == 1 ? " second" : " seconds");
+                    ? Phrase.of(LocalRules.AREA, "minutes", seconds / 60)
+                    : Phrase.of(LocalRules.AREA, seconds == 1 ? "second" : "seconds", seconds);
         }
     }
 }

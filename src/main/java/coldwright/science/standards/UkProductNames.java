@@ -3,6 +3,7 @@ package coldwright.science.standards;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.standards.NameShortfalls.Limit;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -23,19 +24,19 @@ final class UkProductNames {
 
     static List<NameVerdict> verdicts(Mix mix) {
         double milkProtein = mix.composition().percent(Component.MILK_PROTEIN);
-        List<String> iceCream =
+        List<Phrase> iceCream =
                 new NameShortfalls()
                         .atLeast("fat", mix.fatPercent(), Limit.percent(5))
                         .atLeast("milk protein", milkProtein, Limit.percent(2.5))
                         .list();
-        List<String> dairy =
+        List<Phrase> dairy =
                 new NameShortfalls()
                         .atLeast("milk fat", mix.milkFatPercent(), Limit.percent(5))
                         .atLeast("milk protein", milkProtein, Limit.percent(2.5))
                         .without(NameShortfalls.hasAddedFat(mix), "added fat but milk fat")
                         .list();
         return List.of(
-                NameVerdict.of(PLACE, "ice cream", iceCream, RULE),
-                NameVerdict.of(PLACE, "dairy ice cream", dairy, RULE));
+                new NameVerdict(PLACE, "ice cream", iceCream, RULE),
+                new NameVerdict(PLACE, "dairy ice cream", dairy, RULE));
     }
 }

@@ -7,6 +7,7 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 import coldwright.science.standards.NameShortfalls.Limit;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -34,26 +35,26 @@ final class UsProductNames {
 
     static List<NameVerdict> verdicts(Mix mix, double overrunPercent) {
         double yolk = mix.composition().per100g(Tally.YOLK_SOLIDS);
-        List<String> iceCream =
+        List<Phrase> iceCream =
                 iceCream(mix, overrunPercent)
                         .below("egg yolk solids", yolk, Limit.percent(1.4))
                         .list();
-        List<String> custard =
+        List<Phrase> custard =
                 iceCream(mix, overrunPercent)
                         .atLeast("egg yolk solids", yolk, Limit.percent(1.4))
                         .list();
         boolean egg =
                 mix.amounts().stream()
                         .anyMatch(a -> a.massG() > 0 && eggOtherThanWhite(a.ingredient()));
-        List<String> waterIce =
+        List<Phrase> waterIce =
                 new NameShortfalls()
                         .without(mix.allergens().contains(Allergen.MILK), "milk")
                         .without(egg, "egg but egg white")
                         .list();
         return List.of(
-                NameVerdict.of(PLACE, "ice cream", iceCream, "21 CFR 135.110"),
-                NameVerdict.of(PLACE, "frozen custard", custard, "21 CFR 135.110"),
-                NameVerdict.of(PLACE, "water ice", waterIce, "21 CFR 135.160"));
+                new NameVerdict(PLACE, "ice cream", iceCream, "21 CFR 135.110"),
+                new NameVerdict(PLACE, "frozen custard", custard, "21 CFR 135.110"),
+                new NameVerdict(PLACE, "water ice", waterIce, "21 CFR 135.160"));
     }
 
     private static NameShortfalls iceCream(Mix mix, double overrunPercent) {

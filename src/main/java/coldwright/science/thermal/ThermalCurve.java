@@ -4,6 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -279,14 +280,22 @@ public final class ThermalCurve {
     /**
      * Where the answer leaves the range of its sources.
      *
-     * @return remarks, empty if none
+     * @return comments in any language, empty if none
+     */
+    public List<Phrase> comments() {
+        List<Phrase> comments = new ArrayList<>(freezing.comments());
+        if (thermalComposition.share(Substance.ETHANOL) > 0.2) {
+            comments.add(Phrase.of("science.thermal", "much-alcohol"));
+        }
+        return List.copyOf(comments);
+    }
+
+    /**
+     * Where the answer leaves the range of its sources, in English.
+     *
+     * @return comments, empty if none
      */
     public List<String> notes() {
-        List<String> notes = new ArrayList<>(freezing.notes());
-        if (thermalComposition.share(Substance.ETHANOL) > 0.2) {
-            notes.add(
-                    "alcohol is above 20 %: its heat and conductivity are straight lines from memory, and its heat of mixing with water is left out");
-        }
-        return List.copyOf(notes);
+        return Phrase.english(comments());
     }
 }

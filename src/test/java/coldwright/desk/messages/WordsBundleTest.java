@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,16 +18,18 @@ import java.util.List;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The two languages of the window say the same things, and nothing is said beside them. */
+/** Each bundle has the same texts in each language, and the window shows no others. */
 class WordsBundleTest {
+    private static final Path RESOURCES = Path.of("src/main/resources");
     private static final Path DESK = Path.of("src/main/java/coldwright/desk");
     private static final Pattern KEY =
             Pattern.compile("Messages\\.of\\(\\s*\"([^\"]+)\"\\s*([+,)])");
-    private static final Pattern PLACE = Pattern.compile("%(?:%|s)");
+    private static final Pattern PLACE = Pattern.compile("%(?:(\\d)\\$)?(s|\\.\\df)");
 
     /** What shows or speaks its first text as it stands. */
     private static final Pattern SAID =
@@ -52,22 +54,41 @@ class WordsBundleTest {
     /** It writes lessons too, and lessons speak for themselves. */
     private static final Path BATCH = DESK.resolve("batch");
 
-    @Test
-    void bothLanguagesHaveTheSameKeys() throws IOException {
-        assertTrue(english().size() > 200, "too few words were read");
-        assertEquals(new TreeSet<>(english().keySet()), new TreeSet<>(german().keySet()));
+    static List<Path> bundles() throws IOException {
+        try (Stream<Path> all = Files.walk(RESOURCES)) {
+            return all.filter(file -> file.endsWith("words.properties")).toList();
+        }
     }
 
     @Test
-    void eachTextTakesTheSameValuesInBothLanguages() throws IOException {
-        Properties german = german();
-        english()
-                .forEach(
-                        (key, text) ->
-                                assertEquals(
-                                        places((String) text),
-                                        places(german.getProperty((String) key)),
-                                        "values of " + key));
+    void theBundleOfTheWindowIsAmongThem() throws IOException {
+        assertTrue(bundles().contains(RESOURCES.resolve("coldwright/desk/words.properties")));
+        assertTrue(english().size() > 200, "too few words were read");
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void eachLanguageHasTheSameKeys(Path bundle) throws IOException {
+        for (Path translation : translations(bundle)) {
+            assertEquals(
+                    new TreeSet<>(read(bundle).keySet()),
+                    new TreeSet<>(read(translation).keySet()));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void eachTextTakesTheSameValuesInEachLanguage(Path bundle) throws IOException {
+        for (Path translation : translations(bundle)) {
+            Properties words = read(translation);
+            read(bundle)
+                    .forEach(
+                            (key, text) ->
+                                    assertEquals(
+                                            places((String) text),
+                                            places(words.getProperty((String) key)),
+                                            translation + ": values of " + key));
+        }
     }
 
     @Test
@@ -122,22 +143,36 @@ class WordsBundleTest {
         assertTrue(SENTENCE.matcher("return \"It ran to its end.\";").find());
     }
 
+    /** Which value each place takes and how; a translation may take them in another order. */
     private static List<String> places(String text) {
-        return PLACE.matcher(text).results().map(one -> one.group()).toList();
+        List<String> places = new ArrayList<>();
+        int next = 1;
+        for (MatchResult place : PLACE.matcher(text).results().toList()) {
+            boolean chosen = place.group(1) != null;
+            places.add((chosen ? place.group(1) : String.valueOf(next)) + place.group(2));
+            next += chosen ? 0 : 1;
+        }
+        return places.stream().sorted().distinct().toList();
     }
 
     private static Properties english() throws IOException {
-        return read("words.properties");
+        return read(RESOURCES.resolve("coldwright/desk/words.properties"));
     }
 
-    private static Properties german() throws IOException {
-        return read("words_de.properties");
+    private static List<Path> translations(Path bundle) throws IOException {
+        try (Stream<Path> beside = Files.list(bundle.getParent())) {
+            List<Path> all =
+                    beside.filter(file -> file.getFileName().toString().startsWith("words_"))
+                            .toList();
+            assertTrue(!all.isEmpty(), "no translation of " + bundle);
+            return all;
+        }
     }
 
-    private static Properties read(String name) throws IOException {
+    private static Properties read(Path file) throws IOException {
         Properties words = new Properties();
-        try (InputStream bytes = Messages.class.getResourceAsStream("/coldwright/desk/" + name)) {
-            words.load(new InputStreamReader(bytes, StandardCharsets.UTF_8));
+        try (Reader text = Files.newBufferedReader(file)) {
+            words.load(text);
         }
         return words;
     }

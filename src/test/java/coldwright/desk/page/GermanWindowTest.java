@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.BenchRunner;
-import coldwright.desk.messages.Messages;
+import coldwright.words.Words;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.stage.Stage;
@@ -31,14 +31,14 @@ class GermanWindowTest {
 
     @Start
     void start(Stage stage) {
-        Messages.in(Locale.GERMAN);
+        Words.show(Locale.GERMAN);
         bench = new BenchRunner(work, Preferences::usual);
         TestDesk.lay(stage, bench, work);
     }
 
     @AfterEach
     void backToEnglish() {
-        Messages.in(Locale.ENGLISH);
+        Words.show(Locale.ENGLISH);
         bench.close();
         work.shutdownNow();
     }

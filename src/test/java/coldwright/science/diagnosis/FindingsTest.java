@@ -4,6 +4,7 @@ import static coldwright.science.mix.Amount.grams;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.Band;
@@ -12,13 +13,16 @@ import coldwright.science.mix.Composition;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
+import coldwright.words.Phrase;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -90,8 +94,7 @@ class FindingsTest {
                         grams(500, named("first", 10)),
                         grams(100, named("fourth", 10)),
                         grams(160, named("third", 10)));
-        String told =
-                ContributionText.of(mix, "sugar", m -> m.composition().percent(Component.SUCROSE));
+        String told = brought(mix, "solids", Component.SUCROSE);
         int first = told.indexOf("first");
         int second = told.indexOf("second");
         int third = told.indexOf("third");
@@ -99,13 +102,16 @@ class FindingsTest {
         assertFalse(told.contains("fourth") || told.contains("least"), told);
         assertTrue(told.contains("45 %") && told.contains("27 %") && told.contains("15 %"), told);
         Mix two = Mix.of(grams(952, named("much", 10)), grams(48, named("little", 10)));
-        String most =
-                ContributionText.of(two, "sugar", m -> m.composition().percent(Component.SUCROSE));
+        String most = brought(two, "solids", Component.SUCROSE);
         assertTrue(most.contains("much") && !most.contains("little"), most);
-        String none =
-                ContributionText.of(
-                        two, "salt", m -> m.composition().percent(Component.MILK_SALTS));
+        String none = brought(two, "solids", Component.MILK_SALTS);
         assertFalse(none.isEmpty() || none.contains("much"), none);
+    }
+
+    private static String brought(Mix mix, String part, Component component) {
+        return Contributions.of(mix, part, m -> m.composition().percent(component))
+                .orElseThrow()
+                .english();
     }
 
     private static Ingredient named(String name, double sucrose) {
@@ -144,12 +150,12 @@ class FindingsTest {
                         .withCrystals(70);
         List<Finding> findings = Diagnosis.foresee(situation);
         assertTrue(findings.size() > 2, findings::toString);
-        Set<String> causes = new HashSet<>();
+        Set<CauseKind> causes = new HashSet<>();
         double before = Double.POSITIVE_INFINITY;
         for (Finding finding : findings) {
             assertTrue(finding.cause().steps() <= before, findings::toString);
             before = finding.cause().steps();
-            assertTrue(causes.add(finding.cause().what()), findings::toString);
+            assertTrue(causes.add(finding.cause().kind()), findings::toString);
             assertEquals(finding.cause().why(), finding.why());
             assertEquals(finding.cause().advice(), finding.mend());
             assertEquals(finding.cause().fixes(), finding.fixes());
@@ -164,23 +170,45 @@ class FindingsTest {
                 Situation.of(one(normal(with(water(), 25, Component.SUCROSE)))).withCrystals(65);
         List<Cause> causes = Diagnosis.of(situation, Symptom.ICY);
         assertTrue(causes.size() > 2, causes::toString);
-        String words = ExpectedFindings.words(situation, Symptom.ICY, causes);
+        String words = ExpectedFindings.of(situation, Symptom.ICY, causes).english();
         assertTrue(words.startsWith(causes.get(0).what()), words);
         assertEquals(causes.get(1).sharePercent() >= 25, words.contains(causes.get(1).what()));
         assertFalse(words.contains(causes.get(2).what()), words);
-        Cause large = shared("large", 76);
-        Cause small = shared("small", 24);
+        Cause large = shared(CauseKind.FEW_SOLIDS, 76);
+        Cause small = shared(CauseKind.MUCH_ICE, 24);
         assertFalse(
-                ExpectedFindings.words(situation, Symptom.ICY, List.of(large, small))
-                        .contains("small"));
-        Cause quarter = shared("quarter", 25);
+                ExpectedFindings.of(situation, Symptom.ICY, List.of(large, small))
+                        .english()
+                        .contains(small.what()));
+        Cause quarter = shared(CauseKind.MUCH_ICE, 25);
         assertTrue(
-                ExpectedFindings.words(situation, Symptom.ICY, List.of(large, quarter))
-                        .contains("quarter"));
+                ExpectedFindings.of(situation, Symptom.ICY, List.of(large, quarter))
+                        .english()
+                        .contains(quarter.what()));
     }
 
-    private static Cause shared(String what, double percent) {
-        return new Cause(what, "", 1, percent, "", List.of());
+    private static Cause shared(CauseKind kind, double percent) {
+        Phrase none = Phrase.of("science.diagnosis", "brought-by-none");
+        return new Cause(kind, none, 1, percent, none, List.of());
+    }
+
+    @ParameterizedTest
+    @EnumSource(CauseKind.class)
+    void eachCauseHasItsWords(CauseKind kind) {
+        assertFalse(kind.phrase().english().contains(kind.name()), kind.phrase()::english);
+        assertNotEquals(kind.phrase().english(), kind.phrase().in(Locale.GERMAN));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Symptom.class)
+    void eachSymptomIsExpectedInWords(Symptom symptom) {
+        String words =
+                ExpectedFindings.of(
+                                Situation.of(one(water())),
+                                symptom,
+                                List.of(shared(CauseKind.MUCH_ICE, 100)))
+                        .english();
+        assertFalse(words.contains("expect."), words);
     }
 
     /** Crystals: felt, perhaps felt, and smooth for now, by the middle and the top of the band. */
@@ -201,7 +229,9 @@ class FindingsTest {
     }
 
     private static String iciness(Situation situation) {
-        return ExpectedFindings.words(situation, Symptom.ICY, List.of(shared("x", 100)));
+        return ExpectedFindings.of(
+                        situation, Symptom.ICY, List.of(shared(CauseKind.COARSE_CRYSTALS, 100)))
+                .english();
     }
 
     /** Two decimals below ten, one above; the bound that is passed, not the other one. */
@@ -223,8 +253,8 @@ class FindingsTest {
     void swingsAreOfKeeping() {
         Situation swung =
                 Situation.of(one(water())).withCrystals(90).steadyWouldBe(Band.exactly(60));
-        assertTrue(cause(swung, Symptom.ICY, 1).isStorage());
-        assertFalse(cause(swung, Symptom.ICY, 0).isStorage());
+        assertEquals(CauseKind.STORAGE, cause(swung, Symptom.ICY, 1).kind());
+        assertEquals(CauseKind.COARSE_CRYSTALS, cause(swung, Symptom.ICY, 0).kind());
     }
 
     /** Without 10 % of air nothing is seen to shrink. */

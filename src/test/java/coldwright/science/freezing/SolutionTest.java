@@ -72,7 +72,7 @@ class SolutionTest {
                 Solution.inWater(50).with(50, Solute.FRUCTOSE).notes());
         assertEquals(
                 List.of(
-                        "No freezing points of sorbitol were found: it is reckoned from its water activity at 25 °C, to about 4 %."),
+                        "No freezing points of sorbitol were found: it is calculated from its water activity at 25 °C, to about 4 %."),
                 Solution.inWater(90).with(10, Solute.SORBITOL).notes());
         assertEquals(
                 List.of(

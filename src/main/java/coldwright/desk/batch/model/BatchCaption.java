@@ -1,10 +1,9 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchReport;
 import coldwright.desk.messages.Messages;
 import coldwright.science.diagnosis.Situation;
-import coldwright.science.freezer.FreezePlan;
-import coldwright.science.freezer.Stage;
 import coldwright.text.DisplayText;
 
 import java.time.LocalTime;
@@ -34,10 +33,7 @@ public final class BatchCaption {
      * @return its ice when it is served
      */
     public static String freezing(BatchPreview now) {
-        return Messages.of(
-                "batch.tile.freezing",
-                DisplayText.decimals(0, now.curve().icePercentAt(Situation.SERVING_C)),
-                DisplayText.decimals(0, Situation.SERVING_C));
+        return BatchReport.ice(now.mix(), Situation.SERVING_C).as("tile");
     }
 
     /**
@@ -47,20 +43,9 @@ public final class BatchCaption {
      * @return the time to the stage that is aimed at, with its range; or that it never gets there
      */
     public static String clock(BatchAnalysis all) {
-        Stage aim = FreezeSchedule.aim(all);
-        FreezePlan.MinuteRange range = all.plan().rangeMinutes(aim);
-        return all.plan().reaches(aim)
-                ? Messages.of(
-                        "batch.tile.clock",
-                        aim.words(),
-                        unbroken(all.plan().minutesTo(aim)),
-                        unbroken(range.least()),
-                        unbroken(range.most()))
-                : Messages.of("batch.tile.never", aim.words());
-    }
-
-    private static String unbroken(double minutes) {
-        return BatchSentences.minutes(minutes).replace(' ', '\u00a0');
+        return BatchReport.minutes(all.plan(), FreezeSchedule.aim(all))
+                .as("tile")
+                .replaceAll("(\\d) (min|h)\\b", "$1\u00a0$2");
     }
 
     /**
@@ -80,13 +65,6 @@ public final class BatchCaption {
      * @return their size with its range, and when; or that it has none
      */
     public static String crystals(BatchAnalysis all) {
-        return all.crystals()
-                .map(
-                        one ->
-                                Messages.of(
-                                        "batch.tile.crystals",
-                                        BatchSentences.size(one.tasted().meanUm()),
-                                        BatchSentences.when(all)))
-                .orElse(Messages.of("batch.tile.no-crystals"));
+        return BatchReport.of(all).fact("verdict").as("tile");
     }
 }

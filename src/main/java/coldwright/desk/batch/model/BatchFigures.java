@@ -111,7 +111,7 @@ public final class BatchFigures {
                         .line(Messages.of("batch.series.ice"), array(times), array(ice));
         for (Stage stage : Stage.values()) {
             if (plan.reaches(stage)) {
-                figure = figure.markX(stage.words(), plan.minutesTo(stage) / per);
+                figure = figure.markX(stage.phrase().shown(), plan.minutesTo(stage) / per);
             }
         }
         return figure;
@@ -131,7 +131,12 @@ public final class BatchFigures {
         List<CrystalMoment> drawn = crystalsInStorage.drawn().timeline();
         double startH = drawn.isEmpty() ? 0 : drawn.get(drawn.size() - 1).hours();
         List<CrystalMoment> kept =
-                stored(crystalsInStorage.kept().orElse(crystalsInStorage.fortnight()), startH);
+                stored(
+                        crystalsInStorage
+                                .kept()
+                                .or(crystalsInStorage::fortnight)
+                                .orElseGet(crystalsInStorage::night),
+                        startH);
         if (kept.size() < 2) {
             return Optional.empty();
         }

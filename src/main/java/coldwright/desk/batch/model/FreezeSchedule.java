@@ -109,7 +109,7 @@ public record FreezeSchedule(
                 said.add(
                         Messages.of(
                                 later ? "batch.clock.later" : "batch.clock.done",
-                                DisplayText.sentence(stage.words()).replaceAll("\\.$", ""),
+                                DisplayText.sentence(stage.phrase().shown()).replaceAll("\\.$", ""),
                                 at(all.plan().minutesTo(stage)),
                                 at(range.least()),
                                 at(range.most())));
@@ -155,6 +155,6 @@ public record FreezeSchedule(
     public String at(double minutes) {
         return Double.isFinite(minutes)
                 ? start.plusSeconds(Math.round(60 * minutes)).format(CLOCK)
-                : Messages.of("batch.never");
+                : BatchSentences.minutes(minutes);
     }
 }

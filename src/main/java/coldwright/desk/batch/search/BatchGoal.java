@@ -131,11 +131,11 @@ public enum BatchGoal {
                     words,
                     Messages.of(
                             "batch.wish.cannot",
-                            wish.trait().words(),
+                            wish.trait().name().shown(),
                             DisplayText.decimals(1, wish.trait().of(mix)),
                             DisplayText.decimals(1, wish.least()),
                             DisplayText.decimals(1, wish.most()),
-                            wish.trait().unit(),
+                            wish.trait().unitName().shown(),
                             DisplayText.decimals(1, SuggestionLimits.MOST_SALT_PERCENT)),
                     List.of());
         }
@@ -150,7 +150,7 @@ public enum BatchGoal {
     static ProposedChange offer(Recipe recipe, BatchFix batchFix) {
         return offer(
                 recipe,
-                DisplayText.sentence(batchFix.toString()),
+                DisplayText.sentence(batchFix.phrase().shown()),
                 recipe.changed(batchFix.changes()));
     }
 

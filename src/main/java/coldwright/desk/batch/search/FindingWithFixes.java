@@ -3,6 +3,7 @@ package coldwright.desk.batch.search;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.Recipe;
 import coldwright.science.balance.BatchFix;
+import coldwright.science.diagnosis.CauseKind;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Symptom;
 
@@ -37,7 +38,7 @@ public record FindingWithFixes(Finding finding, List<ProposedChange> offers) {
     private static FindingWithFixes of(Finding finding, Recipe recipe, BatchAnalysis all) {
         List<ProposedChange> offers = new ArrayList<>();
         boolean ice = finding.symptom() == Symptom.ICY;
-        if (finding.cause().isStorage()) {
+        if (finding.cause().kind() == CauseKind.STORAGE) {
             offers.add(SmootherSearch.steady(recipe));
         } else if (ice) {
             offers.addAll(SmootherSearch.offers(recipe, all));

@@ -2,6 +2,7 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchReport;
 import coldwright.batch.CrystalsInStorage;
 import coldwright.batch.Recipe;
 import coldwright.batch.Recipe.Method;
@@ -49,7 +50,7 @@ final class SmootherSearch {
 
     static GoalResult of(Recipe recipe, BatchAnalysis now, String wish) {
         if (now.crystals().isEmpty()) {
-            return new GoalResult(wish, Messages.of("batch.crystals.none"), List.of());
+            return new GoalResult(wish, BatchReport.of(now).fact("verdict").sentence(), List.of());
         }
         Band stands = now.crystals().get().tasted().meanUm();
         if (stands.middle() <= SMOOTH_UM) {
@@ -202,7 +203,7 @@ final class SmootherSearch {
 
     private static Optional<Band> tasted(Recipe recipe) {
         try {
-            return CrystalsInStorage.tastedUm(recipe);
+            return CrystalsInStorage.of(recipe).map(crystals -> crystals.tasted().meanUm());
         } catch (BatchFileException e) {
             return Optional.empty();
         }

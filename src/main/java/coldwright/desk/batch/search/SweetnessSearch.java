@@ -67,7 +67,7 @@ final class SweetnessSearch {
                     Messages.of(
                             "batch.wish.not-met",
                             found.shortfalls().stream()
-                                    .map(Object::toString)
+                                    .map(one -> one.phrase().shown())
                                     .collect(Collectors.joining("; "))),
                     List.of());
         }
@@ -79,7 +79,9 @@ final class SweetnessSearch {
             }
         }
         String words =
-                changes.stream().map(AmountChange::toString).collect(Collectors.joining(", "));
+                changes.stream()
+                        .map(change -> change.phrase().shown())
+                        .collect(Collectors.joining(", "));
         return new GoalResult(
                 wish,
                 "",

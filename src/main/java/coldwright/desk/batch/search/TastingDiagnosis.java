@@ -5,6 +5,7 @@ import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.BatchFix;
 import coldwright.science.diagnosis.Cause;
+import coldwright.science.diagnosis.CauseKind;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 
@@ -48,7 +49,7 @@ public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
         List<SuspectedCause> suspects = new ArrayList<>();
         for (Cause cause : Diagnosis.of(all.situation(), symptom)) {
             List<ProposedChange> offers = new ArrayList<>();
-            if (cause.isStorage()) {
+            if (cause.kind() == CauseKind.STORAGE) {
                 offers.add(SmootherSearch.steady(recipe));
             }
             for (BatchFix batchFix : cause.fixes()) {

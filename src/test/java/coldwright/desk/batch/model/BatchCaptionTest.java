@@ -8,6 +8,7 @@ import coldwright.batch.BatchFileException;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeFileReader;
 import coldwright.batch.RecipeLine;
+import coldwright.words.Words;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 class BatchCaptionTest {
     private static BatchAnalysis job(String name) throws BatchFileException {
@@ -71,7 +74,10 @@ class BatchCaptionTest {
         assertTrue(BatchSentences.crystals(melted).startsWith("Kept so, nearly all its ice melts"));
         assertEquals(
                 melted.crystals().orElseThrow().tasted().meanUm(),
-                coldwright.batch.CrystalsInStorage.tastedUm(melted.batch()).orElseThrow());
+                coldwright.batch.CrystalsInStorage.of(melted.batch())
+                        .orElseThrow()
+                        .tasted()
+                        .meanUm());
     }
 
     @Test
@@ -82,10 +88,34 @@ class BatchCaptionTest {
 
         assertTrue(
                 BatchSentences.facts(little).stream()
-                        .anyMatch(one -> one.startsWith("It holds only ")),
+                        .anyMatch(one -> one.startsWith("It has only ")),
                 () -> BatchSentences.facts(little).toString());
         assertTrue(
                 BatchSentences.facts(usual).stream()
-                        .noneMatch(one -> one.startsWith("It holds only ")));
+                        .noneMatch(one -> one.startsWith("It has only ")));
+    }
+
+    /** Nothing of a batch that a German window shows is left in English. */
+    @Test
+    void aGermanPageIsGermanThroughout() throws BatchFileException {
+        BatchAnalysis all = job("after-heat-shock");
+        try {
+            Words.show(Locale.GERMAN);
+            List<String> said = new ArrayList<>(BatchSentences.facts(BatchPreview.of(all.batch())));
+            said.addAll(BatchSentences.plan(all));
+            said.add(BatchSentences.crystals(all));
+            all.findings().forEach(one -> said.addAll(BatchSentences.finding(one)));
+            said.addAll(BatchSentences.cautions(all));
+            said.add(BatchCaption.clock(all));
+            said.add(BatchCaption.crystals(all));
+            assertTrue(said.size() > 15, said::toString);
+            List<String> english =
+                    said.stream()
+                            .filter(one -> one.matches("(?i).*\\b(the|and|of|is|to|with)\\b.*"))
+                            .toList();
+            assertEquals(List.of(), english);
+        } finally {
+            Words.show(Locale.ENGLISH);
+        }
     }
 }
