@@ -46,9 +46,12 @@ public record RecipeFile(
                 return Optional.empty();
             }
             if (!comment) {
-                String words = "%s has no amount; write its grams after a comma";
-                String name = line.ingredient().value().orElseThrow().name();
-                return Optional.of(new Unfinished(at, words.formatted(name), Prevents.ANALYSIS));
+                return Optional.of(
+                        new Unfinished(
+                                at,
+                                "%s has no amount; write its grams after a comma"
+                                        .formatted(line.ingredient().value().orElseThrow().name()),
+                                Prevents.ANALYSIS));
             }
             String typed = (line.amount().text() + " " + line.name()).strip();
             String lacks =

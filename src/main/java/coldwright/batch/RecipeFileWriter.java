@@ -63,7 +63,7 @@ public final class RecipeFileWriter {
 
     private void setup(FreezingSetup setup) {
         line("method: " + setup.method().name().toLowerCase(Locale.ROOT));
-        Set<SetupField> left = EnumSet.copyOf(List.of(SetupField.values()));
+        Set<SetupField> left = EnumSet.allOf(SetupField.class);
         left.retainAll(setup.fields().keySet());
         String bath = typed("bath: ice %s, salt %s", setup, left, SetupField.ICE, SetupField.SALT);
         String freezer = typed("freezer: %s", setup, left, SetupField.FREEZER);
