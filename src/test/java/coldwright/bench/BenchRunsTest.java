@@ -146,7 +146,8 @@ final class BenchRunsTest {
 
     @Test
     void showsALibrarysSentenceAsItIs() {
-        assertEquals("count is 1; it must be 2 or more", threw("NumberColumn.spaced(0, 1, 1)").words());
+        assertEquals(
+                "count is 1; it must be 2 or more", threw("NumberColumn.spaced(0, 1, 1)").words());
     }
 
     @Test
