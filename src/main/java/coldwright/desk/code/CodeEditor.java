@@ -35,7 +35,6 @@ public final class CodeEditor extends CodeArea {
     /** Names are offered by themselves when a point has stood for so long. */
     private static final Duration AFTER_POINT = Duration.millis(350);
 
-    private final StringProperty text;
     private final NameSource nameSource;
     private final PauseTransition afterPoint = new PauseTransition(AFTER_POINT);
     private Optional<BracketMatcher.Pair> brackets = Optional.empty();
@@ -51,7 +50,6 @@ public final class CodeEditor extends CodeArea {
      * @param nameSource knows which names may stand in it
      */
     public CodeEditor(StringProperty text, NameSource nameSource) {
-        this.text = text;
         this.nameSource = nameSource;
         getStyleClass().add("code-slip");
         getChildren().add(height);
