@@ -33,7 +33,7 @@ public final class BatchCaption {
      * @return its ice when it is served
      */
     public static String freezing(BatchPreview now) {
-        return BatchReport.ice(now.mix(), Situation.SERVING_C).as("tile");
+        return unbroken(BatchReport.ice(now.mix(), Situation.SERVING_C).as("tile"));
     }
 
     /**
@@ -43,9 +43,7 @@ public final class BatchCaption {
      * @return the time to the stage that is aimed at, with its range; or that it never gets there
      */
     public static String clock(BatchAnalysis all) {
-        return BatchReport.minutes(all.plan(), FreezeSchedule.aim(all))
-                .as("tile")
-                .replaceAll("(\\d) (min|h)\\b", "$1\u00a0$2");
+        return unbroken(BatchReport.minutes(all.plan(), FreezeSchedule.aim(all)).as("tile"));
     }
 
     /**
@@ -65,6 +63,11 @@ public final class BatchCaption {
      * @return their size with its range, and when; or that it has none
      */
     public static String crystals(BatchAnalysis all) {
-        return BatchReport.of(all).fact("verdict").as("tile");
+        return unbroken(BatchReport.of(all).fact("verdict").as("tile"));
+    }
+
+    /** Keeps each number on one line with its unit: tiles are narrow. */
+    private static String unbroken(String caption) {
+        return caption.replaceAll("(\\d) (%|°C|µm|min|h)(?!\\p{L})", "$1\u00a0$2");
     }
 }

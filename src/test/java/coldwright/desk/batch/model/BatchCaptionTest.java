@@ -51,8 +51,9 @@ class BatchCaptionTest {
         double um = sorbet.crystals().orElseThrow().night().meanUm().middle();
 
         assertTrue(BatchCaption.clock(sorbet).startsWith("soft-serve: " + minutes + "\u00a0min ("));
-        assertTrue(BatchCaption.crystals(sorbet).startsWith(Math.round(um) + " µm ("));
+        assertTrue(BatchCaption.crystals(sorbet).startsWith(Math.round(um) + "\u00a0µm ("));
         assertTrue(BatchCaption.crystals(sorbet).endsWith(BatchSentences.when(sorbet)));
+        assertTrue(BatchCaption.freezing(BatchPreview.of(sorbet.batch())).endsWith("\u00a0°C"));
     }
 
     @Test
