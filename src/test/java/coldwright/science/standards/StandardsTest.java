@@ -183,7 +183,9 @@ class StandardsTest {
 
     @Test
     void alcoholIsNamedWithACaution() {
-        assertEquals("no alcohol by its ingredients", Declarations.alcoholSentence(sorbet));
+        assertEquals(
+                "no alcohol known from its ingredients; check the labels of flavourings and your own ingredients",
+                Declarations.alcoholSentence(sorbet));
         Mix spiked = sorbet.with(grams(50, Shelf.RUM_40));
         assertEquals(
                 "1.96 % alcohol by mass, about 2.73 % by volume of the unfrozen mix: freezing takes none of it away, so it is not for children or for anyone who avoids alcohol, and must be named to guests; check your local rules",
