@@ -48,13 +48,13 @@ final class BenchClassPathTest {
 
     @Test
     void snippetsRunFromAJarInAFolderWithSpacesAndUmlauts(@TempDir Path folder) throws IOException {
+        Path home = LaunchSettings.home(Bench.class);
         Path jar = Files.createDirectories(folder.resolve("Kühle Küche")).resolve("all of it.jar");
         try (OutputStream file = Files.newOutputStream(jar);
                 JarOutputStream out = new JarOutputStream(file);
-                Stream<Path> classes =
-                        Files.walk(LaunchSettings.home(Bench.class).resolve("coldwright/figure"))) {
+                Stream<Path> classes = Files.walk(home.resolve("coldwright/figure"))) {
             for (Path one : classes.filter(Files::isRegularFile).toList()) {
-                out.putNextEntry(new JarEntry("coldwright/figure/" + one.getFileName()));
+                out.putNextEntry(new JarEntry(home.relativize(one).toString()));
                 Files.copy(one, out);
             }
         }

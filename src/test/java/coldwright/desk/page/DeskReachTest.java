@@ -133,7 +133,7 @@ class DeskReachTest {
         robot.interact(() -> desk.openFile(empty));
         waitFor(() -> robot.lookup(".notice-words").tryQuery().orElse(null), "the sentence");
         assertTrue(snippet(desk, 0).text().get().startsWith("/* mine */ double top"));
-        robot.clickOn("Put away");
+        robot.clickOn("Dismiss");
 
         Path unclosed =
                 Files.writeString(folder.resolve("open.md"), "# T\n\n## S\n\n```java\n1 + 1\n");

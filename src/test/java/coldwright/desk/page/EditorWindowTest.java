@@ -98,7 +98,7 @@ final class EditorWindowTest {
         robot.type(KeyCode.F1);
         Node help = waitFor(() -> shown(robot), "help");
         assertTrue(((Labeled) help).getText().contains("double"));
-        robot.clickOn("Put away");
+        robot.clickOn("Dismiss");
         assertEquals(slip, slip.getScene().getFocusOwner());
     }
 

@@ -111,10 +111,10 @@ class PageWordsWindowTest {
     void whatCanBeDoneWithTheWholeLessonStandsInOneRow(FxRobot robot) throws Exception {
         snippet(desk, 0);
         Bounds all = bounds(robot, "Run all");
-        Bounds paper = bounds(robot, "On paper");
+        Bounds paper = bounds(robot, "Print");
         assertEquals(all.getMaxY(), paper.getMaxY(), 2);
         assertTrue(paper.getMinX() > all.getMaxX());
-        ButtonBase word = word(robot, "On paper");
+        ButtonBase word = word(robot, "Print");
         robot.interact(word::fire);
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals(all, bounds(robot, "Run all"), "what opens stands below the row");
