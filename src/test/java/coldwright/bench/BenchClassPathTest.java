@@ -54,7 +54,7 @@ final class BenchClassPathTest {
                 JarOutputStream out = new JarOutputStream(file);
                 Stream<Path> classes = Files.walk(home.resolve("coldwright/figure"))) {
             for (Path one : classes.filter(Files::isRegularFile).toList()) {
-                out.putNextEntry(new JarEntry(home.relativize(one).toString()));
+                out.putNextEntry(new JarEntry(home.relativize(one).toString().replace('\\', '/')));
                 Files.copy(one, out);
             }
         }
