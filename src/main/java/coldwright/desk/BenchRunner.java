@@ -21,7 +21,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 
-/** The bench as the desk uses it; it opens in the background, and runs wait for it. */
+/** Runs the window's snippets on a bench that opens in the background; runs wait for it. */
 public final class BenchRunner implements SnippetRunner, AutoCloseable {
     private static final Duration STOP_PATIENCE = Duration.ofMillis(400);
 
@@ -31,17 +31,17 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     private boolean closed;
 
     /**
-     * A bench that is not open yet.
+     * A bench that isn't open yet.
      *
      * @param work a thread to open it on
-     * @param preferences gives the limits, whenever a bench is opened
+     * @param preferences gives the limits each time a bench is opened
      */
     public BenchRunner(Executor work, Supplier<Preferences> preferences) {
         this.work = work;
         this.preferences = preferences;
     }
 
-    /** Begins to open the bench; the first run does so too. */
+    /** Starts to open the bench; the first run does so too. */
     public synchronized void open() {
         if (bench == null && !closed) {
             Preferences limits = preferences.get();
@@ -68,7 +68,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
                 : bench;
     }
 
-    /** The limits have changed: the next run goes to a new bench, and what runs is stopped. */
+    /** The limits have changed: stops what runs, and the next run gets a new bench. */
     public void renew() {
         CompletableFuture<Bench> old;
         synchronized (this) {

@@ -5,16 +5,15 @@ import javafx.application.Application;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** The way in to the window. */
+/** Opens Coldwright's window. */
 public final class Desk {
     private Desk() {}
 
     /**
      * Opens the window and returns when it is closed.
      *
-     * @param file a lesson, a pack of lessons or a batch to open in it; empty for the home page
-     * @throws NoDisplayException at once, and without noise on the terminal, if there is no screen
-     *     to open it on
+     * @param file a lesson, a folder or zip of lessons or a recipe file; empty for the home page
+     * @throws NoDisplayException at once, without output on the terminal, if there is no screen
      */
     public static void open(Optional<Path> file) throws NoDisplayException {
         System.setProperty("java.awt.headless", "true");

@@ -40,7 +40,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 
-/** The program behind the window: puts the desk together and takes it apart again. */
+/** The JavaFX application: builds the window and its models, and closes them again. */
 public final class DeskApp extends Application {
     private static final double WIDTH_PX = 1280;
     private static final double HEIGHT_PX = 800;
@@ -50,10 +50,10 @@ public final class DeskApp extends Application {
     /** The first frame lays out, the second is on the screen. */
     private static final int FRAMES_TO_SHOW = 2;
 
-    /** What is seen for a moment before the page is there, on a light desk or a dark one. */
+    /** The window's colour before the page appears; suits a light desktop and a dark one. */
     private static final Color BARE = Color.web("#8a979d");
 
-    /** By then the first steps of the lesson stand on the page. */
+    /** After so many frames the first steps of the lesson are on the page. */
     private static final int FRAMES_TO_READ = 6;
 
     private static final System.Logger LOG = System.getLogger("coldwright.desk");
@@ -77,7 +77,7 @@ public final class DeskApp extends Application {
         return thread;
     }
 
-    /** The window stands at once; what fills it is made while it is being drawn. */
+    /** Shows the window at once; its content is built while it is being drawn. */
     @Override
     public void start(Stage stage) {
         Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
@@ -158,7 +158,7 @@ public final class DeskApp extends Application {
         };
     }
 
-    /** Settings have changed: what hangs on them follows. */
+    /** Settings have changed: updates what depends on them. */
     private void set(Preferences was, Preferences is, Stage stage) {
         workKeeper.settings().keep(is);
         if (!was.limits().equals(is.limits())) {
@@ -186,7 +186,7 @@ public final class DeskApp extends Application {
                                         FRAMES_TO_READ, () -> pen.execute(ChartPainter::warmUp)));
     }
 
-    /** What was named when the program was started. */
+    /** The files named on the command line. */
     private List<Path> toOpen() {
         return getParameters().getRaw().stream().map(Path::of).toList();
     }
@@ -205,7 +205,7 @@ public final class DeskApp extends Application {
         return shelf.names().stream().map(shelf::read).toList();
     }
 
-    /** The window lives on, whatever broke in it. */
+    /** Logs an unexpected exception; the window stays open. */
     private void broke(Throwable trouble) {
         LOG.log(System.Logger.Level.ERROR, "the window broke", trouble);
         String words = Messages.of("desk.broke", trouble);

@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Logger;
 
-/** Finds out, without noise on the terminal, whether a window can be opened here. */
+/** Checks, without output on the terminal, whether a window can be opened here. */
 final class DisplayProbe {
     private static final String SORRY = "No window can be opened here: ";
 
-    /** Kept, since a logger that nobody keeps forgets its filter. */
+    /** Kept because a logger without a strong reference loses its filter. */
     private static final Logger TOOLKIT_LOG = Logger.getLogger("javafx");
 
     private DisplayProbe() {}
@@ -46,7 +46,7 @@ final class DisplayProbe {
         }
     }
 
-    /** What an X11 window lacks; nothing on other systems, which need no such setting. */
+    /** Which display setting an X11 window lacks; empty on systems that need none. */
     static Optional<String> missing(String system, Map<String, String> environment) {
         boolean asks = System.getProperty("glass.platform") == null;
         if (!asks || !system.toLowerCase(Locale.ROOT).contains("linux")) {

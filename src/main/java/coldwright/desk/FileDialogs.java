@@ -18,7 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Optional;
 
-/** Asks for a file, then opens a lesson from it or writes a hand-in or a handout to it. */
+/** Asks for a file, then opens a lesson from it, or writes a hand-in or a handout to it. */
 final class FileDialogs {
     private final Stage stage;
     private final DeskModel desk;

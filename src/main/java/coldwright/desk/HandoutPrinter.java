@@ -26,9 +26,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** Sets lessons for paper, off the window's thread and on a bench of its own. */
+/** Prints lessons, off the window's thread and on a bench of its own. */
 public final class HandoutPrinter {
-    /** A snippet of a lesson takes well under a second; one that needs this never ends. */
+    /** A snippet of a lesson takes well under a second; one that takes this long never ends. */
     private static final long PATIENCE_S = 60;
 
     private final Executor work;
@@ -37,12 +37,12 @@ public final class HandoutPrinter {
     private final Consumer<String> notify;
 
     /**
-     * A press that stands still.
+     * An idle printer.
      *
-     * @param work a thread to set pages on
+     * @param work a thread to lay out pages on
      * @param window the window's thread
-     * @param benches a new bench for each lesson, so that the page's own goes on undisturbed
-     * @param tell tells the learner something, on the window's thread
+     * @param benches a new bench for each lesson, so that the page's own bench is undisturbed
+     * @param tell shows the learner a sentence, on the window's thread
      */
     public HandoutPrinter(
             Executor work, Executor window, Supplier<BenchRunner> benches, Consumer<String> tell) {
@@ -53,14 +53,14 @@ public final class HandoutPrinter {
     }
 
     /**
-     * Writes a handout and tells when it is done.
+     * Writes a handout and shows the result.
      *
      * @param lesson the lesson
-     * @param handoutOptions how it is wanted; with a learner's work, that is run
-     * @param file where to; PDF unless its name ends in {@code .html}
-     * @param agreed whether its snippets may run; without, a page to write on has lines where their
-     *     figures' axes would be
-     * @return completes when it was told
+     * @param handoutOptions edition and paper; with a learner's work, that is run
+     * @param file target; PDF unless its name ends in {@code .html}
+     * @param agreed whether its snippets may run; if not, blank lines replace the axes of their
+     *     figures
+     * @return completes when the result has been shown
      */
     public CompletableFuture<Void> write(
             Lesson lesson, HandoutOptions handoutOptions, Path file, boolean agreed) {

@@ -17,16 +17,16 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 
 /**
- * Follows the files of lessons that lie on the desk, so that an author sees the page while writing.
- * It looks at them again and again, which works on every kind of drive.
+ * Watches the files of open lessons, so that an author sees the page while writing. It polls, which
+ * works on every kind of drive.
  */
 final class LessonFileWatcher {
     private static final int LOOK_EACH_MS = 300;
 
-    /** A file that was away when it was first looked for; it may come back. */
+    /** A file that didn't exist when it was first checked; it may come back. */
     private static final FileState GONE = new FileState(FileTime.fromMillis(0), -1, true);
 
-    /** How a file stood; a change counts once two looks have found it the same. */
+    /** State of a file; a change counts once two checks have found the same state. */
     private record FileState(FileTime changed, long bytes, boolean reported) {}
 
     private final Map<Path, FileState> states = new ConcurrentHashMap<>();
@@ -75,7 +75,7 @@ final class LessonFileWatcher {
                     }
                 }
             } catch (IOException e) {
-                // being replaced just now; the next look finds it
+                // being replaced just now; the next check finds it
             }
         }
     }

@@ -1,6 +1,6 @@
 package coldwright.desk;
 
-/** There is no screen to open a window on; the message says why in one sentence. */
+/** There is no screen to open a window on; the message gives the reason in one sentence. */
 public final class NoDisplayException extends Exception {
     private static final long serialVersionUID = 1;
 

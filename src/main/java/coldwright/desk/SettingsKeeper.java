@@ -14,8 +14,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /**
- * Keeps settings and agreements, and brings them together with those of another window. Used on the
- * window's thread; writing happens on another.
+ * Saves settings and agreements, and merges them with those of another window. Used on the window's
+ * thread; writing happens on another.
  */
 final class SettingsKeeper {
     private final Workbook workbook;
@@ -37,23 +37,23 @@ final class SettingsKeeper {
     }
 
     /**
-     * Brings settings together with those of another window from now on.
+     * Merges settings with those of another window from now on.
      *
-     * @param now what they are now
-     * @param whenSettled takes them, on the window's thread, with what another window has changed
+     * @param now the current settings
+     * @param whenSettled receives the merged settings, on the window's thread
      */
     void follow(Preferences now, Consumer<Preferences> whenSettled) {
         chosen = Optional.of(now);
         settled = whenSettled;
     }
 
-    /** Keeps the preferences. */
+    /** Saves the preferences. */
     void keep(Preferences preferences) {
         chosen = Optional.of(preferences);
         keepPreferences();
     }
 
-    /** Keeps everything again, changed or not. */
+    /** Saves everything again, changed or not. */
     void keepAll() {
         keepPreferences();
         keepAgreements();
@@ -75,12 +75,12 @@ final class SettingsKeeper {
         }
     }
 
-    /** Whether the learner agreed before that a lesson's snippets run. */
+    /** Whether the learner agreed earlier to run a lesson's snippets. */
     boolean agreed(ContentHash hash) {
         return agreements.agreed(hash);
     }
 
-    /** The learner agrees that a lesson's snippets run. */
+    /** Records that the learner agrees to run a lesson's snippets. */
     void agree(ContentHash hash, String name) {
         agreements = agreements.agree(hash, name);
         keepAgreements();

@@ -28,14 +28,14 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * Keeps what the learner does: brings it back when a lesson is opened and writes it soon after each
+ * Saves the learner's work: restores it when a lesson is opened and writes it soon after each
  * change. Used on the window's thread; reading and writing happen on another.
  */
 final class WorkKeeper implements WorkStore, AutoCloseable {
-    /** More sentences than these fill the page. */
+    /** More sentences than these would fill the page. */
     private static final int MOST_COPIES_SAID = 3;
 
-    /** From a change that can't be kept to the next try, ms. */
+    /** Delay before the next try to save, ms. */
     private static final long BETWEEN_TRIES_MS = 1_000;
 
     private final Workbook workbook;
@@ -51,13 +51,12 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     private boolean triesLater;
 
     /**
-     * A keeper.
+     * Saves work in a workbook.
      *
-     * @param workbook where things are kept
+     * @param workbook where work is stored
      * @param background a thread for reading and writing
      * @param window the window's thread
-     * @param tell tells the learner something, on the window's thread, and never before this keeper
-     *     is made
+     * @param tell shows the learner a sentence, on the window's thread, never during construction
      */
     WorkKeeper(
             Workbook workbook,
@@ -83,7 +82,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         notify.accept(DisplayText.sentence(words));
     }
 
-    /** Several copies of one change of hands are told together, so that none is missed. */
+    /** Shows several copies made in one takeover together, so that none is missed. */
     private void say(Copied copied) {
         copies.add(copied);
         say(
@@ -146,13 +145,13 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         }
     }
 
-    /** Whoever types has the window before them, and no other event says that it is alone now. */
+    /** Tries soon after a change, because no event shows that the other window has closed. */
     private void tryAtLast() {
         triesLater = false;
         tryAgain();
     }
 
-    /** Another window's work was saved with what the page gave: what is untouched here shows it. */
+    /** Shows another window's changes in the saved work, wherever this page is unchanged. */
     private void settle(LessonWork given, LessonWork saved) {
         works.keySet().stream()
                 .filter(lesson -> lesson.key().equals(given.key()))
@@ -177,13 +176,13 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         }
     }
 
-    /** The work on a lesson as it stands. */
+    /** The current work on a lesson. */
     LessonWork workOn(LessonModel lesson) {
         LessonWork before = works.get(lesson);
         return WorkMapper.of(lesson, before == null ? WorkMapper.empty(lesson) : before);
     }
 
-    /** Tries once more to keep things, if another window kept them until now. */
+    /** Tries again to save, if another window had the workbook until now. */
     void tryAgain() {
         if (!workbook.keeps()) {
             CompletableFuture.supplyAsync(this::takes, background)
@@ -197,14 +196,14 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         }
     }
 
-    /** Whether this try, and none before it, made this window the one that keeps things. */
+    /** Whether this try was the first that gave this window the workbook. */
     private boolean takes() {
         return !workbook.keeps() && workbook.tryAgain().isEmpty();
     }
 
     /**
-     * From now on this window keeps the workbook. Saving every lesson, changed or not, brings it
-     * together with what the other window wrote.
+     * This window saves the workbook from now on. Saving every lesson, changed or not, merges it
+     * with what the other window wrote.
      */
     private void takeOver() {
         copies.clear();
@@ -214,12 +213,12 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         whenTakenOver.forEach(Runnable::run);
     }
 
-    /** Does something on the window's thread once another window's folder came to this one. */
+    /** Runs an action on the window's thread once this window has taken over another's folder. */
     void whenTakenOver(Runnable action) {
         whenTakenOver.add(action);
     }
 
-    /** What keeps settings and agreements. */
+    /** The keeper of settings and agreements. */
     SettingsKeeper settings() {
         return settings;
     }
@@ -234,7 +233,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         settings.agree(hash, name);
     }
 
-    /** Moves all that was kept into a folder of its own; says what came of it. */
+    /** Moves all saved work into a folder of its own and shows the result. */
     void archive() {
         CompletableFuture.supplyAsync(workbook::clear, background)
                 .thenAcceptAsync(
@@ -246,9 +245,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
                         window);
     }
 
-    /**
-     * The window is about to end: what it could not keep until now is kept if the other is gone.
-     */
+    /** The window is closing: saves what it couldn't save before, if the other window is gone. */
     void takeOverAtLast() {
         if (takes()) {
             saveAll();

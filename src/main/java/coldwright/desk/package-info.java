@@ -1,5 +1,5 @@
 /**
- * The window: how it is opened, and the desk it shows. Models without controls stand in {@code
- * model}, thin views in {@code page}, {@code prose} and {@code code}; JavaFX stays in this package.
+ * The window's start and its parts. Models without controls are in the {@code model} packages, thin
+ * views in {@code page}, {@code prose} and {@code code}; JavaFX stays in this package.
  */
 package coldwright.desk;

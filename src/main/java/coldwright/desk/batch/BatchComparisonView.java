@@ -20,7 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** All batches side by side: a small picture, a few sentences, and how each differs. */
+/** All batches side by side: a thumbnail, a few sentences, and their differences. */
 final class BatchComparisonView extends VBox {
     private static final double CARD_EM = 22;
 

@@ -28,7 +28,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** What to expect of a batch: small pictures, findings in plain words, then the large pictures. */
+/** What to expect of a batch: tiles, findings in plain words, then the large figures. */
 final class BatchFiguresView extends VBox {
     private final BatchesModel batches;
     private final BatchTilesView tiles;
@@ -51,9 +51,9 @@ final class BatchFiguresView extends VBox {
      * Shows figures.
      *
      * @param brew the batches
-     * @param room what draws plates, and how large the type is
-     * @param taken told the recipe from before a mend was taken
-     * @param reveal brings a node into sight
+     * @param room draws figures, and has the type size
+     * @param taken receives the recipe as it was before a fix was applied
+     * @param reveal scrolls to a node
      */
     BatchFiguresView(
             BatchesModel brew, FigureSettings room, Consumer<Recipe> taken, Consumer<Node> reveal) {

@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** A new batch, batch files, and the batch as code. */
+/** Buttons for a new batch, for recipe files, and for the batch as code. */
 final class BatchFilesView extends FlowPane {
     private final BatchesModel batches;
     private final Consumer<Path> openLesson;

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The batches in their row: from which each was made, what was changed, what was found. */
+/** The history of the batches: what each was made from, its changes, and its tasting. */
 final class BatchHistoryView extends VBox {
     private final BatchesModel batches;
     private final Button back;
@@ -66,7 +66,7 @@ final class BatchHistoryView extends VBox {
         focused.ifPresent(this::focus);
     }
 
-    /** Which word of which row has the keyboard; what is made anew must not lose it. */
+    /** Which button of which row has the focus, to restore it when the rows are rebuilt. */
     private Optional<HistoryNode> focused() {
         for (int row = 0; row < rows.getChildren().size(); row++) {
             List<Node> words = words(row);
@@ -90,7 +90,7 @@ final class BatchHistoryView extends VBox {
         return ((FlowPane) ((VBox) rows.getChildren().get(row)).getChildren().get(0)).getChildren();
     }
 
-    /** Whether one of its words has the keyboard. */
+    /** Whether one of its buttons has the focus. */
     boolean hasKeyboard() {
         return focused().isPresent();
     }

@@ -13,7 +13,7 @@ import javafx.scene.shape.Shape;
 
 import java.util.Optional;
 
-/** How much of a batch's water is ice when it is served, and its mean crystal to scale. */
+/** The share of a batch's water that is ice at serving, and its mean crystal to scale. */
 final class BatchThumbnail extends Pane {
     private static final double HEIGHT_EM = 5;
     private static final double BAR_EM = 1.6;

@@ -27,9 +27,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** A batch at a glance: what is in it, how it freezes, how long, and how large its crystals get. */
+/** Four tiles: composition, freezing curve, freezing time and crystal size of a batch. */
 final class BatchTilesView extends GridPane {
-    /** From this width on, in ems, all four stand in a row. */
+    /** From this width on, in ems, all four tiles are in one row. */
     private static final double ROW_EM = 27;
 
     private static final double HEIGHT_EM = 5;
@@ -49,8 +49,8 @@ final class BatchTilesView extends GridPane {
     /**
      * Makes tiles.
      *
-     * @param emPx size of the type, pixels
-     * @param largeFigureLink where the large pictures stand
+     * @param emPx type size, pixels
+     * @param largeFigureLink leads to the large figures
      */
     BatchTilesView(ObservableValue<? extends Number> emPx, LargeFigureLink largeFigureLink) {
         this.emPx = emPx;
@@ -194,9 +194,9 @@ final class BatchTilesView extends GridPane {
     }
 
     /**
-     * What leads to the large pictures.
+     * Actions that lead to the large figures.
      *
-     * @param inside to what is in it
+     * @param inside to the composition
      * @param freezing to the freezing curve
      * @param clock to the clock
      * @param crystals to the crystals

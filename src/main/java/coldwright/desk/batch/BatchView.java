@@ -28,9 +28,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** The page of a cook's own batches. It fills the room that it is given and scrolls by itself. */
+/** The page of a cook's own batches. It fills its area and scrolls by itself. */
 public final class BatchView extends ScrollPane {
-    /** From this width on, in ems, the figures stand beside the recipe; else right below it. */
+    /** From this width on, in ems, the figures are beside the recipe, otherwise right below it. */
     private static final double BESIDE_EM = 48;
 
     private static final double LEFT_EM = 24;
@@ -51,7 +51,7 @@ public final class BatchView extends ScrollPane {
      * Shows the batches.
      *
      * @param brew the batches; one of them is open
-     * @param room what draws plates, and how large the type is
+     * @param room draws figures, and has the type size
      * @param openLesson opens the lesson that shows a batch's code
      */
     public BatchView(BatchesModel brew, FigureSettings room, Consumer<Path> openLesson) {
@@ -99,9 +99,7 @@ public final class BatchView extends ScrollPane {
         lay();
     }
 
-    /**
-     * Another batch: its recipe is in sight with the keyboard on it, unless its word was pressed.
-     */
+    /** Shows another batch: scrolls to its recipe and focuses it, unless its button was pressed. */
     private void turnTo(BatchModel batch) {
         boolean fromList = history.hasKeyboard();
         show(batch);
@@ -123,7 +121,7 @@ public final class BatchView extends ScrollPane {
         lay();
     }
 
-    /** Moves nothing to another parent: what moves in the midst of a layout shows unstyled. */
+    /** Never moves a node to another parent: a node moved during layout appears unstyled. */
     private void lay() {
         double em = room.emPx().get();
         both.getColumnConstraints().get(0).setMinWidth(beside ? LEFT_EM * em : 0);
@@ -135,7 +133,7 @@ public final class BatchView extends ScrollPane {
         GridPane.setConstraints(later, 0, beside ? 1 : 2);
     }
 
-    /** Scrolls to a part of the page, and puts the keyboard on its picture if it has one. */
+    /** Scrolls to a part of the page, and focuses its figure if it has one. */
     private void reveal(Node part) {
         double top = page.sceneToLocal(part.localToScene(0, 0)).getY() - room.emPx().get();
         TextControls.scroll(this, top);

@@ -7,7 +7,7 @@ import javafx.scene.shape.Circle;
 
 import java.util.List;
 
-/** A mean crystal to scale, in a ring of the size below which none is felt. */
+/** A mean crystal to scale, in a ring at the size below which crystals aren't felt. */
 final class CrystalDisc {
     /** Largest radius that is drawn. */
     static final double MOST_EM = 2.5;
@@ -17,7 +17,7 @@ final class CrystalDisc {
 
     private CrystalDisc() {}
 
-    /** Disc and ring about a place in pixels. */
+    /** Disc and ring around a point in pixels. */
     static List<Node> at(double x, double y, double meanUm, double em) {
         double radius = Math.min(MOST_EM, RING_EM * meanUm / Texture.SMOOTH.upToUm());
         return List.of(

@@ -12,8 +12,8 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
- * A small picture with its name above and a few words below; pressed, it leads to the large one. No
- * button of the toolkit's, whose height doesn't follow words that wrap.
+ * A tile with a title, a small picture and a caption; pressing it leads to the large figure. Not a
+ * JavaFX button, whose height ignores wrapped text.
  */
 final class FigureTile extends VBox {
     private final String title;
@@ -39,12 +39,12 @@ final class FigureTile extends VBox {
                 });
     }
 
-    /** Shows a picture with words below. */
+    /** Shows a picture with a caption. */
     void show(Node is, String below) {
         show(is, below, below);
     }
 
-    /** Shows a picture; what is told beside it is for those who don't see it. */
+    /** Shows a picture with a caption and a text for screen readers. */
     void show(Node is, String below, String told) {
         picture.getChildren().setAll(is);
         words.setText(below);

@@ -22,9 +22,9 @@ import javafx.util.Duration;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Findings in plain words, each with what can be taken against it. */
+/** Findings in plain words, each with its fixes. */
 final class FindingsView extends VBox {
-    /** Mends are looked for only when the keys rest, so that typing stays quick. */
+    /** Fixes are searched only when typing pauses, so that typing stays quick. */
     private static final Duration REST = Duration.millis(250);
 
     private final BatchesModel batches;
@@ -37,7 +37,7 @@ final class FindingsView extends VBox {
      * Shows findings.
      *
      * @param brew the batches
-     * @param taken told the recipe from before a mend was taken
+     * @param taken receives the recipe as it was before a fix was applied
      */
     FindingsView(BatchesModel brew, Consumer<Recipe> taken) {
         this.batches = brew;
@@ -46,7 +46,7 @@ final class FindingsView extends VBox {
         rest.setOnFinished(event -> ask());
     }
 
-    /** Shows what to expect of a batch, and looks for mends a moment later. */
+    /** Shows what to expect of a batch, and searches for fixes a moment later. */
     void show(BatchModel of, BatchAnalysis all) {
         if (all.equals(shown) && of.equals(batch)) {
             return;

@@ -12,8 +12,8 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 
 /**
- * A round clock on which a freeze plan runs: the batch goes in at the top, a full band runs to when
- * it is done, a pale one over what the contact leaves open, and a dot says shake.
+ * A clock face with a freeze plan: the batch goes in at the top, a full band runs to the end, a
+ * pale one shows the range for good or poor contact, and dots mark when to shake.
  */
 final class FreezeClockFace extends Pane {
     private static final int QUARTERS = 4;
@@ -30,12 +30,12 @@ final class FreezeClockFace extends Pane {
         this.times = times;
     }
 
-    /** One to read the time from. */
+    /** A large face with times. */
     static FreezeClockFace withTimes() {
         return new FreezeClockFace(15, 5.2, true);
     }
 
-    /** One for a glance. */
+    /** A small face without times. */
     static FreezeClockFace small(double sideEm) {
         return new FreezeClockFace(sideEm, sideEm / 2 - 0.1, false);
     }
@@ -44,7 +44,7 @@ final class FreezeClockFace extends Pane {
      * Shows a plan.
      *
      * @param plan the plan
-     * @param typePx size of the type, pixels
+     * @param typePx type size, pixels
      */
     void show(FreezeSchedule plan, double typePx) {
         em = typePx;

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 
 import java.time.LocalTime;
 
-/** The freeze plan on a clock from a given moment on, with what to do when in words. */
+/** The freeze plan on a clock from a start time, with instructions in words. */
 final class FreezeClockView extends FlowPane {
     private static final double WORDS_EM = 24;
 
@@ -32,7 +32,7 @@ final class FreezeClockView extends FlowPane {
         emPx.addListener((value, was, is) -> draw());
     }
 
-    /** Shows another plan from the moment it began with. */
+    /** Shows another plan with the same start time. */
     void show(BatchAnalysis is) {
         all = is;
         draw();

@@ -18,7 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
-/** What the batch is frozen with and how it is kept: method, bath, freezer, air, days. */
+/** How the batch is frozen and stored: method, bath, freezer, overrun, days. */
 final class FreezingSetupView extends VBox {
     private final BiConsumer<String, FreezingSetup> changed;
     private final Map<Method, RadioButton> methods = new EnumMap<>(Method.class);
@@ -30,7 +30,7 @@ final class FreezingSetupView extends VBox {
     /**
      * Shows choices.
      *
-     * @param changed takes the place that was changed and the means from now on
+     * @param changed receives the changed field and the new setup
      */
     FreezingSetupView(BiConsumer<String, FreezingSetup> changed) {
         this.changed = changed;
@@ -98,7 +98,7 @@ final class FreezingSetupView extends VBox {
         }
     }
 
-    /** Shows means as they stand now. */
+    /** Shows a setup. */
     void show(FreezingSetup is) {
         freezingSetup = is;
         showing = true;

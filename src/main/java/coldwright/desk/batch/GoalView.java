@@ -20,7 +20,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** Words to wish with, and the smallest change that grants a wish. */
+/** Goals to choose from, and the smallest change that reaches the chosen one. */
 final class GoalView extends VBox {
     private static final double USUAL_MINUTES = 40;
 
@@ -33,10 +33,10 @@ final class GoalView extends VBox {
     private BatchModel batch;
 
     /**
-     * Shows wishes.
+     * Shows goals.
      *
      * @param brew the batches
-     * @param taken told the recipe from before a wish was taken
+     * @param taken receives the recipe as it was before a change was applied
      */
     GoalView(BatchesModel brew, Consumer<Recipe> taken) {
         this.batches = brew;

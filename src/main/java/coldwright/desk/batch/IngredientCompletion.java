@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** Names of ingredients under a field while they are typed. */
+/** Suggests ingredient names under a field while the cook types. */
 final class IngredientCompletion {
     private static final int MOST = 7;
 
@@ -28,11 +28,11 @@ final class IngredientCompletion {
     private final ContextMenu menu = new ContextMenu();
 
     /**
-     * Sets it under a field.
+     * Attaches the list to a field.
      *
      * @param field where a name is typed
      * @param own names of the cook's own ingredients
-     * @param take takes the name that was chosen
+     * @param take receives the chosen name
      */
     IngredientCompletion(TextField field, Supplier<Collection<String>> own, Consumer<String> take) {
         this.field = field;
@@ -49,7 +49,7 @@ final class IngredientCompletion {
                         });
     }
 
-    /** Offers what fits to what stands there now. */
+    /** Offers the names that match the current text. */
     void offer() {
         List<String> names = fitting(field.getText(), own.get());
         boolean done = names.size() == 1 && names.get(0).equalsIgnoreCase(field.getText().strip());
@@ -69,9 +69,7 @@ final class IngredientCompletion {
         return item;
     }
 
-    /**
-     * First what it means as it stands, then what begins so, then what has a word that begins so.
-     */
+    /** First the exact meaning, then names that begin so, then names with a word that begins so. */
     static List<String> fitting(String typed, Collection<String> own) {
         String start = typed.strip().toLowerCase(Locale.ROOT);
         if (start.isEmpty()) {
@@ -95,7 +93,7 @@ final class IngredientCompletion {
         return new ArrayList<>(all).subList(0, Math.min(MOST, all.size()));
     }
 
-    /** What the words mean as they stand comes first: salt is no salted butter. */
+    /** The exact meaning comes first: salt is not salted butter. */
     private static Optional<String> understood(String words) {
         try {
             return Optional.of(Shelf.find(words).name());

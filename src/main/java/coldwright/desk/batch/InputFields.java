@@ -11,7 +11,7 @@ import javafx.scene.layout.HBox;
 
 import java.util.function.Consumer;
 
-/** Fields to type into. */
+/** Input fields with labels. */
 final class InputFields {
     private InputFields() {}
 
@@ -21,7 +21,7 @@ final class InputFields {
         return field;
     }
 
-    /** Puts text there, unless it stands there already, so that the caret stays. */
+    /** Sets a field's text if it differs, so that the caret stays. */
     static void put(TextField field, String text) {
         if (!field.getText().equals(text)) {
             int caret = field.getCaretPosition();
@@ -30,7 +30,7 @@ final class InputFields {
         }
     }
 
-    /** A field with its name before and its unit behind it. */
+    /** A field with its label before it and its unit after it. */
     static Node named(String key, TextField field, String unit) {
         Label name = new Label(Messages.of(key));
         name.setLabelFor(field);
@@ -44,14 +44,14 @@ final class InputFields {
         return row;
     }
 
-    /** A short field whose text goes somewhere with each key. */
+    /** A short field that reports its text at each key. */
     static TextField live(Consumer<String> to) {
         TextField field = field("brew-short");
         field.textProperty().addListener((value, was, is) -> to.accept(is));
         return field;
     }
 
-    /** A heading of a part of the page. */
+    /** A section heading. */
     static Node heading(String key) {
         return TextControls.label(Messages.of(key), "brew-heading");
     }

@@ -19,11 +19,11 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 
-/** The open batch as a make sheet in a file. */
+/** Writes the open batch as a make sheet to a file. */
 final class MakeSheetExport {
     private MakeSheetExport() {}
 
-    /** Asks where to, writes it in the background, and tells when it is there. */
+    /** Asks for a file, writes it in the background, and shows the result. */
     static void ask(BatchesModel brew, Label told) {
         BatchModel batch = brew.open().get();
         if (batch == null || !batch.figuresAreOfNow()) {
@@ -55,7 +55,7 @@ final class MakeSheetExport {
                 .thenAcceptAsync(told::setText, Platform::runLater);
     }
 
-    /** Writes it; says how that went. */
+    /** Writes the make sheet and returns a sentence on the result. */
     static String write(BatchAnalysis all, PaperSize paper, Path file) {
         try {
             if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {

@@ -12,16 +12,16 @@ import javafx.scene.layout.VBox;
 
 import java.util.function.BiConsumer;
 
-/** An ingredient of the cook's own, from its packet. */
+/** Adds the cook's own ingredient from its packet's values. */
 final class OwnIngredientView extends VBox {
     private final TextField name = InputFields.field("brew-name");
     private final TextField parts = InputFields.field("brew-name");
     private final Label fault = TextControls.label("", "brew-fault");
 
     /**
-     * Makes a slip to fill in, folded.
+     * Makes a form, collapsed.
      *
-     * @param add takes name and parts; it may refuse them with a sentence
+     * @param add receives name and composition; may reject them with a sentence
      */
     OwnIngredientView(BiConsumer<String, String> add) {
         getStyleClass().add("brew-own");

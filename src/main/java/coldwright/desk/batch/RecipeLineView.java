@@ -18,7 +18,7 @@ import javafx.scene.layout.VBox;
 import java.util.Map;
 import java.util.Optional;
 
-/** A line of the recipe: how much, of what, and what is wrong with it. */
+/** A line of the recipe: amount, ingredient, and its error. */
 final class RecipeLineView extends VBox {
     private final LineActions actions;
     private final int index;
@@ -32,15 +32,15 @@ final class RecipeLineView extends VBox {
     private Map<String, Ingredient> own = Map.of();
     private boolean showing;
 
-    /** What can be done with a line. */
+    /** Actions on a line. */
     interface LineActions {
-        /** It was typed into; the amount itself may scale all others. */
+        /** The line was edited; a new amount may scale all others. */
         void typed(int index, RecipeLine line, boolean inAmount);
 
-        /** It shall go. */
+        /** Removes the line. */
         void remove(int index);
 
-        /** Its end was reached; the next line shall be typed. */
+        /** The end of the line was reached: goes to the next. */
         void next(int index);
     }
 
@@ -86,7 +86,7 @@ final class RecipeLineView extends VBox {
         }
     }
 
-    /** Shows a line as it stands now. */
+    /** Shows a line. */
     void show(RecipeLine is, Map<String, Ingredient> newOwn) {
         line = is;
         own = newOwn;

@@ -22,7 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** The recipe as a short list of lines, its total, and what it is frozen with. */
+/** The recipe as a list of lines, its total, and the freezing setup. */
 final class RecipeView extends VBox implements RecipeLineView.LineActions {
     /** A serving, g: common practice, no source. */
     private static final double SERVING_G = 80;
@@ -39,7 +39,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
     private BatchModel batch;
 
-    /** What is typed into a total stays as it is typed; all else that changes it is shown there. */
+    /** While the cook types a total it stays as typed; other changes are shown there. */
     private boolean scaling;
 
     private boolean showing;
@@ -139,7 +139,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         view(lines.getChildren().size() - 1).focusAmount();
     }
 
-    /** Scales all to so many of what weighs so much each. */
+    /** Scales all lines to a number of units with a given mass each. */
     private void scale(String place, String typed, double gramsEach) {
         if (showing) {
             return;
@@ -167,7 +167,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         }
     }
 
-    /** All others follow the one line that was typed; while it can't be read they are as before. */
+    /** Scales all other lines with the edited one; unchanged while its amount can't be read. */
     private static Recipe scaled(Recipe was, int index, RecipeLine line) {
         Recipe now = was.with(index, line);
         RecipeLine before = was.lines().get(index);
@@ -216,7 +216,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     }
 
     /**
-     * Puts the focus on what was taken: the first line that changed, or the word that puts it back.
+     * Focuses the change: the first line that changed, or the button that undoes it.
      *
      * @param was the recipe before
      */

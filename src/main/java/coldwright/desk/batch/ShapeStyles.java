@@ -2,11 +2,11 @@ package coldwright.desk.batch;
 
 import javafx.scene.Node;
 
-/** How drawn shapes look. */
+/** Styles of drawn shapes. */
 final class ShapeStyles {
     private ShapeStyles() {}
 
-    /** The shape, with its name in the style sheet. */
+    /** Adds a style class to a shape. */
     static Node as(Node shape, String look) {
         shape.getStyleClass().add(look);
         return shape;

@@ -24,7 +24,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** What is wrong with a batch that was tasted, why, and the next batch made from the mend. */
+/** Faults of a tasted batch, their causes, and the next batch made from a fix. */
 final class TastingView extends VBox {
     private final BatchesModel batches;
     private final Map<Symptom, ToggleButton> symptoms = new EnumMap<>(Symptom.class);
@@ -47,7 +47,7 @@ final class TastingView extends VBox {
         getChildren().addAll(InputFields.heading("batch.tasted"), choices, causes);
     }
 
-    /** Shows another batch, with what was found in it. */
+    /** Shows another batch with its tasting. */
     void show(BatchModel is) {
         batch = is;
         causes.getChildren().clear();

@@ -1,2 +1,2 @@
-/** The page of a cook's own batches: recipe, figures, wishes, tasting and history, as nodes. */
+/** The page of a cook's own batches: recipe, figures, goals, tasting and history, as nodes. */
 package coldwright.desk.batch;

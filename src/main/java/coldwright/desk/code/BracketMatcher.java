@@ -8,23 +8,23 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 
-/** Finds the bracket that belongs to the one beside the caret. */
+/** Finds the partner of the bracket beside the caret. */
 final class BracketMatcher {
     /**
-     * Two brackets that belong together.
+     * A pair of brackets.
      *
-     * @param open where the first is
-     * @param close where the second is
+     * @param open index of the first
+     * @param close index of the second
      */
     record Pair(int open, int close) {}
 
     private BracketMatcher() {}
 
     /**
-     * The pair that the caret touches; of two, the one before the caret.
+     * The pair at the caret; of two, the one before the caret.
      *
      * @param java the text
-     * @param caret where the caret is
+     * @param caret index of the caret
      * @return the pair, if the caret touches a bracket that has a partner
      */
     static Optional<Pair> at(JavaSource java, int caret) {

@@ -25,14 +25,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A slip of Java to write on: coloured, as high as its text, and with what is wrong marked where it
- * stands. Tab leaves it, so that nobody is caught in it who has only a keyboard.
+ * A Java editor: highlighted, as high as its text, with errors marked in place. Tab leaves it, so
+ * that keyboard users aren't trapped.
  */
 public final class CodeEditor extends CodeArea {
     private static final String INDENT = "    ";
     private static final int MOST_COLOURED = 200_000;
 
-    /** Names are offered by themselves when a point has stood for so long. */
+    /** Delay after a typed point until names are offered. */
     private static final Duration AFTER_POINT = Duration.millis(350);
 
     private final NameSource nameSource;
@@ -44,10 +44,10 @@ public final class CodeEditor extends CodeArea {
     private List<SnippetProblem> problems = List.of();
 
     /**
-     * Makes a slip that shows and changes a text.
+     * Makes an editor that shows and changes a text.
      *
      * @param text the Java text
-     * @param nameSource knows which names may stand in it
+     * @param nameSource suggests names
      */
     public CodeEditor(StringProperty text, NameSource nameSource) {
         this.nameSource = nameSource;
@@ -97,7 +97,7 @@ public final class CodeEditor extends CodeArea {
         return computePrefHeight(width);
     }
 
-    /** Only what differs is replaced, so that the caret stays and undo takes back just that. */
+    /** Replaces only the difference, so that the caret stays and undo reverts just that. */
     private void takeOver(String is) {
         String had = getText();
         if (!is.equals(had)) {
@@ -116,9 +116,9 @@ public final class CodeEditor extends CodeArea {
     }
 
     /**
-     * Marks what is wrong; the marks go with the next change of the text.
+     * Marks errors; the marks disappear with the next change of the text.
      *
-     * @param problems places in the text as it stands
+     * @param problems errors at positions of the current text
      */
     public void mark(List<SnippetProblem> problems) {
         if (!problems.equals(this.problems)) {
@@ -128,7 +128,7 @@ public final class CodeEditor extends CodeArea {
     }
 
     /**
-     * Puts the caret at a line's begin.
+     * Moves the caret to the start of a line.
      *
      * @param line from 1
      */
@@ -151,7 +151,7 @@ public final class CodeEditor extends CodeArea {
         }
     }
 
-    /** Offers the names that may stand at the caret. */
+    /** Offers names at the caret. */
     public void suggest() {
         String asked = getText();
         int caret = getCaretPosition();
@@ -189,7 +189,7 @@ public final class CodeEditor extends CodeArea {
         }
     }
 
-    /** The size of its type, pixels. */
+    /** Type size, pixels. */
     double emPx() {
         return height.emPx();
     }
@@ -219,7 +219,7 @@ public final class CodeEditor extends CodeArea {
         return left.substring(0, left.length() - left.stripLeading().length());
     }
 
-    /** The page scrolls, not the slip. */
+    /** Scrolls the page, not the editor. */
     private void passOn(ScrollEvent event) {
         Node parent = getParent();
         if (parent != null) {

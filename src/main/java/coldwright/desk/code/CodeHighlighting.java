@@ -14,9 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/**
- * How Java text looks, as style classes: its words, what is wrong in it, and a pair of brackets.
- */
+/** Style classes of Java text: token colours, errors, and a pair of brackets. */
 final class CodeHighlighting {
     private static final List<String> PLAIN = List.of();
     private static final List<String> WRONG = List.of("wrong");
@@ -26,12 +24,12 @@ final class CodeHighlighting {
     private CodeHighlighting() {}
 
     /**
-     * The looks of a whole text.
+     * The styles of a whole text.
      *
      * @param java the text, not empty
-     * @param problems what is wrong in it; places beyond its end are taken as its end
-     * @param brackets the pair to show; none is shown if the text has become too short for it
-     * @return a look for each character
+     * @param problems its errors; positions beyond the end are moved to the end
+     * @param brackets the pair to show; none if the text has become too short for it
+     * @return a style for each character
      */
     static StyleSpans<Collection<String>> of(
             String java, List<SnippetProblem> problems, Optional<BracketMatcher.Pair> brackets) {
@@ -49,11 +47,11 @@ final class CodeHighlighting {
     }
 
     /**
-     * The look of a line.
+     * The style of a line.
      *
      * @param line from 1
-     * @param problems what is wrong in the text
-     * @return tinted if something in it is wrong
+     * @param problems the errors of the text
+     * @return tinted if the line has an error
      */
     static List<String> ofLine(int line, List<SnippetProblem> problems) {
         return problems.stream().anyMatch(problem -> problem.line() == line) ? WRONG_LINE : PLAIN;
@@ -71,7 +69,7 @@ final class CodeHighlighting {
         return colours.create();
     }
 
-    /** The place to underline; nothing if it is the whole line, which is tinted anyway. */
+    /** The range to underline; empty if it is the whole line, which is tinted anyway. */
     private static IndexRange placeOf(SnippetProblem problem, String java) {
         int start = Math.max(0, Math.min(problem.start(), java.length()));
         int end = Math.max(start, Math.min(problem.end(), java.length()));

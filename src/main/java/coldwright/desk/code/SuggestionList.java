@@ -14,7 +14,7 @@ import javafx.stage.Popup;
 
 import java.util.List;
 
-/** The names that may stand at the caret, in a list beside it. */
+/** A list of suggested names beside the caret. */
 final class SuggestionList {
     private static final int ROWS_SHOWN = 8;
     private static final double ROW_EM = 2.3;
@@ -45,7 +45,7 @@ final class SuggestionList {
         slip.focusedProperty().addListener(value -> popup.hide());
     }
 
-    /** Shows names; none hides the list. */
+    /** Shows names; an empty list hides it. */
     void show(List<Suggestion> suggestions) {
         if (suggestions.isEmpty() || !editor.isFocused() || editor.getCaretBounds().isEmpty()) {
             popup.hide();

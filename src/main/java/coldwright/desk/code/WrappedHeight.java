@@ -5,11 +5,11 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 
 /**
- * Never shown: tells how high the text of a slip is when its lines are wrapped. It stands in the
- * slip so that it has the slip's type.
+ * Measures the height of an editor's wrapped text. Never visible; it is a child of the editor so
+ * that it has the editor's type.
  */
 final class WrappedHeight extends TextFlow {
-    /** Room for rounding, so that a line that just fits does not wrap where it is shown. */
+    /** Room for rounding, so that a line that just fits isn't wrapped in the editor. */
     private static final double SLACK_PX = 2;
 
     private final Text line = new Text();
@@ -27,11 +27,10 @@ final class WrappedHeight extends TextFlow {
     }
 
     /**
-     * How high a text is.
+     * Height of a text, pixels.
      *
      * @param text any text
-     * @param widthPx the room it has, pixels
-     * @return pixels
+     * @param widthPx the available width, pixels
      */
     double of(String text, double widthPx) {
         LayoutInputs layoutInputs = new LayoutInputs(text, widthPx, line.getFont());
@@ -42,7 +41,7 @@ final class WrappedHeight extends TextFlow {
         return lastPx;
     }
 
-    /** The size of its type, pixels. */
+    /** Type size, pixels. */
     double emPx() {
         return line.getFont().getSize();
     }
@@ -51,7 +50,7 @@ final class WrappedHeight extends TextFlow {
         double one = wrappedPx("x", layoutInputs.widthPx());
         double px = 0;
         for (String words : layoutInputs.text().split("\n", -1)) {
-            // the area sets the lines of a wrapped one a pixel apart
+            // the area sets the lines of a wrapped paragraph a pixel apart
             double wrapped = wrappedPx(words, layoutInputs.widthPx());
             px += wrapped + Math.round(wrapped / one) - 1;
         }

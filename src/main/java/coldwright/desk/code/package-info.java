@@ -1,2 +1,2 @@
-/** Java text as it is edited: which of its words are coloured, and the editor that shows them. */
+/** The Java editor: highlighting, suggestions and the editor itself. */
 package coldwright.desk.code;

@@ -10,7 +10,7 @@ import javafx.scene.layout.Pane;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 
-/** What moves over a plate: the cross lines, what is read at them, and the part to be zoomed. */
+/** The overlay of a figure: crosshair, readout, and the rectangle to zoom to. */
 final class Crosshair {
     private static final double ASIDE_PX = 9;
 
@@ -19,7 +19,7 @@ final class Crosshair {
     private final Rectangle part = new Rectangle();
     private final Label words = new Label();
 
-    /** Lays it on a pane whose pixels are the painting's. */
+    /** Adds it to a pane whose pixels are the image's. */
     Crosshair(Pane glass) {
         upright.getStyleClass().add("cross-line");
         level.getStyleClass().add("cross-line");
@@ -31,7 +31,7 @@ final class Crosshair {
         hidePart();
     }
 
-    /** Shows what is read. */
+    /** Shows a readout. */
     void show(FigureReadout reading, PlotArea plot) {
         double x = plot.xPx(reading.x());
         double y = plot.yPx(reading.y());
@@ -55,7 +55,7 @@ final class Crosshair {
                 x + ASIDE_PX + size.getWidth() <= pixelRect.right()
                         ? x + ASIDE_PX
                         : x - ASIDE_PX - size.getWidth();
-        // away from the line that is read, at the plot's other end
+        // away from the readout's line, at the other end of the plot
         boolean inUpperHalf = y < pixelRect.top() + pixelRect.height() / 2.0;
         double atY =
                 inUpperHalf
@@ -74,14 +74,14 @@ final class Crosshair {
         line.setVisible(seen);
     }
 
-    /** Nothing is read. */
+    /** Hides the readout. */
     void hide() {
         upright.setVisible(false);
         level.setVisible(false);
         words.setVisible(false);
     }
 
-    /** Shows the part that will be seen. */
+    /** Shows the zoom rectangle. */
     void showPart(SheetPoint from, SheetPoint to) {
         part.setX(Math.min(from.x(), to.x()));
         part.setY(Math.min(from.y(), to.y()));
@@ -90,7 +90,7 @@ final class Crosshair {
         part.setVisible(true);
     }
 
-    /** No part is being drawn. */
+    /** Hides the zoom rectangle. */
     void hidePart() {
         part.setVisible(false);
     }

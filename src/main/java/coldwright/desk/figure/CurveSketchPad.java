@@ -24,7 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Empty axes on which a curve is drawn before the run, with the mouse or with the arrow keys. */
+/** Empty axes on which a curve is drawn before the run, with the mouse or the arrow keys. */
 public final class CurveSketchPad extends VBox {
     private final PredictionModel model;
     private final CurveSketch sketch;
@@ -40,7 +40,7 @@ public final class CurveSketchPad extends VBox {
      *
      * @param model a question that asks for a curve
      * @param axes its axes
-     * @param room what plates share
+     * @param room settings shared by figures
      */
     public CurveSketchPad(PredictionModel model, ExpectedAnswer.Curve axes, FigureSettings room) {
         this.model = model;
@@ -94,7 +94,7 @@ public final class CurveSketchPad extends VBox {
         here.setVisible(sketchAxes.isFocused() && !model.revealed().get());
     }
 
-    /** The place and its value, and the whole curve so far. */
+    /** The current position and value, and the whole curve so far. */
     private String describe() {
         String at = number(sketch.xOf(place), axes.level());
         OptionalDouble value = sketch.valueAt(place);
@@ -151,7 +151,7 @@ public final class CurveSketchPad extends VBox {
     }
 
     private void press(MouseEvent event) {
-        event.consume(); // or a pane that scrolls would take the focus
+        event.consume(); // or a scroll pane would take the focus
         sketchAxes.requestFocus();
         at(event).ifPresent(point -> stroke(point, point));
     }

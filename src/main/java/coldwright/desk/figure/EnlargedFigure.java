@@ -16,7 +16,7 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** A figure that fills the window; Escape or a word goes back to where one was. */
+/** A figure that fills the window; Escape or a button closes it. */
 public final class EnlargedFigure extends VBox {
     private final FigureView figureView;
     private final Button back = TextControls.button(Messages.of("plate.back"), this::close);
@@ -32,9 +32,9 @@ public final class EnlargedFigure extends VBox {
     private Runnable closed = () -> {};
 
     /**
-     * Makes a large plate.
+     * Makes an enlarged figure.
      *
-     * @param room what plates share
+     * @param room settings shared by figures
      */
     public EnlargedFigure(FigureSettings room) {
         figureView = FigureView.filling(room);
@@ -45,30 +45,26 @@ public final class EnlargedFigure extends VBox {
         getChildren().addAll(figureView, foot);
     }
 
-    /**
-     * Shows a figure or drawing.
-     *
-     * @param shownFigure what to show
-     */
+    /** Shows a figure or drawing. */
     public void show(ShownFigure shownFigure) {
         figureView.show(shownFigure);
     }
 
-    /** Which moment of a drawing is seen. */
+    /** The current moment of a drawing. */
     int moment() {
         return figureView.model().play().moment().get();
     }
 
-    /** The moment of another plate is looked at here too. */
+    /** Shows the moment that another figure shows. */
     void at(int moment) {
         figureView.model().play().goTo(moment);
     }
 
     /**
-     * Lays it over the whole window.
+     * Covers the whole window.
      *
-     * @param node a node of the window, which gets the focus again afterwards
-     * @param whenClosed what to do once it is closed
+     * @param node a node of the window, which gets the focus back afterwards
+     * @param whenClosed runs once it is closed
      */
     public void open(Node node, Runnable whenClosed) {
         if (node.getScene() != null && node.getScene().getRoot() instanceof Pane root) {
@@ -81,7 +77,7 @@ public final class EnlargedFigure extends VBox {
         }
     }
 
-    /** Goes back to where one was. */
+    /** Closes it and restores the focus. */
     public void close() {
         if (scene != null) {
             scene.removeEventFilter(KeyEvent.KEY_PRESSED, escape);

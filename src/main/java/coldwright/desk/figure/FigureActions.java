@@ -9,7 +9,7 @@ import javafx.scene.layout.FlowPane;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The words under a plate: quiet, where there is little room behind one word. */
+/** The buttons under a figure; where there is little room, they are behind one button. */
 final class FigureActions extends FlowPane {
     private static final double NARROW_EM = 21;
 
@@ -27,7 +27,7 @@ final class FigureActions extends FlowPane {
         widthProperty().addListener(value -> arrange());
     }
 
-    /** Adds a word, which is shown while it is wanted. */
+    /** Adds a button, which is shown while it is wanted. */
     Button add(String key, Runnable action) {
         Button button = word(key, action);
         all.add(button);
@@ -42,7 +42,7 @@ final class FigureActions extends FlowPane {
         return button;
     }
 
-    /** Says whether a word has a meaning now. */
+    /** Sets whether a button is wanted now. */
     void want(Button button, boolean is) {
         if (is != wanted.contains(button)) {
             if (is) {

@@ -17,7 +17,7 @@ import javafx.scene.input.MouseEvent;
 
 import java.util.Optional;
 
-/** The painting of a plate: its values are read and its parts looked at with mouse and keyboard. */
+/** The image of a figure, with readout and zoom by mouse and keyboard. */
 final class FigureCanvas extends ImagePane {
     private static final int TO_AN_END = 1_000;
 
@@ -63,14 +63,14 @@ final class FigureCanvas extends ImagePane {
         ask();
     }
 
-    /** Sees all of the figure again. */
+    /** Zooms out to the whole figure. */
     void whole() {
         model.whole();
         former = Optional.empty();
         ask();
     }
 
-    /** What is told of the figure as a whole. */
+    /** Sets the description for screen readers. */
     void describe(String text) {
         described = text;
         showReadout();
@@ -85,7 +85,7 @@ final class FigureCanvas extends ImagePane {
         return apart ? moment(model) + ". " + described : described;
     }
 
-    /** What a drawing shows at its moment, in words. */
+    /** A drawing's current moment, in words. */
     static String moment(FigureModel model) {
         if (model.drawn() != null && model.drawn().exhibit() instanceof Drawing drawing) {
             int at = model.play().moment().get();
@@ -165,7 +165,7 @@ final class FigureCanvas extends ImagePane {
     }
 
     private void press(MouseEvent event) {
-        event.consume(); // or a pane that scrolls would take the focus
+        event.consume(); // or a scroll pane would take the focus
         requestFocus();
         SheetPoint at = spot(event);
         boolean inside = plot().filter(plot -> plot.area().contains(at.x(), at.y())).isPresent();
@@ -250,7 +250,7 @@ final class FigureCanvas extends ImagePane {
         return true;
     }
 
-    /** Escape lets go of what is read, and is left to others. */
+    /** Escape ends the readout and isn't consumed. */
     private boolean leave(KeyCode code) {
         if (code == KeyCode.ESCAPE) {
             letGo();

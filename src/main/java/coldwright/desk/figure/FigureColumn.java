@@ -9,7 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 
-/** The column beside the text: the figures of the step in sight, and all that are pinned. */
+/** The column beside the text: the figures of the step in sight, and all pinned ones. */
 public final class FigureColumn extends ScrollPane {
     private final FigureStack stack;
     private final Label empty = TextControls.label(Messages.of("plate.none-yet"), "no-plate");
@@ -18,8 +18,8 @@ public final class FigureColumn extends ScrollPane {
      * Makes a column.
      *
      * @param first the step in sight
-     * @param room what plates share
-     * @param pinnedFigures the figures that the learner keeps
+     * @param room settings shared by figures
+     * @param pinnedFigures the pinned figures
      */
     public FigureColumn(StepModel first, FigureSettings room, PinnedFigures pinnedFigures) {
         getStyleClass().add("figures");
@@ -33,11 +33,7 @@ public final class FigureColumn extends ScrollPane {
         show(first);
     }
 
-    /**
-     * Shows the figures of another step.
-     *
-     * @param is the step in sight
-     */
+    /** Shows the figures of another step. */
     public void show(StepModel is) {
         TextControls.shown(empty, is.awaitsFigure());
         stack.show(is.drawn());

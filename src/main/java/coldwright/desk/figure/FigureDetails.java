@@ -7,7 +7,7 @@ import coldwright.desk.messages.TextControls;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
-/** What is folded under a plate: the figure in words, or as a table, or a sentence to say. */
+/** The folded part under a figure: a description, a table, or a message. */
 final class FigureDetails extends VBox {
     private final FigureModel model;
     private final FigureTableView table;
@@ -26,7 +26,7 @@ final class FigureDetails extends VBox {
         getChildren().addAll(message, words);
     }
 
-    /** The figure has changed: what was said of the one before is past, a table is set anew. */
+    /** The figure has changed: hides the message. */
     void changed() {
         if (message.isManaged()) {
             TextControls.show(message, false);
@@ -34,7 +34,7 @@ final class FigureDetails extends VBox {
         }
     }
 
-    /** The figure in words. */
+    /** Sets the description. */
     void described(String text) {
         if (!text.equals(words.getText())) {
             words.setText(text);
@@ -44,20 +44,20 @@ final class FigureDetails extends VBox {
         }
     }
 
-    /** Says one sentence. */
+    /** Shows a message. */
     void say(String sentence) {
         message.setText(sentence);
         TextControls.show(message, true);
         refold();
     }
 
-    /** Shows the figure in words, or folds them away. */
+    /** Shows or hides the description. */
     void turnWords() {
         TextControls.show(words, !words.isManaged());
         refold();
     }
 
-    /** Shows the data as a table, or folds it away. */
+    /** Shows or hides the data as a table. */
     void turnTable() {
         if (tabled) {
             getChildren().remove(table);

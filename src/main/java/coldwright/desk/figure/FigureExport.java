@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 
-/** Takes a figure off the page: to the clipboard or into a file, always on white. */
+/** Exports a figure to the clipboard or a file, always on white. */
 final class FigureExport {
     private static final double FINE = 2;
 
@@ -31,11 +31,11 @@ final class FigureExport {
     private final Consumer<String> say;
 
     /**
-     * Makes it.
+     * Makes an export.
      *
-     * @param model what the plate shows
-     * @param room what plates share
-     * @param say tells the learner how it went
+     * @param model the figure
+     * @param room settings shared by figures
+     * @param say shows the learner the result
      */
     FigureExport(FigureModel model, FigureSettings room, Consumer<String> say) {
         this.model = model;
@@ -43,7 +43,7 @@ final class FigureExport {
         this.say = say;
     }
 
-    /** Puts an image on the clipboard. */
+    /** Copies an image to the clipboard. */
     void copy() {
         Exhibit exhibit = model.seen();
         FigureFormat sheet = exhibit instanceof Figure ? FigureFiles.SHEET : DrawingPainter.SHEET;
@@ -68,7 +68,7 @@ final class FigureExport {
                         renderContext.window());
     }
 
-    /** Asks for a file and writes it. */
+    /** Asks for a file and writes the figure to it. */
     void save(Window window) {
         Exhibit exhibit = model.seen();
         int moment = model.play().moment().get();

@@ -7,10 +7,10 @@ import coldwright.paint.style.PlotArea;
 import java.util.Optional;
 
 /**
- * A figure as painted.
+ * A painted figure.
  *
  * @param picture its pixels
- * @param plot where its data stand; none in a drawing
- * @param exhibit what was painted
+ * @param plot the area of its data; empty for a drawing
+ * @param exhibit the figure or drawing that was painted
  */
 public record FigureImage(PixelImage picture, Optional<PlotArea> plot, Exhibit exhibit) {}

@@ -9,18 +9,17 @@ import coldwright.paint.style.FigureFormat;
 
 import java.util.Optional;
 
-/** Draws figures; never asked on the window's thread. */
+/** Draws figures; never called on the window's thread. */
 @FunctionalInterface
 public interface FigurePainter {
-    /** Draws charts, and of a drawing one moment. */
+    /** Draws a chart, or one moment of a drawing. */
     FigurePainter STILL = FigurePainter::still;
 
     /**
-     * Draws one.
+     * Draws a figure.
      *
      * @param renderRequest what to draw
-     * @param sheet how large and how fine
-     * @return its pixels
+     * @param sheet size and resolution
      */
     FigureImage paint(RenderRequest renderRequest, FigureFormat sheet);
 

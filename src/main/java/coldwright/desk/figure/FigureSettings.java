@@ -10,7 +10,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
-/** What all plates of a page share: what draws them, how large the type is, on what ground. */
+/** Settings shared by all figures of a page: painter, type size, units and theme. */
 public final class FigureSettings {
     private final RenderContext renderContext;
     private final FileChooserPrompt fileChooserPrompt;
@@ -22,10 +22,10 @@ public final class FigureSettings {
             new SimpleObjectProperty<>(FigureTheme.LIGHT);
 
     /**
-     * Makes room for plates.
+     * Makes settings for figures.
      *
-     * @param renderContext what they are drawn with
-     * @param fileChooserPrompt asks where a figure shall be saved
+     * @param renderContext draws the figures
+     * @param fileChooserPrompt asks for a file to save to
      */
     public FigureSettings(RenderContext renderContext, FileChooserPrompt fileChooserPrompt) {
         this.renderContext = renderContext;
@@ -40,38 +40,22 @@ public final class FigureSettings {
         return fileChooserPrompt;
     }
 
-    /**
-     * The size of the page's type.
-     *
-     * @return pixels
-     */
+    /** The page's type size, pixels. */
     public DoubleProperty emPx() {
         return emPx;
     }
 
-    /**
-     * Whether figures stand in a column of their own beside the text.
-     *
-     * @return true at first
-     */
+    /** Whether figures are in a column of their own beside the text; initially true. */
     public BooleanProperty figuresBeside() {
         return figuresBeside;
     }
 
-    /**
-     * The units in which figures are shown.
-     *
-     * @return as the figures have them at first
-     */
+    /** The units in which figures are shown; initially the figures' own. */
     public ObjectProperty<UnitConversion> units() {
         return units;
     }
 
-    /**
-     * What plates are drawn on.
-     *
-     * @return light at first
-     */
+    /** The figures' theme; initially light. */
     public ObjectProperty<FigureTheme> ground() {
         return ground;
     }

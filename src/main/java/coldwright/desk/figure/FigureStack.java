@@ -14,7 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Figures one under the other, pinned ones below; drawn only where they are to be seen. */
+/** Figures in a column, pinned ones below; drawn only while visible. */
 public final class FigureStack extends VBox {
     private final FigureSettings room;
     private final PinnedFigures pinnedFigures;
@@ -30,9 +30,9 @@ public final class FigureStack extends VBox {
      * Makes a stack.
      *
      * @param drawn the figures
-     * @param room what plates share
-     * @param pinnedFigures the figures that the learner keeps; those pinned here stand below
-     * @param wanted whether it is to be seen
+     * @param room settings shared by figures
+     * @param pinnedFigures the pinned figures; those pinned here are at the bottom
+     * @param wanted whether it is visible
      */
     public FigureStack(
             ObservableList<ShownFigure> drawn,
@@ -64,11 +64,7 @@ public final class FigureStack extends VBox {
         show(drawn);
     }
 
-    /**
-     * Shows other figures.
-     *
-     * @param is the figures
-     */
+    /** Shows other figures. */
     public void show(ObservableList<ShownFigure> is) {
         if (drawn != null) {
             drawn.removeListener(listener);

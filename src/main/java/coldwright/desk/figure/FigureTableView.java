@@ -11,7 +11,7 @@ import javafx.scene.control.TableView;
 
 import java.util.List;
 
-/** The data of a figure as a table to read and to walk through with the keyboard. */
+/** The data of a figure as a table that can be read with the keyboard. */
 final class FigureTableView extends TableView<List<String>> {
     private static final double LEAST_COLUMN_EMS = 6;
 
@@ -25,7 +25,7 @@ final class FigureTableView extends TableView<List<String>> {
         getSelectionModel().setCellSelectionEnabled(false);
     }
 
-    /** Shows a table; what is shown already stays as it is. */
+    /** Shows a table, if it isn't shown already. */
     void show(FigureTable table) {
         setPrefHeight(emPx.get() * 15);
         setMinHeight(emPx.get() * 8);

@@ -20,11 +20,11 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * A figure as a plate: the painting, the time of a drawing, words to press, sources, and what is
- * folded away. Showing another figure of the same kind changes the painting alone.
+ * A figure with its playback bar, buttons, sources and folded details. Showing another figure of
+ * the same kind changes only the image.
  */
 public final class FigureView extends VBox {
-    /** A figure that has not changed for so long is put into words. */
+    /** A figure unchanged for this long is described in words. */
     private static final Duration REST = Duration.millis(300);
 
     private final FigureSettings room;
@@ -60,11 +60,11 @@ public final class FigureView extends VBox {
     }
 
     /**
-     * A plate among others, whose figures can be pinned.
+     * A figure among others that can be pinned.
      *
-     * @param room what plates share
-     * @param pinnedFigures where its figure is kept to compare with
-     * @param place which list it is pinned from
+     * @param room settings shared by figures
+     * @param pinnedFigures where it is pinned
+     * @param place the list that it is pinned from
      */
     static FigureView on(FigureSettings room, PinnedFigures pinnedFigures, Object place) {
         FigureView view = new FigureView(room, false);
@@ -74,7 +74,7 @@ public final class FigureView extends VBox {
         return view;
     }
 
-    /** A plate that was pinned. */
+    /** A pinned figure. */
     static FigureView pinned(FigureSettings room, Runnable unpin) {
         FigureView view = new FigureView(room, false);
         view.words.add("plate.unpin", unpin);
@@ -82,7 +82,7 @@ public final class FigureView extends VBox {
         return view;
     }
 
-    /** A plate that takes all the room there is. */
+    /** A figure that fills the available area. */
     static FigureView filling(FigureSettings room) {
         FigureView view = new FigureView(room, true);
         view.addActions();
@@ -97,11 +97,7 @@ public final class FigureView extends VBox {
         words.add("plate.described", details::turnWords);
     }
 
-    /**
-     * Shows a figure or drawing; one that is shown already is left as it is.
-     *
-     * @param is what to show
-     */
+    /** Shows a figure or drawing, if it isn't shown already. */
     public void show(ShownFigure is) {
         ShownFigure was = model.drawn();
         if (is.equals(was)) {
@@ -147,7 +143,7 @@ public final class FigureView extends VBox {
         earlier.setText(Messages.of(shown ? "plate.earlier.off" : "plate.earlier.on"));
     }
 
-    /** Puts the figure into words on the pen's thread. */
+    /** Describes the figure in words, on the drawing thread. */
     private void describe() {
         ShownFigure shownFigure = model.drawn();
         CompletableFuture.supplyAsync(

@@ -10,19 +10,19 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** Asks where a file shall go. */
+/** Asks for a file to save to. */
 @FunctionalInterface
 public interface FileChooserPrompt {
-    /** Asks in the system's own dialog. */
+    /** Asks with the system's dialog. */
     FileChooserPrompt BY_DIALOG = FileChooserPrompt::dialog;
 
     /**
-     * Asks.
+     * Asks for a file.
      *
-     * @param name what the file may be called, without ending
-     * @param endings what it may end in, the usual first
-     * @param over the window that asks
-     * @return the file; none if there shall be none
+     * @param name suggested name, without extension
+     * @param endings possible extensions, the usual one first
+     * @param over the owner window
+     * @return the file; empty if cancelled
      */
     Optional<Path> where(String name, List<String> endings, Window over);
 

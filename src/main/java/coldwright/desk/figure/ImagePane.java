@@ -22,8 +22,8 @@ import java.nio.IntBuffer;
 import java.util.Optional;
 
 /**
- * A place for a painting, sharp on any screen, which keeps its shape. Painting anew swaps the image
- * and lays out nothing; a picture made for another size is stretched until the next is there.
+ * A pane for a painted image, sharp on any screen, with a fixed aspect ratio. Repainting swaps the
+ * image without a layout; an image of another size is stretched until the next one is ready.
  */
 abstract class ImagePane extends Region {
     private static final double HEIGHT_OF_WIDTH = 0.72;
@@ -35,7 +35,7 @@ abstract class ImagePane extends Region {
     private static final Duration PAUSE = Duration.millis(60);
     private static final System.Logger LOG = System.getLogger("coldwright.desk");
 
-    /** What lies over the painting, in the painting's own pixels. */
+    /** The overlay, in the image's own pixels. */
     final Pane glass = new Pane();
 
     private final FigureSettings room;
@@ -48,10 +48,10 @@ abstract class ImagePane extends Region {
     private FigureFormat askedOn;
 
     /**
-     * Makes a paper.
+     * Makes a pane.
      *
-     * @param room what plates share
-     * @param filling whether it takes whatever height there is
+     * @param room settings shared by figures
+     * @param filling whether it takes all the available height
      */
     ImagePane(FigureSettings room, boolean filling) {
         this.room = room;
@@ -78,13 +78,13 @@ abstract class ImagePane extends Region {
         pause.playFromStart();
     }
 
-    /** What is to be painted now; empty if there is nothing. */
+    /** What to paint now; empty for nothing. */
     abstract Optional<RenderRequest> renderRequest();
 
-    /** A painting has come. */
+    /** An image is ready. */
     abstract void rendered(FigureImage is);
 
-    /** Has it painted as it is now. */
+    /** Requests an image of the current state. */
     final void ask() {
         sheet().ifPresent(
                         sheet ->
@@ -140,12 +140,12 @@ abstract class ImagePane extends Region {
                         PixelFormat.getIntArgbPreInstance()));
     }
 
-    /** What was last painted. */
+    /** The last image. */
     final Optional<FigureImage> painted() {
         return painted;
     }
 
-    /** Where its data stand. */
+    /** The area of its data. */
     final Optional<PlotArea> plot() {
         return painted.flatMap(FigureImage::plot);
     }

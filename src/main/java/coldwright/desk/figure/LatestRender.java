@@ -6,8 +6,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 
 /**
- * Has one plate painted on the pen's thread. Of all that was asked for while it paints, only the
- * newest is painted next; so nothing queues up, and the plate follows as fast as it can.
+ * Paints one figure on the drawing thread. Only the newest of the requests that arrive meanwhile is
+ * painted next, so requests never queue up.
  */
 final class LatestRender {
     private final RenderContext context;
@@ -19,11 +19,11 @@ final class LatestRender {
     private record PendingRender(RenderRequest request, FigureFormat sheet) {}
 
     /**
-     * Makes a brush.
+     * Makes a renderer.
      *
-     * @param renderContext what paints
-     * @param done takes, on the window's thread, what was painted
-     * @param broke takes what went wrong
+     * @param renderContext paints
+     * @param done receives the image, on the window's thread
+     * @param broke receives an exception
      */
     LatestRender(
             RenderContext renderContext, Consumer<FigureImage> done, Consumer<Throwable> broke) {
@@ -32,7 +32,7 @@ final class LatestRender {
         this.broke = broke;
     }
 
-    /** Asks for a painting, on the window's thread; what was asked for and not begun is dropped. */
+    /** Requests an image, on the window's thread; replaces a request that hasn't started. */
     void ask(RenderRequest renderRequest, FigureFormat sheet) {
         waiting = new PendingRender(renderRequest, sheet);
         if (!busy) {

@@ -15,7 +15,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-/** The time of a drawing: a word to let it run, a slider to go to a moment, and what is seen. */
+/** The playback controls of a drawing: a button, a slider, and the current moment. */
 final class PlaybackBar extends HBox {
     private static final double LONGEST_S = 0.5;
 
@@ -74,7 +74,7 @@ final class PlaybackBar extends HBox {
         getChildren().addAll(press, slider, time);
     }
 
-    /** What a key does here, before the page would scroll at it. */
+    /** The action of a key, so that the page doesn't scroll at it. */
     private Runnable action(KeyCode code) {
         return switch (code) {
             case SPACE -> playback::press;
@@ -84,7 +84,7 @@ final class PlaybackBar extends HBox {
         };
     }
 
-    /** Another drawing is shown. */
+    /** Shows another drawing. */
     void take() {
         slider.setMax(Math.max(1, playback.count() - 1));
         show();

@@ -3,7 +3,7 @@ package coldwright.desk.figure;
 import java.util.concurrent.Executor;
 
 /**
- * What plates are drawn with.
+ * The painter and threads for figures.
  *
  * @param painter draws figures
  * @param work a thread to draw on

@@ -7,12 +7,12 @@ import coldwright.paint.style.PlotArea;
 import java.util.Optional;
 
 /**
- * What is to be painted.
+ * A request for an image.
  *
- * @param exhibit the figure, or the part of it that is seen, or a drawing
- * @param earlier the figure to set pale behind it
- * @param moment which moment of a drawing, from 0
- * @param former where the data stood when the plate was last painted, to hold its axes still
+ * @param exhibit the figure, or its visible part, or a drawing
+ * @param earlier the earlier figure, drawn pale behind it
+ * @param moment the moment of a drawing, from 0
+ * @param former the data area of the last image, to keep the axes in place
  */
 public record RenderRequest(
         Exhibit exhibit, Optional<Figure> earlier, int moment, Optional<PlotArea> former) {}

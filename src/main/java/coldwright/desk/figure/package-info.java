@@ -1,5 +1,4 @@
 /**
- * Figures as plates on the page: shown, read off, looked at closely, kept beside others, saved,
- * played, and drawn before the run.
+ * Figures on the page: shown, read off, zoomed, pinned, saved, played, and sketched before the run.
  */
 package coldwright.desk.figure;

@@ -2,15 +2,15 @@ package coldwright.desk.layout;
 
 import javafx.animation.AnimationTimer;
 
-/** Work that waits until the window has been drawn, so that drawing never waits for it. */
+/** Work that waits until the window has been drawn, so that it never delays drawing. */
 public final class AfterFrame {
     private AfterFrame() {}
 
     /**
-     * Runs something on the window's thread once so many frames have been drawn.
+     * Runs an action on the window's thread once some frames have been drawn.
      *
-     * @param count how many, 1 or more; the first lays out, the second is on the screen
-     * @param next what to run then
+     * @param count number of frames, 1 or more; the first lays out, the second is on the screen
+     * @param next the action
      */
     public static void after(int count, Runnable next) {
         new AnimationTimer() {

@@ -9,15 +9,15 @@ import javafx.scene.text.TextFlow;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A sentence in which what stands between backticks is Java. */
+/** A sentence with Java between backticks. */
 public final class CodeSentence extends TextFlow {
     private static final Pattern JAVA = Pattern.compile("(?<!`)`([^`]+)`(?!`)");
 
     /**
-     * Sets it.
+     * Shows a sentence.
      *
      * @param words the sentence
-     * @param look its look
+     * @param look its style class
      */
     public CodeSentence(String words, String look) {
         getStyleClass().addAll("sentence", look);

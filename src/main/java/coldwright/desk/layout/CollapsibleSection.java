@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** Something folded away behind a word. */
+/** A section that a button opens and closes. */
 public final class CollapsibleSection extends VBox {
     private final ToggleButton word = new ToggleButton();
 
@@ -18,23 +18,23 @@ public final class CollapsibleSection extends VBox {
     private Node content;
 
     /**
-     * Folds it.
+     * Makes a section, closed.
      *
-     * @param open what the word says to open it
-     * @param close what the word says to fold it again
-     * @param made makes what is folded, when it is first opened
+     * @param open text of the button that opens it
+     * @param close text of the button that closes it
+     * @param made makes the content, when it is first opened
      */
     public CollapsibleSection(String open, String close, Supplier<Node> made) {
         this(open, close, made, Optional.empty());
     }
 
     /**
-     * Folds it; what is folded opens at another place, so that its word can stand in a row.
+     * Makes a section, closed, with its content elsewhere, so that its button can be in a row.
      *
-     * @param open what the word says to open it
-     * @param close what the word says to fold it again
-     * @param made makes what is folded, when it is first opened
-     * @param place where it opens; empty for under its word
+     * @param open text of the button that opens it
+     * @param close text of the button that closes it
+     * @param made makes the content, when it is first opened
+     * @param place parent of the content; empty for under the button
      */
     public CollapsibleSection(
             String open, String close, Supplier<Node> made, Optional<Pane> place) {
@@ -57,7 +57,7 @@ public final class CollapsibleSection extends VBox {
         getChildren().add(word);
     }
 
-    /** Opens or folds it. */
+    /** Opens or closes it. */
     public void setOpen(boolean open) {
         word.setSelected(open);
     }

@@ -1,18 +1,18 @@
 package coldwright.desk.layout;
 
 /**
- * How the window's width is shared out. All follows from the width and the size of the type, so
- * that large type on a wide screen is set like usual type on a narrow one.
+ * The widths of the window's columns. They depend on the window's width and the type size, so that
+ * large type on a wide screen is laid out like usual type on a narrow one.
  *
- * @param contentsPx width of the list of lessons and steps; 0 if it is put away
- * @param readingPx width of the reading column with its margins
- * @param figuresPx width of the figures' column; 0 if figures stand under their snippets
+ * @param contentsPx width of the list of lessons and steps; 0 if it is hidden
+ * @param readingPx width of the text column with its margins
+ * @param figuresPx width of the figures' column; 0 if figures are under their snippets
  */
 public record PageLayout(double contentsPx, double readingPx, double figuresPx) {
-    /** From this width on, in ems, figures stand beside the text: 1100 pixels in usual type. */
+    /** From this width on, in ems, figures are beside the text: 1100 pixels in usual type. */
     static final double FIGURES_BESIDE_EM = 61;
 
-    /** From this width on, in ems, the contents stand beside the text. */
+    /** From this width on, in ems, the contents are beside the text. */
     static final double CONTENTS_BESIDE_EM = 44;
 
     private static final double MARGINS_EM = 3.6;
@@ -20,11 +20,11 @@ public record PageLayout(double contentsPx, double readingPx, double figuresPx) 
     private static final double SHORT_MEASURE_EM = 27.5;
 
     /**
-     * Shares it out.
+     * Calculates the widths.
      *
      * @param widthPx the window's width, pixels
-     * @param emPx the size of the type, pixels
-     * @return the arrangement; its widths sum to the window's
+     * @param emPx type size, pixels
+     * @return the layout; its widths sum to the window's
      */
     public static PageLayout of(double widthPx, double emPx) {
         double ems = widthPx / emPx;
@@ -37,20 +37,12 @@ public record PageLayout(double contentsPx, double readingPx, double figuresPx) 
         return new PageLayout(contents * emPx, reading * emPx, (ems - contents - reading) * emPx);
     }
 
-    /**
-     * Whether figures stand beside the text.
-     *
-     * @return false if they stand under their snippets
-     */
+    /** Whether figures are beside the text, not under their snippets. */
     public boolean figuresBeside() {
         return figuresPx > 0;
     }
 
-    /**
-     * Whether the contents stand beside the text.
-     *
-     * @return false if they are put away behind a word
-     */
+    /** Whether the contents are beside the text, not behind a button. */
     public boolean contentsBeside() {
         return contentsPx > 0;
     }

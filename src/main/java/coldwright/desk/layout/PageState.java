@@ -9,7 +9,7 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 
-/** What all views of a page share: the size of the type, where figures stand, what draws them. */
+/** State shared by all views of a page: type size, place of the figures, and preferences. */
 public final class PageState {
     private final FigureSettings room;
     private final PreferencesModel settings;
@@ -20,27 +20,27 @@ public final class PageState {
         this.settings = settings;
     }
 
-    /** What the learner has set. */
+    /** The learner's preferences. */
     public PreferencesModel settings() {
         return settings;
     }
 
-    /** What plates share. */
+    /** The settings shared by figures. */
     public FigureSettings room() {
         return room;
     }
 
-    /** The size of the type, pixels. */
+    /** Type size, pixels. */
     public DoubleProperty emPx() {
         return room.emPx();
     }
 
-    /** Whether the lesson is laid out for a room. */
+    /** Whether the lesson is in classroom view. */
     public BooleanProperty classroom() {
         return classroom;
     }
 
-    /** Whether figures stand in a column of their own beside the text. */
+    /** Whether figures are in a column of their own beside the text. */
     public BooleanProperty figuresBeside() {
         return room.figuresBeside();
     }

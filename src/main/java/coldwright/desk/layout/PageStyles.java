@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 
-/** The page's looks: its style sheet, its fonts, and the states that a style sheet can't see. */
+/** The page's style sheets, fonts, and pseudo-classes. */
 public final class PageStyles {
     /** The step in sight. */
     public static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
@@ -19,7 +19,7 @@ public final class PageStyles {
     /** A step that is done. */
     public static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
 
-    /** The size of the type at 100 %, pixels. */
+    /** Type size at 100 %, pixels. */
     public static final double USUAL_EM_PX = 18;
 
     private static final List<String> FONTS =
@@ -35,19 +35,19 @@ public final class PageStyles {
 
     private PageStyles() {}
 
-    /** The size of the type for a room: what fits some 28 lines into the window's height. */
+    /** Type size of the classroom view: some 28 lines fit into the window's height. */
     public static double classroomEmPx(double widthPx, double heightPx) {
         double byHeight = heightPx / 36;
         double byWidth = widthPx / 46;
         return Math.max(USUAL_EM_PX, Math.min(byHeight, byWidth));
     }
 
-    /** Makes the fonts known; only the first call does anything. */
+    /** Loads the fonts; only the first call has an effect. */
     public static void loadFonts() {
         Fonts.load();
     }
 
-    /** Where the style sheets are: the page's own, and that of its plates. */
+    /** The style sheets of the page and of its figures. */
     public static List<String> sheets() {
         return Stream.of("page.css", "figure.css").map(PageStyles::sheet).toList();
     }

@@ -1,2 +1,2 @@
-/** What all pages of the window share: how wide, how large, in which style, and small controls. */
+/** Layout shared by all pages of the window: widths, type size, styles, and small controls. */
 package coldwright.desk.layout;

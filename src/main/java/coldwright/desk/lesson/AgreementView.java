@@ -10,15 +10,14 @@ import javafx.scene.layout.VBox;
 
 import java.util.Optional;
 
-/** Asks, before anything runs, whether the snippets of a stranger's lesson may run. */
+/** Asks, before anything runs, whether the snippets of an unknown lesson may run. */
 final class AgreementView extends VBox {
     /**
      * Asks.
      *
-     * @param gate what runs pass through
-     * @param agree lets them run as they are
-     * @param whileWritten lets them run however the file is changed; empty if the page does not
-     *     follow it
+     * @param gate blocks or allows runs
+     * @param agree allows runs of the current text
+     * @param whileWritten allows runs however the file changes; empty if the file isn't watched
      */
     AgreementView(RunGate gate, Runnable agree, Optional<Runnable> whileWritten) {
         Button agreed = TextControls.button(Messages.of("trust.agree"), agree);

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 
 import java.util.function.Consumer;
 
-/** After the run: what was said beside what is, and why. */
+/** After the run: the learner's answer, the right one, and why. */
 final class AnswerView extends VBox {
     private final PredictionModel model;
     private final Consumer<String> openLink;
@@ -60,7 +60,7 @@ final class AnswerView extends VBox {
         };
     }
 
-    /** A head that is never broken, however long what stands beside it. */
+    /** A heading that never wraps, however long the text beside it is. */
     private static Label head(String words) {
         Label head = TextControls.label(words, "beside-head");
         head.setMinWidth(Region.USE_PREF_SIZE);

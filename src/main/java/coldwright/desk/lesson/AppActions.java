@@ -6,14 +6,14 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /**
- * What the program does outside of its window.
+ * Actions outside the window's content.
  *
  * @param openFile asks the learner for a lesson file
- * @param openLink follows a link
- * @param archiveWork moves all that was kept out of the way
+ * @param openLink opens a link
+ * @param archiveWork moves all saved work into a backup folder
  * @param handIn writes a lesson's work, under the learner's name, to a file for the teacher
- * @param handout sets a lesson for paper
- * @param fullScreen makes the window fill the screen, or no longer
+ * @param handout prints a lesson
+ * @param fullScreen turns full screen on or off
  */
 public record AppActions(
         Runnable openFile,

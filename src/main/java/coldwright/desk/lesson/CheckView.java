@@ -16,7 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** What the snippets above should give, and whether they do. */
+/** A check on the snippets above, and whether it passes. */
 final class CheckView extends VBox {
     private final CheckModel model;
     private final Label summary = TextControls.label("", "check-summary");

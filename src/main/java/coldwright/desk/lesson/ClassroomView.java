@@ -23,7 +23,7 @@ import javafx.scene.layout.VBox;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** A lesson for a room: large type, one step at a time, its figures beside it. */
+/** A lesson in classroom view: large type, one step at a time, its figures beside it. */
 public final class ClassroomView extends BorderPane {
     private final LessonModel lesson;
     private final PageState state;
@@ -36,11 +36,11 @@ public final class ClassroomView extends BorderPane {
     private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
 
     /**
-     * Lays a lesson out for a room.
+     * Shows a lesson in classroom view.
      *
-     * @param lesson what is shown
-     * @param state the page's, already in large type
-     * @param openLink follows a link
+     * @param lesson the lesson
+     * @param state the page's state, already in large type
+     * @param openLink opens a link
      * @param notes opens the presenter's notes
      * @param leave goes back to the page
      */
@@ -81,12 +81,12 @@ public final class ClassroomView extends BorderPane {
         show(lesson.inSight().get());
     }
 
-    /** It is shown no more. */
+    /** Stops listening once it is no longer shown. */
     public void exit() {
         lesson.inSight().removeListener(sight);
     }
 
-    /** Shares out the width. */
+    /** Sets the widths of the columns. */
     public void arrange(double widthPx, double emPx) {
         double measure = Math.min(34 * emPx, widthPx * 0.56);
         boolean beside = widthPx - measure > 16 * emPx;

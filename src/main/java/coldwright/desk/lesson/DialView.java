@@ -21,9 +21,9 @@ import javafx.util.Duration;
 
 import java.util.OptionalDouble;
 
-/** A dial: a slider, the number it stands at, to be typed over, and its unit. */
+/** A dial: a slider, an editable number, and its unit. */
 final class DialView extends VBox {
-    /** A dial that has not moved for so long has come to rest. */
+    /** A dial that hasn't moved for this long is at rest. */
     private static final Duration REST = Duration.millis(450);
 
     private static final int PAGE_NOTCHES = 10;
@@ -87,8 +87,8 @@ final class DialView extends VBox {
                     switch (event.getCode()) {
                         case PAGE_UP -> model.turnBy(PAGE_NOTCHES);
                         case PAGE_DOWN -> model.turnBy(-PAGE_NOTCHES);
-                        // The slider takes these when they are let go, and the page
-                        // would have scrolled to its end by then.
+                        // The slider handles these keys on release, when the page would have
+                        // scrolled to its end.
                         case HOME -> model.turn(model.dial().least());
                         case END -> model.turn(model.dial().most());
                         default -> {
@@ -124,7 +124,7 @@ final class DialView extends VBox {
                         });
     }
 
-    /** Slider and number stand where the dial stands. */
+    /** Updates slider and number from the dial. */
     private void follow() {
         following = true;
         slider.setValue(model.value().get());
@@ -135,7 +135,7 @@ final class DialView extends VBox {
         }
     }
 
-    /** The unit, and behind it the value in the unit that the reader is used to. */
+    /** The unit, followed by the value in the reader's own unit. */
     private String inUnits() {
         String own = model.dial().unit();
         UnitConversion used = units.getValue();

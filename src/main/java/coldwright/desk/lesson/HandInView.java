@@ -11,12 +11,12 @@ import javafx.scene.layout.VBox;
 
 import java.util.function.Consumer;
 
-/** At a lesson's end: the learner's whole work as one file for the teacher. */
+/** At the end of a lesson: exports the learner's whole work as a file for the teacher. */
 final class HandInView extends VBox {
     /**
-     * Offers it.
+     * Makes the form.
      *
-     * @param handIn takes the learner's name and writes the file
+     * @param handIn receives the learner's name and writes the file
      */
     HandInView(Consumer<String> handIn) {
         getStyleClass().add("hand-in");

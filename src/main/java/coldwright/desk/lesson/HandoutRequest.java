@@ -4,10 +4,10 @@ import coldwright.print.HandoutEdition;
 import coldwright.print.PaperSize;
 
 /**
- * What a handout is asked for as.
+ * Options of a handout.
  *
- * @param edition for whom
- * @param paper on which sheet
- * @param withWork whether the learner's own snippets and forecasts stand in it
+ * @param edition to read, to write on, or for the teacher
+ * @param paper paper size
+ * @param withWork whether it contains the learner's own snippets and predictions
  */
 public record HandoutRequest(HandoutEdition edition, PaperSize paper, boolean withWork) {}

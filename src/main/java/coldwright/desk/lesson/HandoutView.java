@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 
-/** The lesson on paper: for whom, and on which sheet. */
+/** Prints the lesson: edition and paper size. */
 final class HandoutView extends VBox {
     /** Countries that print on Letter (from memory). */
     private static final Set<String> LETTER =
@@ -26,9 +26,9 @@ final class HandoutView extends VBox {
     private final RadioButton letter = new RadioButton(Messages.of("handout.letter"));
 
     /**
-     * Offers it.
+     * Makes the form.
      *
-     * @param handout asks where to, and writes it
+     * @param handout asks for a file, and writes the handout
      */
     HandoutView(Consumer<HandoutRequest> handout) {
         getStyleClass().add("handout");

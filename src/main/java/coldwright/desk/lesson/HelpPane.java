@@ -16,7 +16,7 @@ import javafx.scene.layout.VBox;
 import java.util.List;
 import java.util.Optional;
 
-/** Help on the word under the caret, laid under the snippet. */
+/** Help on the word under the caret, below the snippet. */
 public final class HelpPane extends VBox {
     private static final int MOST_SHOWN = 3;
 
@@ -30,7 +30,7 @@ public final class HelpPane extends VBox {
         TextControls.show(this, false);
     }
 
-    /** Shows help on the word under the caret, or puts it away if it is shown. */
+    /** Shows help on the word under the caret, or closes it. */
     void turn() {
         if (isVisible()) {
             dismiss();
@@ -104,7 +104,7 @@ public final class HelpPane extends VBox {
         editor.requestFocus();
     }
 
-    /** Puts help away, all that is shown within a page; says whether any was. */
+    /** Closes all open help within a page. Returns whether any was open. */
     public static boolean dismissWithin(Node page) {
         List<HelpPane> shown =
                 page.lookupAll(".help-slip").stream()

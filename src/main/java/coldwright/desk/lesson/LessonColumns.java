@@ -15,19 +15,19 @@ import javafx.scene.layout.VBox;
 
 import java.util.Optional;
 
-/** A lesson's two columns: its page, and the figures of the step in sight. */
+/** The two columns of a lesson: its page, and the figures of the step in sight. */
 public final class LessonColumns extends HBox {
     private final LessonModel model;
     private final LessonView lesson;
     private final FigureColumn figures;
 
     /**
-     * Lays them side by side.
+     * Makes the columns.
      *
      * @param model the lesson
-     * @param desk where it lies
-     * @param state what its page shares with the others
-     * @param appActions what the program does outside of its window
+     * @param desk the desk with the lesson
+     * @param state state shared by the views
+     * @param appActions actions outside the window's content
      */
     public LessonColumns(
             LessonModel model, DeskModel desk, PageState state, AppActions appActions) {
@@ -57,13 +57,13 @@ public final class LessonColumns extends HBox {
                 new LessonFollowingView(model, () -> leaving(() -> desk.doneWriting(model))));
     }
 
-    /** What is pressed goes away by it: the page takes the keys, or they would go far down. */
+    /** The pressed button disappears: focuses the page, or the focus would move far down. */
     private void leaving(Runnable action) {
         lesson.requestFocus();
         action.run();
     }
 
-    /** Shares out the width. */
+    /** Sets the widths of the columns. */
     public void arrange(PageLayout now) {
         lesson.setPrefWidth(now.readingPx());
         lesson.setMinWidth(now.figuresBeside() ? now.readingPx() : 0);
@@ -76,7 +76,7 @@ public final class LessonColumns extends HBox {
         figures.show(step);
     }
 
-    /** The step that stands so many below the one in sight, or above it. */
+    /** The step some steps after the one in sight, or before it. */
     public Optional<StepModel> stepBy(int by) {
         int to = model.steps().indexOf(model.inSight().get()) + by;
         boolean there = to >= 0 && to < model.steps().size();
@@ -84,9 +84,9 @@ public final class LessonColumns extends HBox {
     }
 
     /**
-     * Something has the keys now: if it stands on the page, its step is the one in sight.
+     * The focus has moved: if it is on the page, its step is now in sight.
      *
-     * @param focused what has them; null if nothing
+     * @param focused the focused node; null if none
      * @param still whether the page must not move under the mouse
      */
     public void follow(Node focused, boolean still) {

@@ -9,14 +9,14 @@ import javafx.scene.layout.VBox;
 import java.nio.file.Path;
 import java.util.List;
 
-/** What its author has to mend in a lesson's text. */
+/** The errors that an author has to fix in a lesson's text. */
 final class LessonFaultsView extends VBox {
     LessonFaultsView(String head, List<LessonFault> faults) {
         getStyleClass().add("faults");
         show(head, faults);
     }
 
-    /** Says something else. */
+    /** Shows other errors. */
     void show(String head, List<LessonFault> faults) {
         getChildren().clear();
         getChildren().add(TextControls.label(head, "faults-head"));

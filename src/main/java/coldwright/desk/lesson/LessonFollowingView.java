@@ -9,7 +9,9 @@ import javafx.scene.layout.VBox;
 
 import java.nio.file.Path;
 
-/** Says that the page follows a lesson's file while its author writes it, until that is ended. */
+/**
+ * Shows that the page follows a lesson's file while its author writes it, with a button to stop.
+ */
 final class LessonFollowingView extends VBox {
     LessonFollowingView(LessonModel model, Runnable end) {
         getStyleClass().add("writing");

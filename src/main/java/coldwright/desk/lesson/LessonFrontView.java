@@ -21,16 +21,16 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What stands before a lesson's first step: what it is, and what can be done with the whole. */
+/** The top of a lesson: title, introduction, and actions on the whole lesson. */
 final class LessonFrontView extends VBox {
     /**
-     * Sets it.
+     * Makes the top.
      *
      * @param model the lesson
-     * @param agreement asks whether its snippets may run, and says if its author writes it
+     * @param agreement asks whether its snippets may run, and shows when its author writes it
      * @param opening the text before the first step
-     * @param workshop lays the lesson out for a room
-     * @param handout sets it for paper
+     * @param workshop opens the classroom view
+     * @param handout prints the lesson
      */
     LessonFrontView(
             LessonModel model,

@@ -22,12 +22,12 @@ import java.util.function.Consumer;
 
 /** A lesson as one long page, and which of its steps is in sight. */
 public final class LessonView extends ScrollPane {
-    /** The step that stands at this share of the height is the one in sight. */
+    /** The step at this share of the height is the one in sight. */
     private static final double EYE = 0.35;
 
     private static final double GAP_PX = 12;
 
-    /** A step that was gone to stays the one in sight until the page is scrolled by so much. */
+    /** A step stays in sight after a jump to it until the page is scrolled by so much. */
     private static final double ANCHOR_PX = 30;
 
     private final LessonModel model;
@@ -72,7 +72,7 @@ public final class LessonView extends ScrollPane {
         column.heightProperty().addListener(value -> lookSoon());
     }
 
-    /** Sets the steps one by one, so that the first can be read before the last is set. */
+    /** Adds the steps one by one, so that the first can be read before the last is there. */
     private void setNext() {
         if (steps.size() < model.steps().size()) {
             StepView view = viewOf(model.steps().get(steps.size()));
@@ -82,7 +82,7 @@ public final class LessonView extends ScrollPane {
         }
     }
 
-    /** Looks once all is laid out. */
+    /** Updates the step in sight after the layout. */
     private void lookSoon() {
         if (!lookDue) {
             lookDue = true;
@@ -99,7 +99,7 @@ public final class LessonView extends ScrollPane {
                 step, model.faultsOf(step), state, model.pins(), openLink, model::runFrom);
     }
 
-    /** Brings a step to the top of the page. */
+    /** Scrolls a step to the top of the page. */
     public void goTo(StepModel step) {
         while (steps.size() < step.number()) {
             setNext();
@@ -121,8 +121,8 @@ public final class LessonView extends ScrollPane {
     }
 
     /**
-     * Scrolls to where the page of the text before stood, for an author who writes on: as far from
-     * the top of the same step, so that lines that come above it move nothing.
+     * Scrolls to where the page of the previous text was, for an author who writes on: same
+     * distance from the top of the same step, so that new lines above it move nothing.
      */
     public void scrollAsFarAs(LessonView former) {
         double down = former.offset();
@@ -155,7 +155,7 @@ public final class LessonView extends ScrollPane {
                 .or(() -> steps.stream().limit(was.number()).reduce((one, other) -> other));
     }
 
-    /** Brings a node into sight, on whichever lesson's page it stands. */
+    /** Scrolls a node into view, on whichever lesson's page it is. */
     static void reveal(Node node, Node within) {
         Node parent = within;
         while (parent != null && !(parent instanceof LessonView)) {
@@ -168,7 +168,7 @@ public final class LessonView extends ScrollPane {
         }
     }
 
-    /** The step that a node stands in is the one in sight. */
+    /** The step that contains a node is now in sight. */
     void arriveAt(Node node) {
         for (Node parent = node; parent != this; parent = parent.getParent()) {
             if (parent instanceof StepView view && view.model().number() > 0) {
@@ -177,7 +177,7 @@ public final class LessonView extends ScrollPane {
         }
     }
 
-    /** Brings a node into sight, unless it is. */
+    /** Scrolls a node into view, unless it is visible. */
     public void reveal(Node node) {
         Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
         double top = offset();
@@ -219,9 +219,7 @@ public final class LessonView extends ScrollPane {
         }
     }
 
-    /**
-     * The first step that begins between the page's top and the eye, or the one that spans both.
-     */
+    /** The first step that starts between the page's top and the eye line, or spans both. */
     private StepView stepAt(double top, double eye) {
         StepView spanning = steps.get(0);
         for (StepView view : steps) {

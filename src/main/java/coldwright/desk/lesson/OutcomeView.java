@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 
-/** What came of a run: what it printed, what it gave, what is wrong. */
+/** The outcome of a run: printed text, value, errors. */
 final class OutcomeView extends VBox {
     private final SnippetModel model;
     private final IntConsumer goToLine;
@@ -32,7 +32,7 @@ final class OutcomeView extends VBox {
     private PrintedOutput shown = PrintedOutput.NOTHING;
     private Optional<ShownEnding> ended = Optional.empty();
 
-    /** An ending that is shown, so that the same one is not set anew while a dial turns. */
+    /** The ending that is shown, so that the same one isn't rebuilt while a dial turns. */
     private record ShownEnding(RunOutcome outcome, boolean silent) {}
 
     OutcomeView(SnippetModel model, IntConsumer goToLine) {

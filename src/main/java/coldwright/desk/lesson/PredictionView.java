@@ -79,7 +79,7 @@ final class PredictionView extends VBox {
         return box;
     }
 
-    /** Counts hands for a choice. */
+    /** Buttons that count raised hands for a choice. */
     private Node hands(int index) {
         Label count = new Label();
         count.getStyleClass().add("hands-count");

@@ -32,7 +32,7 @@ import javafx.util.Duration;
 
 import java.util.Locale;
 
-/** A snippet as a slip on the page: its text, its words to press, and what came of it. */
+/** A snippet: its editor, its buttons, and the outcome of its run. */
 final class SnippetView extends VBox {
     private static final KeyCombination RUN_KEYS =
             new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN);
@@ -58,8 +58,8 @@ final class SnippetView extends VBox {
      * Shows a snippet.
      *
      * @param model the snippet
-     * @param settings says after how long the page asks
-     * @param units in which dials tell their values too
+     * @param settings after how long the page asks about a run
+     * @param units reader's units for the values of dials
      * @param fromHere runs it and all below it
      */
     SnippetView(
@@ -110,7 +110,7 @@ final class SnippetView extends VBox {
         editor.mark(model.result().problems());
     }
 
-    /** After a while the page asks whether a run shall go on. */
+    /** Asks after a while whether to continue a run. */
     private HBox asks() {
         Label words = TextControls.label("", "asks-words");
         HBox.setHgrow(words, Priority.ALWAYS);
@@ -141,7 +141,7 @@ final class SnippetView extends VBox {
         TextControls.show(asks, asking);
     }
 
-    /** The numbers to turn, in the order of the lines that declare them. */
+    /** The dials, in the order of the lines that declare them. */
     private VBox dials() {
         VBox box = new VBox();
         box.getStyleClass().add("dials");
@@ -204,7 +204,7 @@ final class SnippetView extends VBox {
         }
     }
 
-    /** A word that has the focus hands it on before it falls silent, or it would go far away. */
+    /** Moves the focus from a button before it is disabled, or the focus would go far away. */
     private static void handOver(Button from, Button to) {
         to.setDisable(false);
         if (from.isFocused()) {

@@ -105,7 +105,7 @@ final class StepView extends VBox implements PartModel.Visitor {
         put(new CheckView(check));
     }
 
-    /** One way to do an exercise, to be had once the learner has tried. */
+    /** A solution of an exercise, available once the learner has tried. */
     private void putSolution(SnippetModel snippet) {
         String solution = snippet.snippet().solution();
         if (!solution.isEmpty()) {
@@ -119,7 +119,7 @@ final class StepView extends VBox implements PartModel.Visitor {
         }
     }
 
-    /** Brings what came of a run into sight, if it is the learner who ran it. */
+    /** Scrolls to the outcome of a run, if the learner started it. */
     private void showResults(SnippetView view, FigureStack plates) {
         if (view.isFocusWithin()) {
             Platform.runLater(

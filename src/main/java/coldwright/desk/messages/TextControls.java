@@ -7,16 +7,15 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
-/** The page's smallest pieces: words to press and words to read. */
+/** Small controls: buttons and labels. */
 public final class TextControls {
     private TextControls() {}
 
     /**
-     * A word to press.
+     * Makes a button.
      *
-     * @param word what it says
+     * @param word its text
      * @param action what it does
-     * @return the word
      */
     public static Button button(String word, Runnable action) {
         Button button = new Button(word);
@@ -27,11 +26,10 @@ public final class TextControls {
     }
 
     /**
-     * A text that takes as many lines as it needs.
+     * A label that wraps.
      *
-     * @param text what it says
-     * @param looks its names in the style sheet
-     * @return the text
+     * @param text its text
+     * @param looks its style classes
      */
     public static Label label(String text, String... looks) {
         Label label = new Label(text);
@@ -42,10 +40,10 @@ public final class TextControls {
     }
 
     /**
-     * Scrolls a page to a height; as far as it goes if it ends before.
+     * Scrolls a page to a height, or to the end if the page ends before.
      *
-     * @param page what scrolls
-     * @param y what shall be at the top, pixels of the page's content
+     * @param page the page
+     * @param y new top, pixels of the page's content
      */
     public static void scroll(ScrollPane page, double y) {
         double more =
@@ -55,11 +53,11 @@ public final class TextControls {
     }
 
     /**
-     * Shows a node only while something holds; what is not shown takes no room.
+     * Shows a node only while a condition is true; a hidden node takes no room.
      *
-     * @param <N> what it is
+     * @param <N> type of the node
      * @param node the node
-     * @param when what must hold
+     * @param when the condition
      * @return the node
      */
     public static <N extends Node> N shown(N node, ObservableValue<Boolean> when) {
@@ -68,12 +66,7 @@ public final class TextControls {
         return node;
     }
 
-    /**
-     * Shows a node, or takes it away with its room.
-     *
-     * @param node the node
-     * @param shown whether it is shown
-     */
+    /** Shows a node, or hides it so that it takes no room. */
     public static void show(Node node, boolean shown) {
         node.setVisible(shown);
         node.setManaged(shown);

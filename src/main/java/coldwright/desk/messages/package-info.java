@@ -1,2 +1,2 @@
-/** The words of the window in several languages, and numbers as the page sets them. */
+/** The window's texts in several languages, and controls that show them. */
 package coldwright.desk.messages;

@@ -22,7 +22,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** The whole desk: the lessons at hand, the open one, and what there is to tell the learner. */
+/** The model of the window: all lessons, the open one, the page shown, and the notice. */
 public final class DeskModel {
     private final Function<Path, Lesson> reader;
     private final Executor work;
@@ -39,11 +39,11 @@ public final class DeskModel {
     /**
      * Makes a desk without lessons.
      *
-     * @param reader reads a lesson file; faults are told in the lesson, never thrown
+     * @param reader reads a lesson file; errors are shown in the lesson, never thrown
      * @param runner runs snippets
      * @param work a thread for reading files
      * @param window the window's thread
-     * @param workStore what keeps the learner's work
+     * @param workStore stores the learner's work
      */
     public DeskModel(
             Function<Path, Lesson> reader,
@@ -60,10 +60,10 @@ public final class DeskModel {
     }
 
     /**
-     * Fetches the lessons that come with the program.
+     * Loads the lessons that come with the program.
      *
      * @param shelf gives them, on the working thread
-     * @return completes when they stand on the desk
+     * @return completes when they are on the desk
      */
     public CompletableFuture<Void> fetch(Supplier<List<Lesson>> shelf) {
         return CompletableFuture.supplyAsync(shelf, work)
@@ -87,18 +87,18 @@ public final class DeskModel {
     }
 
     /**
-     * Opens a lesson file, or a pack: all its lessons lie on the desk then, and its first is open.
-     * What can't be read is told in {@link #notice()} and leaves the open lesson where it is.
+     * Opens a lesson file, or all lessons of a folder or zip file, and shows the first. An error is
+     * shown in {@link #notice()} and the open lesson stays.
      *
      * @param file a lesson file, or a folder or zip file of several
-     * @return completes when it is open or told
+     * @return completes when it is open or the error is shown
      */
     public CompletableFuture<Void> openFile(Path file) {
         return files.open(file);
     }
 
     /**
-     * Opens a lesson that the program has just written itself: it needs nobody's leave to run.
+     * Opens a lesson that the program has just written itself, so it may run without consent.
      *
      * @param file the lesson's file
      * @return completes when its page is open
@@ -108,18 +108,18 @@ public final class DeskModel {
     }
 
     /**
-     * Says that a file will be opened as soon as what comes before is done.
+     * Announces that a file will be opened as soon as earlier work is done.
      *
-     * @param file a lesson's, a pack's or a batch's
+     * @param file a lesson file, folder, zip file or recipe file
      */
     public void announce(Path file) {
         notice.set(LessonOpener.opening(file));
     }
 
     /**
-     * Reads a lesson that lies on the desk again because its file has changed. The page stays at
-     * its step, and what had run runs again. A text that can't be read for the moment is told and
-     * leaves the lesson as it was.
+     * Reads an open lesson again because its file has changed. The page stays at its step, and
+     * snippets that had run run again. If the text can't be read now, a notice says so and the
+     * lesson stays as it was.
      *
      * @param file a lesson's file
      * @return completes when the page shows it
@@ -151,7 +151,7 @@ public final class DeskModel {
     }
 
     /**
-     * The learner agrees that a lesson's snippets run; kept for as long as its text stays the same.
+     * The learner agrees to run a lesson's snippets; valid as long as its text stays the same.
      *
      * @param lesson one that did not come with the program
      */
@@ -160,7 +160,7 @@ public final class DeskModel {
     }
 
     /**
-     * The learner is the lesson's author: its snippets run however its file is changed, until the
+     * The learner is the lesson's author: its snippets run however its file changes, until the
      * program ends.
      *
      * @param lesson one that did not come with the program
@@ -170,7 +170,7 @@ public final class DeskModel {
     }
 
     /**
-     * The author has done with a lesson: its text runs as it is, and each later one asks again.
+     * The author has finished a lesson: its current text may run, and each later one asks again.
      *
      * @param lesson one of {@link #agreeWhileWritten}
      */
@@ -188,14 +188,14 @@ public final class DeskModel {
         turnTo(ShownPage.HOME);
     }
 
-    /** Lays the open lesson out for a room, or back on the page; nothing if none is open. */
+    /** Switches the open lesson to classroom view or back; ignored if none is open. */
     public void toggleClassroom() {
         if (open.get() != null) {
             turnTo(place.get() == ShownPage.CLASSROOM ? ShownPage.LESSON : ShownPage.CLASSROOM);
         }
     }
 
-    /** Shows the cook's own batches; the first time with one to change. */
+    /** Shows the cook's own batches; the first time it adds one to change. */
     public void openBatches() {
         if (batches.batches().isEmpty()) {
             batches.startBatch(Messages.of("batch.first-name"));
@@ -203,7 +203,7 @@ public final class DeskModel {
         turnTo(ShownPage.BATCH);
     }
 
-    /** The cook's own batches. @return none at first */
+    /** The cook's own batches; initially empty. */
     public BatchesModel batches() {
         return batches;
     }
@@ -218,20 +218,12 @@ public final class DeskModel {
         turnTo(ShownPage.SETTINGS);
     }
 
-    /**
-     * The lesson to go on with: the one that was left in the middle.
-     *
-     * @return the last one with something done and something left; empty if there is none
-     */
+    /** The lesson to continue: the last one that is partly done; empty if there is none. */
     public Optional<LessonModel> startedLesson() {
         return lessons.started();
     }
 
-    /**
-     * What the page shows.
-     *
-     * @return home, the open lesson or the settings
-     */
+    /** The page that is shown. */
     public ReadOnlyObjectProperty<ShownPage> place() {
         return place.getReadOnlyProperty();
     }
@@ -247,52 +239,32 @@ public final class DeskModel {
         place.set(ShownPage.LESSON);
     }
 
-    /**
-     * Tells the learner something.
-     *
-     * @param sentence what there is to tell
-     */
+    /** Shows the learner a notice. */
     public void notify(String sentence) {
         notice.set(sentence);
     }
 
-    /** Takes the notice away. */
+    /** Dismisses the notice. */
     public void dismissNotice() {
         notice.set("");
     }
 
-    /**
-     * The lessons at hand.
-     *
-     * @return those of the program, then the learner's own
-     */
+    /** All lessons: those of the program, then the learner's own. */
     public ObservableList<LessonModel> lessons() {
         return lessons.all();
     }
 
-    /**
-     * The open lesson.
-     *
-     * @return null before the first was opened
-     */
+    /** The open lesson; null before the first was opened. */
     public ReadOnlyObjectProperty<LessonModel> open() {
         return open.getReadOnlyProperty();
     }
 
-    /**
-     * What there is to tell the learner.
-     *
-     * @return a sentence; empty if nothing
-     */
+    /** The current notice, in one sentence; empty if there is none. */
     public ReadOnlyStringProperty notice() {
         return notice.getReadOnlyProperty();
     }
 
-    /**
-     * The type's size.
-     *
-     * @return the size, to be changed by its own commands
-     */
+    /** The type size, changed by its own commands. */
     public TypeSize typeSize() {
         return typeSize;
     }

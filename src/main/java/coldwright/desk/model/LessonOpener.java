@@ -14,7 +14,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** Opens lesson files and packs of them; what can't be read is told. */
+/** Opens lesson files, folders and zip files, and shows a notice for those that can't be read. */
 final class LessonOpener {
     private final Function<Path, Lesson> reader;
     private final OpenLessons lessons;
@@ -26,11 +26,11 @@ final class LessonOpener {
     /**
      * Opens nothing yet.
      *
-     * @param reader reads a lesson file; faults are told in the lesson, never thrown
-     * @param lessons takes the lessons
+     * @param reader reads a lesson file; errors are shown in the lesson, never thrown
+     * @param lessons receives the lessons
      * @param work a thread for reading
      * @param window the window's thread
-     * @param tell tells the learner something
+     * @param tell shows the learner a notice
      * @param open shows a lesson
      */
     LessonOpener(
@@ -48,7 +48,7 @@ final class LessonOpener {
         this.open = open;
     }
 
-    /** Says that a file is being opened, opens it, or says why it can't be. */
+    /** Shows that a file is being opened, then the lesson or the error. */
     CompletableFuture<Void> open(Path file) {
         notify.accept(opening(file));
         return CompletableFuture.supplyAsync(() -> read(file), work)
@@ -66,7 +66,7 @@ final class LessonOpener {
                         window);
     }
 
-    /** What is said while a file is being read. */
+    /** The notice while a file is being read. */
     static String opening(Path file) {
         Path name = file.getFileName();
         return Messages.of("desk.opening", name == null ? file : name);
@@ -76,7 +76,7 @@ final class LessonOpener {
         return LessonPack.isOne(file) ? LessonPack.of(file) : List.of(reader.apply(file));
     }
 
-    /** A name within a zip file may be none that this system can have. */
+    /** A name in a zip file may be invalid on this system. */
     private void opened(List<Lesson> found) {
         try {
             lay(found);

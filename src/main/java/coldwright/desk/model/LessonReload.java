@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where a lesson goes on after its file has changed: the step in sight and what had run. The work
- * itself goes over by {@link WorkStore#replaced}.
+ * Continues a lesson after its file has changed: the step in sight, and the snippets that had run.
+ * The work itself is moved by {@link WorkStore#replaced}.
  */
 final class LessonReload {
     private final LessonModel former;
@@ -20,7 +20,7 @@ final class LessonReload {
         this.now = now;
     }
 
-    /** The step of the same title stays in sight, else that of the same number. */
+    /** Keeps the step in sight: the one with the same title, or else the same number. */
     void stand() {
         StepModel was = former.inSight().get();
         if (was.number() >= 1) {
@@ -34,9 +34,9 @@ final class LessonReload {
     }
 
     /**
-     * What had run, or was about to, runs from the top; what still runs of the former is stopped.
-     * What a slip of the text kept from its end had run too: it runs again once that is mended. A
-     * step is done again when it has run.
+     * Runs from the top all snippets that had run or were about to, and stops those of the former
+     * lesson. A snippet that an error ended counts as run, so it runs again once the error is
+     * fixed. A step is done again when it has run.
      */
     void run() {
         int last = 0;
@@ -56,8 +56,8 @@ final class LessonReload {
     }
 
     /**
-     * Where a snippet stands now: that of the same author's text, else that of the same step and
-     * place in it, else that of the same place in the lesson.
+     * Index of a snippet's counterpart: by the same author's text, or else the same step and index
+     * in it, or else the same index in the lesson.
      */
     private int placeOf(SnippetModel one, int place) {
         for (int i = 0; i < now.snippets().size(); i++) {

@@ -13,7 +13,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
-/** The lessons that lie on the desk: those of the program, and those whose files were opened. */
+/** The lessons on the desk: those of the program, and those whose files were opened. */
 final class OpenLessons {
     private final RunQueue queue;
     private final Executor window;
@@ -24,9 +24,9 @@ final class OpenLessons {
     /**
      * None yet.
      *
-     * @param queue what runs their snippets
+     * @param queue runs their snippets
      * @param window the window's thread
-     * @param workStore what keeps the learner's work
+     * @param workStore stores the learner's work
      */
     OpenLessons(RunQueue queue, Executor window, WorkStore workStore) {
         this.queue = queue;
@@ -35,13 +35,13 @@ final class OpenLessons {
         this.permissions = new RunPermissions(workStore);
     }
 
-    /** Lays a lesson that comes with the program: its snippets may run. */
+    /** Adds a lesson that comes with the program: its snippets may run. */
     void layFromProgram(Lesson lesson) {
         permissions.comesWithTheProgram(lesson);
         lay(new LessonModel(lesson, queue, window));
     }
 
-    /** Lays a lesson that was read from a file. */
+    /** Adds a lesson that was read from a file. */
     LessonModel layFromFile(Lesson lesson) {
         return lay(modelOf(lesson));
     }
@@ -52,7 +52,7 @@ final class OpenLessons {
         return model;
     }
 
-    /** Lays a lesson whose file was read anew in the former one's place, with the work on it. */
+    /** Replaces a lesson by its file's new text, and moves the work to it. */
     LessonModel replace(LessonModel former, Lesson read) {
         LessonModel model = modelOf(read);
         all.set(all.indexOf(former), model);
@@ -74,28 +74,28 @@ final class OpenLessons {
         return all.stream().filter(one -> one.lesson().file().equals(file)).findFirst();
     }
 
-    /** The last one with something done and something left. */
+    /** The last lesson that is partly done. */
     Optional<LessonModel> started() {
         return all.stream()
                 .filter(one -> one.stepsDone() > 0 && one.stepsDone() < one.steps().size())
                 .reduce((first, second) -> second);
     }
 
-    /** The learner agrees that a lesson's snippets run. */
+    /** The learner agrees to run a lesson's snippets. */
     void agree(LessonModel lesson) {
         permissions.agree(lesson.lesson());
         lesson.gate().unlock();
         lesson.arrive(lesson.inSight().get());
     }
 
-    /** The learner is a lesson's author: it is agreed to, however its file changes. */
+    /** The learner is a lesson's author: it may run however its file changes. */
     void agreeWhileWritten(LessonModel lesson) {
         permissions.whileWritten(lesson.lesson());
         lesson.setWritten(true);
         agree(lesson);
     }
 
-    /** The author has done: from the next text on it is asked for again. */
+    /** The author has finished: the next text asks again. */
     void doneWriting(LessonModel lesson) {
         permissions.doneWriting(lesson.lesson());
         lesson.setWritten(false);

@@ -8,21 +8,21 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 import java.util.function.UnaryOperator;
 
-/** The learner's preferences as they stand; who listens is told of every change. */
+/** The learner's current preferences; listeners are notified of every change. */
 public final class PreferencesModel {
     private final ReadOnlyObjectWrapper<Preferences> preferences;
 
     /**
-     * Settings.
+     * Preferences with initial values.
      *
-     * @param kept what was kept of them
+     * @param kept the saved values
      */
     public PreferencesModel(Preferences kept) {
         preferences = new ReadOnlyObjectWrapper<>(kept);
     }
 
     /**
-     * Changes them.
+     * Changes the preferences.
      *
      * @param change gives the new ones from the old
      */
@@ -30,32 +30,18 @@ public final class PreferencesModel {
         preferences.set(change.apply(preferences.get()));
     }
 
-    /**
-     * Sets a limit; a value outside of its range is brought to the range's end.
-     *
-     * @param limit which
-     * @param value how much
-     */
+    /** Sets a limit; the value is clamped to its range. */
     public void limit(BenchLimit limit, int value) {
         int within = Math.max(limit.least(), Math.min(limit.most(), value));
         change(all -> all.with(limit, within));
     }
 
-    /**
-     * A limit as it stands.
-     *
-     * @param limit which
-     * @return how much
-     */
+    /** The current value of a limit. */
     public int limit(BenchLimit limit) {
         return preferences.get().limit(limit);
     }
 
-    /**
-     * All of them.
-     *
-     * @return the preferences
-     */
+    /** All preferences. */
     public ReadOnlyObjectProperty<Preferences> preferences() {
         return preferences.getReadOnlyProperty();
     }

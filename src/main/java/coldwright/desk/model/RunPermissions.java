@@ -9,13 +9,13 @@ import java.util.Set;
 
 /**
  * Which lessons' snippets may run: those of the program, those agreed to, and those being written
- * here.
+ * by their author.
  */
 final class RunPermissions {
     private final WorkStore workStore;
     private final Set<ContentHash> ofThisProgram = new HashSet<>();
 
-    /** Files whose author sits here; forgotten when the program ends. */
+    /** Files whose author is the learner; forgotten when the program ends. */
     private final Set<String> written = new HashSet<>();
 
     RunPermissions(WorkStore workStore) {

@@ -1,12 +1,12 @@
 package coldwright.desk.model;
 
-/** What the page shows. */
+/** The page that is shown. */
 public enum ShownPage {
-    /** What this is, and where to begin. */
+    /** Introduction, and where to begin. */
     HOME,
     /** The open lesson. */
     LESSON,
-    /** The open lesson laid out for a room. */
+    /** The open lesson in classroom view. */
     CLASSROOM,
     /** The cook's own batches. */
     BATCH,

@@ -3,7 +3,7 @@ package coldwright.desk.model;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 
-/** How large the type is, in per cent of the usual size. */
+/** The type size, in per cent of the usual size. */
 public final class TypeSize {
     /** The usual size, and the smallest. */
     public static final int USUAL_PERCENT = 100;
@@ -16,9 +16,9 @@ public final class TypeSize {
     private final ReadOnlyIntegerWrapper percent = new ReadOnlyIntegerWrapper(USUAL_PERCENT);
 
     /**
-     * Sets it.
+     * Sets the size.
      *
-     * @param wanted per cent; brought to the nearest end if outside of 100 to 200
+     * @param wanted per cent; clamped to 100–200
      */
     public void set(int wanted) {
         percent.set(Math.max(USUAL_PERCENT, Math.min(MOST_PERCENT, wanted)));
@@ -39,11 +39,7 @@ public final class TypeSize {
         percent.set(USUAL_PERCENT);
     }
 
-    /**
-     * The size.
-     *
-     * @return per cent of the usual one, 100 to 200
-     */
+    /** The size in per cent of the usual one, 100 to 200. */
     public ReadOnlyIntegerProperty percent() {
         return percent.getReadOnlyProperty();
     }

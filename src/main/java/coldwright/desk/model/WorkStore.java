@@ -4,9 +4,9 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.WorkMapper;
 import coldwright.workbook.work.ContentHash;
 
-/** What keeps a learner's work and agreements beyond the window; all of it returns at once. */
+/** Stores a learner's work and agreements; all methods return at once. */
 public interface WorkStore {
-    /** Keeps nothing, and asks about every lesson that did not come with the program. */
+    /** Stores nothing, and asks about every lesson that did not come with the program. */
     WorkStore NONE =
             new WorkStore() {
                 @Override
@@ -22,18 +22,18 @@ public interface WorkStore {
             };
 
     /**
-     * A lesson lies on the desk: what is kept of it comes back, and what changes is kept.
+     * Restores the saved work on a lesson, and saves its changes from now on.
      *
      * @param lesson the lesson, with its author's texts
      */
     void opened(LessonModel lesson);
 
     /**
-     * A lesson was read again: the work on it goes on in the new one, rather than what was last
+     * A lesson was read again: moves the work on it to the new one, rather than what was last
      * written to disk.
      *
-     * @param former the lesson as it lay on the desk
-     * @param now the lesson that takes its place
+     * @param former the lesson before
+     * @param now the lesson that replaces it
      */
     default void replaced(LessonModel former, LessonModel now) {
         WorkMapper.carryOver(former, WorkMapper.empty(former), now);
@@ -41,18 +41,17 @@ public interface WorkStore {
     }
 
     /**
-     * Whether the learner agreed before that a lesson's snippets run.
+     * Whether the learner agreed earlier to run a lesson's snippets.
      *
      * @param hash of the lesson's text
-     * @return true if so
      */
     boolean agreed(ContentHash hash);
 
     /**
-     * The learner agrees, from now on.
+     * Records the learner's agreement.
      *
      * @param hash of the lesson's text
-     * @param name what the lesson is called
+     * @param name the lesson's name
      */
     void agree(ContentHash hash, String name);
 }

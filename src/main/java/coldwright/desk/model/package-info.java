@@ -1,6 +1,6 @@
 /**
- * What the desk knows: lessons, steps, snippets and what came of their runs, as properties and
- * commands without a single control. All of it is used on the window's thread alone; what comes
- * from other threads passes through the {@code Executor} that stands for that thread.
+ * Models of the window: lessons, steps, snippets and their results, as properties and commands
+ * without controls. All are used on the window's thread alone; results from other threads arrive
+ * through the {@code Executor} that represents that thread.
  */
 package coldwright.desk.model;

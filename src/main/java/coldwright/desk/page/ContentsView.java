@@ -25,7 +25,7 @@ import javafx.scene.layout.VBox;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** The list of lessons and steps with what is done, and the few words that serve the whole page. */
+/** The list of lessons and steps with their progress, and the buttons for the whole window. */
 final class ContentsView extends BorderPane {
     private final DeskModel desk;
     private final Consumer<StepModel> goTo;
@@ -122,7 +122,7 @@ final class ContentsView extends BorderPane {
         return entry;
     }
 
-    /** Puts the focus on the step in sight. */
+    /** Focuses the step in sight. */
     void focusHere() {
         list.lookupAll(".entry").stream()
                 .filter(Node::isFocusTraversable)
@@ -135,7 +135,7 @@ final class ContentsView extends BorderPane {
         scrollTo(entry);
     }
 
-    /** Scrolls so that an entry stands near the top. */
+    /** Scrolls an entry close to the top. */
     private void scrollTo(Node entry) {
         applyCss();
         layout();
@@ -143,7 +143,7 @@ final class ContentsView extends BorderPane {
         TextControls.scroll(scroll, y - scroll.getViewportBounds().getHeight() / 8);
     }
 
-    /** Up and down go through the list; Tab leaves it. */
+    /** Up and down move through the list; Tab leaves it. */
     private void arrows(KeyEvent event) {
         int by =
                 switch (event.getCode()) {

@@ -51,16 +51,16 @@ public final class DeskView extends StackPane {
     private BatchView batchView;
     private NotesWindow notes;
 
-    /** Whether the mouse's button is down: what it presses must not move away under it. */
+    /** Whether the mouse button is down: what it presses must not move away under it. */
     private boolean pressed;
 
     /**
-     * Lays the desk.
+     * Makes the window's content.
      *
-     * @param desk what it shows
-     * @param settings what the learner has set
-     * @param renderContext what figures are drawn with
-     * @param appActions what the program does outside of its window
+     * @param desk its model
+     * @param settings the learner's preferences
+     * @param renderContext draws figures
+     * @param appActions actions outside the window's content
      */
     public DeskView(
             DeskModel desk,
@@ -168,7 +168,7 @@ public final class DeskView extends StackPane {
         }
     }
 
-    /** Closes the contents if they cover the page; says whether they did. */
+    /** Closes the contents if they cover the page. Returns whether they did. */
     private boolean closeContents() {
         boolean covered = page.getChildren().remove(contents);
         if (covered && lessonColumns != null) {
@@ -177,14 +177,14 @@ public final class DeskView extends StackPane {
         return covered;
     }
 
-    /** What Alt and Left do: from the kitchen trials they lead home. */
+    /** The action of Alt and Left: from the kitchen trials it leads home. */
     private Optional<Runnable> back() {
         return desk.place().get() == ShownPage.TRIALS
                 ? Optional.of(desk::goHome)
                 : Optional.empty();
     }
 
-    /** Closes the contents if they cover the page, else help, else leads back. */
+    /** Closes the contents if they cover the page, or else help, or else goes back. */
     private void escape() {
         if (!closeContents() && !HelpPane.dismissWithin(page)) {
             back().ifPresent(Runnable::run);

@@ -12,15 +12,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Lessons, and packs of them, that are dropped on the window. */
+/** Opens lesson files, folders and zip files that are dropped on the window. */
 final class DroppedFiles {
     private DroppedFiles() {}
 
     /**
-     * Lets them be dropped on a node.
+     * Accepts files on a node.
      *
-     * @param node where; what a node within it takes for itself does not come here
-     * @param open opens one
+     * @param node the node; drops that a child consumes don't arrive here
+     * @param open opens a file
      */
     static void on(Node node, Consumer<Path> open) {
         node.setOnDragOver(
@@ -44,7 +44,7 @@ final class DroppedFiles {
         return board.hasFiles() ? board.getFiles() : List.of();
     }
 
-    /** Those of some files that can be opened as a lesson or a pack. */
+    /** The files that can be opened: lessons, folders and zip files. */
     static List<Path> lessons(List<File> files) {
         return files.stream()
                 .map(File::toPath)

@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** The first page: what this is, where to begin, where to go on. */
+/** The first page: introduction, where to begin, where to continue. */
 final class HomeView extends ScrollPane {
     private final DeskModel desk;
     private final VBox startBox = new VBox();
@@ -55,12 +55,12 @@ final class HomeView extends ScrollPane {
         fill();
     }
 
-    /** Puts the focus where most people begin. */
+    /** Focuses the button that most people begin with. */
     void focusFirst() {
         lookupAll(".home-big").stream().findFirst().ifPresent(Node::requestFocus);
     }
 
-    /** Shows how things stand now. */
+    /** Fills the page from the current state. */
     void fill() {
         startBox.getChildren().clear();
         desk.startedLesson()

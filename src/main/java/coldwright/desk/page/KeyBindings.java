@@ -11,15 +11,15 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /**
- * What the keyboard does anywhere in the window.
+ * Keys that work anywhere in the window.
  *
  * @param typeSize for Control and plus, minus, 0
  * @param openFile for Control and O
  * @param classroom for F5
  * @param fullScreen for F11
  * @param contents for F6
- * @param closeContents for Escape, also where it leads back
- * @param back for Alt and Left; empty where no page lies behind this one
+ * @param closeContents for Escape, also where it goes back
+ * @param back for Alt and Left; empty where there is no page to go back to
  * @param turn for Alt and Page Down (1) or Page Up (−1)
  */
 record KeyBindings(
@@ -32,7 +32,7 @@ record KeyBindings(
         Supplier<Optional<Runnable>> back,
         IntConsumer turn) {
 
-    /** Does what a key means, if it means anything. */
+    /** Runs the action of a key, if it has one. */
     void pressed(KeyEvent event) {
         Runnable action = event.isShortcutDown() ? shortcut(event.getCode()) : other(event);
         if (action != null) {

@@ -27,8 +27,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The kitchen trials that need no machine, to read and to cook by. The page is a lesson in form,
- * but nothing on it runs: the Java that its numbers are held to stays folded, as plain text.
+ * The kitchen trials that need no machine, to read and to cook by. The page has the form of a
+ * lesson, but nothing on it runs: the Java that checks its numbers is folded, as plain text.
  */
 final class KitchenTrialsView extends ScrollPane {
     private static final String PAGE = "/docs/kitchen-trials.md";
@@ -61,7 +61,7 @@ final class KitchenTrialsView extends ScrollPane {
         setContent(sheet);
     }
 
-    /** Whether the page was packaged with the program. */
+    /** Whether the page is packaged with the program. */
     static boolean comesWithTheProgram() {
         return KitchenTrialsView.class.getResource(PAGE) != null;
     }
@@ -78,7 +78,7 @@ final class KitchenTrialsView extends ScrollPane {
         parts.forEach(part -> part.accept(new Writer()));
     }
 
-    /** Questions, checks and notes would need runs, or a teacher: the page has none. */
+    /** Ignores questions, checks and notes, which would need runs or a teacher. */
     private final class Writer implements LessonPart.Visitor {
         @Override
         public void prose(LessonPart.Prose prose) {
@@ -105,7 +105,7 @@ final class KitchenTrialsView extends ScrollPane {
         public void check(LessonPart.Check check) {}
     }
 
-    /** A link to a lesson opens it; any other goes where links go. */
+    /** A link to a lesson opens it; any other opens as usual. */
     private void follow(String address) {
         lessonAt(address).ifPresentOrElse(desk::open, () -> openLink.accept(address));
     }

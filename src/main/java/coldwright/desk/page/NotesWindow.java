@@ -20,7 +20,7 @@ import javafx.stage.Window;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** The presenter's notes on the step in sight, in a window of their own that the room can't see. */
+/** The presenter's notes on the step in sight, in a window that the class can't see. */
 final class NotesWindow {
     private static final double WIDTH_PX = 560;
     private static final double HEIGHT_PX = 520;

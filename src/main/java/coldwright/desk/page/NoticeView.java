@@ -10,7 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 
-/** What there is to tell the learner, at the foot of the window, until it is put away. */
+/** The notice at the foot of the window, until it is dismissed. */
 final class NoticeView extends HBox {
     NoticeView(DeskModel desk) {
         StackPane words = new StackPane();

@@ -29,17 +29,17 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
-/** The settings: type, colours, units, language, and where the bench stops. */
+/** The settings: type, colours, units, language, and the limits of the bench. */
 final class SettingsView extends ScrollPane {
     private final PreferencesModel settings;
     private final VBox column = new VBox();
 
     /**
-     * Shows them.
+     * Shows the settings.
      *
-     * @param desk for the type's size
-     * @param settings what is set
-     * @param putAway moves all that was kept out of the way
+     * @param desk has the type size
+     * @param settings the preferences
+     * @param putAway moves all saved work into a backup folder
      */
     SettingsView(DeskModel desk, PreferencesModel settings, Runnable putAway) {
         this.settings = settings;

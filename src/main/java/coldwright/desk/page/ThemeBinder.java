@@ -12,16 +12,16 @@ import javafx.scene.Node;
 
 import java.util.Locale;
 
-/** How the page looks and counts, as the learner has set it. */
+/** Applies the learner's theme, type and units to the page. */
 final class ThemeBinder {
     private ThemeBinder() {}
 
     /**
-     * Puts on what is set.
+     * Applies preferences.
      *
-     * @param set what the learner has set
-     * @param page what wears the theme
-     * @param room where plates hang
+     * @param set the preferences
+     * @param page the node with the theme
+     * @param room settings shared by figures
      */
     static void put(Preferences set, Node page, FigureSettings room) {
         room.ground().set(ground(set.theme()));

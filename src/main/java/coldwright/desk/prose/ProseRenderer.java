@@ -37,7 +37,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 
-/** Walks through parsed CommonMark and sets it, block by block, into boxes. */
+/** Converts parsed CommonMark to nodes, block by block. */
 final class ProseRenderer extends AbstractVisitor {
     private final Consumer<String> openLink;
     private final Deque<Pane> boxes = new ArrayDeque<>();

@@ -7,13 +7,13 @@ import org.commonmark.node.Node;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** A stretch of prose on the page. */
+/** A block of prose on the page. */
 public final class ProseView extends VBox {
     /**
-     * Sets parsed blocks.
+     * Shows parsed blocks.
      *
      * @param blocks CommonMark blocks, in order
-     * @param openLink takes the address of a link that the learner follows
+     * @param openLink receives the address of a link that the learner follows
      */
     public ProseView(List<Node> blocks, Consumer<String> openLink) {
         getStyleClass().add("prose");

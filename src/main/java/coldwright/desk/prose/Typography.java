@@ -3,8 +3,8 @@ package coldwright.desk.prose;
 import java.util.regex.Pattern;
 
 /**
- * Sets plain text as a book does: curled quotation marks, and numbers that stay on one line with
- * their units.
+ * Typesets plain text as a book does: curled quotation marks, and numbers that stay on one line
+ * with their units.
  */
 public final class Typography {
     private static final Pattern BEFORE_UNIT =
@@ -16,22 +16,19 @@ public final class Typography {
 
     Typography() {}
 
-    /**
-     * Sets a text that stands alone, such as a title.
-     *
-     * @param text plain text
-     * @return the same as a book sets it
-     */
+    /** Typesets a separate text, such as a title. */
     public static String of(String text) {
         return new Typography().set(text);
     }
 
-    /** Begins a paragraph: nothing stands before its first sign. */
+    /** Starts a paragraph: no text comes before its first character. */
     void begin() {
         before = ' ';
     }
 
-    /** Sets the next piece of running text; what went before decides how a quotation mark curls. */
+    /**
+     * Typesets the next piece of running text; the text before decides how a quotation mark curls.
+     */
     String set(String text) {
         StringBuilder out = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
@@ -49,7 +46,7 @@ public final class Typography {
         return BEFORE_UNIT.matcher(spaced).replaceAll(String.valueOf(NO_BREAK_SPACE));
     }
 
-    /** A piece that is set as it is, such as code. */
+    /** Passes a piece that is left as it is, such as code. */
     void pass(String text) {
         before = text.isEmpty() ? before : text.charAt(text.length() - 1);
     }

@@ -1,2 +1,2 @@
-/** The lesson's prose: from parsed CommonMark to text nodes, set as a book is set. */
+/** The lesson's prose: from parsed CommonMark to text nodes, typeset as in a book. */
 package coldwright.desk.prose;

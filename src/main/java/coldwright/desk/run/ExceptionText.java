@@ -5,15 +5,12 @@ import coldwright.text.WholeFile;
 
 import java.util.concurrent.CompletionException;
 
-/** What an exception that nobody foresaw has to say. */
+/** Texts of unexpected exceptions. */
 public final class ExceptionText {
     private ExceptionText() {}
 
     /**
-     * What it has to say.
-     *
-     * @param trouble any exception
-     * @return its message without the wrappings of other threads; its kind if it has none
+     * The message of an exception, without the wrappers of other threads; its class if it has none.
      */
     public static String text(Throwable trouble) {
         Throwable cause = trouble;
@@ -24,21 +21,19 @@ public final class ExceptionText {
     }
 
     /**
-     * That a file was not written.
+     * An error sentence on a file that was not written, with the reason and the fix.
      *
      * @param file its name, as the learner knows it
-     * @param trouble what went wrong
-     * @return a sentence with the reason and its mend
+     * @param trouble the exception
      */
     public static String unwritten(Object file, WholeFile.UnwrittenException trouble) {
         return Messages.of("unwritten", file, why(trouble));
     }
 
     /**
-     * Why a file was not written.
+     * The reason why a file was not written and the fix, as half a sentence.
      *
-     * @param trouble what went wrong
-     * @return the reason and its mend, half a sentence
+     * @param trouble the exception
      */
     public static String why(WholeFile.UnwrittenException trouble) {
         return Messages.of("unwritten." + trouble.reason());

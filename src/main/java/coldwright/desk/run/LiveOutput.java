@@ -8,8 +8,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 
 /**
- * Brings what a run prints to the window's thread, at most one errand at a time, so that a flood
- * never drowns the window.
+ * Passes a run's output to the window's thread, one task at a time, so that a flood never blocks
+ * the window.
  */
 public final class LiveOutput implements RunListener {
     private static final int MOST_KEPT = 20_000;
@@ -21,11 +21,11 @@ public final class LiveOutput implements RunListener {
     private final AtomicBoolean underWay = new AtomicBoolean();
 
     /**
-     * Makes a watcher.
+     * Makes a listener.
      *
      * @param window the window's thread
-     * @param printed takes all that was printed up to now
-     * @param progress takes a few words on what runs first
+     * @param printed receives all output up to now
+     * @param progress receives a few words on what runs first
      */
     public LiveOutput(Executor window, Consumer<String> printed, Consumer<String> progress) {
         this.window = window;

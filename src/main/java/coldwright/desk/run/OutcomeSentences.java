@@ -3,16 +3,11 @@ package coldwright.desk.run;
 import coldwright.bench.RunOutcome;
 import coldwright.desk.messages.Messages;
 
-/** How a run ended, in a sentence. */
+/** Sentences on how a run ended. */
 public final class OutcomeSentences {
     private OutcomeSentences() {}
 
-    /**
-     * Says it.
-     *
-     * @param outcome how a run ended
-     * @return one sentence
-     */
+    /** How a run ended, in one sentence. */
     public static String words(RunOutcome outcome) {
         if (outcome instanceof RunOutcome.Finished) {
             return Messages.of("ending.finished");

@@ -1,35 +1,30 @@
 package coldwright.desk.run;
 
 /**
- * What a run printed, and how much of it is shown at first.
+ * The output of a run, and how much of it is shown at first.
  *
  * @param head the first lines
- * @param linesLeft how many lines more there are
- * @param all the whole
- * @param cut whether the bench kept only a part of it
+ * @param linesLeft the number of further lines
+ * @param all the whole output
+ * @param cut whether the bench dropped a part of it
  */
 public record PrintedOutput(String head, long linesLeft, String all, boolean cut) {
-    /** Nothing. */
+    /** No output. */
     public static final PrintedOutput NOTHING = new PrintedOutput("", 0, "", false);
 
     private static final int LINES_SHOWN = 30;
     private static final int CHARACTERS_SHOWN = 4_000;
 
-    /**
-     * Whether it is some lines and nothing more.
-     *
-     * @return true if all of it is shown at first
-     */
+    /** Whether all of it is shown at first, and it isn't empty. */
     public boolean isHead() {
         return !head.isEmpty() && linesLeft == 0 && !cut;
     }
 
     /**
-     * Divides it.
+     * Splits output into a head of 30 lines, but at most 4,000 characters, and the rest.
      *
-     * @param all what was printed
-     * @param cut whether the bench kept only a part of it
-     * @return the first 30 lines, but no more than 4,000 characters, and the rest
+     * @param all the output
+     * @param cut whether the bench dropped a part of it
      */
     public static PrintedOutput of(String all, boolean cut) {
         int end = 0;

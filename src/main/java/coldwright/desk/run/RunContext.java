@@ -3,10 +3,10 @@ package coldwright.desk.run;
 import java.util.concurrent.Executor;
 
 /**
- * What a lesson's snippets run with.
+ * Queue, thread and gate of a lesson's runs.
  *
- * @param queue what runs them
+ * @param queue runs snippets
  * @param window the window's thread
- * @param gate what their runs pass through
+ * @param gate blocks or allows runs
  */
 public record RunContext(RunQueue queue, Executor window, RunGate gate) {}

@@ -3,7 +3,7 @@ package coldwright.desk.run;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 
-/** What a lesson's runs pass through: shut until the learner has agreed that its snippets run. */
+/** Blocks a lesson's runs until the learner has agreed to run its snippets. */
 public final class RunGate {
     private final ReadOnlyBooleanWrapper open;
     private final ReadOnlyBooleanWrapper refusedRun = new ReadOnlyBooleanWrapper(false);
@@ -12,17 +12,17 @@ public final class RunGate {
         this.open = new ReadOnlyBooleanWrapper(open);
     }
 
-    /** A gate that lets everything through. */
+    /** A gate that allows all runs. */
     public static RunGate wide() {
         return new RunGate(true);
     }
 
-    /** A gate that lets nothing through yet. */
+    /** A gate that blocks runs until the learner agrees. */
     public static RunGate shut() {
         return new RunGate(false);
     }
 
-    /** Whether a run may begin; if not, that somebody wanted one is remembered. */
+    /** Whether a run may start; if not, remembers that one was wanted. */
     public boolean passes() {
         if (!open.get()) {
             refusedRun.set(true);
@@ -36,20 +36,12 @@ public final class RunGate {
         refusedRun.set(false);
     }
 
-    /**
-     * Whether snippets may run.
-     *
-     * @return true once agreed, and from the start for lessons that came with the program
-     */
+    /** Whether snippets may run: once agreed, and from the start for the program's own lessons. */
     public ReadOnlyBooleanProperty open() {
         return open.getReadOnlyProperty();
     }
 
-    /**
-     * Whether somebody wanted to run a snippet while it was shut.
-     *
-     * @return true until the learner agrees
-     */
+    /** Whether a run was blocked; true until the learner agrees. */
     public ReadOnlyBooleanProperty refusedRun() {
         return refusedRun.getReadOnlyProperty();
     }

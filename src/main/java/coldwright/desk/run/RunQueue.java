@@ -14,22 +14,22 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 
-/** Lets one run go on at a time; the others wait for their turn. */
+/** Runs one snippet at a time; the others wait for their turn. */
 public final class RunQueue {
-    /** A run that waits or goes on. Its texts are read when its turn comes. */
+    /** A run that waits or runs. Its texts are read when its turn comes. */
     public interface QueuedRun {
         /** The snippets from the top, the one to run last. */
         List<SnippetSource> snippets();
 
-        /** Its turn has come. */
+        /** The run has started. */
         default void begun() {}
 
-        /** Hears of it while it goes on, on any thread. */
+        /** Its listener, called on any thread. */
         default RunListener watcher() {
             return RunListener.NONE;
         }
 
-        /** It has ended. */
+        /** The run has ended. */
         void ended(FinishedRun run);
     }
 
@@ -41,7 +41,7 @@ public final class RunQueue {
     /**
      * Makes an empty queue.
      *
-     * @param runner what runs snippets
+     * @param runner runs snippets
      * @param window the window's thread
      */
     public RunQueue(SnippetRunner runner, Executor window) {
@@ -49,7 +49,7 @@ public final class RunQueue {
         this.window = window;
     }
 
-    /** Finds names; see {@link SnippetRunner#suggest}. */
+    /** Suggests names; see {@link SnippetRunner#suggest}. */
     public CompletableFuture<List<Suggestion>> suggest(List<String> above, String text, int caret) {
         return runner.suggest(above, text, caret);
     }
@@ -59,7 +59,7 @@ public final class RunQueue {
         next();
     }
 
-    /** Stops a job that goes on, or takes it out if it waits; then {@code ended} is not called. */
+    /** Stops a run, or removes it if it waits; then {@code ended} is not called. */
     public boolean stop(QueuedRun job) {
         if (job == current) {
             runner.stop();

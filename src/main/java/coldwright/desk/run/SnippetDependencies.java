@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Tells from the texts whether what a snippet gave still stands after other snippets were changed.
- * It errs towards caution: a name that is shared and may have been changed counts.
+ * Finds from the texts whether a snippet's results are out of date after other snippets were
+ * changed. It errs on the side of caution: a shared name that may have been changed counts.
  */
 public final class SnippetDependencies {
     private static final int MOST_KEPT = 1_000;
@@ -18,11 +18,11 @@ public final class SnippetDependencies {
     private final Map<String, JavaNames> read = new HashMap<>();
 
     /**
-     * Whether what a run gave is out of date.
+     * Whether the results of a run are out of date.
      *
-     * @param ran the texts it ran with, from the top, its own last
-     * @param now the same snippets as they stand
-     * @return true if another run might give something else
+     * @param ran the texts that ran, from the top, its own last
+     * @param now the current texts of the same snippets
+     * @return true if another run might differ
      */
     public boolean outOfDate(List<String> ran, List<String> now) {
         int own = now.size() - 1;
@@ -45,7 +45,7 @@ public final class SnippetDependencies {
         return shares(names(now.get(own)), changed);
     }
 
-    /** The names whose values a snippet makes or may change. */
+    /** The names whose values a snippet sets or may change. */
     private static Set<String> reach(JavaNames names, Set<String> loose) {
         Set<String> all = new HashSet<>(names.mentioned());
         all.retainAll(loose);

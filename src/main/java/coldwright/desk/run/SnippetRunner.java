@@ -8,23 +8,23 @@ import coldwright.help.Suggestion;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
-/** What runs snippets: the bench, or in tests something that stands for it. */
+/** Runs snippets: the bench, or a substitute in tests. */
 public interface SnippetRunner {
     /**
-     * Begins a run and returns at once.
+     * Starts a run and returns at once.
      *
      * @param snippets the snippets from the top, the one to run last
-     * @param watcher hears of the run on any thread
-     * @return the run as it ended; completed on any thread
+     * @param watcher listener, called on any thread
+     * @return the end of the run; completed on any thread
      */
     CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher);
 
     /**
-     * Finds the names that may stand at a place of a snippet, when no run is under way.
+     * Suggests names at a position of a snippet, when no run is active.
      *
      * @param above the snippets above, in order
      * @param text the snippet
-     * @param caret a place in it
+     * @param caret a position in it
      * @return the names, best first; completed on any thread
      */
     default CompletableFuture<List<Suggestion>> suggest(
@@ -32,6 +32,6 @@ public interface SnippetRunner {
         return CompletableFuture.completedFuture(List.of());
     }
 
-    /** Asks the run that goes on to end, and returns at once. */
+    /** Asks the active run to end, and returns at once. */
     void stop();
 }

@@ -1,2 +1,2 @@
-/** Running snippets for the window: one at a time, with consent, and what a run ended with. */
+/** Running snippets for the window: queue, consent, output and outcome. */
 package coldwright.desk.run;

@@ -8,16 +8,11 @@ import coldwright.text.DisplayText;
 
 import java.time.LocalTime;
 
-/** What stands below the small pictures of a batch, in a few words each. */
+/** Short captions for the tiles of a batch. */
 public final class BatchCaption {
     private BatchCaption() {}
 
-    /**
-     * A part of what is in it.
-     *
-     * @param part the part
-     * @return its name and share
-     */
+    /** Name and share of a component. */
     public static String of(BatchShare part) {
         int places = part.percent() < 1 ? 1 : 0;
         return Messages.of(
@@ -26,41 +21,33 @@ public final class BatchCaption {
                 DisplayText.decimals(places, part.percent()));
     }
 
-    /**
-     * How it freezes.
-     *
-     * @param now the batch
-     * @return its ice when it is served
-     */
+    /** Ice at serving. */
     public static String freezing(BatchPreview now) {
         return unbroken(BatchReport.ice(now.mix(), Situation.SERVING_C).as("tile"));
     }
 
     /**
-     * How long it takes.
+     * Time to the target stage with its range, or that it never gets there.
      *
-     * @param all the batch in full
-     * @return the time to the stage that is aimed at, with its range; or that it never gets there
+     * @param all the batch's analysis
      */
     public static String clock(BatchAnalysis all) {
         return unbroken(BatchReport.minutes(all.plan(), FreezeSchedule.aim(all)).as("tile"));
     }
 
     /**
-     * Its clock, for a picture.
+     * A freeze plan from noon, for a picture.
      *
-     * @param all the batch in full
-     * @return a plan from noon
+     * @param all the batch's analysis
      */
     public static FreezeSchedule plan(BatchAnalysis all) {
         return FreezeSchedule.of(all, LocalTime.NOON);
     }
 
     /**
-     * Its crystals.
+     * Crystal size with its range and time, or that there are no crystals.
      *
-     * @param all the batch in full
-     * @return their size with its range, and when; or that it has none
+     * @param all the batch's analysis
      */
     public static String crystals(BatchAnalysis all) {
         return unbroken(BatchReport.of(all).fact("verdict").as("tile"));

@@ -18,7 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** What two batches differ in, named. */
+/** The differences between two batches, in words. */
 public final class BatchDifferences {
     /** Smaller differences are rounding, in the unit of the figure. */
     private static final double WORTH_TELLING = 0.1;
@@ -26,11 +26,11 @@ public final class BatchDifferences {
     private BatchDifferences() {}
 
     /**
-     * Between two recipes.
+     * Differences between two recipes.
      *
-     * @param was the one before
-     * @param is the one now
-     * @return such as {@code sucrose 150 → 120 g}; empty if they are alike
+     * @param was the earlier one
+     * @param is the later one
+     * @return such as {@code sucrose 150 → 120 g}; empty if they are equal
      */
     public static List<String> between(Recipe was, Recipe is) {
         Map<String, Double> before = grams(was);
@@ -93,11 +93,11 @@ public final class BatchDifferences {
     }
 
     /**
-     * Between the figures of two batches.
+     * Differences between the previews of two batches.
      *
-     * @param was the one before
-     * @param is the one now
-     * @return what changed in ice, sweetness, fat and the like; empty if nothing to speak of
+     * @param was the earlier one
+     * @param is the later one
+     * @return changes in ice, sweetness, fat and so on; empty if all are negligible
      */
     public static List<String> between(BatchPreview was, BatchPreview is) {
         List<String> words = new ArrayList<>();
@@ -130,11 +130,11 @@ public final class BatchDifferences {
     }
 
     /**
-     * Between all figures of two batches.
+     * Differences between the analyses of two batches.
      *
-     * @param was the one before
-     * @param is the one now
-     * @return what changed in minutes and crystals; empty if nothing to speak of
+     * @param was the earlier one
+     * @param is the later one
+     * @return changes in minutes and crystals; empty if all are negligible
      */
     public static List<String> between(BatchAnalysis was, BatchAnalysis is) {
         List<String> words = new ArrayList<>();

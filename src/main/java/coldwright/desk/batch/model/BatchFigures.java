@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-/** A batch's figures: what is in it, how it freezes, on what clock, and its crystals over days. */
+/** A batch's figures: composition, freezing curve, freezing time, and crystals over days. */
 public final class BatchFigures {
     /** Where the freezing curve ends on the page, °C. */
     public static final double COLDEST_C = -30;
@@ -30,12 +30,7 @@ public final class BatchFigures {
 
     private BatchFigures() {}
 
-    /**
-     * Shares of the mass as bars.
-     *
-     * @param batchPreview the batch
-     * @return water, sugars, fat, protein and the rest, in % of the mass
-     */
+    /** Composition as bars: water, sugars, fat, protein and the rest, in % of the mass. */
     public static Figure inside(BatchPreview batchPreview) {
         List<BatchShare> parts = BatchShare.of(batchPreview.mix());
         List<String> words =
@@ -47,12 +42,7 @@ public final class BatchFigures {
                 .bars(Messages.of("batch.axis.share"), words, percents);
     }
 
-    /**
-     * The freezing curve with the temperatures that matter.
-     *
-     * @param batchPreview the batch
-     * @return ice in % of the water by temperature
-     */
+    /** The freezing curve with the temperatures that matter: ice in % of the water. */
     public static Figure freezing(BatchPreview batchPreview) {
         double[] temperaturesC = new double[CURVE_POINTS];
         double[] icePercent = new double[CURVE_POINTS];
@@ -71,10 +61,9 @@ public final class BatchFigures {
     }
 
     /**
-     * The freeze plan on a clock.
+     * The freeze plan: ice in % of the water by the minute or hour, with the stages marked.
      *
-     * @param all the reckoning
-     * @return ice in % of the water by the minute or hour, stages marked
+     * @param all the batch's analysis
      */
     public static Figure clock(BatchAnalysis all) {
         FreezePlan plan = all.plan();
@@ -118,10 +107,10 @@ public final class BatchFigures {
     }
 
     /**
-     * The crystals over two weeks in the freezer, or the days that the batch was kept.
+     * The crystals over two weeks in the freezer, or over the batch's storage time.
      *
-     * @param all the reckoning
-     * @return their mean size with its range by the day; empty if it keeps too little ice
+     * @param all the batch's analysis
+     * @return mean size with its range by the day; empty if too little ice is left
      */
     public static Optional<Figure> crystals(BatchAnalysis all) {
         if (all.crystals().isEmpty()) {
@@ -167,7 +156,7 @@ public final class BatchFigures {
                         column(steady, one -> one.meanUm().middle())));
     }
 
-    /** A batch's crystals from a time on, as long as there are any. */
+    /** A batch's crystals from a time on, while there are any. */
     private static List<CrystalMoment> stored(CrystalStory story, double startH) {
         return story.timeline().stream()
                 .filter(one -> one.hours() >= startH && one.meanUm().middle() > 0)

@@ -18,7 +18,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /**
- * Opens and saves the cook's own batch files, and writes a batch as a lesson. Used on the window's
+ * Opens and saves the cook's recipe files, and writes a batch as a lesson. Used on the window's
  * thread; reading and writing happen on another.
  */
 public final class BatchFiles {
@@ -39,11 +39,11 @@ public final class BatchFiles {
     }
 
     /**
-     * Opens a batch file of the cook's; it is copied, and stays as it is.
+     * Opens a copy of a recipe file; the file itself stays unchanged.
      *
-     * @param file which
-     * @param batches where the batch goes
-     * @return completes when it is open, or a notice says why not
+     * @param file the recipe file
+     * @param batches receives the batch
+     * @return completes when it is open, or a notice gives the error
      */
     public CompletableFuture<Void> open(Path file, BatchesModel batches) {
         return CompletableFuture.runAsync(
@@ -63,11 +63,11 @@ public final class BatchFiles {
     }
 
     /**
-     * Writes a batch to a file of the cook's.
+     * Writes a batch to a recipe file.
      *
-     * @param batch which batch
-     * @param file where to
-     * @return completes when it is written, or a notice says why not
+     * @param batch the batch
+     * @param file the target
+     * @return completes when it is written, or a notice gives the error
      */
     public CompletableFuture<Void> save(BatchModel batch, Path file) {
         String text = BatchStore.textOf(batch);
@@ -87,8 +87,8 @@ public final class BatchFiles {
     /**
      * Writes the batch as a lesson that shows its code.
      *
-     * @param batch which batch
-     * @param then takes the lesson's file, on the window's thread
+     * @param batch the batch
+     * @param then receives the lesson's file, on the window's thread
      */
     public void showCode(BatchModel batch, Consumer<Path> then) {
         if (!batch.figuresAreOfNow()) {
@@ -108,16 +108,12 @@ public final class BatchFiles {
                 });
     }
 
-    /**
-     * The cook's files that were opened or saved last.
-     *
-     * @return the latest first
-     */
+    /** The files that were opened or saved last, the latest first. */
     public ObservableList<Path> recent() {
         return recent.files();
     }
 
-    /** Brings back the list of the cook's files. */
+    /** Restores the list of recent files. */
     void restoreRecent() {
         background.execute(
                 () -> {

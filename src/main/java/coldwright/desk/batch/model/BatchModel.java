@@ -16,14 +16,14 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /**
- * One batch: its recipe with what was undone, and its figures, reckoned anew after each change off
- * the window's thread. While a line is wrong the figures before it stay.
+ * One batch: its recipe with undo, and its figures, calculated again after each change off the
+ * window's thread. While a line is wrong, the earlier figures stay.
  */
 public final class BatchModel {
     private static final int MOST_UNDONE = 500;
     private static final String UNNAMED = "batch";
 
-    /** A recipe to go back or on to, and what was taken between; empty if it was typed. */
+    /** A recipe for undo or redo, and the change that was applied; empty if it was typed. */
     private record RecipeRevision(Recipe recipe, String words) {}
 
     private final Executor window;
@@ -42,11 +42,11 @@ public final class BatchModel {
     private int asked;
 
     /**
-     * Makes a batch and reckons it.
+     * Makes a batch and calculates it.
      *
      * @param recipe its recipe
-     * @param batchLineage where it stands in its row
-     * @param work threads to reckon on
+     * @param batchLineage its number and parent
+     * @param work threads to calculate on
      * @param window the window's thread
      */
     public BatchModel(Recipe recipe, BatchLineage batchLineage, Executor work, Executor window) {
@@ -59,20 +59,20 @@ public final class BatchModel {
     }
 
     /**
-     * Changes the recipe. Changes of one place that follow each other are undone together.
+     * Changes the recipe. Successive changes of one place are undone together.
      *
-     * @param place what is changed, such as a field; empty for a deed of its own
-     * @param is the recipe from now on
+     * @param place the changed field; empty for a change of its own
+     * @param is the new recipe
      */
     public void change(String place, Recipe is) {
         change(place, is, "");
     }
 
     /**
-     * Takes a mend or what grants a wish; the story names it until it is undone.
+     * Applies a fix or a change for a goal; the history names it until it is undone.
      *
-     * @param is the recipe from now on
-     * @param words what was taken, in plain words
+     * @param is the new recipe
+     * @param words the change, in plain words
      */
     public void take(Recipe is, String words) {
         if (!is.equals(recipe.get())) {
@@ -82,17 +82,17 @@ public final class BatchModel {
     }
 
     /**
-     * What a change of a place starts from, so that scaling with each key does not round upon
-     * rounding.
+     * The recipe that a change of a place starts from, so that scaling at each key doesn't
+     * accumulate rounding.
      *
-     * @param place what is changed
-     * @return the recipe from before the changes of this place that follow each other
+     * @param place the changed field
+     * @return the recipe before the successive changes of this place
      */
     public Recipe from(String place) {
         return goesOn(place) ? before.peek().recipe() : recipe.get();
     }
 
-    /** Whether a change of a place belongs to the last one. */
+    /** Whether a change of a place continues the last one. */
     private boolean goesOn(String place) {
         return !place.isEmpty() && place.equals(lastPlace);
     }
@@ -114,7 +114,7 @@ public final class BatchModel {
         analyse();
     }
 
-    /** Takes the last change back; nothing if there is none. */
+    /** Undoes the last change, if there is one. */
     public void undo() {
         String words = turn(before, after);
         if (!words.isEmpty()) {
@@ -122,7 +122,7 @@ public final class BatchModel {
         }
     }
 
-    /** Makes a change again that was taken back; nothing if there is none. */
+    /** Redoes a change that was undone, if there is one. */
     public void redo() {
         String words = turn(after, before);
         if (!words.isEmpty()) {
@@ -142,7 +142,7 @@ public final class BatchModel {
         return step.words();
     }
 
-    /** Tells where it stands, and what was found in it. */
+    /** Sets its number, parent and history. */
     void publish(BatchLineage is) {
         lineage.set(is);
     }
@@ -183,7 +183,7 @@ public final class BatchModel {
         }
     }
 
-    /** What is seen at a glance gets all its figures, also if what was typed next can't be read. */
+    /** Publishes the analysis of the current preview, even if the latest text can't be read. */
     private void changeApplied(int mine, BatchAnalysis all) {
         boolean seen = preview.get().filter(one -> one.batch().equals(all.batch())).isPresent();
         if (mine == asked || seen) {
@@ -198,9 +198,9 @@ public final class BatchModel {
     }
 
     /**
-     * Whether the figures are those of the recipe as it stands.
+     * Whether the figures are those of the current recipe.
      *
-     * @return false while a line is wrong or the reckoning is on its way
+     * @return false while a line is wrong or the calculation is running
      */
     public boolean figuresAreOfNow() {
         return trouble.get().isEmpty()
@@ -209,47 +209,27 @@ public final class BatchModel {
                 && figures.get().get().batch().equals(preview.get().get().batch());
     }
 
-    /**
-     * The recipe as it stands.
-     *
-     * @return changed by {@link #change}
-     */
+    /** The current recipe; changed by {@link #change}. */
     public ReadOnlyObjectProperty<Recipe> recipe() {
         return recipe.getReadOnlyProperty();
     }
 
-    /**
-     * Where it stands in its row.
-     *
-     * @return the story
-     */
+    /** Its number, parent and history. */
     public ReadOnlyObjectProperty<BatchLineage> lineage() {
         return lineage.getReadOnlyProperty();
     }
 
-    /**
-     * The figures that come at once.
-     *
-     * @return empty before the first
-     */
+    /** The figures that are available at once; empty before the first. */
     public ReadOnlyObjectProperty<Optional<BatchPreview>> preview() {
         return preview.getReadOnlyProperty();
     }
 
-    /**
-     * All figures, a moment later.
-     *
-     * @return empty before the first
-     */
+    /** All figures, available a moment later; empty before the first. */
     public ReadOnlyObjectProperty<Optional<BatchAnalysis>> figures() {
         return figures.getReadOnlyProperty();
     }
 
-    /**
-     * Why it can't be reckoned.
-     *
-     * @return a sentence; empty if it can
-     */
+    /** Why it can't be calculated, in a sentence; empty if it can. */
     public ReadOnlyStringProperty trouble() {
         return trouble.getReadOnlyProperty();
     }

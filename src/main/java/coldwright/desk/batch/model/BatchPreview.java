@@ -7,24 +7,22 @@ import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Sweetness;
 
 /**
- * What can be said of a batch in a millisecond: everything but the minutes and the crystals.
+ * The figures of a batch that take a millisecond: all but the minutes and the crystals.
  *
  * @param batch the recipe
- * @param mix what is in it
+ * @param mix its composition
  * @param curve its freezing curve
- * @param sweetness how sweet
+ * @param sweetness its sweetness
  */
 public record BatchPreview(Recipe batch, Mix mix, FreezingCurve curve, Sweetness sweetness) {
-    /** Colder starts are not reckoned; the whole reckoning says so. */
+    /** Colder starts aren't calculated here; the full analysis gives the reason. */
     private static final double COLDEST_START_C = -40;
 
     /**
-     * Takes a glance.
+     * Calculates a preview.
      *
-     * @param batch the recipe
-     * @return the glance
-     * @throws BatchFileException if it has no water or freezes nowhere; the whole reckoning says
-     *     why
+     * @throws BatchFileException if it has no water or never freezes; the full analysis gives the
+     *     reason
      */
     public static BatchPreview of(Recipe batch) throws BatchFileException {
         Mix mix = batch.mix();

@@ -19,16 +19,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Which facts of a batch the page shows, in the words of the report. */
+/** Facts about a batch for the page, in the words of the report. */
 public final class BatchSentences {
     private BatchSentences() {}
 
-    /**
-     * The first things a cook asks.
-     *
-     * @param now the batch
-     * @return short sentences, ranges where the sources differ
-     */
+    /** The first things a cook asks, as short sentences, with ranges where the sources differ. */
     public static List<String> facts(BatchPreview now) {
         double freezerC = now.batch().freezerC();
         List<Fact> facts = new ArrayList<>();
@@ -41,10 +36,9 @@ public final class BatchSentences {
     }
 
     /**
-     * The freeze plan in words.
+     * The freeze plan in words: a sentence for each stage, then the plan's comments.
      *
-     * @param all the analysis
-     * @return one sentence for each stage, then the plan's comments
+     * @param all the batch's analysis
      */
     public static List<String> plan(BatchAnalysis all) {
         return Stream.concat(
@@ -56,10 +50,9 @@ public final class BatchSentences {
     }
 
     /**
-     * The crystals in words.
+     * The crystals in a sentence with ranges.
      *
-     * @param all the analysis
-     * @return a sentence with ranges
+     * @param all the batch's analysis
      */
     public static String crystals(BatchAnalysis all) {
         BatchReport report = BatchReport.of(all);
@@ -84,12 +77,12 @@ public final class BatchSentences {
         return String.join(" ", said);
     }
 
-    /** When its crystals are tasted: after one night, or stored as its recipe has it. */
+    /** When its crystals are tasted: after one night, or after its recipe's storage time. */
     public static String when(BatchAnalysis all) {
         return when(all.crystals().flatMap(CrystalsInStorage::kept).isPresent());
     }
 
-    /** The same of a recipe. */
+    /** When a recipe's crystals are tasted. */
     public static String when(Recipe recipe) {
         return when(recipe.stored().isPresent());
     }
@@ -98,16 +91,13 @@ public final class BatchSentences {
         return Messages.of(kept ? "batch.when.kept" : "batch.when.night");
     }
 
-    /** The size of crystals with its range. */
+    /** Crystal size with its range. */
     public static String size(Band um) {
         return BatchReport.size(um).shown();
     }
 
     /**
-     * A batch among others, at a glance.
-     *
-     * @param now the batch
-     * @return a sentence each on where it freezes, its ice when served, its sweetness
+     * A preview for comparison: a sentence each on freezing point, ice at serving and sweetness.
      */
     public static List<String> beside(BatchPreview now) {
         return List.of(
@@ -117,10 +107,9 @@ public final class BatchSentences {
     }
 
     /**
-     * A batch among others, in full.
+     * An analysis for comparison: a sentence each on minutes and crystals.
      *
-     * @param all its analysis
-     * @return a sentence each on its minutes and its crystals
+     * @param all the batch's analysis
      */
     public static List<String> beside(BatchAnalysis all) {
         return List.of(
@@ -128,12 +117,7 @@ public final class BatchSentences {
                 BatchReport.of(all).fact("verdict").sentence());
     }
 
-    /**
-     * A finding as sentences.
-     *
-     * @param finding what to expect
-     * @return what, why, and what fixes it
-     */
+    /** A finding in sentences: what to expect, why, and its fix. */
     public static List<String> finding(Finding finding) {
         return Stream.of(finding.expected(), finding.cause().reason(), finding.cause().remedy())
                 .map(phrase -> DisplayText.sentence(phrase.shown()))
@@ -141,10 +125,9 @@ public final class BatchSentences {
     }
 
     /**
-     * What may hurt.
+     * Cautions in sentences, always with the one on allergens.
      *
-     * @param all the analysis
-     * @return sentences; always the one on allergens
+     * @param all the batch's analysis
      */
     public static List<String> cautions(BatchAnalysis all) {
         List<String> cautions = new ArrayList<>();
@@ -162,12 +145,7 @@ public final class BatchSentences {
         return cautions;
     }
 
-    /**
-     * Minutes or hours.
-     *
-     * @param minutes how many
-     * @return such as {@code 14 min}
-     */
+    /** A time in minutes or hours, such as {@code 14 min}. */
     public static String minutes(double minutes) {
         return BatchReport.time(minutes).shown();
     }

@@ -6,21 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A part of a batch, for pictures of what is in it.
+ * A component of a batch, for figures of its composition.
  *
- * @param key its name among the window's words, after {@code batch.part.}
+ * @param key its name in the words files, after {@code batch.part.}
  * @param percent of the mass
  */
 public record BatchShare(String key, double percent) {
     private static final double NOTABLE_PERCENT = 0.05;
 
-    /**
-     * What a mix is made of.
-     *
-     * @param mix the mix
-     * @return its parts in a fixed order, what is too little to draw left out; their sum is 100 but
-     *     for that
-     */
+    /** The components of a mix in a fixed order, without those too small to draw. */
     public static List<BatchShare> of(Mix mix) {
         List<BatchShare> parts = new ArrayList<>();
         parts.add(new BatchShare("water", mix.waterPercent()));

@@ -26,14 +26,14 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
- * Keeps batches as batch files in a folder: brings them back, writes each soon after a change, sets
+ * Stores batches as recipe files in a folder: restores them, writes each soon after a change, moves
  * a damaged one aside. Used on the window's thread; reading and writing happen on another.
  */
 public final class BatchStore implements AutoCloseable {
-    /** How a batch file's name ends. */
+    /** The file extension of a recipe file. */
     public static final String ENDING = ".batch";
 
-    /** Where they are in the data folder. */
+    /** The folder's name in the data folder. */
     static final String FOLDER = "batches";
 
     private static final String ARCHIVE_FOLDER = ".away";
@@ -46,18 +46,18 @@ public final class BatchStore implements AutoCloseable {
     private final DelayedWrites<String, PendingFile> pendingWrites;
     private final BatchFiles files;
 
-    /** The text of each batch when its file was last read or written here. */
+    /** The text of each batch when its file was last read or written by this window. */
     private final Map<BatchModel, String> known = new HashMap<>();
 
     private List<BatchModel> followed = List.of();
 
     /**
-     * A store; nothing is read yet.
+     * A store that hasn't read anything yet.
      *
-     * @param workbook what keeps the folder, in whose folder {@value #FOLDER} they are
+     * @param workbook the data folder, with the batches in {@value #FOLDER}
      * @param background a thread for reading and writing
      * @param window the window's thread
-     * @param tell tells the cook something, on the window's thread
+     * @param tell shows the cook a sentence, on the window's thread
      */
     public BatchStore(
             Workbook workbook,
@@ -74,10 +74,10 @@ public final class BatchStore implements AutoCloseable {
     }
 
     /**
-     * Brings back what was kept, and keeps what changes from now on.
+     * Restores the stored batches, and saves changes from now on.
      *
-     * @param brew where the batches go
-     * @return completes when they stand there
+     * @param brew receives the batches
+     * @return completes when they are restored
      */
     public CompletableFuture<Void> keep(BatchesModel brew) {
         files.restoreRecent();
@@ -113,10 +113,11 @@ public final class BatchStore implements AutoCloseable {
     }
 
     /**
-     * Another window kept the folder until now. What it wrote and this one did not touch is shown
-     * here; what both changed is written from here, and the other's file is copied first.
+     * Reads the folder again after another window has used it. Shows its changes to batches that
+     * are unchanged here; if both windows changed a batch, this one's text is written and the
+     * other's file is copied first.
      *
-     * @param brew where the batches are
+     * @param brew receives the batches
      * @return completes when they are shown
      */
     public CompletableFuture<Void> readAgain(BatchesModel brew) {
@@ -141,7 +142,7 @@ public final class BatchStore implements AutoCloseable {
                         window);
     }
 
-    /** What the disk has, by its file's name: all, or what this window did not see. */
+    /** The batches on disk by file name: all, or those that this window hasn't seen. */
     private Map<String, FoundBatch> read(boolean all) {
         Map<String, FoundBatch> found = new TreeMap<>();
         for (Path file : paths()) {
@@ -181,7 +182,7 @@ public final class BatchStore implements AutoCloseable {
         }
     }
 
-    /** Whether a batch is other than it was when its file was last read or written here. */
+    /** Whether a batch differs from its file as last read or written by this window. */
     private boolean isChanged(BatchModel batch) {
         return !textOf(batch).equals(known.get(batch));
     }
@@ -272,16 +273,12 @@ public final class BatchStore implements AutoCloseable {
         window.execute(() -> notify.accept(words));
     }
 
-    /**
-     * The cook's own files, beside those that are kept here.
-     *
-     * @return what opens and saves them
-     */
+    /** Opens and saves the cook's own recipe files, outside this folder. */
     public BatchFiles files() {
         return files;
     }
 
-    /** Writes what waits. */
+    /** Writes what is waiting. */
     @Override
     public void close() {
         followed.stream().filter(this::isChanged).forEach(this::write);

@@ -19,7 +19,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** A cook's batches side by side, one of them open, and perhaps another held against it. */
+/** A cook's batches, one of them open, and perhaps another to compare it with. */
 public final class BatchesModel {
     private static final System.Logger LOG = System.getLogger("coldwright.desk");
 
@@ -39,7 +39,7 @@ public final class BatchesModel {
     /**
      * A model without batches.
      *
-     * @param work threads to reckon on
+     * @param work threads to calculate on
      * @param window the window's thread
      */
     public BatchesModel(Executor work, Executor window) {
@@ -51,7 +51,7 @@ public final class BatchesModel {
      * Adds a batch and opens it.
      *
      * @param recipe its recipe
-     * @param batchLineage where it stands; a number that is taken is replaced
+     * @param batchLineage its number and parent; a number in use is replaced
      * @return the batch
      */
     public BatchModel add(Recipe recipe, BatchLineage batchLineage) {
@@ -74,11 +74,11 @@ public final class BatchesModel {
     }
 
     /**
-     * Gives a batch another number, because another window has a batch of that number.
+     * Gives a batch another number, because another window has a batch with its number.
      *
-     * @param batch which batch
-     * @param is a number that nobody has
-     * @param follows which of the batches that follow that number follow this batch
+     * @param batch the batch
+     * @param is an unused number
+     * @param follows which of the batches with that parent number have this batch as parent
      */
     void renumber(BatchModel batch, int is, Predicate<BatchModel> follows) {
         BatchLineage batchLineage = batch.lineage().get();
@@ -103,7 +103,7 @@ public final class BatchesModel {
     /**
      * Adds a batch to begin with.
      *
-     * @param name what it is called
+     * @param name its name
      * @return the batch
      */
     public BatchModel startBatch(String name) {
@@ -111,11 +111,11 @@ public final class BatchesModel {
     }
 
     /**
-     * Makes the next batch from one, and holds the former against it.
+     * Makes the next batch from one, and compares the two.
      *
      * @param from the batch before
      * @param recipe the next one's recipe
-     * @param why what was wished or mended
+     * @param why the goal or the fix
      * @return the next batch
      */
     public BatchModel next(BatchModel from, Recipe recipe, String why) {
@@ -127,7 +127,7 @@ public final class BatchesModel {
     }
 
     /**
-     * Opens a batch; the one that it was made from is held against it.
+     * Opens a batch and compares it with its parent.
      *
      * @param batch one of {@link #batches()}
      */
@@ -137,8 +137,8 @@ public final class BatchesModel {
     }
 
     /**
-     * Takes a batch from the page; the last one stays. It can be brought back until the next is put
-     * away or the window is closed.
+     * Archives a batch; the last one stays. It can be restored until another is archived or the
+     * window is closed.
      *
      * @param batch one of {@link #batches()}
      */
@@ -155,35 +155,30 @@ public final class BatchesModel {
         }
     }
 
-    /** Brings the batch back that was put away last; nothing if there is none. */
+    /** Restores the batch that was archived last, if there is one. */
     public void restore() {
         Optional<ArchivedBatch> last = archived.get();
         archived.set(Optional.empty());
         last.ifPresent(one -> batches.add(Math.min(one.place, batches.size()), one.batch));
     }
 
-    /**
-     * The batch that was put away last.
-     *
-     * @return empty before the first, and once it is back
-     */
+    /** The batch that was archived last; empty before the first, and once it is restored. */
     public ReadOnlyObjectProperty<Optional<ArchivedBatch>> archived() {
         return archived.getReadOnlyProperty();
     }
 
     /**
-     * A batch that was put away.
+     * An archived batch.
      *
      * @param batch the batch
-     * @param place where it stood among the others
+     * @param place its index among the others
      */
     public record ArchivedBatch(BatchModel batch, int place) {}
 
     /**
-     * Which batch one was made from.
+     * The parent of a batch; empty if it has none, or if it isn't here.
      *
      * @param batch one of {@link #batches()}
-     * @return empty for the first of a row, or if it is not here
      */
     public Optional<BatchModel> before(BatchModel batch) {
         int after = batch.lineage().get().after();
@@ -193,68 +188,52 @@ public final class BatchesModel {
     }
 
     /**
-     * Keeps what was found when a batch was tasted.
+     * Records the faults found in tasting a batch.
      *
      * @param batch one of {@link #batches()}
-     * @param found what was wrong, in plain words
+     * @param found the faults, in plain words
      */
     public void tasted(BatchModel batch, List<String> found) {
         batch.publish(batch.lineage().get().tasted(found));
     }
 
-    /**
-     * All batches.
-     *
-     * @return in the order in which they were made; not to be changed
-     */
+    /** All batches in the order in which they were made; not to be changed. */
     public ObservableList<BatchModel> batches() {
         return shown;
     }
 
-    /**
-     * The open batch.
-     *
-     * @return null before the first
-     */
+    /** The open batch; null before the first. */
     public ReadOnlyObjectProperty<BatchModel> open() {
         return open.getReadOnlyProperty();
     }
 
-    /**
-     * The batch held against the open one.
-     *
-     * @return empty for none; may be set
-     */
+    /** The batch compared with the open one; empty for none; may be set. */
     public ObjectProperty<Optional<BatchModel>> against() {
         return against;
     }
 
     /**
-     * Keeps the batches from now on, and offers their files.
+     * Saves the batches from now on, and offers their files.
      *
-     * @param is where
-     * @return completes when what was kept stands here
+     * @param is the store
+     * @return completes when the stored batches are restored
      */
     public CompletableFuture<Void> keepOn(BatchStore is) {
         store.set(Optional.of(is));
         return is.keep(this);
     }
 
-    /**
-     * Where the batches are kept.
-     *
-     * @return empty if nowhere
-     */
+    /** Where the batches are stored; empty if nowhere. */
     public ReadOnlyObjectProperty<Optional<BatchStore>> store() {
         return store.getReadOnlyProperty();
     }
 
     /**
-     * Asks something that takes a moment, off the window's thread.
+     * Runs a slow calculation off the window's thread.
      *
-     * @param <T> what the answer is
+     * @param <T> type of the answer
      * @param question gives the answer
-     * @param then takes it, on the window's thread
+     * @param then receives it, on the window's thread
      */
     public <T> void ask(Supplier<T> question, Consumer<T> then) {
         CompletableFuture.supplyAsync(question, work)

@@ -14,11 +14,11 @@ import java.util.Collection;
 import java.util.stream.Stream;
 
 /**
- * A batch file as it was found.
+ * A recipe file as found on disk.
  *
- * @param file which
+ * @param file the file
  * @param mark its mark from before it was read
- * @param read what is in it
+ * @param read its content
  */
 record FoundBatch(Path file, String mark, RecipeFile read) {
     private static final int MOST_BYTES = 1_000_000;
@@ -35,7 +35,7 @@ record FoundBatch(Path file, String mark, RecipeFile read) {
         return read.lineage().number();
     }
 
-    /** A number that no batch on the page and none in the folder has. */
+    /** A number that no batch on the page or in the folder has. */
     static int free(Collection<BatchModel> shown, Collection<FoundBatch> found) {
         return 1
                 + Stream.concat(

@@ -16,16 +16,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * The freeze plan on a kitchen clock that begins when the batch goes in.
+ * The freeze plan on a kitchen clock that starts when the batch goes in.
  *
  * @param start when it goes in
- * @param roundMinutes how long once round the face is, minutes
- * @param doneMinutes when it is done with: soft-serve if it is moved, hard if it stands; not a
- *     number if never
+ * @param roundMinutes one turn of the clock, minutes
+ * @param doneMinutes when it is done, minutes: soft-serve if moved, hardened if still; NaN if never
  * @param least the same with good contact, minutes
  * @param most the same with poor contact, minutes
  * @param shakeAtMinutes when to shake it, minutes
- * @param words what to do when, a sentence each
+ * @param words instructions, a sentence each
  */
 public record FreezeSchedule(
         LocalTime start,
@@ -46,9 +45,8 @@ public record FreezeSchedule(
     /**
      * A batch's freeze plan on the clock.
      *
-     * @param all its reckoning
+     * @param all its analysis
      * @param start when it goes in
-     * @return the plan
      */
     public static FreezeSchedule of(BatchAnalysis all, LocalTime start) {
         FreezePlan plan = all.plan();
@@ -73,12 +71,12 @@ public record FreezeSchedule(
                 bare.say(all));
     }
 
-    /** What is waited for: soft-serve where it is moved in a bath, hard where it stands. */
+    /** The target stage: soft-serve if moved in a bath, hardened if still. */
     static Stage aim(BatchAnalysis all) {
         return inBath(all) ? Stage.SOFT_SERVE : Stage.HARD;
     }
 
-    /** The shortest round that holds it; the shortest of all for what never comes. */
+    /** The shortest turn that is long enough; the shortest of all if the stage is never reached. */
     private static double roundFor(double minutes) {
         return Arrays.stream(ROUNDS)
                 .filter(round -> !Double.isFinite(minutes) || round >= minutes)
@@ -147,10 +145,9 @@ public record FreezeSchedule(
     }
 
     /**
-     * What a clock on the wall says.
+     * The time of day after some minutes, such as {@code 14:35}; a word for never.
      *
      * @param minutes since the batch went in
-     * @return such as {@code 14:35}; a word for never
      */
     public String at(double minutes) {
         return Double.isFinite(minutes)

@@ -4,7 +4,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 
-/** One lane of work in which the newest wins: what waits is dropped when something newer comes. */
+/** Runs one task at a time; a newer task replaces the one that waits. */
 final class LatestTaskRunner {
     private final Executor work;
     private final AtomicReference<Runnable> next = new AtomicReference<>();
@@ -14,7 +14,7 @@ final class LatestTaskRunner {
         this.work = work;
     }
 
-    /** Takes a piece of work in place of one that has not begun. */
+    /** Queues a task in place of one that hasn't started. */
     void take(Runnable piece) {
         next.set(piece);
         if (busy.compareAndSet(false, true)) {

@@ -13,16 +13,15 @@ import coldwright.science.mix.Ingredient;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** A batch as a lesson: the same figures, as snippets to change. */
+/** Writes a batch as a lesson: the same figures, as snippets to change. */
 public final class LessonFromBatch {
-    /** So little is timed as an egg cup full, as the reckoning does. */
     private LessonFromBatch() {}
 
     /**
      * Writes the lesson.
      *
-     * @param recipe the recipe, for what its own ingredients are made of
-     * @param all its reckoning
+     * @param recipe the recipe, with the composition of its own ingredients
+     * @param all its analysis
      * @return a lesson's text
      */
     public static String of(Recipe recipe, BatchAnalysis all) {
@@ -97,7 +96,7 @@ public final class LessonFromBatch {
                         expected(all));
     }
 
-    /** Crystals and findings, in the situation that the page reckons them in. */
+    /** Crystals and findings, under the same conditions as on the page. */
     private static String expected(BatchAnalysis all) {
         String situation =
                 "Situation.of(mix).frozenAt(%s).withAir(%s)"

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The cook's files that were opened or saved last, kept as one list in the shelf's folder. */
+/** The files that the cook opened or saved last, stored as one list in the data folder. */
 final class RecentFiles {
     static final String FILE = "recent.txt";
     private static final int MOST = 6;
@@ -33,7 +33,7 @@ final class RecentFiles {
         return shown;
     }
 
-    /** Puts a file first, on the window's thread, and gives the list to be written. */
+    /** Puts a file first, on the window's thread, and returns the list to be written. */
     String plus(Path file) {
         Path whole = file.toAbsolutePath();
         files.remove(whole);
@@ -48,7 +48,7 @@ final class RecentFiles {
         files.setAll(read);
     }
 
-    /** Writes the list; what another window has put on it since comes behind. */
+    /** Writes the list, followed by files that another window has added since. */
     void write(String text) throws IOException {
         Path file = folder.resolve(FILE);
         if (workbook.keeps()) {

@@ -21,15 +21,15 @@ import coldwright.text.DisplayText;
 import java.util.List;
 import java.util.Locale;
 
-/** What a cook may wish of a batch, and the smallest change that grants it. */
+/** A goal for a batch, and the search for the smallest change that reaches it. */
 public enum BatchGoal {
-    /** A spoon goes in straight from the freezer. */
+    /** Scoopable straight from the freezer. */
     SCOOPABLE,
     /** Soft-serve within some minutes. */
     READY,
     /** Crystals too small to be felt after one night. */
     SMOOTH,
-    /** Less sweet, the ice as before. */
+    /** Less sweet, with the same ice. */
     LESS_SWEET,
     /** No egg, as firm as before. */
     NO_EGG,
@@ -41,7 +41,7 @@ public enum BatchGoal {
     private static final int OFFERS = 3;
     private static final double LESS = 0.85;
 
-    /** What a kitchen has; what a batch may not get is left out in the search. */
+    /** Common kitchen ingredients; the search leaves out those that a batch must not contain. */
     private static final List<Ingredient> AT_HAND =
             List.of(
                     Shelf.WATER,
@@ -54,10 +54,9 @@ public enum BatchGoal {
                     Shelf.HEAVY_CREAM);
 
     /**
-     * Whether it makes sense of a batch.
+     * Whether the goal makes sense for a batch.
      *
-     * @param batchPreview the batch
-     * @return false of no egg where there is none, and the like
+     * @return false for no egg in a batch without egg, and so on
      */
     public boolean fits(BatchPreview batchPreview) {
         Mix mix = batchPreview.mix();
@@ -71,11 +70,10 @@ public enum BatchGoal {
     }
 
     /**
-     * In words.
+     * The goal in words, such as {@code scoopable at −18 °C}.
      *
      * @param freezerC the freezer's temperature, °C
-     * @param minutes how soon it shall be ready
-     * @return such as {@code scoopable at −18 °C}
+     * @param minutes time limit, minutes
      */
     public String words(double freezerC, double minutes) {
         String key = "batch.wish." + name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -87,11 +85,11 @@ public enum BatchGoal {
     }
 
     /**
-     * Grants it if it can be.
+     * Searches for changes that reach the goal.
      *
      * @param recipe the recipe
-     * @param minutes how soon it shall be ready, for {@link #READY}
-     * @return the smallest changes, or why there is none
+     * @param minutes time limit for {@link #READY}
+     * @return the smallest changes, or why there are none
      */
     public GoalResult of(Recipe recipe, double minutes) {
         try {
@@ -146,7 +144,7 @@ public enum BatchGoal {
                 words, "", mends.stream().map(batchFix -> offer(recipe, batchFix)).toList());
     }
 
-    /** A mend as an offer, with all that it changes besides. */
+    /** A fix as a proposed change, with its side effects. */
     static ProposedChange offer(Recipe recipe, BatchFix batchFix) {
         return offer(
                 recipe,

@@ -17,7 +17,7 @@ import java.util.function.DoubleFunction;
 
 /** Soft-serve within some minutes: more salt in the bath, a smaller batch, or another method. */
 final class FasterFreezeSearch {
-    /** Salt for each gram of ice beyond which ice and salt get no colder (eutectic, 23 %). */
+    /** Salt per gram of ice above which ice and salt get no colder (eutectic, 23 %). */
     private static final double MOST_SALT_PER_ICE = 0.3;
 
     private static final double LEAST_SHARE = 0.25;
@@ -80,7 +80,7 @@ final class FasterFreezeSearch {
                         .with(SetupField.SALT, TypedAmount.number(Math.rint(saltG))));
     }
 
-    /** The least way from one amount to another that is soon enough, if the whole way is. */
+    /** The smallest step from one amount to another that is fast enough, if the full step is. */
     private static java.util.Optional<ProposedChange> least(
             Recipe recipe, double minutes, double from, double to, DoubleFunction<Recipe> at)
             throws BatchFileException {

@@ -11,13 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A finding with what can be taken against it.
+ * A finding with its fixes.
  *
  * @param finding what to expect
  * @param offers changes to the batch, the smallest first; may be empty
  */
 public record FindingWithFixes(Finding finding, List<ProposedChange> offers) {
-    /** The page stays short; wishes and tasting offer more. */
+    /** The page stays short; goals and tasting offer more. */
     private static final int MOST_OFFERS = 1;
 
     public FindingWithFixes {
@@ -25,11 +25,11 @@ public record FindingWithFixes(Finding finding, List<ProposedChange> offers) {
     }
 
     /**
-     * What can be taken against each finding of a batch. Takes up to a second.
+     * Searches for fixes for each finding of a batch. Takes up to a second.
      *
      * @param recipe the recipe
-     * @param all its reckoning
-     * @return one for each finding, in its order
+     * @param all its analysis
+     * @return one for each finding, in the same order
      */
     public static List<FindingWithFixes> of(Recipe recipe, BatchAnalysis all) {
         return all.findings().stream().map(one -> of(one, recipe, all)).toList();

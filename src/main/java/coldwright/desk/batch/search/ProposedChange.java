@@ -5,10 +5,10 @@ import coldwright.batch.Recipe;
 import java.util.List;
 
 /**
- * A change that grants a wish or mends a fault.
+ * A change that reaches a goal or fixes a fault.
  *
- * @param words what to do, and what it does to what was wished
- * @param besides what else it changes
+ * @param words the change, and its effect on the goal
+ * @param besides its side effects
  * @param recipe the recipe with the change
  */
 public record ProposedChange(String words, List<String> besides, Recipe recipe) {

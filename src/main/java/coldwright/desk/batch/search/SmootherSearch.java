@@ -24,15 +24,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Smooth after one night: more of something that ties up the water, or more motion. */
+/** Smooth after one night: more of an ingredient that binds water, or more stirring. */
 final class SmootherSearch {
-    /** Mean size below which crystals are not felt, µm; its source stands with the texture. */
+    /** Mean size below which crystals aren't felt, µm; the source is given in {@link Texture}. */
     static final double SMOOTH_UM = Texture.SMOOTH.upToUm();
 
     /** No more than this share of the batch is added. */
     private static final double MOST_SHARE = 0.15;
 
-    /** What ties up water. */
+    /** Ingredients that bind water. */
     private static final List<Ingredient> TYING =
             List.of(
                     Shelf.SKIM_MILK_POWDER,
@@ -45,7 +45,7 @@ final class SmootherSearch {
 
     private SmootherSearch() {}
 
-    /** A way to smaller crystals, with their size. */
+    /** A way to smaller crystals, with the resulting size. */
     private record SmootherOption(double addedG, Recipe recipe, Band um) {}
 
     static GoalResult of(Recipe recipe, BatchAnalysis now, String wish) {
@@ -88,7 +88,7 @@ final class SmootherSearch {
                 offers);
     }
 
-    /** What makes it smooth when it is tasted; empty if it is so, or nothing small makes it so. */
+    /** Changes that make it smooth when tasted; empty if it is smooth or no small change helps. */
     static List<ProposedChange> offers(Recipe recipe, BatchAnalysis now) {
         boolean rough =
                 now.crystals()
@@ -105,7 +105,7 @@ final class SmootherSearch {
                 .toList();
     }
 
-    /** The same offer with the size of the crystals that it leads to. */
+    /** A proposed change with its resulting crystal size added. */
     static ProposedChange sized(ProposedChange proposedChange) {
         return tasted(proposedChange.recipe())
                 .map(
@@ -121,7 +121,7 @@ final class SmootherSearch {
                 .orElse(proposedChange);
     }
 
-    /** The same kept as long without swings or warming, with the size of its crystals. */
+    /** The same storage time without temperature swings, with the resulting crystal size. */
     static ProposedChange steady(Recipe was) {
         Recipe is = keptSteady(was);
         return sized(BatchGoal.offer(was, change(was, is), is));
@@ -175,7 +175,7 @@ final class SmootherSearch {
         };
     }
 
-    /** The least of an ingredient that makes it smooth, or all of it if that is not enough. */
+    /** The least of an ingredient that makes it smooth, or all of it if that isn't enough. */
     private static Optional<SmootherOption> least(Recipe recipe, Ingredient one, double mostG) {
         Optional<SmootherOption> most = way(recipe, one, mostG);
         if (most.filter(smootherOption -> smootherOption.um().middle() <= SMOOTH_UM).isEmpty()) {
@@ -209,7 +209,7 @@ final class SmootherSearch {
         }
     }
 
-    /** Without the full stop, since an arrow follows. */
+    /** Removes the full stop, because an arrow follows. */
     private static String bare(String sentence) {
         return sentence.replaceAll("\\.$", "");
     }

@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Another sweetness with the same ice: sugars change places with each other, all else stays. */
+/** Changes the sweetness at the same ice: swaps sugars, and all else stays. */
 final class SweetnessSearch {
     private static final double MOSTLY_SUGAR_PERCENT = 50;
     private static final double WORTH_MOVING_G = 0.5;
@@ -33,7 +33,7 @@ final class SweetnessSearch {
     /**
      * Less sweet.
      *
-     * @param share what share of its sweetness is left
+     * @param share the share of its sweetness that is left
      */
     static GoalResult less(Recipe recipe, BatchPreview batchPreview, String wish, double share) {
         Mix mix = batchPreview.mix();
@@ -90,7 +90,7 @@ final class SweetnessSearch {
                                 recipe, DisplayText.sentence(words), recipe.changed(changes))));
     }
 
-    /** Any amount of it may be suggested; what brings salt, such as a caramel, may only shrink. */
+    /** Whether more may be added; salty ingredients, such as a caramel, may only shrink. */
     private static boolean freely(Mix mix, Ingredient one) {
         return SuggestionLimits.mayAdd(mix, one)
                 && SuggestionLimits.saltsPercent(Mix.of(Amount.grams(100, one))) == 0;

@@ -13,9 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What may be behind a fault that was tasted.
+ * Possible causes of a fault found in tasting.
  *
- * @param symptom what is wrong
+ * @param symptom the fault
  * @param suspects the causes, the likeliest first; empty if all figures are as usual
  */
 public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
@@ -26,10 +26,10 @@ public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
     }
 
     /**
-     * One cause with its mends.
+     * One cause with its fixes.
      *
      * @param cause the cause, its computed share and its reason
-     * @param offers changes to the batch that mend it, the smallest first; may be empty
+     * @param offers changes to the batch that fix it, the smallest first; may be empty
      */
     public record SuspectedCause(Cause cause, List<ProposedChange> offers) {
         public SuspectedCause {
@@ -38,12 +38,11 @@ public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
     }
 
     /**
-     * Looks for the causes, in the same situation that the batch's findings are foreseen for.
+     * Searches for the causes, under the same conditions as the batch's findings.
      *
-     * @param symptom what is wrong
+     * @param symptom the fault
      * @param recipe the recipe
-     * @param all its reckoning
-     * @return the causes
+     * @param all its analysis
      */
     public static TastingDiagnosis of(Symptom symptom, Recipe recipe, BatchAnalysis all) {
         List<SuspectedCause> suspects = new ArrayList<>();
@@ -62,12 +61,7 @@ public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
         return new TastingDiagnosis(symptom, suspects);
     }
 
-    /**
-     * A symptom in the reader's words.
-     *
-     * @param symptom what is wrong
-     * @return such as {@code icy}
-     */
+    /** A symptom in a cook's words, such as {@code icy}. */
     public static String words(Symptom symptom) {
         return Messages.of("batch.symptom." + symptom.words().replace(' ', '-'));
     }

@@ -1,2 +1,2 @@
-/** Looking for what fixes a batch: changes that reach a goal, and the causes of a tasted fault. */
+/** Search for fixes and goals of a batch, and for the causes of a fault found in tasting. */
 package coldwright.desk.batch.search;

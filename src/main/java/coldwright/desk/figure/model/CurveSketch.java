@@ -17,27 +17,27 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
-/** A curve that the learner draws by hand: one value for each place along the level axis. */
+/** A curve that the learner draws by hand: one value for each position on the x axis. */
 public final class CurveSketch {
-    /** Places along the level axis that the keyboard goes to, less one. */
+    /** Number of keyboard steps along the x axis, so there is one position more. */
     public static final int PLACES = 20;
 
-    /** How finely the mouse draws. */
+    /** Resolution of the mouse along the x axis. */
     private static final int COLUMNS = 200;
 
     private static final int COLUMNS_PER_PLACE = COLUMNS / PLACES;
 
-    /** By how much of the upright axis one press of a key moves a value. */
+    /** Share of the y axis by which one key press moves a value. */
     private static final double NUDGE = 1.0 / 40;
 
-    /** Where two curves are compared. */
+    /** Number of points at which two curves are compared. */
     private static final int COMPARED = 100;
 
     private final ExpectedAnswer.Curve axes;
     private final TreeMap<Integer, Double> columns = new TreeMap<>();
     private final ObservableList<LearnerAnswer.Point> points = FXCollections.observableArrayList();
 
-    /** Kept, since listeners hang on it and it hangs on the other only weakly. */
+    /** Kept because its listeners are attached to it, and its source refers to it weakly. */
     private final ObservableList<LearnerAnswer.Point> shown =
             FXCollections.unmodifiableObservableList(points);
 
@@ -46,10 +46,10 @@ public final class CurveSketch {
     }
 
     /**
-     * Draws a straight stroke; what stood over the same places is drawn over.
+     * Draws a straight stroke over earlier values.
      *
-     * @param from where it begins, in the units of the axes; brought within them
-     * @param to where it ends
+     * @param from start, in the units of the axes; clamped to them
+     * @param to end
      */
     public void draw(LearnerAnswer.Point from, LearnerAnswer.Point to) {
         int first = column(from.x());
@@ -64,10 +64,10 @@ public final class CurveSketch {
     }
 
     /**
-     * Moves the value at a place, or begins one there.
+     * Moves the value at a position, or starts one there.
      *
      * @param place from 0 to {@link #PLACES}
-     * @param steps how many fortieths of the upright axis, down if negative
+     * @param steps fortieths of the y axis, down if negative
      */
     public void nudge(int place, int steps) {
         double height = axes.upright().to() - axes.upright().from();
@@ -78,7 +78,7 @@ public final class CurveSketch {
         told();
     }
 
-    /** Where a value begins: at that of the nearest place drawn, or half way up. */
+    /** Initial value: that of the nearest drawn position, or half way up. */
     private double beside(int place) {
         Map.Entry<Integer, Double> left = columns.floorEntry(place * COLUMNS_PER_PLACE);
         Map.Entry<Integer, Double> right = columns.ceilingEntry(place * COLUMNS_PER_PLACE);
@@ -88,13 +88,13 @@ public final class CurveSketch {
         return right != null ? right.getValue() : (axes.upright().from() + axes.upright().to()) / 2;
     }
 
-    /** Takes everything away. */
+    /** Clears the curve. */
     public void clear() {
         columns.clear();
         told();
     }
 
-    /** Brings back what was drawn at another time. */
+    /** Restores a curve drawn earlier. */
     public void restore(List<LearnerAnswer.Point> kept) {
         columns.clear();
         kept.forEach(point -> columns.put(column(point.x()), within(point.y())));
@@ -124,10 +124,10 @@ public final class CurveSketch {
     }
 
     /**
-     * The value at a place, between drawn ones along a straight line.
+     * The value at a position, interpolated linearly.
      *
      * @param place from 0 to {@link #PLACES}
-     * @return the value, in the upright axis' unit; none outside of what is drawn
+     * @return the value, in the y axis' unit; empty outside the drawn range
      */
     public OptionalDouble valueAt(int place) {
         return at(place * COLUMNS_PER_PLACE);
@@ -145,29 +145,20 @@ public final class CurveSketch {
     }
 
     /**
-     * Where a place lies.
+     * The x value of a position, in the x axis' unit.
      *
      * @param place from 0 to {@link #PLACES}
-     * @return in the level axis' unit
      */
     public double xOf(int place) {
         return xAt(place * COLUMNS_PER_PLACE);
     }
 
-    /**
-     * What is drawn.
-     *
-     * @return points from left to right, in the units of the axes; not to be changed
-     */
+    /** The drawn points from left to right, in the units of the axes; not to be changed. */
     public ObservableList<LearnerAnswer.Point> points() {
         return shown;
     }
 
-    /**
-     * The axes to draw on.
-     *
-     * @return an empty figure
-     */
+    /** The axes to draw on, as an empty figure. */
     public Figure paper() {
         return Figure.of("")
                 .x(axes.level().label(), axes.level().unit())
@@ -176,11 +167,7 @@ public final class CurveSketch {
                 .yBetween(axes.upright().from(), axes.upright().to());
     }
 
-    /**
-     * The drawn line.
-     *
-     * @return a line of two points or more; none before
-     */
+    /** The drawn line; empty with fewer than two points. */
     public Optional<Series.Curve> curve() {
         if (columns.size() < 2) {
             return Optional.empty();
@@ -190,29 +177,25 @@ public final class CurveSketch {
         return Optional.of((Series.Curve) paper().line(name(), xs, ys).series().get(0));
     }
 
-    /**
-     * What the drawn line is called where it stands beside the result.
-     *
-     * @return its name in a figure
-     */
+    /** The drawn line's series name in the figure of the result. */
     public static String name() {
         return Messages.of("forecast.yours");
     }
 
     /**
-     * What is drawn, in words.
+     * The drawn line in words.
      *
-     * @return such as {@code falls from 0 to −4 °C as sucrose rises from 0 to 40 %}; none before
+     * @return such as {@code falls from 0 to −4 °C as sucrose rises from 0 to 40 %}; empty before
      */
     public Optional<String> description() {
         return curve().map(drawn -> FigureDescription.course(drawn, paper()));
     }
 
     /**
-     * How far the drawn line is from the result.
+     * The distance of the drawn line from the result, in one sentence.
      *
      * @param result the result's first curve, along the same axes
-     * @return one sentence; none if nothing is drawn or the two have no place in common
+     * @return empty if nothing is drawn or the two don't overlap
      */
     public Optional<String> distance(Series.Curve result) {
         double sum = 0;

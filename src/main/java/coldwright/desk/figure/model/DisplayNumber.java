@@ -8,7 +8,7 @@ import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** Numbers as the page sets them: a true minus, no needless zeros, the unit behind. */
+/** Numbers formatted for the page: a true minus, no needless zeros, the unit behind. */
 public final class DisplayNumber {
     private static final char MINUS = '−';
     private static final char NO_BREAK_SPACE = '\u00A0';
@@ -17,12 +17,7 @@ public final class DisplayNumber {
 
     private DisplayNumber() {}
 
-    /**
-     * A number for the page.
-     *
-     * @param value any number
-     * @return such as {@code −1.47}; at most six digits count
-     */
+    /** A number with at most six significant digits, such as {@code −1.47}. */
     public static String of(double value) {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? Messages.of("number.none") : value > 0 ? "∞" : MINUS + "∞";
@@ -37,21 +32,20 @@ public final class DisplayNumber {
     }
 
     /**
-     * A number with its unit.
+     * A number with its unit, such as {@code −1.47 °C}, without line breaks.
      *
      * @param value any number
      * @param unit its unit; may be empty
-     * @return such as {@code −1.47 °C}, not to be broken over lines
      */
     public static String of(double value, String unit) {
         return unit.isEmpty() ? of(value) : of(value) + NO_BREAK_SPACE + unit;
     }
 
     /**
-     * A number with no more digits than its tolerance makes worth reading.
+     * A number with no more digits than its tolerance justifies.
      *
      * @param value any number
-     * @param tolerance how far off counts as right; 0 for all digits
+     * @param tolerance the allowed difference; 0 for all digits
      * @return such as {@code −1.472} for a tolerance of 0.03
      */
     public static String toTolerance(double value, double tolerance) {
@@ -62,12 +56,7 @@ public final class DisplayNumber {
         return of(new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).doubleValue());
     }
 
-    /**
-     * A number with three digits that count.
-     *
-     * @param value any number
-     * @return such as {@code 4.23}
-     */
+    /** A number with three significant digits, such as {@code 4.23}. */
     public static String rounded(double value) {
         return Double.isFinite(value) && value != 0
                 ? of(new BigDecimal(value, new MathContext(3)).doubleValue())
@@ -75,10 +64,10 @@ public final class DisplayNumber {
     }
 
     /**
-     * Reads a number as people type it.
+     * Parses a number as people type it.
      *
      * @param text with a point or a comma, any kind of minus
-     * @return the number; empty if it is none
+     * @return the number; empty if it isn't one
      */
     public static OptionalDouble read(String text) {
         String plain =

@@ -14,11 +14,9 @@ import javafx.beans.property.SimpleBooleanProperty;
 
 import java.util.Optional;
 
-/**
- * What a plate shows of its figure: which part, with or without the earlier trace, which moment.
- */
+/** The view of a figure: its zoom, its earlier trace, and the moment of a drawing. */
 public final class FigureModel {
-    /** How much nearer or farther one press brings the figure. */
+    /** Zoom factor of one key press. */
     private static final double NEARER = 0.7;
 
     private final BooleanProperty earlierShown = new SimpleBooleanProperty(true);
@@ -30,18 +28,18 @@ public final class FigureModel {
     private int point = -1;
 
     /**
-     * The part of a figure that is seen.
+     * The visible part of a figure.
      *
-     * @param x from where to where along the level axis
-     * @param y from where to where along the upright axis
+     * @param x range of the x axis
+     * @param y range of the y axis
      */
     private record ViewedRange(ValueSpan x, ValueSpan y) {}
 
     /**
-     * Shows a figure or drawing; where it counts the same things the part that is seen stays.
+     * Shows a figure or drawing; keeps the zoom if the axes are the same.
      *
-     * @param is what to show
-     * @return whether it counts other things than the one before
+     * @param is the figure
+     * @return whether its axes differ from those of the one before
      */
     public boolean show(ShownFigure is) {
         boolean other = shownFigure == null || !sameAxes(shownFigure.exhibit(), is.exhibit());
@@ -70,11 +68,7 @@ public final class FigureModel {
         return figure.series().stream().anyMatch(Series.Bars.class::isInstance);
     }
 
-    /**
-     * What is to be painted.
-     *
-     * @return the drawing, or the part of the figure that is seen, with the learner's forecast
-     */
+    /** What to paint: the drawing, or the visible part of the figure with the predicted curve. */
     public Exhibit seen() {
         Exhibit whole = shownFigure.shown();
         if (whole instanceof Figure figure && part.isPresent()) {
@@ -85,22 +79,17 @@ public final class FigureModel {
         return whole;
     }
 
-    /**
-     * The trace behind it.
-     *
-     * @return the earlier figure, if there is one and it is wanted
-     */
+    /** The earlier figure, if there is one and it is wanted. */
     public Optional<Figure> earlier() {
         return shownFigure.earlier().filter(was -> earlierShown.get());
     }
 
     /**
-     * Sees only a part, if it is one: no smaller than some pixels, and no bars, which have no
-     * between.
+     * Zooms to a rectangle; ignored if it is smaller than some pixels, or on bars.
      *
-     * @param plot where the data stand
-     * @param one a corner of the part
-     * @param other the corner across
+     * @param plot the area of the data
+     * @param one a corner
+     * @param other the opposite corner
      */
     public void zoom(PlotArea plot, FigureReadout.SheetPoint one, FigureReadout.SheetPoint other) {
         boolean tiny = Math.abs(one.x() - other.x()) < 6 || Math.abs(one.y() - other.y()) < 6;
@@ -120,11 +109,7 @@ public final class FigureModel {
         return from < to ? new ValueSpan(from, to) : within;
     }
 
-    /**
-     * Whether parts can be seen.
-     *
-     * @return true of a chart without bars
-     */
+    /** Whether it can be zoomed; true for a chart without bars. */
     public boolean canZoom() {
         return shownFigure != null
                 && shownFigure.exhibit() instanceof Figure figure
@@ -132,11 +117,11 @@ public final class FigureModel {
     }
 
     /**
-     * Sees it from nearer or farther.
+     * Zooms in or out.
      *
-     * @param plot where the data stand
-     * @param reading what stays in the middle, if anything is read
-     * @param nearer nearer if true
+     * @param plot the area of the data
+     * @param reading the centre of the zoom, if there is a readout
+     * @param nearer in if true
      */
     public void zoom(PlotArea plot, Optional<FigureReadout> reading, boolean nearer) {
         if (!canZoom() || !nearer && !zoomed.get()) {
@@ -156,18 +141,18 @@ public final class FigureModel {
         return told ? new ValueSpan(held - half, held + half) : span;
     }
 
-    /** Sees all of it. */
+    /** Zooms out to the whole figure. */
     public void whole() {
         part = Optional.empty();
         zoomed.set(false);
     }
 
     /**
-     * Walks along a series by the keyboard.
+     * Moves the readout along a series.
      *
-     * @param plot where the data stand
-     * @param steps how many fiftieths of the points, back if negative
-     * @return what is read there
+     * @param plot the area of the data
+     * @param steps fiftieths of the points, back if negative
+     * @return the readout there
      */
     public Optional<FigureReadout> walk(PlotArea plot, int steps) {
         if (!(seen() instanceof Figure figure) || figure.series().isEmpty()) {
@@ -183,11 +168,11 @@ public final class FigureModel {
     }
 
     /**
-     * Goes over to another series, to the same share of its points.
+     * Moves the readout to another series, at the same share of its points.
      *
-     * @param plot where the data stand
-     * @param by 1 to the next, −1 to the one before
-     * @return what is read there
+     * @param plot the area of the data
+     * @param by 1 to the next, −1 to the previous
+     * @return the readout there
      */
     public Optional<FigureReadout> change(PlotArea plot, int by) {
         if (!(seen() instanceof Figure figure) || figure.series().isEmpty()) {
@@ -202,38 +187,22 @@ public final class FigureModel {
         return walk(plot, 0);
     }
 
-    /**
-     * What it was last given.
-     *
-     * @return the figure or drawing; null before
-     */
+    /** The current figure or drawing; null before the first. */
     public ShownFigure drawn() {
         return shownFigure;
     }
 
-    /**
-     * Whether the earlier trace is wanted.
-     *
-     * @return true at first
-     */
+    /** Whether the earlier trace is shown; initially true. */
     public BooleanProperty earlierShown() {
         return earlierShown;
     }
 
-    /**
-     * Whether only a part is seen.
-     *
-     * @return true if so
-     */
+    /** Whether the figure is zoomed. */
     public ReadOnlyBooleanProperty zoomed() {
         return zoomed.getReadOnlyProperty();
     }
 
-    /**
-     * The time of a drawing.
-     *
-     * @return which moment is seen
-     */
+    /** The playback of a drawing. */
     public Playback play() {
         return playback;
     }

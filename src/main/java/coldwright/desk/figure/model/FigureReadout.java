@@ -16,19 +16,19 @@ import java.util.OptionalDouble;
 /**
  * A value read off a figure.
  *
- * @param series which series of the figure, from 0
- * @param x where, in the level axis' unit; under bars the word's number
- * @param y the value, in the upright axis' unit
+ * @param series index of the series, from 0
+ * @param x in the x axis' unit; for bars the index of the category
+ * @param y in the y axis' unit
  * @param words name, x and y with their units
  */
 public record FigureReadout(int series, double x, double y, String words) {
-    /** How much finer than the width of an axis values are read. */
+    /** A readout resolves an axis into this many steps. */
     private static final double FINENESS = 400;
 
-    /** The share of a word's place that its bars take. */
+    /** The share of a category's width that its bars take. */
 
     /**
-     * A place on the sheet, in logical pixels from its top left.
+     * A point on the image, in logical pixels from its top left.
      *
      * @param x from the left
      * @param y from the top
@@ -36,12 +36,12 @@ public record FigureReadout(int series, double x, double y, String words) {
     public record SheetPoint(double x, double y) {}
 
     /**
-     * What stands nearest to a place.
+     * The readout nearest to a point.
      *
      * @param figure the figure
-     * @param plot where its data stand
-     * @param sheetPoint the place
-     * @return the reading on the nearest series; none outside the plot or beside all data
+     * @param plot the area of its data
+     * @param sheetPoint the point
+     * @return the readout on the nearest series; empty outside the plot or away from all data
      */
     public static Optional<FigureReadout> near(
             Figure figure, PlotArea plot, SheetPoint sheetPoint) {
@@ -123,13 +123,13 @@ public record FigureReadout(int series, double x, double y, String words) {
     }
 
     /**
-     * The reading at one point of a series.
+     * The readout at one point of a series.
      *
      * @param figure the figure
-     * @param series which series, from 0
-     * @param point which of its points, from 0
-     * @param plot where the data stand
-     * @return the reading; none at a gap
+     * @param series index of the series, from 0
+     * @param point index of the point, from 0
+     * @param plot the area of the data
+     * @return the readout; empty at a gap
      */
     public static Optional<FigureReadout> at(Figure figure, int series, int point, PlotArea plot) {
         Series one = figure.series().get(series);
@@ -182,7 +182,7 @@ public record FigureReadout(int series, double x, double y, String words) {
         return label + TypesetNumber.of(value, span.width() / FINENESS) + unit;
     }
 
-    /** Of the places where a line passes over an x, the one nearest to the spot. */
+    /** Of a line's values at an x, the one nearest to the point. */
     private static OptionalDouble nearest(
             NumberColumn xs, NumberColumn ys, double x, PlotArea plot, SheetPoint sheetPoint) {
         double best = Double.NaN;
@@ -199,7 +199,7 @@ public record FigureReadout(int series, double x, double y, String words) {
         return Double.isNaN(best) ? OptionalDouble.empty() : OptionalDouble.of(best);
     }
 
-    /** The value over a line's part from one point to the next; NaN beside it. */
+    /** The value of a line between one point and the next; NaN outside. */
     private static double between(NumberColumn xs, NumberColumn ys, int i, double x) {
         double from = xs.at(i);
         double to = xs.at(i + 1);
@@ -210,7 +210,7 @@ public record FigureReadout(int series, double x, double y, String words) {
         return ys.at(i) + share * (ys.at(i + 1) - ys.at(i));
     }
 
-    /** The first value of a line over an x. */
+    /** The first value of a line at an x. */
     static OptionalDouble yAt(Series.Curve curve, double x) {
         for (int i = 0; i + 1 < curve.size(); i++) {
             double y = between(curve.x(), curve.y(), i, x);

@@ -15,28 +15,23 @@ import java.util.List;
 import java.util.function.IntFunction;
 
 /**
- * The data of a figure as a table, of a drawing its moments. Series that stand over the same x
- * share its column.
+ * The data of a figure as a table, or the moments of a drawing. Series with the same x values share
+ * their column.
  *
- * @param columns what stands over each column, with its unit
+ * @param columns column heads, with units
  * @param rows the rows, each with a text for each column
  */
 public record FigureTable(List<String> columns, List<List<String>> rows) {
-    /** How much finer than the width of a column its numbers are set. */
+    /** A column's numbers resolve its range into this many steps. */
     private static final double FINENESS = 2000;
 
-    /** Copies what is given. */
+    /** Copies the lists. */
     public FigureTable {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
     }
 
-    /**
-     * Makes the table.
-     *
-     * @param exhibit a figure or drawing
-     * @return its table
-     */
+    /** Makes the table of a figure or drawing. */
     public static FigureTable of(Exhibit exhibit) {
         if (exhibit instanceof Figure figure) {
             return of(figure);
@@ -97,7 +92,7 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
         return new FigureTable(headers, rows);
     }
 
-    /** Where the points of a series stand; of bars as if there were none. */
+    /** The x values of a series; for bars as if there were none. */
     private static NumberColumn xOf(Series series) {
         if (series instanceof Series.Curve curve) {
             return curve.x();

@@ -3,15 +3,15 @@ package coldwright.desk.figure.model;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** Figures of a lesson that the learner keeps on the page to compare the next ones with. */
+/** Figures of a lesson that the learner pins to compare the next ones with. */
 public final class PinnedFigures {
     private final ObservableList<PinnedFigure> all = FXCollections.observableArrayList();
 
-    /** Kept, since listeners hang on it and it hangs on the other only weakly. */
+    /** Kept because its listeners are attached to it, and its source refers to it weakly. */
     private final ObservableList<PinnedFigure> shown =
             FXCollections.unmodifiableObservableList(all);
 
-    /** A figure that was pinned; no two are the same. */
+    /** A pinned figure; no two are equal. */
     public static final class PinnedFigure {
         private final ShownFigure shownFigure;
         private final Object place;
@@ -21,29 +21,21 @@ public final class PinnedFigures {
             this.place = place;
         }
 
-        /**
-         * As it stood when it was pinned.
-         *
-         * @return the figure
-         */
+        /** The figure when it was pinned. */
         public ShownFigure drawn() {
             return shownFigure;
         }
 
-        /**
-         * Which figures it stands under.
-         *
-         * @return the list that it was pinned from
-         */
+        /** The list that it was pinned from, whose figures it is shown under. */
         public Object place() {
             return place;
         }
     }
 
     /**
-     * Keeps a figure; one that is kept already is not kept twice.
+     * Pins a figure, unless it is pinned already.
      *
-     * @param shownFigure the figure as it stands, without its earlier trace
+     * @param shownFigure the figure, without its earlier trace
      * @param place the list that it is pinned from
      */
     public void pin(ShownFigure shownFigure, Object place) {
@@ -57,20 +49,12 @@ public final class PinnedFigures {
         }
     }
 
-    /**
-     * Lets a figure go.
-     *
-     * @param pinnedFigure one of these
-     */
+    /** Unpins a figure. */
     public void unpin(PinnedFigure pinnedFigure) {
         all.remove(pinnedFigure);
     }
 
-    /**
-     * All pins.
-     *
-     * @return in the order in which they were pinned; not to be changed
-     */
+    /** All pinned figures, in the order in which they were pinned; not to be changed. */
     public ObservableList<PinnedFigure> all() {
         return shown;
     }

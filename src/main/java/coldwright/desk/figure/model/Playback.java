@@ -5,9 +5,9 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 
-/** Which moment of a drawing is seen, and whether time runs; it never runs by itself. */
+/** The current moment of a drawing, and whether it plays; it never starts by itself. */
 public final class Playback {
-    /** Moments that pass in a second. */
+    /** Speed, moments per second. */
     public static final double MOMENTS_PER_S = 8;
 
     private final ReadOnlyIntegerWrapper moment = new ReadOnlyIntegerWrapper(0);
@@ -15,7 +15,7 @@ public final class Playback {
     private int count = 1;
     private double since;
 
-    /** Another drawing is shown; it stays at its moment if it has it. */
+    /** Takes another drawing; the moment stays if the drawing has it. */
     void take(int moments) {
         count = Math.max(1, moments);
         if (moment.get() >= count) {
@@ -26,7 +26,7 @@ public final class Playback {
         }
     }
 
-    /** Lets time run, from the first moment if the last is seen; or stops it. */
+    /** Starts from the current moment, or from the first if the last is shown; or stops. */
     public void press() {
         if (playing.get()) {
             playing.set(false);
@@ -40,9 +40,9 @@ public final class Playback {
     }
 
     /**
-     * Time has gone by.
+     * Advances the time.
      *
-     * @param seconds since the last call; moments that passed meanwhile are skipped
+     * @param seconds since the last call; skips the moments that passed meanwhile
      */
     public void pass(double seconds) {
         if (!playing.get()) {
@@ -60,36 +60,24 @@ public final class Playback {
     /**
      * Goes to a moment, and stops there.
      *
-     * @param wanted from 0; brought into the drawing's moments
+     * @param wanted from 0; clamped to the drawing's moments
      */
     public void goTo(int wanted) {
         playing.set(false);
         moment.set(Math.max(0, Math.min(count - 1, wanted)));
     }
 
-    /**
-     * How many moments there are.
-     *
-     * @return 1 or more
-     */
+    /** The number of moments, 1 or more. */
     public int count() {
         return count;
     }
 
-    /**
-     * What is seen.
-     *
-     * @return which moment, from 0
-     */
+    /** The current moment, from 0. */
     public ReadOnlyIntegerProperty moment() {
         return moment.getReadOnlyProperty();
     }
 
-    /**
-     * Whether time runs.
-     *
-     * @return true while it does
-     */
+    /** Whether it plays. */
     public ReadOnlyBooleanProperty playing() {
         return playing.getReadOnlyProperty();
     }

@@ -10,35 +10,34 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A figure or drawing as it stands on the page.
+ * A figure or drawing on the page.
  *
- * @param exhibit what the last run drew
- * @param earlier the figure that the run before drew in its place, to be set pale behind it; none
- *     for a drawing
- * @param predictedCurve the line that the learner drew before the run, to stand beside the result
+ * @param exhibit the result of the last run
+ * @param earlier the figure of the run before, drawn pale behind it; empty for a drawing
+ * @param predictedCurve the line that the learner drew before the run, shown with the result
  */
 public record ShownFigure(
         Exhibit exhibit, Optional<Figure> earlier, Optional<Series.Curve> predictedCurve) {
     /**
-     * A figure without a forecast.
+     * A figure without a prediction.
      *
-     * @param exhibit what the run drew
+     * @param exhibit the result of the run
      * @param earlier the figure before it
      */
     public ShownFigure(Exhibit exhibit, Optional<Figure> earlier) {
         this(exhibit, earlier, Optional.empty());
     }
 
-    /** The same with a line that was drawn before the run, if it can stand there. */
+    /** The same with the predicted line, if the axes allow it. */
     public ShownFigure beside(Optional<Series.Curve> line) {
         return exhibit instanceof Figure ? new ShownFigure(exhibit, earlier, line) : this;
     }
 
     /**
-     * The same in the units that the reader is used to.
+     * The same in the reader's units.
      *
-     * @param units which
-     * @return this itself if nothing is exchanged
+     * @param units the reader's units
+     * @return this itself if nothing is converted
      */
     public ShownFigure in(UnitConversion units) {
         if (!(exhibit instanceof Figure figure) || !units.exchanges(figure)) {
@@ -68,7 +67,7 @@ public record ShownFigure(
     }
 
     /**
-     * What is to be seen: the exhibit, and in a figure the line drawn before the run.
+     * The exhibit, with the predicted line in a figure.
      *
      * @return the exhibit itself if no line was drawn
      */
@@ -79,18 +78,17 @@ public record ShownFigure(
     }
 
     /**
-     * A figure with a forecast in it, last of its series.
+     * A figure with the predicted line as its last series.
      *
-     * @param figure what the run drew
-     * @param line what was drawn before; left out where the figure has a series of its name
-     * @return the figure with both
+     * @param figure the result of the run
+     * @param line the prediction; left out if the figure has a series of its name
      */
     public static Figure with(Figure figure, Series.Curve line) {
         boolean taken = figure.series().stream().anyMatch(one -> one.name().equals(line.name()));
         return taken ? figure : figure.plus(line);
     }
 
-    /** Figures in place of former ones, each with the one it replaces behind it. */
+    /** New figures, each with the one that it replaces behind it. */
     public static List<ShownFigure> over(List<ShownFigure> former, List<Exhibit> exhibits) {
         List<ShownFigure> now = new ArrayList<>();
         for (Exhibit exhibit : exhibits) {
@@ -105,11 +103,7 @@ public record ShownFigure(
         return now;
     }
 
-    /**
-     * What the last run drew, if it is a chart.
-     *
-     * @return the figure
-     */
+    /** The result of the last run, if it is a chart. */
     public Optional<Figure> figure() {
         return exhibit instanceof Figure figure ? Optional.of(figure) : Optional.empty();
     }

@@ -1,2 +1,2 @@
-/** What is seen of a figure, without a window: its range, readout, table, pins and playback. */
+/** Figures without a window: zoom, readout, table, pins and playback. */
 package coldwright.desk.figure.model;

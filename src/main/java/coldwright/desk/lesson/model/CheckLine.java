@@ -8,22 +8,22 @@ import coldwright.lesson.CheckExpectation;
 import coldwright.play.ClaimVerdict;
 
 /**
- * One line of a check and what came of it.
+ * One line of a check and its result.
  *
- * @param expectation what was expected
- * @param state how it stands
- * @param got what came out, in words; empty before a run
+ * @param expectation the expected value
+ * @param state the line's state
+ * @param got the actual result, in words; empty before a run
  */
 public record CheckLine(CheckExpectation expectation, State state, String got) {
-    /** How a line of a check stands. */
+    /** The state of a line of a check. */
     public enum State {
         /** Not tried yet. */
         OPEN,
-        /** It came out as expected. */
+        /** The result is as expected. */
         PASSED,
-        /** It came out otherwise. */
+        /** The result differs. */
         MISSED,
-        /** It could not be worked out. */
+        /** The line could not be evaluated. */
         FAILED
     }
 
@@ -31,7 +31,7 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
         return new CheckLine(expectation, State.OPEN, "");
     }
 
-    /** What came of it when it was tried. */
+    /** The result of a line. */
     static CheckLine of(CheckExpectation expectation, ClaimVerdict verdict) {
         return switch (verdict.state()) {
             case PASSED -> new CheckLine(expectation, State.PASSED, got(expectation, verdict));
@@ -52,7 +52,7 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
                 : Messages.of(verdict.passed() ? "check.true" : "check.not-true");
     }
 
-    /** What was expected, in words, such as {@code −1.47 within 0.03}. */
+    /** The expected value in words, such as {@code −1.47 within 0.03}. */
     public String wanted() {
         if (expectation instanceof CheckExpectation.Value value) {
             return Messages.of(

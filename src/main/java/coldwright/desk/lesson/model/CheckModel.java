@@ -18,10 +18,9 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
- * What the snippets above must give, tried after each run of the snippet it stands under.
- *
- * <p>All lines are tried in one snippet; only if that can't be compiled is each tried by itself, so
- * that one bad line does not hide the others.
+ * A check on the snippets above, tried after each run of the snippet above it. All lines are tried
+ * in one snippet. If that doesn't compile, each is tried by itself, so that one bad line doesn't
+ * hide the others.
  */
 public final class CheckModel implements PartModel {
     private final LessonPart.Check check;
@@ -87,19 +86,19 @@ public final class CheckModel implements PartModel {
         lines.replaceAll(line -> CheckLine.open(line.expectation()));
     }
 
-    /** Does something each time all lines were tried. */
+    /** Runs an action each time all lines were tried. */
     void whenTried(Runnable action) {
         afterTried.add(action);
     }
 
-    /** Whether all lines held when they were last tried. */
+    /** Whether all lines passed when last tried. */
     boolean passes() {
         return awaited == 0
                 && lines.stream().allMatch(line -> line.state() == CheckLine.State.PASSED);
     }
 
     /**
-     * Whether a line did not hold although nothing above is changed: what is asked is to be done.
+     * Whether a line fails although nothing above is changed, so the exercise is still to be done.
      */
     boolean missesAsWritten() {
         return awaited == 0
@@ -112,10 +111,8 @@ public final class CheckModel implements PartModel {
     }
 
     /**
-     * Whether the learner changed what it is about. An exercise is there to be changed, so its
-     * changes don't count.
-     *
-     * @return true if a snippet above is no longer the author's
+     * Whether the learner changed a snippet that it checks. Exercises don't count, because they are
+     * meant to be changed.
      */
     public boolean onChangedText() {
         return above.get().stream()
@@ -127,7 +124,7 @@ public final class CheckModel implements PartModel {
         return check;
     }
 
-    /** Its lines, in order, each with what came of it. */
+    /** Its lines in order, each with its result. */
     public ObservableList<CheckLine> lines() {
         return lines;
     }

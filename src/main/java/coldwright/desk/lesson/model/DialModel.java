@@ -5,7 +5,7 @@ import coldwright.lesson.Dial;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 
-/** A number of a snippet that can be turned. */
+/** A number in a snippet that the learner can turn. */
 public final class DialModel {
     private final SnippetModel snippet;
     private final ReadOnlyDoubleWrapper value = new ReadOnlyDoubleWrapper();
@@ -16,14 +16,14 @@ public final class DialModel {
         take(dial);
     }
 
-    /** The text was changed: the number and its range are what it says now. */
+    /** The text was changed: takes its number and range. */
     void take(Dial read) {
         dial = read;
         value.set(read.value());
     }
 
     /**
-     * Turns it to the notch nearest to a value, and lets the snippet run with that.
+     * Turns to the notch nearest to a value, and runs the snippet with it.
      *
      * @param wanted any value, in the dial's unit
      */
@@ -41,9 +41,9 @@ public final class DialModel {
     }
 
     /**
-     * Puts it to a value that somebody typed, which need not be a notch.
+     * Sets a typed value, which need not be a notch.
      *
-     * @param exact the value; brought into the range if it lies outside
+     * @param exact the value; clamped to the range
      */
     public void type(double exact) {
         put(Math.max(dial.least(), Math.min(dial.most(), exact)));
@@ -57,7 +57,7 @@ public final class DialModel {
         }
     }
 
-    /** It has come to rest: the number is written into the text. */
+    /** The dial rests: writes the number into the text. */
     public void rest() {
         snippet.rested();
     }
@@ -67,7 +67,7 @@ public final class DialModel {
         return value.get() != dial.value();
     }
 
-    /** Its variable, range, notch and unit, as the text declares them. */
+    /** Its variable, range, notch and unit, as declared in the text. */
     public Dial dial() {
         return dial;
     }

@@ -8,27 +8,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * What its author has to mend in a lesson: what was found in reading its text, and what kept
- * snippets from their end when they last ran.
- */
+/** Errors that an author has to fix in a lesson: those in its text, and those of the last runs. */
 public final class LessonFaults {
     private final LessonModel lesson;
 
-    /**
-     * Those of a lesson.
-     *
-     * @param lesson the lesson
-     */
+    /** Watches the errors of a lesson. */
     public LessonFaults(LessonModel lesson) {
         this.lesson = lesson;
     }
 
     /**
-     * All of them as they stand now. A snippet that the reader has changed is not its author's; of
-     * the program's own lessons only the text counts.
-     *
-     * @return in the order of their lines
+     * All current errors in the order of their lines. Snippets that the reader has changed don't
+     * count; in the program's own lessons only errors of the text count.
      */
     public List<LessonFault> all() {
         Stream<LessonFault> run =
@@ -52,11 +43,7 @@ public final class LessonFaults {
         return new LessonFault(lesson.lesson().file(), line, problem.words());
     }
 
-    /**
-     * Does something whenever they may have changed.
-     *
-     * @param action what
-     */
+    /** Runs an action whenever they may have changed. */
     public void whenChanged(Runnable action) {
         for (SnippetModel one : lesson.snippets()) {
             one.result().lastRun().addListener((value, was, is) -> action.run());

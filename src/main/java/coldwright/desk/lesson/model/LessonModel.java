@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
-/** A lesson as the learner has it: edits, runs and progress stay while the program runs. */
+/** An open lesson: edits, runs and progress stay while the program runs. */
 public final class LessonModel {
     private final Lesson lesson;
     private final LessonKey key;
@@ -41,7 +41,7 @@ public final class LessonModel {
      * Makes a lesson's model.
      *
      * @param lesson as read
-     * @param queue what runs snippets
+     * @param queue runs snippets
      * @param window the window's thread
      */
     public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
@@ -69,7 +69,7 @@ public final class LessonModel {
         snippets.forEach(this::listen);
     }
 
-    /** What a lesson of the program is called where work is kept. */
+    /** The key of one of the program's own lessons in saved work. */
     static LessonKey courseKey(Lesson lesson) {
         return LessonKey.ofCourse(lesson.name());
     }
@@ -91,7 +91,7 @@ public final class LessonModel {
         snippets.forEach(snippet -> snippet.judge(snippetDependencies));
     }
 
-    /** A dial has come to rest: what ran before and hangs on it runs again. */
+    /** A dial rests: runs the snippets again that ran before and depend on it. */
     private void runDependents(SnippetModel turned) {
         chain.run(
                 below(turned).stream()
@@ -127,7 +127,7 @@ public final class LessonModel {
     }
 
     /**
-     * The learner looks at a step: what is given there runs.
+     * The learner has come to a step: runs its given snippets.
      *
      * @param step one of this lesson's
      */
@@ -138,30 +138,26 @@ public final class LessonModel {
         }
     }
 
-    /** The learner was at a step when the lesson was left. */
+    /** Restores the step at which the learner left the lesson. */
     void wasAt(StepModel step) {
         inSight.set(step);
     }
 
-    /** Everything as the author left it. */
+    /** Resets everything to the author's text. */
     public void reset() {
         chain.stop();
         opening.reset();
         steps.forEach(StepModel::reset);
     }
 
-    /**
-     * Does something whenever what is worth keeping has changed.
-     *
-     * @param action what
-     */
+    /** Runs an action whenever the work to save has changed. */
     public void whenChanged(Runnable action) {
         opening.whenChanged(action);
         steps.forEach(step -> step.whenChanged(action));
         inSight.addListener((value, was, is) -> action.run());
     }
 
-    /** The figures that the learner keeps to compare with. */
+    /** The figures that the learner has pinned. */
     public PinnedFigures pins() {
         return pinnedFigures;
     }
@@ -171,7 +167,7 @@ public final class LessonModel {
         return gate;
     }
 
-    /** How many of its steps are done. */
+    /** The number of steps that are done. */
     public int stepsDone() {
         return (int) steps.stream().filter(step -> step.done().get()).count();
     }
@@ -182,12 +178,12 @@ public final class LessonModel {
         return LessonKey.ofFile(file).equals(key) ? Optional.of(file) : Optional.empty();
     }
 
-    /** Whether the page follows its file; it can't follow one in a zip file. */
+    /** Whether its file is watched; a file in a zip file can't be. */
     public boolean isFollowed() {
         return ownFile().filter(Files::isRegularFile).isPresent();
     }
 
-    /** Whether its author works here: its snippets run however its file changes. */
+    /** Whether its author is writing it: its snippets run however its file changes. */
     public ReadOnlyBooleanProperty written() {
         return written;
     }
@@ -197,10 +193,9 @@ public final class LessonModel {
     }
 
     /**
-     * What is wrong in the text of a step.
+     * The errors in the text of a step, in the order of their lines.
      *
      * @param step one of this lesson's
-     * @return its faults, in the order of their lines
      */
     public List<LessonFault> faultsOf(StepModel step) {
         List<LessonStep> all = lesson.steps();
@@ -212,12 +207,12 @@ public final class LessonModel {
                 .toList();
     }
 
-    /** All snippets of the lesson, also those given, from the top. */
+    /** All snippets of the lesson from the top, with the given ones. */
     public List<SnippetModel> snippets() {
         return snippets;
     }
 
-    /** What it is called where work is kept. */
+    /** Its key in saved work. */
     public LessonKey key() {
         return key;
     }
@@ -227,7 +222,7 @@ public final class LessonModel {
         return lesson;
     }
 
-    /** What comes before the first step, as a step without number. */
+    /** The text before the first step, as a step without number. */
     public StepModel opening() {
         return opening;
     }

@@ -1,11 +1,13 @@
 package coldwright.desk.lesson.model;
 
-/** One part of a step as the desk holds it. */
+/** The model of one part of a step. */
 public sealed interface PartModel permits ProseModel, SnippetModel, PredictionModel, CheckModel {
-    /** Has this part treated as the kind that it is. */
+    /** Calls the visitor's method for this kind of part. */
     void accept(Visitor visitor);
 
-    /** Treats every kind of part; a new kind compiles only once each visitor treats it. */
+    /**
+     * Visits every kind of part; a new kind compiles only once each visitor has a method for it.
+     */
     interface Visitor {
         void prose(ProseModel prose);
 

@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
-/** A question before the run, what the learner said, and, after the run, what is right. */
+/** A question before the run, the learner's answer, and, after the run, the right one. */
 public final class PredictionModel implements PartModel {
     /** No choice yet. */
     public static final int NONE = -1;
@@ -52,7 +52,7 @@ public final class PredictionModel implements PartModel {
         visitor.prediction(this);
     }
 
-    /** The first run of a snippet answers it; a drawn curve goes into that run's figure. */
+    /** The first run of a snippet answers it; a drawn curve is added to that run's figure. */
     void answeredBy(SnippetModel snippet) {
         snippet.whenRun(() -> revealed.set(true));
         sketch.ifPresent(
@@ -62,17 +62,19 @@ public final class PredictionModel implements PartModel {
                 });
     }
 
-    /** The curve that the learner draws; none for other kinds of question. */
+    /** The curve that the learner draws; empty for other kinds of question. */
     public Optional<CurveSketch> sketch() {
         return sketch;
     }
 
-    /** How far the drawn curve is from the first of the result, in one sentence; none before. */
+    /**
+     * The distance of the drawn curve from the result's first, in a sentence; empty before the run.
+     */
     public Optional<String> distance() {
         return sketch.flatMap(drawn -> result.get().flatMap(drawn::distance));
     }
 
-    /** As if it had never been asked. */
+    /** Resets it to unanswered. */
     void reset() {
         hands.replaceAll(count -> 0);
         revealed.set(false);
@@ -81,7 +83,7 @@ public final class PredictionModel implements PartModel {
         sketch.ifPresent(CurveSketch::clear);
     }
 
-    /** Does something whenever the learner says something else. */
+    /** Runs an action whenever the learner's answer changes. */
     void whenChanged(Runnable action) {
         chosen.addListener((value, was, is) -> action.run());
         typed.addListener((value, was, is) -> action.run());
@@ -93,7 +95,7 @@ public final class PredictionModel implements PartModel {
                                                 is -> action.run()));
     }
 
-    /** How the answer compares with what is right. */
+    /** How the answer compares with the right one. */
     public PredictionOutcome verdict() {
         return PredictionOutcome.of(prediction.answer(), said());
     }
@@ -105,7 +107,7 @@ public final class PredictionModel implements PartModel {
                 : typed.get();
     }
 
-    /** The answer in words; empty if nothing usable was given. */
+    /** The answer in words; empty if there is no valid one. */
     public Optional<String> answerText() {
         if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
             OptionalDouble number = number();
@@ -118,7 +120,7 @@ public final class PredictionModel implements PartModel {
                 : Optional.of(said()).filter(words -> !words.isEmpty());
     }
 
-    /** What is right, in words. */
+    /** The right answer, in words. */
     public String right() {
         if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
             return choice.choices().get(choice.right());
@@ -132,7 +134,7 @@ public final class PredictionModel implements PartModel {
         throw new AssertionError(prediction.answer());
     }
 
-    /** What is wrong with the typed number, in one sentence; empty if nothing is. */
+    /** The error of the typed number, in one sentence; empty if there is none. */
     public Optional<String> inputError() {
         return typed.get().isBlank() || number().isPresent()
                 ? Optional.empty()
@@ -148,19 +150,19 @@ public final class PredictionModel implements PartModel {
     /**
      * Counts hands for a choice.
      *
-     * @param choice which, from 0
-     * @param more how many more; fewer if negative
+     * @param choice from 0
+     * @param more hands to add; negative to subtract
      */
     public void count(int choice, int more) {
         hands.set(choice, Math.max(0, hands.get(choice) + more));
     }
 
-    /** How many hands went up for each choice, in the order of the choices. */
+    /** The number of hands for each choice, in the order of the choices. */
     public ObservableList<Integer> hands() {
         return hands;
     }
 
-    /** The question and its right answer, as the lesson has them. */
+    /** The question and its right answer, from the lesson. */
     public LessonPart.Prediction prediction() {
         return prediction;
     }

@@ -11,7 +11,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 
-/** Runs several snippets one after another, until one does not come to its end. */
+/** Runs several snippets one after another, until one fails. */
 public final class RunChain {
     private final Deque<SnippetModel> waiting = new ArrayDeque<>();
     private final ReadOnlyBooleanWrapper going = new ReadOnlyBooleanWrapper(false);
@@ -19,12 +19,12 @@ public final class RunChain {
     private SnippetModel current;
     private int count;
 
-    /** Hears of the ends of these snippets' runs. */
+    /** Listens to the ends of these snippets' runs. */
     void watch(List<SnippetModel> all) {
         all.forEach(one -> one.whenEnded(well -> ended(one, well)));
     }
 
-    /** Begins to run snippets; those that still wait from before are dropped. */
+    /** Starts to run snippets; those that still wait from before are dropped. */
     public void run(List<SnippetModel> snippets) {
         waiting.clear();
         waiting.addAll(snippets);
@@ -62,7 +62,7 @@ public final class RunChain {
         }
     }
 
-    /** Whether a snippet runs or will run in its turn. */
+    /** Whether a snippet of it runs or waits. */
     public boolean awaits(SnippetModel one) {
         return one == current || waiting.contains(one);
     }
@@ -75,12 +75,12 @@ public final class RunChain {
         }
     }
 
-    /** Whether a snippet of it runs or waits. */
+    /** Whether any snippet of it runs or waits. */
     public ReadOnlyBooleanProperty going() {
         return going.getReadOnlyProperty();
     }
 
-    /** How far it is, such as {@code runs 3 of 12}; empty if it rests. */
+    /** Its progress, such as {@code runs 3 of 12}; empty if it is idle. */
     public ReadOnlyStringProperty progress() {
         return progress.getReadOnlyProperty();
     }

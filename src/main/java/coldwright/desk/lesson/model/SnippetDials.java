@@ -17,7 +17,7 @@ final class SnippetDials {
     private final SnippetModel snippet;
     private final ObservableList<DialModel> all = FXCollections.observableArrayList();
 
-    /** The text that is compiled: with the numbers that its dials had first. */
+    /** The text that is compiled: with the initial numbers of its dials. */
     private String compiledText = "";
 
     private List<Dial> compiledDials = List.of();
@@ -26,7 +26,7 @@ final class SnippetDials {
         this.snippet = snippet;
     }
 
-    /** Reads them from the text; those that stand already stay the same models. */
+    /** Reads them from the text; dials that exist already keep their models. */
     void read(String text) {
         List<Dial> now = Dial.in(text);
         boolean same =
@@ -58,12 +58,12 @@ final class SnippetDials {
         return rest.toString();
     }
 
-    /** What to run: the text with the positions that the dials have. */
+    /** The source to run: the text with the current positions of the dials. */
     SnippetSource present(String text) {
         return source(written(text), dial -> dial.value().get());
     }
 
-    /** What to run: the text with the positions written in it. */
+    /** The source to run: the text with the positions written in it. */
     SnippetSource rested(String text) {
         return source(text, dial -> dial.dial().value());
     }

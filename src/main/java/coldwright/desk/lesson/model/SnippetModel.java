@@ -27,11 +27,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** A snippet: its text as the learner has it, and what came of running it. */
+/** A snippet: its text as the learner has it, and its results. */
 public final class SnippetModel implements PartModel {
-    /** Whether a run goes on. */
+    /** The phase of a run. */
     public enum Phase {
-        /** None. */
+        /** No run. */
         RESTING,
         /** Another snippet runs first. */
         WAITING,
@@ -39,7 +39,7 @@ public final class SnippetModel implements PartModel {
         RUNNING
     }
 
-    /** What takes longer does not run along with a dial above. */
+    /** A slower snippet doesn't run along with a dial above. */
     private static final Duration QUICK = Duration.ofMillis(30);
 
     private final LessonPart.Snippet snippet;
@@ -58,10 +58,10 @@ public final class SnippetModel implements PartModel {
     /**
      * Makes a snippet with its author's text.
      *
-     * @param snippet as the lesson has it
-     * @param stepTitle the step it stands in
-     * @param runContext what it runs with
-     * @param above gives those that must run before it, in order
+     * @param snippet from the lesson
+     * @param stepTitle the title of its step
+     * @param runContext queue, thread and gate of its runs
+     * @param above the snippets that must run before it, in order
      */
     SnippetModel(
             LessonPart.Snippet snippet,
@@ -92,7 +92,7 @@ public final class SnippetModel implements PartModel {
         visitor.snippet(this);
     }
 
-    /** Runs it; those above run first if they must. Nothing happens if it waits or runs already. */
+    /** Runs it, after those above if they must run first. Ignored if it waits or runs already. */
     public void run() {
         if (runs.mayStart()) {
             rested();
@@ -100,12 +100,12 @@ public final class SnippetModel implements PartModel {
         }
     }
 
-    /** A dial has moved: it runs with the position that the dial has when its turn comes. */
+    /** A dial has moved: runs with the position that the dial has when its turn comes. */
     void turned() {
         runs.turned();
     }
 
-    /** The dials rest: their positions are written into the text. */
+    /** The dials rest: writes their positions into the text. */
     void rested() {
         String written = dials.written(text.get());
         if (!written.equals(text.get())) {
@@ -114,16 +114,16 @@ public final class SnippetModel implements PartModel {
         }
     }
 
-    /** Stops it, or takes back a run that has not begun. */
+    /** Stops it, or cancels a run that hasn't started. */
     public void stop() {
         runs.stop();
     }
 
     /**
-     * Finds the names that may stand at a place of its text.
+     * Suggests names at a position of its text.
      *
-     * @param now its text as it is in the editor
-     * @param caret a place in it
+     * @param now the current text of the editor
+     * @param caret a position in it
      * @return the names, best first; completed on any thread
      */
     public CompletableFuture<List<Suggestion>> suggest(String now, int caret) {
@@ -131,12 +131,12 @@ public final class SnippetModel implements PartModel {
         return queue.suggest(texts.subList(0, texts.size() - 1), now, caret);
     }
 
-    /** It ran in the lesson's text before this one, and shall in this one. */
+    /** It ran in the lesson's previous text, so it runs again in this one. */
     public void runsAgain() {
         ranBefore = true;
     }
 
-    /** Whether it ran, here or in a text before this one, even if a slip kept it from its end. */
+    /** Whether it ran, here or in the lesson's previous text, even if an error ended it. */
     public boolean wasRun() {
         FinishedRun run = result.lastRun().get();
         return ranBefore
@@ -144,24 +144,24 @@ public final class SnippetModel implements PartModel {
                 || run != null && !(run.outcome() instanceof RunOutcome.Stopped);
     }
 
-    /** It ran first for a snippet below; what it gives is not shown until it is run itself. */
+    /** It ran first for a snippet below; its results are hidden until it is run itself. */
     private void ranForBelow() {
         if (result.lastRun().get() == null) {
             ranForBelow.set(true);
         }
     }
 
-    /** Whether it ran only because a snippet below needs it, so nothing of it is shown. */
+    /** Whether it ran only because a snippet below needs it, so that its results are hidden. */
     public ReadOnlyBooleanProperty onlyForBelow() {
         return ranForBelow.getReadOnlyProperty();
     }
 
-    /** Puts the author's text back. */
+    /** Restores the author's text. */
     public void reset() {
         text.set(snippet.code());
     }
 
-    /** It never ran. */
+    /** Resets it to never run. */
     void forget() {
         stop();
         ranBefore = false;
@@ -169,22 +169,22 @@ public final class SnippetModel implements PartModel {
         result.forget();
     }
 
-    /** Does something after each run that was asked for and came to its end. */
+    /** Runs an action after each requested run that finished. */
     void whenRun(Runnable action) {
         runs.whenRun(action);
     }
 
-    /** Does something after each run that a dial asked for. */
+    /** Runs an action after each run for a dial. */
     void whenTurned(Runnable action) {
         runs.whenTurned(action);
     }
 
-    /** Does something once a dial has come to rest. */
+    /** Runs an action once a dial rests. */
     void whenRested(Runnable action) {
         afterRest.add(action);
     }
 
-    /** A dial above turns: it runs along if it hangs on that, ran before, and is quick. */
+    /** A dial above turns: runs along if it depends on the dial, ran before, and is quick. */
     void follow(SnippetDependencies snippetDependencies) {
         boolean quick =
                 result.everFinished().get()
@@ -194,17 +194,17 @@ public final class SnippetModel implements PartModel {
         }
     }
 
-    /** Hears after each run that was asked for whether it came to its end. */
+    /** Listens to the end of each requested run: whether it finished. */
     void whenEnded(Consumer<Boolean> action) {
         runs.whenEnded(action);
     }
 
-    /** What a check runs: the text as it is written, whatever its dials do. */
+    /** The source that checks run: the text as written, wherever its dials are. */
     SnippetSource restedSource() {
         return dials.rested(text.get());
     }
 
-    /** The snippets from the top, its own last, with all dials where they are. */
+    /** The snippets from the top, its own last, with the current positions of all dials. */
     private List<SnippetSource> presentSources() {
         List<SnippetSource> sources = new ArrayList<>();
         above.get().forEach(one -> sources.add(one.dials.present(one.text.get())));
@@ -216,14 +216,14 @@ public final class SnippetModel implements PartModel {
         return presentSources().stream().map(SnippetSource::text).toList();
     }
 
-    /** Judges whether what it gave still stands. While a dial turns, what comes is what stands. */
+    /** Updates whether its results are out of date. While a dial turns they are current. */
     void judge(SnippetDependencies snippetDependencies) {
         if (!runs.turning()) {
             result.judge(presentTexts(), snippetDependencies);
         }
     }
 
-    /** How the last run ended, in one sentence, if not well. */
+    /** How the last run failed, in one sentence; empty if it didn't. */
     public String ending() {
         RunOutcome outcome = result.lastRun().get().outcome();
         if (outcome instanceof RunOutcome.AboveFailed failed) {
@@ -236,7 +236,7 @@ public final class SnippetModel implements PartModel {
         return OutcomeSentences.words(outcome);
     }
 
-    /** The snippet as its author wrote it. */
+    /** The snippet from the lesson. */
     public LessonPart.Snippet snippet() {
         return snippet;
     }
@@ -246,27 +246,27 @@ public final class SnippetModel implements PartModel {
         return text;
     }
 
-    /** Whether the text is no longer the author's. */
+    /** Whether the text differs from the author's. */
     public BooleanExpression edited() {
         return edited;
     }
 
-    /** What it does now. */
+    /** The current phase. */
     public ReadOnlyObjectProperty<Phase> phase() {
         return runs.phase();
     }
 
-    /** What it waits for, in a few words; empty if it simply runs, or rests. */
+    /** What it waits for, in a few words; empty if it runs or is idle. */
     public ReadOnlyStringProperty progress() {
         return runs.progress();
     }
 
-    /** The numbers that can be turned, in the order of the text. */
+    /** The dials, in the order of the text. */
     public ObservableList<DialModel> dials() {
         return dials.all();
     }
 
-    /** The last run, and what it printed and drew. */
+    /** The last run, with its printed text and figures. */
     public SnippetResult result() {
         return result;
     }

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** What came of running a snippet, and whether it still stands. */
+/** The results of a snippet's runs, and whether they are out of date. */
 public final class SnippetResult {
     private final ReadOnlyObjectWrapper<PrintedOutput> printed =
             new ReadOnlyObjectWrapper<>(PrintedOutput.NOTHING);
@@ -32,15 +32,15 @@ public final class SnippetResult {
     private Supplier<Optional<Series.Curve>> predictedCurve = Optional::empty;
     private List<String> ranWith = List.of();
 
-    /** What stood there when a dial began to move; null while none does. */
+    /** The figures from before a dial started to move; null while none moves. */
     private List<ShownFigure> beforeTurning;
 
-    /** Says which line, if any, was drawn before the run; it stands in the first figure. */
+    /** Sets the source of the line drawn before the run, which is shown in the first figure. */
     void predictedCurve(Supplier<Optional<Series.Curve>> line) {
         predictedCurve = line;
     }
 
-    /** The first curve of what it drew. */
+    /** The first curve of its figures. */
     Optional<Series.Curve> firstCurve() {
         return drawn.stream()
                 .flatMap(one -> one.figure().stream())
@@ -50,7 +50,7 @@ public final class SnippetResult {
                 .findFirst();
     }
 
-    /** A run begins: what the last one printed goes. */
+    /** A run starts: clears the printed text of the last one. */
     void start() {
         printed.set(PrintedOutput.NOTHING);
     }
@@ -63,9 +63,9 @@ public final class SnippetResult {
     /**
      * A run has ended.
      *
-     * @param run how
-     * @param texts what it ran with, from the top, its own last
-     * @param turn whether a dial asked for it: the earlier trace stays where the dial began
+     * @param run its end
+     * @param texts the texts that ran, from the top, its own last
+     * @param turn whether it was for a dial: the earlier trace stays where the dial started
      */
     void take(FinishedRun run, List<String> texts, boolean turn) {
         printed.set(PrintedOutput.of(run.printed(), run.printedCut()));
@@ -81,7 +81,7 @@ public final class SnippetResult {
         }
     }
 
-    /** Nothing ever came. */
+    /** Resets it to no results. */
     void forget() {
         beforeTurning = null;
         ranWith = List.of();
@@ -110,7 +110,7 @@ public final class SnippetResult {
         return now;
     }
 
-    /** Whether another run with these texts might give something else; false before the first. */
+    /** Whether a run with these texts might differ from the last; false before the first. */
     boolean wouldDiffer(List<String> texts, SnippetDependencies snippetDependencies) {
         return lastRun.get() != null && snippetDependencies.outOfDate(ranWith, texts);
     }
@@ -120,7 +120,7 @@ public final class SnippetResult {
         return beforeTurning != null;
     }
 
-    /** The texts are now these; what came may no longer be what would come. */
+    /** The texts have changed: updates whether the results are out of date. */
     void judge(List<String> texts, SnippetDependencies snippetDependencies) {
         if (lastRun.get() != null) {
             changedSinceRun.set(!own(texts).equals(own(ranWith)));
@@ -132,7 +132,7 @@ public final class SnippetResult {
         return texts.get(texts.size() - 1);
     }
 
-    /** What it printed, also while it still runs. */
+    /** The printed text, even during a run. */
     public ReadOnlyObjectProperty<PrintedOutput> printed() {
         return printed.getReadOnlyProperty();
     }
@@ -148,29 +148,24 @@ public final class SnippetResult {
     }
 
     /**
-     * Whether another run might give something else, since the snippet or one above it was changed.
-     *
-     * @return true if so; false before the first run
+     * Whether another run might differ, because the snippet or one above it was changed; false
+     * before the first run.
      */
     public ReadOnlyBooleanProperty outOfDate() {
         return outOfDate.getReadOnlyProperty();
     }
 
-    /** Whether it ever ran to its end. */
+    /** Whether a run ever finished. */
     public ReadOnlyBooleanProperty everFinished() {
         return everFinished.getReadOnlyProperty();
     }
 
-    /**
-     * What it drew. A run that failed leaves the former figures where they are.
-     *
-     * @return in order
-     */
+    /** Its figures, in order. A run that failed leaves the earlier figures in place. */
     public ObservableList<ShownFigure> drawn() {
         return drawn;
     }
 
-    /** The problems of the last run; none if the text was changed since. */
+    /** The problems of the last run; empty if the text was changed since. */
     public List<SnippetProblem> problems() {
         FinishedRun run = lastRun.get();
         if (run == null || changedSinceRun.get()) {

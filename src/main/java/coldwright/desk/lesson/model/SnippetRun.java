@@ -7,16 +7,16 @@ import coldwright.desk.run.RunQueue;
 
 import java.util.List;
 
-/** One run of a snippet, from its asking to its end. */
+/** One run of a snippet, from request to end. */
 final class SnippetRun implements RunQueue.QueuedRun {
     private final SnippetRuns runs;
     private final boolean turn;
     private List<SnippetSource> snippets = List.of();
 
     /**
-     * A run that was not asked for yet.
+     * A run that isn't requested yet.
      *
-     * @param turn whether a dial asks for it, so that nothing is said while it is quick
+     * @param turn whether it is for a dial, so that nothing is shown while it is quick
      */
     SnippetRun(SnippetRuns runs, boolean turn) {
         this.runs = runs;
@@ -27,12 +27,12 @@ final class SnippetRun implements RunQueue.QueuedRun {
         return turn;
     }
 
-    /** The texts it ran with, from the top, its own last. */
+    /** The texts that ran, from the top, its own last. */
     List<String> texts() {
         return snippets.stream().map(SnippetSource::text).toList();
     }
 
-    /** Whether it has begun. */
+    /** Whether it has started. */
     boolean begins() {
         return !snippets.isEmpty();
     }

@@ -20,9 +20,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** The runs of a snippet, one at a time: those that were asked for, and those of a dial. */
+/** The runs of a snippet, one at a time: requested ones, and those for a dial. */
 final class SnippetRuns {
-    /** A turn that takes longer is shown as a run, so that it can be stopped. */
+    /** A slower run for a dial is shown as a run, so that it can be stopped. */
     private static final long SLOW_TURN_MS = 300;
 
     private final RunContext runContext;
@@ -37,12 +37,12 @@ final class SnippetRuns {
     private boolean turnedMeanwhile;
 
     /**
-     * Makes them; none goes on.
+     * Makes runs, none active.
      *
-     * @param runContext what they run with
-     * @param snippets gives what a run runs when its turn comes: from the top, the snippet's own
+     * @param runContext queue, thread and gate of the runs
+     * @param snippets gives the sources when a run's turn comes: from the top, the snippet's own
      *     last
-     * @param snippetResult takes what comes of them
+     * @param snippetResult receives the results
      */
     SnippetRuns(
             RunContext runContext,
@@ -53,21 +53,21 @@ final class SnippetRuns {
         this.result = snippetResult;
     }
 
-    /** Whether a run may be asked for: none was, and the lesson's snippets may run. */
+    /** Whether a run may be requested: none is waiting, and the lesson's snippets may run. */
     boolean mayStart() {
         return phase.get() == Phase.RESTING
                 && (job == null || job.turn())
                 && runContext.gate().passes();
     }
 
-    /** A run is asked for. */
+    /** Requests a run. */
     void start() {
         progress.set(Messages.of("snippet.waits"));
         phase.set(Phase.WAITING);
         start(new SnippetRun(this, false));
     }
 
-    /** A dial has moved: a run comes with the position that the dial has when its turn comes. */
+    /** A dial has moved: requests a run with the position that the dial has when its turn comes. */
     void turned() {
         if (job == null && runContext.gate().passes()) {
             start(new SnippetRun(this, true));
@@ -82,7 +82,7 @@ final class SnippetRuns {
         runContext.queue().add(next);
     }
 
-    /** Stops the run, or takes back one that has not begun. */
+    /** Stops the run, or cancels one that hasn't started. */
     void stop() {
         turnedMeanwhile = false;
         if (job != null && !runContext.queue().stop(job)) {
@@ -97,17 +97,17 @@ final class SnippetRuns {
         phase.set(Phase.RESTING);
     }
 
-    /** Whether a run of a dial goes on or waits. */
+    /** Whether a run for a dial runs or waits. */
     boolean turning() {
         return job != null && job.turn();
     }
 
-    /** What a run is to run now. */
+    /** The sources to run now. */
     List<SnippetSource> snippets() {
         return snippets.get();
     }
 
-    /** A run's turn has come. */
+    /** A run has started. */
     void begun(SnippetRun run) {
         if (run.turn()) {
             CompletableFuture.delayedExecutor(
@@ -125,7 +125,7 @@ final class SnippetRuns {
         }
     }
 
-    /** What hears of a run while it goes on. */
+    /** The listener of a run. */
     RunListener watcher(SnippetRun run) {
         return new LiveOutput(
                 errand ->
@@ -161,17 +161,17 @@ final class SnippetRuns {
         }
     }
 
-    /** Does something after each run that was asked for and came to its end. */
+    /** Runs an action after each requested run that finished. */
     void whenRun(Runnable action) {
         afterRun.add(action);
     }
 
-    /** Does something after each run of a dial. */
+    /** Runs an action after each run for a dial. */
     void whenTurned(Runnable action) {
         afterTurn.add(action);
     }
 
-    /** Hears after each run that was asked for whether it came to its end. */
+    /** Listens to the end of each requested run: whether it finished. */
     void whenEnded(Consumer<Boolean> action) {
         afterEnd.add(action);
     }

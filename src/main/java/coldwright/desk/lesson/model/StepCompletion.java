@@ -8,17 +8,17 @@ import javafx.beans.property.SimpleBooleanProperty;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Whether a step is done: it ran or was read, and all its checks held then. */
+/** Whether a step is done: it ran or was read, and all its checks passed then. */
 final class StepCompletion {
     private final List<SnippetModel> own;
     private final List<CheckModel> tried = new ArrayList<>();
     private final BooleanProperty read = new SimpleBooleanProperty(false);
     private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper(false);
 
-    /** Done once stays done, whatever the learner tries after that. */
+    /** Once done it stays done, whatever the learner tries later. */
     private boolean here;
 
-    /** Done at another time; taken back if a check does not hold and nothing is changed. */
+    /** Done in an earlier session; revoked if a check fails and nothing is changed. */
     private boolean before;
 
     /**
@@ -32,7 +32,7 @@ final class StepCompletion {
         read.addListener(value -> judge());
     }
 
-    /** A check is tried after each run of a snippet, and counts. */
+    /** Counts a check, which is tried after each run of a snippet. */
     void tryAfter(SnippetModel snippet, CheckModel check) {
         tried.add(check);
         snippet.whenRun(check::evaluate);
@@ -46,20 +46,20 @@ final class StepCompletion {
         done.set(here || before);
     }
 
-    /** What comes of the next run says whether it is done. */
+    /** The next run decides whether it is done. */
     void judgeAgain() {
         before = false;
         judge();
     }
 
-    /** It was read or done at another time. */
+    /** Restores an earlier session's state. */
     void restore(boolean wasRead, boolean wasDone) {
         read.set(wasRead);
         before |= wasDone;
         judge();
     }
 
-    /** Nothing is done. */
+    /** Resets it to not done. */
     void reset() {
         tried.forEach(CheckModel::reset);
         here = false;
@@ -68,7 +68,7 @@ final class StepCompletion {
         judge();
     }
 
-    /** Whether the learner came to the end of the text. */
+    /** Whether the learner reached the end of the text. */
     BooleanProperty read() {
         return read;
     }

@@ -33,10 +33,10 @@ public final class StepModel {
     /**
      * Makes a step's model.
      *
-     * @param step as the lesson has it
-     * @param number its place in the lesson, from 1; 0 for what stands before the first
-     * @param runContext what snippets run with
-     * @param before all snippets of the lesson that stand before this step
+     * @param step from the lesson
+     * @param number its number in the lesson, from 1; 0 for the text before the first step
+     * @param runContext queue, thread and gate of its runs
+     * @param before all snippets of the lesson before this step
      */
     StepModel(LessonStep step, int number, RunContext runContext, List<SnippetModel> before) {
         this.step = step;
@@ -52,7 +52,7 @@ public final class StepModel {
         connect();
     }
 
-    /** Whether a snippet's text hands a figure over and it did not come to its end yet. */
+    /** Whether a snippet's text shows a figure and no run has finished yet. */
     private static boolean awaitsFigure(SnippetModel one) {
         return !one.result().everFinished().get() && JavaSource.of(one.text().get()).calls("show");
     }
@@ -80,14 +80,16 @@ public final class StepModel {
         drawn.setAll(snippets.stream().flatMap(one -> one.result().drawn().stream()).toList());
     }
 
-    /** The lesson's text has changed: if its snippets run again, they say whether it is done. */
+    /**
+     * The lesson's text has changed: if these snippets run again, they decide whether it is done.
+     */
     public void judgeAgain(List<SnippetModel> again) {
         if (canRun() && again.containsAll(snippets)) {
             stepCompletion.judgeAgain();
         }
     }
 
-    /** Runs the snippets that are given, unless they ran to their end before. */
+    /** Runs the given snippets, unless they finished before. */
     void runGiven() {
         snippets.stream()
                 .filter(snippet -> snippet.snippet().given())
@@ -98,12 +100,12 @@ public final class StepModel {
                 .forEach(SnippetModel::run);
     }
 
-    /** It was read or done at another time. */
+    /** Restores an earlier session's state. */
     public void restore(boolean wasRead, boolean wasDone) {
         stepCompletion.restore(wasRead, wasDone);
     }
 
-    /** Everything as the author left it, and nothing done. */
+    /** Resets everything to the author's text, and nothing done. */
     void reset() {
         snippets.forEach(SnippetModel::reset);
         snippets.forEach(SnippetModel::forget);
@@ -111,7 +113,7 @@ public final class StepModel {
         stepCompletion.reset();
     }
 
-    /** The notes for the teacher alone, in order. */
+    /** The notes for the teacher, in order. */
     public List<LessonPart.Teacher> notes() {
         return PartsByKind.of(step.parts()).notes();
     }
@@ -121,12 +123,12 @@ public final class StepModel {
         return predictions;
     }
 
-    /** Whether the learner came to the end of its text. */
+    /** Whether the learner reached the end of its text. */
     boolean read() {
         return stepCompletion.read().get();
     }
 
-    /** Does something whenever what is worth keeping has changed. */
+    /** Runs an action whenever the work to save has changed. */
     void whenChanged(Runnable action) {
         snippets.forEach(one -> one.text().addListener((value, was, is) -> action.run()));
         predictions.forEach(one -> one.whenChanged(action));
@@ -134,12 +136,12 @@ public final class StepModel {
         stepCompletion.passes().addListener((value, was, is) -> action.run());
     }
 
-    /** The learner came to the end of its text. */
+    /** The learner has reached the end of its text. */
     public void markRead() {
         stepCompletion.read().set(true);
     }
 
-    /** Whether there is a snippet in it that the learner can run. */
+    /** Whether it has a snippet that the learner can run. */
     public boolean canRun() {
         return snippets.stream().anyMatch(snippet -> !snippet.snippet().given());
     }
@@ -149,7 +151,7 @@ public final class StepModel {
         return step.title();
     }
 
-    /** Its place in the lesson, from 1; 0 for what comes before the first step. */
+    /** Its number in the lesson, from 1; 0 for the text before the first step. */
     public int number() {
         return number;
     }
@@ -159,31 +161,28 @@ public final class StepModel {
         return parts;
     }
 
-    /** Its snippets, also those given, in order. */
+    /** Its snippets in order, with the given ones. */
     public List<SnippetModel> snippets() {
         return snippets;
     }
 
-    /** The figures that its snippets drew, in order. */
+    /** The figures of its snippets, in order. */
     public ObservableList<ShownFigure> drawn() {
         return drawn;
     }
 
     /**
-     * Whether a figure is to come: none stands there, and the text of a snippet that did not come
-     * to its end yet hands one over.
-     *
-     * @return true if so
+     * Whether to expect a figure: there is none yet, and a snippet that hasn't finished shows one.
      */
     public BooleanExpression awaitsFigure() {
         return figureAwaited;
     }
 
     /**
-     * Whether all its snippets ran to their end or, if it has none, its text was read; and whether
-     * all its checks held then.
+     * Whether all its snippets finished or, if it has none, its text was read; and whether all its
+     * checks passed then.
      *
-     * @return true once so, also if a check no longer holds after a later change of the learner's
+     * @return stays true even if a check fails after a later change by the learner
      */
     public ReadOnlyBooleanProperty done() {
         return stepCompletion.passes();

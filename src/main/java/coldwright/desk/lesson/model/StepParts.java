@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The models of a step's parts while they are made, and which run answers or tries which. */
+/** Makes the models of a step's parts, and links questions and checks to runs. */
 final class StepParts implements LessonPart.Visitor {
     private final String stepTitle;
     private final RunContext runContext;
@@ -22,7 +22,7 @@ final class StepParts implements LessonPart.Visitor {
     /**
      * None made yet.
      *
-     * @param before all snippets of the lesson that stand before the step
+     * @param before all snippets of the lesson before the step
      */
     StepParts(String stepTitle, RunContext runContext, List<SnippetModel> before) {
         this.stepTitle = stepTitle;
@@ -35,7 +35,7 @@ final class StepParts implements LessonPart.Visitor {
         parts.add(new ProseModel(prose));
     }
 
-    /** The page has no place for it; the teacher's own window shows it. */
+    /** Shown in the teacher's own window only. */
     @Override
     public void teacher(LessonPart.Teacher note) {}
 

@@ -13,16 +13,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Between a lesson on the desk and what is kept of the work on it. */
+/** Maps between an open lesson and its saved work. */
 public final class WorkMapper {
     private WorkMapper() {}
 
     /**
-     * The work on a lesson as it stands.
+     * The current work on a lesson.
      *
-     * @param lesson the lesson on the desk
-     * @param before what was kept of it before
-     * @return all that is worth keeping
+     * @param lesson the open lesson
+     * @param before its saved work
+     * @return all that is worth saving
      */
     public static LessonWork of(LessonModel lesson, LessonWork before) {
         LessonWork work = before;
@@ -70,10 +70,9 @@ public final class WorkMapper {
     }
 
     /**
-     * Work on a lesson that nobody has begun.
+     * The work on a lesson that nobody has started.
      *
-     * @param lesson the lesson on the desk
-     * @return nothing done yet
+     * @param lesson the open lesson
      */
     public static LessonWork empty(LessonModel lesson) {
         Lesson read = lesson.lesson();
@@ -85,12 +84,11 @@ public final class WorkMapper {
     }
 
     /**
-     * Takes the work on a lesson over to the lesson that its changed file gives, where it still
-     * fits.
+     * Moves the work on a lesson to the lesson from its changed file, as far as it fits.
      *
-     * @param former the lesson as it was on the desk
-     * @param before what was kept of it before
-     * @param now the lesson that takes its place; gets the work
+     * @param former the lesson before the change
+     * @param before its saved work
+     * @param now the lesson after the change; receives the work
      * @return the work, fitted to it
      */
     public static LessonWork carryOver(LessonModel former, LessonWork before, LessonModel now) {
@@ -101,10 +99,10 @@ public final class WorkMapper {
     }
 
     /**
-     * Brings kept work back to the desk.
+     * Restores saved work.
      *
-     * @param work what was kept, fitted to the lesson's text as it is
-     * @param lesson the lesson on the desk
+     * @param work the saved work, fitted to the lesson's current text
+     * @param lesson the open lesson
      */
     public static void restore(LessonWork work, LessonModel lesson) {
         List<String> names = names(lesson);
@@ -132,11 +130,11 @@ public final class WorkMapper {
     }
 
     /**
-     * Brings a lesson that is on the page up to date with work that another window did. What is the
-     * same already is not touched, so that results and marks of it stay.
+     * Updates an open lesson with work from another window. Equal parts are left alone, so that
+     * their results and marks stay.
      *
-     * @param work the work as it is now, fitted to the lesson's text
-     * @param lesson the lesson on the page
+     * @param work the current work, fitted to the lesson's text
+     * @param lesson the open lesson
      */
     public static void bringUpToDate(LessonWork work, LessonModel lesson) {
         List<String> names = names(lesson);
@@ -150,7 +148,7 @@ public final class WorkMapper {
         }
     }
 
-    /** An answer that was taken back in the other window is none here either. */
+    /** Clears an answer that was withdrawn in the other window. */
     private static void clearWithdrawn(StepWork is, StepModel step) {
         List<PredictionModel> forecasts = step.predictions();
         for (int i = 0; i < forecasts.size(); i++) {
