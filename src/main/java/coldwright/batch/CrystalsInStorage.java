@@ -112,7 +112,7 @@ public final class CrystalsInStorage {
         return after(Stay.KEPT);
     }
 
-    /** Stored as long at a steady temperature; empty if the recipe states a steady one. */
+    /** Stored as long at a steady temperature; empty unless the recipe states another storage. */
     public Optional<CrystalStory> steady() {
         return after(Stay.STEADY);
     }

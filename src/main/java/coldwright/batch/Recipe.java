@@ -220,7 +220,7 @@ public record Recipe(
     /**
      * Scales the recipe to a new mass, g.
      *
-     * @throws IllegalArgumentException if either mass is not positive
+     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds a tonne
      */
     public Recipe weighing(double newMassG) {
         double now = massG();
