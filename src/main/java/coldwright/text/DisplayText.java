@@ -58,7 +58,7 @@ public final class DisplayText {
     /**
      * A duration.
      *
-     * @return whole minutes, or from two hours hours to a tenth; {@code never} if infinite
+     * @return whole minutes below two hours, else hours to a tenth; {@code never} if infinite
      */
     public static String minutes(double minutes) {
         return minutes(minutes, "never");
