@@ -100,8 +100,8 @@ public record TypedAmount(double count, String unit) {
     }
 
     /**
-     * A finite number as a cook writes it: at most four digits and three decimals, no trailing
-     * zeros.
+     * A finite number as a cook writes it: three decimals below 10, two below 100, else one,
+     * without trailing zeros.
      */
     public static String number(double value) {
         double size = Math.abs(value);
