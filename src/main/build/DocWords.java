@@ -12,11 +12,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** The words of a Javadoc comment, without its markup. */
+/** The text of a Javadoc comment, without its markup. */
 final class DocWords {
     private DocWords() {}
 
-    /** Sentence, parameters and what is returned. */
+    /** Sentence, parameters and return value. */
     static List<String> all(DocCommentTree doc, String parameters) {
         if (doc == null) {
             return List.of("", parameters, "");
@@ -30,7 +30,7 @@ final class DocWords {
         return List.of(sentence(text(doc.getFirstSentence())), parameters, returns);
     }
 
-    /** What is said of a parameter; empty if nothing. */
+    /** The text on a parameter; empty if there is none. */
     static String parameter(DocCommentTree doc, String name) {
         return doc == null
                 ? ""
@@ -43,7 +43,7 @@ final class DocWords {
                         .orElse("");
     }
 
-    /** With a capital and a full stop. */
+    /** Adds a capital and a full stop. */
     static String sentence(String words) {
         String whole = words.isEmpty() || words.endsWith(".") ? words : words + ".";
         return capital(whole);

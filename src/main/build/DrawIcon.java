@@ -13,7 +13,7 @@ import java.nio.file.Path;
 import javax.imageio.ImageIO;
 
 /**
- * Draws the icon: a lantern whose light is a scoop that freezes from the rim. Word: the PNG to
+ * Draws the icon, a lantern whose light is a scoop that freezes from the rim. Argument: the PNG to
  * write.
  */
 public final class DrawIcon {

@@ -11,9 +11,7 @@ import java.nio.file.Path;
 
 import javax.imageio.ImageIO;
 
-/**
- * The icon in the form that a platform wants: Windows and macOS take PNG within a small wrapping.
- */
+/** The icon in the format of the platform: Windows and macOS take PNG in a small container. */
 final class IconFile {
     private IconFile() {}
 

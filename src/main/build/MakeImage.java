@@ -11,21 +11,21 @@ import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 
 /**
- * Makes the application image and, where the platform's tools are at hand, an installer.
+ * Makes the application image and, if the platform's tools are available, an installer.
  *
- * <p>Words: the program folder, the icon (PNG), the folder to write, the version. The runtime keeps
- * its own {@code java}, because every bench is a process of its own.
+ * <p>Arguments: the program folder, the icon (PNG), the folder to write, the version. The runtime
+ * includes {@code java} because every bench is a process of its own.
  */
 public final class MakeImage {
     private static final String NAME = "Coldwright";
     private static final String ABOUT = "Run the science of ice cream";
 
-    /** What the program, its libraries and its benches use; jdeps names the first line. */
+    /** Modules of the program, its libraries and its benches; jdeps lists the first line. */
     private static final String MODULES =
             "java.base,java.desktop,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
                     + ",jdk.compiler,jdk.jdi,jdk.jdwp.agent,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
 
-    /** As jpackage writes it, and with the file that was opened. */
+    /** As jpackage writes it, with the opened file added. */
     private static final String DESKTOP_ENTRY =
             """
             [Desktop Entry]
@@ -151,7 +151,7 @@ public final class MakeImage {
         return flags;
     }
 
-    /** The archives hold only for a Java that is started with the same words. */
+    /** The archives are valid only for a Java that is started with the same arguments. */
     private static List<String> forNewerJava() {
         return newer(24)
                 ? List.of(
@@ -161,10 +161,9 @@ public final class MakeImage {
     }
 
     /**
-     * Opens the window once, if there is a display, and keeps the classes that it took as an
-     * archive. Java before 19 takes an archive only where it was made, so there it is left out. An
-     * installer gives the jars a new time, which makes an archive of them worthless; so it has
-     * none.
+     * Opens the window once, if there is a display, and saves the loaded classes as an archive.
+     * Java before 19 accepts an archive only where it was made, so there it is left out. An
+     * installer changes the time of the jars, which makes the archive invalid, so it has none.
      */
     private void rehearse(Path image) throws Exception {
         boolean display = windows || mac || System.getenv("DISPLAY") != null;

@@ -8,11 +8,11 @@ import java.util.stream.Stream;
 
 import javax.lang.model.element.Modifier;
 
-/** How a declaration is told to somebody who does not know Java's types. */
+/** Formats a declaration for readers who do not know Java's types. */
 final class Signature {
     private Signature() {}
 
-    /** What is given, in brackets. */
+    /** Parameters in brackets. */
     static String parameters(List<? extends VariableTree> parameters) {
         return parameters.stream()
                 .map(
@@ -37,7 +37,7 @@ final class Signature {
                 .replaceAll("DoubleUnaryOperator|DoubleFunction<.*>", "function");
     }
 
-    /** What it gives, behind an arrow; empty if nothing. */
+    /** Return type after an arrow; empty if there is none. */
     static String arrow(String name, Tree type) {
         String unit = Units.of(name, plain(type));
         if (plain(type).equals("void")) {
@@ -54,7 +54,7 @@ final class Signature {
                 .replaceAll("@\\w+ ?", "");
     }
 
-    /** The components of a record; none of another type. */
+    /** The components of a record; empty for another type. */
     static List<VariableTree> components(ClassTree type) {
         if (type.getKind() != Tree.Kind.RECORD) {
             return List.of();
@@ -78,7 +78,10 @@ final class Signature {
                 .map(VariableTree.class::cast);
     }
 
-    /** The parser writes an enum's constant as a field made with {@code new}, marked so. */
+    /**
+     * Whether it is an enum constant, which the parser writes as a marked field made with {@code
+     * new}.
+     */
     static boolean isChoice(VariableTree field) {
         return field.toString().strip().startsWith("/*public static final*/");
     }

@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** The unit of a number, as its name ends with it. */
+/** Units of numbers, from the end of their names. */
 final class Units {
-    /** Unit by what the name of a number ends with, longer endings first. */
+    /** Units by the end of a name, longer ends first. */
     private static final Map<String, String> UNITS = units();
 
     private static final Pattern UNIT_IN_NAME =
@@ -20,7 +20,7 @@ final class Units {
 
     private Units() {}
 
-    /** The unit; empty if the type is no number or the name has none. */
+    /** The unit; empty if the type isn't a number or the name has no unit. */
     static String of(String name, String type) {
         Matcher found =
                 UNIT_IN_NAME.matcher(
@@ -33,7 +33,7 @@ final class Units {
         return found.group(1) == null ? "%" : UNITS.get(found.group(1));
     }
 
-    /** The name of a constant as one of a variable. */
+    /** The name of a constant in the style of a variable. */
     private static String camel(String constant) {
         return Arrays.stream(constant.split("_"))
                 .map(word -> word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT))

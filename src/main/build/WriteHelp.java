@@ -33,13 +33,13 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 /**
- * Writes the help that the editor shows from the Javadoc of what snippets may use. Runs while the
- * program is built, as {@code java WriteHelp SOURCES RESOURCES TARGET}, and is no part of it.
+ * Writes the editor's help from the Javadoc of the types for snippets. Runs during the build as
+ * {@code java WriteHelp SOURCES RESOURCES TARGET}; not part of the program.
  *
  * <p>One row for each public type, method, component and constant of the packages that the prelude
  * imports: name, owner, kind, signature, result, sentence, parameters, returns, and {@code bare} if
- * a snippet may use the name without its owner. Columns are parted by tabs, lines within a column
- * by {@code \n}; rows are sorted.
+ * a snippet may use the name without its owner. Columns are separated by tabs, lines within a
+ * column by {@code \n}; rows are sorted.
  */
 final class WriteHelp {
     private static final Pattern STATIC_IMPORT =
@@ -53,7 +53,7 @@ final class WriteHelp {
     private final Map<String, List<String>> documented = new TreeMap<>();
     private DocTrees docs;
 
-    /** A method that overrides one of these types and leaves the words to it. */
+    /** A method without Javadoc that overrides a method of one of these types. */
     private record Undocumented(List<String> head, List<String> above) {}
 
     private final TreeSet<String> bare = new TreeSet<>();
@@ -241,7 +241,7 @@ final class WriteHelp {
         }
     }
 
-    /** Takes the words of the method that is overridden. */
+    /** Copies the text of the overridden method. */
     private void borrow(Undocumented method) {
         String name = method.head().get(0);
         method.above().stream()

@@ -9,15 +9,15 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Where the program starts: the window, or with words a command. */
+/** Starts the program: the window, or a command if there are arguments. */
 public final class Main {
     private Main() {}
 
     /**
      * Starts the program.
      *
-     * @param words a command for the terminal; none to open the window, or a lesson's file, a pack
-     *     of lessons or a batch to open it with
+     * @param words a command for the terminal; or nothing, a lesson file, a pack of lessons or a
+     *     recipe file to open in the window
      */
     public static void main(String[] words) {
         CrashHandler.install();
@@ -39,8 +39,8 @@ public final class Main {
     }
 
     /**
-     * A lesson, a pack of them or a batch, as the desktop hands it over when its file is opened
-     * there. A folder that is called like a command is none.
+     * Whether the argument is a file that the window opens: a lesson, a pack of lessons or a recipe
+     * file. A folder with the name of a command isn't one.
      */
     static boolean isForTheWindow(String word) {
         File file = new File(word);

@@ -12,16 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** What a balance found, as a tree and as a page. */
+/** The result of a balance as a tree and as a page. */
 public final class BalanceReport {
     private BalanceReport() {}
 
-    /**
-     * The tree that {@code --json} prints; {@code docs/batch-file.md} explains its keys.
-     *
-     * @param found what the balance found
-     * @return the tree
-     */
+    /** The tree that {@code --json} prints; {@code docs/batch-file.md} explains its keys. */
     public static Map<String, Object> tree(Balanced found) {
         Mix mix = found.mix();
         Map<String, Object> tree = new LinkedHashMap<>();
@@ -56,12 +51,7 @@ public final class BalanceReport {
         return tree;
     }
 
-    /**
-     * The page for people.
-     *
-     * @param found what the balance found
-     * @return lines of text
-     */
+    /** Lines of text for people. */
     public static String page(Balanced found) {
         StringBuilder page = new StringBuilder(BatchAnalysisText.of(found.mix()));
         String newLine = System.lineSeparator();

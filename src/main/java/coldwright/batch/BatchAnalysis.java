@@ -20,22 +20,22 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything that can be said of a batch before it is made.
+ * The analysis of a batch before it is made.
  *
  * @param batch its recipe
- * @param mix what is in it
+ * @param mix its mix
  * @param curve its freezing curve
- * @param trade the trade's method beside it
- * @param sweetness how sweet
- * @param air how much air, and what it weighs
- * @param plan minutes to each stage, of one part
- * @param parts how many equal parts it is frozen in
- * @param coldC the cold that freezes it at the start, °C
+ * @param trade results of the trade's method
+ * @param sweetness its sweetness
+ * @param air its overrun and density
+ * @param plan minutes to each stage, for one part
+ * @param parts number of equal parts it is frozen in
+ * @param coldC temperature that freezes it at the start, °C
  * @param crystals its ice crystals, if it freezes
- * @param findings what to expect and how to mend it
- * @param names what it may be called
+ * @param findings expected problems and how to fix them
+ * @param names names it may be sold under
  * @param declarations allergens and alcohol, in sentences
- * @param notes what was assumed and where models end
+ * @param notes assumptions and limits of the models
  */
 public record BatchAnalysis(
         Recipe batch,
@@ -65,11 +65,9 @@ public record BatchAnalysis(
     }
 
     /**
-     * Analyses what a recipe file holds.
+     * Analyses the recipe of a file.
      *
-     * @param file the file
-     * @return everything that can be said of its recipe
-     * @throws BatchFileException with file and line, if it can't be analysed
+     * @throws BatchFileException if it can't be analysed; names file and line
      */
     public static BatchAnalysis of(RecipeFile file) throws BatchFileException {
         return file.ask(RecipeFile.Prevents.ANALYSIS, BatchAnalysis::of);
@@ -78,9 +76,7 @@ public record BatchAnalysis(
     /**
      * Analyses a recipe.
      *
-     * @param batch the recipe
-     * @return everything that can be said of it
-     * @throws BatchFileException if it can't be reckoned, such as without water
+     * @throws BatchFileException if it can't be analysed, such as without water
      */
     public static BatchAnalysis of(Recipe batch) throws BatchFileException {
         Mix mix = batch.mix();
@@ -135,11 +131,7 @@ public record BatchAnalysis(
                 notes.stream().distinct().toList());
     }
 
-    /**
-     * The batch and what it meets on its way to the spoon, as its findings are foreseen for.
-     *
-     * @return the situation, with its crystals as they are tasted
-     */
+    /** The batch, its freezing and its crystals when tasted: the conditions for its findings. */
     public Situation situation() {
         return situation(mix, coldC, air.percent(), crystals);
     }

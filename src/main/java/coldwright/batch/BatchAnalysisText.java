@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** A report as a page of text, for people. */
+/** An analysis as a page of text, for people. */
 public final class BatchAnalysisText {
     private static final int[] TEMPERATURES_C = {-2, -4, -6, -8, -10, -12, -15, -18, -20, -25};
     private static final List<String> SHARES =
@@ -33,12 +33,7 @@ public final class BatchAnalysisText {
 
     private BatchAnalysisText() {}
 
-    /**
-     * The page of an analysis.
-     *
-     * @param all the analysis
-     * @return lines of text
-     */
+    /** Lines of text for an analysis. */
     public static String of(BatchAnalysis all) {
         BatchAnalysisText text = new BatchAnalysisText();
         text.write(all, BatchReport.of(all));
@@ -46,9 +41,8 @@ public final class BatchAnalysisText {
     }
 
     /**
-     * What is in a mix, as lines.
+     * Lines of text for the composition of a mix.
      *
-     * @param mix any mix
      * @return amounts, then shares
      */
     public static String of(Mix mix) {
@@ -123,7 +117,7 @@ public final class BatchAnalysisText {
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }
 
-    /** What it may be called; the rules that it misses only where no name is left. */
+    /** The names it may be sold under; without any, the rules that it misses. */
     private void names(List<NameVerdict> names) {
         boolean none = names.stream().noneMatch(NameVerdict::allowed);
         names.stream()

@@ -11,19 +11,14 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * A report as a tree of plain maps, lists, numbers and texts: what {@code --json} prints. Each
- * number's key ends in its unit; {@code docs/batch-file.md} explains each key, and they are a
- * promise. What is never reached is null.
+ * An analysis as a tree of maps, lists, numbers and texts: the output of {@code --json}. The key of
+ * a number ends in its unit. The keys are stable; {@code docs/batch-file.md} explains each. A value
+ * that is never reached is null.
  */
 public final class BatchAnalysisTree {
     private BatchAnalysisTree() {}
 
-    /**
-     * The tree of an analysis.
-     *
-     * @param all the analysis
-     * @return the tree, keys in the order of the documentation
-     */
+    /** The tree of an analysis, keys in the order of the documentation. */
     public static Map<String, Object> of(BatchAnalysis all) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("name", all.batch().name());
@@ -38,12 +33,7 @@ public final class BatchAnalysisTree {
         return tree;
     }
 
-    /**
-     * What is in a mix, as the tree has it.
-     *
-     * @param mix any mix
-     * @return shares in % by mass
-     */
+    /** The composition of a mix in the tree, % by mass. */
     public static Map<String, Object> composition(Mix mix) {
         Map<String, Object> shares = new LinkedHashMap<>();
         BatchReport.of(mix).facts().forEach(fact -> put(shares, fact));
@@ -91,7 +81,7 @@ public final class BatchAnalysisTree {
         return tree;
     }
 
-    /** Four decimals are beyond every model here; what is no number is null. */
+    /** Rounds to four decimals, more than any model here gives; null if not finite. */
     static Object number(double value) {
         if (!Double.isFinite(value)) {
             return null;

@@ -15,7 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** The balance that a batch file asks for. */
+/** Finds the amounts that meet the targets of a recipe file. */
 public final class BatchBalance {
     /** The precision of a balance, as a share of the total. */
     private static final double SOLVED = 1e-6;
@@ -26,12 +26,12 @@ public final class BatchBalance {
      * Finds the amounts.
      *
      * <p>The total is the file's; without one, the sum of its grams; without these, 1000 g. A row
-     * whose mass is {@code fixed} stays as it is; its {@code grams} alone are only a start. Salt is
-     * used up to {@link SuggestionLimits#MOST_SALT_PERCENT}, or as much as is asked for.
+     * marked {@code fixed} keeps its mass; other {@code grams} are only a starting point. Salt is
+     * used up to {@link SuggestionLimits#MOST_SALT_PERCENT}, or as much as a target requires.
      *
      * @param file a recipe with targets
      * @return the amounts nearest to its targets
-     * @throws BatchFileException if it names no target, or its bounds can't add up
+     * @throws BatchFileException if it has no target, or its bounds can't be met
      */
     public static Balanced of(RecipeFile file) throws BatchFileException {
         return file.ask(RecipeFile.Prevents.EVERYTHING, BatchBalance::of);
@@ -61,7 +61,7 @@ public final class BatchBalance {
         }
     }
 
-    /** Most salt that may be used, % by mass: the limit of taste, or a target for salt. */
+    /** Highest salt content allowed, % by mass: the limit of taste, or a target for salt. */
     private static double askedPercent(Recipe batch) {
         return batch.targets().stream()
                 .filter(target -> target.trait() == Trait.SALT)
@@ -69,7 +69,7 @@ public final class BatchBalance {
                 .reduce(SuggestionLimits.MOST_SALT_PERCENT, Math::max);
     }
 
-    /** Solves it with less and less of what is saltiest, until the whole is not too salty. */
+    /** Solves again with less of the saltiest ingredient until the mix is not too salty. */
     private static Balanced within(double mostPercent, Balance start) {
         Balance balance = start;
         Balanced found = balance.solve();
@@ -98,7 +98,7 @@ public final class BatchBalance {
         return found;
     }
 
-    /** What is saltiest and may be less; nothing where the file's bounds keep it all. */
+    /** The saltiest ingredient that may be reduced; empty if the file's bounds fix them all. */
     private static Optional<Choice> saltiest(Mix mix, Balance balance, double most) {
         return balance.choices().stream()
                 .filter(one -> shareOfSalts(one.ingredient()) > most)

@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where a batch stands in its row.
+ * A batch's position in a series of batches.
  *
- * @param number which batch it is, from 1
+ * @param number its number in the series, from 1
  * @param after the batch that it was made from; 0 for none
- * @param found what was wrong with it when it was tasted, in plain words
- * @param why what was wished or mended when it was made from the one before; empty if nothing
- * @param taken mends and wishes that were taken in it, in plain words, the first first
+ * @param found its faults when tasted, in plain words
+ * @param why the wish or fix for which it was made from the one before; empty if none
+ * @param taken fixes and wishes applied to it, in plain words, oldest first
  */
 public record BatchLineage(
         int number, int after, List<String> found, String why, List<String> taken) {
-    /** What a file says that no window wrote: nothing. */
+    /** The lineage of a file that was not written by a window. */
     static final BatchLineage NONE = first(0);
 
     private static final String PLACE = "# batch: ";
@@ -28,23 +28,23 @@ public record BatchLineage(
     }
 
     /**
-     * Where a batch stands in which nothing was taken yet.
+     * A batch without any applied changes.
      *
-     * @param number which batch it is, from 1
+     * @param number its number in the series, from 1
      * @param after the batch that it was made from; 0 for none
-     * @param found what was wrong with it, in plain words
-     * @param why what was wished or mended; empty if nothing
+     * @param found its faults, in plain words
+     * @param why the wish or fix it was made for; empty if none
      */
     public BatchLineage(int number, int after, List<String> found, String why) {
         this(number, after, found, why, List.of());
     }
 
-    /** The first of a row. */
+    /** The first of a series. */
     public static BatchLineage first(int number) {
         return new BatchLineage(number, 0, List.of(), "");
     }
 
-    /** The same, tasted. */
+    /** The same with the faults found when tasted. */
     public BatchLineage tasted(List<String> newFound) {
         return new BatchLineage(number, after, newFound, why, taken);
     }
@@ -54,21 +54,21 @@ public record BatchLineage(
         return new BatchLineage(newNumber, newAfter, found, why, taken);
     }
 
-    /** The same with a mend taken. */
+    /** The same with a fix applied. */
     public BatchLineage withChange(String mend) {
         List<String> more = new ArrayList<>(taken);
         more.add(mend);
         return new BatchLineage(number, after, found, why, more);
     }
 
-    /** The same with the mend that was taken last put back. */
+    /** The same without the fix applied last. */
     public BatchLineage putBack() {
         return taken.isEmpty()
                 ? this
                 : new BatchLineage(number, after, found, why, taken.subList(0, taken.size() - 1));
     }
 
-    /** As comments in a recipe file, a line each. */
+    /** Comments for a recipe file, one per line. */
     List<String> comments() {
         List<String> lines = new ArrayList<>();
         lines.add(PLACE + number + " after " + after);
@@ -80,7 +80,7 @@ public record BatchLineage(
         return lines;
     }
 
-    /** The same with what a comment of a recipe file says of it; other comments say nothing. */
+    /** Adds the data in a comment of a recipe file; other comments change nothing. */
     BatchLineage with(String comment) {
         if (comment.matches("# batch: [0-9]{1,6} after [0-9]{1,6}")) {
             String[] words = comment.split(" ", -1);

@@ -22,12 +22,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * What is said of a batch, as one list of facts: window, terminal, JSON and paper only choose from
- * it, and each fact's words are in one place. Keys and order are those of {@code --json} ({@code
+ * All facts about a batch in one list: window, terminal, JSON and paper select from it, and the
+ * words of each fact are in one place. Keys and order are those of {@code --json} ({@code
  * docs/batch-file.md}).
  */
 public final class BatchReport {
-    /** What is said instead of findings. */
+    /** Shown if there are no findings. */
     public static final Phrase NO_FINDINGS = Phrase.of("batch", "page.no-findings");
 
     private static final int COLDEST_C = -30;
@@ -37,12 +37,6 @@ public final class BatchReport {
 
     private BatchReport() {}
 
-    /**
-     * The report of an analysis.
-     *
-     * @param all the analysis
-     * @return all facts
-     */
     public static BatchReport of(BatchAnalysis all) {
         BatchReport report = new BatchReport();
         Mix mix = all.mix();
@@ -77,43 +71,31 @@ public final class BatchReport {
         return report;
     }
 
-    /**
-     * What is in a mix.
-     *
-     * @param mix any mix
-     * @return shares in % by mass
-     */
+    /** The composition of a mix, % by mass. */
     public static BatchReport of(Mix mix) {
         BatchReport report = new BatchReport();
         report.composition(mix);
         return report;
     }
 
-    /**
-     * All facts.
-     *
-     * @return in the order of {@code --json}
-     */
+    /** All facts, in the order of {@code --json}. */
     public List<Fact> facts() {
         return List.copyOf(facts.values());
     }
 
     /**
-     * The facts of one part.
+     * The facts of one group, in order.
      *
      * @param group such as {@code crystals}
-     * @return in their order
      */
     public List<Fact> facts(String group) {
         return facts.values().stream().filter(fact -> fact.group().equals(group)).toList();
     }
 
     /**
-     * One fact.
+     * The fact with this key.
      *
-     * @param key its key
-     * @return the fact
-     * @throws IllegalArgumentException if the batch has none of that key
+     * @throws IllegalArgumentException if the batch has no such fact
      */
     public Fact fact(String key) {
         Fact fact = facts.get(key);
@@ -123,19 +105,19 @@ public final class BatchReport {
         return fact;
     }
 
-    /** Where a mix begins to freeze. */
+    /** The temperature at which a mix begins to freeze. */
     public static Fact starts(FreezingCurve curve) {
         return Fact.of("", "initial_freezing_point_c", curve.initialFreezingPointC());
     }
 
-    /** The ice of a mix at a temperature, °C, and how firm that is. */
+    /** The ice content of a mix at a temperature, °C, and how firm it is. */
     public static Fact ice(Mix mix, double temperatureC) {
         double percent = mix.freezingCurve().icePercentAt(temperatureC);
         return Fact.of("", "ice_percent_of_water_at_minus_%.0f_c".formatted(-temperatureC), percent)
                 .said("ice", temperatureC, percent, Firmness.of(mix, temperatureC).phrase());
     }
 
-    /** The ice that a spoon meets in a mix of little water, °C; empty where that is nearly all. */
+    /** The ice that counts for firmness, at a temperature, °C; empty unless water is low. */
     public static Optional<Fact> spoon(Mix mix, double temperatureC) {
         double met = Firmness.spoonIcePercent(mix, temperatureC);
         double ice = mix.freezingCurve().icePercentAt(temperatureC);
@@ -146,7 +128,7 @@ public final class BatchReport {
                                 .said("spoon", mix.waterPercent(), temperatureC, met));
     }
 
-    /** How sweet a mix is. */
+    /** The sweetness of a mix. */
     public static Fact sweetness(Sweetness sweetness) {
         Band band = sweetness.percentOfSucroseSolution();
         boolean alike =
@@ -161,7 +143,7 @@ public final class BatchReport {
                                 band.high()));
     }
 
-    /** When a batch reaches a stage. */
+    /** The time until a batch reaches a stage. */
     public static Fact minutes(FreezePlan plan, Stage stage) {
         FreezePlan.MinuteRange range = plan.rangeMinutes(stage);
         double likely = plan.minutesTo(stage);
@@ -177,10 +159,9 @@ public final class BatchReport {
     }
 
     /**
-     * A length of time.
+     * A duration in words.
      *
-     * @param minutes how long; infinite for never
-     * @return its words
+     * @param minutes the duration; infinite for never
      */
     public static Phrase time(double minutes) {
         return Double.isFinite(minutes)
@@ -188,12 +169,7 @@ public final class BatchReport {
                 : Fact.words("never");
     }
 
-    /**
-     * The size of crystals with its band.
-     *
-     * @param um mean size, µm
-     * @return its words
-     */
+    /** The mean size of crystals, µm, with its band, in words. */
     public static Phrase size(Band um) {
         return Fact.words("size", um.middle(), um.low(), um.high());
     }

@@ -1,7 +1,7 @@
 package coldwright.batch;
 
 /**
- * Ice and salt as a batch file states them.
+ * Ice and salt in a recipe file.
  *
  * @param iceG mass of ice, g
  * @param saltG mass of salt, g

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The ice crystals of a batch from day to day; each stay is calculated once, when it is asked. */
+/** The ice crystals of a batch in storage; each story is calculated once, at its first use. */
 public final class CrystalsInStorage {
     private static final StorageConditions USUAL = new StorageConditions(14, 1, Optional.empty());
 
@@ -28,16 +28,15 @@ public final class CrystalsInStorage {
 
     private CrystalsInStorage(Recipe batch, CrystalStory drawn) {
         this.drawn = drawn;
-        // a colder freezer keeps crystals as the coldest does that is calculated
+        // colder than the model's range, crystals are calculated at its lowest temperature
         this.freezerC = Math.max(Storage.COLDEST_C, batch.freezerC());
         this.stored = batch.stored();
     }
 
     /**
-     * The crystals of a batch.
+     * The crystals of a recipe.
      *
-     * @param batch the batch as its file states it
-     * @return its crystals; empty for a batch that keeps too little ice to have any
+     * @return empty if too little ice remains frozen
      * @throws BatchFileException if it can't be analysed
      */
     public static Optional<CrystalsInStorage> of(Recipe batch) throws BatchFileException {
@@ -65,7 +64,7 @@ public final class CrystalsInStorage {
         }
     }
 
-    /** All that is shown of them, calculated now, two stays at a time. */
+    /** Calculates all stories now, two at a time. */
     CrystalsInStorage calculated() {
         CompletableFuture<Void> aside = CompletableFuture.runAsync(this::fortnight);
         after(Stay.NIGHT);
@@ -93,7 +92,7 @@ public final class CrystalsInStorage {
         }
     }
 
-    /** At the end of freezing. */
+    /** At draw, the end of freezing. */
     public CrystalStory drawn() {
         return drawn;
     }
@@ -108,21 +107,20 @@ public final class CrystalsInStorage {
         return after(Stay.FORTNIGHT);
     }
 
-    /** Stored as its file states; empty if it states nothing, or nearly all ice would melt. */
+    /** Stored as the recipe states; empty if it states nothing, or nearly all ice would melt. */
     public Optional<CrystalStory> kept() {
         return after(Stay.KEPT);
     }
 
-    /** After as long in a steady freezer, if its file states any other. */
+    /** Stored as long at a steady temperature; empty unless the recipe states another storage. */
     public Optional<CrystalStory> steady() {
         return after(Stay.STEADY);
     }
 
     /**
-     * The crystals that are tasted.
+     * The crystals when tasted.
      *
-     * @return after it was stored as its file states, else (also if nearly all its ice melted then)
-     *     after one night
+     * @return after the stated storage; without one, or if nearly all ice melted, after one night
      */
     public CrystalStory tasted() {
         return kept().orElseGet(this::night);

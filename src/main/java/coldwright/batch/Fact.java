@@ -5,27 +5,25 @@ import coldwright.words.Phrase;
 import java.util.Optional;
 
 /**
- * One entry of a {@link BatchReport}. Whoever shows it takes its words in a form and a language, or
- * its bare value.
+ * One entry of a {@link BatchReport}. Views show its words in some form and language, or its bare
+ * value.
  *
  * @param group the part of the report it is in, such as {@code crystals}; may be empty
- * @param key its key in {@code --json}, which ends in its unit if it has one
- * @param value a number in that unit, infinite if it is never reached; or a text, or a list
- * @param band its lowest and highest value, if its sources leave it open
- * @param words how it is said; its values are of the same figure
+ * @param key its key in {@code --json}, ending in its unit if it has one
+ * @param value a number in that unit (infinite if never reached), a text or a list
+ * @param band its lowest and highest value, if its sources give a range
+ * @param words its words, with the same values
  */
 public record Fact(String group, String key, Object value, Optional<Ends> band, Phrase words) {
     /**
-     * Both ends of a band, in the fact's unit.
+     * Both ends of a range, in the fact's unit.
      *
      * @param lowKey the lowest value's key in {@code --json}
-     * @param low lowest value
      * @param highKey the highest value's key
-     * @param high highest value
      */
     public record Ends(String lowKey, double low, String highKey, double high) {}
 
-    /** A fact without a band, in words of its own key. */
+    /** A fact without a range, with the words of its own key. */
     static Fact of(String group, String key, Object value) {
         return new Fact(group, key, value, Optional.empty(), words(key, value));
     }
@@ -42,20 +40,15 @@ public record Fact(String group, String key, Object value, Optional<Ends> band, 
         return new Fact(group, key, value, Optional.of(ends), words);
     }
 
-    /**
-     * It in a sentence, in the language that is shown.
-     *
-     * @return a whole sentence
-     */
+    /** A whole sentence in the language shown. */
     public String sentence() {
         return words.shown();
     }
 
     /**
-     * It in another form of words, such as a caption's.
+     * Another form of its words, such as a caption's, in the language shown.
      *
      * @param form the end of the form's key, such as {@code tile}
-     * @return the words, in the language that is shown
      */
     public String as(String form) {
         return new Phrase(words.area(), words.key() + "." + form, words.values()).shown();

@@ -14,14 +14,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a batch file's method is understood: bag and churn stand in ice and salt, tubs in the
- * freezer. What does not fit one tub or can is parted into equal ones.
+ * Freezing conditions for a recipe: bag and churn are in ice and salt, tubs in the freezer. A batch
+ * too large for one tub or can is divided into equal parts.
  *
- * @param plan times and remarks, of one tub or can
- * @param vessels how many tubs, cans or bags the batch is parted into
- * @param crystals the method as the crystals see it
- * @param coldC the cold that freezes it at the start, °C
- * @param assumed what the file did not say and was taken for granted
+ * @param plan times and comments, for one tub or can
+ * @param vessels number of tubs, cans or bags
+ * @param crystals the method in the crystal model
+ * @param coldC temperature that freezes it at the start, °C
+ * @param assumed assumptions where the recipe gives no value
  */
 record FreezeMethodSetup(
         FreezePlan plan, int vessels, Method crystals, double coldC, List<Phrase> assumed) {
@@ -30,7 +30,7 @@ record FreezeMethodSetup(
     private static final double MOST_IN_TUB_L = 1;
     private static final double MOST_IN_CAN_L = 2;
 
-    /** How tall a filling stands in a tub or can, as a share of its width. */
+    /** Height of the filling in a tub or can, as a share of its width. */
     private static final double HEIGHT_TO_WIDTH = 0.8;
 
     private static final double SHAKE_EVERY_MINUTES = 45;
@@ -74,7 +74,7 @@ record FreezeMethodSetup(
         };
     }
 
-    /** When the batch leaves bath or motion: soft-serve if it is moved, hard if it stands still. */
+    /** Time at draw, min: at soft-serve if the batch is moved, when hard if it is at rest. */
     double frozenMinutes(Recipe batch) {
         return batch.method() == Recipe.Method.TUB
                 ? plan.minutesToHard()
@@ -85,7 +85,7 @@ record FreezeMethodSetup(
         return Phrase.of("batch", "assumed." + key, values);
     }
 
-    /** One of the equal parts that a batch is frozen in. */
+    /** The equal parts that a batch is frozen in. */
     private record Portions(Recipe batch, Mix part, int count, List<Phrase> words) {
         static Portions of(Recipe batch, Mix mix, double mostL) {
             int count = Math.max(1, (int) Math.ceil(mix.volumeL() / mostL - 1e-9));

@@ -1,8 +1,8 @@
 package coldwright.batch;
 
-/** What a batch is frozen with where its recipe file does not say (common practice, no source). */
+/** Freezing conditions if the recipe gives none (common practice, no source). */
 public final class FreezingDefaults {
-    /** Less than an egg cup full is timed as an egg cup full, g. */
+    /** A smaller mass takes as long as an egg cup full, g. */
     public static final double LEAST_TIMED_G = 50;
 
     /** Ice for each gram of batch, g. */

@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a batch is frozen with and how it is stored, as typed.
+ * Freezing and storage conditions of a batch, as typed.
  *
- * @param method how
- * @param fields what is typed; a field that is left out is empty
+ * @param method the freezing method
+ * @param fields the typed fields; a missing field is empty
  */
 public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields) {
     /** A tub in a home freezer, no air. */
@@ -31,16 +31,12 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
         fields = Collections.unmodifiableMap(copy);
     }
 
-    /**
-     * Whether ice and salt freeze it.
-     *
-     * @return true for bag and churn
-     */
+    /** Whether it freezes in ice and salt, as bag and churn do. */
     public boolean inBath() {
         return method == Method.BAG || method == Method.CHURN;
     }
 
-    /** The same by another method. */
+    /** The same with another method. */
     public FreezingSetup by(Method is) {
         return new FreezingSetup(is, fields);
     }
@@ -53,37 +49,32 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
         return new FreezingSetup(method, now);
     }
 
-    /** As long in a freezer that does not swing, and never warmed. */
+    /** The same storage time at a steady temperature, never warmed. */
     public FreezingSetup steady() {
         return with(SetupField.SWING, "").with(SetupField.WARM, "").with(SetupField.WARM_FOR, "");
     }
 
-    /**
-     * What is typed in a field.
-     *
-     * @param field which
-     * @return empty if nothing is
-     */
+    /** The text typed in a field; empty if there is none. */
     public String text(SetupField field) {
         return fields.containsKey(field) ? fields.get(field).text() : "";
     }
 
-    /** What a field means; empty if nothing is typed or it is wrong. */
+    /** The value of a field; empty if nothing valid is typed. */
     Optional<Double> value(SetupField field) {
         return Optional.ofNullable(fields.get(field)).flatMap(Typed::value);
     }
 
-    /** Whether all of these fields are typed, and right. */
+    /** Whether all of these fields are typed and valid. */
     boolean has(SetupField... all) {
         return Arrays.stream(all).allMatch(field -> value(field).isPresent());
     }
 
-    /** What is wrong with a field; empty if nothing is. */
+    /** The fault of a field; empty if there is none. */
     String fault(SetupField field) {
         return fields.containsKey(field) ? fields.get(field).fault() : "";
     }
 
-    /** What is wrong with the first field that is wrong; empty if nothing is. */
+    /** The first fault of any field; empty if there is none. */
     String fault() {
         return fields.values().stream()
                 .map(Typed::fault)

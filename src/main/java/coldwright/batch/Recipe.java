@@ -16,14 +16,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A recipe: what a file states and a window shows. Each field is kept as typed with what it means,
- * so that a change reads only what was typed anew; each change gives a new recipe.
+ * A recipe as a file states it and a window shows it. Each field has its text as typed and its
+ * value, so that a change parses only the new text; each change gives a new recipe.
  *
- * @param name what the batch is called
- * @param setup what it is frozen with and how it is stored
+ * @param name the batch's name
+ * @param setup freezing and storage conditions
  * @param own the cook's own ingredients, each as {@code name = part percent, …}
- * @param goals what a balance must meet, a list of targets to each line of a file
- * @param totalG what a balance must weigh, g
+ * @param goals targets for a balance, one list per line of the file
+ * @param totalG total mass for a balance, g
  * @param lines its ingredients
  */
 public record Recipe(
@@ -33,12 +33,12 @@ public record Recipe(
         List<Typed<List<Target>>> goals,
         Typed<Double> totalG,
         List<RecipeLine> lines) {
-    /** Most ingredients that a recipe may list. */
+    /** The most ingredients in a recipe. */
     public static final int MOST_LINES = 200;
 
     private static final double HOME_FREEZER_C = -18;
 
-    /** How a batch is frozen. */
+    /** Freezing methods. */
     public enum Method {
         /** A flat bag in ice and salt, kneaded. */
         BAG,
@@ -57,24 +57,12 @@ public record Recipe(
         lines = lines.stream().map(line -> line.among(mine)).toList();
     }
 
-    /**
-     * A recipe of what the shelf has, without targets.
-     *
-     * @param name what it is called
-     * @param setup what it is frozen with
-     * @param lines its ingredients
-     * @return the recipe
-     */
+    /** A recipe from ingredients of the shelf, without targets. */
     public static Recipe of(String name, FreezingSetup setup, List<RecipeLine> lines) {
         return new Recipe(name, setup, List.of(), List.of(), Typed.nothing(), lines);
     }
 
-    /**
-     * Something to change: a blood-orange sorbet in a bag.
-     *
-     * @param name what it is called
-     * @return the recipe
-     */
+    /** An example to start from: a blood-orange sorbet in a bag. */
     public static Recipe starter(String name) {
         return of(
                 name,
@@ -90,7 +78,7 @@ public record Recipe(
         return new Recipe(newName, setup, own, goals, totalG, lines);
     }
 
-    /** The same frozen otherwise. */
+    /** The same with other freezing conditions. */
     public Recipe by(FreezingSetup newSetup) {
         return new Recipe(name, newSetup, own, goals, totalG, lines);
     }
@@ -122,11 +110,10 @@ public record Recipe(
     }
 
     /**
-     * The same with an own ingredient more, or another in its place.
+     * Adds an ingredient of the cook's own, or replaces the one of that name.
      *
      * @param ownName its name
      * @param parts such as {@code water 40, sucrose 60}
-     * @return the recipe
      * @throws IllegalArgumentException if it can't be understood
      */
     public Recipe owning(String ownName, String parts) {
@@ -141,7 +128,7 @@ public record Recipe(
         return new Recipe(name, setup, now, goals, totalG, lines);
     }
 
-    /** An own ingredient; refused with a sentence if it can't be understood. */
+    /** Parses an own ingredient; its fault is a sentence. */
     static Typed<Ingredient> described(String ownName, String parts) {
         return new Typed<>(
                 ownName + " = " + parts, Optional.of(OwnIngredient.of(ownName, parts)), "");
@@ -162,21 +149,20 @@ public record Recipe(
         return map;
     }
 
-    /** What a balance must meet, in the order of the file. */
+    /** Targets for a balance, in the order of the file. */
     public List<Target> targets() {
         return goals.stream().flatMap(one -> one.value().stream().flatMap(List::stream)).toList();
     }
 
-    /** What all lines weigh together that can be read, g. */
+    /** The total mass of the valid lines, g. */
     public double massG() {
         return lines.stream().filter(RecipeLine::counts).mapToDouble(RecipeLine::grams).sum();
     }
 
     /**
-     * The recipe as a mix; lines that are unfinished or wrong are left out.
+     * The recipe as a mix without its unfinished or wrong lines.
      *
-     * @return all amounts
-     * @throws BatchFileException if what it is frozen with is wrong, or all amounts are zero
+     * @throws BatchFileException if the freezing conditions are wrong, or all amounts are zero
      */
     public Mix mix() throws BatchFileException {
         if (!setup.fault().isEmpty()) {
@@ -202,23 +188,23 @@ public record Recipe(
         return setup.method();
     }
 
-    /** The bath; empty to have it taken by the batch's weight. */
+    /** The stated bath; empty if its size follows from the batch's mass. */
     public Optional<BathSetup> bath() {
         return setup.value(SetupField.ICE)
                 .flatMap(iceG -> setup.value(SetupField.SALT).map(g -> new BathSetup(iceG, g)));
     }
 
-    /** The freezer's temperature, °C; −18 if none is typed. */
+    /** The freezer's temperature, °C; −18 by default. */
     public double freezerC() {
         return setup.value(SetupField.FREEZER).orElse(HOME_FREEZER_C);
     }
 
-    /** How much the volume grows by air, %; 0 if nothing is typed. */
+    /** Overrun, %; 0 by default. */
     public double airPercent() {
         return setup.value(SetupField.AIR).orElse(0.0);
     }
 
-    /** How it is stored; empty as long as no days are typed. */
+    /** Storage conditions; empty without days. */
     public Optional<StorageConditions> stored() {
         double swingC = setup.value(SetupField.SWING).orElse(0.0);
         Optional<StorageConditions.WarmSpell> warmed =
@@ -232,11 +218,9 @@ public record Recipe(
     }
 
     /**
-     * The same in another size.
+     * Scales the recipe to a new mass, g.
      *
-     * @param newMassG what it is to weigh, g
-     * @return the recipe
-     * @throws IllegalArgumentException if it has no weight to scale, or the new one is no weight
+     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds a tonne
      */
     public Recipe weighing(double newMassG) {
         double now = massG();
@@ -247,17 +231,12 @@ public record Recipe(
         return times(newMassG / now);
     }
 
-    /** The same, so many times as much. */
+    /** The same with all masses multiplied. */
     public Recipe times(double factor) {
         return of(lines.stream().map(line -> line.times(factor)).toList());
     }
 
-    /**
-     * The same with some ingredients more or less.
-     *
-     * @param changes what to add and take out
-     * @return the recipe
-     */
+    /** Adds and removes some amounts of ingredients. */
     public Recipe changed(List<AmountChange> changes) {
         Recipe now = this;
         for (AmountChange amountChange : changes) {

@@ -7,27 +7,27 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a recipe file holds. The recipe knows no file; what is asked of it here is refused with file
- * and line.
+ * The content of a recipe file. Its methods report errors with file and line, which the recipe does
+ * not know.
  *
  * @param file the file's name
- * @param recipe the recipe, with all that is unfinished or wrong in it
- * @param lineage where the batch stands in its row, if a window wrote the file
- * @param unfinished what is unfinished or wrong, in the file's order
+ * @param recipe the recipe, unfinished or wrong lines included
+ * @param lineage position in its series, if a window wrote the file
+ * @param unfinished unfinished or wrong entries, in the file's order
  */
 public record RecipeFile(
         String file, Recipe recipe, BatchLineage lineage, List<Unfinished> unfinished) {
-    /** What can't be done with a recipe because of something unfinished in it. */
+    /** The use of a recipe that an unfinished entry prevents. */
     enum Prevents {
         /** The line is left out. */
         NOTHING,
         /** An amount is missing, which a balance finds. */
         ANALYSIS,
-        /** It can't be frozen so. */
+        /** Freezing conditions are wrong. */
         EVERYTHING
     }
 
-    /** Something unfinished or wrong on a line, from 1, and what to do about it. */
+    /** Something unfinished or wrong on a line, from 1, with its fix. */
     record Unfinished(int line, String words, Prevents prevents) {
         static Unfinished of(int line, SetupField field, FreezingSetup setup) {
             String fault = setup.fault(field);
@@ -40,7 +40,7 @@ public record RecipeFile(
                     : new Unfinished(line, fault, Prevents.EVERYTHING);
         }
 
-        /** What a line of the recipe lacks, whether it is a comment or stated. */
+        /** The fault of a recipe line, commented out or not. */
         static Optional<Unfinished> of(int at, RecipeLine line, boolean comment) {
             if (line.counts()) {
                 return Optional.empty();
@@ -70,7 +70,7 @@ public record RecipeFile(
         }
     }
 
-    /** What is asked of a recipe. */
+    /** A calculation on a recipe. */
     interface Question<T> {
         T of(Recipe recipe) throws BatchFileException;
     }
@@ -82,14 +82,13 @@ public record RecipeFile(
     /**
      * The recipe as a mix.
      *
-     * @return all amounts
      * @throws BatchFileException if an amount is missing, or all are zero
      */
     public Mix mix() throws BatchFileException {
         return ask(Prevents.ANALYSIS, Recipe::mix);
     }
 
-    /** Asks something that anything unfinished of this weight prevents. */
+    /** Runs a calculation unless an entry prevents it. */
     <T> T ask(Prevents from, Question<T> question) throws BatchFileException {
         Optional<Unfinished> first =
                 unfinished.stream().filter(one -> one.prevents().compareTo(from) >= 0).findFirst();
@@ -110,9 +109,8 @@ public record RecipeFile(
     }
 
     /**
-     * What is unfinished and prevents nothing.
-     *
-     * @return for each two short sentences, with file and line
+     * Warnings for the unfinished entries that prevent nothing: two short sentences each, with file
+     * and line.
      */
     public List<String> warnings() {
         return unfinished.stream()

@@ -5,7 +5,7 @@ import coldwright.text.TextFile;
 
 import java.nio.file.Path;
 
-/** From a file on disk to a batch. */
+/** Opens a recipe file on disk. */
 public final class RecipeFileOpener {
     /** A long batch has 5,000 bytes. */
     private static final int MOST_BYTES = 1_000_000;
@@ -13,11 +13,9 @@ public final class RecipeFileOpener {
     private RecipeFileOpener() {}
 
     /**
-     * Reads a batch file.
+     * Reads a recipe file.
      *
-     * @param file which file
-     * @return the batch
-     * @throws BatchFileException at the first thing that is wrong, in one sentence
+     * @throws BatchFileException at the first error
      */
     public static RecipeFile read(Path file) throws BatchFileException {
         TextFile read = TextFile.read(file, MOST_BYTES);

@@ -20,14 +20,14 @@ import java.util.Set;
 
 /**
  * Reads a recipe file: {@code key: value} lines, then a table that begins with {@code
- * ingredient,grams}. Lines that begin with {@code #} are comments; some of them a window wrote. The
- * format stands in {@code docs/batch-file.md}.
+ * ingredient,grams}. Lines that begin with {@code #} are comments, some of them written by a
+ * window. {@code docs/batch-file.md} describes the format.
  */
 public final class RecipeFileReader {
-    /** Begins a line of the table, or a field before it, that is unfinished or wrong. */
+    /** Marks an unfinished or wrong field or table row. */
     static final String UNFINISHED = "# unfinished: ";
 
-    /** Began an unfinished line in older files: {@code amount | name}, at the head of the file. */
+    /** Marks an unfinished row in older files: {@code amount | name}, at the head of the file. */
     private static final String TYPED = "# typed:";
 
     private static final List<String> COLUMNS =
@@ -37,7 +37,7 @@ public final class RecipeFileReader {
     private final RecipeHeadReader head;
     private BatchLineage lineage = BatchLineage.NONE;
 
-    /** Where the unfinished fields and lines of the file are; those of older files come last. */
+    /** Lines of the unfinished fields and rows; those of older files come last. */
     private final Map<SetupField, Integer> fields = new EnumMap<>(SetupField.class);
 
     private final Set<Integer> unfinished = new HashSet<>();
@@ -50,12 +50,10 @@ public final class RecipeFileReader {
     }
 
     /**
-     * Reads a recipe.
+     * Reads a recipe and the comments of a window.
      *
      * @param file the file's name, for messages
-     * @param text what is in it
-     * @return the recipe, with what a window noted beside it
-     * @throws BatchFileException at the first thing that is wrong, in one sentence
+     * @throws BatchFileException at the first error
      */
     public static RecipeFile read(String file, String text) throws BatchFileException {
         return new RecipeFileReader(file).read(text);
@@ -229,7 +227,7 @@ public final class RecipeFileReader {
         }
     }
 
-    /** A table takes numbers with g and kg, and nothing that is wrong. */
+    /** Checks a row; a table takes only valid numbers in g and kg. */
     private static RecipeLine checked(RecipeLine read, List<String> columns, CSVRecord record) {
         if (read.ingredient().isBlank()) {
             throw new IllegalArgumentException(

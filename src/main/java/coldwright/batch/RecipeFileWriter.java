@@ -9,21 +9,15 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Writes a recipe and its lineage as a recipe file. What is unfinished or wrong becomes a comment
- * in its place, so that the file can be read at any time and nothing that was typed is lost.
+ * Writes a recipe and its lineage as a recipe file. Unfinished or wrong entries become comments in
+ * their place, so that the file is always readable and nothing typed is lost.
  */
 public final class RecipeFileWriter {
     private final StringBuilder text = new StringBuilder();
 
     private RecipeFileWriter() {}
 
-    /**
-     * A recipe as a file.
-     *
-     * @param recipe the recipe
-     * @param lineage where it stands in its row
-     * @return a recipe file
-     */
+    /** The text of a recipe file. */
     public static String text(Recipe recipe, BatchLineage lineage) {
         RecipeFileWriter writer = new RecipeFileWriter();
         lineage.comments().forEach(writer::line);
@@ -81,7 +75,10 @@ public final class RecipeFileWriter {
                 one -> line(RecipeFileReader.UNFINISHED + one.key() + " = " + setup.text(one)));
     }
 
-    /** These fields as typed, which are left no more; nothing if one of them is empty or wrong. */
+    /**
+     * Formats these fields as typed and removes them from {@code left}; empty if one is empty or
+     * wrong.
+     */
     private static String typed(
             String form, FreezingSetup setup, Set<SetupField> left, SetupField... fields) {
         if (!setup.has(fields)) {
@@ -92,7 +89,7 @@ public final class RecipeFileWriter {
                 Stream.of(fields).map(one -> one.withUnit(setup.text(one))).toArray());
     }
 
-    /** As typed where it is weighed; spoons and cups by their grams. */
+    /** Masses as typed; spoons and cups in grams. */
     private static String grams(RecipeLine line) {
         String typed = line.amount().text().strip();
         if (typed.matches("[0-9.]+ *(g|kg|mg)?")) {

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** The {@code key: value} lines of a batch file, one after the other. */
+/** Reads the {@code key: value} lines of a recipe file. */
 final class RecipeHeadReader {
     private static final List<String> KEYS =
             List.of("name", "method", "bath", "freezer", "air", "stored", "own", "target", "total");
@@ -97,14 +97,14 @@ final class RecipeHeadReader {
         };
     }
 
-    /** Takes a field as typed; one that is wrong is refused. */
+    /** Sets a field as typed, or throws if it is wrong. */
     private void set(SetupField field, String text) {
         String typed = field.withoutUnit(text);
         right(field.read(typed));
         setup = setup.with(field, typed);
     }
 
-    /** What is typed, unless it is wrong. */
+    /** Returns a valid value, or throws with its fault. */
     static <T> Typed<T> right(Typed<T> typed) {
         if (!typed.fault().isEmpty()) {
             throw new IllegalArgumentException(typed.fault());
@@ -167,7 +167,7 @@ final class RecipeHeadReader {
         return List.copyOf(targets);
     }
 
-    /** Where the value begins: the last number of the part, so that "ice at -18 °C 70 %" works. */
+    /** Index of the value: the last number of the part, so that "ice at -18 °C 70 %" works. */
     private static int firstOfValue(String words) {
         int cut = words.length();
         while (cut > 0 && !Character.isDigit(words.charAt(cut - 1))) {

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A line of a recipe as typed, right or wrong.
+ * A line of a recipe as typed, valid or not.
  *
- * @param amount how much of it
- * @param ingredient what it names
- * @param min no less than this, g, for a balance
- * @param max no more than this, g, for a balance
+ * @param amount the amount
+ * @param ingredient the ingredient
+ * @param min lower bound for a balance, g
+ * @param max upper bound for a balance, g
  * @param fixed whether a balance must keep its amount
  */
 public record RecipeLine(
@@ -24,7 +24,7 @@ public record RecipeLine(
         Typed<Double> max,
         boolean fixed) {
     /**
-     * A line that no balance binds.
+     * A line without bounds for a balance.
      *
      * @param amount as typed
      * @param name as typed; an own ingredient is found once the line is part of its recipe
@@ -63,7 +63,7 @@ public record RecipeLine(
         return new RecipeLine(amount, Typed.of(typed, Shelf::find), min, max, fixed);
     }
 
-    /** The same where these ingredients are found before those of the shelf. */
+    /** The same, with these ingredients searched before those of the shelf. */
     RecipeLine among(Map<String, Ingredient> own) {
         Ingredient mine = own.get(name().strip().toLowerCase(Locale.ROOT));
         return mine == null || ingredient.value().filter(mine::equals).isPresent()
@@ -72,22 +72,22 @@ public record RecipeLine(
                         amount, new Typed<>(name(), Optional.of(mine), ""), min, max, fixed);
     }
 
-    /** What it names, as typed. */
+    /** The ingredient's name, as typed. */
     public String name() {
         return ingredient.text();
     }
 
-    /** Whether it still lacks its amount or its name. */
+    /** Whether its amount or its name is missing. */
     public boolean unfinished() {
         return amount.isBlank() || ingredient.isBlank();
     }
 
-    /** Whether nothing at all is typed. */
+    /** Whether nothing is typed in any field. */
     boolean isBlank() {
         return amount.isBlank() && ingredient.isBlank() && min.isBlank() && max.isBlank();
     }
 
-    /** What is wrong with it, in a sentence; a line that names nothing yet is not wrong. */
+    /** Its fault in a sentence; a line without a name yet has none. */
     public Optional<String> fault() {
         if (ingredient.isBlank()) {
             return Optional.empty();
@@ -108,15 +108,14 @@ public record RecipeLine(
         }
     }
 
-    /** Whether it is part of the mix: finished, and nothing is wrong with it. */
+    /** Whether it is part of the mix: finished and without faults. */
     public boolean counts() {
         return !unfinished() && fault().isEmpty();
     }
 
     /**
-     * Its mass.
+     * Its mass, g; zero while it is unfinished.
      *
-     * @return g; zero while it is unfinished
      * @throws IllegalArgumentException if it can't be weighed, such as a cup of something without a
      *     known density
      */
@@ -124,12 +123,12 @@ public record RecipeLine(
         return amount.value().flatMap(typed -> ingredient.value().map(typed::grams)).orElse(0.0);
     }
 
-    /** No less than this, g, for a balance. */
+    /** Lower bound for a balance, g. */
     double leastG() {
         return keepsAmount() ? grams() : min.value().orElse(0.0);
     }
 
-    /** No more than this, g, for a balance; infinite for no limit. */
+    /** Upper bound for a balance, g; infinite for no limit. */
     double mostG() {
         return keepsAmount() ? grams() : max.value().orElse(Double.POSITIVE_INFINITY);
     }
@@ -150,7 +149,7 @@ public record RecipeLine(
         return withAmount(TypedAmount.number(massG) + " g");
     }
 
-    /** So many times as much; what can't be read stays. */
+    /** The same, multiplied; an unreadable amount stays unchanged. */
     RecipeLine times(double factor) {
         return amount.value().map(typed -> withAmount(typed.times(factor))).orElse(this);
     }

@@ -10,19 +10,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How a batch was kept in its freezer.
+ * Storage of a batch in its freezer.
  *
- * @param days how long, 0 to 1000
- * @param swingC how far the freezer swings up and down, once in 8 h, °C, 0 to 10
- * @param warmed one time out of the cold at the end of it, if there was one
+ * @param days storage time, 0 to 1000
+ * @param swingC temperature variation, ± °C, once in 8 h, 0 to 10
+ * @param warmed a warm spell at the end, if any
  */
 public record StorageConditions(double days, double swingC, Optional<WarmSpell> warmed)
         implements Worded {
     /**
-     * A time out of the cold, such as on the way home; then it is as cold as before.
+     * A time out of the freezer, such as on the way home; then it is as cold as before.
      *
-     * @param temperatureC how warm the batch became, °C, −40 to −0.5
-     * @param hours how long it was so warm, 0 to 100
+     * @param temperatureC temperature it reached, °C, −40 to −0.5
+     * @param hours time at that temperature, 0 to 100
      */
     public record WarmSpell(double temperatureC, double hours) {
         public WarmSpell {
@@ -49,12 +49,11 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
     }
 
     /**
-     * What became of the crystals.
+     * The crystals after this storage.
      *
-     * @param drawn the batch at the end of freezing
-     * @param freezerC the freezer, °C
-     * @return the batch after it was kept so
-     * @throws IllegalArgumentException if nearly all ice would melt on the way
+     * @param drawn crystals at the end of freezing
+     * @param freezerC the freezer's temperature, °C
+     * @throws IllegalArgumentException if nearly all ice would melt during storage
      */
     CrystalStory after(CrystalStory drawn, double freezerC) {
         CrystalStory kept = drawn.storedAt(freezerC).swinging(swingC).forDays(days);
@@ -64,16 +63,12 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
         return kept.heatShock(warmed.get().temperatureC(), warmed.get().hours());
     }
 
-    /** As long in a freezer that does not swing, and never out of it. */
+    /** The same time at a steady temperature, never warmed. */
     StorageConditions steady() {
         return new StorageConditions(days, 0, Optional.empty());
     }
 
-    /**
-     * Whether it was anything but steady.
-     *
-     * @return true if the freezer swings or the batch was warmed
-     */
+    /** Whether the temperature varied or the batch was warmed. */
     public boolean disturbed() {
         return swingC > 0 || warmed.isPresent();
     }

@@ -4,16 +4,15 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * What somebody typed into a field, and what it means or what is wrong with it. It is read once,
- * when it is typed.
+ * The text of a field with its value or fault. It is parsed once, when it is typed.
  *
- * @param <T> what it means
+ * @param <T> type of its value
  * @param text as typed
- * @param value what it means; empty if nothing is typed or it is wrong
- * @param fault what is wrong with it, in a sentence; empty if nothing is
+ * @param value its value; empty if nothing valid is typed
+ * @param fault its fault in a sentence; empty if there is none
  */
 public record Typed<T>(String text, Optional<T> value, String fault) {
-    /** Reads a field with what gives its meaning or refuses it with a sentence. */
+    /** Parses a field; the reader throws if the text is invalid. */
     static <T> Typed<T> of(String text, Function<String, T> reader) {
         if (text.isBlank()) {
             return new Typed<>(text, Optional.empty(), "");
@@ -25,12 +24,12 @@ public record Typed<T>(String text, Optional<T> value, String fault) {
         }
     }
 
-    /** A field in which nothing is typed. */
+    /** An empty field. */
     static <T> Typed<T> nothing() {
         return new Typed<>("", Optional.empty(), "");
     }
 
-    /** Whether nothing is typed but spaces. */
+    /** Whether the text is empty or only spaces. */
     public boolean isBlank() {
         return text.isBlank();
     }

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 /**
  * An amount as a cook types it: {@code 120}, {@code 1.2 kg}, {@code 2 tbsp}, {@code 1/2 cup}.
  *
- * @param count how many of the unit
- * @param unit as typed, lower case; empty for grams
+ * @param count number of units
+ * @param unit the unit as typed, lower case; empty for grams
  */
 public record TypedAmount(double count, String unit) {
     private static final Pattern SHAPE =
@@ -21,11 +21,9 @@ public record TypedAmount(double count, String unit) {
     private static final double MOST_G = 1e6;
 
     /**
-     * Reads an amount.
+     * Parses an amount.
      *
-     * @param text as typed
-     * @return the amount
-     * @throws IllegalArgumentException if it is none, in one sentence
+     * @throws IllegalArgumentException if the text is not an amount
      */
     public static TypedAmount of(String text) {
         String plain =
@@ -62,11 +60,11 @@ public record TypedAmount(double count, String unit) {
     }
 
     /**
-     * In grams.
+     * The mass in grams.
      *
-     * @param ingredient of what; spoons and cups need its density
+     * @param ingredient the ingredient; spoons and cups need its density
      * @return g, 0 to a tonne
-     * @throws IllegalArgumentException if the unit is not known, or honest only on a scale
+     * @throws IllegalArgumentException if the unit is unknown, or the ingredient must be weighed
      */
     public double grams(Ingredient ingredient) {
         double massG =
@@ -96,16 +94,14 @@ public record TypedAmount(double count, String unit) {
         };
     }
 
-    /** So many times as much, as it would be typed. */
+    /** The amount multiplied, as a cook would type it. */
     String times(double factor) {
         return (number(count * factor) + " " + unit).strip();
     }
 
     /**
-     * A number as a cook writes it: four digits, no more than a thousandth.
-     *
-     * @param value any finite number
-     * @return without an end of zeros
+     * A finite number as a cook writes it: three decimals below 10, two below 100, else one,
+     * without trailing zeros.
      */
     public static String number(double value) {
         double size = Math.abs(value);

@@ -8,17 +8,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A number and its unit as somebody typed them.
+ * A number and its unit, as typed.
  *
- * @param what what it is the quantity of, for messages
+ * @param what name of the quantity, for messages
  * @param value the number
- * @param unit the unit in lower case; empty if none stands there
+ * @param unit the unit in lower case; empty if there is none
  */
 record TypedQuantity(String what, double value, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+))\\s*(.*)");
 
-    /** Most that an amount may weigh: a tonne. */
+    /** The largest mass: a tonne, g. */
     private static final double MOST_G = 1e6;
 
     /** Grams of each unit of mass. */
@@ -56,7 +56,7 @@ record TypedQuantity(String what, double value, String unit) {
                 shape.group(2).strip().toLowerCase(Locale.ROOT));
     }
 
-    /** As grams; a bare number is grams. */
+    /** Converts to grams; a bare number is grams. */
     double grams() {
         double massG = in(GRAMS, "g or kg");
         if (massG < 0) {
@@ -67,7 +67,7 @@ record TypedQuantity(String what, double value, String unit) {
         return Require.within(what, massG, new Require.Range(0, MOST_G, "g"));
     }
 
-    /** As a temperature, °C unless °F is written. */
+    /** Converts to a temperature, °C unless °F is written. */
     double celsius(double least, double most) {
         double temperatureC =
                 switch (unit) {
@@ -80,17 +80,17 @@ record TypedQuantity(String what, double value, String unit) {
         return Require.within(what, temperatureC, new Require.Range(least, most, "°C"));
     }
 
-    /** As a difference of temperatures, °C. */
+    /** Converts to a temperature difference, °C. */
     double degrees() {
         return in(DEGREES, "°C");
     }
 
-    /** As days. */
+    /** Converts to days. */
     double days() {
         return in(DAYS, "days");
     }
 
-    /** As hours. */
+    /** Converts to hours. */
     double hours() {
         return in(HOURS, "h");
     }
@@ -103,7 +103,7 @@ record TypedQuantity(String what, double value, String unit) {
         return value * units.get(unit);
     }
 
-    /** As a share, %. */
+    /** Converts to a share, %. */
     double percent(double least, double most) {
         if (!unit.isEmpty() && !unit.equals("%")) {
             throw new IllegalArgumentException(

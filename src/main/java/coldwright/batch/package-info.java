@@ -1,7 +1,7 @@
 /**
- * A recipe, its file and its whole analysis: what the commands print and the window shows.
+ * A recipe, its file and its analysis, as the commands print and the window shows them.
  *
- * <p>The codec knows the file's format, the analysis asks the science, and neither knows who
- * prints.
+ * <p>The file classes know the format, the analysis uses the science, and neither knows who shows
+ * the results.
  */
 package coldwright.batch;

@@ -16,7 +16,6 @@ public final class ClaimTrial {
     /**
      * Java that tries claims. If one of them can't be compiled, none is tried.
      *
-     * @param claims the claims
      * @return one snippet, to be run after the snippets above the claims
      */
     public static String snippet(List<? extends LessonClaim> claims) {
@@ -26,7 +25,6 @@ public final class ClaimTrial {
     /**
      * Judges claims by what their snippet printed.
      *
-     * @param claims the claims
      * @param printed all of it
      * @return their verdicts, in order; fewer than the claims if the run ended before its end
      */
@@ -38,10 +36,10 @@ public final class ClaimTrial {
     }
 
     /**
-     * Tries claims and waits. Whatever does not plainly pass together is tried once more by itself,
-     * so that its words are those of a run of its own.
+     * Tries claims and waits. A claim that doesn't pass with the others is tried again by itself,
+     * so that its message is that of a run of its own.
      *
-     * @param above the snippets above; what ran to its end is put behind them
+     * @param above the snippets above; snippets that run to their end are added
      */
     static List<ClaimVerdict> of(
             List<? extends LessonClaim> claims, List<String> above, BlockingRunner runner) {
@@ -64,7 +62,7 @@ public final class ClaimTrial {
         return ClaimVerdict.of(claim, outcome);
     }
 
-    /** The verdicts of a run to its end; none, if they can't be told apart. */
+    /** The verdicts of a complete run; none if they can't be separated. */
     private static List<ClaimVerdict> together(
             List<? extends LessonClaim> claims, List<String> above, BlockingRunner runner) {
         String snippet = snippet(claims);

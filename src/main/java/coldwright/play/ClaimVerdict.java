@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * What came of a claim.
+ * The result of a claim.
  *
- * @param claim what the lesson says
+ * @param claim the claim of the lesson
  * @param state how the two compare
  * @param outcome how the run of its expression ended
  */
@@ -20,11 +20,11 @@ public record ClaimVerdict(LessonClaim claim, State state, RunOutcome outcome) {
 
     /** How a claim compares with a run. */
     public enum State {
-        /** It came out as the lesson says. */
+        /** The run agrees with the lesson. */
         PASSED,
-        /** It came out otherwise. */
+        /** The run disagrees with the lesson. */
         MISSED,
-        /** Nothing came out that can be compared. */
+        /** The run has no result that can be compared. */
         FAILED
     }
 
@@ -51,17 +51,17 @@ public record ClaimVerdict(LessonClaim claim, State state, RunOutcome outcome) {
         return passes ? State.PASSED : State.MISSED;
     }
 
-    /** Whether it came out as the lesson says. */
+    /** Whether the run agrees with the lesson. */
     public boolean passed() {
         return state == State.PASSED;
     }
 
-    /** The number that the run gave, if it gave one. */
+    /** The number that the run returned, if any. */
     public OptionalDouble number() {
         return number(outcome);
     }
 
-    /** Words that read like a number are none. */
+    /** A text that looks like a number isn't one. */
     private static OptionalDouble number(RunOutcome outcome) {
         if (!(outcome instanceof RunOutcome.Finished finished) || WORDS.contains(finished.type())) {
             return OptionalDouble.empty();

@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Plays a lesson from top to bottom: runs its snippets, tries what it says of them, and has its
- * questions answered. A snippet that fails stops nothing; what follows runs without it.
+ * Plays a lesson from top to bottom: runs its snippets, tries its claims, and has its questions
+ * answered. The rest runs without a snippet that fails.
  *
  * <pre>{@code
  * new LessonPlayer(lesson, PlayMode.LEARN, SnippetTexts.AUTHORS, bench).play(listener);
@@ -29,12 +29,10 @@ public final class LessonPlayer {
     private boolean changed;
 
     /**
-     * A player at the lesson's beginning.
+     * A player at the beginning of a lesson.
      *
-     * @param lesson the lesson
-     * @param mode what is run and tried beside the snippets
-     * @param texts whose version is played
-     * @param runner runs the snippets
+     * @param mode what to run and try besides the snippets
+     * @param texts whose version to play
      */
     public LessonPlayer(Lesson lesson, PlayMode mode, SnippetTexts texts, BlockingRunner runner) {
         this.steps = List.copyOf(StepNames.parts(lesson).entrySet());
@@ -43,11 +41,7 @@ public final class LessonPlayer {
         this.runner = runner;
     }
 
-    /**
-     * Plays all of it.
-     *
-     * @param listener hears of it
-     */
+    /** Plays the whole lesson. */
     public void play(PlayListener listener) {
         for (int i = 0; i < steps.size(); i++) {
             play(i, listener);
@@ -57,8 +51,7 @@ public final class LessonPlayer {
     /**
      * Plays the next step.
      *
-     * @param number its place, from 1; 0 for what stands before the first step
-     * @param listener hears of it
+     * @param number its position, from 1; 0 for the part before the first step
      */
     public void play(int number, PlayListener listener) {
         PlayedStep step = step(number);
@@ -71,10 +64,10 @@ public final class LessonPlayer {
     }
 
     /**
-     * Passes over the next step: its snippets run, because what follows needs them, and nobody
-     * hears of it.
+     * Skips the next step. Its snippets run because later ones need them, but no listener is
+     * called.
      *
-     * @param number its place, from 1; 0 for what stands before the first step
+     * @param number its position, from 1; 0 for the part before the first step
      */
     public void skip(int number) {
         PlayedStep step = step(number);
@@ -171,7 +164,7 @@ public final class LessonPlayer {
             return Optional.of(run);
         }
 
-        /** A solution stands in for its snippet to the step's end. */
+        /** A solution replaces its snippet until the end of the step. */
         void end() {
             answer(Optional.empty());
             tryPending();
@@ -194,7 +187,7 @@ public final class LessonPlayer {
             }
         }
 
-        /** Tries what was said since the last snippet, all in one go. */
+        /** Tries the claims since the last snippet, all together. */
         private void tryPending() {
             if (!pending.isEmpty()) {
                 listener.tried(ClaimTrial.of(pending, above, runner));

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Hears how a lesson is played. The methods of {@link LessonPart.Visitor} are called when the
- * player comes to a part, before anything of it runs or is tried; the others say what came of it.
+ * Listens while a lesson is played. The methods of {@link LessonPart.Visitor} are called before a
+ * part is run or tried; the others report the results.
  */
 public interface PlayListener extends LessonPart.Visitor {
     /** A step begins. */
     default void stepBegan(PlayedStep step) {}
 
-    /** A snippet ran, well or not. */
+    /** A snippet ran, with or without success. */
     default void ran(SnippetText snippet, FinishedRun run) {}
 
     /** The author's solution of a snippet ran in its place. */

@@ -1,17 +1,17 @@
 package coldwright.play;
 
-/** What is run and tried of a lesson beside its snippets. */
+/** What to run and try of a lesson besides its snippets. */
 public enum PlayMode {
     /**
-     * All that an author must know: every check line and every verified number, several at a time.
-     * To the step's end the solution of an exercise stands in for its snippet.
+     * For authors: every check line and every verified number, several at a time. The solution of
+     * an exercise replaces its snippet until the end of the step.
      */
     CHECK,
-    /** What a learner sees: the check lines, each check where it stands. */
+    /** For learners: the check lines, each where it appears. */
     LEARN,
-    /** Nothing more. */
+    /** The snippets alone. */
     PRINT,
-    /** The solutions too, beside the snippets. */
+    /** The snippets and their solutions. */
     PRINT_SOLVED;
 
     boolean solves() {

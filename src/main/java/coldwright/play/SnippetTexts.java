@@ -1,18 +1,17 @@
 package coldwright.play;
 
-/** Whose version of a lesson is played. */
+/** The version of a lesson to play. */
 @FunctionalInterface
 public interface SnippetTexts {
-    /** Its author's. */
+    /** The author's version. */
     SnippetTexts AUTHORS = (step, index, authorText) -> authorText;
 
     /**
-     * The text of a snippet.
+     * The text to run for a snippet.
      *
-     * @param step its step's name
+     * @param step the step's name
      * @param index which snippet of the step, from 0
      * @param authorText the text in the lesson
-     * @return the text to run
      */
     String textOf(String step, int index, String authorText);
 }

@@ -1,2 +1,2 @@
-/** Playing a lesson: one loop runs its snippets and tries what it says; listeners hear of it. */
+/** Playing a lesson: one loop runs its snippets and tries its claims; listeners get the results. */
 package coldwright.play;

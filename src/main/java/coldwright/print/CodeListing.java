@@ -6,21 +6,21 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Java text on paper: its words coloured, a line for each line; what does not fit goes on below,
- * further in than the line began.
+ * Java text on paper: syntax colours and hanging indents. A line that is too long continues below,
+ * indented further.
  */
 final class CodeListing {
-    /** How far further in, in letters. */
+    /** Characters of extra indent. */
     private static final int HANGING = 4;
 
-    /** The width of a Mononoki letter, in its size (the font's own advance). */
+    /** The width of a Mononoki character at size 1 (the font's own advance). */
     private static final double LETTER_EMS = 0.562;
 
     private final StringBuilder html = new StringBuilder("<pre class=\"java\"><code>");
     private final String java;
     private final List<JavaHighlight> words;
 
-    /** The first word that does not end before the line being set. */
+    /** The first word that ends after the start of the current line. */
     private int next;
 
     private CodeListing(String java) {

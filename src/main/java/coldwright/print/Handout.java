@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A lesson as one HTML text, which is complete in itself and well-formed XML too. */
+/** A lesson as one self-contained HTML text that is also well-formed XML. */
 public final class Handout implements LessonPart.Visitor {
     private final Lesson lesson;
     private final Map<Integer, SnippetOutput> given;
@@ -25,7 +25,7 @@ public final class Handout implements LessonPart.Visitor {
     private Optional<LessonPart.Prediction> asked = Optional.empty();
     private int snippets;
 
-    /** Whether the part being set is the last of a step's beginning. */
+    /** Whether this part is the last that stays with the step's heading. */
     private boolean started;
 
     private Handout(
@@ -37,12 +37,10 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     /**
-     * Sets a lesson.
+     * Writes a lesson as an HTML file.
      *
-     * @param lesson the lesson
-     * @param given what its snippets gave, by the line where their fence stands; may lack any
-     * @param handoutOptions how it is wanted
-     * @return the whole text of an HTML file
+     * @param given the output of its snippets, by the line of their fence; some may be missing
+     * @param handoutOptions edition, paper and contents
      */
     public static String html(
             Lesson lesson, Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
@@ -99,11 +97,9 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     /**
-     * Whether a handout says of a snippet that it did not end well.
+     * Whether a handout reports a failed snippet. A blank handout shows no output.
      *
-     * @param given what each snippet gave
-     * @param handoutOptions how it is wanted; a page to write on says nothing of what came out
-     * @return true if so
+     * @param given the output of each snippet
      */
     public static boolean showsTrouble(
             Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
@@ -145,7 +141,7 @@ public final class Handout implements LessonPart.Visitor {
         asked = Optional.of(prediction);
     }
 
-    /** Closes what stays together at a step's beginning, if this part is the last of it. */
+    /** Closes the group that stays with the step's heading, if this part is its last. */
     private void closeHeadingGroup() {
         html.append(started ? "</div>\n" : "");
         started = false;

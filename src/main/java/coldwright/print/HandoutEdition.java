@@ -1,11 +1,11 @@
 package coldwright.print;
 
-/** For whom a handout is. */
+/** Who a handout is for. */
 public enum HandoutEdition {
-    /** To read: text, questions, snippets, what they gave, and why. */
+    /** To read: text, questions, snippets, output and explanations. */
     READER,
-    /** To write on: questions with room for answers, and nothing that gives them away. */
+    /** To write on: questions with room for answers, and no hints. */
     BLANK,
-    /** For the teacher: all of it, with right answers, solutions, checks and notes. */
+    /** For the teacher: everything, with right answers, solutions, checks and notes. */
     ANSWERS
 }

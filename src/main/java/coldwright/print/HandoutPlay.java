@@ -15,7 +15,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Keeps what the snippets of a lesson, or what a learner made of them, gave. */
+/** Collects the output of a lesson's snippets, the author's or a learner's. */
 public final class HandoutPlay implements PlayListener {
     private final Function<RunOutcome, String> trouble;
     private final Map<Integer, SnippetOutput> given = new HashMap<>();
@@ -25,14 +25,12 @@ public final class HandoutPlay implements PlayListener {
     }
 
     /**
-     * Plays a lesson as a handout needs it.
+     * Plays a lesson for a handout.
      *
-     * @param lesson the lesson
-     * @param options a learner's snippets take the place of the author's; the teacher's handout has
-     *     what the solutions give too
-     * @param runner runs them
-     * @param trouble says why a run did not end well, in one sentence
-     * @return what each gave, by the line of its fence
+     * @param options a learner's snippets replace the author's; the teacher's edition adds the
+     *     output of the solutions
+     * @param trouble explains a failed run in one sentence
+     * @return the output of each snippet, by the line of its fence
      */
     public static Map<Integer, SnippetOutput> of(
             Lesson lesson,

@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
-/** How a page looks: one style sheet for paper and screen. */
+/** The look of a page: one style sheet for paper and screen. */
 enum HandoutStyle {
     /** A lesson. */
     HANDOUT("handout.css", ""),
     /** A batch on one sheet. */
     MAKE("make.css", ""),
-    /** A batch of many lines on one sheet. */
+    /** A batch of many lines on one sheet, in small type. */
     MAKE_TIGHT("make.css", " class=\"tight\"");
 
     private final String style;
@@ -29,7 +29,7 @@ enum HandoutStyle {
         }
     }
 
-    /** The whole file; the title is markup already. */
+    /** The whole file; the title is already markup. */
     String page(String title, PaperSize paper, String content) {
         return """
                 <!DOCTYPE html>

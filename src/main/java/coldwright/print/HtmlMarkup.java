@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Words, prose and Java as well-formed HTML. */
+/** Text, prose and Java as well-formed HTML. */
 final class HtmlMarkup {
     private static final HtmlRenderer RENDERER =
             HtmlRenderer.builder()
@@ -22,15 +22,15 @@ final class HtmlMarkup {
                     .attributeProviderFactory(context -> HtmlMarkup::attributes)
                     .build();
 
-    /** The space between a number and its unit, where no line may end. */
+    /** The space between a number and its unit, where a line must not break. */
     private static final Pattern BEFORE_UNIT =
             Pattern.compile(
                     "(?<=\\d) (?=(?:°C|%|g|kg|mL|ml|L|µm|mm|cm|kJ|h|min|s)(?:[\\s.,;:)?!<]|$))");
 
-    /** A temperature outside a tag; lines are broken within {@code °C} if they may. */
+    /** A temperature outside a tag; without this, lines may break within {@code °C}. */
     private static final Pattern DEGREES = Pattern.compile("[\\d.,−–]+\u00A0°[CF](?![^<>]*>)");
 
-    /** Characters that no XML text may hold. */
+    /** Characters that are not allowed in XML text. */
     private static final Pattern UNPRINTABLE =
             Pattern.compile(
                     "[^\\x09\\x0A\\x20-\\x7E\\xA0-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
@@ -47,7 +47,7 @@ final class HtmlMarkup {
                 .replace("\"", "&quot;");
     }
 
-    /** One line of plain text, numbers kept with their units. */
+    /** One line of plain text, with numbers and their units kept together. */
     static String line(String words) {
         return kept(escaped(words));
     }
@@ -85,7 +85,7 @@ final class HtmlMarkup {
         return words.toString();
     }
 
-    /** Java text with its words coloured. */
+    /** Java text with syntax colours. */
     static String java(String code) {
         return CodeListing.html(code.stripTrailing());
     }

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
-/** What a cook must know of an ingredient to handle it. */
+/** Properties of an ingredient that matter when a cook handles it. */
 final class IngredientHandling {
     private static final Pattern BROWNED =
             Pattern.compile("caramel|toffee|butterscotch|praline|brittle|dulce|honeycomb");
@@ -19,7 +19,7 @@ final class IngredientHandling {
                     ".*(berries|cherries|currants|mango|banana|peach|apricot|pear|apple|plum|melon|kiwi|fig|lychee|fruit|guava|rhubarb|avocado)");
     private static final Pattern RAW_MEAL = Pattern.compile(".*(flour|oats|starch|arrowroot)");
 
-    /** Shares of an ingredient, % by mass, above which it counts as one of its kind (judgement). */
+    /** Share of an ingredient, % by mass, above which it counts as one of its kind (judgement). */
     private static final double STRONG_PERCENT = 5;
 
     private static final double SOUR_PERCENT = 0.3;
@@ -41,7 +41,10 @@ final class IngredientHandling {
         return one.composition().percent(Component.ALCOHOL) > STRONG_PERCENT;
     }
 
-    /** Sour enough to curdle hot milk; what is made of milk has its own sourness within. */
+    /**
+     * Sour enough to curdle hot milk; milk products don't count, because they are sour by
+     * themselves.
+     */
     static boolean isSour(Ingredient one) {
         return !isMilk(one) && percent(one, Component.Kind.ACID) > SOUR_PERCENT;
     }
@@ -84,7 +87,7 @@ final class IngredientHandling {
         return amounts.stream().anyMatch(amount -> is.test(amount.ingredient()));
     }
 
-    /** The names of all that are so, as they are said in a sentence; empty if there is none. */
+    /** The names of all matching ingredients as a list in a sentence; empty if there are none. */
     static String names(List<Amount> amounts, Predicate<Ingredient> are) {
         List<String> names =
                 amounts.stream()

@@ -5,9 +5,9 @@ import coldwright.lesson.PartsByKind;
 
 import java.util.List;
 
-/** What of a step stays on the page of its heading. */
+/** The parts of a step that stay on the page of its heading. */
 final class KeepWithHeading {
-    /** Longer text than this does not look lost at the foot of a page. */
+    /** A longer text does not look lost at the foot of a page. */
     private static final int SHORT = 450;
 
     private KeepWithHeading() {}
@@ -15,9 +15,8 @@ final class KeepWithHeading {
     /**
      * How many parts stay with the heading.
      *
-     * @param parts the step's
-     * @return 2 if the first is a short text with something behind it, of a snippet only its code;
-     *     else 0
+     * @return 2 if the first is a short text and another follows (of a snippet only its code); else
+     *     0
      */
     static int partsOf(List<LessonPart> parts) {
         if (parts.size() < 2) {

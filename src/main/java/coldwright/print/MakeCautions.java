@@ -7,7 +7,7 @@ import coldwright.science.mix.Amount;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What may hurt in making or eating this batch, and no other. */
+/** Cautions that apply to making or eating this batch. */
 final class MakeCautions {
     private MakeCautions() {}
 

@@ -32,18 +32,12 @@ public final class MakeSheet {
      * A sheet as pages.
      *
      * @param bytes a PDF file
-     * @param pages how many pages it has; a usual batch needs one
+     * @param pages number of pages; a usual batch needs one
      */
     @SuppressWarnings("ArrayRecordComponent")
     public record Pages(byte[] bytes, int pages) {}
 
-    /**
-     * Sets the sheet as HTML.
-     *
-     * @param all the batch with its reckoning
-     * @param paper the sheet that it is printed on
-     * @return the whole text of an HTML file, which is well-formed XML too
-     */
+    /** Writes the sheet as an HTML file, which is also well-formed XML. */
     public static String html(BatchAnalysis all, PaperSize paper) {
         return html(all, paper, HandoutStyle.MAKE);
     }
@@ -52,13 +46,7 @@ public final class MakeSheet {
         return new MakeSheet(all).whole(paper, handoutStyle);
     }
 
-    /**
-     * Sets the sheet as PDF, in smaller type if it would not fit one page otherwise.
-     *
-     * @param all the batch with its reckoning
-     * @param paper the sheet
-     * @return the pages
-     */
+    /** Writes the sheet as PDF, in smaller type if it would not fit on one page otherwise. */
     public static Pages pdf(BatchAnalysis all, PaperSize paper) {
         Pages usual = pages(html(all, paper, HandoutStyle.MAKE));
         if (usual.pages() == 1) {
@@ -180,9 +168,8 @@ public final class MakeSheet {
     }
 
     /**
-     * A name for its file.
+     * A name for the sheet's file.
      *
-     * @param name what the batch is called
      * @return letters, digits and hyphens, without an ending
      */
     public static String fileName(String name) {

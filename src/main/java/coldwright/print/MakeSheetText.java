@@ -2,13 +2,13 @@ package coldwright.print;
 
 import coldwright.text.DisplayText;
 
-/** Quantities as a make sheet says them. */
+/** Quantities as they appear on a make sheet. */
 final class MakeSheetText {
     private static final double MINUTES_FROM_SECONDS = 120;
 
     private MakeSheetText() {}
 
-    /** Grams: to a tenth from 10 g on, to a hundredth below, without an end of zeros. */
+    /** Grams: to a tenth from 10 g, to a hundredth below, without trailing zeros. */
     static String grams(double massG) {
         String text = DisplayText.decimals(massG < 10 ? 2 : 1, massG);
         return text.replaceFirst("\\.?0+$", "").isEmpty() || !text.contains(".")

@@ -21,12 +21,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * How a batch is made, step by step. Times and temperatures of freezing are the reckoning's; the
- * order of mixing, the ten parts of sugar to a gum and the hours of ageing are common practice, no
- * source.
+ * The method of a batch, step by step. Freezing times and temperatures are calculated; the order of
+ * mixing, the ten parts of sugar to a gum and the hours of ageing are common practice, no source.
  */
 final class MakeSteps {
-    /** The first point of the rules' tables, 155 °F, and one that a kitchen reaches, 175 °F. */
+    /** First point of the rules' tables, 155 °F, and one that a kitchen can reach, 175 °F. */
     private static final double[] HEAT_C = {(155 - 32) / 1.8, (175 - 32) / 1.8};
 
     private static final double AGED_FROM_FAT_PERCENT = 3;
@@ -44,12 +43,12 @@ final class MakeSteps {
         this.plan = all.plan();
     }
 
-    /** The amounts that are more than nothing. */
+    /** The amounts above zero. */
     static List<Amount> used(Mix mix) {
         return mix.amounts().stream().filter(amount -> amount.massG() > 0).toList();
     }
 
-    /** Whether it is warmed on its way: for egg, milk, starch or gums. */
+    /** Whether the mix is heated: because of egg, milk, starch or gums. */
     static boolean isHeated(Mix mix) {
         List<Amount> amounts = used(mix);
         return IngredientHandling.any(amounts, IngredientHandling::isEgg)
@@ -116,7 +115,7 @@ final class MakeSteps {
                         : "**Heat.** Bring it just to the boil, stirring: starch and gums swell in the heat, and raw meal must be cooked.");
     }
 
-    /** What boils away, curdles hot milk or loses its scent goes in when the mix is cold. */
+    /** Whether it is added to the cold mix: it boils away, curdles hot milk or loses its scent. */
     private boolean goesInLate(Ingredient one) {
         return isHeated(mix)
                 && (IngredientHandling.isStrong(one)

@@ -20,15 +20,15 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Figures and drawings with their captions, numbered as they come. */
+/** Figures and drawings with captions, numbered in order. */
 final class NumberedFigures {
     private static final FigureFormat FIGURE = FigureFormat.of(680, 400);
     private static final FigureFormat DRAWING = FigureFormat.of(680, 520);
 
-    /** Three of these stand side by side, with letters that can still be read. */
+    /** Small enough for three side by side, with legible letters. */
     private static final FigureFormat MOMENT = FigureFormat.of(320, 272);
 
-    /** A table on paper shows so many rows of a long curve at most. */
+    /** The most rows of a long curve in a printed table. */
     private static final int MOST_ROWS = 24;
 
     private static final int DIGITS = 4;
@@ -64,13 +64,13 @@ final class NumberedFigures {
         throw new AssertionError(exhibit.getClass());
     }
 
-    /** A figure's axes alone, without a number; to draw on. */
+    /** A figure's empty axes, without a number, to draw on. */
     String empty(Figure axes) {
         return "<figure class=\"empty\">\n%s\n</figure>\n"
                 .formatted(svg(FigureFiles.svg(axes, FIGURE)));
     }
 
-    /** The same figure's frame. */
+    /** The axes of a figure. */
     static Figure frame(Figure figure) {
         return EmptyAxes.of(figure, FIGURE);
     }
@@ -80,7 +80,7 @@ final class NumberedFigures {
                 .formatted(name, picture, count, HtmlMarkup.line(caption), marks);
     }
 
-    /** Title and axes, as they are said to those who can't see the figure. */
+    /** Title and axes as alternative text. */
     private static String caption(Figure figure) {
         String axes = figure.y().caption() + " against " + figure.x().caption();
         boolean both = !figure.x().caption().isBlank() && !figure.y().caption().isBlank();
@@ -103,7 +103,7 @@ final class NumberedFigures {
         return drawing.title() + (moments.size() > 1 && !times.isEmpty() ? ": after " + times : "");
     }
 
-    /** The picture; names within are made its own, for a drawing's moments share theirs. */
+    /** The picture with its own element names, because the moments of a drawing share theirs. */
     private String svg(String svg) {
         pictures++;
         String own = svg.replaceAll("figure-(?=[0-9a-f]+)", "picture-" + pictures + "-");
@@ -138,7 +138,7 @@ final class NumberedFigures {
         return html.append("</tbody>\n</table>\n").toString();
     }
 
-    /** A number to four digits; anything else as it stands. */
+    /** A number to four digits; any other text unchanged. */
     private static String shortened(String text) {
         if (!text.matches("-?\\d+\\.?\\d*([eE][-+]?\\d{1,3})?")) {
             return HtmlMarkup.line(text);

@@ -13,7 +13,7 @@ public enum PaperSize {
         this.size = size;
     }
 
-    /** Its width and height as CSS has them. */
+    /** Width and height in CSS. */
     String size() {
         return size;
     }

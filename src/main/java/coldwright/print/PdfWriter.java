@@ -15,17 +15,17 @@ import java.util.Base64;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
-/** A handout's HTML as pages of paper. */
+/** Converts the HTML of a handout to PDF. */
 public final class PdfWriter {
     private static final Logger QUIET = Logger.getLogger("org.apache.pdfbox");
 
     private PdfWriter() {}
 
     /**
-     * Sets the pages.
+     * Converts to PDF; fetches nothing.
      *
-     * @param html what {@link Handout#html} gave
-     * @return the bytes of a PDF file; nothing is fetched from anywhere for it
+     * @param html the result of {@link Handout#html}
+     * @return the bytes of a PDF file
      */
     public static byte[] of(String html) {
         XRLog.setLoggingEnabled(false);
@@ -54,7 +54,7 @@ public final class PdfWriter {
         return bytes.toByteArray();
     }
 
-    /** How many pages a PDF file has. */
+    /** The number of pages of a PDF file. */
     static int pageCount(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return document.getNumberOfPages();
@@ -68,12 +68,12 @@ public final class PdfWriter {
         pages.useFont(() -> stream(file), family, weight, style, true);
     }
 
-    /** Whether it lies within the file; all else is never fetched. */
+    /** Whether it is inside the file; nothing else is fetched. */
     private static boolean isOwn(String uri) {
         return uri.startsWith("#") || uri.startsWith("data:font/");
     }
 
-    /** Fonts as pictures take them: from the style sheet alone. */
+    /** Fonts for pictures: only those of the style sheet. */
     private static String forPictures() {
         return face("Lato", "Lato-Regular.ttf") + face("Linux Libertine O", "LinLibertine_R.otf");
     }

@@ -9,7 +9,7 @@ import coldwright.paint.EmptyAxes;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Questions on paper, with room for an answer or with the answer. */
+/** Questions on paper, with the answer or room for one. */
 final class QuestionSheet {
     private QuestionSheet() {}
 
@@ -89,10 +89,10 @@ final class QuestionSheet {
     }
 
     /**
-     * Room for what came out of a snippet.
+     * Room for the output of a snippet.
      *
-     * @param figures what it drew; each leaves its axes to draw on
-     * @param worded whether it printed or gave something too, or it is not known what it does
+     * @param figures its figures; the axes of each are printed to draw on
+     * @param worded whether it also has text output, or whether that is unknown
      */
     static String room(List<Figure> figures, boolean worded, NumberedFigures exhibits) {
         StringBuilder html =

@@ -11,9 +11,9 @@ import coldwright.text.DisplayText;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What is to be bought, and what must stand ready. */
+/** What to buy, and which tools to have ready. */
 final class ShoppingList {
-    /** Nobody buys 597.4 g: rounded up to so much. */
+    /** Steps that amounts are rounded up to, because nobody buys 597.4 g. */
     private static final double[] STEPS_G = {1, 5, 10, 50};
 
     private ShoppingList() {}
@@ -54,7 +54,7 @@ final class ShoppingList {
         return DisplayText.decimals(0, step * Math.ceil(amount / step - 1e-9));
     }
 
-    /** Ice and salt for all parts together; empty where a freezer does the work. */
+    /** Ice and salt for all parts together; empty if a freezer is used. */
     static List<String> iceAndSalt(BatchAnalysis all) {
         if (!(all.plan().freeze().cold() instanceof Cold.Bath cold)) {
             return List.of();
@@ -67,7 +67,7 @@ final class ShoppingList {
         return list;
     }
 
-    /** The least bath that does, for a cook who has little ice; empty without a bath. */
+    /** The smallest bath that is enough, for a cook with little ice; empty without a bath. */
     static String leastBath(BatchAnalysis all) {
         if (!(all.plan().freeze().cold() instanceof Cold.Bath)) {
             return "";
@@ -79,7 +79,7 @@ final class ShoppingList {
                         .formatted(rounded(parts * least.iceG()), rounded(parts * least.saltG()));
     }
 
-    /** What must stand ready. */
+    /** The tools to have ready. */
     static List<String> tools(BatchAnalysis all) {
         List<String> list = new ArrayList<>();
         list.add("scale, thermometer, whisk, bowl");

@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * What a snippet gave when it was run.
+ * The output of a snippet.
  *
- * @param printed what it printed
- * @param value what its last expression gave, as text; empty if nothing
- * @param trouble why it did not end well, one sentence; empty if it did
- * @param exhibits what it drew, in order
- * @param solved what the author's solution gave in its place, if it was run
+ * @param printed the printed text
+ * @param value the value of its last expression as text; empty if none
+ * @param trouble why it failed, one sentence; empty if it did not
+ * @param exhibits its figures and drawings, in order
+ * @param solved the output of the author's solution, if that was run
  */
 public record SnippetOutput(
         String printed,
@@ -24,16 +24,14 @@ public record SnippetOutput(
         String trouble,
         List<Exhibit> exhibits,
         Optional<SnippetOutput> solved) {
-    /** A snippet that was not run. */
+    /** The output of a snippet that was not run. */
     public static final SnippetOutput NOTHING =
             new SnippetOutput("", "", "", List.of(), Optional.empty());
 
     /**
-     * What a run gave.
+     * The output of a run, without a value if its last line only printed.
      *
-     * @param run the run, as it ended
-     * @param trouble says why it did not end well, in one sentence
-     * @return what it printed, gave and drew, without a value if its last line only printed
+     * @param trouble explains a failed run in one sentence
      */
     static SnippetOutput of(FinishedRun run, Function<RunOutcome, String> trouble) {
         boolean finished = run.outcome() instanceof RunOutcome.Finished;
@@ -49,27 +47,21 @@ public record SnippetOutput(
                 Optional.empty());
     }
 
-    /**
-     * The same with what the author's solution gave.
-     *
-     * @param solution what it gave
-     * @return with it
-     */
+    /** Adds the output of the author's solution. */
     public SnippetOutput with(SnippetOutput solution) {
         return new SnippetOutput(printed, value, trouble, exhibits, Optional.of(solution));
     }
 
-    /** What it printed and gave, a line each; empty if nothing. */
+    /** Printed text and value, one per line; empty if there are none. */
     String words() {
         return (printed.stripTrailing() + "\n" + value).strip();
     }
 
-    /** Whether it ran and only said what things are: of that, nothing is to be written down. */
+    /** Whether it only made definitions, so that there is no output to write down. */
     boolean silent() {
         return words().isEmpty() && exhibits.isEmpty() && trouble.isEmpty();
     }
 
-    /** Copies what is given. */
     public SnippetOutput {
         exhibits = List.copyOf(exhibits);
     }

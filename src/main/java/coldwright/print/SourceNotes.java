@@ -3,11 +3,11 @@ package coldwright.print;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The sources that a handout names, each once, numbered as they come. */
+/** The sources in a handout, each once, numbered in order. */
 final class SourceNotes {
     private final List<String> sources = new ArrayList<>();
 
-    /** The small number that stands for a source. */
+    /** The reference number of a source. */
     String mark(String source) {
         String tidy = source.strip();
         int at = sources.indexOf(tidy);

@@ -6,9 +6,9 @@ import coldwright.science.mix.KitchenMeasure;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Grams as spoons and cups, where that is honest. */
+/** Grams as spoons and cups, where these are accurate enough. */
 final class SpoonText {
-    /** Further off than this, a spoon would tell something else than the scale (judgement). */
+    /** Largest error of a spoon measure, as a share of the mass (judgement). */
     private static final double MOST_OFF = 0.04;
 
     private static final double MOST_CUPS = 8;
@@ -17,11 +17,10 @@ final class SpoonText {
     private SpoonText() {}
 
     /**
-     * Spoons or cups of an amount.
+     * An amount in spoons or cups.
      *
-     * @param amount the amount
      * @return such as {@code 1¼ cups and 2 tbsp}; empty if the ingredient packs differently each
-     *     time, or no plain number of spoons comes near
+     *     time, or no simple number of spoons is near
      */
     static Optional<String> of(Amount amount) {
         OptionalDouble density = amount.ingredient().densityKgPerL();
@@ -34,7 +33,7 @@ final class SpoonText {
                 .or(() -> quarters(volumeMl, KitchenMeasure.TEASPOONS, 1, 8));
     }
 
-    /** Cups in quarters and the rest in tablespoons, of which four are a quarter. */
+    /** Cups in quarters and the rest in tablespoons; four tablespoons are a quarter. */
     private static Optional<String> cups(double volumeMl) {
         double cupMl = KitchenMeasure.CUPS.millilitres();
         long spoons = Math.round(16 * volumeMl / cupMl);

@@ -46,7 +46,7 @@ import java.util.concurrent.Callable;
 final class CheckCommand implements Callable<Integer> {
     private static final int MOST_SECONDS = 3600;
 
-    /** A class of thirty is to be checked soon, whatever one of them wrote. */
+    /** Time per hand-in: a class of thirty must not wait for one bad file. */
     private static final Duration FOR_HAND_INS = Duration.ofSeconds(10);
 
     private final TerminalScreen screen;
@@ -117,7 +117,7 @@ final class CheckCommand implements Callable<Integer> {
         return new ParallelLessonChecks(screen, patience(BlockingBench.PATIENCE)).check(lessons);
     }
 
-    /** Whoever forgot the name of the table gave that of the hand-ins for it. */
+    /** Catches {@code --table} without a file name: it takes the hand-ins' name as its own. */
     private void requireWords() {
         if (!words.isEmpty()) {
             return;

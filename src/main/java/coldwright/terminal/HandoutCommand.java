@@ -135,7 +135,7 @@ final class HandoutCommand implements Callable<Integer> {
         }
     }
 
-    /** A stranger's snippets, and a learner's, run only if somebody says so. */
+    /** A stranger's or a learner's snippets run only with the user's consent. */
     private boolean mayRun(List<Lesson> lessons, HandoutOptions handoutOptions) {
         if (trust || handoutOptions.edition() == HandoutEdition.BLANK) {
             return true;
@@ -161,7 +161,7 @@ final class HandoutCommand implements Callable<Integer> {
         return true;
     }
 
-    /** A file of its own for one of several lessons, such as {@code out-02-salt.pdf}. */
+    /** A file name for one of several lessons, such as {@code out-02-salt.pdf}. */
     private Path beside(Lesson lesson) {
         String own = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
         String name = file.getFileName().toString();
@@ -213,8 +213,8 @@ final class HandoutCommand implements Callable<Integer> {
     }
 
     /**
-     * The lessons that are not run: a blank handout needs the runs for the axes of its figures
-     * alone, so a stranger's gets lines to write on unless somebody agreed before.
+     * The lessons that are not run. A blank handout needs runs only for the axes of its figures, so
+     * an untrusted lesson gets lines to write on instead.
      */
     private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions handoutOptions) {
         RunConsent runConsent = new RunConsent(screen.withoutAsker(), courseLessons);

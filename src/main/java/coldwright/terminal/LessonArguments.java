@@ -8,17 +8,16 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 
-/** What a word on the command line means: one lesson, a folder of lessons, or a zip of them. */
+/** Reads a command-line argument: a lesson, a folder of lessons or a zip file of lessons. */
 final class LessonArguments {
     private LessonArguments() {}
 
     /**
-     * The lessons that a word means.
+     * The lessons that an argument names.
      *
      * @param word a lesson's number or name, a lesson file, a folder or a zip file
-     * @param shelf the lessons that have names
-     * @return one or more
-     * @throws IllegalArgumentException if there are none; one sentence
+     * @return at least one lesson
+     * @throws IllegalArgumentException if there are none
      */
     static List<Lesson> lessons(String word, LessonFolder shelf) {
         try {

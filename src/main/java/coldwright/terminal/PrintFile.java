@@ -9,17 +9,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
-/** The file that something is set for paper in, by its name. */
+/** A file that a command prints to. */
 final class PrintFile {
     private PrintFile() {}
 
     /**
-     * Whether it is to be a PDF.
+     * Whether the file name is a PDF's.
      *
-     * @param file a name that somebody typed
      * @return false for HTML
-     * @throws IllegalArgumentException if it is neither, or nothing can be written there; so that
-     *     this is said before anything is run
+     * @throws IllegalArgumentException if it is neither PDF nor HTML, or can't be written; checked
+     *     before anything is run
      */
     static boolean isPdf(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
@@ -45,14 +44,10 @@ final class PrintFile {
     }
 
     /**
-     * Whether files may be written. What is there already goes only if whoever sits there says so;
-     * a script knows what it does.
+     * Whether the files may be written. An existing file needs {@code replace} or the user's
+     * consent; a script is not asked.
      *
-     * @param files which
-     * @param option the option that they were named with
-     * @param replace whether somebody said so before
-     * @param screen asks
-     * @return false if something is to stay, which is then told
+     * @return false if a file must stay, after a message
      */
     static boolean mayWrite(
             List<Path> files, String option, boolean replace, TerminalScreen screen) {

@@ -22,7 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The program without its window. */
+/** The command-line interface. */
 public final class Terminal {
     private static final String NAME = "coldwright";
 
@@ -36,11 +36,7 @@ public final class Terminal {
         this.courseLessons = shelf;
     }
 
-    /**
-     * The program without its window, on the terminal that it was started from.
-     *
-     * @return ready for a command
-     */
+    /** The command-line interface on the terminal of this process. */
     public static Terminal ofThisProcess() {
         System.setProperty("java.awt.headless", "true");
         return new Terminal(
@@ -48,11 +44,11 @@ public final class Terminal {
     }
 
     /**
-     * Obeys a command.
+     * Runs a command.
      *
-     * @param words the command and what belongs to it, such as {@code walk 1 --all}
-     * @return what the program shall end with: 0 done, 1 something in a lesson failed, 2 not
-     *     understood, 3 a fault of the program's own
+     * @param words the command and its arguments, such as {@code walk 1 --all}
+     * @return the exit code: 0 done, 1 something in a lesson failed, 2 not understood, 3 a fault of
+     *     the program
      */
     public int execute(String... words) {
         CommandLine commands = commands();
@@ -66,21 +62,14 @@ public final class Terminal {
         }
     }
 
-    /**
-     * Whether a word is a command.
-     *
-     * @param word what was typed
-     * @return true if {@link #execute} knows it
-     */
+    /** Whether {@link #execute} knows this command. */
     public boolean knows(String word) {
         return commands().getSubcommands().containsKey(word);
     }
 
     /**
-     * Says why there is no window and walks the first lesson without asking anything.
-     *
-     * @param why one sentence
-     * @return what the program shall end with
+     * Explains why there is no window and walks through the first lesson without questions. Returns
+     * the exit code.
      */
     public int insteadOfWindow(String why) {
         screen.say(why);

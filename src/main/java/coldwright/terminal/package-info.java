@@ -1,5 +1,5 @@
 /**
- * The commands without a window: walking through a lesson, checking lessons, and the help that goes
- * with them. Everything is written as UTF-8; nothing here ever shows a stack trace.
+ * Commands without a window: walking through lessons, checking them, and their help. All output is
+ * UTF-8; none of it is a stack trace.
  */
 package coldwright.terminal;

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Set;
 
-/** Numbers and remarks as every page writes them, on paper, in the window and in the terminal. */
+/** Formats numbers and sentences for paper, window and terminal. */
 public final class DisplayText {
     private static final double HOURS_FROM_MINUTES = 120;
 
@@ -17,11 +17,9 @@ public final class DisplayText {
     private DisplayText() {}
 
     /**
-     * A number.
+     * A number with a true minus, never before zero.
      *
-     * @param places decimals
-     * @param value any number
-     * @return with a true minus, and none before nought
+     * @param places number of decimals
      */
     public static String decimals(int places, double value) {
         String text = String.format(Locale.ROOT, "%." + places + "f", value);
@@ -29,12 +27,7 @@ public final class DisplayText {
         return plain.replace('-', '−');
     }
 
-    /**
-     * A number with all its figures that matter.
-     *
-     * @param value any number
-     * @return at most six significant digits and a true minus, such as {@code −2.64}
-     */
+    /** A number with at most six significant digits and a true minus, such as {@code −2.64}. */
     public static String number(double value) {
         if (Double.isNaN(value)) {
             return "not a number";
@@ -53,34 +46,28 @@ public final class DisplayText {
     }
 
     /**
-     * What a snippet gave. A number keeps all its digits and gets a true minus; what only reads
-     * like one, such as a text, stays as it is.
+     * The result of a snippet. A number keeps all its digits and gets a true minus; text that looks
+     * like a number is unchanged.
      *
-     * @param value the value as text
-     * @param type its type's name
-     * @return the value for people
+     * @param type the name of its type
      */
     public static String result(String value, String type) {
         return NUMBERS.contains(type) && value.startsWith("-") ? "−" + value.substring(1) : value;
     }
 
     /**
-     * A length of time.
+     * A duration.
      *
-     * @param minutes how many
-     * @return whole minutes, or from two hours on hours to a tenth; {@code never} where it has no
-     *     end
+     * @return whole minutes below two hours, else hours to a tenth; {@code never} if infinite
      */
     public static String minutes(double minutes) {
         return minutes(minutes, "never");
     }
 
     /**
-     * A length of time.
+     * As {@link #minutes(double)}.
      *
-     * @param minutes how many
-     * @param never what to say where it has no end
-     * @return as {@link #minutes(double)}
+     * @param never the text for an infinite duration
      */
     public static String minutes(double minutes, String never) {
         if (!Double.isFinite(minutes)) {
@@ -91,12 +78,7 @@ public final class DisplayText {
                 : decimals(1, minutes / 60) + " h";
     }
 
-    /**
-     * A remark as a sentence.
-     *
-     * @param words such as {@code cold enough}
-     * @return with a capital and a full stop
-     */
+    /** Adds a capital and a full stop to words such as {@code cold enough}. */
     public static String sentence(String words) {
         if (words.isEmpty()) {
             return words;

@@ -5,17 +5,15 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Finds what somebody most likely meant to type. */
+/** Finds the word that somebody most likely meant to type. */
 public final class NearestWord {
     private NearestWord() {}
 
     /**
-     * The known word that is fewest slips away from a mistyped one; a slip is a letter too many,
-     * missing, wrong, or two swapped.
+     * The known word with the fewest typing errors; an error is a letter too many, missing or
+     * wrong, or two swapped.
      *
-     * @param typed what was typed
-     * @param known the words that it could have been
-     * @return the nearest, if it is near enough to be worth naming
+     * @return the nearest, if it is near enough
      */
     public static Optional<String> to(String typed, Collection<String> known) {
         String low = typed.toLowerCase(Locale.ROOT);
@@ -27,8 +25,6 @@ public final class NearestWord {
     /**
      * The end of a sentence that names the nearest word.
      *
-     * @param typed what was typed
-     * @param known the words that it could have been
      * @return such as {@code : did you mean "check"?}; empty if none is near
      */
     public static String question(String typed, Collection<String> known) {
@@ -44,13 +40,7 @@ public final class NearestWord {
         return Math.max(1, Math.min(typed.length(), word.length()) / 3);
     }
 
-    /**
-     * How many slips lie between two words, upper and lower case told apart.
-     *
-     * @param a one word
-     * @param b the other
-     * @return 0 if they are the same; at most the length of the longer
-     */
+    /** The number of typing errors between two words, case-sensitive; at most the longer length. */
     public static int typos(String a, String b) {
         int[][] table = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {

@@ -1,9 +1,9 @@
 package coldwright.text;
 
 /**
- * Why a file is no text that can be used.
+ * An error in a text file.
  *
- * @param line the line, from 1; 0 if it is the whole file
- * @param words what is wrong and the mend, without file and line
+ * @param line the line, from 1; 0 for the whole file
+ * @param words the error and its fix, without file and line
  */
 public record TextFault(int line, String words) {}

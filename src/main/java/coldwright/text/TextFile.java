@@ -15,25 +15,22 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A file of UTF-8 text, as far as it is one.
+ * The UTF-8 text of a file.
  *
- * @param text the text; what was no UTF-8 in it stands as U+FFFD; empty if the file can't be used
- * @param faults what is wrong, in the order of lines
+ * @param text the text, with U+FFFD for invalid UTF-8; empty if the file can't be used
+ * @param faults its errors, in the order of lines
  */
 public record TextFile(Optional<String> text, List<TextFault> faults) {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-    /** Copies what is given. */
     public TextFile {
         faults = List.copyOf(faults);
     }
 
     /**
-     * Reads a file.
+     * Reads a file; never throws for a bad file.
      *
-     * @param file which file
-     * @param mostBytes how large it may be
-     * @return its text and what is wrong with it; never throws for a bad file
+     * @param mostBytes the largest allowed size
      */
     public static TextFile read(Path file, int mostBytes) {
         try {
@@ -60,12 +57,7 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
         }
     }
 
-    /**
-     * Decodes bytes.
-     *
-     * @param bytes a file's content
-     * @return its text and what is wrong with it
-     */
+    /** Decodes the content of a file. */
     public static TextFile of(byte[] bytes) {
         if (looksLikeUtf16(bytes)) {
             return new TextFile(

@@ -16,31 +16,29 @@ import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
-/** Writes files whole or not at all: until the last moment a file has its former content. */
+/** Writes files whole or not at all: until the write is complete, a file keeps its old content. */
 public final class WholeFile {
-    /** The ending of a file that is being written. */
+    /** The extension of a file that is being written. */
     public static final String PART = ".part";
 
     private static final System.Logger LOGGER = System.getLogger("coldwright.text");
 
-    /** No write takes this long; what is older was left by a program that was ended. */
+    /** No write takes this long; an older part file was left by a program that was killed. */
     private static final Duration ABANDONED = Duration.ofMinutes(1);
 
     private static final int MOST_TRIES = 5;
     private static final Duration BETWEEN_TRIES = Duration.ofMillis(20);
 
-    /** What a file system needs beside the bytes of a file, with room to spare. */
+    /** Space that a file system needs besides the bytes of a file, with room to spare. */
     private static final long NAME_AND_PLACE_BYTES = 8192;
 
     private WholeFile() {}
 
     /**
-     * Writes a file that whoever may read its folder may read.
+     * Writes a file with the permissions of its folder.
      *
-     * @param file which; one that is there is replaced, and what is no plain file (a device or a
-     *     pipe) is written to
-     * @param content what it shall hold
-     * @throws UnwrittenException if it can't; then what stood there stands
+     * @param file replaced if it exists; a device or a pipe is written to
+     * @throws UnwrittenException if it can't be written; then it is unchanged
      */
     public static void write(Path file, byte[] content) throws UnwrittenException {
         try {
@@ -62,11 +60,10 @@ public final class WholeFile {
     }
 
     /**
-     * Writes a file that nobody but the user may read, where the system can.
+     * Writes a file that only the user may read, where the system supports that.
      *
-     * @param file which; one that is there is replaced; its folder must be there
-     * @param content what it shall hold
-     * @throws IOException if it can't; then what stood there stands
+     * @param file replaced if it exists; its folder must exist
+     * @throws IOException if it can't be written; then it is unchanged
      */
     public static void writePrivate(Path file, byte[] content) throws IOException {
         Path part = Files.createTempFile(file.getParent(), file.getFileName() + "-", PART);
@@ -90,7 +87,7 @@ public final class WholeFile {
         }
     }
 
-    /** Makes the new name last through a power cut, where the system can. */
+    /** Makes the new name survive a power cut, where the system supports that. */
     private static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
@@ -99,11 +96,7 @@ public final class WholeFile {
         }
     }
 
-    /**
-     * Deletes what programs that were ended left half-written in a folder.
-     *
-     * @param folder which folder
-     */
+    /** Deletes part files that killed programs left in a folder. */
     public static void sweep(Path folder) {
         Instant old = Instant.now().minus(ABANDONED);
         try (Stream<Path> files = Files.list(folder)) {
@@ -117,7 +110,7 @@ public final class WholeFile {
         }
     }
 
-    /** Tries a few times: on some systems whoever looks at a file keeps it for a moment. */
+    /** Tries a few times: on some systems a reader keeps a file busy for a moment. */
     private static void replace(Path part, Path file) throws IOException {
         for (int tries = 1; ; tries++) {
             try {
@@ -151,7 +144,7 @@ public final class WholeFile {
         }
     }
 
-    /** Why a file can't be written. */
+    /** Reasons why a file can't be written. */
     public enum Reason {
         A_FOLDER("it is a folder; name a file in it"),
         NO_FOLDER("its folder is not there; make it or give another"),
@@ -166,9 +159,8 @@ public final class WholeFile {
         }
 
         /**
-         * The reason and its mend.
-         *
-         * @return half a sentence, such as {@code its disk is full; make room or give another}
+         * The reason and its fix as half a sentence, such as {@code its disk is full; make room or
+         * give another}.
          */
         public String words() {
             return words;
@@ -186,11 +178,6 @@ public final class WholeFile {
             this.reason = reason;
         }
 
-        /**
-         * Why.
-         *
-         * @return the reason
-         */
         public Reason reason() {
             return reason;
         }

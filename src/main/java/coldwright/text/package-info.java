@@ -1,6 +1,5 @@
 /**
- * Text that people typed: its file, its bytes, and the word they most likely meant; and numbers as
- * they are written for people; and files that are written whole or not at all. Knows nothing of
- * lessons or batches.
+ * Typed text: its file, its bytes and the word most likely meant; numbers as text for people; files
+ * that are written whole or not at all. Independent of lessons and recipes.
  */
 package coldwright.text;

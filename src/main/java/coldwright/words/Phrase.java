@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A sentence before it is in a language: which one, and its values.
+ * A sentence that is not yet in a language: its key and values.
  *
- * @param area where its words are
- * @param key its key there
+ * @param area the area of its text
+ * @param key its key in that area
  * @param values numbers, texts, other phrases and lists of these
  */
 public record Phrase(String area, String key, List<Object> values) {
@@ -18,34 +18,27 @@ public record Phrase(String area, String key, List<Object> values) {
     /**
      * A sentence.
      *
-     * @param area where its words are, such as {@code science.diagnosis}
-     * @param key its key there
+     * @param area the area of its text, such as {@code science.diagnosis}
+     * @param key its key in that area
      * @param values in the order of the English text
-     * @return the phrase
      */
     public static Phrase of(String area, String key, Object... values) {
         return new Phrase(area, key, List.of(values));
     }
 
     /**
-     * A name that may have a translation; others are the same in each language.
+     * A name that may have a translation; otherwise it is the same in each language.
      *
-     * @param area where its words are; it has the key {@code plain} too
+     * @param area the area of its text, which must have the key {@code plain}
      * @param kind the first part of its key
-     * @param name the name; with hyphens for blanks the second part of its key
-     * @return the phrase
+     * @param name the name; with hyphens for spaces it is the second part of its key
      */
     public static Phrase named(String area, String kind, String name) {
         String key = kind + "." + name.replace(' ', '-');
         return Words.of(area).has(key) ? of(area, key) : of(area, "plain", name);
     }
 
-    /**
-     * Phrases in English, as lessons have them.
-     *
-     * @param phrases any phrases
-     * @return their texts
-     */
+    /** The English texts of phrases, as in lessons. */
     public static List<String> english(List<Phrase> phrases) {
         return phrases.stream().map(Phrase::english).toList();
     }
@@ -53,27 +46,18 @@ public record Phrase(String area, String key, List<Object> values) {
     /**
      * The sentence in a language.
      *
-     * @param language English where there is no translation
-     * @return the text
+     * @param language the language; English if there is no translation
      */
     public String in(Locale language) {
         return Words.of(area).text(language, key, values.toArray());
     }
 
-    /**
-     * The sentence in English, as lessons, JSON and paper have it.
-     *
-     * @return the text
-     */
+    /** The sentence in English, as in lessons, JSON and paper. */
     public String english() {
         return in(Locale.ENGLISH);
     }
 
-    /**
-     * The sentence in the language that the program shows.
-     *
-     * @return the text
-     */
+    /** The sentence in the language shown. */
     public String shown() {
         return in(Words.shown());
     }

@@ -1,15 +1,11 @@
 package coldwright.words;
 
 /**
- * What has words in a bundle. Those of a constant of an enum are in its package's bundle, under the
- * names of the enum and the constant, such as {@code Texture.ICY}.
+ * A thing with a text in a bundle. An enum constant has its text in the bundle of its package,
+ * under the names of the enum and the constant, such as {@code Texture.ICY}.
  */
 public interface Worded {
-    /**
-     * It in any language.
-     *
-     * @return the phrase
-     */
+    /** Its text in any language. */
     default Phrase phrase() {
         if (this instanceof Enum<?> constant) {
             Class<?> type = constant.getDeclaringClass();
@@ -20,11 +16,7 @@ public interface Worded {
         throw new AssertionError(getClass());
     }
 
-    /**
-     * It in plain English words.
-     *
-     * @return such as {@code scoopable}
-     */
+    /** Its English text, such as {@code scoopable}. */
     default String words() {
         return phrase().english();
     }

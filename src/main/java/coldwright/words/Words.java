@@ -15,13 +15,13 @@ import java.util.stream.Collectors;
  * The texts of one area, such as {@code batch} or {@code science.diagnosis}. They are in {@code
  * words.properties} and its translations, in the resource folder of that name.
  *
- * <p>A text takes its values where it has {@code %s}, or {@code %2$s} to choose one; {@code %.1f}
- * rounds a number to one decimal; {@code %%} is a percent sign.
+ * <p>{@code %s} in a text is the next value, {@code %2$s} the second; {@code %.1f} rounds a number
+ * to one decimal; {@code %%} is a percent sign.
  */
 public final class Words {
     private static final Pattern VALUE = Pattern.compile("%(?:(\\d)\\$)?(?:([s%])|\\.(\\d)f)");
 
-    /** The program shows one language at a time; it is set before anything is shown. */
+    /** The language shown, set before anything appears. */
     private static volatile Locale shown = Locale.ENGLISH;
 
     private final String bundle;
@@ -34,26 +34,20 @@ public final class Words {
      * The texts of an area.
      *
      * @param area its package without {@code coldwright}
-     * @return its texts
      */
     public static Words of(String area) {
         return new Words("coldwright." + area + ".words");
     }
 
     /**
-     * Chooses the language of all that is shown from now on; until then it is English.
+     * Sets the language shown; English by default.
      *
-     * @param language English is shown where there is no translation
+     * @param language the language; English if there is no translation
      */
     public static void show(Locale language) {
         shown = language;
     }
 
-    /**
-     * The language that is shown.
-     *
-     * @return English unless another was chosen
-     */
     public static Locale shown() {
         return shown;
     }
@@ -61,7 +55,7 @@ public final class Words {
     /**
      * A text with its values.
      *
-     * @param language its language; English where there is no translation
+     * @param language its language; English if there is no translation
      * @param key its key
      * @param values texts, numbers, phrases and lists of these
      * @return the text; the key itself if there is none
@@ -90,12 +84,7 @@ public final class Words {
         return matcher.appendTail(filled).toString();
     }
 
-    /**
-     * Whether there is a text.
-     *
-     * @param key its key
-     * @return true if it is there in English
-     */
+    /** Whether there is an English text for a key. */
     public boolean has(String key) {
         return bundle(Locale.ENGLISH).containsKey(key);
     }

@@ -1,2 +1,2 @@
-/** Visible texts in every language: bundles of words, and sentences that are not yet in one. */
+/** Visible texts in every language: bundles of texts, and sentences not yet in a language. */
 package coldwright.words;

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * What became of a workbook that was cleared.
+ * The result of clearing a workbook.
  *
- * @param folder where everything lies now; empty if there was nothing or nothing could be moved
- * @param message what went wrong, one sentence; empty if nothing did
+ * @param folder the new folder of its files; empty if nothing was moved
+ * @param message the error, one sentence; empty if there was none
  */
 public record ArchivedWorkbook(Optional<Path> folder, Optional<String> message) {}

@@ -3,9 +3,9 @@ package coldwright.workbook;
 import java.nio.file.Path;
 
 /**
- * A file was written over that another window had changed; what it held is kept as a copy.
+ * A copy of a file's content before this window overwrote another window's change.
  *
- * @param what what the file is about, such as a lesson's title
- * @param copy where its former content is
+ * @param what the subject of the file, such as a lesson's title
+ * @param copy the copy
  */
 public record Copied(String what, Path copy) {}

@@ -11,19 +11,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The folder where a user's data is kept.
+ * The folder for a user's data.
  *
- * @param path the folder; it need not exist yet
+ * @param path the folder; it may not exist yet
  */
 public record DataFolder(Path path) {
-    /** The system property that names another folder. */
+    /** The system property that sets another folder. */
     public static final String PROPERTY = "coldwright.data";
 
-    /**
-     * The usual folder of this user on this system.
-     *
-     * @return what the system property {@value #PROPERTY} names, else what the system's custom is
-     */
+    /** The folder in the system property {@value #PROPERTY}, or else the system's usual one. */
     public static DataFolder usual() {
         String named = System.getProperty(PROPERTY, "");
         return named.isBlank()
@@ -34,7 +30,7 @@ public record DataFolder(Path path) {
                 : new DataFolder(Path.of(named).toAbsolutePath());
     }
 
-    /** The custom of a system: its name, the user's home, the environment. */
+    /** The usual folder of a system, from its name, the user's home and the environment. */
     static DataFolder of(String system, String home, Map<String, String> environment) {
         String name = system.toLowerCase(Locale.ROOT);
         Path user = Path.of(home);
@@ -54,7 +50,7 @@ public record DataFolder(Path path) {
                         .resolve("coldwright"));
     }
 
-    /** The XDG rules say that a relative path is to be ignored. */
+    /** The XDG specification ignores relative paths. */
     private static Optional<Path> absolute(String text) {
         try {
             return Optional.ofNullable(text)
@@ -67,9 +63,8 @@ public record DataFolder(Path path) {
     }
 
     /**
-     * Makes the folder where it is missing, and tries whether it can be written to.
-     *
-     * @return why it can't be used, one sentence; empty if it can
+     * Creates the folder if it is missing, and tests whether it is writable. Returns why it can't
+     * be used, one sentence; empty if it can.
      */
     Optional<String> make() {
         try {

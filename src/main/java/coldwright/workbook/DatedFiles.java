@@ -8,18 +8,16 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 
-/** Moves and copies files to names with a date, never over another. */
+/** Moves and copies files to names with a date, without overwriting. */
 final class DatedFiles {
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
 
     private DatedFiles() {}
 
     /**
-     * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it; never over another.
+     * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting.
      *
-     * @param file which
-     * @param when the date and time for its name
-     * @return where it is now
+     * @return the new path
      * @throws IOException if it can't be moved
      */
     static Path setAside(Path file, LocalDateTime when) throws IOException {
@@ -28,12 +26,10 @@ final class DatedFiles {
     }
 
     /**
-     * Copies a file to {@code NAME-YYYYMMDD-HHMMSS.ENDING} in a folder; never over another.
+     * Copies a file to {@code NAME-YYYYMMDD-HHMMSS.ENDING} in a folder, without overwriting.
      *
-     * @param file which
-     * @param folder where to; made if it is missing
-     * @param when the date and time for its name
-     * @return the copy, which is on the disk
+     * @param folder the target folder; created if missing
+     * @return the copy, flushed to disk
      * @throws IOException if it can't be copied
      */
     static Path copy(Path file, Path folder, LocalDateTime when) throws IOException {
@@ -50,12 +46,12 @@ final class DatedFiles {
         return to;
     }
 
-    /** A folder in another, {@code put-away-YYYYMMDD-HHMMSS}, that was not there before. */
+    /** Creates a new folder {@code put-away-YYYYMMDD-HHMMSS} in another. */
     static Path newDatedFolder(Path in, LocalDateTime when) throws IOException {
         return Files.createDirectory(free(in.resolve("put-away-" + STAMP.format(when))));
     }
 
-    /** The path itself, or one with a number behind it if it is taken. */
+    /** The path itself, or with a number appended if it exists. */
     static Path free(Path wanted) {
         Path to = wanted;
         for (int i = 2; Files.exists(to); i++) {

@@ -9,7 +9,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
-/** Saves the work in lessons soon after it changes; the same message is shown once in a row. */
+/** Saves work in lessons soon after it changes; the same message is shown only once in a row. */
 public final class DelayedSaver implements AutoCloseable {
     private final Workbook workbook;
     private final Consumer<String> messages;
@@ -18,14 +18,14 @@ public final class DelayedSaver implements AutoCloseable {
     private Optional<String> reported = Optional.empty();
 
     /**
-     * Sets a saver up.
+     * Creates a saver.
      *
-     * @param workbook where to save; closing it is its owner's business
-     * @param background where to write; one thread is enough, its end is its owner's business
-     * @param messages takes a sentence for the user when something is not kept, on a thread that
-     *     writes
-     * @param merged takes what was given and what was saved where that is more, because another
-     *     window had written too; on a thread that writes
+     * @param workbook where to save; its owner closes it
+     * @param background the executor for writes; one thread is enough, its owner ends it
+     * @param messages takes a sentence for the user when something is not saved, on a writing
+     *     thread
+     * @param merged takes the given work and the saved work if that has more, because another
+     *     window wrote too; on a writing thread
      */
     public DelayedSaver(
             Workbook workbook,
@@ -39,9 +39,8 @@ public final class DelayedSaver implements AutoCloseable {
     }
 
     /**
-     * Takes a change and returns at once. It is on the disk within a second.
-     *
-     * @param work the whole work in a lesson; it is marked as changed now
+     * Takes a change to the whole work in a lesson and returns at once. It is on the disk within a
+     * second.
      */
     public void changed(LessonWork work) {
         writes.put(work.key(), work.changedAt(Instant.now()));
@@ -63,7 +62,7 @@ public final class DelayedSaver implements AutoCloseable {
         return writes.flush();
     }
 
-    /** Writes what waits and takes no more turns in the background. */
+    /** Writes all pending changes and stops writing in the background. */
     @Override
     public void close() {
         writes.close();

@@ -9,16 +9,16 @@ import java.util.function.Predicate;
 
 /**
  * Writes values soon after they change, on a thread of its own. Changes that follow each other
- * quickly are written once; what could not be written is tried again.
+ * quickly are written once; failed writes are tried again.
  *
- * @param <K> what a value is filed under
- * @param <V> a value
+ * @param <K> type of the key
+ * @param <V> type of the value
  */
 public final class DelayedWrites<K, V> implements AutoCloseable {
-    /** From a change to its write; with the write itself well within a second. */
+    /** Delay from a change to its write; with the write itself well within a second. */
     private static final long WAIT_MS = 400;
 
-    /** From a write that failed to the next. */
+    /** Delay after a failed write. */
     private static final long RETRY_MS = 5_000;
 
     private final ScheduledExecutorService background;
@@ -29,22 +29,17 @@ public final class DelayedWrites<K, V> implements AutoCloseable {
     private boolean closed;
 
     /**
-     * Nothing waits yet.
+     * Creates an empty queue.
      *
-     * @param background where to write; one thread is enough, its end is its owner's business
-     * @param write writes a value; false if it is to be tried again
+     * @param background the executor for writes; one thread is enough, its owner ends it
+     * @param write writes a value; returns false to try again
      */
     public DelayedWrites(ScheduledExecutorService background, Predicate<V> write) {
         this.background = background;
         this.write = write;
     }
 
-    /**
-     * Takes a change and returns at once.
-     *
-     * @param key what it is filed under
-     * @param value the whole value
-     */
+    /** Takes a change and returns at once. */
     public void put(K key, V value) {
         boolean late;
         synchronized (pending) {
@@ -82,9 +77,7 @@ public final class DelayedWrites<K, V> implements AutoCloseable {
     }
 
     /**
-     * Writes what waits, on the calling thread.
-     *
-     * @return false if some of it is to be tried again
+     * Writes all pending values on the calling thread; returns false if some must be tried again.
      */
     public boolean flush() {
         synchronized (writing) {
@@ -101,7 +94,7 @@ public final class DelayedWrites<K, V> implements AutoCloseable {
         }
     }
 
-    /** Writes what waits and takes no more turns in the background. */
+    /** Writes all pending values and stops writing in the background. */
     @Override
     public void close() {
         synchronized (pending) {

@@ -3,7 +3,7 @@ package coldwright.workbook;
 import java.io.IOException;
 import java.util.Optional;
 
-/** Whether this window is the one that keeps a folder, and why not. */
+/** Whether this window owns a folder, and why not. */
 final class FolderClaim implements AutoCloseable {
     private static final String TAKEN =
             "another Coldwright window keeps this workbook; what you change here is not kept until it is closed";
@@ -16,7 +16,7 @@ final class FolderClaim implements AutoCloseable {
         this.folder = folder;
     }
 
-    /** Takes the folder if nobody has it; says whether this window has it now. */
+    /** Takes the folder if it is free; returns whether this window owns it. */
     boolean take() {
         notice = folder.make();
         if (notice.isEmpty()) {
@@ -36,7 +36,7 @@ final class FolderClaim implements AutoCloseable {
         return lock.isPresent();
     }
 
-    /** One sentence for the user; empty if this window has the folder. */
+    /** One sentence for the user; empty if this window owns the folder. */
     Optional<String> notice() {
         return notice;
     }

@@ -10,11 +10,11 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 
-/** Held by the one window that keeps a folder; the system lets it go when the program ends. */
+/** The lock of the one window that owns a folder; the system releases it when the program ends. */
 final class FolderLock implements AutoCloseable {
     /**
-     * On some systems closing any channel of a file lets go all locks on it that the program has,
-     * so no second channel may be opened while one is held.
+     * On some systems closing any channel of a file releases all locks of the program on it, so no
+     * second channel may be opened while the file is locked.
      */
     private static final Set<Path> HELD = new HashSet<>();
 
@@ -26,7 +26,7 @@ final class FolderLock implements AutoCloseable {
         this.channel = channel;
     }
 
-    /** Takes the lock, unless another has it. Where a system knows no locks, everybody gets it. */
+    /** Takes the lock if it is free. On a system without locks everybody gets it. */
     static Optional<FolderLock> take(Path folder) throws IOException {
         synchronized (HELD) {
             Path real = folder.toRealPath();

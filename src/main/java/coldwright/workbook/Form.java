@@ -6,26 +6,26 @@ import coldwright.workbook.entry.ParsedEntries;
 import java.util.Optional;
 
 /**
- * What is kept in a file as text, and how two versions of it are brought together.
+ * The text form of a value, and how to merge two versions of it.
  *
- * @param <T> what is kept
+ * @param <T> type of the value
  */
 interface Form<T> {
-    /** Reads a file's text; empty if nothing of it is usable. */
+    /** Reads a file's text; empty if none of it is usable. */
     ParsedEntries<Optional<T>> read(String text);
 
     /** Writes what {@link #read} reads. */
     String write(T value);
 
-    /** The same in the shape that {@code mine} has, if that is another. */
+    /** The value in the shape of {@code mine}. */
     T fitted(T value, T mine);
 
-    /** What was kept before anything was. */
+    /** The value before anything was saved. */
     T none(T mine);
 
-    /** Whether two are the same to the user. */
+    /** Whether two values are the same to the user. */
     boolean same(T one, T other);
 
-    /** Both versions together. */
+    /** Merges two versions. */
     Merged<T> merge(T base, T mine, T theirs);
 }

@@ -16,7 +16,7 @@ import coldwright.workbook.work.WorkText;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
-/** The forms of what a workbook keeps. */
+/** The text forms of a workbook's values. */
 final class Forms {
     static final Form<Preferences> SETTINGS =
             new Whole<>() {
@@ -70,7 +70,7 @@ final class Forms {
 
     private Forms() {}
 
-    /** Fits nothing, and all of it counts. */
+    /** A value that needs no fitting and is compared as a whole. */
     private abstract static class Whole<T> implements Form<T> {
         @Override
         public T fitted(T value, T mine) {
@@ -86,8 +86,8 @@ final class Forms {
     /**
      * Work in a lesson.
      *
-     * @param key what it is filed under
-     * @param fit fits it to the lesson's text of today
+     * @param key its key
+     * @param fit fits it to the current text of the lesson
      */
     record Work(LessonKey key, UnaryOperator<LessonWork> fit) implements Form<LessonWork> {
         static Work of(LessonKey key, Lesson lesson) {

@@ -19,14 +19,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The one door through which a window writes files of the data folder. It remembers what this
- * window has seen of each file, that is, last read or wrote, and compares that with the file before
- * it writes. What it has not seen is copied into the folder {@value #COPIES} first.
+ * The only way for a window to write files of the data folder. It remembers the state of each file
+ * that this window last read or wrote, and compares before each write. An unseen state is first
+ * copied into the folder {@value #COPIES}.
  *
- * <p>A state of a file is known by its mark, the SHA-256 of its bytes.
+ * <p>The mark of a state is the SHA-256 of the file's bytes.
  */
 public final class KeptFiles {
-    /** The folder in the data folder where copies are. */
+    /** The folder for copies in the data folder. */
     public static final String COPIES = "other-window";
 
     private static final String NO_FILE = "";
@@ -40,17 +40,16 @@ public final class KeptFiles {
         this.folder = folder;
     }
 
-    /** Calls a listener on the writing thread whenever something was copied. */
+    /** Calls a listener on the writing thread after each copy. */
     synchronized void whenCopied(Consumer<Copied> is) {
         listener = is;
     }
 
     /**
-     * The mark of a file as it is now. Take it before you read the file: if another window writes
-     * in between, the file counts as not seen.
+     * The current mark of a file. Take it before you read the file: if another window writes in
+     * between, the file counts as unseen.
      *
-     * @param file which file
-     * @return its mark; empty if there is no such plain file
+     * @return its mark; empty if there is no such regular file
      * @throws IOException if it can't be read
      */
     public String mark(Path file) throws IOException {
@@ -79,9 +78,8 @@ public final class KeptFiles {
     }
 
     /**
-     * This window has read a file and shows what is in it.
+     * Notes that this window has read a file and shows its content.
      *
-     * @param file which file
      * @param mark its mark from before it was read
      */
     public synchronized void saw(Path file, String mark) {
@@ -89,10 +87,9 @@ public final class KeptFiles {
     }
 
     /**
-     * Whether a file holds what this window has neither read nor written.
+     * Whether a file has content that this window has neither read nor written.
      *
-     * @param file which file
-     * @return false if it is as this window saw it last, or missing
+     * @return false if it is unchanged or missing
      * @throws IOException if it can't be read
      */
     public synchronized boolean isUnseen(Path file) throws IOException {
@@ -100,24 +97,23 @@ public final class KeptFiles {
         return !now.equals(NO_FILE) && !now.equals(seen.get(file));
     }
 
-    /** Everything was moved away: what was seen is seen no longer. */
+    /** Forgets all marks after everything was moved away. */
     synchronized void forgetAll() {
         seen.clear();
     }
 
     /**
-     * Writes a file whole or not at all. What it holds unseen is copied first, once.
+     * Writes a file whole or not at all. Unseen content is copied first, once.
      *
-     * @param file which; its folder is made if it is missing
-     * @param text its new text
-     * @param what what it is about, for the sentence on the copy
+     * @param file the file; its folder is created if missing
+     * @param what its subject, for the message about the copy
      * @throws IOException if the copy or the file can't be written; then the file is as it was
      */
     public void write(Path file, String text, String what) throws IOException {
         write(file, text, what, NO_FILE);
     }
 
-    /** The same; nothing of the state with the mark {@code merged} is missing in the new text. */
+    /** The same; the new text includes everything of the state with the mark {@code merged}. */
     synchronized void write(Path file, String text, String what, String merged) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         String next = markOf(bytes);
@@ -143,10 +139,9 @@ public final class KeptFiles {
     }
 
     /**
-     * Moves a damaged file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it; never over another.
+     * Moves a damaged file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting.
      *
-     * @param file which
-     * @return where it is now
+     * @return the new path
      * @throws IOException if it can't be moved
      */
     public Path setAside(Path file) throws IOException {
@@ -154,10 +149,9 @@ public final class KeptFiles {
     }
 
     /**
-     * Renames a file; never over another.
+     * Renames a file without overwriting.
      *
-     * @param file which
-     * @param name its new name, with a number behind it if that is taken
+     * @param name its new name, with a number appended if that exists
      * @throws IOException if it can't be renamed
      */
     public void rename(Path file, String name) throws IOException {

@@ -3,11 +3,11 @@ package coldwright.workbook;
 import java.util.List;
 
 /**
- * What was read from the workbook.
+ * A value loaded from the workbook.
  *
- * @param <T> what was asked for
- * @param value what is usable of it
- * @param messages one sentence for each thing that is wrong, for the user
+ * @param <T> type of the value
+ * @param value the usable part
+ * @param messages one sentence for the user for each error
  */
 public record LoadedWork<T>(T value, List<String> messages) {
     public LoadedWork {

@@ -10,19 +10,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A file that more than one window may write. A change is saved together with what another window
- * has written since this one last saw the file. What can't be brought together is copied first.
+ * A file that several windows may write. A change is merged with changes of other windows since
+ * this one last saw the file. A state that can't be merged is copied first.
  *
- * @param <T> what is kept in it
+ * @param <T> type of its value
  */
 final class SharedFile<T> {
     private final WorkbookFiles store;
     private final Path file;
 
-    /** What the page had when it was last read or saved. */
+    /** The page's value at the last load or save. */
     private Optional<T> given = Optional.empty();
 
-    /** What the file had then: what was given, together with what others wrote. */
+    /** The file's value at that time: the page's, merged with those of other windows. */
     private Optional<T> kept = Optional.empty();
 
     SharedFile(WorkbookFiles store, Path file) {
@@ -30,16 +30,16 @@ final class SharedFile<T> {
         this.file = file;
     }
 
-    /** A file's content as far as this window had not seen it. */
+    /** The part of a file's content that this window had not seen. */
     private record Theirs<T>(T value, String mark, boolean whole) {}
 
-    /** The page shows this, and it is what the file holds. */
+    /** The page shows this value, which is also the file's. */
     void shows(Optional<T> value) {
         given = value;
         kept = value;
     }
 
-    /** The page has this now; it was saved before. */
+    /** The page now has this value, which was saved before. */
     void given(T value) {
         given = Optional.of(value);
     }

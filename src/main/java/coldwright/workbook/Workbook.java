@@ -16,19 +16,18 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The folder with all that the program keeps for a user. One window at a time keeps it; another may
- * read it.
+ * The folder of a user's saved data. One window at a time may write it; others may read it.
  *
  * <pre>{@code
  * try (Workbook workbook = Workbook.open(DataFolder.usual())) {
- *     Loaded<Optional<LessonWork>> loaded = workbook.load(key);
- *     workbook.save(loaded.value().orElse(empty).withDone("Toast", true)).ifPresent(this::tell);
+ *     LoadedWork<Optional<LessonWork>> loaded = workbook.load(key);
+ *     workbook.save(loaded.value().orElse(empty).withDone("Toast", true)).ifPresent(this::show);
  * }
  * }</pre>
  *
- * <p>Nothing here throws for what is wrong with the disk or a file: each is one sentence for the
- * user, and the program goes on without keeping. May be used from several threads. Methods that
- * read or write wait for the disk, so call them off the window's thread or rarely.
+ * <p>No method throws for errors of the disk or a file: each is one sentence for the user, and the
+ * program continues without saving. Thread-safe. Methods that read or write wait for the disk, so
+ * call them off the window's thread or rarely.
  */
 public final class Workbook implements AutoCloseable {
     private final DataFolder folder;
@@ -55,8 +54,8 @@ public final class Workbook implements AutoCloseable {
     /**
      * Opens a workbook.
      *
-     * @param folder where it lies; made if it is missing
-     * @return the workbook; {@link #notice} says whether it keeps what it is given
+     * @param folder its folder; created if missing
+     * @return the workbook; {@link #notice} says whether it can save
      */
     public static Workbook open(DataFolder folder) {
         Workbook workbook = new Workbook(folder);
@@ -65,10 +64,10 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Tries again to keep the workbook, unless it does already. If it does now, save whatever was
-     * loaded before, changed or not: that gives it back together with what the other window wrote.
+     * Tries again to get write access, unless there is already. After a success, save everything
+     * that was loaded, changed or not: that returns it merged with the other window's changes.
      *
-     * @return as {@link #notice} from now on
+     * @return the new {@link #notice}
      */
     public synchronized Optional<String> tryAgain() {
         if (!keeps() && claim.take()) {
@@ -77,68 +76,44 @@ public final class Workbook implements AutoCloseable {
         return notice();
     }
 
-    /**
-     * Why nothing is kept.
-     *
-     * @return one sentence for the user; empty if what is saved is kept
-     */
+    /** Why nothing is saved, one sentence for the user; empty if it can save. */
     public Optional<String> notice() {
         return claim.notice();
     }
 
-    /**
-     * Whether what is saved is kept.
-     *
-     * @return true if so
-     */
+    /** Whether it can save. */
     public boolean keeps() {
         return claim.holds();
     }
 
     /**
-     * Calls a listener whenever a file is written over that another window had changed, so that a
-     * copy of it was made. It is called on the thread that writes.
-     *
-     * @param listener takes what was copied
+     * Calls a listener after another window's change was copied and overwritten, on the writing
+     * thread.
      */
     public void whenCopied(Consumer<Copied> listener) {
         store.files().whenCopied(listener);
     }
 
     /**
-     * The folder's other files, such as batches.
-     *
-     * @return writes no file without keeping what another window wrote there
+     * The folder's other files, such as recipes. Writing them also keeps another window's changes.
      */
     public KeptFiles files() {
         return store.files();
     }
 
-    /**
-     * Where it is.
-     *
-     * @return the folder
-     */
     public DataFolder folder() {
         return folder;
     }
 
-    /**
-     * Loads the work in a lesson as it was kept, whatever the lesson is today.
-     *
-     * @param key what it is filed under
-     * @return as {@link #load(LessonKey, Lesson)}
-     */
+    /** Loads the work in a lesson as it was saved, not fitted to the current lesson. */
     public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key) {
         return load(new Forms.Work(key, work -> work));
     }
 
     /**
-     * Loads the work in a lesson, fitted to its text of today. A damaged file is set aside beside
-     * its place, what is usable of it is given, and a message says so.
+     * Loads the work in a lesson, fitted to its current text. A damaged file is set aside, its
+     * usable part is returned, and a message says so.
      *
-     * @param key what it is filed under
-     * @param lesson the lesson as it is today
      * @return the work; empty if there is none
      */
     public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key, Lesson lesson) {
@@ -165,21 +140,14 @@ public final class Workbook implements AutoCloseable {
         return new LoadedWork<>(work, messages);
     }
 
-    /**
-     * A lesson's text has changed: from now on its work is fitted to the new one.
-     *
-     * @param key what the work is filed under
-     * @param lesson the lesson as it is today
-     */
+    /** Fits the work in a lesson to its new text from now on. */
     public synchronized void fit(LessonKey key, Lesson lesson) {
         forms.put(key, Forms.Work.of(key, lesson));
     }
 
     /**
-     * Says what the page shows where that is not what was saved last, because it was loaded or
-     * merged. What differs from it at the next save is a change made here.
-     *
-     * @param work the work that the page shows
+     * Notes the work that the page shows if it differs from the last save, because it was loaded or
+     * merged. Differences from it at the next save are changes made here.
      */
     public synchronized void shows(LessonWork work) {
         shared(work.key()).given(work);
@@ -190,13 +158,11 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Saves the work in a lesson, together with what another window has written since this one last
-     * loaded or saved it. Where both changed the same snippet or answer, this window's is saved and
-     * the other's file is copied first. At every moment the file is the former one or the new one,
-     * whole.
+     * Saves the work in a lesson, merged with another window's changes since this one last loaded
+     * or saved it. If both changed the same snippet or answer, this window's is saved and the
+     * other's file is copied first. At every moment the file is complete, old or new.
      *
-     * @param work the work
-     * @return what the file holds now
+     * @return the file's current value
      */
     public synchronized Saved<LessonWork> keep(LessonWork work) {
         LessonKey key = work.key();
@@ -211,7 +177,7 @@ public final class Workbook implements AutoCloseable {
     /**
      * As {@link #keep(LessonWork)}.
      *
-     * @return why it was not kept, one sentence; empty if it is on the disk
+     * @return why it was not saved, one sentence; empty if it is on the disk
      */
     public Optional<String> save(LessonWork work) {
         return keep(work).failure();
@@ -222,40 +188,30 @@ public final class Workbook implements AutoCloseable {
         return keeps() ? file.save(value, form, about, what) : new Saved<>(value, notice());
     }
 
-    /**
-     * Loads the settings.
-     *
-     * @return the settings, the usual ones where none are kept
-     */
+    /** Loads the settings, or the defaults if none are saved. */
     public synchronized LoadedWork<Preferences> preferences() {
         return load(settings, store.settingsFile(), Forms.SETTINGS, Preferences.usual());
     }
 
     /**
-     * Saves the settings, together with the keys that another window has changed since this one
-     * last loaded or saved them.
+     * Saves the settings, merged with the keys that another window has changed since this one last
+     * loaded or saved them.
      *
-     * @param preferences the settings
-     * @return what the file holds now
+     * @return the file's current value
      */
     public synchronized Saved<Preferences> keep(Preferences preferences) {
         return keep(settings, Forms.SETTINGS, preferences, WorkbookFiles.SETTINGS, "the settings");
     }
 
-    /**
-     * Loads the agreements.
-     *
-     * @return the lessons that may run
-     */
+    /** Loads the lessons that may run. */
     public synchronized LoadedWork<Agreements> agreements() {
         return load(agreed, store.agreedFile(), Forms.AGREED, Agreements.none());
     }
 
     /**
-     * Saves the agreements, together with those that another window has added.
+     * Saves the lessons that may run, merged with those that another window has added.
      *
-     * @param agreements the lessons that may run
-     * @return what the file holds now
+     * @return the file's current value
      */
     public synchronized Saved<Agreements> keep(Agreements agreements) {
         return keep(agreed, Forms.AGREED, agreements, WorkbookFiles.AGREED, "the agreement");
@@ -278,10 +234,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Moves everything into a new folder {@code put-away-YYYYMMDD-HHMMSS} in the workbook's folder.
-     * Nothing is deleted; move it back by hand to have it again.
-     *
-     * @return where everything lies now
+     * Moves all files into a new folder {@code put-away-YYYYMMDD-HHMMSS} in the workbook's folder.
+     * Nothing is deleted; to restore the files, move them back by hand.
      */
     public synchronized ArchivedWorkbook clear() {
         if (!keeps()) {
@@ -291,7 +245,7 @@ public final class Workbook implements AutoCloseable {
         return store.archive();
     }
 
-    /** Lets the workbook go to another window. What is saved afterwards is not kept. */
+    /** Releases the workbook for another window. Later saves are ignored. */
     @Override
     public synchronized void close() {
         claim.close();

@@ -17,7 +17,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The files of a workbook, and what to say when one can't be read or written. */
+/** The files of a workbook, and messages for read and write errors. */
 final class WorkbookFiles {
     /** A long lesson's work has 20,000 characters; a learner may paste a book. */
     private static final int MOST_CHARACTERS = 16_000_000;
@@ -44,12 +44,12 @@ final class WorkbookFiles {
     }
 
     /**
-     * A file as read.
+     * The content of a file.
      *
-     * @param missing whether there is none
-     * @param mark its mark after {@link KeptFiles#mark}, from before it was read
-     * @param text its text, if it has one
-     * @param messages what is wrong with it
+     * @param missing whether there is no file
+     * @param mark its {@link KeptFiles#mark} from before it was read
+     * @param text its text, if any
+     * @param messages its errors
      */
     record FileContent(
             boolean missing, String mark, Optional<String> text, List<String> messages) {}
@@ -82,7 +82,7 @@ final class WorkbookFiles {
         return new FileContent(false, mark, read.text(), messages(file, read.faults()));
     }
 
-    /** What can't be read has no mark, so it counts as not seen. */
+    /** An unreadable file has no mark, so it counts as unseen. */
     private String markOf(Path file) {
         try {
             return files.mark(file);
@@ -91,7 +91,7 @@ final class WorkbookFiles {
         }
     }
 
-    /** Faults as messages: file, line, sentence. */
+    /** Errors as messages: file, line, sentence. */
     List<String> messages(Path file, List<TextFault> faults) {
         return faults.stream()
                 .map(
@@ -106,7 +106,7 @@ final class WorkbookFiles {
                 .toList();
     }
 
-    /** Sets a damaged file aside and says so; gives what went wrong. */
+    /** Sets a damaged file aside and adds a message; returns the error if that fails. */
     Optional<String> setAside(Path file, List<String> messages) {
         try {
             Path to = files.setAside(file);
@@ -123,13 +123,11 @@ final class WorkbookFiles {
     }
 
     /**
-     * Writes a file through the door.
+     * Writes a file through {@link KeptFiles}.
      *
-     * @param file which
-     * @param about what it is about
-     * @param what what can't be kept, for the sentence if so
-     * @param text its new text
-     * @param merged the mark of a state of which nothing is missing in the text
+     * @param about its subject
+     * @param what the content that can't be saved, for the message
+     * @param merged the mark of a state that the text includes completely
      * @return why it was not written, one sentence
      */
     Optional<String> write(Path file, String about, String what, String text, String merged) {
@@ -169,7 +167,7 @@ final class WorkbookFiles {
         return !name.equals("lock") && !name.startsWith(PUT_AWAY);
     }
 
-    /** What the system says of its trouble, as the end of a sentence. */
+    /** The system's error message as the end of a sentence. */
     static String sentence(String what, IOException trouble) {
         String words =
                 trouble instanceof FileSystemException system && system.getReason() != null

@@ -10,13 +10,12 @@ import coldwright.terminal.console.RunFailureText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** On what, expected and got: what came of a claim, in a sentence. */
+/** The result of a claim in a sentence: the claim, expected and actual value. */
 public final class ClaimSentence {
     private static final int MOST_DECIMALS = 12;
 
     private ClaimSentence() {}
 
-    /** Says it. */
     public static String of(ClaimVerdict verdict) {
         if (verdict.claim() instanceof VerifiedNumber number) {
             return verdict.outcome().finished()
@@ -60,7 +59,7 @@ public final class ClaimSentence {
                 : "%s, of type %s".formatted(finished.value(), finished.type());
     }
 
-    /** One digit more than the text has, or as many as show that it does not hold. */
+    /** One digit more than in the text, or as many as are needed to show the difference. */
     private static String rounded(double given, VerifiedNumber number) {
         if (!Double.isFinite(given)) {
             return Require.format(given);

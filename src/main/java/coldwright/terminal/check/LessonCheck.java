@@ -19,7 +19,7 @@ import coldwright.terminal.console.RunFailureText;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Counts what ran and passed of a lesson, and says what did not. */
+/** Counts the snippets and claims of a lesson that pass, and reports those that fail. */
 public final class LessonCheck implements PlayListener {
     private final Lesson lesson;
     private final List<String> failures = new ArrayList<>();
@@ -31,15 +31,15 @@ public final class LessonCheck implements PlayListener {
     private int sourced;
 
     /**
-     * What came of it.
+     * The result for a lesson.
      *
      * @param lesson the lesson
-     * @param snippets how many snippets were run
-     * @param lines how many check lines were tried
-     * @param numbers how many numbers of the text were tried
-     * @param passed how many of the check lines held
-     * @param sourced how many of those name a published source
-     * @param failures a line for each failure, {@code file:line: what, expected, got}
+     * @param snippets number of snippets that ran
+     * @param lines number of check lines
+     * @param numbers number of verified numbers
+     * @param passed number of check lines that passed
+     * @param sourced number of passed check lines with a published source
+     * @param failures a line for each failure, {@code file:line: claim, expected, got}
      */
     public record Report(
             Lesson lesson,

@@ -13,30 +13,19 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentLinkedQueue;
 
-/** Checks several lessons, two at a time, and tells of them in their order. */
+/** Checks several lessons, two at a time, and reports them in order. */
 public final class ParallelLessonChecks {
     private static final int MOST_AT_A_TIME = 2;
 
     private final TerminalScreen screen;
     private final Duration patience;
 
-    /**
-     * Sets the checks up.
-     *
-     * @param screen takes the failures and the summary
-     * @param patience how long one snippet may run
-     */
     public ParallelLessonChecks(TerminalScreen screen, Duration patience) {
         this.screen = screen;
         this.patience = patience;
     }
 
-    /**
-     * A lesson and what comes of it.
-     *
-     * @param lesson the lesson
-     * @param pending its report, once it was played
-     */
+    /** A lesson and its future report. */
     public record Turn(Lesson lesson, CompletableFuture<LessonCheck.Report> pending) {
         /** Waits for the report. */
         public LessonCheck.Report report() {
@@ -49,12 +38,7 @@ public final class ParallelLessonChecks {
         }
     }
 
-    /**
-     * Checks lessons.
-     *
-     * @param lessons the lessons
-     * @return what the program ends with
-     */
+    /** Checks lessons and returns the exit code. */
     public int check(List<Lesson> lessons) {
         List<LessonCheck.Report> reports = new ArrayList<>();
         for (Turn turn : begin(lessons, patience)) {
@@ -66,11 +50,10 @@ public final class ParallelLessonChecks {
     }
 
     /**
-     * Begins to play lessons.
+     * Starts to play lessons.
      *
-     * @param lessons the lessons
      * @param patience how long one snippet may run
-     * @return a turn for each lesson, in their order
+     * @return a turn for each lesson, in order
      */
     public static List<Turn> begin(List<Lesson> lessons, Duration patience) {
         List<Turn> turns =

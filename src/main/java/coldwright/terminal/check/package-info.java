@@ -1,2 +1,2 @@
-/** Checking lessons: each claim of a lesson, tried against what its snippets give. */
+/** Checking lessons: tries each claim of a lesson against the output of its snippets. */
 package coldwright.terminal.check;

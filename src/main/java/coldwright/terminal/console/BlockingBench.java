@@ -20,15 +20,15 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 
-/** A bench whose runs are waited for, and stopped when they take too long. */
+/** A bench that waits for each run and stops it after a time limit. */
 public final class BlockingBench implements BlockingRunner, AutoCloseable {
-    /** A snippet of a lesson takes well under a second; one that needs this never ends. */
+    /** A snippet takes well under a second; one that needs this long never ends. */
     public static final Duration PATIENCE = Duration.ofSeconds(60);
 
-    /** A bench's process starts in about a second, on a busy machine in ten. */
+    /** A bench's process starts in about a second; on a busy machine in ten. */
     private static final Duration START = Duration.ofMinutes(2);
 
-    /** A stop takes half a second; on a busy machine a few. */
+    /** A stop takes half a second; on a busy machine a few seconds. */
     private static final Duration STOP = Duration.ofSeconds(15);
 
     private static final String NOTHING = "0";
@@ -52,7 +52,7 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         this(() -> patience);
     }
 
-    /** With a patience that may differ from run to run. */
+    /** With a time limit that may differ from run to run. */
     public BlockingBench(Supplier<Duration> patience) {
         this.patience = patience;
     }
@@ -61,18 +61,14 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
     }
 
-    /**
-     * Limits how long all runs from now on may take together.
-     *
-     * @param all how long
-     */
+    /** Limits the total time of all runs from now on. */
     public void allow(Duration all) {
         left = Optional.of(all);
     }
 
     /**
-     * Runs a snippet after those above it. The start of a process does not count against the
-     * patience; a snippet that took too long has died of that.
+     * Runs a snippet after those above it. The time limit excludes the start of the process; a
+     * snippet that exceeds the limit is stopped and counts as died.
      */
     @Override
     public FinishedRun run(List<String> above, String snippet) {
@@ -122,7 +118,7 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         }
     }
 
-    /** Stops a run; a bench that does not even do that is left to itself, and another opened. */
+    /** Stops a run; a bench that does not respond is abandoned and replaced. */
     private FinishedRun stopped(CompletableFuture<FinishedRun> running) {
         bench.stop();
         try {

@@ -14,16 +14,16 @@ import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import java.util.logging.SimpleFormatter;
 
-/** Where faults of the program's own go: a sentence for whoever runs it, details to a file. */
+/** Reports faults of the program: a sentence for the user, details in a file. */
 public final class CrashHandler {
-    /** What the program ends with when it has a fault of its own. */
+    /** The exit code after a fault of the program. */
     public static final int EXIT = 3;
 
     private static Path file;
 
     private CrashHandler() {}
 
-    /** Sends everything that would otherwise be a stack trace on the terminal to the file. */
+    /** Logs to the file everything that would be a stack trace on the terminal. */
     public static void install() {
         Logger root = Logger.getLogger("");
         for (Handler handler : root.getHandlers()) {
@@ -33,12 +33,7 @@ public final class CrashHandler {
         Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> keep(thread.getName(), fault));
     }
 
-    /**
-     * One sentence for a fault, its details kept in the file.
-     *
-     * @param fault what was thrown
-     * @return the sentence, with the file's path
-     */
+    /** One sentence for a fault, with the path of the file that has the details. */
     public static String sentence(Throwable fault) {
         return "Coldwright has a fault of its own (%s); %s"
                 .formatted(fault.getClass().getSimpleName(), keep("command", fault));

@@ -1,17 +1,17 @@
 package coldwright.terminal.console;
 
-/** What the program ends with. */
+/** Exit codes of the commands. */
 public final class ExitCode {
-    /** It did what was asked. */
+    /** The command succeeded. */
     public static final int DONE = 0;
 
-    /** It did, and something in a lesson failed. */
+    /** The command succeeded, but something in a lesson failed. */
     public static final int FAILED = 1;
 
-    /** It did not understand what was asked. */
+    /** The command was not understood. */
     public static final int NOT_UNDERSTOOD = 2;
 
-    /** It has a fault of its own. */
+    /** A fault of the program. */
     public static final int OWN_FAULT = CrashHandler.EXIT;
 
     private ExitCode() {}

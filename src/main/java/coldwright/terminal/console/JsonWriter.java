@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 
-/** A tree as JSON, one key a line. */
+/** Writes a tree as JSON, one key per line. */
 public final class JsonWriter {
     private static final JSON WRITER =
             JSON.std.with(JSON.Feature.PRETTY_PRINT_OUTPUT, JSON.Feature.WRITE_NULL_PROPERTIES);

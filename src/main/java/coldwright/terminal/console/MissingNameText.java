@@ -7,25 +7,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Says of a name that is not known that the snippet which has it did not get to its end: the usual
- * words would send the reader after a slip that isn't there.
+ * Explains an unknown name whose snippet failed: the usual message would send the reader after a
+ * typing error that isn't there.
  */
 public final class MissingNameText {
     private static final Pattern UNKNOWN = Pattern.compile("`(\\w+)[^`]*` is not known here[;,].*");
 
     private final Map<String, String> failed = new LinkedHashMap<>();
 
-    /**
-     * A snippet did not get to its end.
-     *
-     * @param which what to call it
-     * @param code its text
-     */
+    /** Notes a snippet that failed. */
     public void failed(String which, String code) {
         failed.put(which, code);
     }
 
-    /** The words, or what they should say instead. */
+    /** The message, or the better explanation. */
     public String why(String words) {
         Matcher unknown = UNKNOWN.matcher(words);
         if (!unknown.find()) {

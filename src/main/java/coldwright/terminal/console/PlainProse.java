@@ -21,13 +21,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Sets CommonMark as plain lines of a given width. */
+/** Formats CommonMark as plain lines of a given width. */
 public final class PlainProse extends AbstractVisitor {
     private static final int NARROWEST = 20;
     private static final String INDENT = "    ";
     private static final String NO_BREAK = "\u00A0";
 
-    /** The space between a number and its unit, where no line may end. */
+    /** The space between a number and its unit, where a line must not break. */
     private static final Pattern BEFORE_UNIT =
             Pattern.compile(
                     "(?<=\\d) (?=(?:°C|%|g|kg|mL|ml|L|µm|mm|cm|kJ|h|min|s)(?:[\\s.,;:)?!]|$))");
@@ -43,11 +43,9 @@ public final class PlainProse extends AbstractVisitor {
     }
 
     /**
-     * Sets blocks of text, an empty line between them.
+     * Formats blocks of text with an empty line between them.
      *
-     * @param blocks parsed blocks, in order
-     * @param width how many characters a line may have; one long word may pass it
-     * @return the lines
+     * @param width characters per line; one long word may exceed it
      */
     public static List<String> set(List<Node> blocks, int width) {
         PlainProse text = new PlainProse(width);
@@ -55,7 +53,7 @@ public final class PlainProse extends AbstractVisitor {
         return text.lines;
     }
 
-    /** Sets one paragraph of plain text. */
+    /** Formats one paragraph of plain text. */
     public static List<String> wrap(String text, int width) {
         PlainProse setter = new PlainProse(width);
         setter.words.append(text);
@@ -64,11 +62,9 @@ public final class PlainProse extends AbstractVisitor {
     }
 
     /**
-     * Sets one line that may be too long.
+     * Wraps one line if it is too long; a long word may exceed the width.
      *
-     * @param line it stays as it is if it fits
-     * @param width how many characters a line may have; one long word may pass it
-     * @return the lines; those after the first are indented as the first is
+     * @return the lines; those after the first are indented like it
      */
     static List<String> fold(String line, int width) {
         if (length(line) <= width) {
@@ -81,7 +77,7 @@ public final class PlainProse extends AbstractVisitor {
         return setter.lines;
     }
 
-    /** Sets one paragraph of plain text behind a mark, such as that of a choice. */
+    /** Formats one paragraph of plain text behind a mark, such as that of a choice. */
     public static List<String> behind(String mark, String text, int width) {
         PlainProse setter = new PlainProse(width);
         setter.firstMargin = mark;
@@ -221,7 +217,7 @@ public final class PlainProse extends AbstractVisitor {
         return (int) text.codePoints().count();
     }
 
-    /** An empty line between blocks, in the margin that both stand in. */
+    /** An empty line between blocks, with the margin that both have in common. */
     private void part() {
         if (!lines.isEmpty()) {
             lines.add(firstMargin == null ? margin.stripTrailing() : "");

@@ -6,7 +6,7 @@ import coldwright.workbook.Workbook;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.work.ContentHash;
 
-/** Whether somebody else's snippets may run: only if the user says so, once for each text. */
+/** Asks whether another person's snippets may run, once for each text. */
 public final class RunConsent {
     private static final String TRUST =
             "%s did not come with Coldwright. Its snippets are programs: they can read and"
@@ -21,17 +21,17 @@ public final class RunConsent {
         this.courseLessons = shelf;
     }
 
-    /** Whether a lesson came with the program, or has nothing to run. */
+    /** Whether a lesson came with the program or has no snippets. */
     public boolean isOurs(Lesson lesson) {
         return lesson.text().isEmpty() || courseLessons.contains(lesson.text());
     }
 
-    /** Asks whoever sits there, unless they agreed to this very text before; keeps a yes. */
+    /** Asks the user, unless they agreed to this exact text before; saves a yes. */
     public boolean ask(Lesson lesson, Workbook workbook) {
         return ask("The lesson " + lesson.file(), lesson.text(), lesson.title(), workbook);
     }
 
-    /** Asks whether a learner's snippets may run, as it asks for a lesson's. */
+    /** Asks whether a learner's snippets may run. */
     public boolean ask(HandIn work, Workbook workbook) {
         String whose = "The work of " + work.learner();
         return ask(whose, work.text(), whose + " on " + work.lessonName(), workbook);
@@ -53,12 +53,12 @@ public final class RunConsent {
         return agreed;
     }
 
-    /** What to say where nobody agreed, or nobody can be asked. */
+    /** The message when nobody agreed or nobody can be asked. */
     public static String refusal(Lesson lesson) {
         return refusal(lesson.file());
     }
 
-    /** The same of a file. */
+    /** The same for a file. */
     public static String refusal(String file) {
         return file + ": nothing of it was run; add --trust to let its snippets run";
     }

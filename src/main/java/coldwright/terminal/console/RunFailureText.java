@@ -5,30 +5,29 @@ import coldwright.bench.SnippetProblem;
 
 import java.util.List;
 
-/** What is wrong with a run, as sentences with their lines. */
+/** Errors of a run as sentences with line numbers. */
 public final class RunFailureText {
     private static final int MOST_PROBLEMS = 5;
 
     private RunFailureText() {}
 
     /**
-     * One thing that is wrong.
+     * One error of a run.
      *
-     * @param line the line in the snippet, from 1; 0 if it is not known
+     * @param line the line in the snippet, from 1; 0 if unknown
      * @param words the sentence
      */
     public record RunFailure(int line, String words) {
-        /** The words behind the line, if it is known. */
+        /** The sentence with its line, if known. */
         public String sentence() {
             return (line > 0 ? "Line " + line + ": " : "") + words;
         }
     }
 
     /**
-     * What went wrong.
+     * The errors of a run.
      *
-     * @param outcome how a run ended
-     * @return nothing if it ran to its end
+     * @return empty if it ran to its end
      */
     public static List<RunFailure> troubles(RunOutcome outcome) {
         if (outcome instanceof RunOutcome.Finished) {

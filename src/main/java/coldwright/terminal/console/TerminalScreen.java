@@ -12,32 +12,31 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Where a command writes to and asks.
+ * The terminal of a command: output, errors and questions.
  *
- * @param out takes what was asked for
- * @param err takes what went wrong
- * @param asker asks whoever sits there; nobody does if the program runs in a pipe or a script
- * @param width how many characters a line of text may have
+ * @param out normal output
+ * @param err error output
+ * @param asker asks the user; empty if the program runs in a pipe or a script
+ * @param width characters per line
  */
 public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> asker, int width) {
     private static final int NARROWEST = 40;
     private static final int WIDEST = 100;
 
-    /** Characters left behind a question. */
+    /** Characters left free after a question. */
     private static final int ROOM_TO_ANSWER = 4;
 
-    /** Asks one question on the console. */
+    /** Asks questions on the console. */
     public interface Asker {
         /**
-         * Asks.
+         * Asks one question.
          *
-         * @param question what stands before the answer
-         * @return the line that was typed; empty if there are no more
+         * @return the typed line; empty at the end of the input
          */
         Optional<String> ask(String question);
     }
 
-    /** The terminal that this program was started from, written to in UTF-8 whatever its locale. */
+    /** The terminal of this process, in UTF-8 whatever its locale. */
     public static TerminalScreen ofThisProcess() {
         PrintStream out = utf8(FileDescriptor.out);
         Optional<Asker> asker = console().map(console -> question -> ask(out, console, question));
@@ -63,7 +62,7 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
         return Optional.ofNullable(System.console()).filter(TerminalScreen::hasSomebody);
     }
 
-    /** From Java 22 on there may be a console object without anybody at it. */
+    /** From Java 22 there may be a console object without a user. */
     private static boolean hasSomebody(Console console) {
         try {
             return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
@@ -76,46 +75,41 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
         return CommandLine.Model.CommandSpec.create().usageMessage().autoWidth(true).width();
     }
 
-    /** The same, as if nobody sat there. */
+    /** The same without a user to ask. */
     public TerminalScreen withoutAsker() {
         return new TerminalScreen(out, err, Optional.empty(), width);
     }
 
-    /** Writes a line, without anything in it that a terminal would obey. */
+    /** Writes a line without its control characters. */
     public void say(String text) {
         out.println(plain(text));
     }
 
-    /**
-     * Writes a line in a look of its own, where the terminal has colours and nobody forbids them.
-     */
+    /** Writes a line in a style, if the terminal has colours and they are allowed. */
     public void say(CommandLine.Help.Ansi.Style look, String text) {
         boolean coloured = asker.isPresent() && CommandLine.Help.Ansi.AUTO.enabled();
         out.println(coloured ? look.on() + plain(text) + look.off() : plain(text));
     }
 
-    /** Writes a paragraph, set to the width. */
+    /** Writes a paragraph, wrapped to the width. */
     public void printError(String text) {
         PlainProse.wrap(text, width).forEach(this::say);
     }
 
-    /** Writes a paragraph in a look of its own, set to the width. */
+    /** Writes a paragraph in a style, wrapped to the width. */
     public void printError(CommandLine.Help.Ansi.Style look, String text) {
         PlainProse.wrap(text, width).forEach(line -> say(look, line));
     }
 
-    /**
-     * Writes a line that may be too long: what does not fit stands below, as far in as it began.
-     */
+    /** Writes a line; if it is too long, it continues below with the same indent. */
     public void fold(String line) {
         PlainProse.fold(line, width).forEach(this::say);
     }
 
     /**
-     * Asks whoever sits there; the question is set to the width, with room for a short answer.
+     * Asks the user; the question is wrapped, with room for a short answer.
      *
-     * @param question what to ask, without a space at its end
-     * @return the line that was typed; empty if there are no more, or nobody is there
+     * @return the typed line; empty at the end of the input or without a user
      */
     public Optional<String> ask(String question) {
         return asker.flatMap(
@@ -127,24 +121,24 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
                 });
     }
 
-    /** Asks a question to be answered with yes or no; anything else, or nobody there, means no. */
+    /** Asks a yes-or-no question; any other answer, or none, means no. */
     public boolean agrees(String question) {
         return ask(question + " (yes or no):")
                 .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
                 .isPresent();
     }
 
-    /** Writes a line about what went wrong. */
+    /** Writes a line to the error output. */
     public void complain(String text) {
         err.println(plain(text));
     }
 
-    /** Writes a sentence about what went wrong that no program reads, set to the width. */
+    /** Writes an error for people, wrapped to the width. */
     public void warn(String text) {
         PlainProse.wrap(text, width).forEach(this::complain);
     }
 
-    /** Whether the terminal's characters are too few for the lines of a plot. */
+    /** Whether the terminal lacks the characters for the lines of a plot. */
     public boolean plainPlots() {
         return asker.isPresent()
                 && Optional.ofNullable(System.console())
@@ -152,7 +146,7 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
                         .isPresent();
     }
 
-    /** Whether nobody reads any more, as when the output goes to a pipe that was closed. */
+    /** Whether the output is closed, such as a pipe. */
     public boolean gone() {
         return out.checkError();
     }

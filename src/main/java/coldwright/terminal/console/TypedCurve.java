@@ -16,26 +16,28 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A curve as somebody types it: a few of its points.
+ * A few points of a curve, as typed.
  *
- * @param axes what it is drawn along
- * @param points along the level axis and up
+ * @param axes the axes of the curve
+ * @param points the points, x then y
  */
 public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
     private static final int MOST_POINTS = 20;
     private static final String NUMBER = "([+−–-]?\\d{1,9}(?:[.,]\\d{1,9})?)";
     private static final Pattern POINT = Pattern.compile(NUMBER + "\\s+" + NUMBER);
 
-    /** One point. */
     record Point(double level, double upright) {}
 
-    /** What to type, such as {@code points of the curve: sugar in %, then ice in %, such as …}. */
+    /**
+     * The expected input, such as {@code points of the curve: sugar in %, then ice in %, such as
+     * …}.
+     */
     public static String form(ExpectedAnswer.Curve axes) {
         return "points of the curve: %s, then %s, such as %s"
                 .formatted(named(axes.level()), named(axes.upright()), example(axes));
     }
 
-    /** Two points at one height, half way up: they show the form and hint at no answer. */
+    /** Two points at half height: they show the form and give no hint. */
     private static String example(ExpectedAnswer.Curve axes) {
         String height = " " + Require.format(at(axes.upright(), 0.5));
         return Require.format(at(axes.level(), 0.25))
@@ -45,7 +47,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
                 + height;
     }
 
-    /** A place on a scale, rounded to what can be read off it. */
+    /** A value on a scale, rounded to what can be read off it. */
     private static double at(ExpectedAnswer.Scale scale, double share) {
         double place = scale.from() + share * (scale.to() - scale.from());
         double tenth = unit((scale.to() - scale.from()) / 10);
@@ -56,13 +58,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
         return Math.pow(10, Math.floor(Math.log10(width)));
     }
 
-    /**
-     * Why a line that {@link #read} does not take is no answer.
-     *
-     * @param axes what it was to be drawn along
-     * @param line what was typed
-     * @return one sentence
-     */
+    /** Explains in one sentence why {@link #read} does not accept a line. */
     public static String refusal(ExpectedAnswer.Curve axes, String line) {
         return Stream.of(line.split(";")).allMatch(pair -> POINT.matcher(pair.strip()).matches())
                         && line.split(";").length <= MOST_POINTS
@@ -82,7 +78,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
         return scale.label() + (scale.unit().isEmpty() ? "" : " in " + scale.unit());
     }
 
-    /** Reads points; none if a pair is no pair or lies off the axes. */
+    /** Reads points; empty if a pair is malformed or off the axes. */
     public static Optional<TypedCurve> read(ExpectedAnswer.Curve axes, String line) {
         String[] pairs = line.split(";");
         List<Point> points = new ArrayList<>();
@@ -108,7 +104,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
         return scale.from() <= value && value <= scale.to();
     }
 
-    /** The points as they are kept. */
+    /** The points as a saved answer. */
     public LearnerAnswer answer() {
         return new LearnerAnswer.Curve(
                 points.stream()
@@ -123,7 +119,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
                 .collect(Collectors.joining(", "));
     }
 
-    /** What a computed curve has where the points stand; nothing if it ends before all of them. */
+    /** The values of a computed curve at the points; empty if it ends before all of them. */
     public String beside(Series.Curve curve) {
         return points.stream()
                 .map(Point::level)

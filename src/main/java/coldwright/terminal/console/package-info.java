@@ -1,4 +1,2 @@
-/**
- * What all commands share: the screen, exit codes, a bench that is waited for, consent, and text.
- */
+/** Shared by all commands: screen, exit codes, a blocking bench, consent and text. */
 package coldwright.terminal.console;

@@ -19,11 +19,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 
 /**
- * Checks what learners handed in, several side by side, each in a bench. One bad file never stops
- * the rest; they are told of in their order, while the others go on.
+ * Marks hand-ins, several in parallel, each in its own bench. One bad file never stops the rest;
+ * results appear in order while others are still running.
  */
 public final class ClassMarking {
-    /** A bench and its spare take some 250 MB; more side by side would fill a small machine. */
+    /** A bench and its spare take some 250 MB; more in parallel would fill a small machine. */
     private static final int MOST_AT_A_TIME = 4;
 
     private final TerminalScreen screen;
@@ -33,13 +33,12 @@ public final class ClassMarking {
     private final boolean brief;
 
     /**
-     * Sets the checks up.
+     * Sets up the marking.
      *
-     * @param screen takes what came of them
-     * @param shelf the lessons that may have been worked on
+     * @param shelf the known lessons
      * @param patience how long one snippet may run
-     * @param table where the table goes, a CSV file; empty for none
-     * @param brief whether to leave out what came of each step
+     * @param table the CSV file for the table; empty for none
+     * @param brief whether to leave out the steps
      */
     public ClassMarking(
             TerminalScreen screen,
@@ -56,12 +55,7 @@ public final class ClassMarking {
 
     private record Turn(Path file, String name, CompletableFuture<MarkedHandIn> marked) {}
 
-    /**
-     * Checks hand-ins.
-     *
-     * @param words files and folders
-     * @return what the program ends with
-     */
+    /** Marks files and folders of hand-ins and returns the exit code. */
     public int check(List<String> words) {
         List<Turn> turns = new ArrayList<>();
         List<Path> leftAlone = new ArrayList<>();

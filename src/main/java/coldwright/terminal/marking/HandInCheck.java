@@ -24,7 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Marks what a learner handed in while it is played with the lesson's check lines. */
+/** Marks a hand-in while it is played with the lesson's check lines. */
 final class HandInCheck implements PlayListener {
     private static final String FROM_ABOVE = "; nothing was changed in this step, only above it";
     private static final String CURVE = "a curve through ";
@@ -41,14 +41,14 @@ final class HandInCheck implements PlayListener {
         this.lesson = lesson;
     }
 
-    /** Step by step, what came of a hand-in. */
+    /** The result of each step of a hand-in. */
     static List<MarkedHandInStep> of(HandIn handIn, Lesson lesson, BlockingRunner runner) {
         HandInCheck check = new HandInCheck(handIn, lesson);
         new LessonPlayer(lesson, PlayMode.LEARN, handIn::textOf, runner).play(check);
         return check.steps;
     }
 
-    /** What is known of a step so far. */
+    /** The marks of a step so far. */
     private static final class StepMarks {
         private final List<LessonPart.Prediction> asked = new ArrayList<>();
         private final List<String> troubles = new ArrayList<>();
@@ -109,7 +109,7 @@ final class HandInCheck implements PlayListener {
         marks.checks += check.expectations().size();
     }
 
-    /** Where none was handed in the author's ran, so that what stands below can be tried. */
+    /** Without a handed-in snippet the author's runs, so that later ones can be tried. */
     @Override
     public void ran(SnippetText snippet, FinishedRun run) {
         int number = snippet.index() + 1;
@@ -164,7 +164,7 @@ final class HandInCheck implements PlayListener {
                 PredictionOutcome.of(prediction.answer(), said));
     }
 
-    /** A drawn curve stands beside what the run's first curve has in its place. */
+    /** A drawn curve is compared with the run's first curve. */
     private String besideFigure(LessonPart.Prediction prediction, String said) {
         return Optional.of(prediction.answer())
                 .filter(ExpectedAnswer.Curve.class::isInstance)

@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Which files of a folder were handed in: those in it, or those in the folders of a class in it.
+ * The hand-ins in a folder, or in the folders of a class in it.
  *
- * @param files what is to be tried, in the order of names
- * @param leftAlone what else lies there and may have been meant
+ * @param files the files to mark, by name
+ * @param leftAlone other files that may have been meant
  */
 public record HandInFiles(List<Path> files, List<Path> leftAlone) {
-    /** A class has thirty; a school may have as many as this. */
+    /** A class has thirty; a school may have this many. */
     private static final int MOST = 2000;
 
     private static final int DEEPEST = 2;
@@ -29,7 +29,7 @@ public record HandInFiles(List<Path> files, List<Path> leftAlone) {
         leftAlone = List.copyOf(leftAlone);
     }
 
-    /** Whether a word on the command line names a hand-in or a folder of such. */
+    /** Whether an argument on the command line names a hand-in or a folder of hand-ins. */
     public static boolean areMeantBy(String word) {
         try {
             return word.endsWith(HandIn.ENDING)
@@ -40,9 +40,9 @@ public record HandInFiles(List<Path> files, List<Path> leftAlone) {
     }
 
     /**
-     * The hand-ins of a word.
+     * The hand-ins that an argument names.
      *
-     * @throws IllegalArgumentException if it is a folder with too many; one sentence
+     * @throws IllegalArgumentException if it is a folder with too many
      */
     static HandInFiles of(String word) {
         Path path = Path.of(word);
@@ -76,7 +76,7 @@ public record HandInFiles(List<Path> files, List<Path> leftAlone) {
         return file.getFileName().toString().endsWith(ending);
     }
 
-    /** What lies in a folder; links are not followed, and what can't be opened holds nothing. */
+    /** The content of a folder, without following links; empty if it can't be opened. */
     private static List<Path> list(Path folder, int deep) {
         List<Path> found = new ArrayList<>();
         try (Stream<Path> entries = Files.list(folder)) {

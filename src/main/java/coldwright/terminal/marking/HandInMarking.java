@@ -29,12 +29,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** From a handed-in file to what came of it. Believes nothing that the file says of itself. */
+/** Marks a handed-in file. Trusts none of the file's own claims. */
 public final class HandInMarking {
     private static final int MOST_BYTES = 16_000_000;
     private static final int MOST_FAULTS = 5;
 
-    /** How many snippets may take all the time there is for one before a hand-in is given up. */
+    /** Number of snippets that may reach the time limit before a hand-in is given up. */
     private static final int MOST_HANGING = 4;
 
     private final LessonFolder courseLessons;
@@ -46,7 +46,6 @@ public final class HandInMarking {
         this.patience = patience;
     }
 
-    /** Tries a file. */
     public MarkedHandIn mark(Path file, String name, BlockingBench blockingBench) {
         if (Files.isSymbolicLink(file)) {
             return MarkedHandIn.refused(name, List.of("this is a link; put the file itself there"));
@@ -97,7 +96,7 @@ public final class HandInMarking {
         return lines;
     }
 
-    /** What the file claims and is not so, and what may not be the learner's doing. */
+    /** False claims in the file, and differences that may not be the learner's doing. */
     private static List<String> doubts(HandIn handIn, Lesson lesson) {
         List<String> notes = new ArrayList<>();
         if (handIn.learner().isBlank()) {
@@ -155,7 +154,7 @@ public final class HandInMarking {
         return notes;
     }
 
-    /** The lesson by its name alone: a hand-in may not name a file elsewhere. */
+    /** Finds the lesson by name alone: a hand-in must not name a file elsewhere. */
     private synchronized Optional<Lesson> lessonOf(HandIn handIn, Path file) {
         String name = handIn.lessonName();
         if (courseLessons.names().contains(name)) {

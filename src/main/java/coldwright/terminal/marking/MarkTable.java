@@ -14,16 +14,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What came of a class's hand-ins, as a table: a row each, or a row for each step. */
+/** The results of a class as a table: a row for each hand-in, or for each step. */
 final class MarkTable {
-    /** Begins a UTF-8 file so that spreadsheets read its letters right. */
+    /** Starts a UTF-8 file so that spreadsheets read its characters correctly. */
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private static final int WIDEST = 24;
 
     private MarkTable() {}
 
-    /** The table as lines of text. */
     static List<String> lines(List<MarkedHandIn> all, int width) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("learner", "lesson", "done", "run", "hold", "forecasts", "notes"));
@@ -91,8 +90,8 @@ final class MarkTable {
     }
 
     /**
-     * Writes two tables: a row for each hand-in, and beside it, with {@code -steps} in its name, a
-     * row for each step.
+     * Writes two tables: a row for each hand-in and, with {@code -steps} in the file name, a row
+     * for each step.
      *
      * @return the files
      * @throws IOException if they can't be written
@@ -198,7 +197,7 @@ final class MarkTable {
         WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Words that a spreadsheet would take for a formula stand behind an apostrophe. */
+    /** Text that a spreadsheet would take for a formula gets an apostrophe in front. */
     private static Object harmless(Object value) {
         return value instanceof String text && text.matches("(?s)\\s*[=+\\-@＝＋－＠|].*")
                 ? "'" + text

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 
 /**
- * What came of one handed-in file.
+ * The result of one handed-in file.
  *
- * @param file what to call the file
+ * @param file the file's display name
  * @param learner who handed it in; empty if the file does not say
  * @param lesson the lesson's name; empty if the file does not say
  * @param title the lesson's title
  * @param date when it was written, as the file says
- * @param steps step by step; none if it could not be tried
- * @param notes what else is to be known of it, a sentence each
- * @param sound whether the file itself is in order
+ * @param steps its steps; none if it could not be played
+ * @param notes notes about it, a sentence each
+ * @param sound whether the file itself is valid
  */
 public record MarkedHandIn(
         String file,
@@ -34,19 +34,19 @@ public record MarkedHandIn(
         notes = List.copyOf(notes);
     }
 
-    /** A file that could not be tried. */
+    /** A file that could not be played. */
     static MarkedHandIn refused(String file, List<String> notes) {
         return new MarkedHandIn(file, "", "", "", "", List.of(), notes, false);
     }
 
-    /** With one more note. */
+    /** Adds a note. */
     MarkedHandIn noting(String note) {
         List<String> more = new ArrayList<>(notes);
         more.add(note);
         return new MarkedHandIn(file, learner, lesson, title, date, steps, more, sound);
     }
 
-    /** Whether the file is in order, every snippet ran to its end and every check line held. */
+    /** Whether the file is valid, every snippet ran to its end and every check line passed. */
     public boolean passes() {
         return sound && steps.stream().allMatch(MarkedHandInStep::passes);
     }
@@ -59,17 +59,17 @@ public record MarkedHandIn(
         return steps.stream().flatMap(step -> step.predictions().stream()).toList();
     }
 
-    /** How many questions were answered before the run. */
+    /** Number of questions answered before the run. */
     long predictionsMade() {
         return predictions().stream().filter(one -> !one.answer().isEmpty()).count();
     }
 
-    /** How many forecasts stand so. */
+    /** Number of predictions with this outcome. */
     long predictions(PredictionOutcome how) {
         return predictions().stream().filter(one -> one.outcome() == how).count();
     }
 
-    /** All of it as lines for a person. */
+    /** The result as lines for a person. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         if (steps.isEmpty()) {
@@ -93,7 +93,7 @@ public record MarkedHandIn(
         return count + " " + what + (count == 1 ? "" : "s");
     }
 
-    /** Somebody else's words on one line, cut where they go on for long. */
+    /** Another person's text on one line, shortened if it is long. */
     static String oneLine(String words) {
         String plain = words.replaceAll("[\\s\\p{Cntrl}\\u2028\\u2029]+", " ").strip();
         return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "…";

@@ -3,16 +3,16 @@ package coldwright.terminal.marking;
 import java.util.List;
 
 /**
- * What came of one step of a hand-in.
+ * The result of one step of a hand-in.
  *
  * @param title the step's title
- * @param done whether it was done when it was handed in, and all of it ran and held here
- * @param ran how many of its snippets were handed in and ran to their end
- * @param snippets how many snippets it has
- * @param passed how many of its check lines held
- * @param checks how many check lines it has
- * @param predictions what was said before the runs
- * @param troubles what did not run or hold, a sentence each
+ * @param done whether it was done when it was handed in, and all of it ran and passed here
+ * @param ran number of handed-in snippets that ran to their end
+ * @param snippets number of its snippets
+ * @param passed number of check lines that passed
+ * @param checks number of its check lines
+ * @param predictions the predictions before the runs
+ * @param troubles its failures, a sentence each
  */
 record MarkedHandInStep(
         String title,
@@ -28,12 +28,12 @@ record MarkedHandInStep(
         troubles = List.copyOf(troubles);
     }
 
-    /** Whether all of it ran and held. */
+    /** Whether all of it ran and passed. */
     boolean passes() {
         return ran == snippets && passed == checks;
     }
 
-    /** Whether there is anything to tell of it. */
+    /** Whether there is anything to report. */
     boolean hasContent() {
         return snippets + checks > 0 || !predictions.isEmpty() || !troubles.isEmpty();
     }

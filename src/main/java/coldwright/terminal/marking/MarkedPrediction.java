@@ -3,12 +3,11 @@ package coldwright.terminal.marking;
 import coldwright.workbook.handin.PredictionOutcome;
 
 /**
- * A forecast beside what is right.
+ * A prediction and the right answer.
  *
- * @param question the question
- * @param answer what the learner said; empty if nothing
- * @param right what is right, in words
- * @param outcome how they stand
+ * @param answer the learner's answer; empty if none
+ * @param right the right answer, in words
+ * @param outcome how they compare
  */
 record MarkedPrediction(String question, String answer, String right, PredictionOutcome outcome) {
     /** One line for a person. */

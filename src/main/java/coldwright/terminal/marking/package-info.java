@@ -1,2 +1,2 @@
-/** Marking what learners handed in, one file or a class of them. */
+/** Marking hand-ins, one file or a whole class. */
 package coldwright.terminal.marking;

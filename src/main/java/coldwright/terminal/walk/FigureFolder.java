@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** The folder that a walk writes its figures to; a temporary one is made with the first figure. */
+/** The folder for a walk's figures; a temporary one is created with the first figure. */
 public final class FigureFolder {
     private static final List<String> FORMATS = List.of("svg", "png");
 
@@ -27,15 +27,15 @@ public final class FigureFolder {
         this.folder = folder;
     }
 
-    /** A new folder among the user's temporary files, named after the lesson. */
+    /** A new temporary folder, named after the lesson. */
     public static FigureFolder temporary(String lessonName) {
         return new FigureFolder(lessonName, Optional.empty());
     }
 
     /**
-     * A folder of the user's choice, made if it is not there.
+     * A folder of the user's choice; created if missing.
      *
-     * @throws IllegalArgumentException if it can't be made or written to
+     * @throws IllegalArgumentException if it can't be created or written to
      */
     public static FigureFolder at(Path folder) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
@@ -57,11 +57,9 @@ public final class FigureFolder {
     }
 
     /**
-     * Writes a figure, or of a drawing the first, middle and last moment, numbered in the order of
+     * Writes a figure, or the first, middle and last moment of a drawing, numbered in the order of
      * the walk.
      *
-     * @param exhibit the figure or drawing
-     * @return the files
      * @throws IOException if they can't be written
      */
     List<Path> write(Exhibit exhibit) throws IOException {

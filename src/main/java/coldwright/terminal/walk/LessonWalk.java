@@ -31,7 +31,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 
-/** Goes through a lesson: text, forecast, snippet, what it gave, and why. */
+/** Walks through a lesson: text, prediction, snippet, output and explanation. */
 public final class LessonWalk implements PlayListener {
     private static final String INDENT = "    ";
     private static final String ASIDE = "  | ";
@@ -66,10 +66,10 @@ public final class LessonWalk implements PlayListener {
     }
 
     /**
-     * Goes through the whole lesson.
+     * Walks through the whole lesson.
      *
      * @param wait whether to wait for Enter before each step
-     * @return how many snippets failed
+     * @return number of snippets that failed
      */
     public int go(boolean wait) {
         head();
@@ -109,7 +109,7 @@ public final class LessonWalk implements PlayListener {
         }
     }
 
-    /** Whether to go on at the step where the last walk stopped; its place, or the beginning. */
+    /** Asks whether to continue at the step where the last walk stopped; returns where to start. */
     private int onFrom(int stopped) {
         Optional<String> line =
                 screen.ask(
@@ -256,7 +256,7 @@ public final class LessonWalk implements PlayListener {
         screen.say("");
     }
 
-    /** What came of it is said once its lines were tried. */
+    /** Its result appears once its lines were tried. */
     @Override
     public void check(LessonPart.Check check) {}
 

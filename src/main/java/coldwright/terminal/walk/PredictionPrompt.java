@@ -19,7 +19,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A forecast as the terminal asks it, and what was answered. */
+/** A prediction as the terminal asks for it, and its answer. */
 final class PredictionPrompt {
     private static final int MOST_TRIES = 3;
     private static final String HELP =
@@ -36,7 +36,7 @@ final class PredictionPrompt {
         this.prediction = prediction;
     }
 
-    /** Shows the question and, if somebody is there, waits for an answer. */
+    /** Shows the question and waits for an answer if there is a user. */
     static PredictionPrompt ask(LessonPart.Prediction prediction, TerminalScreen screen) {
         PredictionPrompt predictionPrompt = new PredictionPrompt(prediction);
         screen.printError(Style.bold, "What do you expect? " + prediction.question());
@@ -82,7 +82,7 @@ final class PredictionPrompt {
         }
     }
 
-    /** The answer as it is kept; nothing if none was given. */
+    /** The answer to save; empty if there is none. */
     Optional<LearnerAnswer> answer() {
         return answer;
     }
@@ -140,12 +140,7 @@ final class PredictionPrompt {
         return Require.format(value) + (unit.isEmpty() ? "" : " " + unit);
     }
 
-    /**
-     * After the run: what was said, what is right, and why.
-     *
-     * @param figures what the run drew
-     * @param screen takes it
-     */
+    /** After the run: shows the learner's answer, the right one and the explanation. */
     void reveal(List<Figure> figures, TerminalScreen screen) {
         String answer = "The answer: " + rightAnswer(figures) + ".";
         String said =

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** What stands between two steps of a walk. */
+/** The prompt between two steps of a walk. */
 final class StepPrompt {
     private static final String HELP =
             "Each step is text, perhaps a question, and code that runs by itself. Enter goes on, q"
@@ -20,7 +20,7 @@ final class StepPrompt {
 
     private StepPrompt() {}
 
-    /** Asks whether to go on; an end of the input means no. */
+    /** Asks whether to continue; an end of the input means no. */
     static boolean isWanted(TerminalScreen screen) {
         while (true) {
             Optional<String> line = screen.ask("Enter for the next step, q to stop, ? for help:");

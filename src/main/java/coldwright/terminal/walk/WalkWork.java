@@ -17,8 +17,8 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * What is kept of a walk: the same work that the window keeps. Each change is on the disk before
- * the walk goes on, so that nothing is lost however it ends.
+ * The work saved during a walk, the same as in the window. Each change is on the disk before the
+ * walk continues, so that nothing is lost however it ends.
  */
 public final class WalkWork {
     private static final String COPIED = "Another window changed “%s”. Its version is kept in %s.";
@@ -34,13 +34,13 @@ public final class WalkWork {
         this.work = work;
     }
 
-    /** Nothing kept, as where nobody answers. */
+    /** Saves nothing, such as without a user. */
     public static WalkWork none(Lesson lesson, TerminalScreen screen) {
         return new WalkWork(
                 Optional.empty(), screen, empty(lesson, LessonKey.ofCourse(lesson.title())));
     }
 
-    /** What a workbook holds of a lesson. */
+    /** The saved work on a lesson. */
     public static WalkWork in(
             Workbook workbook, Lesson lesson, LessonKey key, TerminalScreen screen) {
         workbook.notice().ifPresent(words -> report(screen, words));
@@ -61,12 +61,12 @@ public final class WalkWork {
                 key, key.name() + ".md", lesson.title(), ContentHash.of(lesson.text()));
     }
 
-    /** Where the learner stopped: a step's place, from 0; nothing at the beginning. */
+    /** The step where the learner stopped, from 0; empty at the beginning. */
     Optional<Integer> stoppedAt(Lesson lesson) {
         return Optional.of(StepNames.of(lesson).indexOf(work.inSight())).filter(at -> at > 0);
     }
 
-    /** A snippet's text, the learner's own where there is one. */
+    /** A snippet's text; the learner's own if there is one. */
     String textOf(String step, int index, String authorText) {
         return work.step(step).textOf(index, authorText);
     }
@@ -80,8 +80,8 @@ public final class WalkWork {
     }
 
     /**
-     * A step was gone through. It is done if all of it ran and held; what was done at another time
-     * stays so, unless a check does not hold although nothing is changed.
+     * Ends a step. It is done if all of it ran and passed; a step done earlier stays done, unless a
+     * check fails although nothing is changed.
      */
     void ended(String step, boolean holds, boolean changed) {
         boolean done = holds || changed && work.step(step).done();

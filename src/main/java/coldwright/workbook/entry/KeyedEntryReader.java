@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads a file of entries, as the program wrote it or a person mended it. */
+/** Reads a file of entries, as the program wrote it or a person edited it. */
 public final class KeyedEntryReader {
     private static final String INDENT = "    ";
     private static final int LONGEST_QUOTE = 60;
@@ -19,11 +19,10 @@ public final class KeyedEntryReader {
     private KeyedEntryReader() {}
 
     /**
-     * Reads a text. Lines that begin with {@code #} are remarks.
+     * Parses entries. Lines that begin with {@code #} are comments.
      *
-     * @param text the file
-     * @param heading what its first line must be
-     * @return its entries in order; none, and a fault on line 1, if the first line is another
+     * @param heading the expected first line
+     * @return its entries in order; without that heading, none and an error on line 1
      */
     public static ParsedEntries<List<KeyedEntry>> read(String text, String heading) {
         String[] lines = text.split("\n", -1);
@@ -41,12 +40,7 @@ public final class KeyedEntryReader {
         return new ParsedEntries<>(List.copyOf(reader.entries), reader.faults);
     }
 
-    /**
-     * A piece of a file as a sentence may quote it.
-     *
-     * @param text any text
-     * @return one line of at most 60 characters or so
-     */
+    /** Part of a file as a quotation of one line, at most 60 characters or so. */
     public static String quoted(String text) {
         String plain = text.replaceAll("\\p{Cntrl}", "\uFFFD");
         return plain.length() <= LONGEST_QUOTE ? plain : plain.substring(0, LONGEST_QUOTE) + "…";

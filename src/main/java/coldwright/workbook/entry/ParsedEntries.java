@@ -5,11 +5,11 @@ import coldwright.text.TextFault;
 import java.util.List;
 
 /**
- * What could be read of a text, and what could not.
+ * The usable part of a text, and its errors.
  *
- * @param <T> what was read
- * @param value what is usable
- * @param faults one sentence for each fault, with its line
+ * @param <T> type of the value
+ * @param value the usable part
+ * @param faults one sentence for each error, with its line
  */
 public record ParsedEntries<T>(T value, List<TextFault> faults) {
     public ParsedEntries {

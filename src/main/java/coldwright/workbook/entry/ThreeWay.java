@@ -1,19 +1,19 @@
 package coldwright.workbook.entry;
 
 /**
- * Chooses between two versions of a value that began as one: whoever changed it, wins. If both did,
- * mine wins, and that is remembered.
+ * Merges two versions of a value: the changed one wins. If both changed, mine wins, and the clash
+ * is recorded.
  */
 public final class ThreeWay {
     private boolean clash;
 
     /**
-     * Chooses one.
+     * Chooses a version.
      *
-     * @param <T> what is chosen
-     * @param base what both began with
-     * @param mine what this window has
-     * @param theirs what another one wrote
+     * @param <T> type of the value
+     * @param base the common ancestor
+     * @param mine this window's version
+     * @param theirs another window's version
      * @return theirs if only they changed it, else mine
      */
     public <T> T choose(T base, T mine, T theirs) {
@@ -24,11 +24,7 @@ public final class ThreeWay {
         return mine;
     }
 
-    /**
-     * Whether both had changed something, each in another way.
-     *
-     * @return true once that has happened
-     */
+    /** Whether both have changed something, each in another way. */
     public boolean clash() {
         return clash;
     }

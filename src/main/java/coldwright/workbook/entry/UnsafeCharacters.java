@@ -4,9 +4,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
- * Characters that no text file carries safely, as marks such as {@code ⟦U+000D⟧}: control
- * characters, line ends other than {@code \n}, halves of surrogate pairs, the byte order mark, and
- * the mark's own opening bracket.
+ * Encodes characters that are not safe in a text file as marks such as {@code ⟦U+000D⟧}: control
+ * characters, line ends other than {@code \n}, unpaired surrogates, the byte order mark, and the
+ * mark's own opening bracket.
  */
 final class UnsafeCharacters {
     private static final char OPEN = '⟦';
@@ -15,7 +15,7 @@ final class UnsafeCharacters {
 
     private UnsafeCharacters() {}
 
-    /** One line of a block; its spaces and tabs stay. */
+    /** Encodes a line of a block; its spaces and tabs stay. */
     static String line(String text) {
         StringBuilder out = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
@@ -33,7 +33,7 @@ final class UnsafeCharacters {
         return out.toString();
     }
 
-    /** A value behind a colon; spaces at its ends are marked too, and so are tabs. */
+    /** Encodes a value after a colon; tabs, and spaces at its ends, are marked too. */
     static String value(String text) {
         String plain = line(text).replace("\t", mark('\t'));
         int start = 0;
@@ -49,7 +49,7 @@ final class UnsafeCharacters {
                 + marked(plain.substring(end));
     }
 
-    /** The text that was marked. What only looks like a mark stays as it is. */
+    /** Decodes a text. Malformed marks stay as they are. */
     static String read(String text) {
         return text.indexOf(OPEN) < 0
                 ? text

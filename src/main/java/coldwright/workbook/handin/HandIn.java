@@ -18,14 +18,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a learner hands in of a lesson.
+ * The work that a learner hands in for a lesson.
  *
  * @param learner the learner's name as typed
  * @param lessonFile the lesson's file name, without folders
  * @param title the lesson's title
- * @param lessonHash the text of the lesson that was worked on
- * @param when when it was written, to the second
- * @param steps every step of the lesson with a snippet, a forecast or a mark; in order
+ * @param lessonHash the hash of the lesson's text
+ * @param when time of writing, to the second
+ * @param steps every step of the lesson with a snippet, a prediction or a mark; in order
  */
 public record HandIn(
         String learner,
@@ -34,7 +34,7 @@ public record HandIn(
         ContentHash lessonHash,
         Instant when,
         List<HandedInStep> steps) {
-    /** How its files end. */
+    /** The extension of its files. */
     public static final String ENDING = ".handin.txt";
 
     public HandIn {
@@ -43,13 +43,11 @@ public record HandIn(
     }
 
     /**
-     * Puts a hand-in together.
+     * Creates a hand-in with every snippet, the predictions with the right answers, and the steps
+     * done.
      *
      * @param work the learner's work, fitted to the lesson
-     * @param learner the learner's name
-     * @param lesson the lesson that was worked on
-     * @param when now
-     * @return every snippet as it stands, the forecasts beside the right answers, what is done
+     * @param when the current time
      */
     public static HandIn of(LessonWork work, String learner, Lesson lesson, Instant when) {
         List<HandedInStep> steps = new ArrayList<>();
@@ -102,42 +100,28 @@ public record HandIn(
         throw new AssertionError(learnerAnswer);
     }
 
-    /**
-     * The work of one step.
-     *
-     * @param name the step's name
-     * @return its work; empty if the hand-in has no such step
-     */
+    /** The work in one step; empty if the hand-in has no such step. */
     public Optional<HandedInStep> step(String name) {
         return steps.stream().filter(step -> step.title().equals(name)).findFirst();
     }
 
     /**
-     * The text of a snippet.
+     * A snippet's text, the author's if none was handed in.
      *
-     * @param name its step's name
+     * @param name the step's name
      * @param index which snippet of the step, from 0
      * @param authorText the text in the lesson
-     * @return the learner's text; the author's if none was handed in
      */
     public String textOf(String name, int index, String authorText) {
         return step(name).flatMap(step -> step.text(index)).orElse(authorText);
     }
 
-    /**
-     * What to call its file.
-     *
-     * @return such as {@code Ada-Brunt-05-sugar-against-ice.handin.txt}
-     */
+    /** A file name such as {@code Ada-Brunt-05-sugar-against-ice.handin.txt}. */
     public String fileName() {
         return plain(learner, "nobody") + "-" + plain(lessonName(), "lesson") + ENDING;
     }
 
-    /**
-     * The lesson's name as a shelf has it.
-     *
-     * @return its file name without its ending
-     */
+    /** The lesson's file name without its extension, as in a lesson folder. */
     public String lessonName() {
         return lessonFile.replaceFirst("\\.md$", "");
     }
@@ -148,11 +132,7 @@ public record HandIn(
         return tidy.isEmpty() ? otherwise : tidy.substring(0, Math.min(60, tidy.length()));
     }
 
-    /**
-     * As readable text.
-     *
-     * @return a text that {@link #read} gives back as the same hand-in
-     */
+    /** Readable text, which {@link #read} parses to the same hand-in. */
     public String text() {
         return HandInText.write(this);
     }
@@ -160,8 +140,7 @@ public record HandIn(
     /**
      * Reads a hand-in.
      *
-     * @param text a file's text
-     * @return what is usable of it, empty if it is none; and its faults
+     * @return the usable part, empty if the text isn't a hand-in; and its errors
      */
     public static ParsedEntries<Optional<HandIn>> read(String text) {
         return new HandInText().read(text);

@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** A hand-in's text form; {@code docs/workbook.md} says how it looks. */
+/** The text form of a hand-in; {@code docs/workbook.md} describes it. */
 final class HandInText {
     private static final String HEADING = "Coldwright hand-in 1";
 
@@ -24,7 +24,7 @@ final class HandInText {
     private final List<DraftStep> steps = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
 
-    /** A step while it is read. */
+    /** A step being read. */
     private static final class DraftStep {
         private final String title;
         private final List<HandedInPrediction> predictions = new ArrayList<>();

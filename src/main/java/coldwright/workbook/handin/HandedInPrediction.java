@@ -1,13 +1,12 @@
 package coldwright.workbook.handin;
 
 /**
- * A forecast as handed in.
+ * A prediction as handed in.
  *
- * @param index which forecast of its step, from 0
- * @param question the question
- * @param answer what the learner said, in words; empty if nothing
- * @param right what was right, in words
- * @param outcome how they stand
+ * @param index index of the prediction in its step, from 0
+ * @param answer the learner's answer in words; empty if none
+ * @param right the right answer in words
+ * @param outcome how they compare
  */
 public record HandedInPrediction(
         int index, String question, String answer, String right, PredictionOutcome outcome) {}

@@ -3,8 +3,8 @@ package coldwright.workbook.handin;
 /**
  * A snippet as handed in.
  *
- * @param index which snippet of its step, from 0, those given counted too
+ * @param index index of the snippet in its step, from 0, given ones included
  * @param changed whether it differs from the author's
- * @param text the text that stood there
+ * @param text its text
  */
 public record HandedInSnippet(int index, boolean changed, String text) {}

@@ -6,9 +6,9 @@ import java.util.Optional;
 /**
  * A step as handed in.
  *
- * @param title the step's name; empty for what stands before the first step
+ * @param title the step's name; empty for the part before the first step
  * @param done whether it was done
- * @param predictions its forecasts
+ * @param predictions its predictions
  * @param snippets its snippets, all of them
  */
 public record HandedInStep(
@@ -21,12 +21,7 @@ public record HandedInStep(
         snippets = List.copyOf(snippets);
     }
 
-    /**
-     * The text of a snippet.
-     *
-     * @param index which snippet, from 0
-     * @return its text; empty if it was not handed in
-     */
+    /** The text of a snippet, by its index from 0; empty if it was not handed in. */
     public Optional<String> text(int index) {
         return snippets.stream()
                 .filter(one -> one.index() == index)
@@ -34,12 +29,7 @@ public record HandedInStep(
                 .findFirst();
     }
 
-    /**
-     * What was said to a question.
-     *
-     * @param question the question
-     * @return in words; empty if nothing was
-     */
+    /** The answer to a question, in words; empty if there is none. */
     public String answer(String question) {
         return predictions.stream()
                 .filter(one -> one.question().equals(question))

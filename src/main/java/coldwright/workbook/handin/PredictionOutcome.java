@@ -5,21 +5,20 @@ import coldwright.lesson.ExpectedAnswer;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** How what a learner said before a run stands beside what is right. */
+/** The result of a learner's prediction. */
 public enum PredictionOutcome {
-    /** It came as said. */
+    /** The prediction was right. */
     YES,
-    /** It came otherwise. */
+    /** The prediction was wrong. */
     NO,
-    /** Nothing was said, or it can't be told from the words alone. */
+    /** There is no answer, or words alone can't decide. */
     OPEN;
 
     /**
-     * Judges an answer.
+     * Compares an answer with the right one.
      *
-     * @param answer what the lesson says
-     * @param said what the learner said, in words; empty if nothing
-     * @return how they stand
+     * @param answer the right answer
+     * @param said the learner's answer, in words; empty if none
      */
     public static PredictionOutcome of(ExpectedAnswer answer, String said) {
         if (said.isBlank()) {
@@ -35,12 +34,7 @@ public enum PredictionOutcome {
         return OPEN;
     }
 
-    /**
-     * What a lesson says is right.
-     *
-     * @param answer the answer
-     * @return in words; empty if words can't say it
-     */
+    /** The right answer in words; empty if it has none. */
     public static String words(ExpectedAnswer answer) {
         if (answer instanceof ExpectedAnswer.Choice choice) {
             return choice.choices().get(choice.right());
@@ -60,11 +54,7 @@ public enum PredictionOutcome {
         return text.replace('-', '−');
     }
 
-    /**
-     * As the file has it.
-     *
-     * @return yes, no or open
-     */
+    /** Its text in the file: yes, no or open. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -1,2 +1,2 @@
-/** What a learner hands in of a lesson: one readable file. */
+/** Hand-ins: a learner's work in a lesson as one readable file. */
 package coldwright.workbook.handin;

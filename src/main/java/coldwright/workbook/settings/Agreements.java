@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The lessons whose snippets a user agreed to run. A lesson whose text changes by one letter is
- * another lesson.
+ * Lessons whose snippets a user agreed to run. A lesson whose text changes by one letter is another
+ * lesson.
  *
- * @param names what each was called when the user agreed, by the hash of its text
+ * @param names the lessons' names when the user agreed, by the hash of their text
  */
 public record Agreements(Map<ContentHash, String> names) {
     private static final String HEADING = "Coldwright agreements 1";
@@ -25,31 +25,21 @@ public record Agreements(Map<ContentHash, String> names) {
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
     }
 
-    /**
-     * Before the first agreement.
-     *
-     * @return none
-     */
+    /** No agreements. */
     public static Agreements none() {
         return new Agreements(Map.of());
     }
 
-    /**
-     * Whether the user agreed.
-     *
-     * @param hash the hash of a lesson's text
-     * @return true if so
-     */
+    /** Whether the user agreed to a lesson's text. */
     public boolean agreed(ContentHash hash) {
         return names.containsKey(hash);
     }
 
     /**
-     * With one more agreement.
+     * Adds an agreement.
      *
      * @param hash the hash of a lesson's text
-     * @param name what the lesson is called; its line ends become spaces
-     * @return new agreements
+     * @param name the lesson's name; its line ends become spaces
      */
     public Agreements agree(ContentHash hash, String name) {
         Map<ContentHash, String> next = new LinkedHashMap<>(names);
@@ -60,11 +50,10 @@ public record Agreements(Map<ContentHash, String> names) {
     }
 
     /**
-     * Brings the agreements of two windows together.
+     * Merges the agreements of two windows: theirs, and those added here since.
      *
-     * @param base what both began with
-     * @param theirs what the other window wrote
-     * @return theirs, and what was agreed here since
+     * @param base the common ancestor
+     * @param theirs the other window's agreements
      */
     public Agreements mergedWith(Agreements base, Agreements theirs) {
         Map<ContentHash, String> all = new LinkedHashMap<>(theirs.names);
@@ -77,11 +66,7 @@ public record Agreements(Map<ContentHash, String> names) {
         return new Agreements(all);
     }
 
-    /**
-     * As a text: a hash and a name a line.
-     *
-     * @return a text that {@link #read} gives back as the same agreements
-     */
+    /** Text with a hash and a name per line, which {@link #read} parses to the same agreements. */
     public String text() {
         StringBuilder out = new StringBuilder(HEADING).append('\n');
         names.forEach((hash, name) -> out.append((hash.hex() + " " + name).strip()).append('\n'));
@@ -89,10 +74,9 @@ public record Agreements(Map<ContentHash, String> names) {
     }
 
     /**
-     * Reads agreements. What is no hash is no agreement.
+     * Reads agreements. Invalid hashes are skipped.
      *
-     * @param text a file's text
-     * @return the agreements, and a sentence for each line that is none
+     * @return the agreements, and a sentence for each invalid line
      */
     public static ParsedEntries<Agreements> read(String text) {
         Agreements agreements = none();

@@ -1,6 +1,6 @@
 package coldwright.workbook.settings;
 
-/** In what language the program speaks; {@code SYSTEM} is that of the computer. */
+/** The program's language; {@code SYSTEM} is that of the computer. */
 public enum Language {
     SYSTEM,
     EN,

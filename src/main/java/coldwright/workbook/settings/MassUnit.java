@@ -1,6 +1,6 @@
 package coldwright.workbook.settings;
 
-/** In what masses are shown: grams or ounces. */
+/** Unit of masses: grams or ounces. */
 public enum MassUnit {
     G,
     OZ

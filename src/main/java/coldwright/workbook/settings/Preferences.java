@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a user chose.
+ * A user's settings.
  *
  * @param typeSizePercent type size, per cent of the usual one, {@value #LEAST_TYPE_SIZE_PERCENT} to
  *     {@value #MOST_TYPE_SIZE_PERCENT}
  * @param theme colours of the window
- * @param temperatureUnit in what temperatures are shown
- * @param massUnit in what masses are shown
- * @param language in what language the program speaks
+ * @param temperatureUnit unit of temperatures
+ * @param massUnit unit of masses
+ * @param language the program's language
  * @param limits every limit of the bench
- * @param others lines of the file that this version does not know, kept as they are
+ * @param others lines of the file that this version does not know, saved unchanged
  */
 public record Preferences(
         int typeSizePercent,
@@ -24,16 +24,16 @@ public record Preferences(
         Language language,
         Map<BenchLimit, Integer> limits,
         List<String> others) {
-    /** The smallest type, per cent of the usual size. */
+    /** The smallest type size, per cent of the usual one. */
     public static final int LEAST_TYPE_SIZE_PERCENT = 50;
 
-    /** The largest type, per cent of the usual size. */
+    /** The largest type size, per cent of the usual one. */
     public static final int MOST_TYPE_SIZE_PERCENT = 300;
 
     private static final int USUAL_TYPE_SIZE_PERCENT = 100;
 
     /**
-     * Checks the numbers; limits that are not named get their usual value.
+     * Checks the numbers; missing limits get their defaults.
      *
      * @throws IllegalArgumentException if one is outside its range
      */
@@ -60,11 +60,7 @@ public record Preferences(
         }
     }
 
-    /**
-     * What holds until a user chooses.
-     *
-     * @return the usual values
-     */
+    /** The default settings. */
     public static Preferences usual() {
         return new Preferences(
                 USUAL_TYPE_SIZE_PERCENT,
@@ -76,76 +72,42 @@ public record Preferences(
                 List.of());
     }
 
-    /**
-     * A limit of the bench.
-     *
-     * @param which the limit
-     * @return its value
-     */
     public int limit(BenchLimit which) {
         return limits.get(which);
     }
 
     /**
-     * With another type size.
+     * Changes the type size.
      *
      * @param percent per cent of the usual size
-     * @return new preferences
      * @throws IllegalArgumentException if it is outside its range
      */
     public Preferences withTypeSizePercent(int percent) {
         return new Preferences(percent, theme, temperatureUnit, massUnit, language, limits, others);
     }
 
-    /**
-     * With other colours.
-     *
-     * @param newTheme the colours
-     * @return new preferences
-     */
     public Preferences with(Theme newTheme) {
         return new Preferences(
                 typeSizePercent, newTheme, temperatureUnit, massUnit, language, limits, others);
     }
 
-    /**
-     * With another unit of temperature.
-     *
-     * @param unit the unit
-     * @return new preferences
-     */
     public Preferences with(TemperatureUnit unit) {
         return new Preferences(typeSizePercent, theme, unit, massUnit, language, limits, others);
     }
 
-    /**
-     * With another unit of mass.
-     *
-     * @param unit the unit
-     * @return new preferences
-     */
     public Preferences with(MassUnit unit) {
         return new Preferences(
                 typeSizePercent, theme, temperatureUnit, unit, language, limits, others);
     }
 
-    /**
-     * With another language.
-     *
-     * @param newLanguage the language
-     * @return new preferences
-     */
     public Preferences with(Language newLanguage) {
         return new Preferences(
                 typeSizePercent, theme, temperatureUnit, massUnit, newLanguage, limits, others);
     }
 
     /**
-     * With another limit of the bench.
+     * Changes a limit of the bench.
      *
-     * @param which the limit
-     * @param value its value
-     * @return new preferences
      * @throws IllegalArgumentException if it is outside its range
      */
     public Preferences with(BenchLimit which, int value) {
@@ -155,7 +117,7 @@ public record Preferences(
                 typeSizePercent, theme, temperatureUnit, massUnit, language, next, others);
     }
 
-    /** With lines that this version does not know. */
+    /** Sets the lines that this version does not know. */
     Preferences withOthers(List<String> lines) {
         return new Preferences(
                 typeSizePercent, theme, temperatureUnit, massUnit, language, limits, lines);

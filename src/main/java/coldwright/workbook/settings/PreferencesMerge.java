@@ -7,7 +7,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Brings the settings of two windows together, key by key. */
+/** Merges the settings of two windows, key by key. */
 public final class PreferencesMerge {
     private final ThreeWay way = new ThreeWay();
     private final Preferences base;
@@ -21,12 +21,11 @@ public final class PreferencesMerge {
     }
 
     /**
-     * Brings settings together.
+     * Merges settings; where both changed one key, mine.
      *
-     * @param base what both windows began with
-     * @param mine what this window has
-     * @param theirs what the other one wrote
-     * @return the settings with what either of them changed; where both changed one key, mine
+     * @param base the common ancestor
+     * @param mine this window's settings
+     * @param theirs the other window's settings
      */
     public static Merged<Preferences> of(Preferences base, Preferences mine, Preferences theirs) {
         PreferencesMerge merge = new PreferencesMerge(base, mine, theirs);

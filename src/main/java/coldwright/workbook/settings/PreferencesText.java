@@ -25,12 +25,7 @@ public final class PreferencesText {
 
     private PreferencesText() {}
 
-    /**
-     * Writes settings.
-     *
-     * @param preferences the settings
-     * @return a text that {@link #read} gives back as the same settings
-     */
+    /** Writes settings as a text that {@link #read} parses to the same settings. */
     public static String write(Preferences preferences) {
         List<String> lines = new ArrayList<>();
         lines.add(HEADING);
@@ -47,10 +42,9 @@ public final class PreferencesText {
     }
 
     /**
-     * Reads settings. What is not usable has its usual value.
+     * Reads settings. Invalid values get their defaults.
      *
-     * @param text a file's text
-     * @return the settings, and a sentence for each value that was not taken
+     * @return the settings, and a sentence for each invalid value
      */
     public static ParsedEntries<Preferences> read(String text) {
         PreferencesText reader = new PreferencesText();

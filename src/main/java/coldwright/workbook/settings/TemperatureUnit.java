@@ -1,6 +1,6 @@
 package coldwright.workbook.settings;
 
-/** In what temperatures are shown: degrees Celsius or Fahrenheit. */
+/** Unit of temperatures: degrees Celsius or Fahrenheit. */
 public enum TemperatureUnit {
     C,
     F

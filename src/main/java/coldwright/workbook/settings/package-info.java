@@ -1,2 +1,2 @@
-/** What a user chose: settings, and the lessons that may run. */
+/** A user's choices: settings, and the lessons that may run. */
 package coldwright.workbook.settings;

@@ -17,10 +17,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * The SHA-256 of a text in UTF-8, its line ends taken as {@code \n}: the same file has the same
- * hash on every system.
+ * The SHA-256 of a text in UTF-8 with {@code \n} as line end: the same file has the same hash on
+ * every system.
  *
- * @param hex 64 hexadecimal digits in small letters
+ * @param hex 64 lower-case hexadecimal digits
  */
 public record ContentHash(String hex) {
     private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
@@ -28,7 +28,7 @@ public record ContentHash(String hex) {
     /**
      * Checks the form.
      *
-     * @throws IllegalArgumentException if it is no such hash
+     * @throws IllegalArgumentException if the text is not such a hash
      */
     public ContentHash {
         if (!FORM.matcher(hex).matches()) {
@@ -37,12 +37,6 @@ public record ContentHash(String hex) {
         }
     }
 
-    /**
-     * The hash of a text.
-     *
-     * @param text any text
-     * @return its hash
-     */
     public static ContentHash of(String text) {
         try {
             byte[] bytes = text.replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8);
@@ -54,10 +48,9 @@ public record ContentHash(String hex) {
     }
 
     /**
-     * The hash of a lesson's file.
+     * The hash of a lesson's file; of the empty text if it isn't text.
      *
-     * @param bytes the file's content, the same bytes that were given to the lesson's reader
-     * @return the hash of its text; of nothing if it is no text
+     * @param bytes the file's content, the same bytes that were parsed
      */
     public static ContentHash of(byte[] bytes) {
         return of(TextFile.of(bytes).text().orElse(""));
@@ -65,10 +58,9 @@ public record ContentHash(String hex) {
 
     /**
      * The hash of a lesson that was read from a file or came with the program. Reads the file
-     * again: whoever asks for consent must hash the bytes that were parsed instead.
+     * again; to ask for consent, hash the parsed bytes instead.
      *
-     * @param lesson as read
-     * @return its hash; empty if its file is no longer there
+     * @return empty if its file no longer exists
      */
     public static Optional<ContentHash> of(Lesson lesson) {
         try {

@@ -3,10 +3,10 @@ package coldwright.workbook.work;
 import java.util.Objects;
 
 /**
- * A learner's answer to a forecast.
+ * A learner's answer to a question before a run.
  *
- * @param index which forecast of its step, from 0
- * @param question the question that was answered
+ * @param index index of the prediction in its step, from 0
+ * @param question the question
  * @param answer the answer
  */
 public record GivenPrediction(int index, String question, LearnerAnswer answer) {

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
 
-/** What a learner said before a run. */
+/** A learner's answer before a run. */
 public sealed interface LearnerAnswer {
     /**
      * One of several choices.
      *
      * @param index which, from 0
-     * @param words its words when it was chosen
+     * @param words its text when it was chosen
      */
     record Choice(int index, String words) implements LearnerAnswer {
         /**
@@ -24,10 +24,10 @@ public sealed interface LearnerAnswer {
         }
 
         /**
-         * Where this choice stands among those of a lesson that may have changed since.
+         * The index of this choice in a lesson that may have changed since.
          *
-         * @param choices the choices now
-         * @return its place, from 0; empty if none has these words
+         * @param choices the current choices
+         * @return its index, from 0; empty if none has the same text
          */
         public OptionalInt among(List<String> choices) {
             if (index < choices.size() && choices.get(index).equals(words)) {
@@ -63,8 +63,8 @@ public sealed interface LearnerAnswer {
     /**
      * A point of a drawn curve.
      *
-     * @param x along the lower axis, in its unit
-     * @param y along the upright axis, in its unit
+     * @param x x value, in the unit of the axis
+     * @param y y value, in the unit of the axis
      */
     record Point(double x, double y) {
         /**

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * What a lesson's work is filed under: a name that every file system takes.
+ * The key of a lesson's work: a valid name on every file system.
  *
  * @param name letters a to z, digits, {@code -} and {@code _}; 1 to 80 of them
  */
@@ -29,25 +29,14 @@ public record LessonKey(String name) {
         }
     }
 
-    /**
-     * The key of a lesson that comes with the program.
-     *
-     * @param name what the shelf calls it
-     * @return its key, the name itself where it can be
-     */
+    /** The key of a lesson that comes with the program: its name if possible. */
     public static LessonKey ofCourse(String name) {
         return FORM.matcher(name).matches() && !RESERVED.matcher(name).matches()
                 ? new LessonKey(name)
                 : hashed(name, name);
     }
 
-    /**
-     * The key of a lesson in a file of the user's own. Files of one name in two folders have two
-     * keys.
-     *
-     * @param file the lesson's file
-     * @return its key
-     */
+    /** The key of a user's own lesson file. Files of the same name in two folders have two keys. */
     public static LessonKey ofFile(Path file) {
         Path whole = file.toAbsolutePath().normalize();
         Path name = whole.getFileName();

@@ -18,14 +18,14 @@ import java.util.Objects;
  * work.step("Toast").textOf(0, authorText);
  * }</pre>
  *
- * @param key what it is filed under
+ * @param key its key
  * @param lessonFile the lesson's file name, without folders
  * @param title the lesson's title
- * @param lessonHash the lesson's text that it belongs to
- * @param changed when it was last changed, to the second
- * @param inSight the step that the learner looked at, by its name; {@link StepNames#OPENING} for
- *     the opening
- * @param steps the steps with work in them; empty ones are left out
+ * @param lessonHash the hash of the lesson's text that it belongs to
+ * @param changed time of the last change, to the second
+ * @param inSight name of the step that the learner looked at; {@link StepNames#OPENING} for the
+ *     opening
+ * @param steps the steps with work in them
  */
 public record LessonWork(
         LessonKey key,
@@ -55,27 +55,14 @@ public record LessonWork(
         }
     }
 
-    /**
-     * A lesson that nobody has worked on.
-     *
-     * @param key what to file it under
-     * @param lessonFile the lesson's file name, without folders
-     * @param title the lesson's title
-     * @param lessonHash the hash of its text
-     * @return no work, changed at the epoch
-     */
+    /** A lesson without work, changed at the epoch. */
     public static LessonWork empty(
             LessonKey key, String lessonFile, String title, ContentHash lessonHash) {
         return new LessonWork(
                 key, lessonFile, title, lessonHash, Instant.EPOCH, StepNames.OPENING, List.of());
     }
 
-    /**
-     * The work in one step.
-     *
-     * @param name the step's name
-     * @return its work, empty if there is none
-     */
+    /** The work in one step; empty if there is none. */
     public StepWork step(String name) {
         return steps.stream()
                 .filter(step -> step.title().equals(name))
@@ -83,12 +70,7 @@ public record LessonWork(
                 .orElseGet(() -> StepWork.empty(name));
     }
 
-    /**
-     * With other work in one step.
-     *
-     * @param step the step's work; it takes the place of what has its title
-     * @return new work
-     */
+    /** Replaces the work in the step with this title. */
     public LessonWork withStep(StepWork step) {
         List<StepWork> next = new ArrayList<>(steps);
         int at = steps.stream().map(StepWork::title).toList().indexOf(step.title());
@@ -101,11 +83,10 @@ public record LessonWork(
     }
 
     /**
-     * With a snippet's text changed.
+     * Changes a snippet's text.
      *
      * @param stepName the step's name
-     * @param edit the learner's text; one that is the author's own is no edit
-     * @return new work
+     * @param edit the learner's text; the author's own removes the edit
      */
     public LessonWork withSnippet(String stepName, SnippetEdit edit) {
         StepWork step = step(stepName).withoutSnippet(edit.index());
@@ -116,77 +97,43 @@ public record LessonWork(
         return withStep(step.with(edits, step.aside()));
     }
 
-    /**
-     * With a forecast answered.
-     *
-     * @param stepName the step's name
-     * @param answer the answer
-     * @return new work
-     */
+    /** Adds an answer to a prediction. */
     public LessonWork withPrediction(String stepName, GivenPrediction answer) {
         return withStep(step(stepName).withPrediction(answer));
     }
 
-    /**
-     * With the mark of a text that was read.
-     *
-     * @param stepName the step's name
-     * @param read whether it was
-     * @return new work
-     */
+    /** Marks a step's text as read or not. */
     public LessonWork withRead(String stepName, boolean read) {
         return withStep(step(stepName).withRead(read));
     }
 
-    /**
-     * With the mark of a step that is done.
-     *
-     * @param stepName the step's name
-     * @param done whether it is
-     * @return new work
-     */
+    /** Marks a step as done or not. */
     public LessonWork withDone(String stepName, boolean done) {
         return withStep(step(stepName).withDone(done));
     }
 
-    /**
-     * With another step in sight.
-     *
-     * @param stepName the step's name
-     * @return new work
-     */
+    /** Changes the step in sight. */
     public LessonWork withInSight(String stepName) {
         return new LessonWork(key, lessonFile, title, lessonHash, changed, stepName, steps);
     }
 
-    /**
-     * With the time of its last change.
-     *
-     * @param when that time
-     * @return new work
-     */
+    /** Changes the time of the last change. */
     public LessonWork changedAt(Instant when) {
         return new LessonWork(key, lessonFile, title, lessonHash, when, inSight, steps);
     }
 
-    /**
-     * As if nobody had worked on this lesson.
-     *
-     * @return no work in the same lesson
-     */
+    /** The same lesson without work. */
     public LessonWork emptied() {
         return empty(key, lessonFile, title, lessonHash);
     }
 
     /**
-     * Fits work to a lesson whose author may have changed it. An edit follows its snippet to where
-     * that now stands; the edit of a snippet that is no longer there is kept aside, and comes back
-     * with it. An answer follows its question within the step, and to the new title of a step that
-     * was renamed.
+     * Fits work to a lesson whose author may have changed it. An edit follows its snippet to its
+     * new position; the edit of a snippet that no longer exists is kept aside and returns with it.
+     * An answer follows its question within the step, and to the new title of a renamed step.
      *
-     * @param lesson the lesson as it is today
+     * @param lesson the current lesson
      * @param hash the hash of its text
-     * @return new work that belongs to that text
      */
     public LessonWork fittedTo(Lesson lesson, ContentHash hash) {
         LessonWork named =

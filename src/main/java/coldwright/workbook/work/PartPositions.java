@@ -1,6 +1,6 @@
 package coldwright.workbook.work;
 
-/** Places of snippets and forecasts in a step. */
+/** Indexes of snippets and predictions in a step. */
 final class PartPositions {
     private static final int MOST = 99_999;
 

@@ -8,17 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Finds the steps that an author gave another title, by the questions answered in them. */
+/** Finds renamed steps by the questions answered in them. */
 final class RenamedSteps {
     private RenamedSteps() {}
 
     /**
-     * Names work as its steps are called today.
+     * Renames work to the current titles of its steps.
      *
-     * @param steps what is kept
+     * @param steps the saved work
      * @param parts the lesson's steps by their names
-     * @return the same, where a step that is gone and has answers bears the name of the first step
-     *     that nothing is kept of and that asks all of these questions
+     * @return the same; a missing step with answers gets the name of the first step without work
+     *     that asks all of these questions
      */
     static List<StepWork> named(List<StepWork> steps, Map<String, List<LessonPart>> parts) {
         Set<String> taken = new HashSet<>();
@@ -45,7 +45,7 @@ final class RenamedSteps {
                 .orElse(step);
     }
 
-    /** What the forecasts of a step ask, in their order. */
+    /** The questions of a step, in order. */
     static List<String> questions(List<LessonPart> parts) {
         return PartsByKind.of(parts).predictions().stream()
                 .map(LessonPart.Prediction::question)

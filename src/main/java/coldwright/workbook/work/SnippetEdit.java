@@ -3,9 +3,9 @@ package coldwright.workbook.work;
 /**
  * A learner's text of a snippet.
  *
- * @param index which snippet of its step, from 0, those given counted too
+ * @param index index of the snippet in its step, from 0, given ones included
  * @param text the learner's text
- * @param from the hash of the author's text that it was made from
+ * @param from the hash of the author's text that was edited
  */
 public record SnippetEdit(int index, String text, ContentHash from) {
     /**

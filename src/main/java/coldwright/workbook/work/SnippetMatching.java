@@ -12,12 +12,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiPredicate;
 
-/** Finds the snippets and questions that work belongs to in a lesson that may have changed. */
+/** Matches work to the snippets and questions of a lesson that may have changed. */
 final class SnippetMatching {
-    /** A snippet of the lesson as it is today. */
+    /** A snippet of the current lesson. */
     private record SnippetPosition(String step, int index, ContentHash hash) {}
 
-    /** A learner's text that looks for its snippet. */
+    /** A learner's text that is not yet matched to its snippet. */
     private record UnplacedText(String step, SnippetEdit edit) {
         boolean isAt(SnippetPosition place) {
             return step.equals(place.step()) && edit.index() == place.index();
@@ -66,7 +66,7 @@ final class SnippetMatching {
         }
     }
 
-    /** What stands where it belongs comes first, so that nothing that moved can take its place. */
+    /** Unmoved texts come first, so that no moved one can take their place. */
     private void place() {
         BiPredicate<UnplacedText, SnippetPosition> sameStep =
                 (piece, place) -> piece.step().equals(place.step());

@@ -10,9 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What the steps of a lesson are called in its work: their titles. */
+/** The names of a lesson's steps in its work: their titles. */
 public final class StepNames {
-    /** What stands before the first step. */
+    /** The name of the part before the first step. */
     public static final String OPENING = "";
 
     private StepNames() {}
@@ -20,9 +20,7 @@ public final class StepNames {
     /**
      * The names of a lesson's steps, without the opening.
      *
-     * @param lesson the lesson
-     * @return one for each step, in order; a second step of the same title has {@code (2)} behind
-     *     it
+     * @return one for each step, in order; a repeated title gets {@code (2)} appended
      */
     public static List<String> of(Lesson lesson) {
         Map<String, Integer> seen = new HashMap<>();
@@ -41,7 +39,6 @@ public final class StepNames {
     /**
      * The parts of a lesson by step.
      *
-     * @param lesson the lesson
      * @return the opening's parts under {@link #OPENING}, then those of each step, in order
      */
     public static Map<String, List<LessonPart>> parts(Lesson lesson) {

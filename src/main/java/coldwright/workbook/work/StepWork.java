@@ -13,9 +13,9 @@ import java.util.stream.Stream;
  * @param title the step's name after {@link StepNames}
  * @param read whether its text was read
  * @param done whether it is done
- * @param edits snippets with another text than the author's, by index; one each
- * @param aside edits of snippets that the author has changed since, kept but not shown
- * @param predictions answers to forecasts, by index; one each
+ * @param edits edited snippets, by index; one each
+ * @param aside edits of snippets that the author has changed since, saved but not shown
+ * @param predictions answers to predictions, by index; one each
  */
 public record StepWork(
         String title,
@@ -25,9 +25,9 @@ public record StepWork(
         List<SnippetEdit> aside,
         List<GivenPrediction> predictions) {
     /**
-     * Puts edits and forecasts in order.
+     * Sorts edits and predictions.
      *
-     * @throws IllegalArgumentException if two edits or two forecasts have the same index
+     * @throws IllegalArgumentException if two edits or two predictions have the same index
      */
     public StepWork {
         edits = edits.stream().sorted(Comparator.comparingInt(SnippetEdit::index)).toList();
@@ -49,31 +49,22 @@ public record StepWork(
         }
     }
 
-    /**
-     * A step that nobody has worked on.
-     *
-     * @param title its name
-     * @return no work
-     */
+    /** A step without work. */
     public static StepWork empty(String title) {
         return new StepWork(title, false, false, List.of(), List.of(), List.of());
     }
 
-    /**
-     * Whether there is nothing to keep.
-     *
-     * @return true if no work was done
-     */
+    /** Whether there is nothing to save. */
     public boolean isEmpty() {
         return equals(empty(title));
     }
 
     /**
-     * What a snippet's text is for this learner.
+     * A snippet's text for this learner.
      *
-     * @param index which snippet, from 0
-     * @param authorText the author's text of today
-     * @return the learner's text if it was made from that author's text, else the author's
+     * @param index index of the snippet, from 0
+     * @param authorText the author's current text
+     * @return the learner's text if it is an edit of that text, else the author's
      */
     public String textOf(int index, String authorText) {
         return edit(index)
@@ -82,22 +73,15 @@ public record StepWork(
                 .orElse(authorText);
     }
 
-    /**
-     * The edit of a snippet.
-     *
-     * @param index which snippet, from 0
-     * @return the edit; empty if the snippet is as its author wrote it
-     */
+    /** The edit of a snippet, by its index from 0; empty if it is the author's. */
     public Optional<SnippetEdit> edit(int index) {
         return edits.stream().filter(edit -> edit.index() == index).findFirst();
     }
 
     /**
-     * The answer to a forecast.
+     * The answer to a prediction, by its index from 0.
      *
-     * @param index which forecast, from 0
-     * @param question the question of today
-     * @return the answer; empty if there is none to that question
+     * @return empty if there is none to that question
      */
     public Optional<LearnerAnswer> answer(int index, String question) {
         return predictions.stream()
@@ -107,12 +91,7 @@ public record StepWork(
     }
 
     /**
-     * With a snippet's text changed. The author's own text is no edit.
-     *
-     * @param index which snippet, from 0
-     * @param text the learner's text
-     * @param authorText the author's
-     * @return new work
+     * Changes the text of a snippet, by its index from 0. The author's own text removes the edit.
      */
     public StepWork withSnippet(int index, String text, String authorText) {
         List<SnippetEdit> next = but(edits, edit -> edit.index() == index);
@@ -122,76 +101,45 @@ public record StepWork(
         return with(next, aside);
     }
 
-    /**
-     * With a snippet as its author wrote it.
-     *
-     * @param index which snippet, from 0
-     * @return new work
-     */
+    /** Restores the author's text of a snippet, by its index from 0. */
     public StepWork withoutSnippet(int index) {
         return with(but(edits, edit -> edit.index() == index), aside);
     }
 
-    /**
-     * With a forecast answered.
-     *
-     * @param answer the answer
-     * @return new work
-     */
+    /** Adds an answer to a prediction. */
     public StepWork withPrediction(GivenPrediction answer) {
         List<GivenPrediction> next = but(predictions, one -> one.index() == answer.index());
         next.add(answer);
         return new StepWork(title, read, done, edits, aside, next);
     }
 
-    /**
-     * With a forecast not answered.
-     *
-     * @param index which forecast, from 0
-     * @return new work
-     */
+    /** Removes the answer to a prediction, by its index from 0. */
     public StepWork withoutPrediction(int index) {
         List<GivenPrediction> next = but(predictions, one -> one.index() == index);
         return new StepWork(title, read, done, edits, aside, next);
     }
 
-    /**
-     * With the mark of a text that was read.
-     *
-     * @param nowRead whether it was
-     * @return new work
-     */
+    /** Marks the text as read or not. */
     public StepWork withRead(boolean nowRead) {
         return new StepWork(title, nowRead, done, edits, aside, predictions);
     }
 
-    /**
-     * With the mark of a step that is done.
-     *
-     * @param nowDone whether it is
-     * @return new work
-     */
+    /** Marks the step as done or not. */
     public StepWork withDone(boolean nowDone) {
         return new StepWork(title, read, nowDone, edits, aside, predictions);
     }
 
     /**
-     * With other edits.
+     * Replaces the edits.
      *
      * @param newEdits those shown
      * @param newAside those kept aside
-     * @return new work
      */
     public StepWork with(List<SnippetEdit> newEdits, List<SnippetEdit> newAside) {
         return new StepWork(title, read, done, newEdits, newAside, predictions);
     }
 
-    /**
-     * With other answers to its forecasts.
-     *
-     * @param answers all of them
-     * @return new work
-     */
+    /** Replaces the answers to its predictions. */
     public StepWork withPredictions(List<GivenPrediction> answers) {
         return new StepWork(title, read, done, edits, aside, answers);
     }

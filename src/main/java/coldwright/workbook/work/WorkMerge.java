@@ -12,20 +12,18 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Brings the work of two windows on one lesson together, snippet by snippet, answer by answer. */
+/** Merges the work of two windows on one lesson, snippet by snippet and answer by answer. */
 public final class WorkMerge {
     private final ThreeWay way = new ThreeWay();
 
     private WorkMerge() {}
 
     /**
-     * Brings the work of two windows together.
+     * Merges work; where both changed the same snippet or answer, mine.
      *
-     * @param base what both began with
-     * @param mine what this window has
-     * @param theirs what the other one wrote
-     * @return the work with what either of them did; where both changed the same snippet or answer,
-     *     mine
+     * @param base the common ancestor
+     * @param mine this window's work
+     * @param theirs the other window's work
      */
     public static Merged<LessonWork> of(LessonWork base, LessonWork mine, LessonWork theirs) {
         WorkMerge merge = new WorkMerge();
@@ -71,7 +69,7 @@ public final class WorkMerge {
         return step.predictions().stream().filter(one -> one.index() == index).findFirst();
     }
 
-    /** Finds the part of a step that has an index. */
+    /** Finds a part of a step by its index. */
     private interface ByIndex<T> {
         Optional<T> of(StepWork step, int index);
     }
@@ -95,7 +93,7 @@ public final class WorkMerge {
                 .toList();
     }
 
-    /** Nobody sees what is kept aside, so nothing of it is dropped where both changed it. */
+    /** Nobody sees the edits kept aside, so where both changed them all are kept. */
     private static List<SnippetEdit> aside(StepWork base, StepWork mine, StepWork theirs) {
         if (mine.aside().equals(base.aside())) {
             return theirs.aside();

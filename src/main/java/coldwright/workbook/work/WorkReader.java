@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads one file of work; tells each fault and goes on behind it. */
+/** Reads one file of work; reports each error and continues after it. */
 final class WorkReader {
     private static final ContentHash UNKNOWN = ContentHash.of("");
 
@@ -71,7 +71,7 @@ final class WorkReader {
         return Optional.ofNullable(head.get(word));
     }
 
-    /** A hash that can't be read is that of no text, so that what it belongs to is not lost. */
+    /** An unreadable hash becomes that of an empty text, so that its content is not lost. */
     private ContentHash hash(KeyedEntry entry) {
         try {
             return new ContentHash(entry.value());
@@ -186,7 +186,7 @@ final class WorkReader {
         step = here.withPrediction(new GivenPrediction(index, asked.value(), learnerAnswer));
     }
 
-    /** A text that can't be placed is kept aside: somebody wrote it. */
+    /** A text without a known position is kept aside, because somebody wrote it. */
     private void takeSnippet(KeyedEntry entry) {
         StepWork here = step(entry);
         if (entry.number() < 1) {

@@ -5,19 +5,14 @@ import coldwright.workbook.entry.ParsedEntries;
 
 import java.util.Optional;
 
-/** Work in a lesson as readable text; {@code docs/workbook.md} says how it looks. */
+/** Work in a lesson as readable text; {@code docs/workbook.md} describes it. */
 public final class WorkText {
     /** The first line of each file. */
     public static final String HEADING = "Coldwright workbook 1";
 
     private WorkText() {}
 
-    /**
-     * Writes work.
-     *
-     * @param work the work
-     * @return a text that {@link #read} gives back as the same work
-     */
+    /** Writes work as a text that {@link #read} parses to the same work. */
     public static String write(LessonWork work) {
         KeyedEntryWriter out = new KeyedEntryWriter(HEADING);
         out.entry("lesson", work.lessonFile())
@@ -71,10 +66,8 @@ public final class WorkText {
     /**
      * Reads work.
      *
-     * @param key what it is filed under
-     * @param text a file's text
-     * @return what is usable of it, empty if it is no such file or does not say which lesson it
-     *     belongs to; and its faults
+     * @return the usable part, empty if the text isn't such a file or names no lesson; and its
+     *     errors
      */
     public static ParsedEntries<Optional<LessonWork>> read(LessonKey key, String text) {
         return new WorkReader(key).read(text);
