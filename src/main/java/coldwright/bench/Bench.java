@@ -135,7 +135,8 @@ public final class Bench implements AutoCloseable {
 
     /**
      * Stops the current run and drops the waiting ones. Returns at once; the runs end as {@link
-     * RunOutcome.Stopped}, within the settings' patience. The next run uses the spare.
+     * RunOutcome.Stopped}, soon after the settings' patience at the latest. The next run uses the
+     * spare.
      */
     public void stop() {
         RunJob running;

@@ -12,7 +12,7 @@ import java.util.List;
 /**
  * Orders to execute together.
  *
- * @param number counts batches, to tell their end frames apart
+ * @param number counts batches, to match each end frame to its batch
  * @param orders in order; without {@link Order.Redefine}
  */
 public record OrderBatch(int number, List<Order> orders) {
