@@ -21,17 +21,16 @@ import java.util.concurrent.TimeoutException;
  *
  * <pre>{@code
  * Bench bench = Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), imports));
- * bench.run(List.of("double sugar = 120;"), "sugar / 10;", RunWatcher.NONE)
+ * bench.run(List.of("double sugar = 120;"), "sugar / 10;", RunListener.NONE)
  *         .thenAccept(run -> ...);
  * }</pre>
  *
- * <p>The result of a run is what a run from the top in a new bench would give: the snippets above,
- * in order, then the snippet itself; whatever ran before leaves no mark. No method waits; futures
- * complete on a thread of the bench, so go on from there quickly.
+ * <p>The result is the same as running all snippets from the top in a new bench: earlier runs leave
+ * no trace. No method blocks. Futures complete on a thread of the bench, so don't block there.
  *
- * <p>One run goes on at a time; others wait in the order in which they were asked for. A snippet
- * that differs from one that ran before in the numbers of its declarations only, as a dial turns
- * them, is not compiled: the variables are set and the compiled statements run again.
+ * <p>Runs are queued and executed one at a time. A snippet that differs from an earlier one only in
+ * the numbers that its dials set isn't compiled again: the variables are set and the compiled
+ * statements rerun.
  */
 public final class Bench implements AutoCloseable {
     private final BenchSettings settings;
@@ -56,10 +55,8 @@ public final class Bench implements AutoCloseable {
     }
 
     /**
-     * Opens a bench. Its process, a spare and the compiler warm up in the background.
-     *
-     * @param settings what it is given and where it stops
-     * @return the bench, at once
+     * Opens a bench and returns at once. Its process, a spare and the compiler warm up in the
+     * background.
      */
     public static Bench open(BenchSettings settings) {
         Bench bench = new Bench(settings);
@@ -71,9 +68,8 @@ public final class Bench implements AutoCloseable {
      * Runs a snippet after those above it.
      *
      * @param above the snippets above, in order
-     * @param snippet the snippet
-     * @param watcher hears of the run while it goes on
-     * @return how it ended; never fails but by cancelling when the bench is closed
+     * @param watcher receives events during the run
+     * @return the finished run; fails only by cancellation, when the bench is closed
      */
     public CompletableFuture<FinishedRun> run(
             List<String> above, String snippet, RunListener watcher) {
@@ -81,28 +77,27 @@ public final class Bench implements AutoCloseable {
     }
 
     /**
-     * Runs a snippet after those above it, all with their dials where they are.
+     * Runs a snippet after those above it, all at the current positions of their dials.
      *
      * @param snippets the snippets from the top, the one to run last
-     * @param watcher hears of the run while it goes on
-     * @return how it ended; never fails but by cancelling when the bench is closed
+     * @param watcher receives events during the run
+     * @return the finished run; fails only by cancellation, when the bench is closed
      */
     public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
         return add(new RunJob(snippets, record(watcher)));
     }
 
     /**
-     * Finds the names that may stand at a caret. Runs nothing and starts no process. It is looked
-     * at between runs, and any run that is asked for goes first; a question that has no answer yet
-     * gives way to the next one.
+     * Finds the valid names at a caret. Runs nothing and starts no process. Requests are handled
+     * between runs; a new request replaces one that is still waiting.
      *
      * @param above the snippets above, in order
      * @param text the snippet
-     * @param caret where the caret stands in it, 0 to its length; what follows is not looked at
-     * @return the names, in no order of use; none if a snippet above does not compile, or the caret
-     *     stands in a remark or a text; cancelled if something else was asked, or the bench is
+     * @param caret position in it, 0 to its length; the text after it is ignored
+     * @return the names, in no particular order; none if a snippet above does not compile, or the
+     *     caret is in a comment or a string; cancelled by a newer request or when the bench is
      *     closed
-     * @throws IllegalArgumentException if the caret stands outside the text
+     * @throws IllegalArgumentException if the caret is outside the text
      */
     public CompletableFuture<List<CompletionProposal>> complete(
             List<String> above, String text, int caret) {
@@ -139,9 +134,9 @@ public final class Bench implements AutoCloseable {
     }
 
     /**
-     * Stops what runs and drops what waits. Returns at once; the runs end as {@link
-     * RunOutcome.Stopped}, at the latest soon after the settings' patience. The next run goes to
-     * the spare.
+     * Stops the current run and drops the waiting ones. Returns at once; the runs end as {@link
+     * RunOutcome.Stopped}, soon after the settings' patience at the latest. The next run uses the
+     * spare.
      */
     public void stop() {
         RunJob running;
@@ -175,7 +170,7 @@ public final class Bench implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (java.util.concurrent.ExecutionException | CancellationException e) {
-            // over
+            // already finished
         }
     }
 
@@ -213,7 +208,7 @@ public final class Bench implements AutoCloseable {
         return current;
     }
 
-    /** Answers the question; leaves it for later if a run is asked for meanwhile. */
+    /** Answers the request, or postpones it if a run is requested meanwhile. */
     private void answer() {
         CompletionRequest asked;
         synchronized (this) {
@@ -228,7 +223,7 @@ public final class Bench implements AutoCloseable {
             answered(asked);
             asked.answer().complete(names);
         } catch (CancellationException e) {
-            // a run goes first, or nobody wants to know any more
+            // a run has priority, or the request was cancelled
         } catch (RuntimeException | Error e) {
             System.getLogger("coldwright.bench")
                     .log(System.Logger.Level.WARNING, "no names were found", e);
@@ -260,13 +255,13 @@ public final class Bench implements AutoCloseable {
             return new RunOutcome.Stopped();
         } catch (IllegalArgumentException | StepReplayer.BenchLostException e) {
             return new RunOutcome.Died(e.getMessage());
-        } catch (RuntimeException | Error e) { // whatever the compiler throws, the worker lives on
+        } catch (RuntimeException | Error e) { // the worker survives compiler errors
             System.getLogger("coldwright.bench").log(System.Logger.Level.ERROR, "a run broke", e);
             return new RunOutcome.Died("the bench broke at this snippet; run it again: " + e);
         }
     }
 
-    /** Ends the bench and its processes; runs that wait are cancelled. */
+    /** Closes the bench and its processes; waiting runs are cancelled. */
     @Override
     public void close() {
         List<RunJob> dropped = new ArrayList<>();

@@ -26,10 +26,10 @@ public final class BenchClassPath {
     private BenchClassPath() {}
 
     /**
-     * The class path for snippets, however this program was started: from folders, from jars, or
-     * from one jar whose manifest names the others.
+     * The class path for snippets, whether the program was started from folders, from jars, or from
+     * one jar whose manifest names the others.
      *
-     * @return the program's own place first, then the libraries that are there
+     * @return the program's own classes first, then the libraries found
      */
     public static List<Path> ofThisProgram() {
         return of(System.getProperty("java.class.path"), LaunchSettings.home(Bench.class));
@@ -56,7 +56,7 @@ public final class BenchClassPath {
         }
     }
 
-    /** What a jar's manifest puts on the class path. */
+    /** The class path entries in a jar's manifest. */
     private static List<Path> named(Path jar) {
         if (!jar.toString().endsWith(".jar") || !Files.isRegularFile(jar)) {
             return List.of();

@@ -5,16 +5,16 @@ import java.time.Duration;
 import java.util.List;
 
 /**
- * What a bench is given and where it stops.
+ * Class path, imports and limits of a bench.
  *
- * @param classPath what snippets may use
+ * @param classPath classes that snippets may use
  * @param imports import declarations that each snippet may rely on, such as {@code import
  *     java.util.*;}
  * @param heapMb heap limit of the bench's process, MB, 32 or more
- * @param printedLimit most characters kept of what one run prints
- * @param figureLimit most figures kept of one run
- * @param pointLimit most points kept of one figure
- * @param stopPatience how long a stop may take before the process is ended
+ * @param printedLimit maximum characters kept of one run's output
+ * @param figureLimit maximum figures kept of one run
+ * @param pointLimit maximum points of one figure
+ * @param stopPatience how long a stop may take before the process is killed
  */
 public record BenchSettings(
         List<Path> classPath,
@@ -24,7 +24,7 @@ public record BenchSettings(
         int figureLimit,
         int pointLimit,
         Duration stopPatience) {
-    /** Checks and copies what is given. */
+    /** Validates and copies the components. */
     public BenchSettings {
         classPath = List.copyOf(classPath);
         imports = List.copyOf(imports);
@@ -34,11 +34,9 @@ public record BenchSettings(
     }
 
     /**
-     * The usual limits.
+     * Settings with the default limits.
      *
-     * @param classPath what snippets may use
-     * @param imports import declarations for each snippet
-     * @return settings with 256 MB of heap, 100,000 characters, 20 figures of 100,000 points
+     * @return 256 MB of heap, 100,000 characters, 20 figures of 100,000 points
      */
     public static BenchSettings usual(List<Path> classPath, List<String> imports) {
         return new BenchSettings(

@@ -5,16 +5,16 @@ import coldwright.bench.complete.CompletionProposal;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
-/** What may stand at a caret, as somebody asked. */
+/** A request for the valid names at a caret. */
 record CompletionRequest(
         List<String> above,
         String text,
         int caret,
         CompletableFuture<List<CompletionProposal>> answer) {
     /**
-     * A question.
+     * Validates and copies the components.
      *
-     * @throws IllegalArgumentException if the caret stands outside the text
+     * @throws IllegalArgumentException if the caret is outside the text
      */
     CompletionRequest(List<String> above, String text, int caret) {
         this(List.copyOf(above), text, caret, new CompletableFuture<>());

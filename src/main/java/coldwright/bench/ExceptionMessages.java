@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Sentences for what a snippet threw. */
+/** Messages for exceptions that a snippet threw. */
 final class ExceptionMessages {
     private static final Pattern OUT_OF_BOUNDS =
             Pattern.compile("[Ii]ndex (-?\\d+) out of bounds for length (\\d+)");
@@ -51,11 +51,10 @@ final class ExceptionMessages {
     private ExceptionMessages() {}
 
     /**
-     * Puts what was thrown into a sentence.
+     * A one-sentence message for an exception.
      *
-     * @param chain what was thrown, then its causes
-     * @param heapMb the bench's memory, MB
-     * @return one sentence
+     * @param chain the exception, then its causes
+     * @param heapMb the bench's heap, MB
      */
     static String words(List<ThrownException> chain, int heapMb) {
         ThrownException first = chain.get(0);
@@ -145,7 +144,7 @@ final class ExceptionMessages {
                 : "this failed with %s: %s".formatted(simple, thrownException.message());
     }
 
-    /** What the exception itself says, for those who want it. */
+    /** The exception's own message. */
     static String own(List<ThrownException> chain) {
         StringBuilder text = new StringBuilder();
         for (ThrownException one : chain) {

@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Several expressions tried in one snippet, for the compiler takes nearly as long over one line as
- * over twenty.
+ * Evaluates several expressions in one snippet, because compiling one line takes nearly as long as
+ * twenty.
  *
  * <pre>{@code
  * String snippet = ExpressionEvaluator.snippet(List.of("heat", "heat > 10"));
  * bench.run(above, snippet, RunListener.NONE)
- *         .thenApply(run -> ExpressionEvaluator.read(run.printed())); // what each gave, in order
+ *         .thenApply(run -> ExpressionEvaluator.read(run.printed())); // each result, in order
  * }</pre>
  *
- * <p>If one of them can't be compiled, none runs; try each by itself then.
+ * <p>If one of them doesn't compile, none runs; then try each separately.
  */
 public final class ExpressionEvaluator {
     private static final String MARK = "\u0001";
@@ -23,11 +23,8 @@ public final class ExpressionEvaluator {
     private ExpressionEvaluator() {}
 
     /**
-     * Java that prints what each expression gives. It uses nothing that might leave traces in the
-     * bench's process, which would cost a new one.
-     *
-     * @param expressions Java expressions
-     * @return one snippet
+     * Java that prints the value of each expression. It leaves no traces in the bench's process,
+     * because those would cost a new process.
      */
     public static String snippet(List<String> expressions) {
         return expressions.stream()
@@ -52,11 +49,10 @@ public final class ExpressionEvaluator {
     }
 
     /**
-     * Reads what such a snippet printed. What the expressions print themselves is passed over.
+     * Reads the output of such a snippet and ignores anything the expressions print themselves.
      *
-     * @param printed all of it
-     * @return for each, in order, what it gave, on one line and with the simple name of its type,
-     *     or the message of what it threw; fewer than were tried if the run ended before its end
+     * @return the results in order: value on one line and simple type name, or the exception's
+     *     message; fewer than the expressions if the run ended early
      */
     public static List<RunOutcome> read(String printed) {
         return printed.lines()

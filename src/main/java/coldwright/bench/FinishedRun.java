@@ -7,13 +7,13 @@ import java.time.Duration;
 import java.util.List;
 
 /**
- * One run of a snippet, as it ended.
+ * A finished run of a snippet.
  *
  * @param outcome how it ended
- * @param printed what it printed, cut at the limit
- * @param printedCut whether more was printed than is kept
- * @param exhibits what it drew, figures and drawings, in order, at most as many as the limit
- * @param elapsed from the call to the end
+ * @param printed its output, cut at the limit
+ * @param printedCut whether the output was cut
+ * @param exhibits figures and drawings, in order, up to the limit
+ * @param elapsed time from the call to the end
  */
 public record FinishedRun(
         RunOutcome outcome,
@@ -21,16 +21,12 @@ public record FinishedRun(
         boolean printedCut,
         List<Exhibit> exhibits,
         Duration elapsed) {
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public FinishedRun {
         exhibits = List.copyOf(exhibits);
     }
 
-    /**
-     * The charts among what it drew.
-     *
-     * @return the figures, in order
-     */
+    /** The charts among the exhibits, in order. */
     public List<Figure> figures() {
         return exhibits.stream().filter(Figure.class::isInstance).map(Figure.class::cast).toList();
     }

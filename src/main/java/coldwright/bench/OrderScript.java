@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Orders of one step or several, and which order belongs to which step. */
+/** Orders of one or more steps, with the step that each belongs to. */
 final class OrderScript {
     private final BenchSettings settings;
     private final RunOutput record;
@@ -16,7 +16,7 @@ final class OrderScript {
     private final List<Integer> steps = new ArrayList<>();
     private int loudFrom = Integer.MAX_VALUE;
 
-    /** An empty script; what is loud in it goes to the record. */
+    /** An empty script; output of loud orders goes to the record. */
     OrderScript(BenchSettings settings, RunOutput record) {
         this.settings = settings;
         this.record = record;
@@ -28,7 +28,7 @@ final class OrderScript {
         steps.add(0);
     }
 
-    /** Adds a step's orders; a loud one is listened to. Nothing quiet may follow it. */
+    /** Adds a step's orders. A loud step's output is recorded; no quiet step may follow it. */
     void add(int step, List<Order> its, boolean loud) {
         if (loud) {
             loudFrom = orders.size();
@@ -45,10 +45,10 @@ final class OrderScript {
     }
 
     /**
-     * Has everything obeyed; bodies are exchanged through the debug interface, between two batches.
+     * Executes all orders. Class bodies are exchanged through the debug interface, between two
+     * batches.
      *
-     * @param process where
-     * @return the answer, a failing order counted in the whole script
+     * @return the reply; the index of a failed order counts from the start of the script
      * @throws IOException if the process is lost
      */
     ExecutionReply play(BenchProcess process) throws IOException {

@@ -5,9 +5,9 @@ import coldwright.bench.remote.BenchMain;
 import java.io.IOException;
 import java.util.OptionalInt;
 
-/** Sentences for how a bench's process ended. */
+/** Messages for the ways a bench's process can end. */
 final class ProcessEndMessages {
-    /** Unix adds the signal's number to this. */
+    /** Unix adds the signal number to this to form the exit status. */
     private static final int SIGNAL = 128;
 
     private static final int KILL = SIGNAL + 9;

@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What has run in a process since it last forgot everything. */
+/** The steps that a process has run since its last fresh start. */
 final class ReplayState {
     private final List<StepRun> done = new ArrayList<>();
     private final Set<CompiledStep> defined = new HashSet<>();
@@ -16,11 +16,11 @@ final class ReplayState {
     private boolean between;
 
     /**
-     * How much of a lesson need not run again. What ran beyond that may be passed over only if it
-     * changed nothing but its own variables, and what runs next only if it can run here.
+     * How many steps needn't run again. Steps after those are skipped only if they changed nothing
+     * but their own variables, and only if the next step can run in this process.
      *
-     * @param runs the steps from the top, the one asked for last
-     * @return how many steps from the top stand; −1 if everything must be forgotten first
+     * @param runs the steps from the top, the one to run last
+     * @return how many steps from the top remain valid; −1 if a fresh start is needed
      */
     int reach(List<StepRun> runs) {
         int above = runs.size() - 1;
@@ -48,17 +48,17 @@ final class ReplayState {
                 .repeatable(runs.subList(0, index).stream().map(StepRun::step).toList());
     }
 
-    /** Whether the classes of a step are known to the process. */
+    /** Whether the process has loaded the classes of a step. */
     boolean knows(CompiledStep step) {
         return defined.contains(step);
     }
 
-    /** Passes over what ran beyond a place. */
+    /** Drops the steps after the first {@code count}. */
     void rewindTo(int count) {
         done.subList(count, done.size()).clear();
     }
 
-    /** Steps begin to run; until {@link #ran} all is uncertain. */
+    /** Marks the start of these steps; the state is invalid until {@link #ran}. */
     void startStep(List<StepRun> runs) {
         between = true;
         for (StepRun run : runs) {
@@ -68,18 +68,18 @@ final class ReplayState {
         }
     }
 
-    /** They ran to their end. */
+    /** Marks these steps as finished. */
     void ran(List<StepRun> runs) {
         between = false;
         done.addAll(runs);
     }
 
-    /** How many steps stand. */
+    /** The number of valid steps. */
     int count() {
         return done.size();
     }
 
-    /** Nothing stands any more. */
+    /** Forgets all steps. */
     void forget() {
         done.clear();
         defined.clear();

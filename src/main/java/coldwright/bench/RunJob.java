@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * One run that was asked for.
+ * A requested run.
  *
  * @param snippets the snippets from the top, the one to run last
- * @param record takes what it prints and draws
- * @param result how it ended
- * @param stopAsked done when a stop is asked for
+ * @param record collects output and figures
+ * @param result completed when the run ends
+ * @param stopAsked completed when a stop is requested
  */
 record RunJob(
         List<SnippetSource> snippets,

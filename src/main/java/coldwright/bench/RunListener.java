@@ -2,32 +2,28 @@ package coldwright.bench;
 
 import coldwright.figure.Exhibit;
 
-/** Hears of a run while it goes on; called on a thread of the bench, so return at once. */
+/** Receives events of a run. Called on a thread of the bench, so return at once. */
 public interface RunListener {
-    /** Hears nothing. */
+    /** Ignores all events. */
     RunListener NONE = new RunListener() {};
 
-    /** All of it is compiled, with those above; from here on it runs. */
+    /** All snippets are compiled; the run starts now. */
     default void compiled() {}
 
     /**
-     * The snippet printed something.
+     * The snippet printed text.
      *
-     * @param text what, a part at a time
+     * @param text one part of the output
      */
     default void printed(String text) {}
 
-    /**
-     * The snippet drew a figure or a drawing.
-     *
-     * @param exhibit what it drew
-     */
+    /** The snippet drew a figure or a drawing. */
     default void onFigure(Exhibit exhibit) {}
 
     /**
-     * Snippets above have to run first.
+     * A snippet above is running first.
      *
-     * @param index which of them runs now, from 0
+     * @param index its index, from 0
      * @param count how many there are
      */
     default void above(int index, int count) {}

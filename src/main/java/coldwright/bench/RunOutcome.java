@@ -2,74 +2,66 @@ package coldwright.bench;
 
 import java.util.List;
 
-/** How a run ended, sorted by whose doing it was. */
+/** How a run ended. */
 public sealed interface RunOutcome {
     /**
-     * It ran to its end.
+     * The snippet finished.
      *
-     * @param value what the last expression gave, as text; empty if it gave nothing
-     * @param type its type's name; empty if it gave nothing
-     * @param exact the value with every digit, for comparing; {@code value} where it is no number
+     * @param value value of the last expression as text; empty if none
+     * @param type simple name of its type; empty if none
+     * @param exact the value with all digits, for comparing; equal to {@code value} if it isn't a
+     *     number
      */
     record Finished(String value, String type, String exact) implements RunOutcome {
-        /**
-         * A value whose text says all.
-         *
-         * @param value what the last expression gave, as text
-         * @param type its type's name
-         */
+        /** An outcome whose text is exact. */
         public Finished(String value, String type) {
             this(value, type, value);
         }
 
-        /** Whether the last expression gave something; a line that only printed gave nothing. */
+        /** Whether the last expression has a value. */
         public boolean gaveValue() {
             return !value.isEmpty() && !type.endsWith("PrintStream");
         }
     }
 
     /**
-     * The compiler refused it; nothing of it was run.
+     * The snippet doesn't compile; nothing ran.
      *
-     * @param problems what is wrong and where, at least one
+     * @param problems at least one
      */
     record Rejected(List<SnippetProblem> problems) implements RunOutcome {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Rejected {
             problems = List.copyOf(problems);
         }
     }
 
     /**
-     * It ran and failed.
+     * The snippet threw an exception.
      *
-     * @param problem where in the snippet, and why in a learner's words
+     * @param problem where and why, in plain words
      */
     record Threw(SnippetProblem problem) implements RunOutcome {}
 
-    /** The learner stopped it. */
+    /** The learner stopped the run. */
     record Stopped() implements RunOutcome {}
 
     /**
-     * The process ended under it: exit, memory, killed.
+     * The process ended during the run: exit, out of memory or killed.
      *
      * @param why the cause and what to do, one sentence
      */
     record Died(String why) implements RunOutcome {}
 
     /**
-     * It never began since a snippet above it did not finish.
+     * The snippet didn't start because one above it didn't finish.
      *
-     * @param index which of those above, from 0
-     * @param how that one ended
+     * @param index index of that snippet, from 0
+     * @param how how that one ended
      */
     record AboveFailed(int index, RunOutcome how) implements RunOutcome {}
 
-    /**
-     * Whether everything ran to its end.
-     *
-     * @return true for {@link Finished}
-     */
+    /** Whether the outcome is {@link Finished}. */
     default boolean finished() {
         return this instanceof Finished;
     }

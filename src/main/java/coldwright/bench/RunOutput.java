@@ -17,7 +17,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a run prints and draws, within the limits, as it comes in. */
+/** Collects the output and figures of a run, within the limits. */
 final class RunOutput implements FrameListener {
     private final BenchSettings settings;
     private final RunListener watcher;
@@ -82,7 +82,7 @@ final class RunOutput implements FrameListener {
         notifySafely(() -> watcher.onFigure(exhibit));
     }
 
-    /** A watcher that fails must not harm the run. */
+    /** Calls a listener; its exceptions don't affect the run. */
     private static void notifySafely(Runnable word) {
         try {
             word.run();

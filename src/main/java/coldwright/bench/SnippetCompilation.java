@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
-/** The first half of a run: compiles what is not compiled yet, keeps what is. */
+/** The first half of a run: compiles new snippets and reuses compiled ones. */
 final class SnippetCompilation implements AutoCloseable {
     private final BenchSettings settings;
     private final NameCompleter nameCompleter = new NameCompleter(this::newCompiler);
@@ -26,13 +26,11 @@ final class SnippetCompilation implements AutoCloseable {
     }
 
     /**
-     * Compiles snippets, each after those before it.
+     * Compiles snippets in order, each after those before it.
      *
-     * @param snippets the snippets from the top
-     * @param stopped asked now and then whether to give up
-     * @return each compiled
-     * @throws RejectedSnippet if one does not compile
-     * @throws java.util.concurrent.CancellationException if it was given up
+     * @param stopped polled; true to give up
+     * @throws RejectedSnippet if one doesn't compile
+     * @throws java.util.concurrent.CancellationException if cancelled
      * @throws IllegalArgumentException if the bench's imports are wrong
      */
     List<StepRun> compile(List<SnippetSource> snippets, BooleanSupplier stopped)
@@ -50,18 +48,18 @@ final class SnippetCompilation implements AutoCloseable {
         return runs;
     }
 
-    /** Compiles something, so that the first run finds the compiler warm. */
+    /** Compiles something so that the compiler is warm for the first run. */
     void warmUp() {
         try {
             compiler()
                     .compile("double warm = 0.5; System.out.println(warm); warm * 2;", () -> false);
             compiler.rewindTo(0);
         } catch (CompilationFailedException | IllegalArgumentException e) {
-            // the first run will say it
+            // the first run will report it
         }
     }
 
-    /** The steps that stand already. */
+    /** The steps that can be reused. */
     private List<StepRun> standing(List<SnippetSource> snippets) {
         List<CompiledStep> steps = compiler().steps();
         List<StepRun> runs = new ArrayList<>();
@@ -86,7 +84,7 @@ final class SnippetCompilation implements AutoCloseable {
                 }
                 compiler.rewindTo(index);
             } catch (CompilationFailedException e) {
-                // said of the text as it is written, where each place is as the learner sees it
+                // checked in the text as written, so that positions match what the learner sees
             }
         }
         String text = snippet.text();
@@ -124,23 +122,20 @@ final class SnippetCompilation implements AutoCloseable {
     }
 
     /**
-     * Finds the names that may stand at a caret.
+     * Finds the valid names at a caret.
      *
-     * @param question where
-     * @param stopped asked now and then whether to give up
-     * @return the names
-     * @throws java.util.concurrent.CancellationException if it was given up
+     * @param stopped polled; true to give up
+     * @throws java.util.concurrent.CancellationException if cancelled
      */
     List<CompletionProposal> complete(CompletionRequest question, BooleanSupplier stopped) {
         return nameCompleter.complete(question.above(), question.text(), question.caret(), stopped);
     }
 
     /**
-     * Lines of a step that a trace goes through.
+     * The lines of a step that appear in a stack trace, innermost call first.
      *
-     * @param trace as the bench's process gave it
-     * @param step which step, from 0; those above it are taken away
-     * @return the lines, innermost call first
+     * @param trace as the bench's process sent it
+     * @param step index from 0; the steps above it are excluded
      */
     List<Integer> lines(List<StackTraceElement> trace, int step) {
         compiler.rewindTo(step + 1);
@@ -158,7 +153,7 @@ final class SnippetCompilation implements AutoCloseable {
         }
     }
 
-    /** A snippet does not compile. */
+    /** A snippet doesn't compile. */
     static final class RejectedSnippet extends Exception {
         private static final long serialVersionUID = 1;
 
@@ -171,7 +166,7 @@ final class SnippetCompilation implements AutoCloseable {
             this.problems = List.copyOf(problems);
         }
 
-        /** Which snippet, from 0. */
+        /** The index of the snippet, from 0. */
         int index() {
             return index;
         }

@@ -22,19 +22,18 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BiFunction;
 
 /**
- * The second half of a run: brings the process to where the steps above have just run, then runs
- * the step itself.
+ * The second half of a run: runs the steps above as far as needed, then the step itself.
  *
  * <ul>
- *   <li>If exactly those above have run, or others that changed nothing but their own variables,
- *       nothing is to do first.
- *   <li>If others have, and none of them can have left traces, the process forgets the snippets'
- *       classes and runs the compiled steps above again.
- *   <li>Otherwise the spare takes its place and runs them (measured: docs/decisions/0006).
+ *   <li>If exactly the steps above have run, or others that changed only their own variables,
+ *       nothing needs to run first.
+ *   <li>If others have, and none can have left traces, the process forgets the snippets' classes
+ *       and runs the compiled steps above again.
+ *   <li>Otherwise the spare replaces the process and runs them (measured: docs/decisions/0006).
  * </ul>
  */
 final class StepReplayer implements AutoCloseable {
-    /** A step above that takes longer is announced before it runs. */
+    /** A step above that takes longer than this is announced before it runs. */
     private static final long QUICK_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
 
     private final BenchSettings settings;
@@ -49,9 +48,9 @@ final class StepReplayer implements AutoCloseable {
     private volatile BenchProcess executing;
 
     /**
-     * A bench without a process yet.
+     * A replayer without a process yet.
      *
-     * @param lines finds the lines of a step that a trace goes through
+     * @param lines finds the lines of a step in a stack trace
      */
     StepReplayer(
             BenchSettings settings,
@@ -134,7 +133,7 @@ final class StepReplayer implements AutoCloseable {
         return true;
     }
 
-    /** Runs some steps in one go; those that are known to be quick need no word of their own. */
+    /** Runs several steps in one batch; steps known to be quick aren't announced separately. */
     private RunOutcome execute(RunJob job, boolean fresh, List<StepRun> runs, int from, int upTo) {
         OrderScript script = new OrderScript(settings, job.record());
         if (fresh) {
@@ -179,7 +178,7 @@ final class StepReplayer implements AutoCloseable {
                 .orElseGet(() -> new RunOutcome.Finished("", ""));
     }
 
-    /** Where a variable may hold anything, what it really holds says more. */
+    /** A variable's actual value is more precise than its declared type. */
     private static RunOutcome finished(ValueText value, String type) {
         boolean vague = type.isEmpty() || type.equals("Object") || type.equals("java.lang.Object");
         return new RunOutcome.Finished(value.text(), vague ? value.type() : type, value.exact());
@@ -226,7 +225,7 @@ final class StepReplayer implements AutoCloseable {
         replayState.forget();
     }
 
-    /** The process that obeys just now; null if none does. Asked from other threads. */
+    /** The process that is executing orders; null if none. May be called from other threads. */
     BenchProcess executing() {
         return executing;
     }
@@ -236,7 +235,7 @@ final class StepReplayer implements AutoCloseable {
         discard();
     }
 
-    /** No process can be had. */
+    /** No process is available. */
     static final class BenchLostException extends RuntimeException {
         private static final long serialVersionUID = 1;
 

@@ -4,18 +4,18 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * An axis: what it counts, in which unit, and, if fixed, from where to where.
+ * An axis: its quantity, its unit and, if fixed, its range.
  *
- * @param label what it counts, such as {@code temperature}
+ * @param label its quantity, such as {@code temperature}
  * @param unit the unit, such as {@code °C}; empty for a bare number
  * @param from its lower end, if fixed
  * @param to its upper end, if fixed
  */
 public record Axis(String label, String unit, OptionalDouble from, OptionalDouble to) {
-    /** An axis that says nothing yet. */
+    /** An axis without label and unit. */
     public static final Axis BLANK = of("", "");
 
-    /** Checks what is given. */
+    /** Validates the components. */
     public Axis {
         Objects.requireNonNull(label, "label");
         Objects.requireNonNull(unit, "unit");
@@ -27,9 +27,9 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
     }
 
     /**
-     * An axis that fits itself to the data.
+     * An axis that adapts to the data.
      *
-     * @param label what it counts
+     * @param label its quantity
      * @param unit the unit, may be empty
      * @return the axis
      */
@@ -42,14 +42,14 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
      *
      * @param newFrom lower end, in the axis' unit
      * @param newTo upper end, in the axis' unit
-     * @return the fixed axis
+     * @return an axis with fixed ends
      */
     public Axis between(double newFrom, double newTo) {
         return new Axis(label, unit, OptionalDouble.of(newFrom), OptionalDouble.of(newTo));
     }
 
     /**
-     * Label and unit as they stand beside the axis.
+     * Label and unit, as shown beside the axis.
      *
      * @return such as {@code temperature, °C}
      */

@@ -3,12 +3,12 @@ package coldwright.figure;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where the lines of a figure cross, and which lies above which if they don't. */
+/** Finds where the curves of a figure cross, and which is above which if they don't. */
 final class CurveCrossings {
     private static final int MOST_LINES = 6;
     private static final int MOST_CROSSINGS = 4;
 
-    /** Lines nearer to each other than this share of the figure's height are not told apart. */
+    /** Curves nearer than this share of the figure's height count as touching. */
     private static final double TOUCHING = 1e-3;
 
     private CurveCrossings() {}
@@ -109,7 +109,7 @@ final class CurveCrossings {
         return axis.unit().isBlank() ? number : number + " " + axis.unit();
     }
 
-    /** The value of a line at a place, between its points along a straight line; NaN beyond. */
+    /** The value of a curve at an x value, linearly interpolated; NaN outside its range. */
     private static double at(Series.Curve curve, double x) {
         NumberColumn xs = curve.x();
         int low = 0;

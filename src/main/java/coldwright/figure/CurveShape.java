@@ -3,17 +3,17 @@ package coldwright.figure;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The course of a line through its finite points: where it turns, where it levels off. */
+/** Describes a curve through its finite points: where it turns and where it levels off. */
 final class CurveShape {
-    /** A rise or fall of less than this share of the whole is no turn. */
+    /** A rise or fall of less than this share of the curve's range doesn't count as a turn. */
     private static final double NO_TURN = 0.02;
 
     /**
-     * A line that changes less than this share of the whole over its last part has levelled off.
+     * A curve that changes less than this share of its range over its last part has levelled off.
      */
     private static final double LEVEL = 0.05;
 
-    /** The last part of the way over which a line must be level. */
+    /** The last part of the x range, over which a curve must be level. */
     private static final double LAST_PART = 0.25;
 
     private static final int MOST_TURNS = 3;
@@ -102,7 +102,7 @@ final class CurveShape {
         return xNumber(i) + (axis.unit().isBlank() ? "" : " " + axis.unit());
     }
 
-    /** The whole course in words. */
+    /** Describes the whole curve in words. */
     String describe(Figure figure) {
         if (size() == 0) {
             return "no points";
@@ -161,7 +161,7 @@ final class CurveShape {
         return level && i > 0 ? ", levelling off from about " + x(i, figure.x()) : "";
     }
 
-    /** Where the line turns, leaving out turns too small to be seen. */
+    /** The turning points, except those too small to be seen. */
     private List<Integer> turns() {
         List<Integer> turns = new ArrayList<>();
         double least = NO_TURN * yWidth();

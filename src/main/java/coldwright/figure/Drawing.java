@@ -9,19 +9,19 @@ import java.util.Optional;
  * A drawing to scale that may change with time, as plain data.
  *
  * <pre>{@code
- * Drawing.of("A globule", new Drawing.Field(20, 14, "µm"), new Drawing.Bar(5, "5 µm"))
+ * Drawing.of("A globule", new Drawing.Field(20, 14, "µm"), new Drawing.ScaleBar(5, "5 µm"))
  *        .on(Tint.Role.SERUM)
  *        .at(new Drawing.Moment(0, "min", "as milked", List.of(new Piece.Disc(10, 7, 2, Tint.of(Tint.Role.FAT)))))
  * }</pre>
  *
- * Each call gives a new drawing; none changes an old one.
+ * Immutable: each call returns a new drawing.
  *
  * @param title what it shows
- * @param field how much is seen
+ * @param field the visible area
  * @param bar the scale bar
- * @param ground what lies behind all pieces
- * @param warmth the temperatures that the colours run over; empty where none is coloured by warmth
- * @param moments what is seen, in the order of time; one or more once it is shown
+ * @param ground the background
+ * @param warmth the range of the colour scale; empty if no piece is coloured by temperature
+ * @param moments the states, in the order of time; a drawing to show needs at least one
  * @param writtenText alternative text by the author; empty to have it computed from the data
  * @param sources where model and data come from
  */
@@ -36,7 +36,7 @@ public record Drawing(
         List<String> sources)
         implements Exhibit {
 
-    /** Copies the lists and checks that colours and times fit. */
+    /** Copies the lists and validates colours and times. */
     public Drawing {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(writtenText, "writtenText");
@@ -61,14 +61,14 @@ public record Drawing(
     }
 
     /**
-     * How much is seen.
+     * The visible area.
      *
      * @param width from left to right, more than zero
      * @param height from top to bottom, more than zero
      * @param unit the unit of all lengths, such as {@code µm}
      */
     public record Field(double width, double height, String unit) {
-        /** Checks the lengths. */
+        /** Validates the lengths. */
         public Field {
             Objects.requireNonNull(unit, "unit");
             positive("width", width);
@@ -79,11 +79,11 @@ public record Drawing(
     /**
      * The scale bar.
      *
-     * @param length how long it is, in the field's unit, more than zero
-     * @param label what stands beside it, such as {@code 50 µm}
+     * @param length its length, in the field's unit, more than zero
+     * @param label text beside it, such as {@code 50 µm}
      */
     public record ScaleBar(double length, String label) {
-        /** Checks the length. */
+        /** Validates the length. */
         public ScaleBar {
             Objects.requireNonNull(label, "label");
             positive("length", length);
@@ -91,13 +91,13 @@ public record Drawing(
     }
 
     /**
-     * The temperatures that the colours run over.
+     * The temperature range of the colour scale.
      *
-     * @param coldestC the coldest colour, °C
-     * @param warmestC the warmest colour, °C, above the coldest
+     * @param coldestC temperature of the coldest colour, °C
+     * @param warmestC temperature of the warmest colour, °C, above the coldest
      */
     public record TemperatureScale(double coldestC, double warmestC) {
-        /** Checks that one lies above the other. */
+        /** Validates the range. */
         public TemperatureScale {
             if (!(coldestC < warmestC && Double.isFinite(warmestC - coldestC))) {
                 throw new IllegalArgumentException(
@@ -108,11 +108,11 @@ public record Drawing(
     }
 
     /**
-     * What is seen at one time.
+     * The state at one time.
      *
-     * @param time when, in its unit
-     * @param unit the unit of time, such as {@code min}; empty where time does not count
-     * @param label what is to be said of it in a few words, such as {@code 12 % of the fat clumped}
+     * @param time the time, in its unit
+     * @param unit the unit of time, such as {@code min}; empty if time doesn't matter
+     * @param label a short caption, such as {@code 12 % of the fat clumped}
      * @param pieces the shapes, drawn in this order
      */
     public record Moment(double time, String unit, String label, List<Piece> pieces) {
@@ -128,9 +128,9 @@ public record Drawing(
         }
 
         /**
-         * How many points its pieces count for.
+         * The points of all its pieces.
          *
-         * @return the sum
+         * @return the number of points
          */
         public int size() {
             return pieces.stream().mapToInt(Piece::size).sum();
@@ -138,12 +138,12 @@ public record Drawing(
     }
 
     /**
-     * A drawing without moments yet, on a ground of serum.
+     * A drawing without moments, on a background of serum.
      *
      * @param title what it shows
-     * @param field how much is seen
+     * @param field the visible area
      * @param scaleBar the scale bar
-     * @return the drawing to add to
+     * @return an empty drawing
      */
     public static Drawing of(String title, Field field, ScaleBar scaleBar) {
         return new Drawing(
@@ -158,9 +158,9 @@ public record Drawing(
     }
 
     /**
-     * The same on another ground.
+     * The same drawing on another background.
      *
-     * @param newGround what lies behind all pieces
+     * @param newGround the background
      * @return the new drawing
      */
     public Drawing on(Tint.Role newGround) {
@@ -168,10 +168,10 @@ public record Drawing(
     }
 
     /**
-     * The same with a scale of temperatures.
+     * The same drawing with a temperature scale.
      *
-     * @param coldestC the coldest colour, °C
-     * @param warmestC the warmest colour, °C
+     * @param coldestC temperature of the coldest colour, °C
+     * @param warmestC temperature of the warmest colour, °C
      * @return the new drawing
      */
     public Drawing warmth(double coldestC, double warmestC) {
@@ -182,7 +182,7 @@ public record Drawing(
     /**
      * Adds a moment.
      *
-     * @param moment what is seen, not before the moments that are there
+     * @param moment the state, not earlier than the existing moments
      * @return the new drawing
      */
     public Drawing at(Moment moment) {
@@ -194,7 +194,7 @@ public record Drawing(
     /**
      * Adds moments.
      *
-     * @param more what is seen, in the order of time
+     * @param more the states, in the order of time
      * @return the new drawing
      */
     public Drawing at(List<Moment> more) {
@@ -216,7 +216,7 @@ public record Drawing(
     }
 
     /**
-     * The same under another title.
+     * The same drawing with another title.
      *
      * @param newTitle what it shows
      * @return the new drawing
@@ -226,9 +226,9 @@ public record Drawing(
     }
 
     /**
-     * Sets the text that stands for the drawing where it can't be seen.
+     * Sets the alternative text.
      *
-     * @param text the author's own words, in place of those computed from the data
+     * @param text replaces the text computed from the data
      * @return the new drawing
      */
     public Drawing text(String text) {
@@ -236,9 +236,9 @@ public record Drawing(
     }
 
     /**
-     * How many points all its moments count for.
+     * The points of all its moments.
      *
-     * @return the sum
+     * @return the number of points
      */
     public long size() {
         return moments.stream().mapToLong(Moment::size).sum();

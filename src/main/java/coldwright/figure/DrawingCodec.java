@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The wire form of a drawing, behind the byte that {@link ExhibitCodec} writes.
+ * The wire format of a drawing, after the byte that {@link ExhibitCodec} writes.
  *
  * <pre>
  * "CWD", version            4 bytes
@@ -27,7 +27,7 @@ import java.util.Optional;
 final class DrawingCodec {
     static final int VERSION = 1;
 
-    /** The most moments that a drawing may carry. */
+    /** Maximum moments of a drawing. */
     static final int MOST_MOMENTS = 400;
 
     private static final int[] OPENING = {'C', 'W', 'D', VERSION};

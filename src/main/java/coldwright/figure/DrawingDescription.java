@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** What a drawing shows, in words: what is there first, what last, computed from its pieces. */
+/** Describes a drawing in words: its first and last moment, computed from the pieces. */
 final class DrawingDescription {
     private DrawingDescription() {}
 
@@ -85,7 +85,7 @@ final class DrawingDescription {
         return moment.unit().isBlank() ? order : order + ", " + time(drawing, index);
     }
 
-    /** The time of a moment, as finely as the moments stand apart. */
+    /** The time of a moment, as precise as the intervals between moments. */
     static String time(Drawing drawing, int index) {
         List<Drawing.Moment> moments = drawing.moments();
         double last = moments.get(moments.size() - 1).time();
@@ -110,7 +110,7 @@ final class DrawingDescription {
         return Math.abs(twice) / 2;
     }
 
-    /** Pieces of one kind: how many, how large. */
+    /** Pieces of one kind: their number and sizes. */
     private static final class PieceGroup {
         private int count;
         private double sum;

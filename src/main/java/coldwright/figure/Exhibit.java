@@ -3,29 +3,29 @@ package coldwright.figure;
 import java.util.List;
 
 /**
- * What a snippet can put on the page: a chart, or a drawing to scale.
+ * Something that a snippet can show: a chart, or a drawing to scale.
  *
- * <p>Both are plain data; nothing in them can change.
+ * <p>Both are immutable data.
  */
 public sealed interface Exhibit permits Figure, Drawing {
     /**
-     * What it shows.
+     * The title.
      *
-     * @return its title
+     * @return what it shows
      */
     String title();
 
     /**
      * Alternative text by the author.
      *
-     * @return the text; empty to have it computed from the data
+     * @return empty to have it computed from the data
      */
     String writtenText();
 
     /**
-     * Where data or model come from.
+     * The sources of data or model.
      *
-     * @return the sources, may be none
+     * @return may be empty
      */
     List<String> sources();
 }

@@ -9,8 +9,8 @@ import java.io.DataOutput;
 import java.io.IOException;
 
 /**
- * The wire form of whatever a snippet shows: a byte that says what it is, then a figure as {@link
- * FigureCodec} writes it, or a drawing.
+ * The wire format of an exhibit: a byte for its kind, then a figure as {@link FigureCodec} writes
+ * it, or a drawing.
  */
 public final class ExhibitCodec {
     /** The longest text is 16 kB of UTF-8. */
@@ -26,8 +26,8 @@ public final class ExhibitCodec {
      *
      * @param exhibit what to write
      * @param out where to
-     * @throws IOException if the stream fails, or there is more of something than may be sent; then
-     *     nothing says that no part of it was written
+     * @throws IOException if the stream fails, or a limit is exceeded; a part may have been written
+     *     already
      */
     public static void write(Exhibit exhibit, DataOutput out) throws IOException {
         if (exhibit instanceof Figure figure) {
@@ -42,14 +42,13 @@ public final class ExhibitCodec {
     }
 
     /**
-     * Reads a figure or a drawing from a stream that may hold anything.
+     * Reads a figure or a drawing from an untrusted stream.
      *
      * @param in where from
-     * @param pointLimit the most points, over all series or over all pieces of all moments, that
-     *     are taken
+     * @param pointLimit maximum points, over all series or over all pieces of all moments
      * @return the figure or drawing
-     * @throws IOException in one sentence, if the stream fails or ends early, is neither, or holds
-     *     more than the limits allow
+     * @throws IOException if the stream fails or ends early, is neither, or exceeds a limit; the
+     *     message is one sentence
      */
     public static Exhibit read(DataInput in, int pointLimit) throws IOException {
         WireReader wire = new WireReader(LIMITS, in);
@@ -67,7 +66,7 @@ public final class ExhibitCodec {
     }
 
     /**
-     * How many points it has, where what is shown is held within bounds.
+     * The number of points that count towards the limit.
      *
      * @param exhibit a figure or a drawing
      * @return points over all series, or over all pieces of all moments

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A figure as plain data.
+ * A chart as plain data.
  *
  * <pre>{@code
  * Figure.of("Sugar against ice")
@@ -17,16 +17,15 @@ import java.util.function.DoubleUnaryOperator;
  *       .source("CRC Handbook of Chemistry and Physics, 102nd ed.")
  * }</pre>
  *
- * Each call gives a new figure; none changes an old one. Bars stand alone: a figure has either bars
- * or lines, points and bands.
+ * Immutable: each call returns a new figure. A figure has either bars, or curves, points and bands.
  *
  * @param title what it shows
- * @param x the level axis
- * @param y the upright axis
+ * @param x the x axis
+ * @param y the y axis
  * @param series the data, drawn in this order
- * @param marks lines across
+ * @param marks reference lines
  * @param writtenText alternative text by the author; empty to have it computed from the data
- * @param sources where data or model come from
+ * @param sources sources of data or model
  */
 public record Figure(
         String title,
@@ -38,10 +37,10 @@ public record Figure(
         List<String> sources)
         implements Exhibit {
 
-    /** How many points a line is drawn through when it is given as a function. */
+    /** How many points a function is sampled at. */
     public static final int POINTS_OF_A_FUNCTION = 200;
 
-    /** Checks and copies what is given. */
+    /** Validates and copies the components. */
     public Figure {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(writtenText, "writtenText");
@@ -68,16 +67,16 @@ public record Figure(
      * An empty figure.
      *
      * @param title what it shows
-     * @return the figure to add to
+     * @return an empty figure
      */
     public static Figure of(String title) {
         return new Figure(title, Axis.BLANK, Axis.BLANK, List.of(), List.of(), "", List.of());
     }
 
     /**
-     * Names the level axis.
+     * Names the x axis.
      *
-     * @param label what it counts
+     * @param label its quantity
      * @param unit its unit, may be empty
      * @return the figure with that axis
      */
@@ -86,9 +85,9 @@ public record Figure(
     }
 
     /**
-     * Names the upright axis.
+     * Names the y axis.
      *
-     * @param label what it counts
+     * @param label its quantity
      * @param unit its unit, may be empty
      * @return the figure with that axis
      */
@@ -97,7 +96,7 @@ public record Figure(
     }
 
     /**
-     * Fixes the ends of the level axis.
+     * Fixes the ends of the x axis.
      *
      * @param from lower end, in the axis' unit
      * @param to upper end, in the axis' unit
@@ -108,7 +107,7 @@ public record Figure(
     }
 
     /**
-     * Fixes the ends of the upright axis.
+     * Fixes the ends of the y axis.
      *
      * @param from lower end, in the axis' unit
      * @param to upper end, in the axis' unit
@@ -122,8 +121,8 @@ public record Figure(
      * Adds a line through points.
      *
      * @param name what the legend calls it
-     * @param xs where each point stands
-     * @param ys its value
+     * @param xs the x values of the points
+     * @param ys their y values
      * @return the figure with that line
      */
     public Figure line(String name, double[] xs, double[] ys) {
@@ -134,9 +133,9 @@ public record Figure(
      * Adds a line given as a function.
      *
      * @param name what the legend calls it
-     * @param from where it begins on the level axis
+     * @param from where it begins on the x axis
      * @param to where it ends
-     * @param function gives the value at each place
+     * @param function gives the y value at each x value
      * @return the figure with that line
      */
     public Figure line(String name, double from, double to, DoubleUnaryOperator function) {
@@ -148,8 +147,8 @@ public record Figure(
      * Adds single points.
      *
      * @param name what the legend calls them
-     * @param xs where each stands
-     * @param ys its value
+     * @param xs their x values
+     * @param ys their y values
      * @return the figure with those points
      */
     public Figure points(String name, double[] xs, double[] ys) {
@@ -160,9 +159,9 @@ public record Figure(
      * Adds a band between two lines given as functions.
      *
      * @param name what the legend calls it
-     * @param xs where each pair stands
-     * @param low gives the lower value at each place
-     * @param high gives the upper value at each place
+     * @param xs the x values
+     * @param low gives the lower value at each x value
+     * @param high gives the upper value at each x value
      * @return the figure with that band
      */
     public Figure band(
@@ -172,11 +171,11 @@ public record Figure(
     }
 
     /**
-     * Adds bars, one for each word.
+     * Adds labelled bars.
      *
      * @param name what the legend calls them
-     * @param words what stands under each
-     * @param values how high each is
+     * @param words the label under each bar
+     * @param values the height of each bar
      * @return the figure with those bars
      */
     public Figure bars(String name, List<String> words, double[] values) {
@@ -184,7 +183,7 @@ public record Figure(
     }
 
     /**
-     * Adds an upright line at an x value.
+     * Adds a vertical line at an x value.
      *
      * @param label what it marks
      * @param at the x value, in its axis' unit
@@ -195,7 +194,7 @@ public record Figure(
     }
 
     /**
-     * Adds a level line at a y value.
+     * Adds a horizontal line at a y value.
      *
      * @param label what it marks
      * @param at the y value, in its axis' unit
@@ -218,9 +217,9 @@ public record Figure(
     }
 
     /**
-     * Sets the text that stands for the figure where it can't be seen.
+     * Sets the alternative text.
      *
-     * @param text the author's own words, in place of those computed from the data
+     * @param text replaces the text computed from the data
      * @return the figure with that text
      */
     public Figure text(String text) {
@@ -231,7 +230,7 @@ public record Figure(
      * Adds a series.
      *
      * @param one the series
-     * @return the figure with it
+     * @return the figure with that series
      */
     public Figure plus(Series one) {
         List<Series> all = new ArrayList<>(series);

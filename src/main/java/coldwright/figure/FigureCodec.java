@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The wire form of a figure: how it leaves the bench.
+ * The wire format of a figure, in which it leaves the bench.
  *
  * <pre>
  * "CWF", version            4 bytes
@@ -22,19 +22,19 @@ import java.util.OptionalDouble;
  * sources                   count, then texts
  * </pre>
  *
- * Counts, texts and numbers are as in {@link coldwright.figure.wire}. What comes in is not trusted.
+ * Counts, texts and numbers are as in {@link coldwright.figure.wire}. Input isn't trusted.
  */
 public final class FigureCodec {
-    /** The version that this class writes, and the only one that it reads. */
+    /** The version that this class writes, and the only one it reads. */
     public static final int VERSION = 1;
 
-    /** The most series that a figure may carry. */
+    /** Maximum series of a figure. */
     public static final int MOST_SERIES = 64;
 
-    /** The most marks that a figure may carry. */
+    /** Maximum marks of a figure. */
     public static final int MOST_MARKS = 64;
 
-    /** The most sources that a figure may carry. */
+    /** Maximum sources of a figure. */
     public static final int MOST_SOURCES = 64;
 
     private static final int[] OPENING = {'C', 'W', 'F', VERSION};
@@ -49,8 +49,8 @@ public final class FigureCodec {
      *
      * @param figure what to write
      * @param out where to
-     * @throws IOException if the stream fails, or the figure has more series, marks, sources or
-     *     longer texts than may be sent; then nothing says that no part of it was written
+     * @throws IOException if the stream fails, or the figure exceeds a limit; a part may have been
+     *     written already
      */
     public static void write(Figure figure, DataOutput out) throws IOException {
         write(figure, new WireWriter(ExhibitCodec.LIMITS, out));
@@ -76,13 +76,13 @@ public final class FigureCodec {
     }
 
     /**
-     * Reads a figure from a stream that may hold anything.
+     * Reads a figure from an untrusted stream.
      *
      * @param in where from
-     * @param pointLimit the most points, over all series together, that are taken
+     * @param pointLimit maximum points, over all series together
      * @return the figure
-     * @throws IOException in one sentence, if the stream fails or ends early, is no figure, or
-     *     holds more than the limits allow
+     * @throws IOException if the stream fails or ends early, isn't a figure, or exceeds a limit;
+     *     the message is one sentence
      */
     public static Figure read(DataInput in, int pointLimit) throws IOException {
         WireReader wire = new WireReader(ExhibitCodec.LIMITS, in);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.StringJoiner;
 
 /**
- * What a figure shows, in words, for those who can't see it: computed from the data.
+ * Alternative text for a figure, computed from the data.
  *
  * <pre>
  * Sucrose against ice. Freezing point (°C) against sucrose (% by mass).
@@ -13,7 +13,7 @@ import java.util.StringJoiner;
  * </pre>
  */
 public final class FigureDescription {
-    /** From how many bars on only the highest and the lowest are told. */
+    /** From this number of bars on, only the highest and the lowest are described. */
     private static final int MANY_BARS = 12;
 
     private FigureDescription() {}
@@ -39,7 +39,8 @@ public final class FigureDescription {
      *
      * @param drawing the drawing
      * @param moment which moment, from 0
-     * @return number and unit, as finely as the moments stand apart; empty where time has no unit
+     * @return number and unit, as precise as the intervals between moments; empty if time has no
+     *     unit
      */
     public static String time(Drawing drawing, int moment) {
         return DrawingDescription.time(drawing, moment);
@@ -78,9 +79,9 @@ public final class FigureDescription {
     }
 
     /**
-     * The course of one line.
+     * Describes one curve.
      *
-     * @param curve the line
+     * @param curve the curve
      * @param figure whose axes it is read on
      * @return such as {@code falls from 0 to −3.4 °C as sucrose rises from 0 to 40 %}
      */

@@ -3,7 +3,7 @@ package coldwright.figure;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
-/** An immutable row of numbers, one for each point of a series. */
+/** An immutable list of numbers, one for each point of a series. */
 public final class NumberColumn {
     private final double[] values;
 
@@ -14,8 +14,8 @@ public final class NumberColumn {
     /**
      * Copies numbers.
      *
-     * @param values the numbers; one that is not finite stands for a gap in the curve
-     * @return the same numbers, never to change
+     * @param values the numbers; a value that isn't finite leaves a gap in the curve
+     * @return an immutable copy
      */
     public static NumberColumn of(double... values) {
         return new NumberColumn(values.clone());
@@ -51,7 +51,7 @@ public final class NumberColumn {
     }
 
     /**
-     * How many there are.
+     * The number of values.
      *
      * @return the count
      */
@@ -60,9 +60,9 @@ public final class NumberColumn {
     }
 
     /**
-     * One of them.
+     * The value at an index.
      *
-     * @param index which, from 0
+     * @param index from 0
      * @return its value
      */
     public double at(int index) {
@@ -70,9 +70,9 @@ public final class NumberColumn {
     }
 
     /**
-     * A copy to work with.
+     * A copy as an array.
      *
-     * @return the numbers in a new array
+     * @return a new array
      */
     public double[] toArray() {
         return values.clone();

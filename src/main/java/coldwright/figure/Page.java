@@ -6,8 +6,8 @@ import java.util.function.Consumer;
 /**
  * The page that a snippet's figures go to.
  *
- * <p>In the bench the page is the stream back to the window; in plain Java code nobody looks until
- * somebody says where figures shall go.
+ * <p>In the bench the page is the stream back to the window; elsewhere, figures are dropped until
+ * {@link #readBy} sets a reader.
  */
 public final class Page {
     private static volatile Consumer<Exhibit> reader = exhibit -> {};
@@ -24,9 +24,9 @@ public final class Page {
     }
 
     /**
-     * Says where figures and drawings go from now on.
+     * Sets where figures and drawings go from now on.
      *
-     * @param newReader takes each that is shown
+     * @param newReader receives each exhibit
      */
     public static void readBy(Consumer<Exhibit> newReader) {
         reader = Objects.requireNonNull(newReader, "newReader");

@@ -3,12 +3,12 @@ package coldwright.figure;
 import java.util.Objects;
 
 /**
- * One simple shape of a drawing, in the unit of its field; x runs to the right, y downwards, from
- * the upper left corner. What lies outside the field is not seen.
+ * One simple shape of a drawing, in the unit of its field; x increases to the right and y downwards
+ * from the upper left corner. Parts outside the field aren't visible.
  */
 public sealed interface Piece {
     /**
-     * How many points it counts for, where drawings are held within bounds.
+     * The number of points that count towards a drawing's limit.
      *
      * @return 1 or more
      */
@@ -17,13 +17,13 @@ public sealed interface Piece {
     /**
      * A disc.
      *
-     * @param x its middle, from the left
-     * @param y its middle, from the top
+     * @param x its centre, from the left
+     * @param y its centre, from the top
      * @param radius its radius, more than zero
      * @param tint its colour
      */
     record Disc(double x, double y, double radius, Tint tint) implements Piece {
-        /** Checks what is given. */
+        /** Validates the components. */
         public Disc {
             Objects.requireNonNull(tint, "tint");
             finite("x", x);
@@ -41,14 +41,14 @@ public sealed interface Piece {
     }
 
     /**
-     * An area within a closed line.
+     * A filled polygon.
      *
-     * @param x where each corner stands, from the left; three corners or more
-     * @param y where each corner stands, from the top
+     * @param x the x values of its corners, from the left; three corners or more
+     * @param y the y values of its corners, from the top
      * @param tint its colour
      */
     record Outline(NumberColumn x, NumberColumn y, Tint tint) implements Piece {
-        /** Checks what is given. */
+        /** Validates the components. */
         public Outline {
             Objects.requireNonNull(tint, "tint");
             if (x.size() != y.size() || x.size() < 3) {
@@ -69,15 +69,15 @@ public sealed interface Piece {
     }
 
     /**
-     * A level band across the whole field, coloured evenly or from one warmth to another.
+     * A horizontal band across the whole field, in one colour or a gradient of temperature.
      *
      * @param from its upper edge, from the top
      * @param to its lower edge, from the top; not above the upper one
      * @param upper its colour at the upper edge
-     * @param lower its colour at the lower edge: the same, or another warmth
+     * @param lower its colour at the lower edge: the same, or another temperature
      */
     record Band(double from, double to, Tint upper, Tint lower) implements Piece {
-        /** Checks what is given. */
+        /** Validates the components. */
         public Band {
             boolean alike = upper.role() == lower.role();
             if (!alike) {
@@ -99,14 +99,14 @@ public sealed interface Piece {
     }
 
     /**
-     * A short label, set at the left edge of the field or beside a place in it.
+     * A short label, at the left edge of the field or beside a point in it.
      *
      * @param x where it begins, from the left
-     * @param y the middle of its height, from the top
+     * @param y its vertical centre, from the top
      * @param text a few words
      */
     record Label(double x, double y, String text) implements Piece {
-        /** Checks what is given. */
+        /** Validates the components. */
         public Label {
             Objects.requireNonNull(text, "text");
             finite("x", x);

@@ -5,7 +5,7 @@ import coldwright.figure.wire.WireWriter;
 
 import java.io.IOException;
 
-/** The part of the wire form that holds one piece of a drawing: kind, tint, numbers. */
+/** The wire format of one piece of a drawing: kind, tint, numbers. */
 final class PieceCodec {
     private static final int DISC = 0;
     private static final int OUTLINE = 1;

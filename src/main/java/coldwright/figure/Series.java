@@ -5,14 +5,14 @@ import java.util.List;
 /** One set of data in a figure. */
 public sealed interface Series {
     /**
-     * What the legend calls it.
+     * The name in the legend.
      *
-     * @return its name, unique in its figure
+     * @return unique within the figure
      */
     String name();
 
     /**
-     * How many points it has.
+     * The number of points.
      *
      * @return the count
      */
@@ -22,11 +22,11 @@ public sealed interface Series {
      * A line through points.
      *
      * @param name what the legend calls it
-     * @param x where each point stands
-     * @param y its value
+     * @param x the x values of the points
+     * @param y their y values
      */
     record Curve(String name, NumberColumn x, NumberColumn y) implements Series {
-        /** Checks that all have the same size. */
+        /** Validates that the sizes are equal. */
         public Curve {
             Series.sameSize(name, x, y);
         }
@@ -41,11 +41,11 @@ public sealed interface Series {
      * Single points, such as measured ones.
      *
      * @param name what the legend calls them
-     * @param x where each point stands
-     * @param y its value
+     * @param x the x values of the points
+     * @param y their y values
      */
     record Dots(String name, NumberColumn x, NumberColumn y) implements Series {
-        /** Checks that all have the same size. */
+        /** Validates that the sizes are equal. */
         public Dots {
             Series.sameSize(name, x, y);
         }
@@ -57,16 +57,16 @@ public sealed interface Series {
     }
 
     /**
-     * A band between a low and a high line: what the science leaves open.
+     * A band between a low and a high line: the range of uncertainty.
      *
      * @param name what the legend calls it
-     * @param x where each pair stands
+     * @param x the x values
      * @param low the lower line
      * @param high the upper line
      */
     record Band(String name, NumberColumn x, NumberColumn low, NumberColumn high)
             implements Series {
-        /** Checks that all have the same size. */
+        /** Validates that the sizes are equal. */
         public Band {
             Series.sameSize(name, x, low);
             Series.sameSize(name, x, high);
@@ -79,14 +79,14 @@ public sealed interface Series {
     }
 
     /**
-     * Bars, one for each word.
+     * Labelled bars.
      *
      * @param name what the legend calls them
-     * @param words what stands under each bar
-     * @param values how high each is
+     * @param words the label under each bar
+     * @param values the height of each bar
      */
     record Bars(String name, List<String> words, NumberColumn values) implements Series {
-        /** Checks and copies what is given. */
+        /** Validates and copies the components. */
         public Bars {
             words = List.copyOf(words);
             if (words.size() != values.size()) {

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The part of the wire form that holds one series: kind, name, count of points, columns. */
+/** The wire format of one series: kind, name, count of points, columns. */
 final class SeriesCodec {
     private static final int CURVE = 0;
     private static final int DOTS = 1;

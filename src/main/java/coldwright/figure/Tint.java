@@ -3,20 +3,20 @@ package coldwright.figure;
 import java.util.Objects;
 
 /**
- * What a piece of a drawing is coloured for: what it is, or how warm it is. Which colour that gives
- * is the painter's business.
+ * The meaning of a piece's colour: its material or its temperature. The painter chooses the colour
+ * itself.
  *
- * @param role what it is
- * @param temperatureC how warm it is, °C; not a number unless the role is {@link Role#WARMTH}
+ * @param role the material
+ * @param temperatureC temperature, °C; NaN unless the role is {@link Role#WARMTH}
  */
 public record Tint(Role role, double temperatureC) {
-    /** What a piece can be. */
+    /** The material of a piece. */
     public enum Role {
-        /** The watery part of milk or mix. */
+        /** The aqueous phase of milk or mix. */
         SERUM,
-        /** Fat, each globule for itself. */
+        /** Fat as separate globules. */
         FAT,
-        /** Fat that has clumped. */
+        /** Fat that has partially coalesced. */
         CLUMPED_FAT,
         /** Ice. */
         ICE,
@@ -24,11 +24,11 @@ public record Tint(Role role, double temperatureC) {
         SYRUP,
         /** A wall of a bag or a tub. */
         WALL,
-        /** Whatever has the temperature that stands beside it. */
+        /** Any material, coloured by its temperature. */
         WARMTH
     }
 
-    /** Checks that a temperature is there just where it is needed. */
+    /** Validates that a temperature is given exactly where it is needed. */
     public Tint {
         Objects.requireNonNull(role, "role");
         if (role == Role.WARMTH && !Double.isFinite(temperatureC)) {
@@ -44,9 +44,9 @@ public record Tint(Role role, double temperatureC) {
     }
 
     /**
-     * The colour of what it is.
+     * The tint of a material.
      *
-     * @param role what it is
+     * @param role the material
      * @return the tint
      */
     public static Tint of(Role role) {
@@ -54,7 +54,7 @@ public record Tint(Role role, double temperatureC) {
     }
 
     /**
-     * The colour of a temperature.
+     * The tint of a temperature.
      *
      * @param temperatureC °C
      * @return the tint

@@ -3,25 +3,25 @@ package coldwright.figure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Numbers as they are set in a book: a real minus sign, thin spaces in long ones. */
+/** Formats numbers as in a book: with a real minus sign, and thin spaces in long numbers. */
 public final class TypesetNumber {
     private static final char MINUS = '\u2212';
     private static final char THIN_SPACE = '\u2009';
     private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-    /** From here on up a number is set with a power of ten. */
+    /** From this value on, a number is written with a power of ten. */
     private static final double LARGE = 1e7;
 
-    /** Below a step this small a number is set with a power of ten. */
+    /** With more decimals than this, a number is written with a power of ten. */
     private static final int MOST_DECIMALS = 6;
 
     private TypesetNumber() {}
 
     /**
-     * Sets a number with as many decimals as a step asks for.
+     * Formats a number with the decimals that a step needs.
      *
      * @param value any number
-     * @param step the smallest difference that is to be seen, above 0
+     * @param step the smallest difference to show, above 0
      * @return such as {@code −2.50} for a step of 0.05
      */
     public static String of(double value, double step) {
@@ -29,12 +29,12 @@ public final class TypesetNumber {
     }
 
     /**
-     * Sets one of a row of numbers; if any is large or the step is small, all get the same power of
+     * Formats one number of a list; if any is large or the step is small, all get the same power of
      * ten.
      *
      * @param value any number
-     * @param step the smallest difference that is to be seen, above 0
-     * @param largest the largest of the row, regardless of signs
+     * @param step the smallest difference to show, above 0
+     * @param largest the largest absolute value of the list
      * @return such as {@code 0.5·10⁹}
      */
     public static String of(double value, double step, double largest) {
@@ -50,11 +50,10 @@ public final class TypesetNumber {
     }
 
     /**
-     * Sets a number as finely as its neighbours ask for: steps of about a twentieth of the width
-     * can be told apart.
+     * Formats a number so that steps of about a twentieth of the width differ.
      *
      * @param value any number
-     * @param width from the least to the greatest of the numbers it stands among
+     * @param width difference between the greatest and the least number of its group
      * @return such as {@code −3.4} among numbers from 0 to −5
      */
     public static String among(double value, double width) {
@@ -63,11 +62,10 @@ public final class TypesetNumber {
     }
 
     /**
-     * Sets a number as a sentence has it: as finely as its neighbours ask for, with no needless
-     * zeros.
+     * Formats a number for a sentence, as {@link #among} does but without trailing zeros.
      *
      * @param value any number
-     * @param width from the least to the greatest of the numbers it stands among
+     * @param width difference between the greatest and the least number of its group
      * @return such as {@code 0} or {@code −3.4}
      */
     public static String plain(double value, double width) {

@@ -6,25 +6,24 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Figures in the units that a reader is used to. Data stay what they are; what is shown is reckoned
- * from them: temperatures in °C become °F, differences in K become °F, weights in g become ounces
- * (avoirdupois, 28.349523125 g by definition).
+ * Converts figures to the reader's units for display: temperatures in °C to °F, differences in K to
+ * °F, weights in g to ounces (avoirdupois, 28.349523125 g by definition).
  *
  * @param fahrenheit whether temperatures are shown in °F
  * @param ounces whether weights are shown in ounces
  */
 public record UnitConversion(boolean fahrenheit, boolean ounces) {
-    /** As the figure has it: °C and grams. */
+    /** No conversion: °C and grams. */
     public static final UnitConversion AS_IT_IS = new UnitConversion(false, false);
 
     /** International avoirdupois ounce, g (international yard and pound agreement, 1959). */
     public static final double OUNCE_G = 28.349523125;
 
-    /** One unit for another. */
+    /** A unit to show, and the conversion to it. */
     private record ConvertedUnit(String unit, DoubleUnaryOperator of) {}
 
     /**
-     * A value in the unit shown.
+     * Converts a value to the unit shown.
      *
      * @param value the value
      * @param unit its unit
@@ -35,10 +34,10 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     /**
-     * The unit shown for another.
+     * The unit shown for a unit.
      *
      * @param unit the unit of the data
-     * @return the unit of what is shown; the same if nothing is exchanged
+     * @return the same unit if it isn't converted
      */
     public String unit(String unit) {
         return exchange(unit).unit();
@@ -63,7 +62,7 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     /**
-     * Whether a figure has a unit that is exchanged.
+     * Whether a figure has a unit to convert.
      *
      * @param figure the figure as its snippet made it
      * @return false if {@link #of(Figure)} would change nothing
@@ -75,10 +74,10 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     /**
-     * A figure in these units.
+     * Converts a figure to these units.
      *
      * @param figure the figure as its snippet made it
-     * @return the same figure if none of its units is exchanged
+     * @return the same figure if no unit needs converting
      */
     public Figure of(Figure figure) {
         if (!exchanges(figure)) {

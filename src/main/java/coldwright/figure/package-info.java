@@ -1,6 +1,6 @@
 /**
- * Figures as plain immutable data: series with units, axes, marks, alternative text and sources,
- * drawings to scale that change with time, and the wire form in which both leave the bench. Nothing
- * here draws.
+ * Figures as plain immutable data: series with units, axes, reference lines, alternative text and
+ * sources, drawings to scale that change with time, and the wire format of both. Nothing here
+ * draws.
  */
 package coldwright.figure;

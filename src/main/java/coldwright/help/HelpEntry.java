@@ -4,18 +4,18 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What is to be known of a name.
+ * The help on a name.
  *
  * @param name the name alone, such as {@code icePercentAt}
  * @param owner the type it belongs to, such as {@code FreezingCurve} or {@code Cold.Machine}; empty
- *     for a type of its own and for a word of the language
+ *     for a top-level type and for a Java keyword
  * @param kind what it is
  * @param signature how it is written, with the units of numbers, such as {@code
  *     icePercentAt(temperatureC in °C) → %}
- * @param result the type of what it gives, as Java writes it; empty for a word of the language
- * @param sentence what it is, in a sentence; empty where its name says all
- * @param parameters one line for each value that it takes, with unit and range
- * @param returns what it gives, with the unit; may be empty
+ * @param result the result type, as Java writes it; empty for a Java keyword
+ * @param sentence a description, one sentence; empty if the name is enough
+ * @param parameters one line per parameter, with unit and range
+ * @param returns the return value, with unit; may be empty
  */
 public record HelpEntry(
         String name,
@@ -26,7 +26,7 @@ public record HelpEntry(
         String sentence,
         List<String> parameters,
         String returns) {
-    /** Checks and copies what is given. */
+    /** Validates and copies the components. */
     public HelpEntry {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(owner, "owner");
@@ -38,29 +38,29 @@ public record HelpEntry(
         parameters = List.copyOf(parameters);
     }
 
-    /** What a name can be. */
+    /** The kinds of names. */
     public enum Kind {
         /** A class. */
         TYPE,
-        /** A class whose parts are named between its brackets. */
+        /** A record class. */
         RECORD,
-        /** A type that others are examples of. */
+        /** An interface. */
         INTERFACE,
-        /** A type with a closed list of choices. */
+        /** An enum. */
         ENUM,
-        /** Called on a thing. */
+        /** An instance method. */
         METHOD,
-        /** Called on a type, or alone. */
+        /** A static method. */
         FUNCTION,
-        /** A part of a record. */
+        /** A component of a record. */
         COMPONENT,
-        /** A fixed value. */
+        /** A constant. */
         CONSTANT,
-        /** One of a closed list. */
+        /** A constant of an enum. */
         CHOICE,
-        /** An ingredient of the shelf. */
+        /** An ingredient. */
         INGREDIENT,
-        /** A word of the language, or something of Java's own. */
+        /** A Java keyword, or a name from Java's own library. */
         JAVA
     }
 }

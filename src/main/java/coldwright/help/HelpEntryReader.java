@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** Reads the rows that the build writes, one entry a row, columns parted by tabs. */
+/** Reads the rows written by the build: one entry per row, columns separated by tabs. */
 final class HelpEntryReader {
     private static final int COLUMNS = 9;
     private static final Pattern LINE_END = Pattern.compile("\\\\n");
@@ -15,7 +15,6 @@ final class HelpEntryReader {
     /**
      * A row.
      *
-     * @param entry what it says
      * @param bare whether a snippet may use the name without its owner
      */
     record Row(HelpEntry entry, boolean bare) {}
@@ -23,9 +22,9 @@ final class HelpEntryReader {
     /**
      * Reads rows.
      *
-     * @param text lines; empty ones and those that begin with {@code # } are passed over
-     * @return the rows, in their order
-     * @throws IllegalArgumentException if a line has another number of columns
+     * @param text lines; empty lines and those that begin with {@code # } are ignored
+     * @return the rows, in order
+     * @throws IllegalArgumentException if a line has the wrong number of columns
      */
     static List<Row> read(String text) {
         List<Row> rows = new ArrayList<>();

@@ -52,9 +52,8 @@ public final class HelpIndex {
     }
 
     /**
-     * The help of this program, read when first asked for.
-     *
-     * @return the index; of Java's own words alone if the program was not built by Maven
+     * The help of this program, read at first use; only Java's own words if the program wasn't
+     * built by Maven.
      */
     public static HelpIndex ofThisProgram() {
         return Loaded.INDEX;
@@ -64,8 +63,7 @@ public final class HelpIndex {
      * Reads an index.
      *
      * @param rows as the build writes them
-     * @return the index
-     * @throws IllegalArgumentException if a row is damaged
+     * @throws IllegalArgumentException if a row is malformed
      */
     static HelpIndex read(String rows) {
         return new HelpIndex(HelpEntryReader.read(rows));
@@ -80,23 +78,19 @@ public final class HelpIndex {
     }
 
     /**
-     * Everything of a name, whatever it belongs to.
+     * All entries with this name, whatever their owner.
      *
      * @param name such as {@code massG}
-     * @return the entries; empty if none is called so
      */
     public List<HelpEntry> named(String name) {
         return List.copyOf(byName.getOrDefault(name, List.of()));
     }
 
     /**
-     * What a name means on a type.
+     * The entries for a name on a type, more than one if it is overloaded.
      *
-     * @param owner the type, with or without its package and what stands between {@code <} and
-     *     {@code >}; empty for a type of its own
+     * @param owner the type, with or without package and type arguments; empty for a top-level type
      * @param name such as {@code massG}
-     * @return the entries, more than one if it can be called in several ways; empty if there is
-     *     none
      */
     public List<HelpEntry> of(String owner, String name) {
         String type = simple(owner);
@@ -111,23 +105,23 @@ public final class HelpIndex {
     }
 
     /**
-     * What a name means where nothing stands before it with a point.
+     * The entries for a name without an expression before it.
      *
      * @param name such as {@code grams}, {@code SUCROSE}, {@code Mix} or {@code for}
-     * @return the entries; empty if it can't stand alone, or is the learner's own
+     * @return empty if it can't be used alone, or the learner declared it
      */
     public List<HelpEntry> alone(String name) {
         return List.copyOf(bareByName.getOrDefault(name, List.of()));
     }
 
     /**
-     * Help on the word under the caret.
+     * The entries for the word at the caret.
      *
      * @param text a snippet
-     * @param caret where the caret stands in it, 0 to its length
-     * @param receiverType the type of what stands before the word's point, if it is known
-     * @return the entries of the word; empty if nothing is known of it
-     * @throws IllegalArgumentException if the caret stands outside the text
+     * @param caret position in it, 0 to its length
+     * @param receiverType the type of the expression before the word's dot, if known
+     * @return empty if the word is unknown
+     * @throws IllegalArgumentException if the caret is outside the text
      */
     public List<HelpEntry> at(String text, int caret, Optional<String> receiverType) {
         Optional<WordAtCaret> found = WordAtCaret.at(text, caret);
@@ -145,7 +139,7 @@ public final class HelpIndex {
         return onType.isEmpty() ? onlyOwner(named(word.name())) : onType;
     }
 
-    /** Help is better silent than wrong: the entries if all belong to one type. */
+    /** The entries if all belong to one type, because no help is better than wrong help. */
     private static List<HelpEntry> onlyOwner(List<HelpEntry> entries) {
         Set<String> owners = entries.stream().map(HelpEntry::owner).collect(Collectors.toSet());
         return owners.size() == 1 && !owners.contains("") ? entries : List.of();
@@ -157,7 +151,7 @@ public final class HelpIndex {
                 .anyMatch(entry -> entry.kind() == HelpEntry.Kind.INTERFACE);
     }
 
-    /** A type without its package and without what it is a type of. */
+    /** A type without its package and type arguments. */
     static String simple(String type) {
         String plain = type.replaceAll("<.*>|\\[]", "").strip();
         return plain.replaceFirst("^(?:[a-z]\\w*\\.)+(?=[A-Z])", "");

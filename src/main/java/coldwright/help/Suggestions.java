@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** What may stand at the caret, in the order in which a learner wants it, each with its help. */
+/** Completions at the caret with their help, those most useful to a learner first. */
 public final class Suggestions {
     private static final Pattern FAULT_TYPE = Pattern.compile("[A-Z]\\w*(?:Error|Exception)");
 
-    /** Parts of the program that snippets see but no lesson needs. */
+    /** Parts of the program that snippets can see but no lesson needs. */
     private static final Pattern BEHIND_THE_SCENES =
             Pattern.compile("\\w*Codec|Wire|Page|readBy|Require|MethodHandles?");
 
@@ -26,25 +26,24 @@ public final class Suggestions {
     private Suggestions() {}
 
     /**
-     * A name that is valid at the caret, as whoever knows the language proposes it.
+     * A valid name at the caret, as the compiler proposes it.
      *
      * @param name the name
      * @param insert the name with the brackets of a call, if it is one
-     * @param from where the text begins that it takes the place of
-     * @param receiver the type of what stands before the point; empty if there is no point
-     * @param fits whether its kind is the one needed there
+     * @param from start of the text that it replaces
+     * @param receiver the type of the expression before the dot; empty if there is no dot
+     * @param fits whether its type matches the expected one
      * @param own whether the learner declared it
      */
     public record Candidate(
             String name, String insert, int from, String receiver, boolean fits, boolean own) {}
 
     /**
-     * Puts offers in order: the learner's own names, then those of the trade, then what else Java
-     * has; in each group those that fit come first.
+     * Sorts proposals: the learner's own names, then the calculator's, then the rest of Java; in
+     * each group those that fit come first.
      *
-     * @param offers in any order; of those with the same name one is kept
+     * @param offers in any order; duplicates by name are dropped
      * @param index the help
-     * @return the suggestions
      */
     public static List<Suggestion> of(List<Candidate> offers, HelpIndex index) {
         Map<String, Candidate> byName = new LinkedHashMap<>();

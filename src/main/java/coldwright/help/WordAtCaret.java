@@ -5,11 +5,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The word under a caret.
+ * The word at a caret.
  *
  * @param name the word
- * @param before the name before its point; empty if there is no name or no point
- * @param afterPoint whether a point, or {@code ::}, stands before it
+ * @param before the name before its dot; empty if there is no name or no dot
+ * @param afterPoint whether a dot or {@code ::} precedes it
  */
 record WordAtCaret(String name, String before, boolean afterPoint) {
     private static final Pattern TOKEN =
@@ -22,10 +22,9 @@ record WordAtCaret(String name, String before, boolean afterPoint) {
      * Finds the word.
      *
      * @param text a snippet
-     * @param caret where the caret stands, 0 to the text's length; at either end of the word or in
-     *     it
-     * @return the word; empty in remarks, texts and between words
-     * @throws IllegalArgumentException if the caret stands outside the text
+     * @param caret position in it, 0 to its length; within the word or at either end
+     * @return empty in comments, in strings and between words
+     * @throws IllegalArgumentException if the caret is outside the text
      */
     static Optional<WordAtCaret> at(String text, int caret) {
         if (caret < 0 || caret > text.length()) {

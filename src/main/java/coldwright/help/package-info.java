@@ -1,6 +1,6 @@
 /**
- * Help on names: what the calculator's types, methods and constants are, in a sentence each, and
- * what may stand at the caret. The words come from the Javadoc; a build step writes them out. Knows
- * no window and no bench.
+ * Help on names: the calculator's types, methods and constants in a sentence each, and completions
+ * at the caret. The texts come from the Javadoc; a build step writes them to a file. Independent of
+ * window and bench.
  */
 package coldwright.help;

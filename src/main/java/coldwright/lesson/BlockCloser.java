@@ -13,8 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Parses a lesson and closes what its author forgot to close, so that one missing fence does not
- * swallow the rest. Each mended place is told as a fault.
+ * Parses a lesson and closes the blocks that its author forgot to close, so that one missing fence
+ * doesn't swallow the rest. Each repair is reported as a fault.
  */
 final class BlockCloser {
     private static final Pattern FENCE = Pattern.compile(" {0,3}(`{3,}|~{3,})(.*)");
@@ -22,9 +22,7 @@ final class BlockCloser {
     private static final String COMMENT_START = "<!--";
     private static final String COMMENT_END = "-->";
 
-    /**
-     * Each mended place has the text parsed again; a lesson has one or two, this bounds the rest.
-     */
+    /** The text is parsed again for each repair; a lesson needs one or two, this limits them. */
     private static final int MOST_MENDED = 20;
 
     private static final int MOST_CHARACTERS_PARSED = 4_000_000;
@@ -43,7 +41,7 @@ final class BlockCloser {
     }
 
     /**
-     * A parsed lesson whose blocks are closed.
+     * A parsed lesson with all blocks closed.
      *
      * @param document the parsed text
      * @param origins for each of its lines, the line in the file, from 1
@@ -73,7 +71,7 @@ final class BlockCloser {
         return parser.parse(String.join("\n", lines));
     }
 
-    /** Mends the first broken block from a line on; gives the line to go on from, or −1. */
+    /** Closes the first broken block from a line on; returns the line to continue from, or −1. */
     private int closeFirst(Node document, int from) {
         for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
             int start = block.getSourceSpans().get(0).getLineIndex();
@@ -134,7 +132,7 @@ final class BlockCloser {
         boolean of(String line);
     }
 
-    /** The first line with a trait, or the end. */
+    /** The first line of this kind, or the end. */
     private int first(int from, int end, BlockSign blockSign) {
         for (int i = from; i < Math.min(end, lines.size()); i++) {
             if (blockSign.of(lines.get(i))) {
@@ -152,7 +150,7 @@ final class BlockCloser {
                 && (fence.startsWith("~") || other.group(2).indexOf('`') < 0);
     }
 
-    /** Puts a line in that the file doesn't have; it counts as part of the line before it. */
+    /** Inserts a line that the file doesn't have; it gets the number of the line before it. */
     private Optional<Integer> insert(int place, String line) {
         lines.add(place, line);
         origins.add(place, origins.get(place - 1));

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a fenced block is for, by the words behind its fence. */
+/** The purpose of a fenced block, given by the words after its fence. */
 enum BlockKind {
     JAVA("java"),
     JAVA_GIVEN("java given"),
     JAVA_SOLUTION("java solution"),
     PREDICTION("forecast"),
     CHECK("check"),
-    /** For the teacher alone. */
+    /** Only for the teacher. */
     TEACHER("teacher"),
-    /** Shown as it stands. */
+    /** Shown unchanged. */
     PLAIN("text");
 
     private final String words;
@@ -30,10 +30,10 @@ enum BlockKind {
     }
 
     /**
-     * The meaning of the words behind a fence.
+     * The kind with these words.
      *
-     * @param info those words; nothing means plain text
-     * @return the meaning, if they have one
+     * @param info the words after a fence; empty means plain text
+     * @return empty if there is no such kind
      */
     static Optional<BlockKind> of(String info) {
         String tidy = tidy(info);
@@ -42,7 +42,7 @@ enum BlockKind {
                 : Arrays.stream(values()).filter(word -> word.words.equals(tidy)).findFirst();
     }
 
-    /** What to say of words that have no meaning. */
+    /** The error message for unknown words. */
     static String unknown(String info) {
         String tidy = tidy(info);
         List<String> known = Arrays.stream(values()).map(BlockKind::words).toList();

@@ -6,23 +6,22 @@ public sealed interface CheckExpectation extends LessonClaim {
     String source();
 
     /**
-     * Whether its source is one that others can look up. It is if it names a year from 1500 to
-     * 2099, a Handbook, the Codex, the USDA or the CFR, and says neither "from memory" nor "no
-     * source".
+     * Whether the source can be looked up. It can if it names a year from 1500 to 2099, a Handbook,
+     * the Codex, the USDA or the CFR, and says neither "from memory" nor "no source".
      *
-     * @return false for a reason alone, or for nothing
+     * @return false if there is only a reason, or nothing
      */
     default boolean namesPublishedSource() {
         return PublishedSource.isNamedIn(source());
     }
 
     /**
-     * The expression must give a number.
+     * Expects a number.
      *
-     * @param line where it stands
-     * @param expression what to evaluate
-     * @param value the number
-     * @param tolerance how far off is allowed
+     * @param line its line in the file
+     * @param expression Java to evaluate
+     * @param value the expected number
+     * @param tolerance allowed difference
      * @param source where the value comes from; may be empty
      */
     record Value(int line, String expression, double value, double tolerance, String source)
@@ -34,10 +33,10 @@ public sealed interface CheckExpectation extends LessonClaim {
     }
 
     /**
-     * The expression must be true.
+     * Expects a true expression.
      *
-     * @param line where it stands
-     * @param expression what to evaluate
+     * @param line its line in the file
+     * @param expression Java to evaluate
      * @param source why it must be; may be empty
      */
     record True(int line, String expression, String source) implements CheckExpectation {

@@ -9,7 +9,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a check block: {@code EXPRESSION is VALUE within TOLERANCE -- source}, one a line. */
+/** Reads a check block: {@code EXPRESSION is VALUE within TOLERANCE -- source}, one per line. */
 final class CheckReader {
     private static final String EXAMPLE = "`EXPRESSION is 12.5 within 0.1 -- source`";
     private static final String SOURCE_MARK = " -- ";
@@ -31,10 +31,10 @@ final class CheckReader {
     /**
      * Reads a check block.
      *
-     * @param text what stands between its fences
-     * @param lineInFile gives the line in the file of a line of the text, from 0; of −1 the fence
-     * @param faults takes what is wrong
-     * @return the lines that can be used
+     * @param text the text between its fences
+     * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
+     * @param faults collects the faults
+     * @return the valid lines
      */
     static List<CheckExpectation> read(String text, IntUnaryOperator lineInFile, FaultList faults) {
         CheckReader reader = new CheckReader(faults);

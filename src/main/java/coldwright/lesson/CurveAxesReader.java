@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads what a curve is to be drawn along: {@code sucrose 0 to 40 %; ice −12 to 0 °C}. */
+/** Reads the axes for drawing a predicted curve: {@code sucrose 0 to 40 %; ice −12 to 0 °C}. */
 final class CurveAxesReader {
     static final String EXAMPLE = "`curve: sucrose 0 to 40 %; freezing point −12 to 0 °C`";
 
@@ -25,10 +25,10 @@ final class CurveAxesReader {
     /**
      * Reads both axes.
      *
-     * @param text what follows {@code curve:}
-     * @param line where it stands
-     * @param faults takes what is wrong
-     * @return the axes, if one can draw along them
+     * @param text the text after {@code curve:}
+     * @param line its line in the file
+     * @param faults collects the faults
+     * @return the axes, if valid
      */
     static Optional<ExpectedAnswer> read(String text, int line, FaultList faults) {
         CurveAxesReader reader = new CurveAxesReader(line, faults);

@@ -5,16 +5,16 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /**
- * A number in a snippet that the page also offers as a slider: {@code double sugar = 120; // dial 0
+ * A number in a snippet that the page also shows as a slider: {@code double sugar = 120; // dial 0
  * to 300 step 5 g}.
  *
  * @param variable the declared variable's name
  * @param start where the number's text begins, characters from the snippet's start
- * @param end where it ends, not included
+ * @param end where it ends, exclusive
  * @param value the number as written
  * @param least the slider's lower end
  * @param most its upper end
- * @param step how far one notch goes, more than zero
+ * @param step distance between positions, more than zero
  * @param unit the unit shown beside it; may be empty
  */
 public record Dial(
@@ -28,18 +28,13 @@ public record Dial(
         String unit) {
     private static final int MOST_PLACES = 6;
 
-    /**
-     * The dials of a snippet as it stands. A comment that is no good dial gives none.
-     *
-     * @param code the Java text
-     * @return its dials, in order
-     */
+    /** The dials of a snippet, in order. An invalid dial comment is ignored. */
     public static List<Dial> in(String code) {
         return DialReader.read(code, line -> line, new FaultList(""));
     }
 
     /**
-     * The position nearest to a value: a whole number of notches from the lower end, or an end.
+     * The position nearest to a value: a whole number of steps from the lower end, or an end.
      *
      * @param wanted any value
      * @return a value within the range
@@ -53,11 +48,10 @@ public record Dial(
     }
 
     /**
-     * A snippet with this dial's number written anew.
+     * A snippet with this dial's number replaced.
      *
      * @param code the snippet that the dial was read from
-     * @param newValue the number to write
-     * @return the snippet with it
+     * @param newValue the new number
      */
     public String written(String code, double newValue) {
         return code.substring(0, start) + plain(newValue) + code.substring(end);

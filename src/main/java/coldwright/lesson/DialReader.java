@@ -46,10 +46,9 @@ final class DialReader {
     /**
      * Reads every dial of a snippet.
      *
-     * @param code the snippet
-     * @param lineInFile gives the line in the file of a line of the code, from 0
-     * @param faults takes what is wrong
-     * @return the dials that can be used
+     * @param lineInFile maps a line of the code, from 0, to its line in the file
+     * @param faults collects the faults
+     * @return the valid dials
      */
     static List<Dial> read(String code, IntUnaryOperator lineInFile, FaultList faults) {
         DialReader reader = new DialReader(code, lineInFile, faults);
@@ -104,7 +103,7 @@ final class DialReader {
                 : Optional.of(made(declaration, range, lineStart));
     }
 
-    /** Counts on from the last line asked for, since comments come in order. */
+    /** Continues from the last line requested, because comments come in order. */
     private int lineAt(int place) {
         while (counted < place) {
             line += code.charAt(counted++) == '\n' ? 1 : 0;

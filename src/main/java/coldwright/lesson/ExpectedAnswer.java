@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** The right answer to a forecast. */
+/** The right answer to a prediction. */
 public sealed interface ExpectedAnswer {
     /**
-     * One of several.
+     * A multiple choice.
      *
-     * @param choices what may be chosen, two or more
-     * @param right which of them is right, from 0
+     * @param choices the options, two or more
+     * @param right index of the right one, from 0
      */
     record Choice(List<String> choices, int right) implements ExpectedAnswer {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Choice {
             choices = List.copyOf(choices);
         }
@@ -24,7 +24,7 @@ public sealed interface ExpectedAnswer {
      *
      * @param value the right number
      * @param unit its unit; may be empty
-     * @param within how far off still counts as right, same unit
+     * @param within allowed difference, same unit
      */
     record Amount(double value, String unit, double within) implements ExpectedAnswer {
         private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
@@ -33,7 +33,6 @@ public sealed interface ExpectedAnswer {
          * Whether a number counts as right.
          *
          * @param said a number, in the unit
-         * @return true if it is as near as allowed
          */
         public boolean accepts(double said) {
             return Math.abs(said - value) <= within;
@@ -42,8 +41,8 @@ public sealed interface ExpectedAnswer {
         /**
          * Reads a number as people type it.
          *
-         * @param typed with a point or a comma, any kind of minus, and the unit behind it or not
-         * @return the number; empty if it is none
+         * @param typed with a decimal point or comma, any kind of minus, with or without the unit
+         * @return empty if it isn't a number
          */
         public OptionalDouble read(String typed) {
             String text = typed.strip();
@@ -64,20 +63,20 @@ public sealed interface ExpectedAnswer {
     }
 
     /**
-     * A curve drawn by hand; what is right is the first curve that the run draws.
+     * A hand-drawn curve; the right answer is the first curve that the run draws.
      *
-     * @param level the level axis
-     * @param upright the upright axis
+     * @param level the x axis
+     * @param upright the y axis
      */
     record Curve(Scale level, Scale upright) implements ExpectedAnswer {}
 
     /**
      * An axis to draw along.
      *
-     * @param label what it shows
+     * @param label its quantity
      * @param from its lower end
-     * @param to its upper end, more than the lower
-     * @param unit the unit of both; may be empty
+     * @param to its upper end, above the lower
+     * @param unit may be empty
      */
     record Scale(String label, double from, double to, String unit) {}
 }

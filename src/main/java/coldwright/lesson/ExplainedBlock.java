@@ -8,18 +8,18 @@ import java.util.List;
 import java.util.function.IntUnaryOperator;
 
 /**
- * CommonMark that stands within a fenced block.
+ * CommonMark within a fenced block.
  *
  * @param nodes its blocks, in order
- * @param verifiedNumbers the numbers in it that are held
+ * @param verifiedNumbers the verified numbers in it
  */
 record ExplainedBlock(List<Node> nodes, List<VerifiedNumber> verifiedNumbers) {
     /**
-     * Parses it and leaves what is shown.
+     * Parses the CommonMark and removes everything that isn't shown.
      *
      * @param text the CommonMark
-     * @param lineInFile gives the line in the file of a line of the text, from 0
-     * @param faults takes what is wrong
+     * @param lineInFile maps a line of the text, from 0, to its line in the file
+     * @param faults collects the faults
      */
     static ExplainedBlock of(String text, IntUnaryOperator lineInFile, FaultList faults) {
         Node document = LessonReader.parser().parse(text);

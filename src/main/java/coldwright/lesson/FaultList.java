@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The faults found so far in one file. */
+/** Collects the faults in one file. */
 final class FaultList {
-    /** More than this many help nobody; a file with more is most likely no lesson at all. */
+    /** More faults than this help nobody; such a file is most likely not a lesson. */
     private static final int MOST = 100;
 
-    /** Longest sentence, characters. */
+    /** Maximum length of a message, characters. */
     private static final int LONGEST = 400;
 
     private final String file;
@@ -28,7 +28,7 @@ final class FaultList {
         }
     }
 
-    /** Words fit to be shown: what they quote from the file may hold anything. */
+    /** A message safe to show, because its quotes from the file may contain anything. */
     private static String shown(String words) {
         String plain = words.replaceAll("\\p{Cntrl}", "\uFFFD");
         int half = LONGEST / 2;
@@ -37,7 +37,7 @@ final class FaultList {
                 : plain.substring(0, half) + " … " + plain.substring(plain.length() - half);
     }
 
-    /** All of them by line, and a last one that counts those beyond the limit. */
+    /** All faults by line; a last one counts those beyond the limit. */
     List<LessonFault> inOrder() {
         List<LessonFault> ordered = new ArrayList<>(faults);
         ordered.sort(Comparator.comparingInt(LessonFault::line));

@@ -3,17 +3,17 @@ package coldwright.lesson;
 import java.util.List;
 
 /**
- * A lesson as read.
+ * A lesson.
  *
- * @param file what to call its file in messages
+ * @param file the file's name in messages
  * @param title its first heading
- * @param track which part of the course it belongs to; may be empty
- * @param minutes how long it takes, as its author wrote it; may be empty
- * @param needs what the learner needs at hand; may be empty
- * @param opening what stands before the first step
+ * @param track its part of the course; may be empty
+ * @param minutes its duration, as its author wrote it; may be empty
+ * @param needs things that the learner needs; may be empty
+ * @param opening the parts before the first step
  * @param steps its steps, in order
- * @param faults what is wrong in its text; the rest is usable all the same
- * @param text the whole text it was read from; empty if it could not be read
+ * @param faults errors in its text; the rest is usable
+ * @param text the whole source text; empty if it couldn't be read
  */
 public record Lesson(
         String file,
@@ -25,18 +25,14 @@ public record Lesson(
         List<LessonStep> steps,
         List<LessonFault> faults,
         String text) {
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public Lesson {
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);
         faults = List.copyOf(faults);
     }
 
-    /**
-     * Its file's name.
-     *
-     * @return without folders and without {@code .md}
-     */
+    /** Its file's name without folders and without {@code .md}. */
     public String name() {
         return file.replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.md$", "");
     }

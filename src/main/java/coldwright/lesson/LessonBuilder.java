@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
-/** Puts a lesson together from its top-level blocks, in order. */
+/** Builds a lesson from its top-level blocks, in order. */
 final class LessonBuilder {
     private static final String TITLE_EXAMPLE = "`# Sugar and ice`";
     private static final String STEP_EXAMPLE = "`## Why the tub is a brick`";
@@ -43,7 +43,7 @@ final class LessonBuilder {
         this.cleaner = new ProseCleaner(faults, source::lineInFile);
     }
 
-    /** A lesson of which nothing can be shown but its faults. */
+    /** A lesson without content, only with its faults. */
     static Lesson unreadable(String fileName, FaultList faults) {
         return new Lesson(
                 fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder(), "");
@@ -64,7 +64,10 @@ final class LessonBuilder {
         }
     }
 
-    /** The lines in the file of what a block holds, its text beginning so many lines below it. */
+    /**
+     * Maps lines of a block's content, which begins {@code below} lines below it, to lines in the
+     * file.
+     */
     private IntUnaryOperator linesFrom(Node block, int below) {
         int first = block.getSourceSpans().get(0).getLineIndex() + below;
         return index -> source.lineInFile(first + index);
@@ -188,7 +191,7 @@ final class LessonBuilder {
                 new LessonPart.Teacher(line, notes.nodes(), belowSnippet(notes.verifiedNumbers())));
     }
 
-    /** Numbers that a snippet above can bear out; none, with a fault for each, if there is none. */
+    /** Verified numbers below a snippet; if there is no snippet, none, and a fault for each. */
     private List<VerifiedNumber> belowSnippet(List<VerifiedNumber> numbers) {
         if (anySnippet) {
             return numbers;

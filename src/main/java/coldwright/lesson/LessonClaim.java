@@ -1,6 +1,6 @@
 package coldwright.lesson;
 
-/** Something that a lesson says of what its snippets give. */
+/** A statement of a lesson about the results of its snippets. */
 public sealed interface LessonClaim permits CheckExpectation, VerifiedNumber {
     /** The line in the file, from 1. */
     int line();
@@ -9,10 +9,10 @@ public sealed interface LessonClaim permits CheckExpectation, VerifiedNumber {
     String expression();
 
     /**
-     * Whether a number is what the lesson says.
+     * Whether a number agrees with the lesson.
      *
-     * @param given what the expression gave
-     * @return true if it is as near as allowed; never for a claim that something is true
+     * @param given the value of the expression
+     * @return always false if the claim is that something is true
      */
     boolean passes(double given);
 }

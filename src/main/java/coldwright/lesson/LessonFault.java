@@ -1,11 +1,11 @@
 package coldwright.lesson;
 
 /**
- * Something wrong in a lesson's text.
+ * An error in a lesson's text.
  *
  * @param file the file's name
- * @param line the line, from 1; 0 if it is the whole file
- * @param words one sentence: what is wrong and the mend
+ * @param line the line, from 1; 0 for the whole file
+ * @param words one sentence: what is wrong and how to fix it
  */
 public record LessonFault(String file, int line, String words) {
     @Override

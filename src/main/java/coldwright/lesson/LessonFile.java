@@ -11,14 +11,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** From a lesson's file to its text, or one sentence on why not. */
+/** Reads the text of a lesson file, or explains in one sentence why it can't. */
 final class LessonFile {
-    /** A long lesson has 40,000 bytes; this is a book. */
+    /** Maximum size, bytes; a long lesson has 40,000. */
     static final int MOST_BYTES = 1_000_000;
 
     private LessonFile() {}
 
-    /** The text of a file, unless it is missing, a folder, too large, locked or no text. */
+    /** The text of a file, unless it is missing, a folder, too large, unreadable or not text. */
     static Optional<String> read(Path file, FaultList faults) {
         if (Files.isDirectory(file)) {
             faults.add(0, "this is a folder; name one of the lessons in it" + examples(file));
@@ -31,7 +31,7 @@ final class LessonFile {
         return faultText(TextFile.read(file, MOST_BYTES), faults);
     }
 
-    /** The text of a file's bytes. What is not UTF-8 is told, and stands as U+FFFD. */
+    /** The text of a file's bytes. Invalid UTF-8 is reported as a fault and replaced by U+FFFD. */
     static Optional<String> decode(byte[] bytes, FaultList faults) {
         return faultText(TextFile.of(bytes), faults);
     }

@@ -24,7 +24,7 @@ public final class LessonFolder {
     private static final String FOLDER = "lessons";
     private static final String ENDING = ".md";
 
-    /** Words of a lesson's name from this length on are worth a guess. */
+    /** The minimum length of a word for guessing a lesson's name. */
     private static final int SHORTEST_WORD = 4;
 
     private final Map<String, Source> sources;
@@ -39,9 +39,9 @@ public final class LessonFolder {
     }
 
     /**
-     * The lessons that come with the program, wherever it runs from.
+     * The lessons that come with the program.
      *
-     * @return the shelf; empty if the program came without lessons
+     * @return empty if the program has no lessons
      */
     public static LessonFolder ofThisProgram() {
         try {
@@ -63,8 +63,8 @@ public final class LessonFolder {
     /**
      * The lessons of a folder.
      *
-     * @param folder a folder; what in it does not end in {@code .md} is left alone
-     * @return the shelf; empty if there is no such folder
+     * @param folder only its {@code .md} files are read
+     * @return empty if there is no such folder
      */
     public static LessonFolder in(Path folder) {
         Map<String, Source> sources = new TreeMap<>();
@@ -104,20 +104,15 @@ public final class LessonFolder {
         }
     }
 
-    /**
-     * What the lessons are called.
-     *
-     * @return their file names without the ending, in order
-     */
+    /** The lessons' file names without their extension, in order. */
     public List<String> names() {
         return List.copyOf(sources.keySet());
     }
 
     /**
-     * Whether one of this shelf's lessons has just this text.
+     * Whether a lesson of this folder has exactly this text.
      *
      * @param text a lesson's whole text
-     * @return true if it came with the program
      */
     public synchronized boolean contains(String text) {
         if (texts.isEmpty()) {
@@ -127,11 +122,11 @@ public final class LessonFolder {
     }
 
     /**
-     * Reads one of this shelf's lessons.
+     * Reads a lesson of this folder.
      *
      * @param name one of {@link #names()}
      * @return the lesson, with its faults
-     * @throws IllegalArgumentException if none is called so
+     * @throws IllegalArgumentException if there is no such lesson
      */
     public Lesson read(String name) {
         Source source = sources.get(name);
@@ -142,14 +137,12 @@ public final class LessonFolder {
     }
 
     /**
-     * Finds a lesson by what somebody calls it: its name, its number, the words of its name, or the
-     * path of any lesson file.
+     * Finds a lesson by its name, its number, words of its name, or the path of any lesson file.
      *
      * @param words such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code
      *     mine/oats.md}
      * @return the lesson, with its faults
-     * @throws IllegalArgumentException if there is none; its message is one sentence that names the
-     *     nearest
+     * @throws IllegalArgumentException if there is none; its one-sentence message names the nearest
      */
     public Lesson find(String words) {
         Optional<Path> file = pathOf(words).filter(Files::exists);

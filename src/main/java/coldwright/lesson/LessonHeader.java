@@ -12,9 +12,9 @@ import java.util.regex.Pattern;
 /**
  * The {@code key: value} lines in the comment under a lesson's title.
  *
- * @param track which part of the course the lesson belongs to; may be empty
- * @param minutes how long it takes; may be empty
- * @param needs what the learner needs at hand; may be empty
+ * @param track the lesson's part of the course; may be empty
+ * @param minutes its duration; may be empty
+ * @param needs things that the learner needs; may be empty
  */
 record LessonHeader(String track, String minutes, String needs) {
     static final LessonHeader NONE = new LessonHeader("", "", "");
@@ -45,7 +45,7 @@ record LessonHeader(String track, String minutes, String needs) {
                 values.getOrDefault("needs", ""));
     }
 
-    /** Takes one entry over, or says what is wrong with it. */
+    /** Stores one entry; returns its error if it has one. */
     private static Optional<String> faultOf(String text, Map<String, String> values) {
         String key = keyOf(text);
         if (key.isEmpty()) {

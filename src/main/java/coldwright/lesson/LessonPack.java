@@ -18,11 +18,11 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
 
 /**
- * Several lessons in one folder or zip file. A zip file is read in memory; nothing of it is ever
- * unpacked to disk, and a pack that tries a trick with paths or sizes is refused whole.
+ * Several lessons in one folder or zip file. A zip file is read in memory and never unpacked to
+ * disk; a pack with malicious paths or sizes is rejected as a whole.
  */
 public final class LessonPack {
-    /** How a pack's name ends. */
+    /** The extension of a pack. */
     public static final String ENDING = ".zip";
 
     static final int MOST_ENTRIES = 1000;
@@ -40,9 +40,8 @@ public final class LessonPack {
     }
 
     /**
-     * Whether a path names several lessons: a folder, or what is called like a zip file.
+     * Whether a path is a pack: a folder, or a name like a zip file's.
      *
-     * @param path any path
      * @return true if {@link #of} can be tried on it
      */
     public static boolean isOne(Path path) {
@@ -50,10 +49,9 @@ public final class LessonPack {
     }
 
     /**
-     * Reads all lessons of a pack, be it a folder or a zip file.
+     * Reads all lessons of a folder or zip file.
      *
-     * @param path a folder, of which the files right in it are read that end in {@code .md}, or a
-     *     zip file
+     * @param path a zip file, or a folder whose own {@code .md} files are read
      * @return the lessons, in the order of their names, with their faults
      * @throws IllegalArgumentException as {@link #read}; one sentence
      */
@@ -82,10 +80,9 @@ public final class LessonPack {
     /**
      * Reads all lessons of a zip file.
      *
-     * @param file a zip file with lessons, also in folders; what does not end in {@code .md} is
-     *     passed over
+     * @param file a zip file; its {@code .md} files are read, also in folders
      * @return the lessons, in the order of their names, with their faults
-     * @throws IllegalArgumentException if it can't be read, holds no lesson, more than {@value
+     * @throws IllegalArgumentException if it can't be read, contains no lesson, more than {@value
      *     #MOST_ENTRIES} entries, more than {@value #MOST_BYTES} bytes unpacked, or a name or link
      *     that leads out of it; one sentence
      */
@@ -147,7 +144,7 @@ public final class LessonPack {
         }
     }
 
-    /** A name in another encoding than UTF-8 is no fault of the zip that more can be said of. */
+    /** The next entry; a name that isn't in UTF-8 gives a one-sentence error. */
     private static ZipEntry nextOf(ZipInputStream zip) throws IOException {
         try {
             return zip.getNextEntry();
@@ -202,10 +199,10 @@ public final class LessonPack {
     }
 
     /**
-     * Looks through the list at the file's end, where alone it stands whether an entry is a link.
+     * Checks the central directory at the file's end, the only part that marks an entry as a link.
      *
-     * <p>PKWARE, .ZIP File Format Specification, 4.3.12: each entry of that list begins with the
-     * bytes 50 4B 01 02; its byte 5 is 3 for Unix, whose file mode stands in bytes 40 and 41. From
+     * <p>PKWARE, .ZIP File Format Specification, 4.3.12: each entry of the directory begins with
+     * the bytes 50 4B 01 02; its byte 5 is 3 for Unix, whose file mode is in bytes 40 and 41. From
      * memory.
      */
     private void refuseLinks(byte[] zip) {

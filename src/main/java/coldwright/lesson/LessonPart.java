@@ -4,27 +4,23 @@ import org.commonmark.node.Node;
 
 import java.util.List;
 
-/** What a step is made of. */
+/** A part of a step. */
 public sealed interface LessonPart {
     /** The line in the file where it begins, from 1. */
     int line();
 
-    /**
-     * Has this part treated as the kind that it is.
-     *
-     * @param visitor treats it
-     */
+    /** Calls the visitor's method for this kind of part. */
     void accept(Visitor visitor);
 
     /**
-     * Treats every kind of part. Its methods have no default, so that a new kind of part compiles
-     * only once each visitor treats it; an empty method says that a visitor ignores a kind.
+     * Handles every kind of part. Its methods have no default, so that a new kind compiles only
+     * once every visitor handles it; an empty method means that a visitor ignores a kind.
      */
     interface Visitor {
         /** Text to read. */
         void prose(Prose prose);
 
-        /** A note for the teacher alone. */
+        /** A note only for the teacher. */
         void teacher(Teacher note);
 
         /** Java to run. */
@@ -33,7 +29,7 @@ public sealed interface LessonPart {
         /** A question before a run. */
         void prediction(Prediction prediction);
 
-        /** What the snippets above must give. */
+        /** Checks on the snippets above. */
         void check(Check check);
     }
 
@@ -41,12 +37,12 @@ public sealed interface LessonPart {
      * Text to read.
      *
      * @param line where it begins
-     * @param nodes the parsed blocks, in order; read them, never change them
-     * @param verifiedNumbers the numbers in it that the calculator must bear out
+     * @param nodes the parsed blocks, in order; read-only
+     * @param verifiedNumbers the verified numbers in it
      */
     record Prose(int line, List<Node> nodes, List<VerifiedNumber> verifiedNumbers)
             implements LessonPart {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Prose {
             nodes = List.copyOf(nodes);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -59,16 +55,16 @@ public sealed interface LessonPart {
     }
 
     /**
-     * What the teacher alone should know: misconceptions, timing, questions to ask. No page of the
-     * learner's shows it.
+     * Notes only for the teacher: misconceptions, timing, questions to ask. Learners don't see
+     * them.
      *
-     * @param line where its fence stands
-     * @param nodes the parsed blocks, in order; read them, never change them
-     * @param verifiedNumbers the numbers in it that the calculator must bear out
+     * @param line line of its fence
+     * @param nodes the parsed blocks, in order; read-only
+     * @param verifiedNumbers the verified numbers in it
      */
     record Teacher(int line, List<Node> nodes, List<VerifiedNumber> verifiedNumbers)
             implements LessonPart {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Teacher {
             nodes = List.copyOf(nodes);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -83,16 +79,15 @@ public sealed interface LessonPart {
     /**
      * Java to run.
      *
-     * @param line where its fence stands; its code begins on the next line
-     * @param code the Java text
-     * @param given whether it runs by itself and is shown folded
-     * @param dials the numbers in it that are offered as sliders
-     * @param solution for an exercise, Java that solves it: what the author's checks run in place
+     * @param line line of its fence; its code begins on the next line
+     * @param given whether it runs automatically and is shown folded
+     * @param dials its numbers with sliders
+     * @param solution for an exercise, Java that solves it, which the author's checks run instead
      *     of the code; empty if the code itself must pass them
      */
     record Snippet(int line, String code, boolean given, List<Dial> dials, String solution)
             implements LessonPart {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Snippet {
             dials = List.copyOf(dials);
         }
@@ -103,23 +98,17 @@ public sealed interface LessonPart {
         }
 
         /**
-         * A snippet that is no exercise.
+         * A snippet that isn't an exercise.
          *
-         * @param line where its fence stands; its code begins on the next line
-         * @param code the Java text
-         * @param given whether it runs by itself and is shown folded
-         * @param dials the numbers in it that are offered as sliders
+         * @param line line of its fence; its code begins on the next line
+         * @param given whether it runs automatically and is shown folded
+         * @param dials its numbers with sliders
          */
         public Snippet(int line, String code, boolean given, List<Dial> dials) {
             this(line, code, given, dials, "");
         }
 
-        /**
-         * The same snippet with a solution.
-         *
-         * @param newSolution Java that solves it
-         * @return a new snippet
-         */
+        /** The same snippet with a solution. */
         Snippet solvedBy(String newSolution) {
             return new Snippet(line, code, given, dials, newSolution);
         }
@@ -128,12 +117,11 @@ public sealed interface LessonPart {
     /**
      * A question to answer before the run.
      *
-     * @param line where its fence stands
+     * @param line line of its fence
      * @param question the question, one line
-     * @param answer what is right
+     * @param answer the right answer
      * @param explanation CommonMark blocks to show after the run; may be empty
-     * @param verifiedNumbers the numbers of the explanation that the calculator must bear out after
-     *     that run
+     * @param verifiedNumbers the verified numbers of the explanation, checked after that run
      */
     record Prediction(
             int line,
@@ -142,7 +130,7 @@ public sealed interface LessonPart {
             List<Node> explanation,
             List<VerifiedNumber> verifiedNumbers)
             implements LessonPart {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Prediction {
             explanation = List.copyOf(explanation);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -155,13 +143,13 @@ public sealed interface LessonPart {
     }
 
     /**
-     * What the snippets above must give.
+     * Checks on the snippets above.
      *
-     * @param line where its fence stands
-     * @param expectations one for each line of it
+     * @param line line of its fence
+     * @param expectations one per line
      */
     record Check(int line, List<CheckExpectation> expectations) implements LessonPart {
-        /** Checks and copies what is given. */
+        /** Validates and copies the components. */
         public Check {
             expectations = List.copyOf(expectations);
         }

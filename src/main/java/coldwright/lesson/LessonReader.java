@@ -7,11 +7,11 @@ import org.commonmark.parser.Parser;
 import java.nio.file.Path;
 
 /**
- * Reads a lesson. A fault never stops it: each is told in one sentence with its line, and the rest
- * of the lesson stays usable.
+ * Reads a lesson. Faults don't stop it: each is reported in one sentence with its line, and the
+ * rest of the lesson stays usable.
  */
 public final class LessonReader {
-    /** Blocks within blocks beyond this depth are read as plain text. */
+    /** Blocks nested deeper than this are read as plain text. */
     private static final int DEEPEST_NESTING = 40;
 
     private LessonReader() {}
@@ -19,9 +19,8 @@ public final class LessonReader {
     /**
      * Reads a lesson from its text.
      *
-     * @param fileName what to call it in messages
+     * @param fileName the file's name in messages
      * @param text the lesson's CommonMark
-     * @return the lesson, with its faults
      */
     public static Lesson read(String fileName, String text) {
         return read(fileName, text, new FaultList(fileName));
@@ -30,9 +29,8 @@ public final class LessonReader {
     /**
      * Reads a lesson from its bytes.
      *
-     * @param fileName what to call it in messages
+     * @param fileName the file's name in messages
      * @param bytes the lesson's file, UTF-8
-     * @return the lesson, with its faults
      */
     public static Lesson read(String fileName, byte[] bytes) {
         FaultList faults = new FaultList(fileName);
@@ -45,7 +43,7 @@ public final class LessonReader {
      * Reads a lesson from a file.
      *
      * @param file a file of at most {@value LessonFile#MOST_BYTES} bytes
-     * @return the lesson, with its faults; one that can't be read has no steps
+     * @return the lesson, with its faults; without steps if it can't be read
      */
     public static Lesson read(Path file) {
         FaultList faults = new FaultList(file.toString());

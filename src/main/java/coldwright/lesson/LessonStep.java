@@ -3,14 +3,14 @@ package coldwright.lesson;
 import java.util.List;
 
 /**
- * One step of a lesson: a second-level heading and what stands under it.
+ * One step of a lesson: a second-level heading and the parts under it.
  *
  * @param title the heading
  * @param line the heading's line in the file, from 1
- * @param parts what stands under it, in order
+ * @param parts in order
  */
 public record LessonStep(String title, int line, List<LessonPart> parts) {
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public LessonStep {
         parts = List.copyOf(parts);
     }

@@ -2,7 +2,7 @@ package coldwright.lesson;
 
 import java.util.regex.Pattern;
 
-/** Numbers as lessons write them: {@code 12.5}, {@code -18} or {@code −18}. */
+/** Parses numbers as lessons write them: {@code 12.5}, {@code -18} or {@code −18}. */
 final class NumberParser {
     /** Matches one number. */
     static final String PATTERN = "[+−-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+−-]?\\d+)?";
@@ -11,7 +11,7 @@ final class NumberParser {
 
     private NumberParser() {}
 
-    /** Whether a text has a number with a decimal comma, or with commas between thousands. */
+    /** Whether a text has a number with a decimal comma or with thousands separators. */
     static boolean hasComma(String text) {
         return COMMA.matcher(text).find();
     }
@@ -20,7 +20,7 @@ final class NumberParser {
         return Double.parseDouble(text.replace('−', '-').replace(" ", "").replace("_", ""));
     }
 
-    /** Writes a number back the way a lesson would. */
+    /** Formats a number as a lesson would. */
     static String format(double value) {
         String text =
                 value == Math.rint(value) && Math.abs(value) < 1e15

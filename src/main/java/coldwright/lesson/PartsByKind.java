@@ -3,7 +3,7 @@ package coldwright.lesson;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Parts of a lesson, picked by kind. */
+/** The parts of a lesson, grouped by kind. */
 public final class PartsByKind implements LessonPart.Visitor {
     private final List<LessonPart.Prose> prose = new ArrayList<>();
     private final List<LessonPart.Teacher> notes = new ArrayList<>();
@@ -12,7 +12,7 @@ public final class PartsByKind implements LessonPart.Visitor {
 
     private PartsByKind() {}
 
-    /** Picks them. */
+    /** Groups the parts. */
     public static PartsByKind of(List<LessonPart> parts) {
         PartsByKind picked = new PartsByKind();
         parts.forEach(part -> part.accept(picked));
@@ -39,7 +39,7 @@ public final class PartsByKind implements LessonPart.Visitor {
         predictions.add(prediction);
     }
 
-    /** Nobody asks for the checks alone. */
+    /** Ignored: nobody needs the checks separately. */
     @Override
     public void check(LessonPart.Check check) {}
 
@@ -53,7 +53,7 @@ public final class PartsByKind implements LessonPart.Visitor {
         return List.copyOf(notes);
     }
 
-    /** The snippets, also those given, in order. */
+    /** The snippets, including given ones, in order. */
     public List<LessonPart.Snippet> snippets() {
         return List.copyOf(snippets);
     }

@@ -8,7 +8,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a forecast block: the question, then what may be answered, then the explanation. */
+/** Reads a prediction block: the question, then the answers, then the explanation. */
 final class PredictionReader {
     private static final int LONGEST_NUMBER = 200;
     private static final String CURVE = "curve:";
@@ -33,12 +33,12 @@ final class PredictionReader {
     }
 
     /**
-     * Reads a forecast block.
+     * Reads a prediction block.
      *
-     * @param text what stands between its fences
-     * @param lineInFile gives the line in the file of a line of the text, from 0; of −1 the fence
-     * @param faults takes what is wrong
-     * @return the forecast, if it can be asked
+     * @param text the text between its fences
+     * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
+     * @param faults collects the faults
+     * @return the prediction, if valid
      */
     static Optional<LessonPart.Prediction> read(
             String text, IntUnaryOperator lineInFile, FaultList faults) {
@@ -92,7 +92,10 @@ final class PredictionReader {
         return lines.length;
     }
 
-    /** Questions and choices are no CommonMark, so that a comment in them would be seen. */
+    /**
+     * Removes verified numbers' comments, which would be visible in questions and choices because
+     * these aren't CommonMark.
+     */
     private String withoutVerifiedNumbers(String line, int place) {
         String without = VerifiedNumberReader.without(line);
         if (!without.equals(line)) {

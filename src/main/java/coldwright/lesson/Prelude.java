@@ -6,14 +6,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** What every snippet may use without saying so. */
+/** The imports of every snippet. */
 public final class Prelude {
     private static final String RESOURCE = "prelude.txt";
 
     private Prelude() {}
 
     /**
-     * The import declarations that stand, unseen, above each snippet.
+     * The import declarations that are added, invisibly, above each snippet.
      *
      * @return complete declarations, such as {@code import java.util.*;}
      */

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 
-/** Tells what of a text's CommonMark is not shown, and leaves only what is. */
+/** Removes CommonMark that isn't shown, and reports it. */
 final class ProseCleaner extends AbstractVisitor {
     private static final String COMMENT = "<!--";
     private static final int LONGEST_RULE = 300;
@@ -31,17 +31,17 @@ final class ProseCleaner extends AbstractVisitor {
     private int line;
 
     /**
-     * Sets the mender up.
+     * Creates a cleaner.
      *
-     * @param faults takes what is wrong
-     * @param lineInFile gives the line in the file, from 1, of a parsed line, from 0
+     * @param faults collects the faults
+     * @param lineInFile maps a parsed line, from 0, to its line in the file, from 1
      */
     ProseCleaner(FaultList faults, IntUnaryOperator lineInFile) {
         this.faults = faults;
         this.lineInFile = lineInFile;
     }
 
-    /** The numbers held in what was mended since this was last asked. */
+    /** The verified numbers in the blocks cleaned since the last call. */
     List<VerifiedNumber> takeVerifiedNumbers() {
         List<VerifiedNumber> taken = List.copyOf(verifiedNumbers);
         verifiedNumbers.clear();
@@ -57,7 +57,7 @@ final class ProseCleaner extends AbstractVisitor {
                 .orElse(0);
     }
 
-    /** Whether a node is a comment of the author's, which nobody else sees. */
+    /** Whether a node is an author's comment, which isn't shown. */
     static boolean isComment(Node node) {
         return node instanceof HtmlBlock html && html.getLiteral().strip().startsWith(COMMENT);
     }
@@ -85,7 +85,7 @@ final class ProseCleaner extends AbstractVisitor {
         return words.toString();
     }
 
-    /** Mends a top-level block and all within it. */
+    /** Cleans a top-level block and everything within it. */
     void clean(Node block) {
         line = lineOf(block, lineInFile);
         block.accept(this);
@@ -125,7 +125,7 @@ final class ProseCleaner extends AbstractVisitor {
                 .ifPresent(verifiedNumbers::add);
     }
 
-    /** What stands before a node in its line. */
+    /** The text before a node in its line. */
     private static String wordsBefore(Node node) {
         StringBuilder words = new StringBuilder();
         for (Node one = node.getPrevious(); one != null; one = one.getPrevious()) {

@@ -2,9 +2,9 @@ package coldwright.lesson;
 
 import java.util.regex.Pattern;
 
-/** Tells a published source from a reason of the author's own, by its words. */
+/** Distinguishes a published source from an author's own reason, by its words. */
 final class PublishedSource {
-    /** A year is a number of four digits that is no part of a longer one and has no unit. */
+    /** A year is a four-digit number that isn't part of a longer one and has no unit. */
     private static final Pattern NAMED =
             Pattern.compile(
                     "(?<![\\d.,−-])(?:1[5-9]|20)\\d\\d(?![\\d%°]|[.,]\\d|\\s?(?:%|°|g|kg|ml|mL|W|J|s|K)(?![\\p{L}]))"

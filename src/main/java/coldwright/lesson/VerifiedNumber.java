@@ -1,26 +1,25 @@
 package coldwright.lesson;
 
 /**
- * A number in the text that the calculator must bear out: {@code about −2.6<!-- =
+ * A number in the text that is checked against the calculator: {@code about −2.6<!-- =
  * base.initialFreezingPointC() --> °C}.
  *
- * @param line where it stands in the file, from 1
- * @param written the number as its reader sees it, such as {@code −2.6}
- * @param expression Java that must give it
- * @param tolerance how far off is allowed
+ * @param line its line in the file, from 1
+ * @param written the number as shown, such as {@code −2.6}
+ * @param expression Java to evaluate
+ * @param tolerance allowed difference
  */
 public record VerifiedNumber(int line, String written, String expression, double tolerance)
         implements LessonClaim {
-    /** So much of a number is lost to binary fractions: 2.65 is a hair more than 2.6 and 0.05. */
+    /** Relative tolerance for binary fractions: 2.65 is a hair more than 2.6 and 0.05. */
     private static final double HAIR = 1e-9;
 
     /**
-     * A number that is held to its own last digit.
+     * A number that is verified to half a unit of its last digit.
      *
-     * @param line where it stands in the file, from 1
-     * @param written the number as its reader sees it
-     * @param expression Java that must give it
-     * @return it must agree to half a unit of the last written digit
+     * @param line its line in the file, from 1
+     * @param written the number as shown
+     * @param expression Java to evaluate
      */
     static VerifiedNumber toItsLastDigit(int line, String written, String expression) {
         int point = written.indexOf('.');

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads the comment behind a number that is held: {@code <!-- = EXPRESSION within 0.5 -->}. */
+/** Reads the comment after a verified number: {@code <!-- = EXPRESSION within 0.5 -->}. */
 final class VerifiedNumberReader {
     private static final String EXAMPLE = "`−2.6<!-- = curve.initialFreezingPointC() -->`";
     private static final String WITHIN = " within ";
     private static final int LONGEST_EXPRESSION = 1000;
 
-    /** Longest run of text before the comment that is looked at for the number. */
+    /** Longest text before the comment that is searched for the number. */
     private static final int FAR_BACK = 60;
 
     private static final Pattern COMMENT =
@@ -25,24 +25,24 @@ final class VerifiedNumberReader {
 
     private VerifiedNumberReader() {}
 
-    /** Whether a comment holds the number before it; others are the author's own. */
+    /** Whether a comment is for a verified number; others are the author's own. */
     static boolean isMeant(String comment) {
         return COMMENT.matcher(comment).lookingAt();
     }
 
-    /** A line without the comments that hold a number. */
+    /** A line without the comments of verified numbers. */
     static String without(String line) {
         return COMMENT.matcher(line).replaceAll("");
     }
 
     /**
-     * Reads a comment that holds a number.
+     * Reads the comment of a verified number.
      *
-     * @param before the text in front of it
-     * @param comment the comment with its marks
-     * @param line where it stands
-     * @param faults takes what is wrong
-     * @return the number, if it can be held
+     * @param before the text before it
+     * @param comment the comment with its delimiters
+     * @param line its line in the file
+     * @param faults collects the faults
+     * @return the number, if valid
      */
     static Optional<VerifiedNumber> read(
             String before, String comment, int line, FaultList faults) {

@@ -1,5 +1,5 @@
 /**
- * The lesson text: what a lesson is made of, how it is read from CommonMark with every part's line
- * kept, and how faults in it are told. Nothing here runs a snippet or draws.
+ * The lesson text: the parts of a lesson, how it is read from CommonMark with line numbers, and how
+ * its faults are reported. Nothing here runs a snippet or draws.
  */
 package coldwright.lesson;

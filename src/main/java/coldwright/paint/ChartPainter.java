@@ -16,41 +16,31 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Draws figures as plates of a book: white ground, thin axes, quiet grid, and series that are told
- * apart by colour, dashes and shapes.
+ * Draws figures in the style of a book: white ground, thin axes, quiet grid, and series that differ
+ * in colour, dashes and point shapes.
  *
  * <pre>{@code
- * Plate plate = ChartPainter.paint(figure, Optional.of(before), Sheet.of(800, 500).withScale(2));
+ * RenderedFigure drawn = ChartPainter.paint(figure, FigureFormat.of(800, 500).withScale(2));
  * }</pre>
  *
  * Needs no display and may be called on any thread.
  */
 public final class ChartPainter {
-    /** After so many drawings the first curve of a lesson costs little more than later ones. */
+    /** After this many drawings the first chart of a lesson costs little more than later ones. */
     private static final int WARM_UP_ROUNDS = 12;
 
     private ChartPainter() {}
 
-    /**
-     * Draws a figure.
-     *
-     * @param figure what to draw
-     * @param sheet how large and how fine
-     * @return the drawing
-     */
+    /** Draws a figure. */
     public static RenderedFigure paint(Figure figure, FigureFormat sheet) {
         return paint(figure, Optional.empty(), sheet);
     }
 
     /**
-     * Draws a figure over an earlier one: the former curves stay behind the new ones, pale and
-     * thin. An earlier figure that counts other things or draws them otherwise is left out, and so
-     * is one that shows the same.
+     * Draws a figure over an earlier one, whose curves stay behind the new ones, pale and thin. The
+     * earlier figure is left out if it has other quantities or kinds of series, or looks the same.
      *
-     * @param figure what to draw
      * @param earlier the figure as it was at the last run
-     * @param sheet how large and how fine
-     * @return the drawing
      */
     public static RenderedFigure paint(
             Figure figure, Optional<Figure> earlier, FigureFormat sheet) {
@@ -58,14 +48,10 @@ public final class ChartPainter {
     }
 
     /**
-     * Draws a figure anew, and holds the axes still where that can be: while the data fit the
-     * former axes and fill enough of them, these stay.
+     * Draws a figure and keeps the former axes while the data fit them and fill enough of them.
      *
-     * @param figure what to draw
      * @param earlier the figure as it was at the last run
-     * @param sheet how large and how fine
-     * @param former where the data stood when it was last drawn
-     * @return the drawing
+     * @param former the plot area when it was last drawn
      */
     public static RenderedFigure paint(
             Figure figure,
@@ -83,8 +69,8 @@ public final class ChartPainter {
     }
 
     /**
-     * Pays ahead for what the first drawings cost: fonts, classes, compiled code. Takes part of a
-     * second; call it on a thread that nobody waits for.
+     * Warms up fonts, classes and compiled code for the first drawing. Takes part of a second; call
+     * it in the background.
      */
     public static void warmUp() {
         double[] xs = {0, 0.5, 1};
@@ -108,7 +94,7 @@ public final class ChartPainter {
         paint(bars, FigureFormat.of(400, 300));
     }
 
-    /** Draws on a ground that is already white. */
+    /** Draws on a ground that is already painted. */
     static void draw(Figure figure, FigureFormat sheet, Graphics2D g) {
         ChartLayout layout = layout(figure, Optional.empty(), sheet, Optional.empty());
         ChartBackground.paint(layout, g);

@@ -12,8 +12,8 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 
 /**
- * Draws one moment of a drawing as a plate of a book: white ground, the field in quiet colours, the
- * scale bar, the time, and where pieces are coloured by warmth a legend in °C.
+ * Draws one moment of a drawing in the style of a book: white ground, the field in quiet colours,
+ * the scale bar, the time, and a legend in °C if pieces are coloured by temperature.
  *
  * <pre>{@code
  * PixelImage image = DrawingPainter.paint(drawing, 0, FigureFormat.of(800, 560));
@@ -22,18 +22,15 @@ import java.awt.image.BufferedImage;
  * Needs no display and may be called on any thread.
  */
 public final class DrawingPainter {
-    /** What a drawing is drawn on in a file. */
+    /** The default format of drawings in files. */
     public static final FigureFormat SHEET = FigureFormat.of(800, 620);
 
     private DrawingPainter() {}
 
     /**
-     * Draws one moment.
+     * Draws one moment. A drawing without moments gives an empty field.
      *
-     * @param drawing what to draw; one without moments gives an empty field
      * @param moment which moment, from 0
-     * @param sheet how large and how fine
-     * @return its pixels
      * @throws IllegalArgumentException if there is no such moment
      */
     public static PixelImage paint(Drawing drawing, int moment, FigureFormat sheet) {
@@ -49,7 +46,7 @@ public final class DrawingPainter {
         return new PixelImage(image);
     }
 
-    /** Draws on a ground that is already white. */
+    /** Draws on a ground that is already painted. */
     static void draw(Drawing drawing, int moment, FigureFormat sheet, Graphics2D g) {
         int count = drawing.moments().size();
         if (moment < 0 || moment >= Math.max(1, count)) {

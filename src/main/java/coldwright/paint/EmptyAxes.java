@@ -13,17 +13,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** Figures with nothing in them, for somebody to draw into. */
+/** Empty figures for the learner to draw into. */
 public final class EmptyAxes {
     private EmptyAxes() {}
 
     /**
-     * A figure's frame without what is drawn in it: title, axes from end to end, and the words
-     * under bars.
+     * A figure's frame without its data: title, axes from end to end, and the words under bars.
      *
-     * @param figure the figure
-     * @param sheet what it would be drawn on
-     * @return the frame, whose scales are those that the figure has on that sheet
+     * @param sheet the format it would be drawn in
+     * @return the frame, with the same scales as the figure
      */
     public static Figure of(Figure figure, FigureFormat sheet) {
         PlotArea plot = ChartLayout.of(figure, Optional.empty(), sheet, Optional.empty()).plot();
@@ -34,11 +32,10 @@ public final class EmptyAxes {
     }
 
     /**
-     * Axes alone.
+     * Axes alone, without a title.
      *
-     * @param x the level axis, its ends fixed
-     * @param y the upright axis, its ends fixed
-     * @return a figure without a title
+     * @param x the x axis, with fixed ends
+     * @param y the y axis, with fixed ends
      */
     public static Figure of(Axis x, Axis y) {
         return empty("", x, y, List.of());
@@ -52,7 +49,7 @@ public final class EmptyAxes {
         return new Figure(title, x, y, series, List.of(), words, List.of());
     }
 
-    /** Bars of no height at all; their words stand. */
+    /** Bars of zero height, to keep their words. */
     private static Series heightless(BarGroups bars) {
         double[] none = new double[bars.words().size()];
         Arrays.fill(none, Double.NaN);

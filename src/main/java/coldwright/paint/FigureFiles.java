@@ -20,13 +20,12 @@ import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
- * Figures as files: SVG and PNG to look at, CSV to reckon with.
+ * Writes figures as files: SVG and PNG images, CSV data.
  *
- * <p>Files are always light, whatever page the figure stands on. A file is either written whole or
- * not at all: what stood there before stays until the new one is complete.
+ * <p>Files always use the light theme. A file is replaced only when the new one is complete.
  */
 public final class FigureFiles {
-    /** What a figure is drawn on in a file, unless another sheet is asked for. */
+    /** The default format of figures in files. */
     public static final FigureFormat SHEET = FigureFormat.of(800, 500);
 
     private static final int LONGEST_NAME = 60;
@@ -34,11 +33,10 @@ public final class FigureFiles {
     private FigureFiles() {}
 
     /**
-     * Writes a figure in the format that the file's ending names.
+     * Writes a figure in the default format; the file's extension selects the file type.
      *
-     * @param figure the figure
-     * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; one that is there is
-     *     replaced
+     * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; replaced if it
+     *     exists
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
@@ -47,12 +45,11 @@ public final class FigureFiles {
     }
 
     /**
-     * Writes a figure on a sheet of a certain size.
+     * Writes a figure in a given format.
      *
-     * @param figure the figure
-     * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; one that is there is
-     *     replaced
-     * @param sheet how large; for a CSV file of no account
+     * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; replaced if it
+     *     exists
+     * @param sheet the format; ignored for a CSV file
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
@@ -73,11 +70,10 @@ public final class FigureFiles {
     }
 
     /**
-     * Writes one moment of a drawing in the format that the file's ending names.
+     * Writes one moment of a drawing; the file's extension selects the file type.
      *
-     * @param drawing the drawing
-     * @param moment which moment, from 0
-     * @param file a file ending in {@code .svg} or {@code .png}; one that is there is replaced
+     * @param moment index from 0
+     * @param file a file ending in {@code .svg} or {@code .png}; replaced if it exists
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
@@ -99,21 +95,16 @@ public final class FigureFiles {
     /**
      * One moment of a drawing as an SVG document, as {@link #svg(Figure, FigureFormat)}.
      *
-     * @param drawing the drawing
-     * @param moment which moment, from 0
-     * @param sheet how large, in logical pixels
-     * @return one {@code svg} element
+     * @param moment index from 0
      */
     public static String svg(Drawing drawing, int moment, FigureFormat sheet) {
         return FigureSvg.of(drawing, moment, sheet);
     }
 
     /**
-     * The figure as an SVG document, its letters as text, its description within.
+     * The figure as an SVG document with selectable text and a description.
      *
-     * @param figure the figure
-     * @param sheet how large, in logical pixels
-     * @return one {@code svg} element, fit to stand in a file or within HTML
+     * @return one {@code svg} element, for a file or for embedding in HTML
      */
     public static String svg(Figure figure, FigureFormat sheet) {
         return FigureSvg.of(figure, sheet);
@@ -122,20 +113,13 @@ public final class FigureFiles {
     /**
      * The figure's data as a table: for each series a group of columns, with units in the headers.
      *
-     * @param figure the figure
-     * @return lines of values with commas between; a gap in a curve is an empty field
+     * @return comma-separated lines; a gap in a curve is an empty field
      */
     public static String csv(Figure figure) {
         return FigureCsv.of(figure);
     }
 
-    /**
-     * The figure as a PNG file.
-     *
-     * @param figure the figure
-     * @param sheet how large and how fine
-     * @return the file's bytes
-     */
+    /** The bytes of the figure as a PNG file. */
     public static byte[] png(Figure figure, FigureFormat sheet) {
         return png(ChartPainter.paint(figure, sheet.withGround(FigureTheme.LIGHT)).picture());
     }
@@ -151,11 +135,10 @@ public final class FigureFiles {
     }
 
     /**
-     * A name for the figure's file, made from its title.
+     * A file name made from the figure's title.
      *
-     * @param figure the figure or drawing
      * @param ending such as {@code svg}
-     * @return a name that every file system takes: letters, digits and hyphens, not too long
+     * @return a name valid in every file system: letters, digits and hyphens, of limited length
      */
     public static String nameFor(Exhibit figure, String ending) {
         String plain =

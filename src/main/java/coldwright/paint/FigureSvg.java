@@ -15,7 +15,7 @@ import java.io.IOException;
 import java.util.function.Consumer;
 import java.util.zip.CRC32;
 
-/** A figure as SVG: letters as text, title and description for those who can't see it. */
+/** A figure as SVG with selectable text, a title and a description for screen readers. */
 final class FigureSvg {
     private FigureSvg() {}
 
@@ -35,13 +35,13 @@ final class FigureSvg {
         return page.finish(figure.title(), FigureDescription.describe(figure));
     }
 
-    /** The same for the same figure, another for another, so that two can be on one page. */
+    /** An ID that depends on the figure's content, so that several figures can be on one page. */
     private static String fingerprint(Exhibit figure) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             ExhibitCodec.write(figure, new DataOutputStream(bytes));
         } catch (IOException e) {
-            // larger than may be sent, but it can be drawn: the part written will do
+            // larger than the limit, but drawable: the part written is enough
             bytes.write(0);
         }
         CRC32 sum = new CRC32();

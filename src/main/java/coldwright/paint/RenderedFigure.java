@@ -4,9 +4,9 @@ import coldwright.paint.style.PixelImage;
 import coldwright.paint.style.PlotArea;
 
 /**
- * A figure as drawn.
+ * A drawn figure.
  *
  * @param picture its pixels
- * @param plot where its data stand
+ * @param plot the plot area, for converting pixels to values
  */
 public record RenderedFigure(PixelImage picture, PlotArea plot) {}

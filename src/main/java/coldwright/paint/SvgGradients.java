@@ -10,7 +10,7 @@ import java.awt.Color;
 import java.awt.LinearGradientPaint;
 import java.awt.Paint;
 
-/** Gradients through several colours, which Batik by itself draws black. */
+/** Gradients with several colours, which Batik alone draws black. */
 final class SvgGradients extends DefaultExtensionHandler {
     private static final String OPAQUE = "1";
 

@@ -17,7 +17,7 @@ import java.awt.Graphics2D;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 
-/** One SVG document: drawn on with AWT's calls, then given its words and written out. */
+/** An SVG document: drawn with AWT, then completed with text and written out. */
 final class SvgPage {
     static final String SVG = "http://www.w3.org/2000/svg";
 
@@ -27,7 +27,7 @@ final class SvgPage {
     private final SvgStyle style;
     private final SVGGraphics2D graphics;
 
-    /** A white page; what is named within it begins with its id. */
+    /** A white page; all IDs in it begin with its own. */
     SvgPage(FigureFormat sheet, String id) {
         this.sheet = sheet;
         this.id = id;
@@ -60,7 +60,7 @@ final class SvgPage {
         svg.setAttribute("width", Integer.toString(sheet.width()));
         svg.setAttribute("height", Integer.toString(sheet.height()));
         svg.setAttribute("viewBox", "0 0 %d %d".formatted(sheet.width(), sheet.height()));
-        Node definitions = svg.getFirstChild(); // those of all pages: none are used
+        Node definitions = svg.getFirstChild(); // definitions of all pages: unused
         svg.insertBefore(words("title", title), definitions);
         svg.insertBefore(words("desc", description), definitions);
         svg.removeChild(definitions);
@@ -78,7 +78,7 @@ final class SvgPage {
         return element;
     }
 
-    /** Keeps each text to the width that it was set for, also where another font is used. */
+    /** Fixes the width of each text, so that it stays the same with another font. */
     private void fixLengths(Element svg) {
         NodeList texts = svg.getElementsByTagNameNS(SVG, "text");
         for (int i = 0; i < texts.getLength(); i++) {

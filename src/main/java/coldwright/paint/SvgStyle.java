@@ -15,9 +15,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** How a page is written: names of its own, numbers in hundredths, styles that matter only. */
+/** SVG output settings: unique IDs, numbers with two decimals, only relevant styles. */
 final class SvgStyle extends SVGGeneratorContext {
-    /** What a screen is asked for while drawing; a reader of the file draws as finely as it can. */
+    /** Rendering hints for screens; an SVG viewer chooses its own. */
     private static final Set<String> FINENESS =
             Set.of(
                     "color-interpolation",
@@ -41,7 +41,7 @@ final class SvgStyle extends SVGGeneratorContext {
         setImageHandler(new ImageHandlerBase64Encoder());
         setErrorHandler(new DefaultErrorHandler());
         setStyleHandler(new Handler());
-        // a format of its own: the one that contexts share is not safe among threads
+        // own format, because the shared one isn't thread-safe
         decimalFormat = new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
 
@@ -60,7 +60,7 @@ final class SvgStyle extends SVGGeneratorContext {
             super.setStyle(element, kept, context);
         }
 
-        /** The fonts to use where those of this program are missing. */
+        /** The fonts to use if this program's fonts are missing. */
         private static String family(String family) {
             return family.contains("Lato")
                     ? "Lato, 'Open Sans', 'Segoe UI', sans-serif"

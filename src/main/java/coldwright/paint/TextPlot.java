@@ -14,9 +14,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A figure as lines of text, for a terminal: a small one, to see a course and not to read values.
- * Each series has a letter, which the lines below the plot explain; bars lie level with their
- * values behind them.
+ * A figure as lines of text for a terminal: small, to show trends rather than values. Each series
+ * has a letter, which the lines below the plot explain; bars are horizontal, followed by their
+ * values.
  */
 public final class TextPlot {
     private static final int HIGH = 14;
@@ -35,12 +35,11 @@ public final class TextPlot {
     }
 
     /**
-     * Sets a figure as text.
+     * Draws a figure as text.
      *
-     * @param figure what to show
-     * @param width how many characters a line may have, 40 or more
-     * @param plain whether to keep to ASCII where the plot itself is drawn
-     * @return the lines; none if it holds no data
+     * @param width maximum characters in a line, 40 or more
+     * @param plain whether to draw the plot itself in ASCII
+     * @return the lines; none if there are no data
      */
     public static List<String> of(Figure figure, int width, boolean plain) {
         TextPlot plot = new TextPlot(figure, width, plain);
@@ -124,7 +123,7 @@ public final class TextPlot {
         }
     }
 
-    /** A curve in every column that it passes. */
+    /** Draws a curve in every column that it crosses. */
     private static void trace(char[][] grid, NumberColumn[] points, char letter, ValueSpan[] axes) {
         int wide = grid[0].length;
         for (int i = 0; i < points[0].size(); i++) {

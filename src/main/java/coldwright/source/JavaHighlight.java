@@ -9,21 +9,21 @@ import java.util.regex.Pattern;
 import javax.lang.model.SourceVersion;
 
 /**
- * A stretch of Java text that is set in its own colour.
+ * A range of Java text with its own colour.
  *
  * @param start where it begins, characters from the text's start
- * @param end where it ends, not included
+ * @param end where it ends, exclusive
  * @param kind what it is
  */
 public record JavaHighlight(int start, int end, Kind kind) {
-    /** Keywords of some places only, which {@link SourceVersion} takes for names. */
+    /** Contextual keywords, which {@link SourceVersion} treats as names. */
     private static final Set<String> SOMETIMES_KEYWORDS =
             Set.of("var", "record", "sealed", "permits", "yield");
 
     private static final Pattern DIAL =
             Pattern.compile("//\\s*dial\\s+[-−.\\d]+\\s+to\\s+[-−.\\d]+.*");
 
-    /** What a stretch of Java is, as far as colour shows it. */
+    /** The kinds of Java text that differ in colour. */
     public enum Kind {
         KEYWORD,
         TYPE,
@@ -33,21 +33,17 @@ public record JavaHighlight(int start, int end, Kind kind) {
         COMMENT,
         DIAL;
 
-        /**
-         * The name of its look.
-         *
-         * @return a style class, such as {@code java-number}
-         */
+        /** The CSS class, such as {@code java-number}. */
         public String look() {
             return "java-" + name().toLowerCase(Locale.ROOT);
         }
     }
 
     /**
-     * Finds the coloured stretches.
+     * Finds the coloured ranges.
      *
-     * @param java the text, perhaps half typed
-     * @return them in order, none overlapping; plain names and operators are left out
+     * @param java the text, perhaps unfinished
+     * @return in order, without overlaps; plain names and operators are left out
      */
     public static List<JavaHighlight> in(String java) {
         JavaSource source = JavaSource.of(java);

@@ -6,16 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Takes Java text apart into tokens, which together are the whole text. It accepts any text: an
+ * Splits Java text into tokens, which together are the whole text. It accepts any text: an
  * unfinished string or character ends with its line, an unfinished text block or comment with the
- * text. It differs from Java in three points: a number takes the letters and points that follow it
+ * text. It differs from Java in three points: a number includes the letters and dots after it
  * ({@code 5g} is one token), {@code >>} is two tokens as in {@code List<List<Mix>>}, and Unicode
  * escapes are not decoded.
  */
 final class JavaLexer {
     private static final String BLOCK_QUOTES = "\"\"\"";
 
-    /** Those of more than one character, the longer before the shorter that it begins with. */
+    /** Operators of more than one character, longer ones before their prefixes. */
     private static final List<String> OPERATORS =
             List.of(
                     ">>>=", ">>=", "<<=", "...", "->", "::", "++", "--", "&&", "||", "==", "!=",
@@ -39,7 +39,7 @@ final class JavaLexer {
         return List.copyOf(lexer.tokens);
     }
 
-    /** Moves past the next token. */
+    /** Advances past the next token. */
     private Kind next() {
         int c = java.codePointAt(at);
         if (Character.isWhitespace(c)) {

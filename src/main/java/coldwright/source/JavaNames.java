@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The names in a snippet, as far as one must know them to tell which snippets hang together. Read
- * from the text alone, so that it also works while a snippet can't be compiled.
+ * The names in a snippet, for finding which snippets depend on each other. Read from the text
+ * alone, so that it also works while a snippet doesn't compile.
  *
  * @param declared names that the snippet declares for those below it
- * @param mentioned every name in it that does not follow a point
- * @param assigned names that it gives a new value
- * @param firm those of the declared names whose value can't be changed from below but by giving
- *     them a new one: numbers, words, and what the calculator makes
+ * @param mentioned every name in it that doesn't follow a dot
+ * @param assigned names that it assigns to
+ * @param firm declared names with immutable values, which snippets below can change only by
+ *     assignment: numbers, strings and the calculator's objects
  */
 public record JavaNames(
         Set<String> declared, Set<String> mentioned, Set<String> assigned, Set<String> firm) {
@@ -30,11 +30,11 @@ public record JavaNames(
     private static final Set<String> COMPARISONS = Set.of("==", "!=", "<=", ">=");
     private static final Set<String> TYPE_WORDS = Set.of("class", "record", "interface", "enum");
 
-    /** Types of Java whose makings may change later. */
+    /** Java types whose methods return mutable objects. */
     private static final Set<String> LOOSE_MAKERS =
             Set.of("Arrays", "Collections", "Stream", "IntStream", "DoubleStream", "Optional");
 
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public JavaNames {
         declared = Set.copyOf(declared);
         mentioned = Set.copyOf(mentioned);
@@ -43,10 +43,9 @@ public record JavaNames(
     }
 
     /**
-     * Reads them.
+     * Reads the names.
      *
-     * @param code a snippet, perhaps half typed
-     * @return its names
+     * @param code a snippet, perhaps unfinished
      */
     public static JavaNames of(String code) {
         return new NameCollector(JavaSource.of(code)).names();
@@ -95,7 +94,10 @@ public record JavaNames(
             }
         }
 
-        /** Two names in a row, or a type's closing bracket and a name, begin a declaration. */
+        /**
+         * Whether a declaration begins here: two names in a row, or a type's closing bracket and a
+         * name.
+         */
         private boolean declares(int at) {
             String before = text(at - 1);
             if (TYPE_WORDS.contains(before)) {

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 /**
  * A piece of Java text with its tokens.
  *
- * @param text the text, perhaps half typed
+ * @param text the text, perhaps unfinished
  * @param tokens all its tokens in order; together they are the text
  */
 public record JavaSource(String text, List<JavaToken> tokens) {
@@ -22,7 +22,7 @@ public record JavaSource(String text, List<JavaToken> tokens) {
     private static final String CLOSING = ")]}";
     private static final Set<String> VALUES = Set.of("true", "false", "null");
 
-    /** Takes a text apart; accepts any text. */
+    /** Splits a text into tokens; accepts any text. */
     public static JavaSource of(String text) {
         return new JavaSource(text, JavaLexer.tokens(text));
     }
@@ -43,19 +43,19 @@ public record JavaSource(String text, List<JavaToken> tokens) {
                 && text.startsWith(wanted, token.start());
     }
 
-    /** Whether a token is this word. */
+    /** Whether a token is a word with this text. */
     public boolean isWord(JavaToken token, String word) {
         return token.kind() == Kind.WORD && is(token, word);
     }
 
-    /** The token that a place belongs to; empty outside of the text. */
+    /** The token at a position; empty outside the text. */
     public Optional<JavaToken> at(int place) {
         return tokens.stream()
                 .filter(token -> token.start() <= place && place < token.end())
                 .findFirst();
     }
 
-    /** Where words that are not empty begin outside of quotes. */
+    /** The positions of a non-empty string outside of quotes. */
     public List<Integer> unquoted(String words) {
         List<Integer> places = new ArrayList<>();
         int token = 0;
@@ -70,24 +70,24 @@ public record JavaSource(String text, List<JavaToken> tokens) {
         return places;
     }
 
-    /** Whether the text names anything; one of numbers alone says nothing of a snippet. */
+    /** Whether the text contains a name; a text of numbers alone doesn't depend on a snippet. */
     public boolean namesSomething() {
         return anyWord((word, after) -> !VALUES.contains(word));
     }
 
-    /** Whether the text names a variable: a word that follows no point and is not called. */
+    /** Whether the text uses a variable: a word that follows no dot and isn't called. */
     public boolean namesValue(String name) {
         return anyWord((word, after) -> word.equals(name) && !after.equals("("));
     }
 
-    /** Whether the text calls a method of this name, of whatever it may be. */
+    /** Whether the text calls a method of this name, on any object. */
     public boolean calls(String name) {
         List<JavaToken> code = code();
         return IntStream.range(1, code.size())
                 .anyMatch(i -> isWord(code.get(i - 1), name) && is(code.get(i), "("));
     }
 
-    /** Whether a word that follows no point, and the token after it, are such. */
+    /** Whether any word that follows no dot, with the token after it, passes a test. */
     private boolean anyWord(BiPredicate<String, String> such) {
         List<JavaToken> code = code();
         for (int i = 0; i < code.size(); i++) {
@@ -100,7 +100,7 @@ public record JavaSource(String text, List<JavaToken> tokens) {
         return false;
     }
 
-    /** The brackets that are never closed, outermost first; any closing bracket closes the last. */
+    /** The unclosed brackets, outermost first; any closing bracket closes the last. */
     public List<JavaToken> openBrackets() {
         List<JavaToken> open = new ArrayList<>();
         for (JavaToken token : tokens) {
@@ -113,7 +113,7 @@ public record JavaSource(String text, List<JavaToken> tokens) {
         return open;
     }
 
-    /** Whether each bracket that is opened is closed by its own kind. */
+    /** Whether each opening bracket is closed by its own kind. */
     public boolean isBalanced() {
         Deque<JavaToken> open = new ArrayDeque<>();
         for (JavaToken token : tokens) {
@@ -127,22 +127,24 @@ public record JavaSource(String text, List<JavaToken> tokens) {
         return open.isEmpty();
     }
 
-    /** Whether two brackets are of one kind. */
+    /** Whether two brackets are of the same kind. */
     public boolean arePair(JavaToken open, JavaToken close) {
         return closing(open) == text.charAt(close.start());
     }
 
-    /** The bracket that closes an opening one. */
+    /** The closing bracket for an opening one. */
     public char closing(JavaToken open) {
         return CLOSING.charAt(OPENING.indexOf(text.charAt(open.start())));
     }
 
-    /** The text with comments and what stands in quotes blanked, each character at its place. */
+    /**
+     * The text with comments and quoted text replaced by spaces, so that positions don't change.
+     */
     public String masked() {
         return masked(' ');
     }
 
-    /** The same, with a letter for each character in quotes, the quotes included. */
+    /** The same, with a letter for each quoted character, including the quotes. */
     public String masked(char letter) {
         StringBuilder masked = new StringBuilder(text);
         for (JavaToken token : tokens) {
@@ -157,7 +159,7 @@ public record JavaSource(String text, List<JavaToken> tokens) {
         return masked.toString();
     }
 
-    /** The comment that is never closed, if there is one. */
+    /** The unclosed comment, if there is one. */
     public Optional<JavaToken> unclosedComment() {
         return tokens.isEmpty()
                 ? Optional.empty()

@@ -1,14 +1,14 @@
 package coldwright.source;
 
 /**
- * The smallest piece of Java text.
+ * A token of Java text.
  *
  * @param kind what it is
  * @param start where it begins, characters from the text's start
- * @param end where it ends, not included
+ * @param end where it ends, exclusive
  */
 public record JavaToken(Kind kind, int start, int end) {
-    /** What a piece of Java text can be. */
+    /** The kinds of tokens. */
     public enum Kind {
         WHITESPACE,
         LINE_COMMENT,
@@ -23,7 +23,7 @@ public record JavaToken(Kind kind, int start, int end) {
         OPEN,
         /** A closing bracket. */
         CLOSE,
-        /** Any other symbol of Java, and each character that Java doesn't know. */
+        /** Any other symbol of Java, and each character that isn't valid in Java. */
         OPERATOR
     }
 
@@ -32,7 +32,7 @@ public record JavaToken(Kind kind, int start, int end) {
         return kind == Kind.LINE_COMMENT || kind == Kind.BLOCK_COMMENT;
     }
 
-    /** Whether it stands in quotes: a string, a text block or a character. */
+    /** Whether it is quoted: a string, a text block or a character. */
     public boolean isQuoted() {
         return kind == Kind.STRING || kind == Kind.TEXT_BLOCK || kind == Kind.CHARACTER;
     }

@@ -1,5 +1,5 @@
 /**
- * Java text taken apart: its tokens, the names and brackets in it, and its colours. Reads
- * half-typed text as well as whole programs, and knows nothing of who wrote it or who runs it.
+ * A lexer for Java text: tokens, names, brackets and colours. Reads unfinished text as well as
+ * whole programs.
  */
 package coldwright.source;

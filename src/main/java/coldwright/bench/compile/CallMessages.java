@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Sentences for a call whose values do not suit. */
+/** Messages for calls with unsuitable arguments. */
 final class CallMessages {
     private static final Pattern REQUIRED = Pattern.compile("required:\\s*(.+)");
     private static final Pattern FOUND = Pattern.compile("found:\\s*(.+)");
@@ -45,7 +45,7 @@ final class CallMessages {
         return swapped(compilerDiagnostic);
     }
 
-    /** A comma in a number makes two values of one. */
+    /** A decimal comma makes two arguments of one number. */
     private static Optional<CompileProblem> decimalComma(CompilerDiagnostic compilerDiagnostic) {
         String statement = JavaSource.of(compilerDiagnostic.statement()).masked();
         int from = compilerDiagnostic.end() - compilerDiagnostic.statementStart();
@@ -59,7 +59,7 @@ final class CallMessages {
                 : Optional.empty();
     }
 
-    /** A thing where a number should stand, and the number after it. */
+    /** An object in place of a number, followed by the number. */
     private static Optional<CompileProblem> swapped(CompilerDiagnostic compilerDiagnostic) {
         Matcher called = CALLED.matcher(compilerDiagnostic.before());
         String rest = compilerDiagnostic.text().substring(compilerDiagnostic.start());

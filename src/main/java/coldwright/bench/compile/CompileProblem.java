@@ -1,11 +1,11 @@
 package coldwright.bench.compile;
 
 /**
- * Something the compiler refuses.
+ * A compile error.
  *
  * @param start where it begins, characters from the snippet's start
- * @param end where it ends, not included
+ * @param end where it ends, exclusive
  * @param words one sentence for a learner
- * @param compilerWords what the compiler said
+ * @param compilerWords the compiler's message
  */
 public record CompileProblem(int start, int end, String words, String compilerWords) {}

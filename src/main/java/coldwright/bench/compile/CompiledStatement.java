@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One statement of a snippet, compiled.
+ * A compiled statement of a snippet.
  *
  * @param start where it begins, characters from the snippet's start, comments before it included
  * @param text its text as compiled
- * @param orders what makes it happen in the bench's process
+ * @param orders orders that run it in the bench's process
  * @param type type of its value if it is an expression that gives one
- * @param declared the variable it declares, if it declares exactly one
+ * @param declared its variable, if it declares exactly one
  */
 record CompiledStatement(
         int start,
@@ -24,7 +24,9 @@ record CompiledStatement(
         orders = List.copyOf(orders);
     }
 
-    /** What sets its variable instead of running it, if the variable takes such a number. */
+    /**
+     * The order that sets its variable instead of running it, if the variable can take the number.
+     */
     Optional<Order.Assign> assigned(double value) {
         return declared.filter(variable -> variable.takes(value))
                 .map(variable -> new Order.Assign(variable.holder(), variable.name(), value));
@@ -33,9 +35,8 @@ record CompiledStatement(
     /**
      * A declared variable.
      *
-     * @param name its name
      * @param type its type as written or inferred
-     * @param holder the class that holds it
+     * @param holder the class that contains it
      */
     record DeclaredVariable(String name, String type, String holder) {
         boolean takes(double value) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A snippet, compiled: the orders that run it, as often as wanted. */
+/** A compiled snippet: the orders that run it, any number of times. */
 public final class CompiledStep {
     private final String text;
     private final List<CompiledStatement> statements;
@@ -21,11 +21,7 @@ public final class CompiledStep {
         this.statements = List.copyOf(statements);
     }
 
-    /**
-     * The snippet.
-     *
-     * @return its text
-     */
+    /** The snippet's text. */
     public String text() {
         return text;
     }
@@ -35,11 +31,10 @@ public final class CompiledStep {
     }
 
     /**
-     * Takes this step for a snippet, with the snippet's dials where they are.
+     * This step with the dial positions of a snippet.
      *
-     * @param snippet a snippet
-     * @return how to run it without compiling; empty if it is another step, or a dial's position is
-     *     no value of its variable
+     * @return how to run it without compiling; empty if the snippet differs, or a position isn't a
+     *     valid value of its variable
      */
     public Optional<StepRun> with(SnippetSource snippet) {
         if (!snippet.compiledText().equals(text)) {
@@ -71,7 +66,7 @@ public final class CompiledStep {
     }
 
     /**
-     * Whether forgetting its classes forgets all it did.
+     * Whether discarding its classes undoes all its effects.
      *
      * @return false if it may leave traces in its process, such as threads or settings
      */
@@ -83,7 +78,7 @@ public final class CompiledStep {
     }
 
     /**
-     * Whether its statements may be run again where they stand, as if for the first time.
+     * Whether its statements can run again in place, as if for the first time.
      *
      * @param above the steps it was compiled after
      * @return false if they might change anything but their own variables
@@ -107,11 +102,7 @@ public final class CompiledStep {
                 .noneMatch(Order.Redefine.class::isInstance);
     }
 
-    /**
-     * The names of the classes it brings.
-     *
-     * @return class names with dots
-     */
+    /** The binary names of the classes it defines, with dots. */
     public List<String> classNames() {
         return classes().stream().map(CompiledClass::name).toList();
     }
@@ -135,17 +126,13 @@ public final class CompiledStep {
         return orders;
     }
 
-    /**
-     * The type of its value.
-     *
-     * @return type of the last expression; empty if there is none
-     */
+    /** The type of the last expression; empty if there is none. */
     public Optional<String> type() {
         int last = lastExpression();
         return last < 0 ? Optional.empty() : statements.get(last).type();
     }
 
-    /** Each class that it brings, in order. */
+    /** The classes it defines, in order. */
     List<CompiledClass> classes() {
         List<CompiledClass> classes = new ArrayList<>();
         for (CompiledStatement statement : statements) {

@@ -7,22 +7,22 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What the compiler said, and where in the snippet.
+ * A message of the compiler and its position in the snippet.
  *
- * @param code the compiler's own key for it, such as {@code cant.resolve.location}
+ * @param code the compiler's key, such as {@code cant.resolve.location}
  * @param message its message in English
  * @param text the whole snippet
  * @param statementStart where the statement begins in it
  * @param start where the fault begins in the snippet
- * @param end where it ends, not included
- * @param at the very place within it
+ * @param end where it ends, exclusive
+ * @param at the exact position within it
  */
 record CompilerDiagnostic(
         String code, String message, String text, int statementStart, int start, int end, int at) {
     private static final Pattern LAST_NAME = Pattern.compile("[\\p{L}_$][\\p{L}\\p{N}_$]*\\s*$");
     private static final String KEY = "compiler.err.";
 
-    /** Faults whose range is far wider than what the eye should be led to. */
+    /** Errors whose range is much wider than the part to highlight. */
     private static final Set<String> AT_THE_VERY_PLACE =
             Set.of(KEY + "missing.ret.stmt", KEY + "cant.infer.local.var.type");
 
@@ -56,12 +56,12 @@ record CompilerDiagnostic(
         return message.lines().findFirst().orElse("").strip();
     }
 
-    /** A complaint at this place. */
+    /** A problem at this position. */
     CompileProblem complaint(String words) {
         return new CompileProblem(start, end, words, message);
     }
 
-    /** A complaint at a place of the statement's text. */
+    /** A problem at a range of the statement's text. */
     CompileProblem complaint(String words, int from, int to) {
         return new CompileProblem(statementStart + from, statementStart + to, words, message);
     }
@@ -82,20 +82,20 @@ record CompilerDiagnostic(
         return text.substring(statementStart, lineEnd < 0 ? text.length() : lineEnd);
     }
 
-    /** The last name in the faulty text: what was looked for. */
+    /** The last name in the faulty text: the name that wasn't found. */
     String lastName() {
         Matcher matcher = LAST_NAME.matcher(source());
         return matcher.find() ? matcher.group().strip() : source().strip();
     }
 
-    /** What stands before the point of the last name; empty if there is no point. */
+    /** The expression before the dot of the last name; empty if there is no dot. */
     String owner() {
         String source = source();
         int dot = source.lastIndexOf('.');
         return dot < 0 ? "" : source.substring(0, dot).strip();
     }
 
-    /** The last word or sign before a place. */
+    /** The last word or symbol before a position. */
     String wordBefore(int place) {
         String head = text.substring(0, place).stripTrailing();
         if (head.isEmpty()) {
@@ -105,7 +105,7 @@ record CompilerDiagnostic(
         return matcher.find() ? matcher.group() : head;
     }
 
-    /** A group of the message, or an empty text. */
+    /** A group matched in the message, or an empty string. */
     String inMessage(Pattern pattern, int group) {
         Matcher matcher = pattern.matcher(message);
         return matcher.find() ? matcher.group(group).strip() : "";

@@ -5,9 +5,8 @@ import jdk.jshell.Diag;
 import java.util.Locale;
 
 /**
- * The compiler's message in English. The compiler looks for its messages in the locale it is asked
- * for, then in the default one, and its English ones are found only after both: so the default is
- * English while it is asked.
+ * Gets the compiler's messages in English. The compiler looks them up in the requested locale, then
+ * in the default one, and only then in English, so the default is set to English meanwhile.
  */
 final class CompilerMessages {
     private CompilerMessages() {}

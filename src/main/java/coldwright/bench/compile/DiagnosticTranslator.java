@@ -15,13 +15,15 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Turns what the compiler says into complaints for a learner, at their place in the snippet. */
+/**
+ * Translates compiler diagnostics into problems for a learner, at their position in the snippet.
+ */
 final class DiagnosticTranslator {
     private static final int MOST_CHARACTERS = StepCompiler.MOST_CHARACTERS;
     private static final Pattern UNNAMED_VALUE = Pattern.compile("\\$\\d+");
     private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
 
-    /** Far beyond what anybody reads; at some thousands the compiler itself breaks. */
+    /** More than any readable snippet has; at some thousands the compiler itself fails. */
     private static final int MOST_OPEN_BRACKETS = 200;
 
     private final JShell shell;
@@ -32,7 +34,7 @@ final class DiagnosticTranslator {
         this.near = new SimilarNames(shell);
     }
 
-    /** Where too many brackets are open, those in texts and remarks counted too; else −1. */
+    /** Where too many brackets are open, including those in strings and comments; −1 if nowhere. */
     private static int tooDeep(String text) {
         int open = 0;
         for (int i = 0; i < text.length(); i++) {
@@ -49,7 +51,7 @@ final class DiagnosticTranslator {
         return -1;
     }
 
-    /** Refuses what need not even be tried. */
+    /** Rejects text that isn't worth compiling. */
     void refuseOddText(String text) throws CompilationFailedException {
         if (text.length() > MOST_CHARACTERS) {
             throw refusal(
@@ -88,7 +90,9 @@ final class DiagnosticTranslator {
         return new CompilationFailedException(List.of(new CompileProblem(start, end, words, "")));
     }
 
-    /** What is wrong with a refused statement: its first fault, since others follow from it. */
+    /**
+     * The problems of a rejected statement: only its first error, because others follow from it.
+     */
     List<CompileProblem> complaints(
             String text, StatementSplitter.StatementSource piece, Snippet part) {
         Optional<Diag> first = shell.diagnostics(part).filter(Diag::isError).findFirst();
@@ -115,7 +119,7 @@ final class DiagnosticTranslator {
                                                         + compilerDiagnostic.firstLine())));
     }
 
-    /** What a declaration leaves open: names in it that nothing declares. */
+    /** Names in a declaration that nothing declares. */
     List<CompileProblem> unresolved(String text, int statementStart, List<String> missing) {
         List<CompileProblem> complaints = new ArrayList<>();
         for (String one : missing) {

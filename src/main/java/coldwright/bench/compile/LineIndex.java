@@ -1,15 +1,13 @@
 package coldwright.bench.compile;
 
-/** Counts lines. */
+/** Converts between positions and lines of a text. */
 public final class LineIndex {
     private LineIndex() {}
 
     /**
-     * The line that a place stands in.
+     * The line of a position, from 1.
      *
-     * @param text the text
-     * @param offset characters from its start
-     * @return the line, from 1
+     * @param offset characters from the text's start
      */
     public static int lineAt(String text, int offset) {
         int end = Math.min(offset, text.length());
@@ -17,11 +15,9 @@ public final class LineIndex {
     }
 
     /**
-     * Where a line begins.
+     * The position where a line begins, characters from the text's start.
      *
-     * @param text the text
-     * @param line the line, from 1; 0 stands for the first
-     * @return characters from the text's start
+     * @param line the line, from 1; 0 means the first
      */
     public static int startOf(String text, int line) {
         int start = 0;
@@ -36,11 +32,9 @@ public final class LineIndex {
     }
 
     /**
-     * Where a line ends.
+     * The position where a line ends, without its line break.
      *
-     * @param text the text
-     * @param line the line, from 1; 0 stands for the first
-     * @return characters from the text's start, the line break not included
+     * @param line the line, from 1; 0 means the first
      */
     public static int endOf(String text, int line) {
         int end = text.indexOf('\n', startOf(text, line));

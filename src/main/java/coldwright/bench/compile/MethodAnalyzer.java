@@ -11,7 +11,7 @@ import org.objectweb.asm.Opcodes;
 import java.util.List;
 import java.util.Set;
 
-/** Notes what a method's code calls, touches and catches. */
+/** Records the methods, static fields and caught exceptions in a method's code. */
 final class MethodAnalyzer extends MethodVisitor {
     private final String method;
     private final Set<String> calls;

@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Makes a statement's orders whole. JShell asks only for what it believes the other side lacks; but
- * steps are taken away and run again after a fresh start, so each statement must bring every class
- * that those below it don't.
+ * Completes a statement's orders. JShell asks only for classes that it believes the other side
+ * lacks. But steps are removed and rerun after a fresh start, so each statement must bring every
+ * class that those below it don't.
  */
 final class OrderCompleter {
     private static final String PREFIX = "REPL.$JShell$";
@@ -69,7 +69,7 @@ final class OrderCompleter {
         SnippetClassFile.of(code).snippetClasses().forEach(name -> bring(name, orders));
     }
 
-    /** Defines a class, and all that it names, where that has not been done. */
+    /** Defines a class and all classes it refers to, unless already defined. */
     private void bring(String className, List<Order> orders) {
         CompiledClass code = recorder.known(className);
         if (code != null && !defined.containsKey(className)) {
@@ -77,7 +77,7 @@ final class OrderCompleter {
         }
     }
 
-    /** Whether what JShell asked for is what stands already. */
+    /** Whether the orders match the existing definitions. */
     boolean agreesWith(List<Order> orders) {
         for (Order order : orders) {
             if (order instanceof Order.Define define

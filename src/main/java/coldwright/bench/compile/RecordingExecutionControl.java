@@ -13,27 +13,27 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * An execution engine that executes nothing: it notes what JShell wants done, as orders for later.
- * So a snippet compiles as a whole before any of it runs, and runs again without compiling.
+ * An execution engine that executes nothing: it records JShell's requests as orders for later. So a
+ * snippet is compiled as a whole before any of it runs, and reruns without compiling.
  */
 final class RecordingExecutionControl implements ExecutionControlProvider, ExecutionControl {
     private final Map<String, CompiledClass> known = new HashMap<>();
     private List<Order> orders = new ArrayList<>();
     private UserException pending;
 
-    /** What was noted since the last call. */
+    /** The orders recorded since the last call. */
     List<Order> takeOrders() {
         List<Order> taken = orders;
         orders = new ArrayList<>();
         return taken;
     }
 
-    /** The latest code of a class that JShell has ever asked for; null if it has not. */
+    /** The latest code of a class that JShell requested; null if it hasn't. */
     CompiledClass known(String className) {
         return known.get(className);
     }
 
-    /** Lets the next statement seem to have thrown this, so that JShell translates its trace. */
+    /** Makes the next statement appear to throw this, so that JShell translates its stack trace. */
     void throwNext(UserException exception) {
         pending = exception;
     }
@@ -93,7 +93,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
 
     @Override
     public void addToClasspath(String path) {
-        // the bench's process has it from its start
+        // loaded in the bench's process from the start
     }
 
     @Override

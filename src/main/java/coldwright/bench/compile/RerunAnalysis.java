@@ -12,12 +12,12 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Judges whether the statements of a step may be run again where they stand, with nothing forgotten
- * first. They may if they change nothing but their own step's variables, and each of these is set
- * anew by the statement that declares it.
+ * Decides whether the statements of a step can run again in place, without a fresh start. They can
+ * if they change only their own step's variables, and each variable is set again by its
+ * declaration.
  *
- * <p>It reads the compiled classes and errs towards caution: a variable of a step above may be read
- * only if its type can't change, such as a number or a mix; a list might have grown.
+ * <p>It reads the compiled classes and errs on the side of caution: a step may read a variable from
+ * above only if its type is immutable, such as a number or a mix; a list might have grown.
  */
 final class RerunAnalysis {
     private static final Set<String> UNCHANGING_TYPES =
@@ -30,14 +30,14 @@ final class RerunAnalysis {
                     "Ljava/lang/Boolean;",
                     "Ljava/lang/Character;");
 
-    /** Packages whose types can't change once made. */
+    /** Packages with only immutable types. */
     private static final List<String> UNCHANGING_PACKAGES =
             List.of("Lcoldwright/science/", "Lcoldwright/figure/");
 
-    /** A bath that runs is the one thing of the science that changes as it is used. */
+    /** A running bath is the only mutable object in package science. */
     private static final Set<String> CHANGING_TYPES = Set.of("Lcoldwright/science/bath/BathRun;");
 
-    /** The methods that JShell makes of a statement; those of steps above don't run again. */
+    /** Prefix of the methods that JShell makes of statements; those of steps above aren't rerun. */
     private static final String STATEMENT = "do_it$";
 
     private final Map<String, SnippetClassFile> known;
@@ -49,7 +49,7 @@ final class RerunAnalysis {
     }
 
     /**
-     * Whether a step is such.
+     * Whether a step can run again.
      *
      * @param step its classes
      * @param above all classes of the steps above

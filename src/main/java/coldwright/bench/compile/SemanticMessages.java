@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Sentences for text that is Java but says what can't be. */
+/** Messages for text that is valid Java syntax but has the wrong meaning. */
 final class SemanticMessages {
     private static final Pattern CONVERTED =
             Pattern.compile("(\\S+) cannot be converted to (\\S+)");

@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Judges whether a step can leave traces in its process that outlive its own classes: properties,
- * threads, files, settings of the library. If none can be left, forgetting the snippets' classes is
- * as good as a fresh process.
+ * Decides whether a step can leave traces in its process that outlive its classes: properties,
+ * threads, files, library settings. If not, discarding the snippets' classes is as good as a fresh
+ * process.
  *
- * <p>It reads the compiled classes, so it sees every method and class that the code names, however
- * the text was written, and it errs towards caution: what it does not know leaves traces.
+ * <p>It reads the compiled classes, so it sees every method and class that the code uses, and it
+ * errs on the side of caution: unknown code is assumed to leave traces.
  */
 final class SideEffectAnalysis {
-    /** Packages whose classes keep nothing for the whole process. */
+    /** Packages whose classes have no process-wide state. */
     private static final List<String> QUIET_PACKAGES =
             List.of(
                     "REPL/",
@@ -54,7 +54,7 @@ final class SideEffectAnalysis {
                     java/text/ DecimalFormat
                     """);
 
-    /** Single methods of classes that are not quiet as a whole. */
+    /** Side-effect-free methods of classes that have side effects otherwise. */
     private static final Set<String> QUIET_METHODS =
             named(
                     """
@@ -66,7 +66,7 @@ final class SideEffectAnalysis {
                     java/io/PrintStream. print println printf format append write flush close
                     """);
 
-    /** Methods that are not quiet though their class is. */
+    /** Methods with side effects in classes that have none otherwise. */
     private static final Set<String> LOUD_METHODS = Set.of("coldwright/figure/Page.readBy");
 
     private static final Set<String> QUIET_FIELDS =
@@ -76,7 +76,7 @@ final class SideEffectAnalysis {
                     java/util/Locale. ROOT US UK ENGLISH GERMANY GERMAN FRANCE
                     """);
 
-    /** Catching these hides that the process has run out of something. */
+    /** Catching these hides that the process has run out of a resource. */
     private static final Set<String> LOUD_CATCHES =
             Set.of(
                     SnippetClassFile.CAUGHT_ANYTHING,
@@ -88,7 +88,9 @@ final class SideEffectAnalysis {
 
     private SideEffectAnalysis() {}
 
-    /** What begins each group, which ends in a point or a slash, goes before its other words. */
+    /**
+     * Expands groups: the first word, which ends in a dot or a slash, is a prefix of the others.
+     */
     private static Set<String> named(String groups) {
         Set<String> names = new HashSet<>();
         String begin = "";
@@ -106,7 +108,6 @@ final class SideEffectAnalysis {
      * Whether classes certainly leave no traces.
      *
      * @param classes all classes of a step
-     * @return false if they might
      */
     static boolean none(List<CompiledClass> classes) {
         return classes.stream().allMatch(code -> quiet(SnippetClassFile.of(code)));

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 final class SimilarNames {
     private static final int LETTERS_OF_A_MISS = 3;
 
-    /** What a letter in the wrong case counts, beside a wrong letter. */
+    /** Cost of a letter in the wrong case; a wrong letter costs 1. */
     private static final double CASE = 0.01;
 
     private final JShell shell;
@@ -30,11 +30,10 @@ final class SimilarNames {
     }
 
     /**
-     * The nearest name that is known.
+     * The known name nearest to a name.
      *
-     * @param name what was written
-     * @param owner what stands before its point, such as {@code Math}; empty if nothing
-     * @return the nearest, if any is near
+     * @param owner the expression before its dot, such as {@code Math}; empty if none
+     * @return empty if none is near
      */
     Optional<String> nearestTo(String name, String owner) {
         Set<String> names = new LinkedHashSet<>();
@@ -53,14 +52,14 @@ final class SimilarNames {
                 .min(Comparator.comparingDouble(one -> distance(name, one)));
     }
 
-    /** Whether a type of the name is known. */
+    /** Whether a type of this name is known. */
     boolean isType(String name, String owner) {
         return owner.isEmpty()
                 && Character.isUpperCase(name.charAt(0))
                 && suggestions(name).contains(name);
     }
 
-    /** The brackets with which a method of a thing is called; empty if it has none of the name. */
+    /** The brackets with which a method is called; empty if there is no such method. */
     Optional<String> brackets(String name, String owner) {
         return continuations(owner + ".").stream()
                 .filter(one -> one.startsWith(name + "("))
@@ -90,7 +89,7 @@ final class SimilarNames {
                 : Math.max(1, name.length() / (double) LETTERS_OF_A_MISS);
     }
 
-    /** Slips between two names; case alone counts little. */
+    /** Edit distance between two names; wrong case counts little. */
     static double distance(String a, String b) {
         double plain = NearestWord.typos(a.toLowerCase(Locale.ROOT), b.toLowerCase(Locale.ROOT));
         return plain + Math.abs(NearestWord.typos(a, b) - plain) * CASE;

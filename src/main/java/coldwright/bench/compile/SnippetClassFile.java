@@ -16,18 +16,18 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What a class file says of itself, as far as the bench asks.
+ * The parts of a class file that the bench needs.
  *
  * @param name its own name, with slashes
  * @param head access, superclass and interfaces
  * @param fields each as access, name, descriptor
  * @param methods each as access, name, descriptor
- * @param calls every method that its code names: owner with slashes, a dot, name
- * @param reads every field that its code names: owner with slashes, a dot, name
- * @param touches every place where its code reads or writes a static field
+ * @param calls every method that its code uses: owner with slashes, a dot, name
+ * @param reads every field that its code uses: owner with slashes, a dot, name
+ * @param touches every access of its code to a static field
  * @param caught every class that its code catches, with slashes, and {@link #CAUGHT_ANYTHING}
  * @param keepsStatics whether it declares a static field
- * @param snippetClasses every class of snippets that it names in any way, with dots
+ * @param snippetClasses every snippet class that it refers to, with dots
  */
 record SnippetClassFile(
         String name,
@@ -40,11 +40,11 @@ record SnippetClassFile(
         Set<String> caught,
         boolean keepsStatics,
         Set<String> snippetClasses) {
-    /** Stands for {@code finally} and {@code synchronized}, which catch whatever comes. */
+    /** Marks {@code finally} and {@code synchronized}, which catch everything. */
     static final String CAUGHT_ANYTHING = "*";
 
     /**
-     * Code that reads or writes a static field.
+     * An access to a static field.
      *
      * @param method the method whose code it is
      * @param owner the field's class, with slashes
@@ -55,7 +55,7 @@ record SnippetClassFile(
     record FieldAccess(
             String method, String owner, String field, String descriptor, boolean write) {}
 
-    /** Reads one. */
+    /** Reads a class file. */
     static SnippetClassFile of(CompiledClass code) {
         ClassAnalyzer reading = new ClassAnalyzer();
         SnippetNames names = new SnippetNames();
@@ -75,10 +75,9 @@ record SnippetClassFile(
     }
 
     /**
-     * Whether a running Java can exchange this class' bodies for the other's.
+     * Whether a running JVM can replace this class' bodies with the other's.
      *
-     * @param other the same class compiled anew
-     * @return true if both declare the same
+     * @param other the same class compiled again
      */
     boolean sameShapeAs(SnippetClassFile other) {
         return name.equals(other.name)
@@ -87,7 +86,7 @@ record SnippetClassFile(
                 && methods.equals(other.methods);
     }
 
-    /** Sees every name of a class that a class file holds, and changes none. */
+    /** Collects every class name in a class file without changing any. */
     private static final class SnippetNames extends Remapper {
         private final Set<String> found = new TreeSet<>();
 

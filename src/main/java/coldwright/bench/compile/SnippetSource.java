@@ -5,17 +5,16 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A snippet to run, with its dials where they are.
+ * A snippet to run, at the current positions of its dials.
  *
- * @param text the snippet as it is written now
- * @param compiledText the same with the numbers that its dials had first; it is compiled once for
- *     all their positions
- * @param values the positions that differ from it, by where the number begins in {@code
- *     compiledText}, which must be the only thing that a {@code double} or an {@code int} is
- *     declared with
+ * @param text the snippet as it is now
+ * @param compiledText the same with the initial numbers of its dials; compiled once for all
+ *     positions
+ * @param values positions that differ from it, keyed by where the number begins in {@code
+ *     compiledText}; the number must be the whole initializer of a {@code double} or an {@code int}
  */
 public record SnippetSource(String text, String compiledText, Map<Integer, Double> values) {
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public SnippetSource {
         values = Map.copyOf(values);
     }

@@ -5,14 +5,14 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 
 import java.util.Optional;
 
-/** Takes a snippet apart into statements, one at a time. */
+/** Splits a snippet into statements, one at a time. */
 final class StatementSplitter {
     private final SourceCodeAnalysis analysis;
     private final int length;
     private String rest;
 
     /**
-     * One statement, or what is left when that can't be told apart.
+     * A statement, or the rest of the snippet if it can't be split.
      *
      * @param start where it begins, characters from the snippet's start
      * @param source its text, perhaps with a semicolon added
@@ -27,7 +27,7 @@ final class StatementSplitter {
 
     /** The next statement; empty at the end. */
     Optional<StatementSource> next() {
-        rest = rest.stripLeading(); // JShell counts lines wrongly in what begins with a line break
+        rest = rest.stripLeading(); // JShell miscounts lines after a leading line break
         int start = length - rest.length();
         CompletionInfo info = analysis.analyzeCompletion(rest);
         switch (info.completeness()) {

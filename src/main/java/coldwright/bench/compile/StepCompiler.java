@@ -28,18 +28,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Compiles snippets, each after those that stand above it, and runs none. Not for several threads
- * at once.
+ * Compiles snippets, each after those above it, without running them. Not thread-safe.
  *
- * <p>Steps stand in a pile: {@link #compile} adds one on top, {@link #rewindTo} takes the upper
- * ones away. The orders of all steps from the bottom up, obeyed after a fresh start, are what a run
- * from the top would do.
+ * <p>Steps form a stack: {@link #compile} pushes one, {@link #rewindTo} pops. Executing the orders
+ * of all steps from the bottom, after a fresh start, equals a run from the top.
  */
 public final class StepCompiler implements AutoCloseable {
-    /** Longest snippet taken, characters. */
+    /** Maximum length of a snippet, characters. */
     public static final int MOST_CHARACTERS = 100_000;
 
-    /** After so many evaluations a new compiler is the quicker one. */
+    /** After this many evaluations a new compiler is quicker. */
     private static final int WORN_EVALUATIONS = 4_000;
 
     private final RecordingExecutionControl recorder = new RecordingExecutionControl();
@@ -49,15 +47,13 @@ public final class StepCompiler implements AutoCloseable {
     private boolean spoilt;
     private int evaluations;
 
-    /** A step that stands, with what JShell calls the parts of each statement. */
+    /** A step on the stack, with JShell's snippets for each statement. */
     private record CompiledEntry(CompiledStep step, List<List<Snippet>> parts) {}
 
     /**
-     * Prepares to compile.
+     * Creates a compiler.
      *
-     * @param classPath what snippets may use
-     * @param imports import declarations for each snippet
-     * @throws IllegalArgumentException if an import is refused
+     * @throws IllegalArgumentException if an import is invalid
      */
     public StepCompiler(List<Path> classPath, List<String> imports) {
         String joined =
@@ -80,23 +76,17 @@ public final class StepCompiler implements AutoCloseable {
         }
     }
 
-    /**
-     * The steps that stand.
-     *
-     * @return lowest first
-     */
+    /** The steps on the stack, lowest first. */
     public List<CompiledStep> steps() {
         return pile.stream().map(CompiledEntry::step).toList();
     }
 
     /**
-     * Compiles a snippet after those that stand and puts it on top of them.
+     * Compiles a snippet after the steps on the stack and pushes it.
      *
-     * @param text the snippet
-     * @param stopped asked now and then whether to give up
-     * @return its orders
-     * @throws CompilationFailedException if it does not compile; then the pile stands as before
-     * @throws CancellationException if it was given up
+     * @param stopped polled; true to give up
+     * @throws CompilationFailedException if it doesn't compile; then the stack is unchanged
+     * @throws CancellationException if cancelled
      */
     public CompiledStep compile(String text, BooleanSupplier stopped)
             throws CompilationFailedException {
@@ -160,9 +150,9 @@ public final class StepCompiler implements AutoCloseable {
     }
 
     /**
-     * Takes steps away from the top.
+     * Removes steps from the top.
      *
-     * @param count how many steps shall stand
+     * @param count how many steps to keep
      */
     public void rewindTo(int count) {
         while (pile.size() > count) {
@@ -175,7 +165,7 @@ public final class StepCompiler implements AutoCloseable {
         parts.forEach(all::addAll);
         Collections.reverse(all);
         Set<String> below = currentParts().map(Snippet::id).collect(Collectors.toSet());
-        // JShell 25 names types wrongly once a declared class is gone
+        // JShell 25 gets type names wrong once a declared class is gone
         spoilt |= all.stream().anyMatch(TypeDeclSnippet.class::isInstance);
         for (Snippet part : all) {
             if (!below.contains(part.id()) && shell.status(part).isActive()) {
@@ -186,7 +176,7 @@ public final class StepCompiler implements AutoCloseable {
         recorder.takeOrders();
     }
 
-    /** Declares anew what a step that was taken away had declared over. */
+    /** Declares again the names that a removed step had redeclared. */
     private void restoreOverwritten() {
         OrderCompleter book = new OrderCompleter(recorder, steps());
         Map<String, Snippet> latest = new HashMap<>();
@@ -222,7 +212,7 @@ public final class StepCompiler implements AutoCloseable {
         return status == Snippet.Status.VALID || status == Snippet.Status.OVERWRITTEN;
     }
 
-    /** Knows what stands here. */
+    /** Code analysis that knows the declarations of these steps. */
     public SourceCodeAnalysis analysis() {
         return shell.sourceCodeAnalysis();
     }
@@ -239,19 +229,18 @@ public final class StepCompiler implements AutoCloseable {
     }
 
     /**
-     * Whether a new compiler should take this one's place.
+     * Whether to replace this compiler.
      *
-     * @return true if it can't vouch for its steps any more, or has become slow
+     * @return true if its steps are no longer reliable, or it has become slow
      */
     public boolean worn() {
         return spoilt || evaluations > WORN_EVALUATIONS;
     }
 
     /**
-     * Finds places of a trace in the snippets.
+     * Finds the snippet positions in a stack trace, innermost first.
      *
-     * @param trace as the bench's process gave it
-     * @return the places in snippets, innermost first
+     * @param trace as the bench's process sent it
      */
     public List<StackPosition> places(List<StackTraceElement> trace) {
         if (trace.stream().noneMatch(frame -> OrderCompleter.isSnippet(frame.getClassName()))) {
@@ -291,14 +280,14 @@ public final class StepCompiler implements AutoCloseable {
     }
 
     /**
-     * A place in the pile.
+     * A position in the stack.
      *
-     * @param step which step, from 0
-     * @param line which line of its text, from 1
+     * @param step index of the step, from 0
+     * @param line line in its text, from 1
      */
     public record StackPosition(int step, int line) {}
 
-    /** Lets go of the compiler. */
+    /** Releases the compiler. */
     @Override
     public void close() {
         shell.close();

@@ -6,33 +6,30 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A compiled step with the numbers it is to run with.
+ * A compiled step with the numbers to run it with.
  *
- * @param step the step
  * @param numbers variables to set instead of running their declarations, by statement
- * @param text the snippet as it is written, with these numbers
+ * @param text the snippet as written, with these numbers
  */
 public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers, String text) {
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public StepRun {
         numbers = Map.copyOf(numbers);
     }
 
     /**
-     * What runs it.
+     * The orders that run it.
      *
-     * @param tell whether the value of its last expression is wanted
-     * @return the orders
+     * @param tell whether to return the value of its last expression
      */
     public List<Order> orders(boolean tell) {
         return step.orders(tell, numbers);
     }
 
     /**
-     * What runs it again where its classes are known already.
+     * The orders that rerun it where its classes are already loaded.
      *
-     * @param tell whether the value of its last expression is wanted
-     * @return the orders
+     * @param tell whether to return the value of its last expression
      */
     public List<Order> ordersAgain(boolean tell) {
         return orders(tell).stream().filter(order -> !(order instanceof Order.Define)).toList();

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Sentences for text that is not Java yet. */
+/** Messages for text that isn't valid Java syntax. */
 final class SyntaxMessages {
     private static final Pattern EXPECTED = Pattern.compile("^(.+) expected");
     private static final Map<String, String> ODD_SIGNS =

@@ -10,9 +10,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Sentences for slips that show in the text itself, whatever the compiler trips over. */
+/** Messages for typos that are visible in the text itself, whatever the compiler reports. */
 final class TypoMessages {
-    /** Something that is no Java, and what to say of it; the first group is the place. */
+    /** A pattern of invalid Java and its message; the first group is the position. */
     private record TypoPattern(Pattern pattern, Function<MatchResult, String> words) {}
 
     private static final String TYPES = "(?:double|int|long|boolean|var|String)";
@@ -81,7 +81,7 @@ final class TypoMessages {
         return new TypoPattern(Pattern.compile(pattern), words);
     }
 
-    /** The first slip that shows in the statement. */
+    /** The first typo in the statement. */
     static Optional<CompileProblem> of(CompilerDiagnostic compilerDiagnostic) {
         String statement = JavaSource.of(compilerDiagnostic.statement()).masked('q');
         for (TypoPattern typoPattern : PATTERNS) {
@@ -95,7 +95,7 @@ final class TypoMessages {
         return Optional.empty();
     }
 
-    /** What to say of a number like {@code 1,5}. */
+    /** The message for a number like {@code 1,5}. */
     static String decimalPoint(String written) {
         return "a decimal number is written with a point: `%s`, not `%s`"
                 .formatted(written.replace(',', '.'), written);

@@ -1,16 +1,16 @@
 package coldwright.bench.complete;
 
 /**
- * A name that may stand at the caret.
+ * A valid name at the caret.
  *
  * @param name the name alone
  * @param insert the name with the brackets of a call, if it is one: {@code massG()}, or {@code
- *     icePercentAt(} where something must follow
- * @param from where the text begins that it takes the place of, characters from the snippet's
- *     start; that text ends at the caret
- * @param receiver the type of what stands before the point, with its package; empty if there is no
- *     point, or the type can't be told
- * @param fits whether its type is the one that is needed there
+ *     icePercentAt(} if an argument must follow
+ * @param from start of the text that it replaces, characters from the snippet's start; that text
+ *     ends at the caret
+ * @param receiver the type of the expression before the dot, with its package; empty if there is no
+ *     dot, or the type is unknown
+ * @param fits whether its type matches the expected one
  * @param own whether a snippet declares it
  */
 public record CompletionProposal(

@@ -9,10 +9,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A block that a caret stands in: what its head declares, and the text from its brace on. So what
- * stands in a method or a loop can be looked at as if it stood alone.
+ * A block around a caret: the declarations in its head, and the text after its brace. So code in a
+ * method or a loop can be analysed on its own.
  *
- * @param declarations statements that declare what the head does, whatever its value
+ * @param declarations statements that declare the same names as the head, with any value
  * @param body the text after the brace
  */
 record EnclosingBlock(List<String> declarations, String body) {
@@ -34,7 +34,7 @@ record EnclosingBlock(List<String> declarations, String body) {
      * Finds the outermost block of a statement that is still open.
      *
      * @param statement the beginning of a statement
-     * @return the block; empty if there is none, or its head is of a kind that can't be left away
+     * @return empty if there is none, or its head can't be omitted
      */
     static Optional<EnclosingBlock> of(String statement) {
         JavaSource source = JavaSource.of(statement);

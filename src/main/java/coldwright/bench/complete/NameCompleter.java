@@ -25,13 +25,12 @@ import java.util.regex.Pattern;
 import javax.lang.model.SourceVersion;
 
 /**
- * Finds the names that may stand at a caret. Compiles the snippets above and the whole statements
- * before the caret, with a compiler of its own, so that no run has to compile anew because somebody
- * looked for a name; what stands already is kept for the next time. Runs nothing. Not for several
- * threads at once.
+ * Finds the valid names at a caret. Compiles the snippets above and the complete statements before
+ * the caret, with its own compiler, so that runs needn't recompile because of it. Compiled snippets
+ * are kept for the next request. Runs nothing. Not thread-safe.
  */
 public final class NameCompleter implements AutoCloseable {
-    /** What every object has, or every choice of an enum, and no learner needs. */
+    /** Members of every object or enum that no learner needs. */
     private static final Set<String> HIDDEN =
             Set.of(
                     ("getClass hashCode equals notify notifyAll wait clone finalize"
@@ -42,9 +41,7 @@ public final class NameCompleter implements AutoCloseable {
     private static final Pattern TYPED = Pattern.compile("[\\p{L}_$][\\p{L}\\p{N}_$]*$");
     private static final Pattern PLAIN_NAME = Pattern.compile("\\p{Ll}[\\p{L}\\p{N}]*");
 
-    /**
-     * The head of a condition that is still being written; without it Java sees the names better.
-     */
+    /** The head of an unfinished condition; without it Java finds the names better. */
     private static final Pattern CONDITION =
             Pattern.compile("^(?:else\\s+)?(?:if|while|switch)\\s*\\(");
 
@@ -52,29 +49,27 @@ public final class NameCompleter implements AutoCloseable {
     private StepCompiler compiler;
     private final List<CompiledLayer> layers = new ArrayList<>();
 
-    /**
-     * A text that was compiled on top of those before it; one that does not compile has no step.
-     */
+    /** A text compiled after those before it; its step is missing if it doesn't compile. */
     private record CompiledLayer(String text, boolean compiled) {}
 
     /**
-     * Prepares to complete.
+     * Creates a completer.
      *
-     * @param compilers makes a compiler for this alone; asked for another when one is worn
+     * @param compilers creates a compiler for this completer; called again when one is worn
      */
     public NameCompleter(Supplier<StepCompiler> compilers) {
         this.compilers = compilers;
     }
 
     /**
-     * Finds the names.
+     * Finds the valid names at a caret.
      *
      * @param above the snippets above, in order
      * @param text the snippet
-     * @param caret where the caret stands in it, 0 to its length; what follows it is not looked at
-     * @param stopped asked now and then whether to give up
-     * @return the names; empty if a snippet above does not compile, and in remarks and texts
-     * @throws CancellationException if it was given up
+     * @param caret position in it, 0 to its length; the text after it is ignored
+     * @param stopped polled; true to give up
+     * @return empty if a snippet above doesn't compile, and in comments and strings
+     * @throws CancellationException if cancelled
      * @throws IllegalArgumentException if the compiler's imports are wrong
      */
     public List<CompletionProposal> complete(
@@ -100,7 +95,7 @@ public final class NameCompleter implements AutoCloseable {
         return at(condition.find() ? rest.substring(condition.end()).stripLeading() : rest, caret);
     }
 
-    /** Takes the whole statements from a text's beginning, and leaves what comes after them. */
+    /** Takes the complete statements from a text's beginning and returns the rest. */
     private String takeWhole(String text, List<String> whole) {
         String rest = text.stripLeading();
         while (!JavaSource.of(rest).code().isEmpty()) {
@@ -114,7 +109,7 @@ public final class NameCompleter implements AutoCloseable {
         return rest;
     }
 
-    /** Whether no more letters can belong to it. */
+    /** Whether no more letters can belong to the statement. */
     private static boolean isEnded(String statement) {
         JavaSource source = JavaSource.of(statement);
         List<JavaToken> code = source.code();
@@ -197,7 +192,7 @@ public final class NameCompleter implements AutoCloseable {
         return typed.find() ? typed.group().length() : 0;
     }
 
-    /** Adds what Java has to say, where nothing was said of the same name before. */
+    /** Adds Java's proposals, unless the name is already there. */
     private void propose(
             String rest, int caret, boolean reference, Map<String, CompletionProposal> proposals) {
         SourceCodeAnalysis analysis = compiler.analysis();
@@ -227,12 +222,15 @@ public final class NameCompleter implements AutoCloseable {
         }
     }
 
-    /** What every object has; what a type makes of others, as {@code Arrays} does, is of use. */
+    /**
+     * Members of every object, except static methods that a class defines itself, as {@code Arrays}
+     * does.
+     */
     private static boolean isHidden(String name, String written) {
         return HIDDEN.contains(name) || written.equals("toString()");
     }
 
-    /** Whether the statement itself declares the name: a parameter, or a variable of a method. */
+    /** Whether the statement itself declares the name, as a parameter or local variable. */
     private static boolean isLocal(String name, String insert, String before) {
         return name.equals(insert)
                 && PLAIN_NAME.matcher(name).matches()

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Finds the type of what stands before a point. */
+/** Finds the type of the expression before a dot. */
 final class ReceiverType {
     private static final Pattern TYPE_NAME =
             Pattern.compile("(?:[\\w$]+\\.)*[A-Z][\\w$]*[a-z][\\w$]*");
@@ -24,10 +24,10 @@ final class ReceiverType {
     }
 
     /**
-     * The expression whose member is being named.
+     * The expression whose member is being typed.
      *
-     * @param before a statement up to the name
-     * @return the expression; empty if no point stands there
+     * @param before the statement up to the name
+     * @return empty if there is no dot
      */
     static Optional<String> expression(String before) {
         JavaSource source = JavaSource.of(before);
@@ -58,7 +58,7 @@ final class ReceiverType {
     }
 
     /**
-     * The first token of the name, call, bracket or text before a token; itself if there is none.
+     * The first token of the name, call, bracket or string before a token; itself if there is none.
      */
     private static int operandBefore(List<JavaToken> code, int end) {
         int at = end;
@@ -90,7 +90,7 @@ final class ReceiverType {
         return -1;
     }
 
-    /** A type before {@code ::}, if one stands there. */
+    /** The type before {@code ::}, if there is one. */
     static Optional<String> referredType(String before) {
         return before.stripTrailing().endsWith("::")
                 ? expression(before).filter(one -> TYPE_NAME.matcher(one).matches())
@@ -98,12 +98,12 @@ final class ReceiverType {
     }
 
     /**
-     * Its type.
+     * The type of the expression.
      *
      * @param before the statement up to the name
-     * @param insert what may stand there
-     * @return the type with its package where Java says it; empty if there is no point or no
-     *     telling
+     * @param insert a valid name there
+     * @return the type, with its package if Java gives it; empty if there is no dot or the type is
+     *     unknown
      */
     String type(String before, String insert) {
         Optional<String> expression = expression(before);
@@ -124,7 +124,7 @@ final class ReceiverType {
                         before + insert.substring(0, bracket + 1), insert.substring(0, bracket));
     }
 
-    /** Within a lambda Java tells the type only by the way, in a method's signature. */
+    /** Within a lambda Java gives the type only in a method's signature. */
     private String documented(String call, String name) {
         for (Documentation one : analysis.documentation(call, call.length(), false)) {
             int point = one.signature().indexOf("." + name + "(");

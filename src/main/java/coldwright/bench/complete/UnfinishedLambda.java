@@ -11,17 +11,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A function after {@code ->} that is still being written. Java loses sight of its parameter within
- * a call that is not closed yet, so the beginning of that call is left away.
+ * An unfinished lambda. Java can't resolve its parameter within a call that isn't closed yet, so
+ * the beginning of that call is omitted.
  */
 final class UnfinishedLambda {
     private final JavaSource source;
     private final List<JavaToken> code;
 
-    /** Which tokens are arrows whose enclosing brackets are all still open. */
+    /** Indices of the arrow tokens whose enclosing brackets are all open. */
     private final List<Integer> arrows = new ArrayList<>();
 
-    /** Which tokens are brackets that are still open, outermost first. */
+    /** Indices of the open brackets, outermost first. */
     private final List<Integer> open = new ArrayList<>();
 
     private UnfinishedLambda(String statement) {
@@ -41,10 +41,9 @@ final class UnfinishedLambda {
     }
 
     /**
-     * The parameters of all lambdas that are still being written.
+     * The parameter names of all unfinished lambdas, outermost first.
      *
      * @param statement the beginning of a statement
-     * @return their names, outermost first
      */
     static List<String> parameters(String statement) {
         UnfinishedLambda lambda = new UnfinishedLambda(statement);
@@ -53,7 +52,7 @@ final class UnfinishedLambda {
         return names;
     }
 
-    /** The word before an arrow, or the last word of each part between the brackets before it. */
+    /** The word before an arrow, or the last word of each part in the brackets before it. */
     private List<String> parametersBefore(int arrow) {
         if (arrow > 0 && code.get(arrow - 1).kind() == Kind.WORD) {
             return List.of(source.text(code.get(arrow - 1)));
@@ -70,10 +69,10 @@ final class UnfinishedLambda {
     }
 
     /**
-     * Leaves away the calls within a lambda that are still open.
+     * Removes the open calls within a lambda.
      *
      * @param statement the beginning of a statement
-     * @return the beginning without them; empty if there is no such lambda or no such call
+     * @return the beginning without them; empty if there is no such lambda or call
      */
     static Optional<String> withoutOpenCalls(String statement) {
         return new UnfinishedLambda(statement).withoutOpenCall();

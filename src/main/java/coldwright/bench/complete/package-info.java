@@ -1,2 +1,2 @@
-/** The names that may stand at the caret, found by compiling what is before it. */
+/** Code completion: the valid names at the caret, found by compiling the code before it. */
 package coldwright.bench.complete;

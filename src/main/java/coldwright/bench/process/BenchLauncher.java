@@ -13,7 +13,7 @@ import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.function.Consumer;
 
-/** Starts a process and shakes hands: only who shows the token is let in. */
+/** Starts a process and authenticates it by its token. */
 final class BenchLauncher {
     /** How long a start may take, ms. */
     static final int PATIENCE_MS = 20_000;
@@ -28,10 +28,9 @@ final class BenchLauncher {
     /**
      * Starts a process and waits until it is warm.
      *
-     * @param launch how
-     * @param births told of the process as soon as there is one
+     * @param births receives the process as soon as it exists
      * @return the process, ready for orders
-     * @throws IOException if it can't be started or doesn't call in time
+     * @throws IOException if it can't be started or doesn't connect in time
      */
     static BenchProcess start(LaunchSettings launch, Consumer<StartedProcess> births)
             throws IOException {
@@ -69,7 +68,7 @@ final class BenchLauncher {
         return token;
     }
 
-    /** Lets in the next caller that shows the token and asks for the role; turns others away. */
+    /** Accepts the next connection with the token and the role; rejects others. */
     private static Socket accept(ServerSocket door, byte[] token, int role) throws IOException {
         while (true) {
             Socket caller = door.accept();
@@ -82,7 +81,7 @@ final class BenchLauncher {
                     return caller;
                 }
             } catch (SocketTimeoutException e) {
-                // says nothing: not ours
+                // sent nothing: not our process
             }
             caller.close();
         }
@@ -93,7 +92,7 @@ final class BenchLauncher {
         try {
             door.close();
         } catch (IOException e) {
-            // closed already
+            // already closed
         }
     }
 }

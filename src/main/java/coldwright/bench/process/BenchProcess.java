@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 
-/** One process in which snippets run. Orders are given from one thread; ending it from any. */
+/** A process in which snippets run. Give orders from one thread; it can be killed from any. */
 public final class BenchProcess implements AutoCloseable {
     private static final int END_SECONDS = 2;
 
@@ -57,12 +57,11 @@ public final class BenchProcess implements AutoCloseable {
     }
 
     /**
-     * Has orders obeyed and waits for the answer.
+     * Executes orders and waits for the reply.
      *
-     * @param wanted the orders
-     * @param listener hears of text and figures meanwhile, on another thread
-     * @return the answer; everything printed and drawn has been heard by then
-     * @throws IOException if the process is gone or talks nonsense
+     * @param listener receives text and figures meanwhile, on another thread
+     * @return the reply, after all output has been delivered
+     * @throws IOException if the process is gone or sends malformed data
      */
     public ExecutionReply execute(List<Order> wanted, FrameListener listener) throws IOException {
         batches++;
@@ -78,48 +77,40 @@ public final class BenchProcess implements AutoCloseable {
     }
 
     /**
-     * Exchanges the bodies of a class in use.
+     * Replaces the method bodies of a loaded class.
      *
      * @param code the class with its new bodies
-     * @return false if the class has not been used yet, so that it may just be defined anew
+     * @return false if the class hasn't been used yet, so that it can simply be defined again
      * @throws IOException if it can't be done
      */
     public boolean redefine(CompiledClass code) throws IOException {
         return debugConnection.redefine(code);
     }
 
-    /** Throws a stop into what runs; returns at once, with no promise that it ends. */
+    /** Throws a stop into the running snippet. Returns at once; the snippet may not end. */
     public void stop() {
         debugConnection.stop();
     }
 
-    /** Ends the process at once. May be called from any thread, more than once. */
+    /** Kills the process at once. May be called from any thread, more than once. */
     public void kill() {
         process.destroyForcibly();
     }
 
-    /**
-     * Whether it lives.
-     *
-     * @return false once it has ended
-     */
+    /** Whether the process is alive. */
     public boolean alive() {
         return process.isAlive();
     }
 
-    /**
-     * What came that no honest bench sends.
-     *
-     * @return true if the figure stream carried something forged
-     */
+    /** Whether the figure stream contained forged data. */
     public boolean forged() {
         return frames.forged();
     }
 
     /**
-     * How the process ended, waiting a moment for its end.
+     * Waits briefly for the process to end.
      *
-     * @return its exit status; empty if it lives on
+     * @return its exit status; empty if it is still alive
      */
     public OptionalInt exitStatus() {
         try {
@@ -132,16 +123,12 @@ public final class BenchProcess implements AutoCloseable {
         return OptionalInt.empty();
     }
 
-    /**
-     * The process' number.
-     *
-     * @return as the operating system counts
-     */
+    /** The operating system's process ID. */
     public long pid() {
         return process.pid();
     }
 
-    /** Ends the process and deletes its folder. */
+    /** Kills the process and deletes its folder. */
     @Override
     public void close() {
         kill();
@@ -156,7 +143,7 @@ public final class BenchProcess implements AutoCloseable {
         try {
             socket.close();
         } catch (IOException e) {
-            // closed already
+            // already closed
         }
     }
 }

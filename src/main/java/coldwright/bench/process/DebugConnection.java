@@ -20,7 +20,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** The debug interface to a bench's process: throws stops into it, exchanges class bodies. */
+/** The debug interface to a bench's process: stops snippets and replaces class bodies. */
 final class DebugConnection implements AutoCloseable {
     private static final String EXECUTOR_CLASS = "coldwright.bench.remote.OrderExecutor";
 
@@ -57,12 +57,12 @@ final class DebugConnection implements AutoCloseable {
         }
     }
 
-    /** Where it listens: host and port. */
+    /** The address it listens on: host and port. */
     String address() {
         return "127.0.0.1:" + address.substring(address.lastIndexOf(':') + 1);
     }
 
-    /** Waits for the process to call. */
+    /** Waits for the process to connect. */
     void accept() throws IOException {
         try {
             vm = connector.accept(arguments);
@@ -73,16 +73,16 @@ final class DebugConnection implements AutoCloseable {
         }
     }
 
-    /** Gives up waiting. */
+    /** Stops waiting for the process. */
     void stopListening() {
         try {
             connector.stopListening(arguments);
         } catch (IOException | IllegalConnectorArgumentsException e) {
-            // it listened no more
+            // wasn't listening any more
         }
     }
 
-    /** Throws a stop into the thread that snippets run on. */
+    /** Throws a stop into the snippets' thread. */
     void stop() {
         try {
             ClassType bench = (ClassType) vm.classesByName(BenchMain.class.getName()).get(0);
@@ -94,11 +94,11 @@ final class DebugConnection implements AutoCloseable {
                 }
             }
         } catch (InvalidTypeException | RuntimeException e) {
-            // the process is ended soon after, whatever this did
+            // the process is killed soon after in any case
         }
     }
 
-    /** Exchanges bodies; false if the class is not loaded. */
+    /** Replaces class bodies; false if the class isn't loaded. */
     boolean redefine(CompiledClass code) throws IOException {
         try {
             Optional<ReferenceType> type = inUse(code.name());
@@ -133,7 +133,7 @@ final class DebugConnection implements AutoCloseable {
             try {
                 open.dispose();
             } catch (RuntimeException e) {
-                // disconnected already
+                // already disconnected
             }
         }
     }

@@ -2,7 +2,7 @@ package coldwright.bench.process;
 
 import java.io.IOException;
 
-/** Hears what a batch prints and draws, on the reading thread: return at once. */
+/** Receives the output of a batch on the reading thread: return at once. */
 public interface FrameListener {
     /**
      * Text was printed.
@@ -11,14 +11,14 @@ public interface FrameListener {
      */
     default void printed(byte[] utf8) {}
 
-    /** More was printed than was wanted. */
+    /** The output exceeded the limit. */
     default void cut() {}
 
     /**
      * A figure was drawn.
      *
      * @param figure its wire form, not yet trusted
-     * @throws IOException if it is none: then the process is ended
+     * @throws IOException if it is malformed: then the process is killed
      */
     default void onFigure(byte[] figure) throws IOException {}
 }

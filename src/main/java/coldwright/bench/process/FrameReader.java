@@ -10,9 +10,9 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.util.concurrent.TimeUnit;
 
-/** Reads frames on a thread of its own and tells whoever listens to the batch they belong to. */
+/** Reads frames on its own thread and passes them to the listener of their batch. */
 final class FrameReader {
-    /** Between two batches nobody wants to hear anything. */
+    /** Ignores frames between two batches. */
     private static final FrameListener NOBODY = new FrameListener() {};
 
     private final DataInputStream in;
@@ -41,7 +41,7 @@ final class FrameReader {
         listener = to;
     }
 
-    /** Waits until everything of the batch was heard. */
+    /** Waits until all frames of the batch have been read. */
     synchronized boolean awaitEnd(int seconds) {
         long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
         try {

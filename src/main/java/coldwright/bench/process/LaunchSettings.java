@@ -15,27 +15,27 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * How a bench's process is started: its own folders, a heap limit, nothing of the user's
- * environment but what Java itself needs.
+ * How a bench's process is started: with its own folders, a heap limit, and only those environment
+ * variables that Java needs.
  *
- * @param classPath what snippets may use
+ * @param classPath classes that snippets may use
  * @param heapMb heap limit, MB
- * @param pointLimit most points of a figure
+ * @param pointLimit maximum points of a figure
  */
 public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
-    /** What Java needs to find its files and to read their names. */
+    /** Environment variables that Java needs to find its files and read their names. */
     private static final Set<String> KEPT_ENVIRONMENT =
             Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "windir");
 
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public LaunchSettings {
         classPath = List.copyOf(classPath);
     }
 
     /**
-     * Starts the process; it will call the port.
+     * Starts the process, which then connects to the port.
      *
-     * @param folder its folder, which it may fill and which is deleted after it
+     * @param folder its folder, deleted after it ends
      * @param port where the program listens
      * @param debugAddress where the debug interface listens, host and port
      * @return the process, its output discarded
@@ -84,12 +84,7 @@ public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
         return all;
     }
 
-    /**
-     * Where a class of this program was loaded from.
-     *
-     * @param type the class
-     * @return its folder or jar
-     */
+    /** The folder or jar that a class of this program was loaded from. */
     public static Path home(Class<?> type) {
         try {
             return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());

@@ -9,7 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 
-/** Keeps one process started ahead, and sees that none outlives the program. */
+/** Keeps one spare process running, and ensures that none outlives the program. */
 public final class SpareProcesses implements AutoCloseable {
     private static final int END_SECONDS = 1;
 
@@ -21,11 +21,7 @@ public final class SpareProcesses implements AutoCloseable {
     private CompletableFuture<BenchProcess> next;
     private volatile boolean closed;
 
-    /**
-     * Starts the first one in the background.
-     *
-     * @param launch how each is started
-     */
+    /** Starts the first process in the background. */
     public SpareProcesses(LaunchSettings launch) {
         this.launch = launch;
         Runtime.getRuntime().addShutdownHook(lastWill);
@@ -33,7 +29,7 @@ public final class SpareProcesses implements AutoCloseable {
     }
 
     /**
-     * Hands out the spare and starts another.
+     * Takes the spare and starts another.
      *
      * @return the process, perhaps still starting; fails with an {@link UncheckedIOException}
      */
@@ -47,11 +43,7 @@ public final class SpareProcesses implements AutoCloseable {
         return taken;
     }
 
-    /**
-     * Ends a process and tidies up after it, in the background.
-     *
-     * @param process one that was taken
-     */
+    /** Kills a process and deletes its folder, in the background. */
     public void retire(BenchProcess process) {
         process.kill();
         Thread tidy =
@@ -107,7 +99,7 @@ public final class SpareProcesses implements AutoCloseable {
         return thread;
     }
 
-    /** Ends every process; returns at once, the program waits for it when it ends. */
+    /** Kills all processes. Returns at once; the program waits for this when it exits. */
     @Override
     public void close() {
         closed = true;
@@ -115,7 +107,7 @@ public final class SpareProcesses implements AutoCloseable {
         try {
             Runtime.getRuntime().removeShutdownHook(lastWill);
         } catch (IllegalStateException e) {
-            // the program is ending: the hook runs anyway
+            // the program is exiting: the hook runs anyway
         }
     }
 }

@@ -5,16 +5,11 @@ import coldwright.bench.remote.BenchFolder;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
-/**
- * A process that was started, ready or not, with its folder.
- *
- * @param process the process
- * @param folder its folder
- */
+/** A started process, ready or not, with its folder. */
 record StartedProcess(Process process, Path folder) {
     private static final int END_SECONDS = 1;
 
-    /** Ends it and deletes its folder. */
+    /** Kills it and deletes its folder. */
     void end() {
         process.destroyForcibly();
         try {

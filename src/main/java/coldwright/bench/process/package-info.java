@@ -1,5 +1,5 @@
 /**
- * The near side of the bench: starting the separate process, talking to it, stopping and replacing
- * it. Nothing here knows source text.
+ * The program's side of the bench: starts the separate process, communicates with it, stops and
+ * replaces it. It doesn't know source text.
  */
 package coldwright.bench.process;

@@ -7,17 +7,16 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 
-/** The folder that each bench's process has to itself: made by the program, deleted by either. */
+/** The private folder of a bench's process: created by the program, deleted by either side. */
 public final class BenchFolder {
     private static final String PREFIX = "coldwright-bench-";
 
     private BenchFolder() {}
 
     /**
-     * Makes an empty one in the system's temporary folder.
+     * Creates an empty bench folder in the system's temporary folder.
      *
-     * @return its path
-     * @throws IOException if none can be made there
+     * @throws IOException if it can't be created
      */
     public static Path create() throws IOException {
         try {
@@ -31,11 +30,8 @@ public final class BenchFolder {
     }
 
     /**
-     * Whether a path may be one of these folders. Both processes are told the path by the other or
-     * by their command line, and delete nothing that was not made here.
-     *
-     * @param folder a path
-     * @return whether its name is a bench folder's
+     * Whether a path has a bench folder's name. Both processes get the path from the other or from
+     * the command line, and must delete nothing that wasn't created here.
      */
     static boolean isOne(Path folder) {
         Path name = folder.getFileName();
@@ -43,10 +39,8 @@ public final class BenchFolder {
     }
 
     /**
-     * Deletes such a folder with all in it; follows no link, and leaves what can't be deleted and
-     * what is no bench folder.
-     *
-     * @param folder the folder
+     * Deletes a bench folder and its contents. Follows no links; ignores files that can't be
+     * deleted and any other folder.
      */
     public static void delete(Path folder) {
         if (!isOne(folder)) {

@@ -17,24 +17,23 @@ import java.util.Formatter;
 import java.util.List;
 
 /**
- * The main class of the bench's process. It is started by the program with the port to call, the
- * most points of a figure and its own folder; on standard input it reads the token that proves who
- * it is.
+ * The main class of the bench's process. Its arguments are the port to connect to, the maximum
+ * points of a figure and its folder; it reads its authentication token from standard input.
  */
 public final class BenchMain {
-    /** Bytes in the token. */
+    /** Length of the token, bytes. */
     public static final int TOKEN_BYTES = 32;
 
-    /** What the first connection says: orders and answers. */
+    /** Role of the first connection: orders and replies. */
     public static final int ORDERS = 1;
 
-    /** What the second connection says: printed text and figures. */
+    /** Role of the second connection: printed text and figures. */
     public static final int FRAMES = 2;
 
     /** Exit status when a snippet has started too many threads. */
     public static final int TOO_MANY_THREADS = 97;
 
-    /** The thread that snippets run on. */
+    /** Name of the thread that runs snippets. */
     public static final String THREAD = "snippets";
 
     /** Thrown into the snippets' thread by the program, through the debug interface, to stop it. */
@@ -45,8 +44,8 @@ public final class BenchMain {
     /**
      * Serves until the program is gone.
      *
-     * @param args port, most points of a figure, this process' folder
-     * @throws IOException if the program does not answer
+     * @param args port, maximum points of a figure, this process' folder
+     * @throws IOException if the program doesn't answer
      */
     public static void main(String[] args) throws IOException {
         Thread.currentThread().setName(THREAD);
@@ -101,14 +100,14 @@ public final class BenchMain {
         }
     }
 
-    /** Loads what the first run would have to wait for. */
+    /** Loads classes that would delay the first run. */
     private static void warmUp(OrderExecutor orderExecutor) throws IOException {
         orderExecutor.execute(new OrderBatch(0, List.of()));
         ValueText.of(List.of(0.5, Figure.of("").line("", 0, 1, x -> x)));
         new Formatter().format("%.2f", 0.5).close();
     }
 
-    /** What stops a snippet. */
+    /** Stops a snippet. */
     static final class StoppedError extends Error {
         private static final long serialVersionUID = 1;
 

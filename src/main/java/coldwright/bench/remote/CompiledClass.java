@@ -3,7 +3,7 @@ package coldwright.bench.remote;
 import java.util.Arrays;
 import java.util.Objects;
 
-/** A compiled class: its binary name and its bytes. Treat the bytes as immutable. */
+/** A compiled class: binary name and bytes. Treat the bytes as immutable. */
 public final class CompiledClass {
     private final String name;
     private final byte[] bytes;
@@ -17,27 +17,18 @@ public final class CompiledClass {
      * Wraps a compiled class.
      *
      * @param name binary name with dots
-     * @param bytes the class file; kept, not copied
-     * @return both together
+     * @param bytes the class file; not copied
      */
     public static CompiledClass of(String name, byte[] bytes) {
         return new CompiledClass(name, bytes);
     }
 
-    /**
-     * The class' name.
-     *
-     * @return binary name with dots
-     */
+    /** The binary name, with dots. */
     public String name() {
         return name;
     }
 
-    /**
-     * The class file.
-     *
-     * @return its bytes, not a copy
-     */
+    /** The class file's bytes, not a copy. */
     public byte[] bytes() {
         return bytes;
     }

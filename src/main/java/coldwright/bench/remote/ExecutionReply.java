@@ -10,33 +10,31 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
-/** What the bench's process says after a batch. */
+/** The bench process' reply to a batch. */
 public sealed interface ExecutionReply {
     /**
-     * Every order was obeyed.
+     * All orders were executed.
      *
-     * @param value what the telling statement gave, if one was to tell
+     * @param value value of the last statement, if requested
      */
     record Done(Optional<ValueText> value) implements ExecutionReply {}
 
     /**
-     * One order failed; those after it were not obeyed.
+     * One order failed; the later ones weren't executed.
      *
-     * @param order which, from 0
-     * @param thrown what was thrown, then its causes; at least one
+     * @param order its index, from 0
+     * @param thrown the exception, then its causes; at least one
      */
     record Failed(int order, List<ThrownException> thrown) implements ExecutionReply {
-        /** Copies what is given. */
+        /** Makes defensive copies. */
         public Failed {
             thrown = List.copyOf(thrown);
         }
     }
 
     /**
-     * Sends an answer.
+     * Sends a reply.
      *
-     * @param answer what to send
-     * @param out where to
      * @throws IOException if the other side is gone
      */
     static void write(ExecutionReply answer, DataOutput out) throws IOException {
@@ -59,11 +57,9 @@ public sealed interface ExecutionReply {
     }
 
     /**
-     * Receives an answer.
+     * Receives a reply.
      *
-     * @param in where from
-     * @return the answer
-     * @throws IOException if the other side is gone or talks nonsense
+     * @throws IOException if the other side is gone or sends malformed data
      */
     static ExecutionReply read(DataInput in) throws IOException {
         WireReader wire = new WireReader(OrderBatch.LIMITS, in);

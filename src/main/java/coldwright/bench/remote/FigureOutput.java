@@ -10,9 +10,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Where figures and drawings that a snippet shows go: frames, as many and as large as are wanted.
- */
+/** Sends the figures and drawings that a snippet shows as frames, within the limits. */
 final class FigureOutput {
     private final WireFrameWriter frames;
     private final int pointLimit;
@@ -24,13 +22,13 @@ final class FigureOutput {
         this.pointLimit = pointLimit;
     }
 
-    /** Takes up to so many from now on; none are dropped unseen. */
+    /** Accepts up to this many figures from now on. */
     synchronized void open(int figures) {
         shown.clear();
         limit = figures;
     }
 
-    /** Takes one for the page, or throws a sentence into the snippet that drew it. */
+    /** Sends an exhibit, or throws a one-sentence exception into the snippet that drew it. */
     synchronized void show(Exhibit exhibit) {
         if (limit == 0) {
             return;
@@ -50,7 +48,7 @@ final class FigureOutput {
         shown.add(exhibit);
     }
 
-    /** Takes one unless the snippet showed it itself. */
+    /** Sends an exhibit unless the snippet already showed it. */
     synchronized void showUnlessShown(Exhibit exhibit) {
         if (!shown.contains(exhibit)) {
             show(exhibit);

@@ -1,28 +1,25 @@
 package coldwright.bench.remote;
 
-/** One thing for the bench's process to do. */
+/** An instruction to the bench's process. */
 public sealed interface Order {
-    /** Forget every class and variable of the snippets so far. */
+    /** Discard every class and variable of the snippets so far. */
     record Fresh() implements Order {}
 
     /**
-     * Send what is printed and drawn from here to the end of the batch. Until then it is dropped.
+     * Send printed text and figures from here to the end of the batch. Before that they are
+     * dropped.
      *
-     * @param printedLimit most characters to send
-     * @param figureLimit most figures to send
+     * @param printedLimit maximum characters to send
+     * @param figureLimit maximum figures to send
      */
     record Listen(int printedLimit, int figureLimit) implements Order {}
 
-    /**
-     * Make a class known.
-     *
-     * @param code the class
-     */
+    /** Define a class. */
     record Define(CompiledClass code) implements Order {}
 
     /**
-     * Exchange the bodies of a class that is known, keeping its variables' values. The near side
-     * does this itself through the debug interface; it never crosses the wire.
+     * Replace the bodies of a loaded class and keep its variables' values. The program does this
+     * itself through the debug interface; the order is never sent.
      *
      * @param code the class with its new bodies
      */
@@ -31,17 +28,16 @@ public sealed interface Order {
     /**
      * Run the statement compiled into a class.
      *
-     * @param className its name
-     * @param wantsValue whether the statement's value is to be sent back
+     * @param wantsValue whether to return the statement's value
      */
     record Invoke(String className, boolean wantsValue) implements Order {}
 
     /**
      * Set a variable instead of running its declaration.
      *
-     * @param className the class that holds it
+     * @param className the class that contains it
      * @param variable its name
-     * @param value the number to set, within the variable's type
+     * @param value the number, within the variable's type
      */
     record Assign(String className, String variable, double value) implements Order {}
 }

@@ -10,13 +10,13 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * Orders to obey in one go.
+ * Orders to execute together.
  *
- * @param number counts batches, so that the last word of one is not taken for another's
- * @param orders what to do, in order; no {@link Order.Redefine} among them
+ * @param number counts batches, to match each end frame to its batch
+ * @param orders in order; without {@link Order.Redefine}
  */
 public record OrderBatch(int number, List<Order> orders) {
-    /** Of all that the two processes say to each other beside figures: texts up to 1 MB. */
+    /** Limits of all messages except figures: strings up to 1 MB. */
     static final WireLimits LIMITS = new WireLimits("bench's message", "sent", 1 << 20);
 
     private static final int MOST_ORDERS = 1 << 20;
@@ -28,15 +28,14 @@ public record OrderBatch(int number, List<Order> orders) {
     private static final int ASSIGN = 3;
     private static final int LISTEN = 4;
 
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public OrderBatch {
         orders = List.copyOf(orders);
     }
 
     /**
-     * Sends it.
+     * Sends the batch.
      *
-     * @param out where to
      * @throws IOException if the other side is gone
      */
     public void write(DataOutput out) throws IOException {
@@ -71,11 +70,9 @@ public record OrderBatch(int number, List<Order> orders) {
     }
 
     /**
-     * Receives one.
+     * Receives a batch.
      *
-     * @param in where from
-     * @return the batch
-     * @throws IOException if the other side is gone or talks nonsense
+     * @throws IOException if the other side is gone or sends malformed data
      */
     public static OrderBatch read(DataInput in) throws IOException {
         WireReader wire = new WireReader(LIMITS, in);

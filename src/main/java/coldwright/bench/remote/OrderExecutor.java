@@ -10,12 +10,12 @@ import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Optional;
 
-/** Obeys batches, one order after another, on the thread that calls. */
+/** Executes batches, one order after another, on the calling thread. */
 final class OrderExecutor {
-    /** What a statement is compiled into: a static method of this name, without arguments. */
+    /** Name of the static no-argument method that a statement is compiled into. */
     private static final String STATEMENT = "do_it$";
 
-    /** The loader of the classes in use; the near side looks here to exchange bodies. */
+    /** The loader of the current classes; the program reads this field to replace bodies. */
     private static SnippetClassLoader current = new SnippetClassLoader();
 
     private final WireFrameWriter frames;

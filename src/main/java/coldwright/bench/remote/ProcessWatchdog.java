@@ -5,14 +5,14 @@ import java.io.InputStream;
 import java.nio.file.Path;
 
 /**
- * Ends this process when the program it serves is gone or when a snippet starts threads without
- * end, and sends printed text along while a snippet runs.
+ * Ends this process when its program is gone or when a snippet starts too many threads, and flushes
+ * printed text while a snippet runs.
  */
 final class ProcessWatchdog {
     /** Exit status when the program is gone. */
     static final int PROGRAM_GONE = 96;
 
-    /** Most threads a bench may have: more can hurt the whole machine. */
+    /** Maximum threads of a bench: more can harm the whole machine. */
     static final int MOST_THREADS = 500;
 
     private static final int TICK_MS = 40;
@@ -28,7 +28,7 @@ final class ProcessWatchdog {
         this.program = ProcessHandle.current().parent().orElse(null);
     }
 
-    /** Begins; the stream never says anything and ends with the program. */
+    /** Starts watching; the stream carries no data and ends with the program. */
     void start(InputStream fromProgram) {
         daemon("bench-end", () -> awaitEnd(fromProgram));
         daemon("bench-tick", this::tick);
@@ -44,10 +44,10 @@ final class ProcessWatchdog {
     private void awaitEnd(InputStream fromProgram) {
         try {
             while (fromProgram.read() >= 0) {
-                // nothing is ever said here
+                // no data is ever sent here
             }
         } catch (IOException e) {
-            // the same as its end
+            // the same as end of stream
         } finally {
             end(PROGRAM_GONE);
         }
@@ -67,7 +67,7 @@ final class ProcessWatchdog {
             } catch (IOException e) {
                 end(PROGRAM_GONE);
             } catch (InterruptedException | OutOfMemoryError e) {
-                // a snippet's doing; keep watching
+                // caused by a snippet; keep watching
             }
         }
     }
@@ -76,14 +76,14 @@ final class ProcessWatchdog {
         end(status, folder);
     }
 
-    /** Ends this process; if the program is gone, its folder goes too. */
+    /** Ends this process; if the program is gone, deletes its folder too. */
     static void end(int status, Path folder) {
         try {
             if (status == PROGRAM_GONE) {
                 BenchFolder.delete(folder);
             }
         } catch (RuntimeException e) {
-            // ending matters more
+            // ending has priority
         } finally {
             Runtime.getRuntime().halt(status);
         }

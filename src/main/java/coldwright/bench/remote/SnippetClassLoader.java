@@ -3,7 +3,7 @@ package coldwright.bench.remote;
 import java.util.HashMap;
 import java.util.Map;
 
-/** The classes of the snippets since the last fresh start. */
+/** Loads the classes of the snippets since the last fresh start. */
 final class SnippetClassLoader extends ClassLoader {
     private final Map<String, byte[]> waiting = new HashMap<>();
 

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 
 /**
- * Where {@code System.out} and {@code System.err} of the bench's process go: frames, as many as are
- * wanted. What goes beyond the limit is dropped here, so that a flood costs the program nothing.
+ * {@code System.out} and {@code System.err} of the bench's process, sent as frames. Text beyond the
+ * limit is dropped here, so that endless output costs the program nothing.
  */
 final class TextOutput extends OutputStream {
     private static final int PART = 8192;
@@ -21,14 +21,14 @@ final class TextOutput extends OutputStream {
         this.frames = frames;
     }
 
-    /** Takes up to so many characters from now on. */
+    /** Accepts up to this many characters from now on. */
     synchronized void open(int characters) {
         buffered = 0;
         cut = false;
         left = (long) characters * MOST_BYTES_OF_A_CHARACTER;
     }
 
-    /** Sends what is held. */
+    /** Sends the buffered text. */
     @Override
     public synchronized void flush() throws IOException {
         if (buffered > 0) {
@@ -37,7 +37,7 @@ final class TextOutput extends OutputStream {
         }
     }
 
-    /** Sends what is held and takes nothing more. */
+    /** Sends the buffered text and accepts no more. */
     synchronized void shut() throws IOException {
         flush();
         left = 0;

@@ -8,32 +8,27 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Something a snippet threw, as plain data.
+ * An exception of a snippet as plain data.
  *
- * @param className its class, binary name
- * @param message what it said; empty if nothing
- * @param trace where, innermost call first, cut at {@link #MOST_FRAMES}
+ * @param className binary name of its class
+ * @param message its message; may be empty
+ * @param trace innermost call first, cut at {@link #MOST_FRAMES}
  */
 public record ThrownException(String className, String message, List<StackTraceElement> trace) {
-    /** Most frames kept: a runaway recursion has thousands, all alike. */
+    /** Maximum frames kept: a runaway recursion has thousands, all alike. */
     static final int MOST_FRAMES = 64;
 
-    /** Most causes kept. */
+    /** Maximum causes kept. */
     static final int MOST_CAUSES = 8;
 
     private static final int MOST_MESSAGE = 2_000;
 
-    /** Copies what is given. */
+    /** Makes defensive copies. */
     public ThrownException {
         trace = List.copyOf(trace);
     }
 
-    /**
-     * Notes a throwable and its causes.
-     *
-     * @param throwable what was thrown
-     * @return itself, then its causes
-     */
+    /** A throwable and its causes as data, outermost first. */
     static List<ThrownException> chain(Throwable throwable) {
         List<ThrownException> chain = new ArrayList<>();
         Throwable one = throwable;

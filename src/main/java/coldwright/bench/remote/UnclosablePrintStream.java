@@ -3,7 +3,7 @@ package coldwright.bench.remote;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
-/** {@code System.out} as snippets have it: closing it closes nothing. */
+/** The {@code System.out} of snippets: closing it has no effect. */
 final class UnclosablePrintStream extends PrintStream {
     UnclosablePrintStream(TextOutput under) {
         super(under, false, StandardCharsets.UTF_8);

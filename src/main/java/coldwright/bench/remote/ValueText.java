@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A value as text: as a page shows it, and to its last digit.
+ * A value as text, for display and in full.
  *
- * @param text for reading, numbers with at most six significant digits, long ones cut
- * @param exact for comparing, numbers in full; equal to {@code text} for what is no number
+ * @param text for display: numbers with at most six significant digits, long text cut
+ * @param exact for comparing: numbers in full; equal to {@code text} if it isn't a number
  * @param type simple name of its class; empty if there is no value
  */
 public record ValueText(String text, String exact, String type) {
@@ -24,12 +24,7 @@ public record ValueText(String text, String exact, String type) {
     private static final int MOST_ITEMS = 100;
     private static final int MOST_DEPTH = 4;
 
-    /**
-     * Puts a value into words.
-     *
-     * @param value any value a snippet can have
-     * @return its text
-     */
+    /** Formats any value of a snippet. */
     public static ValueText of(Object value) {
         String text = cut(text(value, 0));
         boolean number = value instanceof Number || value instanceof Boolean;
@@ -72,10 +67,8 @@ public record ValueText(String text, String exact, String type) {
     }
 
     /**
-     * A number with at most six significant digits.
-     *
-     * @param value the number
-     * @return such as {@code -2.03412}, {@code 120}, {@code 4.2e-7}
+     * Formats a number with at most six significant digits, such as {@code -2.03412}, {@code 120}
+     * or {@code 4.2e-7}.
      */
     static String number(double value) {
         if (Double.isNaN(value)) {

@@ -7,18 +7,17 @@ import java.io.DataInput;
 import java.io.IOException;
 
 /**
- * One piece of what the bench's process sends on its own account, beside the answers: text printed,
- * a figure drawn, the word that a batch is over.
+ * A message that the bench's process sends besides replies: printed text, a figure, or the end of a
+ * batch.
  *
- * @param kind what it carries
  * @param load its bytes
  */
 public record WireFrame(Kind kind, byte[] load) {
-    /** What a frame carries. */
+    /** The content of a frame. */
     public enum Kind {
         /** Printed text, UTF-8; a character may be split between two frames. */
         PRINTED,
-        /** More was printed than is wanted. */
+        /** The output exceeded the limit. */
         CUT,
         /** A figure in its wire form. */
         FIGURE,
@@ -32,12 +31,10 @@ public record WireFrame(Kind kind, byte[] load) {
     private static final Kind[] KINDS = Kind.values();
 
     /**
-     * Receives a frame; what comes in is not trusted.
+     * Receives a frame; input isn't trusted.
      *
-     * @param in where from
-     * @param mostBytes longest load taken
-     * @return the frame
-     * @throws IOException if the other side is gone, or what came is no frame
+     * @param mostBytes maximum payload
+     * @throws IOException if the other side is gone or the input isn't a frame
      */
     public static WireFrame read(DataInput in, int mostBytes) throws IOException {
         WireReader wire = new WireReader(OrderBatch.LIMITS, in);

@@ -4,7 +4,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 
-/** Sends frames, each whole, from whatever thread. */
+/** Sends whole frames, from any thread. */
 final class WireFrameWriter {
     private final DataOutputStream out;
 

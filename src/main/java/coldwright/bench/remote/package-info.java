@@ -1,6 +1,6 @@
 /**
- * The far side of the bench: what runs in the separate process. It takes orders (load this class,
- * run it, set that variable), obeys them one after another, and sends back what was printed, drawn
- * and thrown. It knows classes, not source text: compiling happens in the program's own process.
+ * The separate process of the bench. It receives orders (load this class, run it, set that
+ * variable), executes them one after another, and sends back printed text, figures and exceptions.
+ * It knows classes, not source text: the program compiles.
  */
 package coldwright.bench.remote;

@@ -2,11 +2,11 @@ package coldwright.figure.wire;
 
 import java.io.IOException;
 
-/** What came, or was to be sent, is outside the limits or of no known kind. */
+/** A message exceeds a limit or is of an unknown kind. */
 public final class MalformedWireException extends IOException {
     private static final long serialVersionUID = 1;
 
-    /** Says in one sentence what is wrong. */
+    /** Creates the exception with a one-sentence message. */
     public MalformedWireException(String message) {
         super(message);
     }

@@ -1,10 +1,10 @@
 package coldwright.figure.wire;
 
 /**
- * What a message is called when it is refused, and the longest text in it.
+ * The limit on texts in a message, and the words for its error messages.
  *
  * @param subject such as {@code figure}
- * @param use what is done with its parts, such as {@code shown}
+ * @param use the purpose, such as {@code shown}
  * @param mostTextBytes longest text, bytes of UTF-8
  */
 public record WireLimits(String subject, String use, int mostTextBytes) {

@@ -11,8 +11,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Reads what may be anything. A count is compared with its limit before anything behind it is read,
- * and memory grows only as data really arrive, so that a false count can't take it.
+ * Reads untrusted data. A count is compared with its limit before anything after it is read, and
+ * memory grows only as data arrive, so that a false count can't exhaust it.
  */
 public final class WireReader {
     private static final int BYTES_AT_ONCE = 8_192;
@@ -20,13 +20,13 @@ public final class WireReader {
     private final WireLimits limits;
     private final DataInput in;
 
-    /** Reads one part. */
+    /** Reads a part of a message. */
     public interface Part<T> {
-        /** Reads it. */
+        /** Reads the part. */
         T read() throws IOException;
     }
 
-    /** A reader within limits. */
+    /** Creates a reader with these limits. */
     public WireReader(WireLimits limits, DataInput in) {
         this.limits = limits;
         this.in = in;
@@ -35,10 +35,9 @@ public final class WireReader {
     /**
      * Reads a whole message.
      *
-     * @param message reads it; an {@link IllegalArgumentException} refuses what it was given
-     * @return the message
-     * @throws IOException if the stream fails; malformed, in one line, if it ends early or what it
-     *     carries is refused
+     * @param message reads it; throws an {@link IllegalArgumentException} to reject it
+     * @throws IOException if the stream fails; malformed, in one line, if it ends early or is
+     *     rejected
      */
     public <T> T whole(Part<T> message) throws IOException {
         try {
@@ -51,7 +50,7 @@ public final class WireReader {
         }
     }
 
-    /** Reads a code, which must be one of the first so many from 0. */
+    /** Reads a code from 0 to {@code kinds} − 1. */
     public int code(String what, int kinds) throws IOException {
         int code = in.readUnsignedByte();
         if (code >= kinds) {
@@ -61,7 +60,7 @@ public final class WireReader {
         return code;
     }
 
-    /** Reads the opening of a message: its name in bytes, then its version. */
+    /** Reads the header of a message: its name in bytes, then its version. */
     public void opening(String subject, int... bytes) throws IOException {
         int version = bytes.length - 1;
         for (int i = 0; i < bytes.length; i++) {
@@ -76,17 +75,17 @@ public final class WireReader {
         }
     }
 
-    /** Reads any whole number. */
+    /** Reads an integer. */
     public int whole() throws IOException {
         return in.readInt();
     }
 
-    /** Reads a number. */
+    /** Reads a double. */
     public double number() throws IOException {
         return in.readDouble();
     }
 
-    /** Reads a count of at most so many. */
+    /** Reads a count, {@code most} at most. */
     public int count(String what, int most) throws IOException {
         return limits.checked(what, in.readInt(), most);
     }
@@ -102,7 +101,7 @@ public final class WireReader {
         }
     }
 
-    /** Reads bytes behind their count. */
+    /** Reads bytes, preceded by their count. */
     public byte[] bytes(String what, int most) throws IOException {
         return bytes(count(what, most));
     }
@@ -118,7 +117,7 @@ public final class WireReader {
         return bytes;
     }
 
-    /** Reads a list behind its count. */
+    /** Reads a list, preceded by its count. */
     public <T> List<T> list(String what, int most, Part<T> part) throws IOException {
         int count = count(what, most);
         List<T> list = new ArrayList<>();
@@ -128,7 +127,7 @@ public final class WireReader {
         return list;
     }
 
-    /** Reads so many numbers. */
+    /** Reads {@code size} doubles. */
     public double[] numbers(int size) throws IOException {
         byte[] bytes = bytes((long) Double.BYTES * size);
         double[] numbers = new double[size];

@@ -8,18 +8,18 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
-/** Writes what {@link WireReader} reads, and refuses what that would refuse. */
+/** Writes the data that {@link WireReader} reads, within the same limits. */
 public final class WireWriter {
     private final WireLimits limits;
     private final DataOutput out;
 
-    /** Writes one part of a list. */
+    /** Writes an element of a list. */
     public interface Part<T> {
-        /** Writes it. */
+        /** Writes the element. */
         void write(T part) throws IOException;
     }
 
-    /** A writer within limits. */
+    /** Creates a writer with these limits. */
     public WireWriter(WireLimits limits, DataOutput out) {
         this.limits = limits;
         this.out = out;
@@ -30,24 +30,24 @@ public final class WireWriter {
         out.writeByte(code);
     }
 
-    /** Writes each byte of an opening. */
+    /** Writes the bytes of a header. */
     public void opening(int... bytes) throws IOException {
         for (int one : bytes) {
             out.writeByte(one);
         }
     }
 
-    /** Writes any whole number. */
+    /** Writes an integer. */
     public void whole(int number) throws IOException {
         out.writeInt(number);
     }
 
-    /** Writes a number. */
+    /** Writes a double. */
     public void number(double number) throws IOException {
         out.writeDouble(number);
     }
 
-    /** Writes a count of at most so many. */
+    /** Writes a count, {@code most} at most. */
     public void count(String what, int count, int most) throws IOException {
         out.writeInt(limits.checked(what, count, most));
     }
@@ -57,13 +57,13 @@ public final class WireWriter {
         bytes("bytes in a " + what, text.getBytes(StandardCharsets.UTF_8), limits.mostTextBytes());
     }
 
-    /** Writes bytes behind their count. */
+    /** Writes bytes, preceded by their count. */
     public void bytes(String what, byte[] bytes, int most) throws IOException {
         count(what, bytes.length, most);
         out.write(bytes);
     }
 
-    /** Writes a list behind its count. */
+    /** Writes a list, preceded by its count. */
     public <T> void list(String what, List<T> list, int most, Part<T> part) throws IOException {
         count(what, list.size(), most);
         for (T one : list) {
@@ -71,7 +71,7 @@ public final class WireWriter {
         }
     }
 
-    /** Writes numbers without their count. */
+    /** Writes doubles without their count. */
     public void numbers(int size, IntToDoubleFunction numbers) throws IOException {
         ByteBuffer bytes = ByteBuffer.allocate(Double.BYTES * size);
         IntStream.range(0, size).forEach(i -> bytes.putDouble(numbers.applyAsDouble(i)));

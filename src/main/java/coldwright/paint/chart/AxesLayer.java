@@ -8,11 +8,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 
-/**
- * The two axes with their ticks, on whole pixels of the screen.
- *
- * @param layout where they are drawn
- */
+/** The two axes with their ticks, on whole pixels. */
 record AxesLayer(ChartLayout layout) implements ChartLayer {
     @Override
     public void paint(Graphics2D g) {
@@ -39,7 +35,7 @@ record AxesLayer(ChartLayout layout) implements ChartLayer {
         }
     }
 
-    /** The line of zero, where it lies within the plot and is no axis. */
+    /** The zero line, if it is within the plot and isn't an axis. */
     static ChartLayer zero(ChartLayout layout, Color color) {
         return g -> {
             PlotArea plot = layout.plot();

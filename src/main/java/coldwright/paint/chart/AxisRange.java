@@ -10,15 +10,15 @@ import coldwright.paint.style.ValueSpan;
 import java.util.List;
 import java.util.Optional;
 
-/** From where to where the axes of a figure must run to show its data, and an earlier trace's. */
+/** The ranges of the axes that show a figure's data and those of an earlier one. */
 public final class AxisRange {
-    /** Room beside single points, as a share of their span. */
+    /** Margin beside single points, as a share of their span. */
     private static final double BESIDE_POINTS = 0.04;
 
-    /** Room above bars for their values, as a share of the span. */
+    /** Margin above bars for their values, as a share of the span. */
     private static final double ABOVE_BARS = 0.07;
 
-    /** How much of the former axes data must fill so that these stay. */
+    /** The share of the former axes that data must fill to keep them. */
     private static final double HELD_SHARE = 0.6;
 
     private double least = Double.POSITIVE_INFINITY;
@@ -26,7 +26,7 @@ public final class AxisRange {
 
     private AxisRange() {}
 
-    /** The level axis' span. */
+    /** The span of the x axis. */
     public static ValueSpan x(List<Figure> figures) {
         Figure figure = figures.get(0);
         BarGroups bars = BarGroups.of(figure);
@@ -51,7 +51,7 @@ public final class AxisRange {
         return axisRange.on(figure.x(), pointsOnly ? BESIDE_POINTS : 0, 0);
     }
 
-    /** The upright axis' span, for what stands within the level axis'. */
+    /** The span of the y axis, for the data within the x axis. */
     public static ValueSpan y(List<Figure> figures, ValueSpan x) {
         Figure figure = figures.get(0);
         AxisRange axisRange = new AxisRange();

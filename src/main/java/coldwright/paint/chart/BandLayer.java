@@ -9,17 +9,11 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 
-/**
- * A band: a pale ground between thin lines.
- *
- * @param band the data
- * @param layout where it is drawn
- * @param ink what it is drawn in
- */
+/** A band: a pale area between thin lines. */
 record BandLayer(Series.Band band, ChartLayout layout, SeriesStyle ink) implements ChartLayer {
     private static final double EDGE_WIDTH = 0.5;
 
-    /** How far beyond the plot the ground goes, in heights of the plot. */
+    /** How far beyond the plot the area is drawn, in heights of the plot. */
     private static final double BEYOND = 20;
 
     @Override

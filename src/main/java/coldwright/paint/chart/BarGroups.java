@@ -9,13 +9,12 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The bars of a figure, set side by side over common words.
+ * The bars of a figure, grouped by word.
  *
- * @param words what stands under the bars, each once
- * @param series the series
+ * @param words the labels under the bars, each once
  */
 public record BarGroups(List<String> words, List<Series.Bars> series) {
-    /** How much of a word's room its bars fill, side by side. */
+    /** The share of a word's slot that its bars fill. */
     public static final double SHARE_OF_SLOT = 0.62;
 
     public static BarGroups of(Figure figure) {
@@ -41,7 +40,7 @@ public record BarGroups(List<String> words, List<Series.Bars> series) {
         return !words.isEmpty();
     }
 
-    /** Which word the bar of a series stands over. */
+    /** The index of the word under a bar of a series. */
     int placeOf(Series.Bars some, int index) {
         return some.words().equals(words) ? index : words.indexOf(some.words().get(index));
     }

@@ -14,12 +14,10 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
- * The bars of one series, hatched if it is not the first, each with its value where there is room.
+ * The bars of one series, hatched unless it is the first, with their values if there is room.
  *
- * @param some the data
- * @param layout where they are drawn
- * @param ink what they are drawn in; bars as they were are a little wider and without values
- * @param number which series of the figure this is
+ * @param ink their style; bars of an earlier figure are a little wider and have no values
+ * @param number index of the series in the figure
  */
 record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int number)
         implements ChartLayer {
@@ -27,7 +25,7 @@ record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int numbe
     private static final double EARLIER_WIDER = 0.26;
     private static final double HATCH_EMS = 0.5;
 
-    /** How much finer than the axis values over bars are set. */
+    /** Values over bars are this much more precise than the axis. */
     private static final double FINER = 5;
 
     @Override
@@ -97,7 +95,7 @@ record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int numbe
         }
     }
 
-    /** All bars show their values or none does. */
+    /** Whether all values fit; if not, none is shown. */
     private boolean valuesFit(double barWidth) {
         List<Series.Bars> series = layout.bars().series();
         if (barWidth < layout.small().size()) {

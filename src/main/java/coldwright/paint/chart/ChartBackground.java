@@ -14,16 +14,16 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * All of a chart that lies behind its data: paper, grid, the numbers of the axes, title and legend.
+ * The background of a chart: paper, grid, axis numbers, title and legend.
  *
- * <p>While a dial turns, only the data change; so the last few backdrops are kept as pixels and the
- * next chart with the same begins with a copy.
+ * <p>While a dial turns, only the data change. So the last few backgrounds are cached as pixels,
+ * and a chart with the same background starts from a copy.
  */
 public final class ChartBackground {
-    /** How many are kept: a few plates turn with one dial. */
+    /** Cache size: a few figures change with one dial. */
     private static final int KEPT = 4;
 
-    /** Larger ones, such as those of files, are not kept. */
+    /** Larger backgrounds, such as those of files, aren't cached. */
     private static final int MOST_PIXELS = 2_000_000;
 
     private static final Map<BackgroundKey, int[]> LATEST =
@@ -36,7 +36,7 @@ public final class ChartBackground {
 
     private ChartBackground() {}
 
-    /** All that a backdrop hangs on. */
+    /** Everything that the background depends on. */
     private record BackgroundKey(
             FigureFormat sheet,
             PlotArea plot,
@@ -55,7 +55,7 @@ public final class ChartBackground {
         }
     }
 
-    /** A new image with the backdrop on it. */
+    /** A new image with the background on it. */
     public static BufferedImage image(ChartLayout layout) {
         FigureFormat sheet = layout.sheet();
         BufferedImage image =
@@ -85,7 +85,7 @@ public final class ChartBackground {
         return image;
     }
 
-    /** Draws it on paper that is already there. */
+    /** Draws the background on a ground that is already painted. */
     public static void paint(ChartLayout layout, Graphics2D g) {
         ChartFrame.paint(g, layout);
         Resolution.prepare(g);

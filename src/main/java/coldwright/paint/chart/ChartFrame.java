@@ -12,13 +12,13 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 
 /**
- * The chart itself: ground, grid and scales by XChart; all else is drawn over them.
+ * The chart itself: XChart's ground, grid and scales, with everything else drawn over them.
  *
- * <p>Where XChart's own grid lines stand can't be set, only asked for by a distance in pixels; so
- * its grid is off, and one series, with gaps in it, draws the lines at our ticks.
+ * <p>The positions of XChart's own grid lines can't be set, only their distance in pixels. So its
+ * grid is off, and a series with gaps draws the lines at our ticks.
  */
 final class ChartFrame {
-    /** Farther apart than any plot is wide: no ticks of XChart's own, and no time spent on them. */
+    /** Wider than any plot, so that XChart draws no ticks of its own and spends no time on them. */
     private static final int NEVER = 1_000_000;
 
     private ChartFrame() {}
@@ -36,7 +36,7 @@ final class ChartFrame {
 
     private static void style(XYStyler style, ChartLayout layout) {
         PlotArea plot = layout.plot();
-        style.setAntiAlias(false) // the grid stands on whole pixels; layers set their own hints
+        style.setAntiAlias(false) // the grid is on whole pixels; layers set their own hints
                 .setChartTitleVisible(false)
                 .setLegendVisible(false)
                 .setChartPadding(0)

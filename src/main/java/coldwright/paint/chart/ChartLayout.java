@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Where everything stands: made from top, bottom and left inward, until the plot is left. */
+/** The layout of a chart: computed from top, bottom and left inwards; the plot gets the rest. */
 public final class ChartLayout {
     private static final double ROW_EMS = 1.5;
     private static final double BETWEEN_Y_TICKS_EMS = 2.3;
@@ -22,7 +22,7 @@ public final class ChartLayout {
     private static final int MOST_TICKS = 9;
     private static final int MOST_WORD_LINES = 3;
 
-    /** How much of the height a legend may take. */
+    /** The share of the height that a legend may take. */
     private static final double LEGEND_SHARE = 0.28;
 
     private final Figure figure;
@@ -129,7 +129,7 @@ public final class ChartLayout {
     }
 
     /**
-     * The upright axis' caption and the legend: in one row if both fit, else one above the other.
+     * The y axis' caption and the legend: in one row if both fit, otherwise one above the other.
      */
     private double setHead(double pad, double inner, double top) {
         double y = top;
@@ -270,7 +270,7 @@ public final class ChartLayout {
         return em;
     }
 
-    /** An axis of an empty figure has nothing to number. */
+    /** Whether the y axis has numbers; an axis of an empty figure has none. */
     boolean yLabelled() {
         return !figure.series().isEmpty() || figure.y().from().isPresent();
     }
@@ -291,7 +291,7 @@ public final class ChartLayout {
         return em * 0.155;
     }
 
-    /** Where thin lines are sharp. */
+    /** The pixels where thin lines are sharp. */
     PixelGrid pixels() {
         return new PixelGrid(em, sheet.look().screenScale());
     }

@@ -15,15 +15,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What tells the series apart: a sample and a name for each, in rows above the plot, where they
- * cover no data.
+ * The legend: a sample and a name for each series, in rows above the plot, where they cover no
+ * data.
  *
- * @param entries samples and names in the order of the series; the earlier trace, once, last
- * @param type what the names are set in
- * @param ground what they are drawn on
+ * @param entries samples and names in the order of the series; the earlier figure, once, last
+ * @param type the font
+ * @param ground the theme
  */
 record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
-    /** The word that names the earlier trace. */
+    /** The name of the earlier figure. */
     static final String EARLIER = "earlier";
 
     private static final double SAMPLE_EMS = 2.1;
@@ -31,7 +31,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
     private static final double AFTER_SAMPLE_EMS = 0.5;
     private static final double BETWEEN_EMS = 1.5;
 
-    /** How a series is drawn, and so its sample. */
+    /** How a series and its sample are drawn. */
     enum SampleKind {
         LINE,
         POINTS,
@@ -39,14 +39,14 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
         BAR
     }
 
-    /** One sample and its name. */
+    /** A sample and its name. */
     record Entry(String name, SampleKind kind, SeriesStyle ink) {
         Entry named(String newName) {
             return new Entry(newName, kind, ink);
         }
     }
 
-    /** An entry in its place; y is the base line of its name. */
+    /** An entry at its position; y is the base line of its name. */
     record Placed(Entry entry, double x, double y) {}
 
     static ChartLegend of(
@@ -105,7 +105,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
         return sampleWidth(entry) + type.size() * AFTER_SAMPLE_EMS + type.width(entry.name());
     }
 
-    /** How wide all entries are in one row. */
+    /** The width of all entries in one row. */
     double width() {
         double gaps = type.size() * BETWEEN_EMS * Math.max(0, entries.size() - 1);
         return entries.stream().mapToDouble(this::width).sum() + gaps;
@@ -122,7 +122,9 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
         return placed;
     }
 
-    /** The entries in columns, as many rows as may be; what finds no row is left out. */
+    /**
+     * The entries in columns, with as many rows as allowed; entries that don't fit are left out.
+     */
     List<Placed> inColumns(double x, double y, Room room) {
         double widest = 0;
         for (Entry entry : entries) {
@@ -144,7 +146,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
         return placed;
     }
 
-    /** How much room there is for columns. */
+    /** The room for columns. */
     record Room(double width, int rows, double rowHeight) {}
 
     void paint(Graphics2D g, Placed placed, double lineWidth) {

@@ -10,26 +10,23 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 
 /**
- * A line through points, as one path, with a point of its shape set on it now and then.
+ * A curve as one path, with a few points of its shape on it.
  *
- * @param curve the data
- * @param layout where it is drawn
- * @param ink what it is drawn in
- * @param points how the points on it are set
+ * @param points how the points are placed on it
  */
 record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Points points)
         implements ChartLayer {
-    /** How thick an earlier trace is, as a share of a line's width. */
+    /** The line width of an earlier curve, as a share of a curve's. */
     static final double EARLIER_WIDTH = 0.65;
 
     private static final double POINT_EMS = 0.52;
     private static final double BETWEEN_POINTS_EMS = 9;
 
     /**
-     * How points are set on a line.
+     * How points are placed on a curve.
      *
-     * @param of how many lines have some
-     * @param mine which of these lines this is; negative for a line without
+     * @param of how many curves have points
+     * @param mine index of this curve among them; negative for a curve without points
      */
     record Points(int of, int mine) {
         static final Points NONE = new Points(0, -1);
@@ -47,7 +44,9 @@ record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Point
         }
     }
 
-    /** Points at even distances along the level axis, each line's between those of the others. */
+    /**
+     * Places points at even distances along the x axis, each curve's between those of the others.
+     */
     private void paintPoints(Graphics2D g, Path2D path) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
         double between = Math.max(pixelRect.width() / 9.0, layout.em() * BETWEEN_POINTS_EMS);

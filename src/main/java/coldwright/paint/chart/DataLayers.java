@@ -10,7 +10,7 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What is drawn over the backdrop: the data, then the axes and the marks. */
+/** Everything drawn over the background: the data, then the axes and the marks. */
 public final class DataLayers {
     private DataLayers() {}
 
@@ -35,12 +35,12 @@ public final class DataLayers {
         return layers;
     }
 
-    /** Data may reach beyond the axes by a line's width, no farther. */
+    /** Data may extend beyond the axes by at most a line's width. */
     private static void paintWithin(ChartLayout layout, List<ChartLayer> data, Graphics2D g) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
         int more = (int) Math.ceil(layout.lineWidth());
         Graphics2D within = (Graphics2D) g.create();
-        // the value over a bar may stand above the plot
+        // the value over a bar may be above the plot
         int above = layout.bars().drawn() ? (int) Math.ceil(layout.em() * 1.3) : more;
         within.clipRect(
                 pixelRect.left() - more,

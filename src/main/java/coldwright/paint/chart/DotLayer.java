@@ -8,13 +8,7 @@ import coldwright.paint.style.SeriesStyle;
 import java.awt.Graphics2D;
 import java.util.BitSet;
 
-/**
- * Single points.
- *
- * @param dots the data
- * @param layout where they are drawn
- * @param ink what they are drawn in
- */
+/** Single points. */
 record DotLayer(Series.Dots dots, ChartLayout layout, SeriesStyle ink) implements ChartLayer {
     private static final double SIZE_EMS = 0.6;
     private static final double EARLIER_SIZE_EMS = 0.42;
@@ -35,7 +29,7 @@ record DotLayer(Series.Dots dots, ChartLayout layout, SeriesStyle ink) implement
             if (!plot.area().contains(x, y)) {
                 continue;
             }
-            // of a crowd, one for each pixel is enough
+            // draw at most one point per pixel
             int pixel = ((int) y - plot.area().top()) * (plot.area().width() + 1);
             pixel += (int) x - plot.area().left();
             if (!crowded || !taken.get(pixel)) {

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Where curves and points leave ink on the plot: what no label should lie on. */
+/** The area of the plot covered by curves and points, where no label should be. */
 final class OccupiedArea {
     private static final int NUMBERS_TO_A_LINE = 4;
 
@@ -24,7 +24,7 @@ final class OccupiedArea {
         this.clear = clear;
     }
 
-    /** The lines and points of a figure and of the earlier one behind it. */
+    /** The curves and points of a figure and of the earlier one behind it. */
     static OccupiedArea of(ChartLayout layout) {
         OccupiedArea occupiedArea = new OccupiedArea(layout.lineWidth());
         List<Figure> figures = new ArrayList<>(List.of(layout.figure()));
@@ -72,7 +72,7 @@ final class OccupiedArea {
         used += NUMBERS_TO_A_LINE;
     }
 
-    /** Whether any of them runs through a box or within a line's width of it. */
+    /** Whether any of them crosses a box or is within a line's width of it. */
     boolean cross(Rectangle2D box) {
         Rectangle2D kept =
                 new Rectangle2D.Double(

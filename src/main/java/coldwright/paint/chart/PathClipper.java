@@ -6,17 +6,17 @@ import coldwright.paint.style.PlotArea;
 import java.awt.geom.Path2D;
 
 /**
- * The way of a pen through points.
+ * Builds the visible path through points.
  *
- * <p>A point that is not finite lifts the pen. What lies far outside the plot is left out, so that
- * a pole costs no more than any other line; and of many points in one column of pixels only those
- * are kept that can be seen: the first, the lowest, the highest and the last.
+ * <p>A point that isn't finite leaves a gap. Parts far outside the plot are left out, so that a
+ * pole costs no more than any other curve. Of many points in one pixel column only the first,
+ * lowest, highest and last are kept.
  */
 public final class PathClipper {
-    /** How far beyond the plot lines are kept, in logical pixels: wider than any line. */
+    /** How far beyond the plot lines are kept, in logical pixels: more than any line's width. */
     private static final double MARGIN = 40;
 
-    /** Columns to a logical pixel: finer than any screen's. */
+    /** Columns per logical pixel: finer than any screen. */
     private static final double COLUMNS_PER_PX = 4;
 
     private final Path2D.Double path = new Path2D.Double();
@@ -65,9 +65,7 @@ public final class PathClipper {
         lastY = y;
     }
 
-    /**
-     * Draws the part of a line that lies within the margin (Liang and Barsky's way of clipping).
-     */
+    /** Draws the part of a line within the margin (Liang–Barsky clipping). */
     private void draw(double x0, double y0, double x1, double y1) {
         double dx = x1 - x0;
         double dy = y1 - y0;
@@ -99,7 +97,7 @@ public final class PathClipper {
         return path.getCurrentPoint().getX() == x && path.getCurrentPoint().getY() == y;
     }
 
-    /** The points of one column of pixels. */
+    /** The points of one pixel column. */
     private final class Column {
         private long number;
         private int count;

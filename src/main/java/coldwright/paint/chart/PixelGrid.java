@@ -1,10 +1,10 @@
 package coldwright.paint.chart;
 
 /**
- * The pixels of the screen, on which thin lines are sharp.
+ * The screen's pixel grid, on which thin lines are sharp.
  *
- * @param em the type's size
- * @param scale pixels of the screen to one of the picture
+ * @param em the font size
+ * @param scale screen pixels per logical pixel
  */
 record PixelGrid(double em, double scale) {
     /** The width of a thin line that fills whole pixels. */
@@ -16,7 +16,7 @@ record PixelGrid(double em, double scale) {
         return 1 / scale;
     }
 
-    /** The place next to one where a thin line fills whole pixels. */
+    /** The nearest position where a thin line fills whole pixels. */
     double snap(double place) {
         boolean odd = Math.round(axisWidth() * scale) % 2 == 1;
         double px = place * scale;

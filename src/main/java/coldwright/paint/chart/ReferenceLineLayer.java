@@ -16,11 +16,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Lines across the plot with their labels, each label where it meets no other and lies on no curve,
- * if any place is free.
+ * Reference lines with their labels. A label avoids other labels and curves if possible.
  *
- * @param marks the marks
- * @param layout where they are drawn
+ * @param marks the reference lines
  */
 public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         implements ChartLayer {
@@ -87,7 +85,9 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
                 box.getMaxY() - type.size() * 0.33);
     }
 
-    /** The labels in their places, in the order of the marks; a mark without one is left out. */
+    /**
+     * The positions of the labels, in the order of the marks; a mark without a label is left out.
+     */
     public Map<ReferenceLine, Rectangle2D> places() {
         Map<ReferenceLine, Rectangle2D> placed = new LinkedHashMap<>();
         List<ReferenceLine> named =
@@ -99,7 +99,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         return placed;
     }
 
-    /** The first place that is free; failing that one on a curve, failing that the first. */
+    /** The first free position; else the first that is only on a curve; else the first. */
     private Rectangle2D place(
             ReferenceLine mark, Collection<Rectangle2D> taken, OccupiedArea occupiedArea) {
         List<Rectangle2D> places =
@@ -162,7 +162,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         return places;
     }
 
-    /** The size of a label, with room about it. */
+    /** The size of a label, with a margin. */
     private Rectangle2D size(ReferenceLine mark) {
         FigureFont type = layout.small();
         return new Rectangle2D.Double(

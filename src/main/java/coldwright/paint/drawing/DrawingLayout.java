@@ -11,15 +11,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where everything of a drawing stands: the title above, the field as large as fits, the scale bar
- * and the time below it, the legend of warmth at its right.
+ * The layout of a drawing: the title at the top, the field as large as fits, the scale bar and the
+ * time below it, the temperature legend on its right.
  *
- * @param field where the field lies, in logical pixels
- * @param pxPerUnit logical pixels for one unit of the field
- * @param em size of the plain type
- * @param barY where the scale bar lies, from the top
- * @param lines all texts, but those of the field
- * @param ground what all is drawn on
+ * @param field position of the field, in logical pixels
+ * @param pxPerUnit logical pixels per unit of the field
+ * @param em the font size
+ * @param barY position of the scale bar, from the top
+ * @param lines all texts except those in the field
+ * @param ground the theme
  */
 public record DrawingLayout(
         Box field,
@@ -36,12 +36,10 @@ public record DrawingLayout(
     private static final int MOST_ROWS = 2;
 
     /**
-     * An upright rectangle.
+     * A rectangle.
      *
      * @param x its left edge
      * @param y its upper edge
-     * @param width from left to right
-     * @param height from top to bottom
      */
     public record Box(double x, double y, double width, double height) {}
 
@@ -78,7 +76,7 @@ public record DrawingLayout(
         return new DrawingLayout(box, px, em, barY, List.copyOf(lines), sheet.look().ground());
     }
 
-    /** Time and label: beside the scale bar if those of every moment fit there, else below it. */
+    /** Time and label: beside the scale bar if those of every moment fit, otherwise below it. */
     private static Foot foot(Drawing drawing, int moment, FigureFont type, double inner) {
         if (drawing.moments().isEmpty()) {
             return new Foot(0, List.of());
@@ -103,7 +101,7 @@ public record DrawingLayout(
         return when.isEmpty() || said.isEmpty() ? when + said : when + " · " + said;
     }
 
-    /** Rows below the scale bar, the same at every moment, and what stands there at this one. */
+    /** Rows below the scale bar, the same at every moment, and the text at this one. */
     private record Foot(int rows, List<String> words) {}
 
     private static double title(Drawing drawing, FigureFormat sheet, List<TextLine> lines) {

@@ -13,12 +13,7 @@ import java.awt.LinearGradientPaint;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 
-/**
- * The scale bar under the field and, where there is one, the scale of warmth at its right.
- *
- * @param drawing what is drawn
- * @param layout where
- */
+/** The scale bar under the field and, if there is one, the temperature scale on its right. */
 public record DrawingLegend(Drawing drawing, DrawingLayout layout) implements ChartLayer {
     private static final int COLOURS = 25;
     private static final double BETWEEN_TICKS_EMS = 2.4;

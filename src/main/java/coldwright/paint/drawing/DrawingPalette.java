@@ -9,19 +9,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The colours of a drawing's pieces: restrained, and ordered by lightness so that they hold in grey
- * too. Our own choice. Cold is deep blue, warm is straw; the scale between runs over lightness as
- * well as hue, for all kinds of colour vision.
+ * The colours of a drawing's pieces: restrained, and ordered by lightness so that they also differ
+ * in grey. Our own choice. Cold is deep blue, warm is straw; the scale varies in lightness and hue,
+ * for all kinds of colour vision.
  *
- * @param warmth the temperatures that the scale runs over
+ * @param warmth the temperatures of the scale
  */
 public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     /**
-     * What one role is drawn in.
+     * The colours of one role.
      *
-     * @param fill its ground
-     * @param edge its outline
-     * @param light a brighter part, for what is round
+     * @param fill the area
+     * @param edge the outline
+     * @param light a highlight, for round pieces
      */
     record Colours(Color fill, Color edge, Color light) {}
 
@@ -63,7 +63,7 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
         return ROLES.get(role).fill();
     }
 
-    /** The colour of a temperature; beyond the ends that of the end. */
+    /** The colour of a temperature, clamped to the scale. */
     public Color at(double temperatureC) {
         Drawing.TemperatureScale scale = warmth.orElse(new Drawing.TemperatureScale(-20, 10));
         double share = (temperatureC - scale.coldestC()) / (scale.warmestC() - scale.coldestC());

@@ -18,18 +18,12 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * The field with its pieces.
- *
- * @param drawing what is drawn
- * @param moment which moment
- * @param layout where
- */
+/** The field with its pieces at one moment. */
 public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements ChartLayer {
-    /** A disc smaller than this is one spot of colour, px. */
+    /** A smaller disc is drawn as a plain spot, px. */
     private static final double SPOT_PX = 5;
 
-    /** A disc smaller than this has no lighter part, px. */
+    /** A smaller disc has no highlight, px. */
     private static final double PLAIN_PX = 9;
 
     private static final double LIGHT_SHARE = 0.6;
@@ -120,7 +114,7 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
     }
 
     private void paintBand(Graphics2D g, Piece.Band band, DrawingPalette palette) {
-        // on whole pixels, so that no ground shows between a band and the next
+        // on whole pixels, so that no ground shows between adjacent bands
         double top = Math.rint(yPx(band.from()));
         double bottom =
                 Math.max(Math.rint(yPx(band.to())), band.from() < band.to() ? top + 1 : top);
@@ -135,7 +129,7 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
         g.fill(new Rectangle2D.Double(box.x(), top, box.width(), bottom - top));
     }
 
-    /** A label is moved into the field, and left out where it would cover another. */
+    /** Draws a label, moved into the field, or nothing if it would cover another. */
     private void paintLabel(Graphics2D g, Piece.Label label, List<Rectangle2D> labels) {
         FigureFont type = FigureFont.of(Math.rint(layout.em() * 0.94));
         DrawingLayout.Box box = layout.field();

@@ -6,21 +6,21 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The values that an axis names: whole multiples of 1, 2 or 5 times a power of ten.
+ * The ticks of an axis: multiples of 1, 2 or 5 times a power of ten.
  *
- * @param span from where to where the axis runs
- * @param step from one to the next
+ * @param span the range of the axis
+ * @param step distance between ticks
  */
 public record AxisTicks(ValueSpan span, double step) {
-    /** How far beside its place, in steps, a tick at the very end of an axis may be computed. */
+    /** Rounding tolerance, in steps, for a tick at the very end of an axis. */
     private static final double SLACK = 1e-6;
 
-    /** Ticks for an axis, no more than can be read. */
+    /** At most {@code most} ticks for an axis. */
     public static AxisTicks on(ValueSpan span, int most) {
         return new AxisTicks(span, stepFor(span.width(), Math.max(1, most)));
     }
 
-    /** The same axis, let out to the next tick at either end. */
+    /** The same axis, extended to the next tick at either end. */
     public static AxisTicks letOut(ValueSpan span, int most) {
         double step = stepFor(span.width(), Math.max(1, most));
         double from = Math.floor(span.from() / step + SLACK) * step;
@@ -41,12 +41,12 @@ public record AxisTicks(ValueSpan span, double step) {
         return 10 * power;
     }
 
-    /** Where the first tick stands, counted in steps from zero. */
+    /** The first tick, in steps from zero. */
     private double first() {
         return Math.ceil(span.from() / step - SLACK);
     }
 
-    /** How many there are. */
+    /** The number of ticks. */
     public int count() {
         return (int) Math.max(0, Math.floor(span.to() / step + SLACK) - first() + 1);
     }

@@ -15,11 +15,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
- * A size of a type that figures are set in: Linux Libertine for titles, as the page has it, and
- * Lato for all else, whose figures are all of one width.
+ * A font for figures at one size: Linux Libertine for titles, as in the page, and Lato for
+ * everything else, because its digits all have the same width.
  *
- * <p>Widths are measured without regard to the screen's scale, so that a layout is the same on
- * every screen.
+ * <p>Widths are measured independently of the screen's scale, so that a layout is the same on every
+ * screen.
  */
 public record FigureFont(Font font) {
     private static final Font LATO = load("/coldwright/fonts/Lato-Regular.ttf");
@@ -30,19 +30,19 @@ public record FigureFont(Font font) {
     private static final Pattern SPACE = Pattern.compile("\\s+");
     private static final String CUT = "…";
 
-    /** Widths once measured: the same words come again with every turn of a dial. */
+    /** Cached widths: the same texts recur whenever a dial turns. */
     private static final Map<Measured, Double> WIDTHS = new ConcurrentHashMap<>();
 
     private static final int MOST_WIDTHS = 4_000;
 
-    /** A text in a type. */
+    /** A text in a font. */
     private record Measured(Font font, String text) {}
 
     public static FigureFont of(double px) {
         return new FigureFont(LATO.deriveFont((float) px));
     }
 
-    /** The type of titles: that of the page's text, at a size that looks as large as the other. */
+    /** The font of titles, at a size that looks as large as the plain font. */
     public static FigureFont ofTitles(double px) {
         return new FigureFont(LIBERTINE.deriveFont((float) px));
     }
@@ -57,7 +57,7 @@ public record FigureFont(Font font) {
         }
     }
 
-    /** This font, or one that falls back on the system's for letters that this one lacks. */
+    /** This font, or one that falls back on the system's for missing letters. */
     private Font fontFor(String text) {
         return font.canDisplayUpTo(text) < 0
                 ? font
@@ -87,7 +87,7 @@ public record FigureFont(Font font) {
     }
 
     /**
-     * The text without what can't be set, nor stand in an XML file: control codes, half letters.
+     * The text without characters that can't be drawn or be in XML: control codes, lone surrogates.
      */
     public static String shown(String text) {
         return text.chars().allMatch(c -> c >= ' ' && c < 0x7F)
@@ -95,7 +95,7 @@ public record FigureFont(Font font) {
                 : NOT_SHOWN.matcher(text).replaceAll(" ");
     }
 
-    /** Sets a line of text; its base line stands at y. */
+    /** Draws a line of text with its base line at y. */
     public void set(Graphics2D g, String text, double x, double y) {
         String shown = shown(text);
         if (!shown.isEmpty()) {
@@ -104,7 +104,7 @@ public record FigureFont(Font font) {
         }
     }
 
-    /** Breaks a text into lines between words; what does not fit the last line is cut off. */
+    /** Breaks a text into lines between words; text that doesn't fit the last line is cut off. */
     public List<String> wrapped(String text, double width, int mostLines) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
@@ -127,7 +127,7 @@ public record FigureFont(Font font) {
         return lines;
     }
 
-    /** A text that fits a width; if it must, with its end left off. */
+    /** A text shortened to a width if necessary. */
     public String cut(String text, double width) {
         if (width(text) <= width) {
             return text;

@@ -1,20 +1,20 @@
 package coldwright.paint.style;
 
 /**
- * What a figure is drawn on: how large, how fine, and in how large a type.
+ * The format of a figure: size, resolution, font size and theme.
  *
  * @param width logical pixels
  * @param height logical pixels
- * @param look how fine and in which type
+ * @param look resolution, font size and theme
  */
 public record FigureFormat(int width, int height, FigureQuality look) {
-    /** The least and the greatest width or height in logical pixels. */
+    /** Minimum width or height, logical pixels. */
     private static final int LEAST = 40;
 
     private static final int MOST = 16_384;
     private static final long MOST_PIXELS = 100_000_000;
 
-    /** Checks what is given. */
+    /** Validates the components. */
     public FigureFormat {
         check("width", width);
         check("height", height);
@@ -27,17 +27,19 @@ public record FigureFormat(int width, int height, FigureQuality look) {
     }
 
     /**
-     * How fine a figure is drawn, and in which type.
+     * Resolution, font size and theme of a figure.
      *
-     * @param screenScale pixels of the screen to a logical pixel, 0.5 to 4
-     * @param typePx size of the plain type in logical pixels, 6 to 72
-     * @param ground what it is drawn on
+     * @param screenScale screen pixels per logical pixel, 0.5 to 4
+     * @param typePx font size in logical pixels, 6 to 72
+     * @param ground the theme
      */
     public record FigureQuality(double screenScale, double typePx, FigureTheme ground) {
-        /** One pixel to a pixel, in a type that reads well on a screen. */
+        /**
+         * One screen pixel per logical pixel, with a font size that is easy to read on a screen.
+         */
         public static final FigureQuality PLAIN = new FigureQuality(1, 13, FigureTheme.LIGHT);
 
-        /** Checks what is given. */
+        /** Validates the components. */
         public FigureQuality {
             if (!(screenScale >= 0.5 && screenScale <= 4)) {
                 throw new IllegalArgumentException(
@@ -51,21 +53,19 @@ public record FigureFormat(int width, int height, FigureQuality look) {
     }
 
     /**
-     * A sheet in plain look.
+     * A format of this size in plain quality.
      *
      * @param width logical pixels, 40 to 16 384
      * @param height logical pixels, 40 to 16 384
-     * @return the sheet
      */
     public static FigureFormat of(int width, int height) {
         return new FigureFormat(width, height, FigureQuality.PLAIN);
     }
 
     /**
-     * The same sheet for a finer screen.
+     * The same format at another screen scale.
      *
-     * @param screenScale pixels of the screen to a logical pixel
-     * @return the sheet
+     * @param screenScale screen pixels per logical pixel
      */
     public FigureFormat withScale(double screenScale) {
         return new FigureFormat(
@@ -73,28 +73,22 @@ public record FigureFormat(int width, int height, FigureQuality look) {
     }
 
     /**
-     * The same sheet in a larger or smaller type.
+     * The same format with another font size.
      *
-     * @param typePx size of the plain type in logical pixels
-     * @return the sheet
+     * @param typePx font size in logical pixels
      */
     public FigureFormat withType(double typePx) {
         return new FigureFormat(
                 width, height, new FigureQuality(look.screenScale(), typePx, look.ground()));
     }
 
-    /**
-     * The same sheet on another ground.
-     *
-     * @param figureTheme what it is drawn on
-     * @return the sheet
-     */
+    /** The same format in another theme. */
     public FigureFormat withGround(FigureTheme figureTheme) {
         return new FigureFormat(
                 width, height, new FigureQuality(look.screenScale(), look.typePx(), figureTheme));
     }
 
-    /** The type's size, less on a sheet too small for it. */
+    /** The font size, reduced if the format is too small for it. */
     public double em() {
         return Math.max(5, Math.min(look.typePx(), Math.min(height / 14.0, width / 20.0)));
     }

@@ -2,13 +2,13 @@ package coldwright.paint.style;
 
 import java.awt.Color;
 
-/** What a plate is drawn on, and the inks of all that is no data; files are always light. */
+/** The colours of a figure apart from its data. Files always use the light theme. */
 public enum FigureTheme {
-    /** White paper, as files have it. */
+    /** White paper, as in files. */
     LIGHT(0xFFFFFF, 0x26292B, 0x53585C, 0x6F7579, 0xB4B9BB, 0xE5E8E8, 0x53585C),
     /** A dark page. */
     DARK(0x202B32, 0xDFE7EA, 0xA3B1B8, 0x8C9AA2, 0x5C6C75, 0x33424B, 0xB7C3C9),
-    /** White paper and black ink, for eyes that need it. */
+    /** White paper and black ink, for high contrast. */
     CONTRAST(0xFFFFFF, 0x000000, 0x000000, 0x000000, 0x6F7579, 0xC4C9CB, 0x000000);
 
     private final Color paper;
@@ -57,12 +57,12 @@ public enum FigureTheme {
         return mark;
     }
 
-    /** What lies behind a label that stands on data: the paper, nearly whole. */
+    /** The background of a label over data: nearly opaque paper. */
     public Color halo() {
         return new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 215);
     }
 
-    /** A colour mixed with the paper. */
+    /** A colour blended with the paper. */
     Color paler(Color color, double share) {
         return new Color(
                 mixed(color.getRed(), paper.getRed(), share),

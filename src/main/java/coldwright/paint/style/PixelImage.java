@@ -4,13 +4,13 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 
 /**
- * Finished pixels, ready for JavaFX: an {@code IntBuffer} around {@link #argbPremultiplied} is what
- * a {@code PixelBuffer} with {@code PixelFormat.getIntArgbPreInstance()} takes, with no copy.
+ * A finished image for JavaFX: {@code PixelBuffer} with {@code PixelFormat.getIntArgbPreInstance()}
+ * accepts an {@code IntBuffer} around {@link #argbPremultiplied}, without a copy.
  */
 public final class PixelImage {
     private final BufferedImage image;
 
-    /** Takes an image that nobody draws on any more. */
+    /** Wraps an image that isn't drawn on any more. */
     public PixelImage(BufferedImage image) {
         if (image.getType() != BufferedImage.TYPE_INT_ARGB_PRE) {
             throw new IllegalArgumentException(
@@ -20,36 +20,28 @@ public final class PixelImage {
         this.image = image;
     }
 
-    /**
-     * How wide it is.
-     *
-     * @return pixels of the screen
-     */
+    /** The width in screen pixels. */
     public int widthPx() {
         return image.getWidth();
     }
 
-    /**
-     * How high it is.
-     *
-     * @return pixels of the screen
-     */
+    /** The height in screen pixels. */
     public int heightPx() {
         return image.getHeight();
     }
 
     /**
-     * The picture's own pixels, row by row from the top; for reading only.
+     * The image's own pixels, row by row from the top; read-only.
      *
-     * @return one number for each pixel: alpha, red, green, blue from the high byte down, the
-     *     colours multiplied by alpha
+     * @return one number per pixel: alpha, red, green, blue from the high byte down, premultiplied
+     *     by alpha
      */
     public int[] argbPremultiplied() {
         return ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     }
 
     /**
-     * One pixel.
+     * The colour of one pixel.
      *
      * @param xPx from the left
      * @param yPx from the top

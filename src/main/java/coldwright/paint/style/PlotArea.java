@@ -1,10 +1,10 @@
 package coldwright.paint.style;
 
 /**
- * Where the data stand in a drawing: the way from pixels to values and back, for values under the
- * pointer and for zooming. Under bars the level axis counts the words, from 0.
+ * The plot area of a figure. Converts between pixels and values, for values under the pointer and
+ * for zooming. With bars, the x axis counts the words from 0.
  *
- * @param area the part of the drawing that the data fill, in logical pixels from its top left
+ * @param area the area filled by the data, in logical pixels from the figure's top left
  * @param x the values at the left and the right edge
  * @param y the values at the lower and the upper edge
  */
@@ -12,36 +12,25 @@ public record PlotArea(PixelRect area, ValueSpan x, ValueSpan y) {
     /**
      * A rectangle in logical pixels.
      *
-     * @param left from the drawing's left edge
-     * @param top from the drawing's upper edge
-     * @param width how wide
-     * @param height how high
+     * @param left from the figure's left edge
+     * @param top from the figure's upper edge
      */
     public record PixelRect(int left, int top, int width, int height) {
-        /**
-         * The right edge.
-         *
-         * @return logical pixels from the drawing's left edge
-         */
+        /** The right edge, in logical pixels from the figure's left edge. */
         public int right() {
             return left + width;
         }
 
-        /**
-         * The lower edge.
-         *
-         * @return logical pixels from the drawing's upper edge
-         */
+        /** The lower edge, in logical pixels from the figure's upper edge. */
         public int bottom() {
             return top + height;
         }
 
         /**
-         * Whether a point lies in it, its edges included.
+         * Whether a point is within it or on its edges.
          *
          * @param xPx logical pixels from the left
          * @param yPx logical pixels from the top
-         * @return true if so
          */
         public boolean contains(double xPx, double yPx) {
             return xPx >= left && xPx <= right() && yPx >= top && yPx <= bottom();
@@ -49,27 +38,27 @@ public record PlotArea(PixelRect area, ValueSpan x, ValueSpan y) {
     }
 
     /**
-     * The x value at a place.
+     * The x value at a pixel.
      *
      * @param xPx logical pixels from the left
-     * @return the value, in the axis' unit; outside the area, as if the axis went on
+     * @return in the axis' unit; extrapolated outside the area
      */
     public double xAt(double xPx) {
         return x.at((xPx - area.left()) / area.width());
     }
 
     /**
-     * The y value at a place.
+     * The y value at a pixel.
      *
      * @param yPx logical pixels from the top
-     * @return the value, in the axis' unit; outside the area, as if the axis went on
+     * @return in the axis' unit; extrapolated outside the area
      */
     public double yAt(double yPx) {
         return y.at((area.bottom() - yPx) / area.height());
     }
 
     /**
-     * Where an x value stands.
+     * The position of an x value.
      *
      * @param value in the axis' unit
      * @return logical pixels from the left
@@ -79,7 +68,7 @@ public record PlotArea(PixelRect area, ValueSpan x, ValueSpan y) {
     }
 
     /**
-     * Where a y value stands.
+     * The position of a y value.
      *
      * @param value in the axis' unit
      * @return logical pixels from the top

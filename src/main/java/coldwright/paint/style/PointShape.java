@@ -5,7 +5,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** The shape of a point, each of about the same weight. */
+/** The shapes of points, all of similar visual weight. */
 public enum PointShape {
     ROUND,
     SQUARE,
@@ -14,7 +14,7 @@ public enum PointShape {
     POINTED_DOWN,
     CROSS;
 
-    /** A shape around a place, of a size in pixels. */
+    /** The shape around a position, in a size in pixels. */
     java.awt.Shape at(double x, double y, double size) {
         double r = size / 2;
         return switch (this) {
@@ -30,7 +30,7 @@ public enum PointShape {
         };
     }
 
-    /** Fills the shape in the colour that the drawing has. */
+    /** Fills the shape in the current colour. */
     public void fill(Graphics2D g, double x, double y, double size) {
         g.fill(at(x, y, size));
     }

@@ -5,7 +5,7 @@ import java.awt.RenderingHints;
 import java.util.HashMap;
 import java.util.Map;
 
-/** How finely things are drawn. */
+/** Rendering hints for drawing. */
 public final class Resolution {
     private static final Map<RenderingHints.Key, Object> FINE = new HashMap<>();
 

@@ -11,8 +11,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * How the series of a figure are told apart: by colour, by dashes and by the shape of their points,
- * so that each holds alone.
+ * The style of a series: colour, dashes and point shape, each enough to distinguish it.
  *
  * <p>The colours are our choice and order from two published sets for all kinds of colour vision:
  * blue, vermilion and reddish purple from M. Okabe and K. Ito, "Color Universal Design (CUD): How
@@ -25,17 +24,17 @@ import java.util.stream.IntStream;
  * dark page and 5 to 1 for high contrast.
  *
  * @param color the colour
- * @param dash lengths of strokes and gaps in widths of the line; empty for an unbroken line
+ * @param dash lengths of strokes and gaps in line widths; empty for a solid line
  * @param shape the shape of a point
- * @param pale whether it draws an earlier trace
- * @param ground what it is drawn on
+ * @param pale whether it is for an earlier figure
+ * @param ground the theme
  */
 public record SeriesStyle(
         Color color, List<Float> dash, PointShape shape, boolean pale, FigureTheme ground) {
-    /** How much of the colour is left in an earlier trace; the rest is paper. */
+    /** The share of the colour in an earlier curve; the rest is paper. */
     static final double EARLIER_SHARE = 0.45;
 
-    /** How much of the colour is left in the ground of a band. */
+    /** The share of the colour in the area of a band. */
     private static final double BAND_SHARE = 0.2;
 
     private static final Map<FigureTheme, List<Color>> COLORS =
@@ -62,11 +61,10 @@ public record SeriesStyle(
                     List.of(3f, 1.5f, 1.2f, 1.5f, 1.2f, 1.5f));
 
     /**
-     * The ink of one series.
+     * The style of one series.
      *
-     * @param number which series of the figure it is, for the colour
-     * @param place which of its own kind it is, for dashes and shape: a line alone is unbroken
-     * @param figureTheme what it is drawn on
+     * @param number index in the figure, for the colour
+     * @param place index among its own kind, for dashes and shape: a single line is solid
      */
     public static SeriesStyle of(int number, int place, FigureTheme figureTheme) {
         int round = place / COUNT;
@@ -79,7 +77,7 @@ public record SeriesStyle(
                 figureTheme);
     }
 
-    /** The inks of all series of a figure, in their order. */
+    /** The styles of all series of a figure, in their order. */
     public static List<SeriesStyle> of(List<Series> series, FigureTheme figureTheme) {
         List<SeriesStyle> inks = new ArrayList<>();
         Map<Class<?>, Integer> places = new HashMap<>();
@@ -101,12 +99,12 @@ public record SeriesStyle(
         return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, lengths, 0);
     }
 
-    /** The same ink as it was: pale. */
+    /** The pale style for the earlier figure. */
     public SeriesStyle earlier() {
         return new SeriesStyle(ground.paler(color, EARLIER_SHARE), dash, shape, true, ground);
     }
 
-    /** How bars are hatched: not at all, rising, falling, then again but closer. */
+    /** The hatching of bars: none, rising, falling, then again but closer. */
     public int hatch() {
         return DASHES.indexOf(dash) % 5;
     }

@@ -4,11 +4,9 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 
 /**
- * A line of text in its place.
+ * A line of text at its position.
  *
- * @param text what it says
- * @param type the type it is set in
- * @param color its colour
+ * @param type its font
  * @param x its left end
  * @param y its base line
  */

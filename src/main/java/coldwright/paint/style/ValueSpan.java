@@ -1,19 +1,19 @@
 package coldwright.paint.style;
 
 /**
- * From where to where an axis runs.
+ * The range of an axis.
  *
  * @param from the lower end, in the axis' unit
  * @param to the upper end
  */
 public record ValueSpan(double from, double to) {
-    /** Where drawing ends: beyond it differences of doubles overflow. */
+    /** The largest value drawn: beyond it differences of doubles overflow. */
     public static final double FARTHEST = 1e300;
 
-    /** The part of a value that its double can still be trusted to tell apart on a screen. */
+    /** The smallest relative difference of two doubles that can be shown reliably. */
     private static final double FINEST = 1e-9;
 
-    /** Checks what is given. */
+    /** Validates the components. */
     public ValueSpan {
         if (!(from < to) || to - from == Double.POSITIVE_INFINITY) {
             throw new IllegalArgumentException(
@@ -22,7 +22,7 @@ public record ValueSpan(double from, double to) {
         }
     }
 
-    /** A span that holds both values and is wide enough to be drawn, even if they are the same. */
+    /** A span that contains both values and is wide enough to be drawn, even if they are equal. */
     public static ValueSpan around(double a, double b) {
         double low = Math.max(-FARTHEST, Math.min(a, b));
         double high = Math.min(FARTHEST, Math.max(a, b));
@@ -34,31 +34,22 @@ public record ValueSpan(double from, double to) {
         return new ValueSpan(low - half, high + half);
     }
 
-    /**
-     * How wide it is.
-     *
-     * @return the upper end less the lower
-     */
+    /** The upper end minus the lower end. */
     public double width() {
         return to - from;
     }
 
-    /** The value at a share of the way, 0 at the lower end and 1 at the upper. */
+    /** The value at a share of the span, 0 at the lower end and 1 at the upper. */
     double at(double share) {
         return from + width() * share;
     }
 
-    /** The share of the way at which a value lies. */
+    /** The share of the span at which a value is. */
     public double shareOf(double value) {
         return (value - from) / width();
     }
 
-    /**
-     * Whether a value lies in it, its ends included.
-     *
-     * @param value in the axis' unit
-     * @return true if so
-     */
+    /** Whether a value is within the span or at its ends. */
     public boolean contains(double value) {
         return value >= from && value <= to;
     }

@@ -1,5 +1,5 @@
 /**
- * What charts and drawings share: sizes, fonts, colours and dashes, the plot area in pixels, and
- * the layer as something drawn over the grid.
+ * Shared by charts and drawings: sizes, fonts, colours and dashes, the plot area in pixels, and the
+ * interface of layers.
  */
 package coldwright.paint.style;
