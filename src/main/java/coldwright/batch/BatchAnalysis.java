@@ -88,7 +88,7 @@ public record BatchAnalysis(
             double startsC = mix.initialFreezingPointC();
             if (startsC < COLDEST_START_C) {
                 throw new BatchFileException(
-                        "the mix begins to freeze only at %s °C, and nothing colder than %s °C is reckoned here; use less alcohol, sugar or salt to its water"
+                        "the mix begins to freeze only at %s °C, and nothing colder than %s °C is calculated here; use less alcohol, sugar or salt to its water"
                                 .formatted(
                                         Require.format(Math.rint(startsC)),
                                         Require.format(COLDEST_START_C)));

@@ -40,7 +40,7 @@ final class HelpEntryReader {
         String[] columns = line.split("\t", -1);
         if (columns.length != COLUMNS) {
             throw new IllegalArgumentException(
-                    "the help row \"%s\" has %d columns; it must have %d: build the index anew"
+                    "the help row \"%s\" has %d columns; it must have %d: build the index again"
                             .formatted(line, columns.length, COLUMNS));
         }
         HelpEntry entry =

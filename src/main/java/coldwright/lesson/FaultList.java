@@ -46,7 +46,7 @@ final class FaultList {
                     new LessonFault(
                             file,
                             0,
-                            "%,d more faults are not listed; mend these first".formatted(unnamed)));
+                            "%,d more faults are not listed; fix these first".formatted(unnamed)));
         }
         return ordered;
     }

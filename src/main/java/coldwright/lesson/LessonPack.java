@@ -107,9 +107,9 @@ public final class LessonPack {
                     new ZipInputStream(
                             new java.io.ByteArrayInputStream(all), StandardCharsets.UTF_8));
         } catch (ZipException e) {
-            throw new IllegalArgumentException(name + " is a damaged zip file; pack it anew", e);
+            throw new IllegalArgumentException(name + " is a damaged zip file; pack it again", e);
         } catch (IOException e) {
-            throw new IllegalArgumentException(name + " ends too early; copy it anew", e);
+            throw new IllegalArgumentException(name + " ends too early; copy it again", e);
         }
         if (pack.lessons.isEmpty()) {
             throw new IllegalArgumentException(
@@ -134,7 +134,7 @@ public final class LessonPack {
             requireInside(path);
             if (!seen.add(path.toLowerCase(Locale.ROOT))) {
                 throw new IllegalArgumentException(
-                        "%s has \"%s\" twice; pack it anew".formatted(name, path));
+                        "%s has \"%s\" twice; pack it again".formatted(name, path));
             }
             boolean lesson = !entry.isDirectory() && path.toLowerCase(Locale.ROOT).endsWith(LESSON);
             byte[] bytes = bytes(zip, lesson ? LessonFile.MOST_BYTES : MOST_BYTES, path);

@@ -94,7 +94,7 @@ public final class MakeSheet {
     }
 
     private String about() {
-        return "Makes %s g, %s L%s. %s. Times and temperatures are reckoned, with ranges; taste and thermometer decide."
+        return "Makes %s g, %s L%s. %s. Times and temperatures are calculated, with ranges; taste and thermometer decide."
                 .formatted(
                         MakeSheetText.grams(all.mix().massG()),
                         DisplayText.decimals(2, all.air().litres(all.mix())),

@@ -191,7 +191,7 @@ final class MakeSteps {
     private String done(String deed) {
         if (!plan.reaches(Stage.SOFT_SERVE)) {
             return plan.remarks().isEmpty()
-                    ? "It is not reckoned to set with these means."
+                    ? "It is not predicted to set with this method."
                     : DisplayText.sentence(plan.remarks().get(0));
         }
         String end = deed.equals("wait") ? "It is soft-serve" : "Done at soft-serve,";
@@ -211,7 +211,7 @@ final class MakeSteps {
                                 MakeSheetText.celsius(0, all.batch().freezerC()),
                                 DisplayText.minutes(plan.minutesToHard()),
                                 range(Stage.HARD))
-                : "It is not reckoned to get hard at %s: eat it soft."
+                : "It is not predicted to get hard at %s: eat it soft."
                         .formatted(MakeSheetText.celsius(0, all.batch().freezerC()));
     }
 

@@ -43,7 +43,7 @@ public final class Microscope {
     private static final String SIZES =
             "Globule sizes: P. F. Fox and P. L. H. McSweeney, Dairy Chemistry and Biochemistry; a log-normal, places by chance";
     private static final String CLUMPING =
-            "Clumping: M. von Smoluchowski's meeting by shear, a trend; the shape of the clusters is drawn, not reckoned";
+            "Clumping: M. von Smoluchowski's meeting by shear, a trend; the shape of the clusters is drawn, not calculated";
 
     private Microscope() {}
 

@@ -26,13 +26,13 @@ import java.util.concurrent.Callable;
 @Command(
         name = "batch",
         description = {
-            "Reads a batch file and prints the whole reckoning: what is in it, how it freezes, how"
-                    + " long that takes, crystals, sweetness, and what to expect and mend. With"
+            "Reads a recipe file and prints its analysis: what is in it, how it freezes, how"
+                    + " long that takes, crystals, sweetness, and what to expect and fix. With"
                     + " --sheet it writes one page to make it by instead."
         },
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
-            "0:the batch was reckoned",
+            "0:the batch was analysed",
             "1:nobody agreed that a file is written over",
             "2:the file can't be used or written; a sentence says why"
         })

@@ -57,8 +57,8 @@ final class PrintFile {
         }
         String which =
                 there.size() == 1
-                        ? "%s is there already. Write it anew?"
-                        : "%s and %d more are there already. Write them anew?";
+                        ? "%s is there already. Overwrite it?"
+                        : "%s and %d more are there already. Overwrite them?";
         if (screen.agrees(which.formatted(there.get(0), there.size() - 1))) {
             return true;
         }

@@ -49,7 +49,7 @@ class HelpIndexTest {
         IllegalArgumentException refused =
                 assertThrows(IllegalArgumentException.class, () -> HelpIndex.read("a\tb"));
         assertEquals(
-                "the help row \"a\tb\" has 2 columns; it must have 9: build the index anew",
+                "the help row \"a\tb\" has 2 columns; it must have 9: build the index again",
                 refused.getMessage());
     }
 

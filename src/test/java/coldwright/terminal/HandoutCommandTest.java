@@ -96,7 +96,7 @@ class HandoutCommandTest {
                 unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
         assertEquals(
                 there.toString().replace('\\', '/')
-                        + " is there already. Write it anew? (yes or no): \n",
+                        + " is there already. Overwrite it? (yes or no): \n",
                 unwilling.out());
         assertTrue(unwilling.err().contains("there.html was left as it is; "), unwilling.err());
         assertEquals("precious", Files.readString(there));
@@ -134,7 +134,7 @@ class HandoutCommandTest {
                 ExitCode.FAILED,
                 unwilling.obey("batch", batch.toString(), "--sheet", there.toString()),
                 unwilling.err());
-        assertTrue(unwilling.out().contains("Write it anew? (yes or no)"), unwilling.out());
+        assertTrue(unwilling.out().contains("Overwrite it? (yes or no)"), unwilling.out());
         assertTrue(unwilling.err().contains("another name with --sheet, or add --replace"));
         assertEquals("precious", Files.readString(there));
         TypedSession told = TypedSession.at(200);

@@ -69,7 +69,7 @@ public final class KeyedEntryReader {
             faults.add(
                     new TextFault(
                             number,
-                            "\"%s\" is indented otherwise than by four spaces under an entry; mend its indent"
+                            "\"%s\" is indented otherwise than by four spaces under an entry; fix its indent"
                                     .formatted(quoted(line.strip()))));
         } else if (line.charAt(0) != '#') {
             endBlock();
@@ -83,7 +83,7 @@ public final class KeyedEntryReader {
             faults.add(
                     new TextFault(
                             number,
-                            "\"%s\" is no `key: value`; mend it, or indent it by four spaces if it is code"
+                            "\"%s\" is no `key: value`; fix it, or indent it by four spaces if it is code"
                                     .formatted(quoted(line.strip()))));
             return;
         }

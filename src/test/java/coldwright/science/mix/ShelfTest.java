@@ -128,7 +128,7 @@ class ShelfTest {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Shelf.find("blod orange juce"));
         assertEquals(
-                "\"blod orange juce\" is not on the shelf; nearest is blood orange juice, orange juice: mend the name or state it as an own ingredient",
+                "\"blod orange juce\" is not on the shelf; nearest is blood orange juice, orange juice: fix the name or state it as an own ingredient",
                 e.getMessage());
     }
 
