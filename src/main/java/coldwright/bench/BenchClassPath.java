@@ -17,7 +17,7 @@ import java.util.jar.JarFile;
 import java.util.jar.Manifest;
 import java.util.regex.Pattern;
 
-/** Finds what snippets may use: this program's own classes and the libraries of the science. */
+/** Finds what snippets may use: this program's own classes and the libraries of package science. */
 public final class BenchClassPath {
     private static final List<String> LIBRARIES =
             List.of("hipparchus", "commons-csv", "commons-io", "commons-codec");

@@ -120,7 +120,7 @@ public record Figure(
     /**
      * Adds a line through points.
      *
-     * @param name what the legend calls it
+     * @param name the name in the legend
      * @param xs the x values of the points
      * @param ys their y values
      * @return the figure with that line
@@ -132,7 +132,7 @@ public record Figure(
     /**
      * Adds a line given as a function.
      *
-     * @param name what the legend calls it
+     * @param name the name in the legend
      * @param from where it begins on the x axis
      * @param to where it ends
      * @param function gives the y value at each x value
@@ -146,7 +146,7 @@ public record Figure(
     /**
      * Adds single points.
      *
-     * @param name what the legend calls them
+     * @param name the name in the legend
      * @param xs their x values
      * @param ys their y values
      * @return the figure with those points
@@ -158,7 +158,7 @@ public record Figure(
     /**
      * Adds a band between two lines given as functions.
      *
-     * @param name what the legend calls it
+     * @param name the name in the legend
      * @param xs the x values
      * @param low gives the lower value at each x value
      * @param high gives the upper value at each x value
@@ -173,7 +173,7 @@ public record Figure(
     /**
      * Adds labelled bars.
      *
-     * @param name what the legend calls them
+     * @param name the name in the legend
      * @param words the label under each bar
      * @param values the height of each bar
      * @return the figure with those bars

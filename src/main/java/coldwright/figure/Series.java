@@ -21,7 +21,7 @@ public sealed interface Series {
     /**
      * A line through points.
      *
-     * @param name what the legend calls it
+     * @param name the name in the legend
      * @param x the x values of the points
      * @param y their y values
      */
@@ -40,7 +40,7 @@ public sealed interface Series {
     /**
      * Single points, such as measured ones.
      *
-     * @param name what the legend calls them
+     * @param name the name in the legend
      * @param x the x values of the points
      * @param y their y values
      */
@@ -59,7 +59,7 @@ public sealed interface Series {
     /**
      * A band between a low and a high line: the range of uncertainty.
      *
-     * @param name what the legend calls it
+     * @param name the name in the legend
      * @param x the x values
      * @param low the lower line
      * @param high the upper line
@@ -81,7 +81,7 @@ public sealed interface Series {
     /**
      * Labelled bars.
      *
-     * @param name what the legend calls them
+     * @param name the name in the legend
      * @param words the label under each bar
      * @param values the height of each bar
      */

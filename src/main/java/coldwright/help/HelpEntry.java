@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param name the name alone, such as {@code icePercentAt}
  * @param owner the type it belongs to, such as {@code FreezingCurve} or {@code Cold.Machine}; empty
  *     for a top-level type and for a Java keyword
- * @param kind what it is
+ * @param kind its kind
  * @param signature how it is written, with the units of numbers, such as {@code
  *     icePercentAt(temperatureC in °C) → %}
  * @param result the result type, as Java writes it; empty for a Java keyword

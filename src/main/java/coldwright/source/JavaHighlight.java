@@ -13,7 +13,7 @@ import javax.lang.model.SourceVersion;
  *
  * @param start where it begins, characters from the text's start
  * @param end where it ends, exclusive
- * @param kind what it is
+ * @param kind its kind
  */
 public record JavaHighlight(int start, int end, Kind kind) {
     /** Contextual keywords, which {@link SourceVersion} treats as names. */

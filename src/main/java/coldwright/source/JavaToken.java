@@ -3,7 +3,7 @@ package coldwright.source;
 /**
  * A token of Java text.
  *
- * @param kind what it is
+ * @param kind its kind
  * @param start where it begins, characters from the text's start
  * @param end where it ends, exclusive
  */
