@@ -80,7 +80,8 @@ class DietOffersTest {
             throws BatchFileException {
         Recipe tub = batch.recipe.by(batch.recipe.setup().by(Recipe.Method.TUB));
         List<ProposedChange> offers = new ArrayList<>();
-        // the freezing changes which findings there are, not what may be offered: two by two ways do
+        // the freezing changes which findings there are, not what may be offered: two by two ways
+        // do
         boolean both = batch == Batch.OAT_AND_COCONUT || batch == Batch.CUSTARD;
         for (Recipe recipe : both ? List.of(batch.recipe, tub) : List.of(tub)) {
             BatchAnalysis all = of(recipe);
