@@ -1,8 +1,7 @@
 package coldwright.science;
 
 /**
- * A value that its sources do not pin down: the best figure with the lowest and the highest that
- * they allow.
+ * An uncertain value: the best figure with the lowest and the highest that its sources allow.
  *
  * @param low lowest, in the unit of whatever gives the band
  * @param middle best figure
@@ -22,7 +21,7 @@ public record Band(double low, double middle, double high) {
     }
 
     /**
-     * A value that is known without spread.
+     * A band without spread.
      *
      * @param value the value
      * @return low, middle and high all the same
@@ -32,7 +31,7 @@ public record Band(double low, double middle, double high) {
     }
 
     /**
-     * The same band in proportion.
+     * The band times a factor.
      *
      * @param factor zero or more
      * @return every value times the factor
@@ -53,7 +52,7 @@ public record Band(double low, double middle, double high) {
     }
 
     /**
-     * Whether a value lies in the band.
+     * Whether a value is in the band.
      *
      * @param value the value
      * @return true from low to high

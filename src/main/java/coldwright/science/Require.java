@@ -2,7 +2,7 @@ package coldwright.science;
 
 import coldwright.text.DisplayText;
 
-/** Checks at the door: each names the value, what it was and what it may be. */
+/** Argument checks; each error names the value, its figure and the allowed range. */
 public final class Require {
     private Require() {}
 
@@ -11,7 +11,7 @@ public final class Require {
      *
      * @param name the value's name with its unit, such as {@code saltPercent}
      * @param value the value
-     * @param range the range that it must lie in, with the unit for the message
+     * @param range the allowed range, with the unit for the message
      * @return the value
      * @throws IllegalArgumentException if it is not a number or outside the range
      */
@@ -35,7 +35,7 @@ public final class Require {
      *
      * @param name the value's name with its unit, such as {@code massG}
      * @param value the value
-     * @param unit the unit, for the message
+     * @param unit the unit in the message
      * @return the value
      * @throws IllegalArgumentException if it is negative, infinite or not a number
      */
@@ -53,7 +53,7 @@ public final class Require {
      *
      * @param name the value's name with its unit, such as {@code waterG}
      * @param value the value
-     * @param unit the unit, for the message
+     * @param unit the unit in the message
      * @return the value
      * @throws IllegalArgumentException if it is zero, negative, infinite or not a number
      */
@@ -66,7 +66,7 @@ public final class Require {
     }
 
     /**
-     * Writes a number as a sentence would, to one decimal.
+     * Formats a number for a sentence, to one decimal.
      *
      * @param value any number
      * @return such as {@code −2.6}
@@ -76,7 +76,7 @@ public final class Require {
     }
 
     /**
-     * Writes a number as a sentence would: no needless decimals, a real minus sign.
+     * Formats a number for a sentence: no needless decimals, a real minus sign.
      *
      * @param value any number
      * @return at most six significant digits, such as {@code −2.64}
@@ -90,7 +90,7 @@ public final class Require {
      *
      * @param least the least allowed value
      * @param most the greatest allowed value
-     * @param unit the unit, as it stands in a message; may be empty
+     * @param unit the unit, as used in a message; may be empty
      */
     public record Range(double least, double most, String unit) {}
 }

@@ -1,6 +1,6 @@
 package coldwright.science;
 
-/** Temperatures: everything outside this file speaks °C. */
+/** Temperature constants and conversions; all other code uses °C. */
 public final class Temperature {
     /** 0 °C in K, exact by definition (BIPM, The International System of Units, 9th ed., 2019). */
     public static final double ZERO_C_IN_K = 273.15;
@@ -20,7 +20,7 @@ public final class Temperature {
     private Temperature() {}
 
     /**
-     * Turns °C into K.
+     * Converts °C to K.
      *
      * @param temperatureC temperature, °C
      * @return the same temperature, K
@@ -30,7 +30,7 @@ public final class Temperature {
     }
 
     /**
-     * Turns K into °C.
+     * Converts K to °C.
      *
      * @param temperatureK temperature, K
      * @return the same temperature, °C
@@ -40,9 +40,9 @@ public final class Temperature {
     }
 
     /**
-     * Checks a temperature at the door.
+     * Checks that a temperature is in the range of the models.
      *
-     * @param name what it is called, for the message
+     * @param name its name in the message
      * @param temperatureC temperature, °C, {@value #COLDEST_C} to {@value #WARMEST_C}
      * @return the temperature
      * @throws IllegalArgumentException if it is outside the range or not a number

@@ -1,8 +1,8 @@
 /**
- * The core calculator: what fat, sugar, salt, alcohol, milk solids and motion do to ice.
+ * The core calculator: the effect of fat, sugar, salt, alcohol, milk solids and motion on ice.
  *
  * <p>Pure Java with cited models, no window and no input or output beyond its own data files. This
- * package holds only what all rooms below it share: the checks at the door and the zero of the
- * Celsius scale.
+ * package contains only the classes that its subpackages share: argument checks, temperatures and
+ * bands.
  */
 package coldwright.science;

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A bag of mix in its bath of ice and salt, cut across, to scale: how warm mix, wall and bath are
- * while it freezes.
+ * A cross-section of a bag of mix in its bath of ice and salt, to scale, with the temperatures of
+ * mix, wall and bath while it freezes.
  *
  * <pre>{@code
  * show(BagAcross.of(FreezePlan.bag(mix, IceAndSalt.of(2000, 500))));
@@ -24,10 +24,10 @@ public final class BagAcross {
     private static final double WIDTH_OF_HEIGHT = 1.45;
     private static final double BAR_MM = 10;
 
-    /** Where labels begin, share of the width. */
+    /** Left edge of the labels, share of the width. */
     private static final double LABELS_AT = 0.03;
 
-    /** A start at 5 °C comes out of the march a trifle warmer. */
+    /** Tolerance: a start at 5 °C is slightly warmer in the simulation. */
     private static final double SAME_C = 0.05;
 
     private static final String SOURCE =
@@ -71,7 +71,7 @@ public final class BagAcross {
                 .source(SOURCE);
     }
 
-    /** Both halves, from the middle outward; the walls last, over what lies beside them. */
+    /** Both halves, from the middle outward; the walls last, over the parts beside them. */
     private static List<Piece> pieces(BagSection section, double half) {
         List<Piece> pieces = new ArrayList<>();
         List<BagSection.Point> points = section.points();

@@ -14,14 +14,14 @@ import coldwright.science.crystal.Storage;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Ice crystals of a batch packed side by side, from its {@link CrystalStory}. */
+/** Drawings of the ice crystals of a batch, packed side by side, from its {@link CrystalStory}. */
 final class Crystals {
     private static final long SEED = 7;
     private static final int COUNT = 110;
     private static final int MOMENTS = 13;
     private static final double BAR_UM = 50;
 
-    /** Days are closer together at the beginning, where more happens. */
+    /** Days are closer together at the beginning because more happens there. */
     private static final double CLOSER = 1.5;
 
     private static final String SOURCE =
@@ -70,7 +70,7 @@ final class Crystals {
                 .source(SOURCE);
     }
 
-    /** The bar is 50 µm, or what can be seen where the field is much larger or smaller. */
+    /** Length of the scale bar: 50 µm, or another length if the field is much larger or smaller. */
     private static Drawing.ScaleBar bar(double widthUm) {
         double length = BAR_UM;
         while (length < widthUm / 30) {
@@ -97,7 +97,7 @@ final class Crystals {
         return timeline.isEmpty() ? 0 : timeline.get(timeline.size() - 1).hours();
     }
 
-    /** The crystals, and those parts again that come in at the other side of the field. */
+    /** The crystals, with the cut parts repeated at the opposite edge of the field. */
     private static List<Piece> pieces(GrainField field) {
         List<Piece> pieces = new ArrayList<>();
         for (Grain grain : field.grains()) {

@@ -19,7 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a microscope shows of a milk or mix, to scale.
+ * Microscope views of a milk or mix, to scale.
  *
  * <pre>{@code
  * show(Microscope.globules(milk));
@@ -30,14 +30,14 @@ import java.util.List;
  * show(BagAcross.of(plan));
  * }</pre>
  *
- * The same call always gives the same drawing: chance is seeded.
+ * The same call always gives the same drawing: random positions are seeded.
  */
 public final class Microscope {
     private static final long SEED = 20;
     private static final int WHIPPING_MOMENTS = 25;
     private static final double LONGEST_WHIPPING_MIN = 120;
 
-    /** More discs than this in all moments together make a page slow. */
+    /** Most discs in all moments together; more make a page slow. */
     private static final int MOST_DISCS = 24_000;
 
     private static final String SIZES =
@@ -139,7 +139,7 @@ public final class Microscope {
      * The ice crystals of a batch now.
      *
      * @param story a batch with ice
-     * @return some 110 of them, with a bar of 50 µm
+     * @return about 110 crystals, with a bar of 50 µm
      * @throws IllegalArgumentException if there is no ice
      */
     public static Drawing crystals(CrystalStory story) {
@@ -147,7 +147,7 @@ public final class Microscope {
     }
 
     /**
-     * The ice crystals of a batch while it is kept: they grow fewer and larger.
+     * The ice crystals of a batch in storage: they grow fewer and larger.
      *
      * @param store the store, such as {@code fresh.storedAt(-12)}
      * @param days how long, d, 0.1 to 1000
@@ -162,7 +162,7 @@ public final class Microscope {
      * The ice crystals of a batch at different points of its story: fresh, hardened, after a warm
      * spell.
      *
-     * @param stories the same batch, later and later
+     * @param stories the same batch at later and later times
      * @return the same place in the batch each time, with a bar of 50 µm
      * @throws IllegalArgumentException if none has ice
      */
@@ -170,7 +170,7 @@ public final class Microscope {
         return Crystals.course("Ice crystals of a batch", stories, "d");
     }
 
-    /** The usual field, or a smaller one if that would hold too many globules. */
+    /** The usual field, or a smaller one if that would contain too many globules. */
     private static GlobuleField fieldOf(Mix mix, GlobuleSizes sizes, int moments) {
         double fatVolumePercent = GlobuleField.fatVolumePercent(mix);
         Require.within("fatPercent", mix.fatPercent(), new Require.Range(0, 55, "%"));
@@ -200,7 +200,7 @@ public final class Microscope {
                         TypesetNumber.of(field.fatVolumePercent(), 0.1));
     }
 
-    /** The clumped ones last, so that clusters hide and are not hidden. */
+    /** The globules with clumped ones last, so that clusters are in front. */
     private static List<Piece> pieces(GlobuleField field) {
         List<Piece> pieces = new ArrayList<>();
         List<Piece> clusters = new ArrayList<>();

@@ -1,6 +1,6 @@
 /**
- * What the science sees, as drawings to scale: globules and crystals under a microscope, a bag cut
- * through. Nothing is reckoned here and nothing drawn: records of the science become pieces of a
- * {@link coldwright.figure.Drawing}.
+ * Drawings to scale from the science: globules and crystals under a microscope, a bag in
+ * cross-section. Nothing is calculated or rendered here: science records become parts of a {@link
+ * coldwright.figure.Drawing}.
  */
 package coldwright.sight;

@@ -8,15 +8,13 @@ import org.hipparchus.linear.RealVector;
 import java.util.stream.IntStream;
 
 /**
- * The least of a strictly convex quadratic form over shares that add up to one, each within its
- * bounds.
+ * Minimises a strictly convex quadratic form over shares that add up to one, each within bounds.
  *
- * <p>While it is supposed which shares are at a bound, nothing but linear equations is left
- * (Hipparchus). The free shares move towards their solution until one of them meets a bound; once
- * they are there, the share that most wants to leave its bound is freed. When none does, the
- * conditions of Karush, Kuhn and Tucker hold, and the answer is the only one: the primal active set
- * method (J. Nocedal and S. J. Wright, Numerical Optimization, 2nd ed. 2006, algorithm 16.3, from
- * memory).
+ * <p>Given a guess at which shares are at a bound, only linear equations are left (Hipparchus). The
+ * free shares move towards their solution until one of them meets a bound; once they are there, the
+ * share with the steepest slope away from its bound is freed. When there is none, the conditions of
+ * Karush, Kuhn and Tucker are met and the answer is unique: the primal active set method (J.
+ * Nocedal and S. J. Wright, Numerical Optimization, 2nd ed. 2006, algorithm 16.3, from memory).
  */
 final class ActiveBounds {
     private static final int STEPS_PER_SHARE = 50;
@@ -36,7 +34,7 @@ final class ActiveBounds {
      * @param least least share of each
      * @param most most share of each
      * @param squares half of the quadratic form that is to be least, symmetric
-     * @param pull what the form is pulled towards
+     * @param pull linear term of the form
      */
     ActiveBounds(double[] least, double[] most, double[][] squares, double[] pull) {
         this.least = least;
@@ -46,7 +44,7 @@ final class ActiveBounds {
     }
 
     /**
-     * Finds them.
+     * Finds the best shares.
      *
      * @param near where to start; need not keep to the bounds
      * @return the best shares
@@ -72,7 +70,7 @@ final class ActiveBounds {
         return shares;
     }
 
-    /** Shares within their bounds; what then lacks of one, or is too much, goes where room is. */
+    /** Clamps the shares to their bounds and spreads the remainder where there is room. */
     private double[] feasible(double[] near) {
         double[] shares = new double[near.length];
         double lack = 1;
@@ -146,7 +144,7 @@ final class ActiveBounds {
         return new LUDecomposer(SINGULAR).decompose(matrix).solve(right).toArray();
     }
 
-    /** Half of how fast the form rises with a share. */
+    /** Half the derivative of the form by a share. */
     private double slope(int i, double[] shares) {
         double sum = -pull[i];
         for (int j = 0; j < shares.length; j++) {
@@ -155,7 +153,7 @@ final class ActiveBounds {
         return sum;
     }
 
-    /** Whether no share wants to leave its bound; frees the one that most does. */
+    /** Whether the shares are optimal; if not, frees the one with the steepest slope. */
     private boolean settled(double[] shares, boolean[] isFree) {
         double[] slopes =
                 IntStream.range(0, shares.length).mapToDouble(i -> slope(i, shares)).toArray();

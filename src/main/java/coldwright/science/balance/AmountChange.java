@@ -4,14 +4,14 @@ import coldwright.science.mix.Ingredient;
 import coldwright.words.Phrase;
 
 /**
- * More or less of one ingredient.
+ * A change to the amount of one ingredient.
  *
  * @param massG how much is added, g; below zero if taken out
- * @param ingredient of what
+ * @param ingredient the ingredient
  */
 public record AmountChange(double massG, Ingredient ingredient) {
     /**
-     * It in any language.
+     * The change in any language.
      *
      * @return what to add or take out
      */

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Amounts that meet targets within bounds.
+ * Finds amounts that meet targets within bounds.
  *
  * <pre>{@code
  * var found = Balance.of(1000)
@@ -19,14 +19,14 @@ import java.util.List;
  * found.mix();
  * }</pre>
  *
- * <p>Bounded least squares: the sum of squared misses is made as small as the bounds allow, the
- * total held exactly. Where several mixes do equally well, the one that spreads the total most
- * evenly is taken. Targets that are shares of the mass are exact to the solver's precision, about
- * 1e-6 of the total; others are met by repeated linearisation to {@value #MET} of their unit.
+ * <p>Bounded least squares: the sum of squared errors is as small as the bounds allow, and the
+ * total is exact. Among equally good mixes it takes the one that spreads the total most evenly.
+ * Targets that are shares of the mass are exact to the solver's precision, about 1e-6 of the total;
+ * others are met by repeated linearisation to {@value #MET} of their unit.
  *
- * @param totalG mass of the whole, g
- * @param choices what may be used
- * @param targets what is asked
+ * @param totalG total mass, g
+ * @param choices the ingredients that may be used
+ * @param targets the values to meet
  */
 public record Balance(double totalG, List<Choice> choices, List<Target> targets) {
     /** A target counts as met when it is missed by no more than this, in its own unit. */
@@ -35,7 +35,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     private static final int MOST_ROUNDS = 25;
     private static final double STILL = 1e-7;
 
-    /** Checks and copies what is given. */
+    /** Checks the values and copies the lists. */
     public Balance {
         Require.positive("totalG", totalG, "g");
         choices = List.copyOf(choices);
@@ -43,9 +43,9 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     }
 
     /**
-     * A balance that asks nothing yet.
+     * A balance without targets.
      *
-     * @param totalG mass of the whole, g
+     * @param totalG total mass, g
      * @return the balance to add to
      */
     public static Balance of(double totalG) {
@@ -53,7 +53,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     }
 
     /**
-     * Allows ingredients, as much of each as it takes.
+     * Allows ingredients in any amount.
      *
      * @param ingredients the ingredients
      * @return the balance with them
@@ -79,10 +79,10 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     }
 
     /**
-     * Asks for something.
+     * Adds a target.
      *
-     * @param value what it shall be, in the trait's unit
-     * @param trait what is measured
+     * @param value target value, in the trait's unit
+     * @param trait the trait
      * @return the balance with that target
      */
     public Balance aiming(double value, Trait trait) {
@@ -94,7 +94,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     /**
      * Finds the amounts.
      *
-     * @return the nearest mix, and what it misses
+     * @return the nearest mix and its shortfalls
      * @throws IllegalArgumentException if nothing may be used, or the bounds can't add up to the
      *     total
      */

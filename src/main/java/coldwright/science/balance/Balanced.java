@@ -6,15 +6,15 @@ import coldwright.science.mix.Mix;
 import java.util.List;
 
 /**
- * What a balance found.
+ * The result of a balance.
  *
  * @param mix the amounts that come nearest to the targets
  * @param shortfalls the targets that can't be met within the bounds; empty if all are met
- * @param atLimit the ingredients that stand at the least or most allowed, which is what holds unmet
- *     targets back
+ * @param atLimit the ingredients at the least or most allowed amount; these limits keep targets
+ *     from being met
  */
 public record Balanced(Mix mix, List<Shortfall> shortfalls, List<Ingredient> atLimit) {
-    /** Copies what is given. */
+    /** Copies the lists. */
     public Balanced {
         shortfalls = List.copyOf(shortfalls);
         atLimit = List.copyOf(atLimit);

@@ -8,19 +8,19 @@ import java.util.List;
 /**
  * A change to a batch that grants a wish.
  *
- * @param wish what was wished
- * @param changes what to add and take out; empty if the batch has it already
+ * @param wish the wish
+ * @param changes amounts to add and take out; empty if the batch meets the wish already
  * @param before the batch as it was
  * @param after the batch with the changes
  */
 public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix after) {
-    /** Copies what is given. */
+    /** Copies the list. */
     public BatchFix {
         changes = List.copyOf(changes);
     }
 
     /**
-     * How much is moved in all.
+     * Total change.
      *
      * @return grams added and taken out together
      */
@@ -29,7 +29,7 @@ public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix af
     }
 
     /**
-     * The trait as it was.
+     * The trait before the change.
      *
      * @return in the trait's unit
      */
@@ -38,7 +38,7 @@ public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix af
     }
 
     /**
-     * The trait with the changes.
+     * The trait after the change.
      *
      * @return in the trait's unit
      */
@@ -47,9 +47,9 @@ public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix af
     }
 
     /**
-     * It in any language.
+     * The change in any language.
      *
-     * @return what to change, and the trait before and after
+     * @return the change, and the trait before and after
      */
     public Phrase phrase() {
         return changes.isEmpty()

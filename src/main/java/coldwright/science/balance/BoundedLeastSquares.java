@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Shares of a total, each within its bounds, whose weighted rows come nearest to wanted values.
+ * Finds shares of a total, each within bounds, whose weighted rows come nearest to wanted values.
  *
  * <p>A small ridge pulls towards the shares given, which makes the answer unique ({@link
- * ActiveBounds}); since each call starts from the answer before, the pull fades (the proximal point
+ * ActiveBounds}); because each call starts from the last answer, the pull fades (the proximal point
  * method: Rockafellar 1976, SIAM J. Control Optim. 14:877, from memory).
  */
 final class BoundedLeastSquares {
@@ -21,7 +21,7 @@ final class BoundedLeastSquares {
         most = choices.stream().mapToDouble(c -> Math.min(1, c.mostG() / totalG)).toArray();
     }
 
-    /** The total spread evenly, bounds aside. */
+    /** The total spread evenly, ignoring bounds. */
     double[] even() {
         double[] shares = new double[least.length];
         Arrays.fill(shares, 1.0 / shares.length);
@@ -31,7 +31,7 @@ final class BoundedLeastSquares {
     /**
      * The best shares near to given ones.
      *
-     * @param centre the shares to stay near to, as far as the rows don't mind
+     * @param centre the shares to stay near where the rows leave a choice
      * @param rows one row of factors for each wanted value
      * @param wanted the values
      * @return shares within the bounds that add up to one

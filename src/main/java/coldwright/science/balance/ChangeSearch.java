@@ -16,14 +16,14 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 
 /**
- * A search among changes of one kind after another that keeps the smallest that grant a wish.
+ * Tries one kind of change after another and keeps the smallest that grant a wish.
  *
  * <p>Each amount is found by Brent's method (Hipparchus) on the far side of the edge, so that it
- * grants the wish and not only nearly. A change that would have to move more than the largest of
- * those kept is dropped after one look.
+ * grants the wish and not only nearly. A change larger than the largest one kept is dropped after
+ * one evaluation.
  */
 final class ChangeSearch {
-    /** How far inside the wish a mend aims, as a share of the wish's width. */
+    /** How far inside the wish a fix aims, as a share of the wish's width. */
     private static final double INSIDE = 0.02;
 
     private static final double PRECISION_G = 1e-4;
@@ -39,8 +39,8 @@ final class ChangeSearch {
     /**
      * A search that has found nothing yet.
      *
-     * @param count how many mends to keep
-     * @param start what is taken out in any case
+     * @param count how many fixes to keep
+     * @param start the changes that every fix includes
      */
     ChangeSearch(int count, BatchFix start) {
         this.count = count;
@@ -53,7 +53,7 @@ final class ChangeSearch {
         startsOff = now - edge;
     }
 
-    /** The mends kept, the smallest first. */
+    /** The fixes found, the smallest first. */
     List<BatchFix> found() {
         return List.copyOf(kept);
     }
@@ -108,7 +108,7 @@ final class ChangeSearch {
         }
     }
 
-    /** What a change leaves too little of to weigh goes; what was as little before stays. */
+    /** Drops ingredients that the change makes too small to weigh; those as small before stay. */
     private Mix applied(List<AmountChange> changes) {
         List<Amount> amounts = new ArrayList<>();
         Set<Ingredient> taken = new LinkedHashSet<>();

@@ -6,14 +6,14 @@ import coldwright.science.mix.Ingredient;
 import java.util.Objects;
 
 /**
- * An ingredient that a balance may use, and how much of it.
+ * An ingredient that a balance may use, with bounds on its amount.
  *
  * @param ingredient the ingredient
  * @param leastG no less than this, g
  * @param mostG no more than this, g; infinite for no limit
  */
 public record Choice(Ingredient ingredient, double leastG, double mostG) {
-    /** Checks what is given. */
+    /** Checks the bounds. */
     public Choice {
         Objects.requireNonNull(ingredient, "ingredient");
         Require.notNegative("the least of " + ingredient.name(), leastG, "g");
@@ -28,7 +28,7 @@ public record Choice(Ingredient ingredient, double leastG, double mostG) {
     }
 
     /**
-     * As much as it takes, from nothing up.
+     * Any amount of an ingredient.
      *
      * @param ingredient the ingredient
      * @return the choice
@@ -38,7 +38,7 @@ public record Choice(Ingredient ingredient, double leastG, double mostG) {
     }
 
     /**
-     * Just this much.
+     * A fixed amount of an ingredient.
      *
      * @param massG the mass, g
      * @param ingredient the ingredient

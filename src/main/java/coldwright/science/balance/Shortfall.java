@@ -3,25 +3,25 @@ package coldwright.science.balance;
 import coldwright.words.Phrase;
 
 /**
- * A target that could not be met.
+ * A target that can't be met.
  *
- * @param target what was asked
- * @param reached what the nearest mix has, in the trait's unit
+ * @param target the target
+ * @param reached value of the nearest mix, in the trait's unit
  */
 public record Shortfall(Target target, double reached) {
     /**
-     * How far off it is.
+     * The difference from the target.
      *
-     * @return reached less asked, in the trait's unit
+     * @return value reached minus target, in the trait's unit
      */
     public double missedBy() {
         return reached - target.value();
     }
 
     /**
-     * It in any language.
+     * The shortfall in any language.
      *
-     * @return what was reached and asked
+     * @return the value reached and the target
      */
     public Phrase phrase() {
         return Phrase.of(

@@ -15,9 +15,9 @@ import java.util.Set;
  * The smallest changes to a batch that grant a wish: one ingredient more or less, or one in place
  * of another at the same weight, ranked by the grams moved.
  *
- * <p>Each amount is found at the near edge of the wish, so a mend changes no more than it must.
- * What grants the wish only with more than half the batch's weight is left out, and so is what
- * {@link SuggestionLimits} refuses: a new allergen, alcohol, much salt.
+ * <p>Each amount is found at the near edge of the wish, so a fix changes no more than it must.
+ * Changes of more than half the batch's weight are left out, and so are those that {@link
+ * SuggestionLimits} refuses: a new allergen, alcohol, much salt.
  */
 public final class SmallestChange {
     /** The most that one change may move, as a share of the batch's weight. */
@@ -26,26 +26,26 @@ public final class SmallestChange {
     private SmallestChange() {}
 
     /**
-     * All mends by one ingredient or one exchange, the smallest first.
+     * All fixes by one ingredient or one exchange, the smallest first.
      *
      * @param mix the batch as it is
-     * @param wish what is wished
+     * @param wish the wish
      * @param atHand ingredients that may be added; those in the batch may always be changed
-     * @return the mends; one without changes if the batch has it already; empty if nothing at hand
-     *     grants the wish
+     * @return the fixes; one without changes if the batch meets the wish already; empty if no
+     *     ingredient grants it
      */
     public static List<BatchFix> ranked(Mix mix, Wish wish, Collection<Ingredient> atHand) {
         return smallest(Integer.MAX_VALUE, mix, wish, atHand);
     }
 
     /**
-     * The few smallest mends, found sooner than all.
+     * The few smallest fixes, found faster than all of them.
      *
      * @param count how many at most
      * @param mix the batch as it is
-     * @param wish what is wished
+     * @param wish the wish
      * @param atHand ingredients that may be added; those in the batch may always be changed
-     * @return as {@link #ranked}, cut off after so many
+     * @return as {@link #ranked}, at most {@code count}
      */
     public static List<BatchFix> smallest(
             int count, Mix mix, Wish wish, Collection<Ingredient> atHand) {

@@ -10,29 +10,29 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What a suggested change must never do to a batch: bring an allergen or an animal ingredient that
- * it doesn't have, add alcohol, or make it salty.
+ * Limits on suggested changes: none may add an allergen or an animal ingredient that the batch
+ * doesn't have, add alcohol, or make it salty.
  *
- * <p>Allergens are those that the shelf knows. Alcohol may not grow even where there is some,
- * because flavour extracts bring a little that nobody drinks for its strength.
+ * <p>Allergens are those listed on the shelf. Alcohol may not rise even where there is some,
+ * because small amounts often come only from flavour extracts.
  */
 public final class SuggestionLimits {
     /**
      * Most salt that a suggestion may lead to, % by mass of the batch; sodium chloride with
      * potassium and calcium chloride, as far as they were added. Common practice, no source. For
      * comparison USDA SR24 19095, vanilla ice cream, has 80 mg of sodium in 100 g, which is 0.2 %
-     * as salt; of its ice creams none has more than 110 mg (01243), 0.28 %.
+     * as salt; none of its ice creams has more than 110 mg (01243), 0.28 %.
      */
     public static final double MOST_SALT_PERCENT = 0.5;
 
-    /** Of animals or perhaps so, and on no list of allergens. */
+    /** Ingredients that are or may be of animal origin and are on no list of allergens. */
     private static final Set<Ingredient> ANIMAL =
             Set.of(Shelf.HONEY, Shelf.GELATINE, Shelf.MONO_AND_DIGLYCERIDES);
 
     private static final List<Component> SALTS =
             List.of(Component.SALT, Component.POTASSIUM_CHLORIDE, Component.CALCIUM_CHLORIDE);
 
-    /** What sums of floating-point numbers may be off, g and %. */
+    /** Rounding error of floating-point sums, g and %. */
     private static final double ROUNDING = 1e-9;
 
     private SuggestionLimits() {}
@@ -41,7 +41,7 @@ public final class SuggestionLimits {
      * Whether more of an ingredient may be suggested at all.
      *
      * @param mix the batch as it is
-     * @param ingredient what would be added
+     * @param ingredient the ingredient to add
      * @return false if it brings alcohol, or an allergen or an animal ingredient that the batch
      *     doesn't have
      */

@@ -5,13 +5,13 @@ import coldwright.science.Require;
 import java.util.Objects;
 
 /**
- * What a mix shall have.
+ * Target value for a mix.
  *
- * @param trait what is measured
- * @param value what it shall be, in the trait's unit
+ * @param trait the trait
+ * @param value target value, in the trait's unit
  */
 public record Target(Trait trait, double value) {
-    /** Checks what is given. */
+    /** Checks the value. */
     public Target {
         Objects.requireNonNull(trait, "trait");
         if (!Double.isFinite(value)) {

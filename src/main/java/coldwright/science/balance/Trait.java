@@ -13,10 +13,10 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Something that can be measured of a mix and so be aimed at.
+ * A measurable property of a mix, which a balance can aim at.
  *
  * <p>A trait is <em>by mass</em> if it is a share of the whole: it then mixes in proportion and a
- * balance finds it in one go. All others are found step by step.
+ * balance solves it directly. All others are solved by iteration.
  */
 public final class Trait {
     private static final String AREA = "science.balance";
@@ -27,8 +27,8 @@ public final class Trait {
     public static final Trait WATER = component("water", Component.Kind.WATER);
 
     /**
-     * Fat of milk and of everything else but egg yolk, as the trade balances a mix: yolk is counted
-     * as {@link #YOLK_SOLIDS}, its fat not once more as fat. 0 or more, in % by mass.
+     * Fat of milk and everything else but egg yolk, as the trade balances a mix: yolk fat counts
+     * only in {@link #YOLK_SOLIDS}. 0 or more, in % by mass.
      */
     public static final Trait FAT =
             byMass(
@@ -138,7 +138,7 @@ public final class Trait {
     /**
      * A trait that is a share of the whole mass and so mixes in proportion.
      *
-     * @param words its name, as the trade says it
+     * @param words its name in the trade
      * @param percentOf gives the share in a mix, % by mass
      * @return the trait
      */
@@ -149,7 +149,7 @@ public final class Trait {
     /**
      * Any other trait.
      *
-     * @param words its name, as the trade says it
+     * @param words its name in the trade
      * @param unit its unit
      * @param measure gives its value for a mix, in that unit; the same for ten times the mix
      * @return the trait
@@ -175,7 +175,7 @@ public final class Trait {
     }
 
     /**
-     * The ice that a spoon meets at a temperature: what tells firm from soft.
+     * The ice that a spoon meets at a temperature, which decides whether it is firm or soft.
      *
      * @param temperatureC the temperature, °C, −60 to 120
      * @return the trait, in % of the water; a mix with less than 62 % water counts as having as
@@ -192,7 +192,7 @@ public final class Trait {
     }
 
     /**
-     * The trait that a batch file means.
+     * Finds a trait by its name in a recipe file.
      *
      * @param words its name, such as {@code milk solids not fat} or {@code ice at -18 °C}
      * @return the trait
@@ -225,7 +225,7 @@ public final class Trait {
     /**
      * Its name.
      *
-     * @return as the trade says it
+     * @return the name used in the trade
      */
     public String words() {
         return words;
@@ -268,7 +268,7 @@ public final class Trait {
         return measure.applyAsDouble(mix);
     }
 
-    /** How many percent by mass weigh as much as one of its units when targets compete. */
+    /** Weight of one of its units against 1 % by mass when targets compete. */
     double weight() {
         return weight;
     }

@@ -11,13 +11,13 @@ import java.util.Objects;
 import java.util.function.Predicate;
 
 /**
- * What somebody wishes of a batch: a trait within bounds, and perhaps ingredients gone.
+ * A wish for a batch: a trait within bounds and, if wanted, ingredients left out.
  *
  * @param words the wish in plain words
- * @param trait what is measured
+ * @param trait the trait
  * @param least no less than this, in the trait's unit
  * @param most no more than this, in the trait's unit
- * @param unwanted which ingredients must go first
+ * @param unwanted which ingredients must be removed first
  */
 public record Wish(
         String words, Trait trait, double least, double most, Predicate<Ingredient> unwanted) {
@@ -30,7 +30,7 @@ public record Wish(
     /** How close a kept trait must stay, in its own unit. */
     private static final double KEPT = 0.5;
 
-    /** Checks what is given. */
+    /** Checks the bounds. */
     public Wish {
         Objects.requireNonNull(words, "words");
         Objects.requireNonNull(trait, "trait");
@@ -42,12 +42,12 @@ public record Wish(
     }
 
     /**
-     * A spoon goes in at this temperature: just what {@link Firmness} calls scoopable there.
+     * Scoopable at a temperature, as {@link Firmness} defines it.
      *
      * @param temperatureC the temperature, °C, −60 to 120
      * @return the wish: {@value #SCOOPABLE_LEAST_ICE_PERCENT} to {@value
-     *     #SCOOPABLE_MOST_ICE_PERCENT} % of the water is ice there, in a drier mix than ordinary as
-     *     much more as the spoon meets less of it; below −20 °C one class softer
+     *     #SCOOPABLE_MOST_ICE_PERCENT} % of the water is ice there, proportionally more in a mix
+     *     drier than ordinary; below −20 °C one class softer
      */
     public static Wish scoopableAt(double temperatureC) {
         Band ice = Firmness.scoopablePercentAt(temperatureC);
@@ -62,7 +62,7 @@ public record Wish(
      * A trait within bounds.
      *
      * @param words the wish in plain words
-     * @param trait what is measured
+     * @param trait the trait
      * @param least lower bound, in the trait's unit
      * @param most upper bound, in the trait's unit
      * @return the wish
@@ -75,7 +75,7 @@ public record Wish(
      * No alcohol, and as firm as before.
      *
      * @param mix the batch as it is
-     * @param temperatureC where its firmness shall stay, °C
+     * @param temperatureC temperature at which it must stay as firm, °C
      * @return the wish
      */
     public static Wish noAlcohol(Mix mix, double temperatureC) {
@@ -87,12 +87,12 @@ public record Wish(
     }
 
     /**
-     * Something gone, and a trait as before.
+     * Some ingredients left out, and a trait as before.
      *
      * @param words the wish in plain words
      * @param mix the batch as it is
-     * @param kept the trait that shall stay
-     * @param unwanted which ingredients must go
+     * @param kept the trait that must stay
+     * @param unwanted which ingredients must be removed
      * @return the wish
      */
     public static Wish without(String words, Mix mix, Trait kept, Predicate<Ingredient> unwanted) {
@@ -101,10 +101,10 @@ public record Wish(
     }
 
     /**
-     * The batch with what must go gone.
+     * The batch without the unwanted ingredients.
      *
      * @param mix the batch
-     * @return the rest of it, the water of spirits and the like not made up
+     * @return the rest of it, without making up for the water they brought
      * @throws IllegalArgumentException if nothing would be left
      */
     Mix cleared(Mix mix) {
@@ -118,7 +118,7 @@ public record Wish(
     }
 
     /**
-     * Whether a mix has what is wished.
+     * Whether a mix meets the wish.
      *
      * @param mix the mix
      * @return true if nothing unwanted is in it and the trait is within bounds

@@ -1,7 +1,7 @@
 /**
  * Amounts that meet targets, and the smallest change to a batch that meets a wish.
  *
- * <p>Linear equations and root finding are Hipparchus'; this package says what is asked and what
- * came of it.
+ * <p>Linear equations and root finding are Hipparchus'; this package states the problem and the
+ * result.
  */
 package coldwright.science.balance;

@@ -6,9 +6,9 @@ import coldwright.words.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a cook should mind in a bath of ice and salt. */
+/** Advice on a bath of ice and salt. */
 final class BathAdvice {
-    /** Salt much beyond this lies undissolved to the end, % of ice and salt. */
+    /** Salt far beyond this stays undissolved to the end, % of ice and salt. */
     private static final double PLENTY_PERCENT = Brine.EUTECTIC_SALT_PERCENT;
 
     /** A bath that ends warmer than this freezes slowly, °C (judgement). */

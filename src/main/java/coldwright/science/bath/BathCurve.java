@@ -7,14 +7,14 @@ import coldwright.science.thermal.PureWater;
  * A closed bath of water and salt on its phase diagram: temperature, ice, brine and undissolved
  * salt by the heat in it.
  *
- * <p>Everything rests with everything else at each moment. From cold to warm: ice and dry salt; the
- * eutectic at −21.1 °C, where brine of 23.3 % forms until ice or salt is used up; then the ice line
- * while ice is left, or the salt line while salt is left; then brine alone.
+ * <p>Everything is in equilibrium at each moment. From cold to warm: ice and dry salt; the eutectic
+ * at −21.1 °C, where brine of 23.3 % forms until ice or salt is used up; then the ice line while
+ * ice is left, or the salt line while salt is left; then brine alone.
  *
  * <p>Sources: ice line {@link Brine}; enthalpies {@link BrineHeat} and {@link PureWater}; salt line
  * straight from 23.3 % at −21.1 °C to 26.3 % at 0.1 °C and 26.4 % at 20 °C (from memory). Below 0.1
- * °C the salt that rests with brine is the dihydrate; here it is taken as dry salt, which leaves
- * out the heat of its two waters (up to 20 J per g of undissolved salt).
+ * °C the salt in equilibrium with brine is the dihydrate; here it is taken as dry salt, which
+ * leaves out the heat of its two waters (up to 20 J per g of undissolved salt).
  */
 final class BathCurve {
     private static final double COLDEST_C = -45;
@@ -143,7 +143,7 @@ final class BathCurve {
         return heatJ[n];
     }
 
-    /** Where the heat lies among the points: the index below it. */
+    /** Index of the point just below a heat. */
     int find(double heat) {
         int low = 0;
         int high = size - 1;

@@ -2,9 +2,7 @@ package coldwright.science.bath;
 
 import coldwright.science.Require;
 
-/**
- * A bath of ice and salt in time: it takes heat from batch and room. The one mutable thing here.
- */
+/** A bath of ice and salt over time, which takes heat from batch and room. Mutable. */
 public final class BathRun {
     private static final double LONGEST_MINUTES = 2880;
 
@@ -21,7 +19,7 @@ public final class BathRun {
     }
 
     /**
-     * Lets time pass; the room's heat is reckoned at the temperature at the beginning.
+     * Lets time pass; the room's heat is calculated at the temperature at the start of the step.
      *
      * @param seconds length of the step, s
      * @param batchJ heat from the batch in that time, J
@@ -79,7 +77,7 @@ public final class BathRun {
         return fromRoomJ;
     }
 
-    /** Whole minutes until it is as warm as this with nothing put in, at most two days. */
+    /** Whole minutes until it is this warm without a batch, at most two days. */
     double minutesBelow(double limitC) {
         double minutes = 0;
         while (temperatureC() < limitC && minutes < LONGEST_MINUTES) {

@@ -4,7 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 
 /**
- * What brine of table salt weighs and holds.
+ * Density, heat capacity, conductivity and enthalpy of sodium chloride brine.
  *
  * <p>Equation: density, heat capacity and conductivity are polynomials in x = salt % − 13.3897 and
  * y = t − 12.6179 °C. Enthalpy: that of water and solid salt at 25 °C, plus the heat of solution
@@ -105,7 +105,7 @@ public final class BrineHeat {
      * Heat taken up when salt dissolves at 25 °C to brine of a strength.
      *
      * @param saltPercent salt in the brine made, % by mass, 0 to 26.5
-     * @return J per g of salt, more than zero: brine made at rest cools itself
+     * @return J per g of salt, more than zero: the brine cools as salt dissolves
      */
     public static double heatOfSolutionJPerGSalt(double saltPercent) {
         double w = checkedSalt(saltPercent) / 100;

@@ -9,7 +9,7 @@ import coldwright.words.Phrase;
 import java.util.List;
 
 /**
- * A bath of ice and salt, before anything is put in it. Immutable.
+ * A bath of ice and salt before the batch goes in. Immutable.
  *
  * <pre>{@code
  * var bath = IceAndSalt.of(2000, 500).in(Vessel.COOLER_BOX);
@@ -17,16 +17,16 @@ import java.util.List;
  * bath.temperatureAfterC(150_000); // after 150 kJ
  * }</pre>
  *
- * <p>Model: well stirred and at rest with itself at each moment ({@link BathCurve}'s diagram), so
- * it never goes below −21.1 °C. Large lumps, coarse salt and a bath that nobody stirs lag behind: a
- * kitchen bath reads a few degrees warmer. Masses, never volumes: a cup of fine salt weighs about
- * twice a cup of crushed ice.
+ * <p>Model: well stirred and in equilibrium at each moment ({@link BathCurve}'s diagram), so it
+ * never goes below −21.1 °C. Large lumps, coarse salt and an unstirred bath lag behind: a kitchen
+ * bath reads a few degrees warmer. Masses, never volumes: a cup of fine salt weighs about twice a
+ * cup of crushed ice.
  *
  * <p>Caution: this bath freezes skin in seconds to minutes and burns like frost: gloves, no bare
  * hands, children only with help; rinse the outside of a bag before it is opened.
  */
 public final class IceAndSalt {
-    /** Heap of crushed ice, kg/L (judgement; cubes 0.55 to 0.6). */
+    /** Bulk density of crushed ice, kg/L (judgement; cubes 0.55 to 0.6). */
     private static final double HEAP_KG_PER_L = 0.55;
 
     private final double iceG;
@@ -62,12 +62,12 @@ public final class IceAndSalt {
     }
 
     /**
-     * The least ice and salt, from home freezer and room, that take up some heat and end at a
-     * wanted temperature just as the last ice melts.
+     * The least ice and salt, from home freezer and room, that take up an amount of heat and reach
+     * a given temperature just as the last ice melts.
      *
      * @param heatJ heat to take up, J, more than zero
      * @param endC temperature at the end, °C, −21.1 to −1
-     * @return the bath; take a quarter more, since lumps against the wall are never used up
+     * @return the bath; take a quarter more, because lumps against the wall are never used up
      */
     public static IceAndSalt leastFor(double heatJ, double endC) {
         Require.positive("heatJ", heatJ, "J");
@@ -83,7 +83,7 @@ public final class IceAndSalt {
     }
 
     /**
-     * The same with another temperature of the ice.
+     * The same with ice at another temperature.
      *
      * @param newIceC °C, −45 to 0; wet ice is at 0
      * @return a new bath
@@ -94,7 +94,7 @@ public final class IceAndSalt {
     }
 
     /**
-     * The same with water poured on at room temperature, as is done to wet the lumps.
+     * The same with water poured on at room temperature, to wet the lumps.
      *
      * @param newWaterG g, zero or more
      * @return a new bath
@@ -118,7 +118,7 @@ public final class IceAndSalt {
     /**
      * The same in another vessel.
      *
-     * @param newVessel what it stands in
+     * @param newVessel the vessel
      * @return a new bath
      */
     public IceAndSalt in(Vessel newVessel) {
@@ -148,7 +148,7 @@ public final class IceAndSalt {
     }
 
     /**
-     * Room.
+     * Room temperature.
      *
      * @return °C
      */
@@ -157,7 +157,7 @@ public final class IceAndSalt {
     }
 
     /**
-     * What it stands in.
+     * The vessel.
      *
      * @return the vessel
      */
@@ -242,8 +242,8 @@ public final class IceAndSalt {
     }
 
     /**
-     * How much heat the room brings for each degree between them: the vessel is taken as just large
-     * enough, as wide as high.
+     * Heat from the room per degree of difference, for a vessel just large enough and as wide as
+     * high.
      *
      * @return W/K
      */
@@ -263,7 +263,7 @@ public final class IceAndSalt {
     }
 
     /**
-     * How long it stays cold with nothing but the room to warm it.
+     * How long it stays cold without a batch.
      *
      * @param limitC temperature that counts as spent, °C, −21 to 10
      * @return minutes, at most two days
@@ -283,27 +283,27 @@ public final class IceAndSalt {
     }
 
     /**
-     * What to mind.
+     * Advice.
      *
-     * @return comments in any language, empty if none
+     * @return sentences in any language, empty if none
      */
     public List<Phrase> comments() {
         return BathAdvice.of(this);
     }
 
     /**
-     * What to mind, in English.
+     * Advice in English.
      *
-     * @return comments, empty if none
+     * @return sentences, empty if none
      */
     public List<String> remarks() {
         return Phrase.english(comments());
     }
 
     /**
-     * It in any language.
+     * The bath in any language.
      *
-     * @return ice and salt, and what they are in
+     * @return ice, salt and vessel
      */
     public Phrase phrase() {
         return Phrase.of(

@@ -3,7 +3,7 @@ package coldwright.science.bath;
 import coldwright.words.Worded;
 
 /**
- * What the bath stands in, by the heat that its wall lets in.
+ * The vessel of a bath, by the heat that its wall lets in.
  *
  * <p>Equation: 1/U = 1/h + s/k: still room air, with what walls radiate, h 8 W/(m²·K) (common
  * figure, from memory; free convection of gases alone 2 to 25, Y. A. Çengel's course notes, read),
@@ -25,7 +25,7 @@ public enum Vessel implements Worded {
     }
 
     /**
-     * Heat that comes through.
+     * Heat transfer coefficient of the wall.
      *
      * @return W/(m²·K)
      */

@@ -18,8 +18,9 @@ import java.util.List;
  * −30 °C an extrapolation. Trends that are published: faster when warmer (Donhowe and Hartel 1996,
  * −15 to −5 °C), hardly at all below −12 °C on slow cooling (Mo et al. 2019).
  *
- * <p>Activation energy of the slope between −15 and −5 °C comes out near 93 kJ/mol against 112 to
- * 126 recalled from memory: warm storage is underrated or cold storage overrated by up to a third.
+ * <p>Activation energy of the slope between −15 and −5 °C is near 93 kJ/mol against 112 to 126 from
+ * memory: coarsening is underestimated in warm storage or overestimated in cold storage by up to a
+ * third.
  */
 public final class Coarsening {
     private static final double SECONDS_A_DAY = 86_400;
@@ -61,7 +62,7 @@ public final class Coarsening {
      * Mean diameter after a time.
      *
      * @param startUm mean diameter at the start, µm
-     * @param storageTime how cold and how long
+     * @param storageTime temperature and time
      * @return µm
      */
     public Band meanUmAfter(double startUm, StorageTime storageTime) {
@@ -84,7 +85,7 @@ public final class Coarsening {
         return mixTable.viscosityMPaS(checked(temperatureC));
     }
 
-    /** What the figures rest on. @return sentences */
+    /** Sources and limits of the figures. @return sentences */
     public List<String> notes() {
         return List.of(
                 "Rate from diffusion and surface energy, within a factor of 2 (van Westen and Groot 2018 for sucrose); crystals far apart.",
@@ -100,7 +101,7 @@ public final class Coarsening {
     }
 
     /**
-     * Whether a temperature is colder than the diffusion data are good for.
+     * Whether a temperature is below the range of the diffusion data.
      *
      * @param temperatureC temperature, °C
      * @return true below −30 °C
@@ -110,7 +111,7 @@ public final class Coarsening {
     }
 
     /**
-     * How cold and how long.
+     * Temperature and time of storage.
      *
      * @param temperatureC temperature, °C
      * @param days time, d, zero or more

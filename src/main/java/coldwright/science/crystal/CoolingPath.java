@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>A batch that cools against a fixed cold loses heat in proportion to the difference; with the
  * heat content from the freezing curve this gives the shape of the path (a long stay just below the
- * freezing point), the given total time gives its scale. Heat capacity 3.3 J/(g·K) liquid and 1.88
+ * freezing point). The given total time gives its scale. Heat capacity 3.3 J/(g·K) liquid and 1.88
  * frozen (bulk values for ice cream, seen), latent heat 333.4 J/g.
  */
 final class CoolingPath {
@@ -39,7 +39,7 @@ final class CoolingPath {
      * Cooling or warming against a fixed surrounding.
      *
      * @param ends first and last temperature, °C
-     * @param aroundC temperature of what surrounds it, °C, beyond the last one
+     * @param aroundC temperature of the surroundings, °C, beyond the last one
      * @param totalS time in all, s
      */
     static CoolingPath against(
@@ -50,10 +50,10 @@ final class CoolingPath {
     }
 
     /**
-     * How long cooling or warming takes, in any unit, for comparing one cold with another.
+     * Relative time of cooling or warming, to compare one cold with another.
      *
      * @param ends first and last temperature, °C
-     * @param aroundC temperature of what surrounds it, °C
+     * @param aroundC temperature of the surroundings, °C
      */
     static double effort(FrozenMixTable frozenMixTable, Ends ends, double aroundC) {
         return atUnitConductance(frozenMixTable, ends, aroundC).totalS();
@@ -73,7 +73,7 @@ final class CoolingPath {
         return new CoolingPath(t, c);
     }
 
-    /** A swing about a mean, once in each period. */
+    /** A temperature that varies about a mean, once in each period. */
     static CoolingPath swing(double meanC, double swingC, Rhythm rhythm) {
         int perPeriod = 16;
         int points = (int) Math.max(2, Math.ceil(rhythm.totalS / rhythm.periodS * perPeriod));
@@ -87,7 +87,7 @@ final class CoolingPath {
         return new CoolingPath(t, c);
     }
 
-    /** Warming or cooling through in an hour, straight; nothing if it is there already. */
+    /** Linear warming or cooling in an hour; nothing if it is there already. */
     static CoolingPath ramp(double fromC, double toC) {
         return along(new double[] {0, RAMP_S}, new double[] {fromC, toC});
     }
@@ -103,7 +103,7 @@ final class CoolingPath {
         return new CoolingPath(t, c);
     }
 
-    /** The same path in a part of the time. */
+    /** The same path in a fraction of the time. */
     CoolingPath faster(double timeShare) {
         double[] t = seconds.clone();
         for (int k = 0; k < t.length; k++) {

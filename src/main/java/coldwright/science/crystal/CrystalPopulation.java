@@ -3,24 +3,23 @@ package coldwright.science.crystal;
 import java.util.Arrays;
 
 /**
- * How many crystals there are of each size; the working state of the population balance.
+ * Number of crystals of each size: the mutable state of the population balance.
  *
  * <p>Classes are bounded by edges in u = R³ (µm³). Within a class the crystals are spread evenly in
  * u. Growth moves the edges and keeps the numbers (method of characteristics), so that nothing
- * smears; {@link #refine} lays new edges when few classes are left. The sum of R³ over all crystals
+ * smears; {@link #refine} sets new edges when few classes are left. The sum of R³ over all crystals
  * is ice volume × 3/(4π).
  *
- * <p>Growth law: du/dt = 3A(S R − 1)(1 + βR). A holds diffusion and surface energy (µm³/s), S is
- * the undercooling of the liquid (1/µm; at rest it is one over the radius that neither grows nor
- * melts), β is the screening by neighbours (1/µm, zero for crystals far apart). S is solved in
- * every step such that the ice volume comes out as the freezing curve demands: conserved to
- * rounding.
+ * <p>Growth law: du/dt = 3A(S R − 1)(1 + βR). A combines diffusion and surface energy (µm³/s), S is
+ * the undercooling of the liquid (1/µm; at equilibrium it is one over the radius that neither grows
+ * nor melts), β is the screening by neighbours (1/µm, zero for crystals far apart). S is solved in
+ * every step so that the ice volume follows the freezing curve: conserved to rounding.
  */
 final class CrystalPopulation {
     /** Classes after refining. */
     static final int CLASSES = 160;
 
-    /** Fewest classes before edges are laid anew. */
+    /** Fewest classes before new edges are set. */
     private static final int FEWEST = 70;
 
     /** Share of the log-normal seeds after which the rest is left out. */
@@ -73,7 +72,7 @@ final class CrystalPopulation {
         return numbers[j];
     }
 
-    /** Share of a class that lies above a cube of the radius. */
+    /** Share of a class above a cube of the radius. */
     double partAbove(int j, double limitCube) {
         double low = edges[j];
         double high = edges[j + 1];
@@ -98,7 +97,7 @@ final class CrystalPopulation {
         return sumCubes;
     }
 
-    /** Sum over all crystals of what stands at the edges, the two of a class averaged. */
+    /** Sum over all crystals of a value at the edges, averaged over the two edges of a class. */
     private double twoSided(double[] atEdges) {
         double[] crystals = numbers;
         double sum = 0;
@@ -135,10 +134,7 @@ final class CrystalPopulation {
         return sumPowers(1) / count();
     }
 
-    /**
-     * Adds small crystals, log-normal in radius, of a given sum of R³; numbers and volume follow
-     * the classes, the volume exactly.
-     */
+    /** Adds small crystals, log-normal in radius, whose volume is exactly a given sum of R³. */
     void seed(double medianUm, double logSpread, double sumCubes) {
         split(medianUm);
         this.sumCubes = Double.NaN;
@@ -210,7 +206,7 @@ final class CrystalPopulation {
         scaleTo(before);
     }
 
-    /** Lays new edges, even in radius, when few classes are left; keeps number and volume. */
+    /** Sets new edges, even in radius, when few classes are left; keeps number and volume. */
     void refine() {
         if (size < FEWEST || size > 2 * CLASSES) {
             relay();
@@ -241,7 +237,7 @@ final class CrystalPopulation {
         }
     }
 
-    /** Splits wide classes of small crystals, which changes nothing but lets seeds fit in. */
+    /** Splits wide classes of small crystals to make room for seeds; changes nothing else. */
     private void split(double medianUm) {
         if (fineBelow(3 * medianUm, 0.4 * medianUm)) {
             return;
@@ -266,7 +262,7 @@ final class CrystalPopulation {
         return true;
     }
 
-    /** Lays new edges, even in radius. */
+    /** Sets new edges, even in radius. */
     void relay() {
         double cubes = sumCubes();
         double[] even = RadiusClasses.evenUpTo(CLASSES, radii[size]);

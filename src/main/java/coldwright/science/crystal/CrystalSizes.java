@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How big the crystals are at one moment. Sizes are diameters of spheres of the same volume.
+ * The crystal sizes at one moment. Sizes are diameters of spheres of the same volume.
  *
  * @param meanUm mean diameter by number, µm
- * @param volumeMeanUm mean diameter by volume, µm: where the ice is
+ * @param volumeMeanUm mean diameter by volume, µm: weighted by ice
  * @param coarseIcePercent share of the ice in crystals above 50 µm, %
  * @param millionsPerMl crystals in a millilitre without air, millions
- * @param classes the middle of the band by size, for a drawing
+ * @param classes the size classes of the middle of the band
  */
 public record CrystalSizes(
         Band meanUm,

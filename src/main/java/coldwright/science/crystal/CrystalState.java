@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** Where a story stands: the slush, the three crowds of its band, and the curve so far. */
+/** The state of a story: mix table, the three populations of its band, and the curve so far. */
 record CrystalState(
         FrozenMixTable mixTable,
         LowMidHigh<GrowthIntegrator.Variant> variants,
@@ -26,10 +26,10 @@ record CrystalState(
     }
 
     /**
-     * Goes along a leg.
+     * Follows one leg of the story.
      *
      * @param legs the path for each corner of the band; the middle one gives the clock
-     * @param motions how the batch is moved, for each corner
+     * @param motions motion of the batch in each corner
      * @param stage its name
      */
     CrystalState along(
@@ -138,7 +138,7 @@ record CrystalState(
         }
     }
 
-    /** One corner at the beginning of a leg; its crowd is null where there is no ice yet. */
+    /** One corner of the band at the start of a leg; its population is null without ice. */
     private record Start(
             CoolingPath path,
             GrowthIntegrator.Motion motion,

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The life of the ice crystals of a batch, told in a cook's words. Immutable: each step gives a new
- * story.
+ * The ice crystals of a batch from freezing through storage, step by step. Immutable: each step
+ * gives a new story.
  *
  * <pre>{@code
  * var fresh = CrystalStory.of(mix).frozenBy(Method.BAG);
@@ -25,17 +25,16 @@ import java.util.List;
  * <p>Model: a population balance ({@code CrystalPopulation}). The cold wall is swept of small
  * crystals while the batch moves; they grow, melt, break and coarsen. The rate is physics, not a
  * fit: Gibbs–Thomson with diffusion of water through the freeze-concentrated liquid ({@code
- * UnfrozenSyrup}), heat in series, neighbours by the screening of J. A. Marqusee and J. Ross, J.
- * Chem. Phys. 80 (1984) 536 (from memory; it is made for little ice and is carried on to much). The
- * ice follows the freezing curve.
+ * UnfrozenSyrup}), heat in series, crowding by the screening of J. A. Marqusee and J. Ross, J.
+ * Chem. Phys. 80 (1984) 536 (from memory; it was derived for little ice and is extrapolated to
+ * much). The ice follows the freezing curve.
  *
  * <p>Band: rate halved and doubled (T. van Westen and R. D. Groot 2018 met measured rates in
  * sucrose within a factor of 2), with breakage a third and three times. A stabiliser slows the rate
  * by 1.2 (J. Mo et al., "Ice crystal coarsening in ice cream during cooling", Crystals 9 (2019)
- * 321, abstract). As drawn from a machine the sizes meet the range recalled from memory (20–35 µm);
- * hardened they come out some 20 % below it (45–55 µm): crystals that stick together are left out,
- * and so are the needles of still freezing and the difference between the outside of a tub and its
- * core.
+ * 321, abstract). At draw from a machine the sizes are within the usual range (20–35 µm, from
+ * memory); hardened they are some 20 % below it (45–55 µm). Left out: crystals that stick together,
+ * the needles of still freezing, and the difference between the outside of a tub and its core.
  */
 public final class CrystalStory {
     private static final double FRIDGE_C = 5;
@@ -50,7 +49,7 @@ public final class CrystalStory {
     }
 
     /**
-     * The beginning: the mix in the fridge.
+     * Starts a story with the mix in the fridge.
      *
      * @param mix a mix with water
      * @return the story, without ice yet
@@ -134,7 +133,7 @@ public final class CrystalStory {
                 method.moved());
     }
 
-    /** In a still tub each place freezes in a part of the time that the whole takes. */
+    /** Local freezing times: each spot of a still tub freezes in a fraction of the whole time. */
     private LowMidHigh<CoolingPath> localTimes(LowMidHigh<CoolingPath> paths) {
         return new LowMidHigh<>(
                 paths.fine().faster(state.variants().fine().time()),
@@ -160,21 +159,21 @@ public final class CrystalStory {
     }
 
     /**
-     * Put away cold.
+     * Puts the batch into cold storage.
      *
      * @param temperatureC temperature of the store, °C, −40 to −2
-     * @return the store, which asks for how long
+     * @return the store, to be given a time
      */
     public Storage storedAt(double temperatureC) {
         return new Storage(this, temperatureC);
     }
 
     /**
-     * Left out or in a warm freezer for a while, then back to where it was.
+     * Left out or in a warm freezer for a while, then back to its former temperature.
      *
      * @param temperatureC how warm it gets, °C, above the present temperature
-     * @param hours how long it stays so warm, h, 0 to 100
-     * @return the story, back at the temperature from before
+     * @param hours how long it stays that warm, h, 0 to 100
+     * @return the story, back at its former temperature
      * @throws IllegalArgumentException if nearly all ice would melt
      */
     public CrystalStory heatShock(double temperatureC, double hours) {
@@ -235,17 +234,17 @@ public final class CrystalStory {
                 : CrystalSizes.NONE;
     }
 
-    /** What the tongue says of the middle of the band. @return the texture */
+    /** Texture at the middle of the band. @return the texture */
     public Texture texture() {
         return Texture.of(meanUm().middle());
     }
 
-    /** The verdict in words, with the doubt of the band. @return an English sentence */
+    /** The verdict in words, with the uncertainty of the band. @return an English sentence */
     public String verdict() {
         return judgement().english();
     }
 
-    /** The verdict in any language, with the doubt of the band. @return a phrase */
+    /** The verdict in any language, with the uncertainty of the band. @return a phrase */
     public Phrase judgement() {
         if (!state.frozen()) {
             return phrase("not-frozen", state.temperatureC());
@@ -288,12 +287,12 @@ public final class CrystalStory {
         return state.moments();
     }
 
-    /** What is sure, what is a trend. @return English sentences, one for each kind of step */
+    /** Certain results and trends. @return English sentences, one for each kind of step */
     public List<String> notes() {
         return Phrase.english(comments());
     }
 
-    /** What is sure, what is a trend, in any language. @return one for each kind of step */
+    /** Certain results and trends, in any language. @return one for each kind of step */
     public List<Phrase> comments() {
         return evidence.stream().map(TrendEvidence::phrase).toList();
     }

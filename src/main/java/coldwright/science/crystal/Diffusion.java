@@ -4,7 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 
 /**
- * How fast molecules wander in the syrup between the crystals.
+ * Diffusion of molecules in the syrup between the crystals.
  *
  * <p>Water: log₁₀ D = −(A + B/(T − T₀)), D in m²/s, T in K, with a the water activity, A = 7 +
  * 0.175(1 − 46.46(1 − a)), B = 262.867(1 + 10.53(1 − a) − 0.3(1 − a)²), T₀ = 127.9(1 + 0.4514(1 −
@@ -15,9 +15,9 @@ import coldwright.science.Temperature;
  *
  * <p>Solutes: Stokes and Einstein, D = kT/(6πηr). H. C. Price, J. Mattsson and B. J. Murray,
  * "Sucrose diffusion in aqueous solution", Phys. Chem. Chem. Phys. 18 (2016) 19207 (abstract read)
- * found that it holds for sucrose, while for water it does not. r is 0.47 nm for sucrose (from
- * memory; it gives the accepted 5.2·10⁻¹⁰ m²/s in water at 25 °C) and goes with the cube root of
- * the molar mass.
+ * found that it is valid for sucrose but not for water. r is 0.47 nm for sucrose (from memory; it
+ * gives the accepted 5.2·10⁻¹⁰ m²/s in water at 25 °C) and is proportional to the cube root of the
+ * molar mass.
  */
 public final class Diffusion {
     private static final double BOLTZMANN = 1.380649e-23;
@@ -47,7 +47,7 @@ public final class Diffusion {
     /**
      * Diffusivity of a dissolved molecule.
      *
-     * @param molecule which, by its molar mass
+     * @param molecule the molecule, by its molar mass
      * @param viscosityMPaS viscosity of the syrup, mPa·s
      * @param temperatureC temperature, °C
      * @return m²/s

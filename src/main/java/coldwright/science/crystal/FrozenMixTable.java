@@ -6,9 +6,9 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 
-/** What a mix is made of at every temperature below its freezing point, ready for quick reading. */
+/** A table of ice and liquid of a mix at every temperature below its freezing point. */
 final class FrozenMixTable {
-    /** Coldest temperature that is laid out, °C. */
+    /** Coldest temperature in the table, °C. */
     static final double COLDEST_C = -40;
 
     /** Distance below the freezing point of line k is this times k²: fine where ice comes fast. */
@@ -22,11 +22,11 @@ final class FrozenMixTable {
     private final double volumeMlPerG;
 
     /**
-     * Lays the table out.
+     * Fills the table.
      *
      * @param solution water and solutes of the mix
-     * @param longSugars what else thickens the liquid
-     * @param bulk the mix that holds them
+     * @param longSugars other solutes that thicken the liquid
+     * @param bulk mass and density of the mix
      */
     FrozenMixTable(Solution solution, UnfrozenSyrup.LongSugars longSugars, Bulk bulk) {
         double massG = bulk.massG;
@@ -51,7 +51,7 @@ final class FrozenMixTable {
         volumeMlPerG = 1 / bulk.densityKgPerL;
     }
 
-    /** The slush of a mix. */
+    /** The table of a mix. */
     static FrozenMixTable of(Mix mix) {
         double higherG =
                 mix.massG() * mix.composition().percent(Component.HIGHER_SACCHARIDES) / 100;
@@ -63,7 +63,7 @@ final class FrozenMixTable {
                 new Bulk(mix.massG(), mix.densityKgPerL()));
     }
 
-    /** The slush of a plain solution. */
+    /** The table of a plain solution. */
     static FrozenMixTable of(Solution solution) {
         return new FrozenMixTable(
                 solution, UnfrozenSyrup.LongSugars.NONE, new Bulk(solution.totalG(), 1));
@@ -125,7 +125,7 @@ final class FrozenMixTable {
     }
 
     /**
-     * The whole that holds the solution.
+     * Mass and density of the mix that contains the solution.
      *
      * @param massG mass, g
      * @param densityKgPerL density without air, kg/L

@@ -4,7 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 
 /**
- * Small crystals melt at a lower temperature than large ones: what drives coarsening.
+ * The lower melting point of small crystals, which drives coarsening.
  *
  * <p>Equation: drop = 2γ T₀/(ρ L R).
  *

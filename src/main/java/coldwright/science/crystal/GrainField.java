@@ -7,23 +7,23 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The ice crystals of a batch in a field of view, packed by chance from the sizes and the ice of a
+ * The ice crystals of a batch in a field of view, packed at random from the sizes and the ice of a
  * {@link CrystalStory}. The same seed gives the same field.
  *
- * <p>Sizes: the story's classes by number, cut into as many parts as there are crystals, each
- * crystal the mean of its part; scaled so that the mean diameter drawn is the story's middle one.
- * Each is shown cut through its middle, as in a thin preparation where whole crystals lie side by
- * side. Number: as many as give the area of ice the share that ice has of the volume, air left out
- * (the area of a section is the volume's share: A. Delesse 1847, from memory), to within half a
- * crystal of mean area; ice beyond 95 % leaves some crystals less than theirs (at 99 % the field
- * shows 97). While ice is added the number in view may rise, for larger crystals reach a plane
- * oftener; once it stays, it falls as the mean grows. Shapes: the cells of a power diagram about
- * the packed crystals, cut back to the area of each and blunted (judgement: the model knows no
- * shapes).
+ * <p>Sizes: the story's classes by number, split into as many equal parts as there are crystals,
+ * each crystal being the mean of its part; scaled so that the mean diameter drawn is the story's
+ * middle one. Each is shown cut through its middle, as in a thin preparation where whole crystals
+ * are side by side. Number: the share of area covered by ice equals the share of volume, air left
+ * out (the area of a section is the volume's share: A. Delesse 1847, from memory), to within half a
+ * crystal of mean area; with more than 95 % ice some crystals are drawn too small (at 99 % the
+ * field shows 97). While ice is added the number in view may rise because larger crystals reach a
+ * plane more often; once the ice is constant, it falls as the mean grows. Shapes: the cells of a
+ * power diagram about the packed crystals, cut back to the area of each and blunted (judgement: the
+ * model has no shapes).
  *
  * <p>In a course the largest crystals stay where they are and the smallest vanish, as in
- * coarsening. The field is one piece of a pattern that repeats: what leaves at the right comes in
- * at the left.
+ * coarsening. The field is one tile of a repeating pattern: a crystal cut at the right edge
+ * continues at the left.
  *
  * @param widthUm width of the field, µm
  * @param heightUm height of the field, µm
@@ -162,7 +162,7 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
             double left = one.numberPercent();
             while (left > 0 && part < count) {
                 double taken = Math.min(left, room);
-                // crystals lie evenly between the ends of a class
+                // crystals are evenly spread between the ends of a class
                 double from = one.toUm() - (one.toUm() - one.fromUm()) * left / one.numberPercent();
                 double wide = (one.toUm() - one.fromUm()) * taken / one.numberPercent();
                 sums[part] += taken * (from + wide / 2);

@@ -6,23 +6,23 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Packs crystals side by side in a field that repeats: soft discs push each other apart until
- * hardly any overlap, then each gets its cell of the power diagram, cut back to its own area.
+ * Packs crystals side by side in a repeating field: soft discs push each other apart until hardly
+ * any overlap, then each gets its cell of the power diagram, cut back to its own area.
  */
 final class GrainPacking {
     private static final int FIRST_ROUNDS = 400;
     private static final int LATER_ROUNDS = 200;
 
-    /** Discs push as if so much larger, where there is room for it, so that gaps come out even. */
+    /** Factor by which discs push as if larger, where there is room, so that gaps are even. */
     private static final double APART = 1.5;
 
-    /** Closer than this discs of mixed sizes can't be packed in a plane, share of the area. */
+    /** Densest packing of discs of mixed sizes in a plane, share of the area. */
     private static final double CLOSEST = 0.8;
 
-    /** How far from a corner its two blunted corners lie, share of the side. */
+    /** Distance of the two blunted corners from the sharp one, share of the side. */
     private static final double[] BLUNTING = {0.25, 0.12, 0};
 
-    /** Overlaps of less than half a percent are let be. */
+    /** Overlaps of less than half a percent are ignored. */
     private static final double TOUCHING = 0.99;
 
     private static final double[] SIDES = {-1, 0, 1};
@@ -156,7 +156,7 @@ final class GrainPacking {
         return farthest;
     }
 
-    /** Keeps what lies on this disc's side of a line: (p − middle)·d at most as much as given. */
+    /** Keeps the part on this disc's side of a line: (p − middle)·d at most as much as given. */
     private List<Grain.Corner> cut(
             List<Grain.Corner> cell, int i, double dx, double dy, double most) {
         double[] beyond = new double[cell.size()];
@@ -200,7 +200,7 @@ final class GrainPacking {
         return blunt;
     }
 
-    /** Draws an outline together about its middle until it has an area. */
+    /** Shrinks an outline about its middle until it has an area. */
     private static List<Grain.Corner> cutTo(List<Grain.Corner> outline, double area) {
         double middleX = outline.stream().mapToDouble(Grain.Corner::xUm).average().orElse(0);
         double middleY = outline.stream().mapToDouble(Grain.Corner::yUm).average().orElse(0);

@@ -5,7 +5,7 @@ import coldwright.science.mix.Mix;
 
 import java.util.function.BiConsumer;
 
-/** Takes a crowd of crystals along a path of temperatures, step by step. */
+/** Integrates a crystal population along a path of temperatures, step by step. */
 final class GrowthIntegrator {
     /** Largest share by which the ice may change in one step. */
     private static final double ICE_STEP = 0.04;
@@ -25,7 +25,7 @@ final class GrowthIntegrator {
     /** A batch with more of its water frozen than this no longer moves, % (half is seen). */
     private static final double STIFF_ICE_PERCENT = 52;
 
-    /** Below this share of the ice at the end there is no crowd to speak of. */
+    /** Below this share of the ice at the end there are too few crystals to count. */
     private static final double FIRST_ICE = 0.01;
 
     private static final double CUBES_PER_ML = 1e12 * 3 / (4 * Math.PI);
@@ -53,10 +53,10 @@ final class GrowthIntegrator {
     }
 
     /**
-     * Goes along a path.
+     * Follows a path.
      *
      * @param start the crystals at the start, or null if there are none yet
-     * @param watcher told the time since the start, s, and the crystals, after every step
+     * @param watcher receives the time since the start, s, and the crystals, after every step
      * @return the crystals at the end, or null if there are none
      */
     CrystalPopulation follow(
@@ -144,8 +144,8 @@ final class GrowthIntegrator {
      * How the batch is moved.
      *
      * @param clearedEveryS time between two sweeps of the cold wall, s
-     * @param wallShare share of new ice that is born at the wall as small crystals, the rest grows
-     *     on the crystals that are there; zero for still freezing
+     * @param wallShare share of new ice that forms at the wall as small crystals, the rest grows on
+     *     existing crystals; zero for still freezing
      * @param breakagePerS share of crystals of 50 µm radius that break in a second
      */
     record Motion(double clearedEveryS, double wallShare, double breakagePerS) {
@@ -160,7 +160,7 @@ final class GrowthIntegrator {
      *
      * @param rate factor on the growth constant
      * @param breakage factor on breakage
-     * @param wallShare share of new ice born at a swept wall
+     * @param wallShare share of new ice formed at a swept wall
      * @param time factor on the local freezing time in still freezing
      */
     record Variant(double rate, double breakage, double wallShare, double time) {}

@@ -1,23 +1,23 @@
 package coldwright.science.crystal;
 
 /**
- * Finds the undercooling S at which growth and melting of all crystals together make just the ice
- * that the freezing curve asks for.
+ * Finds the undercooling S at which growth and melting of all crystals together give the ice of the
+ * freezing curve.
  *
- * <p>Each edge moves to rest + S·rise; what falls below zero has melted away. The ice after the
- * step rises with S, so Newton's method from the guess that nothing melts away ends in two or three
- * turns.
+ * <p>Each edge moves to rest + S·rise; crystals that fall below zero have melted. The ice after the
+ * step rises with S, so Newton's method, started from the guess that none melts away, converges in
+ * two or three steps.
  *
  * @param numbers crystals in each class
- * @param rest where the edges would lie without undercooling, µm³; one more than classes
- * @param rise by how much each edge moves up with S, µm⁴
+ * @param rest the edges without undercooling, µm³; one more than classes
+ * @param rise how far each edge moves up with S, µm⁴
  */
 record IceBalance(double[] numbers, double[] rest, double[] rise) {
     private static final int NEWTON_STEPS = 12;
     private static final double CONSERVED_SHARE = 1e-9;
 
     /**
-     * Solves.
+     * Solves for S.
      *
      * @param size how many classes count
      * @param wantedSumCubes sum of R³ over all crystals after the step, µm³

@@ -5,7 +5,7 @@ import coldwright.science.Band;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-/** The same thing three times: for the finest, the middle and the coarsest outcome of a band. */
+/** Three values: for the finest, the middle and the coarsest outcome of a band. */
 record LowMidHigh<T>(T fine, T middle, T coarse) {
     <U> LowMidHigh<U> map(Function<T, U> change) {
         return new LowMidHigh<>(change.apply(fine), change.apply(middle), change.apply(coarse));

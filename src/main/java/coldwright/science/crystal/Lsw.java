@@ -3,8 +3,8 @@ package coldwright.science.crystal;
 import coldwright.science.Require;
 
 /**
- * The shape that every crowd of crystals coarsens towards when the crystals are far apart: the
- * theory of Lifshitz, Slyozov and Wagner.
+ * The size distribution that any crystal population approaches as it coarsens with crystals far
+ * apart: the theory of Lifshitz, Slyozov and Wagner.
  *
  * <p>Equation: with z = R/⟨R⟩, f(z) = 4/9 z² (3/(3+z))^(7/3) (1.5/(1.5−z))^(11/3) e^(−z/(1.5−z))
  * for z below 1.5 and 0 above; ⟨R⟩³ grows by 4A/9 a second where each crystal grows by dR/dt =

@@ -3,9 +3,9 @@ package coldwright.science.crystal;
 import coldwright.science.Band;
 
 /**
- * How a batch is frozen. Times are common practice, no source; how often the cold wall is cleared
- * of ice is by judgement (it hardly moves the result of a moved batch, because coarsening wipes out
- * how small the first crystals were).
+ * A method of freezing a batch. Times are common practice, no source; how often the cold wall is
+ * cleared of ice is by judgement (it hardly changes the result for a moved batch, because
+ * coarsening soon removes the effect of the first size).
  */
 public enum Method {
     /** A flat bag in ice and salt, kneaded and turned all the time. */

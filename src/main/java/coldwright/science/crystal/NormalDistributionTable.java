@@ -2,7 +2,7 @@ package coldwright.science.crystal;
 
 import org.hipparchus.special.Erf;
 
-/** Share of a normal distribution below a value, from a table: seeds are sown in every step. */
+/** Share of a normal distribution below a value, as a table because each step needs it. */
 final class NormalDistributionTable {
     private static final double REACH = 5;
     private static final int STEPS = 1000;

@@ -9,9 +9,7 @@ import coldwright.science.freezer.Stage;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * A freeze plan as paths for the crystals: the fast reading gives the finest corner of the band.
- */
+/** Cooling paths from a freeze plan: the fast reading gives the finest corner of the band. */
 record PlannedCoolingPaths(FrozenMixTable mixTable, FreezePlan plan) {
     private static final double BLADE_BREAKAGE_PER_S = Method.MACHINE.breakagePerS();
     private static final double HAND_BREAKAGE_PER_S = Method.BAG.breakagePerS();

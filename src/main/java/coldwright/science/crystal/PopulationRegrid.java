@@ -5,7 +5,7 @@ final class PopulationRegrid {
     private PopulationRegrid() {}
 
     /**
-     * Numbers in new classes, from a density that is straight within each old class, its slope
+     * Numbers in new classes, from a density that is linear within each old class, with its slope
      * limited so that no class turns negative.
      *
      * @param fresh new edges, rising, spanning the old ones
@@ -52,7 +52,7 @@ final class PopulationRegrid {
      * Splits wide classes of small crystals, each piece with its share of the numbers.
      *
      * @param radius cube roots of the edges
-     * @param wanted up to which radius no class may be wider than what
+     * @param wanted the widest class allowed up to a radius
      */
     static Split split(Classes old, double[] radius, Fineness wanted) {
         double[] edges = new double[old.size * 2 + 65];

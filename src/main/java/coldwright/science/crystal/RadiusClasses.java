@@ -7,7 +7,7 @@ final class RadiusClasses {
 
     private RadiusClasses() {}
 
-    /** Edges of so many classes, even in radius, µm; one more than classes. */
+    /** Edges of a number of classes, even in radius, µm; one more than classes. */
     static double[] evenUpTo(int classes, double mostUm) {
         double[] radii = new double[classes + 1];
         for (int j = 0; j <= classes; j++) {
@@ -25,10 +25,7 @@ final class RadiusClasses {
         return cubes;
     }
 
-    /**
-     * Cube root by two turns of Halley's iteration from a root near by, true to rounding: each
-     * leaves two thirds of the former error cubed.
-     */
+    /** Cube root by two Halley iterations from a nearby root, exact to rounding. */
     static double rootNear(double cube, double near) {
         double from = near * near * near;
         if (from <= 0 || Math.abs(cube - from) > NEAR * from) {

@@ -4,7 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 
 /**
- * A cold store for a batch: how cold, how steady, how quickly it hardens in it.
+ * A cold store for a batch: its temperature, its variation, and the hardening time.
  *
  * <pre>{@code
  * story.storedAt(-18).forDays(7);
@@ -12,7 +12,7 @@ import coldwright.science.Temperature;
  * }</pre>
  */
 public final class Storage {
-    /** The coldest store that is reckoned, °C; crystals hardly change there. */
+    /** The coldest store that is calculated, °C; crystals hardly change there. */
     public static final double COLDEST_C = FrozenMixTable.COLDEST_C;
 
     private static final double USUAL_HARDENING_HOURS = 6;
@@ -53,7 +53,7 @@ public final class Storage {
     }
 
     /**
-     * The temperature swings up and down, once in 8 h unless told otherwise.
+     * Makes the temperature vary by ±, once in 8 h.
      *
      * @param byC how far each way, °C, 0 to 10
      * @return the new store
@@ -63,12 +63,12 @@ public final class Storage {
     }
 
     /**
-     * The temperature swings up and down.
+     * Makes the temperature vary by ±.
      *
      * @param byC how far each way, °C, 0 to 10
-     * @param everyHours once in so many hours, 0.25 to 240
+     * @param everyHours period, h, 0.25 to 240
      * @return the new store
-     * @throws IllegalArgumentException if nearly all ice would melt at the top of a swing
+     * @throws IllegalArgumentException if nearly all ice would melt at the warmest point
      */
     public Storage swinging(double byC, double everyHours) {
         Require.within("byC", byC, new Require.Range(0, 10, "°C"));
@@ -79,8 +79,8 @@ public final class Storage {
     }
 
     /**
-     * How long it takes to become as cold as the store. Unless told otherwise a frozen batch takes
-     * 6 h at −18 °C, a liquid one 10 h (common practice, no source), and longer in a warmer store.
+     * Sets how long it takes to become as cold as the store. By default a frozen batch takes 6 h at
+     * −18 °C, a liquid one 10 h (common practice, no source), and longer in a warmer store.
      *
      * @param hours h, 0.1 to 100
      * @return the new store
@@ -96,7 +96,7 @@ public final class Storage {
     }
 
     /**
-     * Kept so long, once hard.
+     * Keeps the batch for a time, once hardened.
      *
      * @param days d, 0 to 1000
      * @return the story
@@ -107,7 +107,7 @@ public final class Storage {
     }
 
     /**
-     * Kept so long, once hard.
+     * Keeps the batch for a time, once hardened.
      *
      * @param hours h, 0 to 24000
      * @return the story
@@ -143,7 +143,7 @@ public final class Storage {
         return story.then(now, swingC > 0 ? TrendEvidence.SWINGS : TrendEvidence.STORAGE);
     }
 
-    /** The hours told, or the usual ones at −18 °C, longer in a warmer store. */
+    /** The hours given, or the usual ones at −18 °C, longer in a warmer store. */
     private double hardeningS(CrystalState now, double aroundC) {
         if (hardeningHours > 0) {
             return hardeningHours * 3600;

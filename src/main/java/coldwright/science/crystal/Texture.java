@@ -3,12 +3,12 @@ package coldwright.science.crystal;
 import coldwright.words.Worded;
 
 /**
- * What the tongue says of the crystals.
+ * The texture of a batch by the size of its crystals.
  *
  * <p>Sources: 10 to 20 µm feels creamy (K. L. K. Cook and R. W. Hartel, "Mechanisms of ice
  * crystallization in ice cream production", Compr. Rev. Food Sci. Food Saf. 9 (2010) 213); numerous
- * crystals under about 50 µm read as smooth (R. W. Hartel, "Engineering frozen desserts", Chem.
- * Eng. Prog., May 2019); the threshold for iciness near 55 µm is from memory.
+ * crystals under about 50 µm feel smooth (R. W. Hartel, "Engineering frozen desserts", Chem. Eng.
+ * Prog., May 2019); the threshold for iciness near 55 µm is from memory.
  */
 public enum Texture implements Worded {
     /** No ice, or hardly any. */
@@ -29,7 +29,7 @@ public enum Texture implements Worded {
      * The texture for a mean size.
      *
      * @param meanUm mean diameter of the crystals, µm; zero for no ice
-     * @return what the tongue says
+     * @return the texture
      */
     public static Texture of(double meanUm) {
         for (Texture texture : values()) {
@@ -42,7 +42,7 @@ public enum Texture implements Worded {
     }
 
     /**
-     * Largest mean diameter that still counts as this.
+     * Largest mean diameter of this texture.
      *
      * @return µm
      */

@@ -2,7 +2,7 @@ package coldwright.science.crystal;
 
 import coldwright.words.Worded;
 
-/** What is published of each kind of step, and what is only this model's figure. */
+/** Evidence for each kind of step: published, or only this model's figure. */
 enum TrendEvidence implements Worded {
     MOVED,
     STILL,

@@ -9,8 +9,8 @@ import coldwright.science.glass.SyrupViscosity;
 import java.util.Map;
 
 /**
- * The liquid between the crystals at one temperature, at rest with ice, and how fast it lets them
- * trade water.
+ * The liquid between the crystals at one temperature, in equilibrium with ice, and how fast it lets
+ * them exchange water.
  *
  * <p>Water moves through solutes that stay behind (Maxwell and Stefan): N = −c a' x_w/Σ(xⱼ/Ðⱼ), a'
  * the gradient of ln a_w. With the Gibbs–Thomson shift of a_w at a round face this gives dR/dt =
@@ -18,11 +18,11 @@ import java.util.Map;
  *
  * <pre>A = 2 γ v² c x_w / (R T Σ xⱼ/Ðⱼ),   Ðⱼ = x_w Dⱼ + x_s D_w (Darken)</pre>
  *
- * with v the molar volume of ice, c moles of everything per volume, xⱼ the mole fraction of solute
- * j, x_s all of them. The non-ideality of the syrup cancels, as T. van Westen and R. D. Groot,
- * "Predicting the kinetics of ice recrystallization in aqueous sugar solutions", Cryst. Growth Des.
- * 18 (2018) 2405, point out (abstract read; the equations here were derived anew): with
- * self-diffusion coefficients they met measured rates in sucrose within a factor of 2.
+ * with v the molar volume of ice, c total moles per volume, xⱼ the mole fraction of solute j, x_s
+ * all of them. The non-ideality of the syrup cancels, as T. van Westen and R. D. Groot, "Predicting
+ * the kinetics of ice recrystallization in aqueous sugar solutions", Cryst. Growth Des. 18 (2018)
+ * 2405, point out (abstract read; the equations here were derived independently): with
+ * self-diffusion coefficients they matched measured rates in sucrose within a factor of 2.
  *
  * <p>Heat must leave the crystal too: 1/A = 1/A(diffusion) + 1/A(heat), A(heat) = k Γ/(ρL).
  */
@@ -32,12 +32,10 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
 
     private static final double WATER_G_PER_MOL = 18.015;
 
-    /** Heat conductivity of slush, W/(m·K): between syrup 0.45 and ice 2.2; hardly matters. */
+    /** Heat conductivity of ice and syrup, W/(m·K): between 0.45 and 2.2; hardly matters. */
     private static final double CONDUCTIVITY_W_PER_MK = 0.5;
 
-    /**
-     * Volume of dissolved sugars, mL/g (apparent, 20 °C, from memory); salts and alcohol differ.
-     */
+    /** Apparent volume of dissolved sugars at 20 °C, mL/g (memory); salts and alcohol differ. */
     private static final double SOLUTE_ML_PER_G = 0.62;
 
     /** Salts of milk and fruit count as molecules of this molar mass in diffusion. */
@@ -46,7 +44,7 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
     /**
      * The syrup left when part of the water is ice.
      *
-     * @param longSugars what else thickens it
+     * @param longSugars other solutes that thicken it
      * @param liquidWaterG water still liquid, g, of the solution's own water
      * @param temperatureC temperature, °C, below 0
      */

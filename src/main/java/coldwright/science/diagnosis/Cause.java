@@ -10,9 +10,9 @@ import java.util.List;
  *
  * @param kind which cause
  * @param reason the computed value against the usual one, and which ingredients bring it
- * @param steps how far beyond the usual it lies, in steps; the greater, the likelier
+ * @param steps how far it is beyond the usual, in steps; the greater, the likelier
  * @param sharePercent its part of all steps found for this symptom, %
- * @param remedy what to do; has the first fix's figures if there is one
+ * @param remedy what to do; includes the figures of the first fix if there is one
  * @param fixes changes to the batch with their new figures, the smallest first; may be empty
  */
 public record Cause(
@@ -46,7 +46,7 @@ public record Cause(
     }
 
     /**
-     * What to do.
+     * The remedy.
      *
      * @return an English sentence
      */

@@ -2,7 +2,7 @@ package coldwright.science.diagnosis;
 
 import coldwright.words.Worded;
 
-/** What can be behind a symptom. */
+/** A kind of cause of a symptom. */
 public enum CauseKind implements Worded {
     COARSE_CRYSTALS,
     /** Varying temperature or warming in storage. */

@@ -12,14 +12,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-/** Which ingredients bring which share of something. */
+/** The share that each ingredient contributes to something. */
 final class Contributions {
     private static final int NAMED = 3;
     private static final double WORTH_NAMING_PERCENT = 5;
 
     private Contributions() {}
 
-    /** Who lowers the freezing point, by share of the whole depression. */
+    /** Ingredients that lower the freezing point, by share of the whole depression. */
     static Optional<Phrase> ofDepression(Mix mix) {
         Map<Ingredient, Double> shares = new LinkedHashMap<>();
         for (Contribution one : mix.contributions()) {
@@ -28,7 +28,7 @@ final class Contributions {
         return largest(shares, "depression");
     }
 
-    /** Who brings a part of the composition; the part is the end of the words' key. */
+    /** Ingredients that bring a part of the composition; the part is the end of the words' key. */
     static Optional<Phrase> of(Mix mix, String part, ToDoubleFunction<Mix> percent) {
         double all = percent.applyAsDouble(mix) * mix.massG();
         if (!(all > 0)) {

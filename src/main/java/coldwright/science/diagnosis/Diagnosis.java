@@ -11,25 +11,25 @@ import java.util.Set;
 /**
  * Causes of a symptom, ranked.
  *
- * <p>Each suspect is measured on the batch and held against what is usual; how many steps it lies
- * beyond, times how much of that shows in the symptom, is its weight. The measures are computed;
- * the usual ranges are sourced or marked; the steps and shares that rank unlike things against each
- * other are judgement. So the order is a hint and the figures are the ground under it.
+ * <p>Each suspect is measured on the batch and compared with the usual range. Its weight is the
+ * number of steps beyond that range times the share that shows in the symptom. The measures are
+ * computed; the usual ranges are sourced or marked; the steps and shares that rank unlike things
+ * against each other are judgement. So treat the order as a hint and look at the figures.
  *
  * <pre>{@code
  * Diagnosis.of(Situation.of(mix).servedAt(-12), Symptom.HARD).get(0).fixes();
  * }</pre>
  */
 public final class Diagnosis {
-    /** Findings are told from a quarter of a step on. */
+    /** Findings are reported from a quarter of a step on. */
     private static final double WORTH_TELLING_STEPS = 0.25;
 
     private Diagnosis() {}
 
     /**
-     * The causes of what somebody tastes.
+     * Ranks the causes of a symptom.
      *
-     * @param situation the batch and what it meets
+     * @param situation the batch, its freezing and storage
      * @param symptom what is wrong
      * @return the causes found, the likeliest first; empty if everything measured is as usual
      */
@@ -55,10 +55,10 @@ public final class Diagnosis {
     }
 
     /**
-     * What to expect before anybody has tasted: the first cause of each symptom that the figures
-     * give reason for; of hard and too soft only the one that the figures give more reason for.
+     * Predicts symptoms before tasting: the first cause of each symptom that the figures suggest;
+     * of hard and too soft only the likelier one.
      *
-     * @param situation the batch and what it meets
+     * @param situation the batch, its freezing and storage
      * @return the findings, the most certain first; empty for a batch without fault
      */
     public static List<Finding> foresee(Situation situation) {

@@ -7,7 +7,7 @@ import coldwright.words.Phrase;
 import java.util.List;
 import java.util.Optional;
 
-/** What to expect: the causes first, then what the spoon or the tongue will find. */
+/** Sentences on what to expect: first the causes, then the symptom. */
 final class ExpectedFindings {
     static final String AREA = "science.diagnosis";
 

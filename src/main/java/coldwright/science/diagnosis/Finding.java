@@ -6,9 +6,9 @@ import coldwright.words.Phrase;
 import java.util.List;
 
 /**
- * Something to expect of a batch.
+ * A symptom to expect of a batch, with its causes.
  *
- * @param symptom what somebody would taste
+ * @param symptom the symptom
  * @param expected the causes, and what to expect
  * @param cause the likeliest of the causes
  */
@@ -32,16 +32,16 @@ public record Finding(Symptom symptom, Phrase expected, Cause cause) {
     }
 
     /**
-     * What to change.
+     * The fix.
      *
-     * @return in words, with the new figure where an amount mends it
+     * @return in words, with the new figure where changing an amount fixes it
      */
     public String mend() {
         return cause.advice();
     }
 
     /**
-     * Changes to the batch that mend its cause.
+     * Changes to the batch that fix its cause.
      *
      * @return the smallest first; may be empty
      */

@@ -9,15 +9,15 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A batch and what it meets on its way to the spoon.
+ * A batch with its freezing, storage and serving temperature.
  *
  * @param mix what is in it
  * @param coldC temperature of the bath, wall or freezer that freezes it, °C
  * @param servingC temperature at which it is served, °C
  * @param overrunPercent how much its volume grew by air, %
- * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was reckoned
- * @param steadyUm what that would be after as long in a freezer that neither swings nor warms, µm,
- *     if this one did
+ * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was calculated
+ * @param steadyUm the mean size after the same time in a freezer of steady temperature, µm, if this
+ *     one wasn't steady
  */
 public record Situation(
         Mix mix,
@@ -29,7 +29,7 @@ public record Situation(
     /** Where ice cream is scooped, °C (from memory: −15 to −12 °C in shops). */
     public static final double SERVING_C = -12;
 
-    /** Checks what is given. */
+    /** Checks the values. */
     public Situation {
         Objects.requireNonNull(mix, "mix");
         Temperature.require("coldC", coldC);
@@ -38,13 +38,13 @@ public record Situation(
     }
 
     /**
-     * A batch that was kept without swings, as far as anybody knows.
+     * A batch kept at a steady temperature, as far as is known.
      *
      * @param mix what is in it
      * @param coldC temperature of the bath, wall or freezer that freezes it, °C
      * @param servingC temperature at which it is served, °C
      * @param overrunPercent how much its volume grew by air, %
-     * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was reckoned
+     * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was calculated
      */
     public Situation(
             Mix mix,
@@ -96,7 +96,7 @@ public record Situation(
     }
 
     /**
-     * The same with its ice crystals reckoned.
+     * The same with the size of its ice crystals.
      *
      * @param meanUm mean size, µm, above zero
      * @return the new situation
@@ -107,7 +107,7 @@ public record Situation(
     }
 
     /**
-     * The same with its ice crystals reckoned, and how far they may be off.
+     * The same with the size of its ice crystals and its band.
      *
      * @param meanUm mean size with its band, µm, above zero
      * @return the new situation
@@ -118,7 +118,7 @@ public record Situation(
     }
 
     /**
-     * The same with what its crystals would be, had the freezer neither swung nor warmed.
+     * The same with the size of its crystals had the freezer been steady.
      *
      * @param meanUm mean size with its band, µm, above zero
      * @return the new situation

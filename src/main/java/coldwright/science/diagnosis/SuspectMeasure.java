@@ -13,16 +13,16 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Something measured of a batch that may cause a symptom when it lies beyond the usual.
+ * A measure of a batch that may cause a symptom when it is beyond the usual range.
  *
- * @param kind the cause, when it is one
- * @param trait what is measured
- * @param usual what is usual
- * @param side which side of the usual is at fault
+ * @param kind the kind of cause
+ * @param trait the trait measured
+ * @param usual the usual range
+ * @param side which side of the usual range is a fault
  * @param share how much of such an excess shows in the symptom, 0 to 1 (judgement)
- * @param atHand what may be added to fix it
- * @param advice the key of what to do where no amount fixes it
- * @param contributions who brings it
+ * @param atHand ingredients that may be added to fix it
+ * @param advice key of the advice where no amount fixes it
+ * @param contributions the ingredients that bring it
  */
 record SuspectMeasure(
         CauseKind kind,

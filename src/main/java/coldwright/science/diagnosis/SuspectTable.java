@@ -14,11 +14,11 @@ import coldwright.words.Phrase;
 import java.util.List;
 import java.util.Optional;
 
-/** What may be behind each symptom, for one situation. */
+/** Possible causes of each symptom in one situation. */
 final class SuspectTable {
     private static final double SORBET_BELOW_MILK_SOLIDS_PERCENT = 2;
 
-    /** With less air than this nothing is seen to shrink; by judgement. */
+    /** Below this overrun no shrinking is visible; by judgement. */
     private static final double LEAST_AIR_TO_LOSE_PERCENT = 10;
 
     private static final List<Ingredient> SUGARS = List.of(Shelf.SUCROSE, Shelf.GLUCOSE);
@@ -43,8 +43,8 @@ final class SuspectTable {
     }
 
     /**
-     * What to look at when somebody has tasted it: more than makes one expect it. What stays soft
-     * is often said not to freeze, for one.
+     * Measures to check for a tasted symptom; these are more than those that predict it. For
+     * example, a batch that stays soft is often said not to freeze.
      */
     List<SuspectMeasure> behindTasted(Symptom symptom) {
         return switch (symptom) {
@@ -88,7 +88,7 @@ final class SuspectTable {
                 mix -> Optional.empty());
     }
 
-    /** What the freezer did to the crystals beyond what as long in a steady one does. */
+    /** Crystal growth beyond that of the same time in a steady freezer. */
     private SuspectMeasure swings() {
         double um = situation.crystalUm().map(Band::middle).orElse(0.0);
         Band steady = situation.steadyUm().orElse(Band.exactly(um));
@@ -270,7 +270,7 @@ final class SuspectTable {
                 mix -> Contributions.of(mix, "protein", Mix::proteinPercent));
     }
 
-    /** Only from what the batch has: who leaves milk or egg out may have to. */
+    /** Only ingredients of the batch: a cook who leaves milk or egg out may have to. */
     private Phrase holdsAir() {
         return advice(egg ? "yolk" : milk ? "less-air" : "less-air-only");
     }

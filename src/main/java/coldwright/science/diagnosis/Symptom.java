@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** What is wrong with a batch, as the spoon or the tongue says it. */
+/** A fault of a batch, as a cook notices it. */
 public enum Symptom {
     ICY,
     HARD,
@@ -19,7 +19,7 @@ public enum Symptom {
     SHRINKS;
 
     /**
-     * In plain words.
+     * Its name in plain words.
      *
      * @return such as {@code will not freeze}
      */
@@ -28,7 +28,7 @@ public enum Symptom {
     }
 
     /**
-     * The symptom of a name.
+     * Finds a symptom by its name.
      *
      * @param words such as {@code icy} or {@code will not freeze}
      * @return the symptom

@@ -6,12 +6,12 @@ import coldwright.science.sensory.Firmness;
 import coldwright.words.Phrase;
 
 /**
- * What is usual for a measure, and who says so.
+ * The usual range of a measure, with its source.
  *
  * @param least lower end, in the measure's unit; minus infinity for none
  * @param most upper end, in the measure's unit; infinity for none
  * @param slack how far beyond an end counts as one whole step off, same unit
- * @param source where the ends come from
+ * @param source source of the ends
  */
 record UsualRange(double least, double most, double slack, Phrase source) {
     private static final Phrase MEMORY = source("memory");
@@ -41,12 +41,12 @@ record UsualRange(double least, double most, double slack, Phrase source) {
         return Phrase.of(ExpectedFindings.AREA, "source." + key);
     }
 
-    /** How many steps a value lies above the upper end; zero inside. */
+    /** Number of steps by which a value exceeds the upper end; zero inside. */
     double above(double value) {
         return Math.max(0, (value - most) / slack);
     }
 
-    /** How many steps a value lies below the lower end; zero inside. */
+    /** Number of steps by which a value is below the lower end; zero inside. */
     double below(double value) {
         return Math.max(0, (least - value) / slack);
     }

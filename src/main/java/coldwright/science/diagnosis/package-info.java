@@ -1,5 +1,2 @@
-/**
- * From what somebody tastes to its causes, ranked by what is computed of the batch, and to the mend
- * with its new figures.
- */
+/** Causes of a symptom, ranked by values calculated for the batch, and fixes with new figures. */
 package coldwright.science.diagnosis;

@@ -20,21 +20,21 @@ import java.util.List;
  * fat, whisked cold, turns to butter in about 8 to 10 minutes; the band is a third and three times.
  * c(s) is the shape of a known trend (Walstra, from memory): globules all liquid or all solid do
  * not stick, those with 10 to 50 % solid do; c = 1 at 30 % solid, falling straight to 0 at 0 % and
- * to 0.1 at 90 %. Homogenised globules with their thick coat of protein: × 0.3; with made
- * emulsifier or yolk, which thin the coat: × 3 (trends from memory, figures by judgement). So: a
- * trend, with figures for comparing batches.
+ * to 0.1 at 90 %. Homogenised globules with their thick coat of protein: × 0.3; with added
+ * emulsifier or yolk, which thin the coat: × 3 (trends from memory, figures by judgement). So the
+ * result is a trend for comparing batches.
  *
  * @param fatVolumePercent fat by volume, %, 0 to 80
  * @param temperatureC temperature while it is moved, °C, −20 to 40
  * @param homogenised whether the globules are fine and coated with protein
- * @param emulsified whether yolk or made emulsifier is there
+ * @param emulsified whether yolk or added emulsifier is present
  */
 public record Churning(
         double fatVolumePercent, double temperatureC, boolean homogenised, boolean emulsified) {
-    /** From here on the fat is butter and buttermilk, % of the fat; by judgement. */
+    /** From this share on the fat turns to butter and buttermilk, % of the fat; by judgement. */
     public static final double BUTTER_PERCENT = 65;
 
-    /** From here on the tongue finds it greasy, % of the fat; by judgement. */
+    /** From this share on the product feels greasy, % of the fat; by judgement. */
     public static final double GREASY_PERCENT = 45;
 
     private static final Band STICKING = new Band(2.9e-5 / 3, 2.9e-5, 2.9e-5 * 3);
@@ -44,7 +44,7 @@ public record Churning(
     private static final double HOMOGENISED_COAT = 0.3;
     private static final double THINNED_COAT = 3;
 
-    /** Made emulsifier that begins to matter, % of the mix; by judgement. */
+    /** Least added emulsifier that matters, % of the mix; by judgement. */
     private static final double EMULSIFIED_PERCENT = 0.05;
 
     /** Yolk solids of a frozen custard, % of the mix (US 21 CFR 135.110). */
@@ -57,7 +57,7 @@ public record Churning(
     }
 
     /**
-     * A mix that was not homogenised; yolk and emulsifier are seen in its composition.
+     * A mix that was not homogenised; yolk and emulsifier follow from its composition.
      *
      * @param mix the mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
@@ -132,7 +132,7 @@ public record Churning(
     }
 
     /**
-     * What drives it, strongest first.
+     * Reasons for the rate, strongest first.
      *
      * @return sentences
      */

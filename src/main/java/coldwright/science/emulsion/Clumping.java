@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * A field of globules while it is whisked: which have stuck together by when, and where.
+ * A field of globules while it is whisked: which ones have stuck together at a given time, and
+ * where.
  *
- * <p>How much has clumped is {@link Churning}'s, to within one globule. Which globules stick is
- * chance, the same ones staying stuck as time goes on. The shape of the clusters is this drawing's
- * own (judgement; the model gives no number of them): one cluster for each {@value
- * #GLOBULES_A_CLUSTER} globules in view; whatever sticks joins the cluster nearest to it, on the
- * side it comes from, and lies {@value #NECK} of the smaller radius deep in it, as globules do that
- * share a neck of fat but keep their shape (partial coalescence).
+ * <p>{@link Churning} gives the share that has clumped, to within one globule. Which globules stick
+ * is random, and they stay stuck. The shape of the clusters is judgement, because the model gives
+ * no number of them: one cluster for each {@value #GLOBULES_A_CLUSTER} globules in view; a globule
+ * that sticks joins the nearest cluster on the side it comes from and overlaps it by {@value #NECK}
+ * of the smaller radius, like globules that share a neck of fat but keep their shape (partial
+ * coalescence).
  */
 public final class Clumping {
     static final double GLOBULES_A_CLUSTER = 22;
@@ -36,7 +37,7 @@ public final class Clumping {
      * Prepares a field to be whisked.
      *
      * @param fresh the field before
-     * @param seed any number; another lets other globules stick
+     * @param seed any number; another makes other globules stick
      * @return its clumping
      */
     public static Clumping of(GlobuleField fresh, long seed) {
@@ -112,7 +113,7 @@ public final class Clumping {
         return best;
     }
 
-    /** Moves a globule towards the founder of a cluster until it lies in some member's neck. */
+    /** Moves a globule towards the first of a cluster until it overlaps a member by the neck. */
     private static Globule joined(List<Globule> cluster, Globule home) {
         Globule middle = cluster.get(0);
         double dx = middle.xUm() - home.xUm();

@@ -4,17 +4,17 @@ import coldwright.science.Require;
 import coldwright.science.mix.Mix;
 
 /**
- * How fast fat rises.
+ * Creaming: how fast fat rises.
  *
  * <p>Equation (Stokes): v = g d² Δρ/(18 η). Crowding slows it by (1 − φ)^4.65 (J. F. Richardson and
  * W. N. Zaki 1954, from memory).
  *
  * <p>Values: Δρ 80 kg/m³ is that of W. M. Deen's milk problem (seen); milk 1.5 to 2 mPa·s (seen).
- * Range: globules to clusters of 1 mm in thin to thick mixes, where the flow round each is slow.
+ * Range: globules to clusters of 1 mm in thin to thick mixes, where the flow around each is slow.
  * Left out: Brownian motion (it wins below some 0.5 µm), gums with a yield stress (they stop
- * creaming). Error: that of d², so the largest globules lead.
+ * creaming). Error: that of d².
  *
- * @param serum what the globules rise through
+ * @param serum the liquid that the globules rise through
  * @param fatVolumePercent fat by volume, %, 0 to 60
  */
 public record Creaming(Serum serum, double fatVolumePercent) {
@@ -41,7 +41,7 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     /**
      * A mix at rest before it is frozen.
      *
-     * @param viscosity the mix with what thickens it
+     * @param viscosity the viscosity of the mix
      * @param temperatureC temperature, °C, 0 to 80
      * @return creaming in it, at the middle of the viscosity's band
      * @throws IllegalArgumentException if the serum is lighter than fat, as in strong spirit
@@ -72,7 +72,7 @@ public record Creaming(Serum serum, double fatVolumePercent) {
      * Clusters of globules with serum between them, which weigh more than bare fat.
      *
      * @param fatShare share of fat in the cluster by volume, 0.05 to 1
-     * @return the new creaming, for the diameter of the cluster
+     * @return the new creaming; use it with the diameter of the cluster
      */
     public Creaming ofClusters(double fatShare) {
         Require.within("fatShare", fatShare, new Require.Range(0.05, 1, ""));
@@ -130,7 +130,7 @@ public record Creaming(Serum serum, double fatVolumePercent) {
      * height.
      *
      * @param sizes the globules
-     * @param vessel how high, how long
+     * @param vessel height and time
      * @return % of the fat
      */
     public double creamedPercent(GlobuleSizes sizes, Vessel vessel) {
@@ -139,7 +139,7 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * What the globules rise through.
+     * The liquid that the globules rise through.
      *
      * @param densityGapKgPerM3 its density less that of fat, kg/m³, 0.1 to 500
      * @param viscosityMPaS its viscosity, mPa·s, 0.2 to 10⁷
@@ -154,7 +154,7 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * A vessel left to stand.
+     * A vessel at rest.
      *
      * @param heightMm height of the liquid, mm
      * @param hours time, h

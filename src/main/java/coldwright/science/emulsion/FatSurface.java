@@ -9,14 +9,14 @@ import coldwright.science.mix.Tally;
 import java.util.Objects;
 
 /**
- * The skin of the fat globules: how much there is and what is there to cover it.
+ * The surface of the fat globules, with the protein and emulsifier available to cover it.
  *
  * <p>Equation: surface per mass of fat = 6/(ρ d32), ρ {@value #FAT_KG_PER_M3} kg/m³.
  *
  * <p>Loads: milk protein 2 mg/m² (1 to 3; the middle is the project's check value, the range from
- * memory); egg-yolk lecithin and made emulsifiers about 1.5 mg/m² (1 to 3, from memory). Yolk
- * solids hold 20 % phospholipid (from memory). Error: that of the loads; it says whether there is
- * plenty or want, not the last percent. Of the milk protein nearly all can go to the skin.
+ * memory); egg-yolk lecithin and added emulsifiers about 1.5 mg/m² (1 to 3, from memory). Yolk
+ * solids contain 20 % phospholipid (from memory). Error: that of the loads; good for plenty or
+ * shortage, not for the last percent. Nearly all of the milk protein can adsorb.
  *
  * @param mix the mix
  * @param sizes its globules
@@ -25,13 +25,13 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     /** Density of milk fat, kg/m³, near 20 °C. */
     public static final double FAT_KG_PER_M3 = 920;
 
-    /** Protein on the skin, mg/m². */
+    /** Protein on the surface, mg/m². */
     public static final Band PROTEIN_MG_PER_M2 = new Band(1, 2, 3);
 
     private static final Band SMALL_EMULSIFIER_MG_PER_M2 = new Band(1, 1.5, 3);
     private static final double PHOSPHOLIPID_IN_YOLK_SOLIDS = 0.20;
 
-    /** Checks that there is a mix and a size. */
+    /** Checks that mix and sizes are present. */
     public FatSurface {
         Objects.requireNonNull(mix, "mix");
         Objects.requireNonNull(sizes, "sizes");
@@ -39,7 +39,7 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     }
 
     /**
-     * Skin of a gram of fat.
+     * Surface per gram of fat.
      *
      * @param sizes the globules
      * @return m² per g of fat
@@ -49,7 +49,7 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     }
 
     /**
-     * Skin of all the fat.
+     * Surface of all the fat.
      *
      * @return m² per 100 g of mix
      */
@@ -58,7 +58,7 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     }
 
     /**
-     * Protein that a full skin takes up.
+     * Protein that covers the whole surface.
      *
      * @return mg per g of fat
      */
@@ -67,7 +67,7 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     }
 
     /**
-     * Protein that a full skin takes up.
+     * Protein that covers the whole surface.
      *
      * @return % of the mix by mass
      */
@@ -76,8 +76,7 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     }
 
     /**
-     * How many times over the skin can be covered with the protein, yolk and emulsifier that the
-     * mix holds.
+     * How many times the protein, yolk and emulsifier of the mix can cover the surface.
      *
      * @return 1 is just enough; infinite without fat
      */

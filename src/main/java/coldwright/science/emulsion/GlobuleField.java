@@ -10,24 +10,24 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * The fat globules in a field of view, placed by chance from the sizes and the fat of a milk or
+ * The fat globules in a field of view, placed at random from the sizes and the fat of a milk or
  * mix. The same seed gives the same field.
  *
- * <p>Sizes: the log-normal of {@link GlobuleSizes}, cut into as many parts of equal number as there
- * are globules; each globule has the mean volume of its part. So the fat in focus is that of the
- * liquid to within half a globule of mean volume, the mean and the Sauter diameter are the model's
- * within 4 % from a hundred globules on (what is lost lies within the parts, most of it in the
- * largest), and nothing of it depends on the seed. Places: by chance, largest first, so that none
- * overlap; where they are too crowded for it in the plane, the least overlap of some tries.
+ * <p>Sizes: the log-normal of {@link GlobuleSizes}, split into as many parts of equal number as
+ * there are globules; each globule has the mean volume of its part. So the fat in focus is that of
+ * the liquid to within half a globule of mean volume. From a hundred globules on the mean and the
+ * Sauter diameter are within 4 % of the model's (the difference is the spread within the parts,
+ * mostly the largest). None of this depends on the seed. Positions: at random, largest first, so
+ * that none overlap; in a crowded field the least overlap of several tries.
  *
- * <p>Range: fat up to 60 % by volume, fields of up to {@value #MOST} globules. Left out: floating
- * up, flow, globules beneath the depth in focus that shine through.
+ * <p>Range: fat up to 60 % by volume, fields of up to {@value #MOST} globules. Left out: creaming,
+ * flow, globules below the depth in focus that shine through.
  *
- * @param slide what is seen
+ * @param slide the field of view
  * @param globules the globules, the largest first
  */
 public record GlobuleField(Slide slide, List<Globule> globules) {
-    /** The most globules that a field is drawn with. */
+    /** The most globules in a field. */
     public static final int MOST = 20_000;
 
     private static final int TRIES = 40;
@@ -42,7 +42,7 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
      *
      * @param mix milk, cream or mix
      * @param sizes its globules
-     * @param slide what is seen of it
+     * @param slide the field of view
      * @param seed any number; another gives another place on the slide
      * @return the field
      */
@@ -55,7 +55,7 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
      *
      * @param sizes their sizes
      * @param fatVolumePercent fat by volume, %, 0 to 60
-     * @param slide what is seen of it
+     * @param slide the field of view
      * @param seed any number; another gives another place on the slide
      * @return the field
      * @throws IllegalArgumentException if there would be more globules than can be drawn
@@ -74,11 +74,11 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * How many globules a field holds on average.
+     * Average number of globules in a field.
      *
      * @param sizes their sizes
      * @param fatVolumePercent fat by volume, %
-     * @param slide what is seen of it
+     * @param slide the field of view
      * @return their number
      */
     public static double expected(GlobuleSizes sizes, double fatVolumePercent, Slide slide) {
@@ -96,7 +96,7 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * Fat of all the globules, of what is in focus.
+     * Fat of all the globules in focus.
      *
      * @return % by volume
      */
@@ -157,7 +157,8 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
         double above = 0;
         for (int i = 0; i < count; i++) {
             double lower = 1 - (i + 1.0) / count;
-            // the volume of a log-normal lies as its number does, three squared spreads farther up
+            // the volume of a log-normal is distributed as its number, three squared spreads
+            // farther up
             double share = i == count - 1 ? 1 : 1 - below(quantile(lower) - 3 * s);
             diameters[i] = Math.cbrt(meanCube * count * (share - above));
             above = share;

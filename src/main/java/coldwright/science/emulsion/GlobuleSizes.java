@@ -11,8 +11,8 @@ import org.hipparchus.special.Erf;
  * and the number median m, the Sauter diameter d32 = m e^(2.5 s²), the number mean = m e^(s²/2),
  * the volume median = m e^(3 s²).
  *
- * <p>Left out: the many globules under 1 µm of raw milk, which hold hardly any fat; a log-normal of
- * the fat misses their number.
+ * <p>Left out: the many globules under 1 µm of raw milk, which contain hardly any fat; a log-normal
+ * of the fat misses their number.
  *
  * @param sauterDiameterUm Sauter (volume to surface) diameter, µm, 0.05 to 100
  * @param logSpread standard deviation of the natural log of the diameter, 0.05 to 1.2
@@ -30,9 +30,8 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     }
 
     /**
-     * As the cow gives it: mean 3 to 4 µm, 0.1 to 15 µm (P. F. Fox and P. L. H. McSweeney, Dairy
-     * Chemistry and Biochemistry, seen); the spread is set so that 99 % of the fat lies below 13
-     * µm.
+     * Raw milk: mean 3 to 4 µm, 0.1 to 15 µm (P. F. Fox and P. L. H. McSweeney, Dairy Chemistry and
+     * Biochemistry, seen); the spread is set so that 99 % of the fat is below 13 µm.
      *
      * @return the sizes
      */
@@ -50,7 +49,7 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     }
 
     /**
-     * Half of the globules are smaller.
+     * Median diameter by number: half of the globules are smaller.
      *
      * @return µm
      */
@@ -68,7 +67,7 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     }
 
     /**
-     * Half of the fat is in smaller globules.
+     * Median diameter by volume: half of the fat is in smaller globules.
      *
      * @return µm
      */
@@ -88,7 +87,7 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     }
 
     /**
-     * The size that a share of the fat lies below.
+     * The diameter below which a share of the fat is found.
      *
      * @param fatPercent % of the fat, 0.01 to 99.99
      * @return diameter, µm

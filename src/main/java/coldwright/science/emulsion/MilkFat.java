@@ -7,11 +7,11 @@ import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
- * How much of milk fat is solid.
+ * The solid share of milk fat.
  *
  * <p>Values: 10 °C 40–55 %, 20 °C 16–20, 30 °C 5, 35 °C 1 (from memory); 40 °C none; 0 °C 58–72 and
- * −20 °C 75–90 by judgement. Straight lines between. Range −20 to 40 °C, after hours of rest:
- * cooling fat lags behind. Summer fat lies low in the band, winter fat high.
+ * −20 °C 75–90 by judgement. Linear between these points. Range −20 to 40 °C, after hours of rest:
+ * cooling fat lags behind. Summer fat is low in the band, winter fat high.
  */
 public final class MilkFat {
     private static final double[] TEMPERATURE_C = {-20, 0, 10, 20, 30, 35, 40};

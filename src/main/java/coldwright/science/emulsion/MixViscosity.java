@@ -13,18 +13,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How thick a mix is before it freezes: its syrup, times what globules and proteins add, times what
- * gums add.
+ * The viscosity of a mix before it freezes: that of its syrup, times factors for globules and
+ * proteins and for gums.
  *
  * <p>Syrup: {@link SyrupViscosity}. Globules, casein and swollen starch (H. Eilers 1941; for milk
  * T. H. M. Snoeren, A. J. Damman and H. J. Klok 1982, from memory): factor (1 + 1.25 Φ/(1 −
  * Φ/0.8))², Φ the volume of all of them: fat 1.09 mL/g, milk protein 3.4 (casein 3.9 and whey
  * protein 1.5 as in milk), other protein 2, cooked starch as {@link Thickener}. Gums: specific
  * viscosity 10 (x/4)^1.4 for x = c[η] up to 4, 10 (x/4)^3.3 above (E. R. Morris et al. 1981, from
- * memory); at rest, before shear thins it.
+ * memory); at rest, before shear thinning.
  *
  * <p>Range: 0 to 80 °C. Error: milk within its published 1.5 to 2 mPa·s at 20 °C; with gums a
- * factor of two to three, for gums differ by make. Left out: ageing, fruit pulp, gels.
+ * factor of two to three, because gums differ by brand. Left out: ageing, fruit pulp, gels.
  *
  * @param mix the mix
  * @param cooked whether its starch has been cooked
@@ -42,7 +42,7 @@ public record MixViscosity(Mix mix, boolean cooked) {
     private static final double THICK_POWER = 3.3;
 
     /**
-     * A mix with its starch raw; gums are known by the names of their ingredients.
+     * A mix with its starch raw; gums are recognised by the names of their ingredients.
      *
      * @param mix the mix
      * @return its viscosity
@@ -72,7 +72,7 @@ public record MixViscosity(Mix mix, boolean cooked) {
     }
 
     /**
-     * Viscosity of what the fat globules swim in.
+     * Viscosity of the serum around the fat globules.
      *
      * @param temperatureC temperature, °C, 0 to 80
      * @return mPa·s, with the spread of gums and starch
@@ -94,9 +94,9 @@ public record MixViscosity(Mix mix, boolean cooked) {
     }
 
     /**
-     * Where the answer is less sure.
+     * Where the answer is less certain.
      *
-     * @return remarks, empty if none
+     * @return comments, empty if none
      */
     public List<String> notes() {
         List<String> notes = new ArrayList<>();

@@ -3,7 +3,7 @@ package coldwright.science.emulsion;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Globules by the square of the field that they lie in, for finding those near a place. */
+/** Globules by the square of the field that they are in, to find neighbours. */
 final class NeighbourGrid {
     private final double squareUm;
     private final int columns;
@@ -11,7 +11,7 @@ final class NeighbourGrid {
     private final List<List<Globule>> squares = new ArrayList<>();
     private double largestUm;
 
-    /** Squares no smaller than a 60th of the field, so that few have to be looked at. */
+    /** Makes squares no smaller than a 60th of the field, so that few have to be searched. */
     NeighbourGrid(Slide slide, double largestDiameterUm) {
         squareUm = Math.max(slide.widthUm() / 60, Math.min(largestDiameterUm, slide.widthUm() / 8));
         columns = (int) Math.ceil(slide.widthUm() / squareUm);
@@ -26,7 +26,7 @@ final class NeighbourGrid {
         largestUm = Math.max(largestUm, globule.radiusUm());
     }
 
-    /** How deep a globule would lie in one that is there, at the worst; zero or less for free. */
+    /** Largest overlap of a globule with one in the grid; zero or less if it is free. */
     double overlapUm(Globule globule) {
         double reach = globule.radiusUm() + largestUm;
         double worst = 0;

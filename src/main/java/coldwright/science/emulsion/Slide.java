@@ -3,11 +3,11 @@ package coldwright.science.emulsion;
 import coldwright.science.Require;
 
 /**
- * What a microscope sees of a liquid: a field of view, in focus to a certain depth.
+ * A microscope's field of view in a liquid, in focus to a certain depth.
  *
  * @param widthUm width of the field, µm, 1 to 2000
  * @param heightUm height of the field, µm, 1 to 2000
- * @param depthUm depth in focus, µm, 0.1 to 500; a globule is seen if its middle lies in it
+ * @param depthUm depth in focus, µm, 0.1 to 500; a globule is visible if its middle is in it
  */
 public record Slide(double widthUm, double heightUm, double depthUm) {
     /** Whole milk or mix under a strong lens: 100 × 70 µm, 2 µm deep (judgement). */
@@ -21,7 +21,7 @@ public record Slide(double widthUm, double heightUm, double depthUm) {
     }
 
     /**
-     * What is in focus.
+     * Volume in focus.
      *
      * @return µm³
      */
@@ -30,7 +30,7 @@ public record Slide(double widthUm, double heightUm, double depthUm) {
     }
 
     /**
-     * The same, wider and higher or less so, to the same depth.
+     * The same with width and height scaled, to the same depth.
      *
      * @param times how many times as wide and high
      * @return the new slide

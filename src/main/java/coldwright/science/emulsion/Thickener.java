@@ -6,10 +6,10 @@ import coldwright.science.mix.Ingredient;
 import java.util.Locale;
 
 /**
- * What thickens a mix, by the room that one gram takes up in water: the intrinsic viscosity for
- * gums, the swollen volume for starch.
+ * A thickener, by the volume that one gram takes up in water: the intrinsic viscosity for gums, the
+ * swollen volume for starch.
  *
- * <p>Values in dL/g, from memory, wide because they go with the make: guar 8–15, locust bean 8–15,
+ * <p>Values in dL/g, from memory, wide because they differ by brand: guar 8–15, locust bean 8–15,
  * xanthan 20–60, carrageenan 5–10, carboxymethyl cellulose 5–15, pectin 2–6, gelatine 0.3–0.7;
  * cooked starch swells to 10–25 mL/g.
  */
@@ -25,7 +25,7 @@ public enum Thickener {
     GELATINE("gelatine", new Band(0.3, 0.5, 0.7)),
     /** Only once cooked. */
     COOKED_STARCH("cooked starch", new Band(0.10, 0.16, 0.25)),
-    /** A blend from the shop whose make is not known. */
+    /** A commercial blend of unknown composition. */
     UNKNOWN_BLEND("", new Band(4, 9, 15));
 
     private final String name;
@@ -40,7 +40,7 @@ public enum Thickener {
      * The thickener in an ingredient, by the ingredient's name.
      *
      * @param ingredient anything with stabiliser in it
-     * @return the thickener, {@link #UNKNOWN_BLEND} if the name tells nothing
+     * @return the thickener, {@link #UNKNOWN_BLEND} if the name gives no clue
      */
     public static Thickener of(Ingredient ingredient) {
         String said = ingredient.name().toLowerCase(Locale.ROOT);
@@ -53,7 +53,7 @@ public enum Thickener {
     }
 
     /**
-     * Room that it takes up.
+     * Volume that one gram takes up.
      *
      * @return dL/g: intrinsic viscosity of a gum, swollen volume of starch
      */

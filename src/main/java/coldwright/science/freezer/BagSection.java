@@ -9,16 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A bag in its bath of ice and salt, cut from the middle outward at one time: how warm it is at
+ * A bag in its bath of ice and salt, cut from the middle outward at one time: the temperature at
  * every depth.
  *
- * <p>Model: the march of {@link FreezePlan} itself; nothing is reckoned anew but where its films
- * lie. A film with a coefficient h is drawn as a layer at rest k/h thick in which temperature falls
- * in a straight line (film theory, W. Nernst 1904, W. K. Lewis 1916, from memory): that of the
- * brine with the brine's conductivity, that within a kneaded bag with the content's. In the wall it
- * falls by flux × thickness/conductivity. A bag left still has no film within, but the profile of
- * its {@link LayeredBody}. The films' real edges are not sharp; their thickness has the spread of
- * {@link Film}.
+ * <p>Model: the simulation of {@link FreezePlan} itself; only the position of its films is
+ * calculated here. A film with a coefficient h is drawn as a still layer k/h thick in which
+ * temperature falls linearly (film theory, W. Nernst 1904, W. K. Lewis 1916, from memory): that of
+ * the brine with the brine's conductivity, that within a kneaded bag with the content's. In the
+ * wall it falls by flux × thickness/conductivity. A still bag has no inner film; it shows the
+ * profile of its {@link LayeredBody}. The films' real edges are not sharp; their thickness has the
+ * spread of {@link Film}.
  *
  * @param minute time since the bag went into the bath, minutes
  * @param icePercent mean ice in the bag, % of the water
@@ -44,7 +44,7 @@ public record BagSection(
      */
     public record Depth(double contentMm, double wallMm, double filmMm) {
         /**
-         * From the middle to the bath.
+         * Distance from the middle to the bath.
          *
          * @return mm
          */
@@ -62,8 +62,8 @@ public record BagSection(
     public record Point(double fromMiddleMm, double temperatureC) {}
 
     /**
-     * The bag from time to time until it leaves the bath: soft-serve, or for one that lies still
-     * the end of the plan.
+     * The bag at several times until it leaves the bath: at soft-serve, or for a still bag at the
+     * end of the plan.
      *
      * @param plan a plan for a bag in a bath of ice and salt
      * @param moments how many, 2 to 200, evenly spaced in time

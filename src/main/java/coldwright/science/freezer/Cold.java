@@ -6,19 +6,19 @@ import coldwright.science.bath.IceAndSalt;
 import coldwright.words.Phrase;
 import coldwright.words.Worded;
 
-/** Where the cold comes from: a freezer, a refrigerated wall, a bath of ice and salt. */
+/** A source of cold: a freezer, a refrigerated wall, a bath of ice and salt. */
 public sealed interface Cold extends Worded {
     /**
-     * What lies against the wall.
+     * The film at the wall.
      *
      * @return the film
      */
     Film film();
 
     /**
-     * The most heat that it can take.
+     * The most heat that it can remove.
      *
-     * @return W; infinite where nothing but the films sets a limit
+     * @return W; infinite where only the films set a limit
      */
     default double mostW() {
         return Double.POSITIVE_INFINITY;
@@ -27,11 +27,11 @@ public sealed interface Cold extends Worded {
     /**
      * Starts the clock.
      *
-     * @return the cold as it stands at the start
+     * @return the cold at the start
      */
     Run start();
 
-    /** A source of cold in time. */
+    /** A source of cold over time. */
     interface Run {
         /**
          * Temperature now.
@@ -64,10 +64,10 @@ public sealed interface Cold extends Worded {
     }
 
     /**
-     * A cold that batch and room do not change.
+     * A cold of constant temperature.
      *
      * @param temperatureC temperature, °C, −60 to −1
-     * @param film what lies against the wall
+     * @param film the film at the wall
      */
     record Steady(double temperatureC, Film film) implements Cold {
         /** Checks the temperature. */

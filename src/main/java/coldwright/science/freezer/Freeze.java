@@ -6,8 +6,7 @@ import coldwright.science.mix.Mix;
 import coldwright.science.thermal.ThermalCurve;
 
 /**
- * How a batch is to be frozen, before it is: in what, by what cold, how moved. Immutable; {@link
- * #plan} reckons it.
+ * The setup for freezing a batch: holder, cold and motion. Immutable; {@link #plan} calculates it.
  *
  * <pre>{@code
  * Freeze.of(mix).in(Holder.Bag.flat(20)).by(IceAndSalt.of(2000, 500)).plan();
@@ -28,7 +27,7 @@ public final class Freeze {
         this.massG = massG;
     }
 
-    /** A copy to be changed before anybody sees it. */
+    /** A copy to be changed before it is returned. */
     private Freeze copy() {
         Freeze copy = new Freeze(curve, massG);
         copy.startC = startC;
@@ -44,8 +43,8 @@ public final class Freeze {
      * freezer at −18 °C.
      *
      * @param mix the mix; its mass is the batch's
-     * @return the way to freeze it, to be changed
-     * @throws IllegalArgumentException if it holds no water
+     * @return the setup, to be changed
+     * @throws IllegalArgumentException if it contains no water
      */
     public static Freeze of(Mix mix) {
         return of(ThermalCurve.of(mix), mix.massG());
@@ -54,9 +53,9 @@ public final class Freeze {
     /**
      * As {@link #of(Mix)}, from a thermal curve.
      *
-     * @param curve the heat of what is to be frozen
+     * @param curve thermal curve of the batch
      * @param massG mass of the batch, g
-     * @return the way to freeze it, to be changed
+     * @return the setup, to be changed
      */
     public static Freeze of(ThermalCurve curve, double massG) {
         return new Freeze(curve, Require.positive("massG", massG, "g"));
@@ -66,7 +65,7 @@ public final class Freeze {
      * The same from another temperature.
      *
      * @param newStartC temperature of the mix, °C, −2 to 90; a hot mix is better chilled first
-     * @return a new way
+     * @return a new setup
      */
     public Freeze from(double newStartC) {
         Require.within("startC", newStartC, new Require.Range(-2, 90, "°C"));
@@ -79,7 +78,7 @@ public final class Freeze {
      * The same with air beaten in from the start.
      *
      * @param overrunPercent overrun, % by volume of the mix, 0 to 200
-     * @return a new way
+     * @return a new setup
      */
     public Freeze withOverrun(double overrunPercent) {
         Freeze copy = copy();
@@ -92,7 +91,7 @@ public final class Freeze {
      * #moved} says otherwise.
      *
      * @param newHolder what the batch is in
-     * @return a new way
+     * @return a new setup
      */
     public Freeze in(Holder newHolder) {
         Freeze copy = copy();
@@ -111,7 +110,7 @@ public final class Freeze {
      * otherwise.
      *
      * @param newCold freezer, machine or bath
-     * @return a new way
+     * @return a new setup
      */
     public Freeze by(Cold newCold) {
         Freeze copy = copy();
@@ -126,7 +125,7 @@ public final class Freeze {
      * The same in a bath of lumps that only the batch itself moves.
      *
      * @param bath ice and salt
-     * @return a new way
+     * @return a new setup
      */
     public Freeze by(IceAndSalt bath) {
         return by(Cold.bath(bath));
@@ -136,7 +135,7 @@ public final class Freeze {
      * The same, moved in another way.
      *
      * @param newMotion how it is moved
-     * @return a new way
+     * @return a new setup
      */
     public Freeze moved(Motion newMotion) {
         Freeze copy = copy();
@@ -148,7 +147,7 @@ public final class Freeze {
      * The same, hardened in another freezer once it is soft-serve.
      *
      * @param newHardening the freezer; null to stop at soft-serve
-     * @return a new way
+     * @return a new setup
      */
     public Freeze hardenedBy(Cold newHardening) {
         Freeze copy = copy();
@@ -157,9 +156,9 @@ public final class Freeze {
     }
 
     /**
-     * Reckons the freezing.
+     * Calculates the freezing.
      *
-     * @return times, course and remarks
+     * @return times, course and comments
      */
     public FreezePlan plan() {
         return new FreezePlan(this);
@@ -168,7 +167,7 @@ public final class Freeze {
     /**
      * The thickest bag that is soft-serve in time.
      *
-     * @param minutes time that there is, minutes, more than zero
+     * @param minutes time available, minutes, more than zero
      * @return thickness, mm, 3 to 100; not a number if even the thinnest takes longer
      * @throws IllegalStateException if the batch is not in a bag
      */
@@ -226,7 +225,7 @@ public final class Freeze {
     }
 
     /**
-     * What the batch is in.
+     * The holder of the batch.
      *
      * @return bag, tub or churn
      */
@@ -235,7 +234,7 @@ public final class Freeze {
     }
 
     /**
-     * Where the cold comes from.
+     * The source of cold.
      *
      * @return the cold
      */
@@ -253,7 +252,7 @@ public final class Freeze {
     }
 
     /**
-     * Where it hardens once it is soft-serve.
+     * The freezer where it hardens after soft-serve.
      *
      * @return the freezer
      */

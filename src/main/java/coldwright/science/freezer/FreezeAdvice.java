@@ -6,7 +6,7 @@ import coldwright.words.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a cook should mind in a freeze plan. */
+/** Advice on a freeze plan. */
 final class FreezeAdvice {
     private static final double THICK_BAG_MM = 35;
     private static final double WARM_START_C = 12;

@@ -2,7 +2,7 @@ package coldwright.science.freezer;
 
 import java.util.Arrays;
 
-/** How a batch stands at one time of its freezing. */
+/** The state of a batch at one time while it freezes. */
 public final class FreezeMoment {
     private final double minute;
     private final double icePercent;
@@ -42,7 +42,7 @@ public final class FreezeMoment {
     }
 
     /**
-     * Temperature in the middle; of the whole while it is moved.
+     * Temperature in the middle, or of the whole while it is moved.
      *
      * @return °C
      */
@@ -60,8 +60,8 @@ public final class FreezeMoment {
     }
 
     /**
-     * Temperatures of the content, evenly spaced from the middle to the wall while it lies still;
-     * of the whole and at the wall while it is moved.
+     * Temperatures of the content, evenly spaced from the middle to the wall while it is still; of
+     * the whole and at the wall while it is moved.
      *
      * @return °C, two or more
      */

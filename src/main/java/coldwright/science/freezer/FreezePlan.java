@@ -10,7 +10,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How a batch freezes: minutes to each stage with their spread, the course, and what to mind.
+ * Prediction of how a batch freezes: minutes to each stage with their spread, the course, and
+ * advice.
  *
  * <pre>{@code
  * var plan = FreezePlan.bag(mix, IceAndSalt.of(2000, 500));
@@ -26,9 +27,9 @@ import java.util.Map;
  */
 public final class FreezePlan {
     /**
-     * A bag of half a litre to a litre as it lies in a bowl of ice, mm (judgement, settled with the
-     * reported half hour in view: time goes about as thickness, and with {@link Film#STIRRED_BRINE}
-     * instead of {@link Film#SLUSH} it is a third).
+     * Thickness of a bag of half a litre to a litre in a bowl of ice, mm (judgement, chosen to
+     * match the reported half hour: time is roughly proportional to thickness, and a third with
+     * {@link Film#STIRRED_BRINE} instead of {@link Film#SLUSH}).
      */
     public static final double USUAL_BAG_MM = 30;
 
@@ -40,7 +41,7 @@ public final class FreezePlan {
         simulation(Reading.LIKELY);
     }
 
-    /** The march at a reading; the quick and the slow one are reckoned when first asked for. */
+    /** The simulation at a reading; the fast and the slow one are calculated at first use. */
     private synchronized FreezeSimulation simulation(Reading reading) {
         return simulations.computeIfAbsent(
                 reading,
@@ -53,8 +54,8 @@ public final class FreezePlan {
     }
 
     /**
-     * A bag 30 mm thick, as it lies in a bowl, kneaded in ice and salt until soft-serve, then
-     * hardened at −18 °C.
+     * A bag 30 mm thick in a bowl, kneaded in ice and salt until soft-serve, then hardened at −18
+     * °C.
      *
      * @param mix the mix; its mass is the batch's
      * @param bath ice and salt
@@ -111,7 +112,7 @@ public final class FreezePlan {
     }
 
     /**
-     * Time until it begins to thicken.
+     * Time until it starts to freeze.
      *
      * @return minutes; not a number if never
      */
@@ -166,7 +167,7 @@ public final class FreezePlan {
     public record MinuteRange(double least, double most) {}
 
     /**
-     * How the batch stands from step to step.
+     * The state of the batch from step to step.
      *
      * @return moments, the first at the start
      */
@@ -175,7 +176,7 @@ public final class FreezePlan {
     }
 
     /**
-     * How the batch stands from step to step at another reading.
+     * The state of the batch from step to step at another reading.
      *
      * @param reading where in the spread
      * @return moments, the first at the start
@@ -185,7 +186,7 @@ public final class FreezePlan {
     }
 
     /**
-     * When a batch that is shaken now and then is to be shaken.
+     * When to shake a batch that is shaken now and then.
      *
      * @return minutes since the start
      */
@@ -194,7 +195,7 @@ public final class FreezePlan {
     }
 
     /**
-     * Heat that bath or freezer takes until soft-serve, or for a still batch to the end.
+     * Heat that bath or freezer removes until soft-serve, or until the end for a still batch.
      *
      * @return kJ
      */
@@ -231,7 +232,7 @@ public final class FreezePlan {
     }
 
     /**
-     * What to mind.
+     * Advice.
      *
      * @return comments in any language
      */
@@ -240,7 +241,7 @@ public final class FreezePlan {
     }
 
     /**
-     * What to mind, in English.
+     * Advice in English.
      *
      * @return sentences
      */
@@ -253,9 +254,9 @@ public final class FreezePlan {
     }
 
     /**
-     * How it was to be frozen.
+     * The setup that was planned.
      *
-     * @return the way
+     * @return the setup
      */
     public Freeze freeze() {
         return freeze;

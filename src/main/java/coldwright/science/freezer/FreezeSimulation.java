@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * One batch marched through its freezing at one reading of the films: first the cold and motion
- * that were chosen, then, if it was moved, still in the freezer.
+ * Simulates the freezing of a batch at one reading of the films: first with the chosen cold and
+ * motion, then, if it was moved, still in the freezer.
  *
- * <p>Moved all the time it is one temperature within, with a film at the wall ({@link Motion});
- * still or stirred now and then it is {@link LayeredBody}.
+ * <p>A batch that is moved all the time has one temperature and a film at the wall ({@link
+ * Motion}); one that is still or stirred now and then is a {@link LayeredBody}.
  */
 final class FreezeSimulation {
     private static final double STEP_JPERG = 1;
@@ -24,7 +24,7 @@ final class FreezeSimulation {
     private static final double MOVED_LIMIT_S = 6 * 3600;
     private static final double STILL_LIMIT_S = 96 * 3600;
 
-    /** Below this flow nothing more will happen, J/g per hour. */
+    /** Below this heat flow freezing has stalled, J/g per hour. */
     private static final double STALLED_JPERG_PER_H = 0.2;
 
     private final Freeze freeze;
@@ -79,7 +79,7 @@ final class FreezeSimulation {
         return table.temperatureC(enthalpy);
     }
 
-    /** Moved all the time: one temperature within. */
+    /** Simulates a batch moved all the time: one temperature. */
     private void moved(Cold.Run cold) {
         double areaM2 = freeze.holder().cooledM2(volumeL);
         double wallC = middle();
@@ -119,7 +119,7 @@ final class FreezeSimulation {
         return 1 / (1 / u + clearance / typicalK);
     }
 
-    /** The film inside by the penetration of cold between two turns. */
+    /** Coefficient of the inner film by the penetration of cold between two turns. */
     private double innerCoefficient(double wallC, Motion motion) {
         double bulkC = middle();
         double difference = bulkC - wallC;
@@ -144,7 +144,7 @@ final class FreezeSimulation {
                                 / (Math.PI * motion.seconds(reading)));
     }
 
-    /** Still, or stirred at moments: layers. */
+    /** Simulates a batch that is still or stirred at moments: layers. */
     private void still(Cold source, Cold.Run cold, Motion motion, Stage last) {
         double u = freeze.holder().wall().with(source.film().coefficientWPerM2K(reading));
         LayeredBody.Span span = freeze.holder().shape(volumeL).span(u / typicalK);
@@ -183,7 +183,7 @@ final class FreezeSimulation {
         }
     }
 
-    /** Marks the stages that were reached in the step that just passed. */
+    /** Records the stages reached in the last step. */
     private void passed(double step, double nowPercent, double middleC) {
         for (Stage stage : Stage.values()) {
             boolean there =
@@ -225,7 +225,7 @@ final class FreezeSimulation {
         return stirredS.stream().map(s -> s / 60).toList();
     }
 
-    /** Heat taken by the first cold, J/g. */
+    /** Heat removed by the first cold, J/g. */
     double firstJPerG() {
         return movedJPerG;
     }
@@ -240,7 +240,7 @@ final class FreezeSimulation {
         return bathSpentS / 60;
     }
 
-    /** How cold the first cold was when it was left, °C. */
+    /** Temperature of the first cold when the batch left it, °C. */
     double bathEndC() {
         return bathEndC;
     }

@@ -11,7 +11,7 @@ import coldwright.science.Temperature;
  *
  * <p>Pham: t = d/(E·h)·(ΔH₁/ΔT₁ + ΔH₂/ΔT₂)·(1 + Bi/2), with T_fm = 1.8 + 0.263·T_c + 0.105·T_a, ΔH₁
  * = ρ·c_l·(T_i − T_fm), ΔH₂ = ρ·(L + c_s·(T_fm − T_c)), ΔT₁ = (T_i + T_fm)/2 − T_a, ΔT₂ = T_fm −
- * T_a, Bi = h·d/k, d = D/2, E 1, 2, 3. Cooling before and after the freezing counted; about 10 %
+ * T_a, Bi = h·d/k, d = D/2, E 1, 2, 3. It includes cooling before and after freezing; about 10 %
  * for watery food that starts to freeze near −1 °C (from memory), T_a −15 °C and colder.
  *
  * <p>Sources: R. Plank, Z. ges. Kälte-Ind. 20 (1913); Q. T. Pham, J. Food Technol. 21 (1986)
@@ -58,7 +58,7 @@ public final class FreezingFormula {
      *
      * @param form the form
      * @param sizeMm thickness or diameter, mm
-     * @return the formula, to be given its figures
+     * @return the formula, with values still to be set
      */
     public static FreezingFormula of(Form form, double sizeMm) {
         return new FreezingFormula(form, Require.positive("sizeMm", sizeMm, "mm"));
@@ -128,7 +128,7 @@ public final class FreezingFormula {
     }
 
     /**
-     * With other heat capacities, for Pham.
+     * With other heat capacities (Pham only).
      *
      * @param newLiquidJPerGK unfrozen, J/(g·K)
      * @param newSolidJPerGK frozen, J/(g·K)
@@ -142,7 +142,7 @@ public final class FreezingFormula {
     }
 
     /**
-     * From one temperature to another in the middle, for Pham.
+     * With other temperatures in the middle (Pham only).
      *
      * @param newStartC starting temperature, °C
      * @param newEndC final temperature in the middle, °C

@@ -3,8 +3,8 @@ package coldwright.science.freezer;
 import coldwright.science.Require;
 
 /**
- * What the batch is in: a bag, a tub or a churn. A batch that would stand higher than one and a
- * half times the width is shared among several.
+ * A container for the batch: a bag, a tub or a churn. A batch higher than one and a half times the
+ * width is shared among several.
  */
 public sealed interface Holder {
     /**
@@ -23,7 +23,7 @@ public sealed interface Holder {
     Shape shape(double volumeL);
 
     /**
-     * In plain words.
+     * Its name in plain words.
      *
      * @return such as {@code a bag 20 mm thick}
      */

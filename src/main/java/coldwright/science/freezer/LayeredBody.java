@@ -11,16 +11,16 @@ import java.util.Arrays;
  *
  * <p>Equation: ρ·∂h/∂t = x^(1−E)·∂/∂x(x^(E−1)·∂θ/∂x), with h enthalpy (J/g), θ conductivity summed
  * over temperature (W/m), x distance from the middle, E the dimension: 1 slab, 2 cylinder, 3
- * sphere, or a broken number for a shape between ({@link Shape}). At the surface the flow is U·(T −
+ * sphere, or a fraction for a shape between ({@link Shape}). At the surface the flow is U·(T −
  * T_out).
  *
  * <p>Method: finite volumes with a point in the middle and one on the surface, each step implicit
  * in enthalpy and solved by Newton's method on a three-band matrix; the step then ends with the
- * flows summed, so that no heat is lost or made. Unconditionally stable; first order in time,
- * second in space. Density and thickness are held (ice swells by up to 9 %: left out); still liquid
- * is taken not to stream.
+ * flows summed, so that heat is conserved. Unconditionally stable; first order in time, second in
+ * space. Density and thickness are constant (ice swells by up to 9 %: left out); still liquid is
+ * assumed not to flow.
  *
- * <p>Verified against the exact Stefan–Neumann solution and the series for a slab.
+ * <p>Tested against the exact Stefan–Neumann solution and the series for a slab.
  */
 public final class LayeredBody {
     private static final int MOST_ITERATIONS = 25;
@@ -41,7 +41,7 @@ public final class LayeredBody {
     /**
      * A body, all of it liquid at 0 °C to begin with.
      *
-     * @param table enthalpy, temperature, ice and conduction of what it is made of
+     * @param table enthalpy, temperature, ice and conduction of its material
      * @param densityKgPerM3 density with its air, kg/m³
      * @param span half thickness and dimension
      * @param count number of layers, 4 to 2000
@@ -89,7 +89,7 @@ public final class LayeredBody {
     }
 
     /**
-     * Makes the body one enthalpy throughout.
+     * Sets one enthalpy throughout the body.
      *
      * @param enthalpyJPerG J/g
      */
@@ -106,7 +106,7 @@ public final class LayeredBody {
      * Lets one step of time pass.
      *
      * @param seconds length of the step, s, more than zero
-     * @param outside what the surface meets
+     * @param outside the conditions at the surface
      * @return heat that left, J per g of the body
      */
     public double step(double seconds, Outside outside) {
@@ -126,7 +126,7 @@ public final class LayeredBody {
         return left / whole;
     }
 
-    /** What flows into each layer at the present enthalpies, W per unit. */
+    /** Calculates the heat flow into each layer at the present enthalpies, W per unit. */
     private void flows(Outside outside) {
         double theta = table.conductionWPerM(enthalpy[0]);
         double fromInside = 0;
@@ -142,7 +142,7 @@ public final class LayeredBody {
                 fromInside - surface * outside.coefficientWPerM2K() * (t - outside.temperatureC());
     }
 
-    /** One Newton step; gives the largest change, J/g. */
+    /** Makes one Newton step; returns the largest change, J/g. */
     private double iterate(double seconds, Outside outside) {
         flows(outside);
         double largest = 0;
@@ -230,7 +230,7 @@ public final class LayeredBody {
     }
 
     /**
-     * What a surface meets.
+     * The conditions outside a surface.
      *
      * @param coefficientWPerM2K wall and film together, W/(m²·K), zero for none
      * @param temperatureC temperature outside, °C

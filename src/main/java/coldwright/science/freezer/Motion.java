@@ -5,21 +5,21 @@ import coldwright.science.Require;
 /**
  * How a batch is kept moving while it freezes.
  *
- * <p>Model: every so often fresh content comes to the wall and what froze there is mixed in.
- * Between two turns heat comes out of the layer at the wall by conduction alone, so the wall's film
- * inside is h = 2·√(k·ρ·c/(π·τ)), τ the time between turns, c with the heat of freezing. A blade
- * that keeps a distance leaves a layer of ice of that thickness on the wall.
+ * <p>Model: at intervals fresh content comes to the wall and the ice there is mixed in. Between two
+ * turns heat leaves the layer at the wall by conduction alone, so the wall's film inside is h =
+ * 2·√(k·ρ·c/(π·τ)), τ the time between turns, c with the heat of freezing. A blade that keeps a
+ * distance leaves a layer of ice of that thickness on the wall.
  *
  * <p>Source: penetration (surface renewal) theory of R. Higbie 1935, applied to scraped walls by J.
- * Kool 1958 and P. Harriott 1959 (from memory); tested here against {@link LayeredBody} stirred as
- * often. Measured films of scraped heat exchangers lie below it when the product is thick: 695 to
+ * Kool 1958 and P. Harriott 1959 (from memory); tested here against a {@link LayeredBody} stirred
+ * as often. Measured films of scraped heat exchangers are lower when the product is thick: 695 to
  * 1415 W/(m²·K) for milk at 150 to 200 turns a minute (D. Juyal et al., J. Food Process Eng. 2016,
  * abstract). M. Ben Lakhdar et al., Appl. Therm. Eng. 25 (2005) saw a constant ice layer where the
  * blades stay 3 mm away (abstract). The times between turns are judgement, with a spread of four.
  *
  * @param secondsBetweenTurns likely time between turns, s; infinite for a still batch
- * @param blade what moves it at the wall
- * @param words in plain words
+ * @param blade the blade at the wall
+ * @param words its name in plain words
  */
 public record Motion(double secondsBetweenTurns, Blade blade, String words) {
     /** Not moved at all. */
@@ -38,10 +38,10 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
     /** A machine's dasher, two blades at 60 turns a minute, 60 W for the batch (judgement). */
     public static final Motion MACHINE = new Motion(0.5, new Blade(0.3, 60), "churned by machine");
 
-    /** Turns slower than this are marched as still content stirred at moments, s. */
+    /** Turns slower than this are simulated as still content stirred at moments, s. */
     static final double LUMPED_BELOW_S = 61;
 
-    /** Checks all. */
+    /** Checks the values. */
     public Motion {
         if (!(secondsBetweenTurns >= 0.1)) {
             throw new IllegalArgumentException(
@@ -91,7 +91,7 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
         return Double.isInfinite(secondsBetweenTurns);
     }
 
-    /** Time between turns, s, for a reading of steady motion. */
+    /** Time between turns in steady motion at a reading, s. */
     double seconds(Reading reading) {
         if (!isSteady() || reading == Reading.LIKELY) {
             return secondsBetweenTurns;

@@ -5,7 +5,7 @@ import coldwright.science.Require;
 import java.util.Arrays;
 
 /**
- * The shape of a batch, and how it is reduced to one direction of heat flow.
+ * The shape of a batch, reduced to one direction of heat flow.
  *
  * <p>Equation: the dimension E is how many times longer a slab of the same least half thickness L
  * would take. It follows from steady heat made evenly in the body and leaving through the film: E =
@@ -15,13 +15,13 @@ import java.util.Arrays;
  *
  * <p>Source: the idea of a geometric factor from the analytic solution is that of M. M. Hossain, D.
  * J. Cleland and A. C. Cleland, Int. J. Refrig. 15 (1992), named in ASHRAE Handbook, Refrigeration,
- * "Cooling and freezing times of foods" (from memory); the series here are derived anew from the
+ * "Cooling and freezing times of foods" (from memory); the series here are derived from the
  * equation above and tested against finite differences. E at Bi → 0 agrees with Lin et al. 1996, 1
  * + 1/β₁ + 1/β₂ (same chapter, read).
  *
- * <p>Accuracy of the reduction, against a two-dimensional march of tubs from 160 × 50 to 60 × 150
- * mm: freezing times within 2 % in still air (Bi 0.15 to 0.26), 5 % in moving air, 10 % in stirred
- * brine (Bi 6 to 11). With E and L alone they would be 3 to 8, 24 and 49 % long.
+ * <p>Accuracy of the reduction, against a two-dimensional simulation of tubs from 160 × 50 to 60 ×
+ * 150 mm: freezing times within 2 % in still air (Bi 0.15 to 0.26), 5 % in moving air, 10 % in
+ * stirred brine (Bi 6 to 11). With E and L alone they would be 3 to 8, 24 and 49 % too long.
  */
 public final class Shape {
     private static final int TERMS = 40;
@@ -185,7 +185,7 @@ public final class Shape {
     }
 
     /**
-     * The body of one direction that stands for this one.
+     * The equivalent body with one direction of heat flow.
      *
      * @param filmOverConductivityPerM h/k, 1/m, more than zero
      * @return depth and dimension

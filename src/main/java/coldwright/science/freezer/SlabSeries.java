@@ -21,7 +21,7 @@ public final class SlabSeries {
     private SlabSeries() {}
 
     /**
-     * How much of the temperature difference is left in the middle.
+     * The fraction of the temperature difference left in the middle.
      *
      * @param biot h·L/k, more than zero
      * @param fourier α·t/L², 0.005 or more

@@ -5,7 +5,7 @@ import coldwright.words.Worded;
 
 /** How far a batch has frozen. */
 public enum Stage implements Worded {
-    /** One twentieth of the water is ice: it begins to thicken (judgement). */
+    /** 5 % of the water is ice: it starts to freeze (judgement). */
     THICKENS(5),
     /** Half the water is ice, when churning stops (university dairy text, seen). */
     SOFT_SERVE(50),
@@ -24,7 +24,7 @@ public enum Stage implements Worded {
     }
 
     /**
-     * Mean ice at which it is reached; above 100 where temperature decides.
+     * Mean ice at which the stage is reached; above 100 where temperature decides.
      *
      * @return % of the water
      */

@@ -15,7 +15,7 @@ import org.hipparchus.special.Erf;
  *
  * <p>Source: J. Stefan 1891 and F. Neumann (lectures about 1860), as in H. S. Carslaw and J. C.
  * Jaeger, Conduction of Heat in Solids, 2nd ed. 1959, chapter 11; the equation is from memory.
- * Exact for constant properties and equal densities: the yardstick of {@link LayeredBody}.
+ * Exact for constant properties and equal densities: the reference for {@link LayeredBody}.
  */
 public final class StefanNeumann {
     private static final double LARGEST_LAMBDA = 3;
@@ -52,7 +52,7 @@ public final class StefanNeumann {
     }
 
     /**
-     * What drives the freezing.
+     * The driving force of the freezing.
      *
      * @param wallBelowMeltingK how much colder the wall is than the freezing point, K
      * @param latentJPerG latent heat, J/g
@@ -68,7 +68,7 @@ public final class StefanNeumann {
     /**
      * Sensible against latent heat, St.
      *
-     * @return a pure number
+     * @return without unit
      */
     public double stefanNumber() {
         return stefan;
@@ -77,7 +77,7 @@ public final class StefanNeumann {
     /**
      * The root λ.
      *
-     * @return a pure number
+     * @return without unit
      */
     public double lambda() {
         return lambda;

@@ -21,7 +21,7 @@ public record Wall(double thicknessMm, double conductivityWPerMK) {
     /** A can or bowl of stainless steel. */
     public static final Wall STEEL = new Wall(0.8, 17);
 
-    /** A glass dish; frozen full it can crack. */
+    /** A glass dish; it can crack when frozen full. */
     public static final Wall GLASS = new Wall(4, 1.0);
 
     /** Checks both. */
@@ -31,7 +31,7 @@ public record Wall(double thicknessMm, double conductivityWPerMK) {
     }
 
     /**
-     * What it and a film let through together.
+     * Heat transfer coefficient of wall and film together.
      *
      * @param filmWPerM2K film outside, W/(m²·K)
      * @return W/(m²·K)

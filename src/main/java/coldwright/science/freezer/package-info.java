@@ -1,5 +1,2 @@
-/**
- * Freezing in time: how cold goes into a bag, a tub or a churn, and how long until it is soft, to
- * be scooped, hard.
- */
+/** Freezing over time: how long until a bag, tub or churn is soft-serve, scoopable or hardened. */
 package coldwright.science.freezer;

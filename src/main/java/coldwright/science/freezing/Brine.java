@@ -5,8 +5,8 @@ import coldwright.science.Require;
 /**
  * Table salt and water, as in the bath that freezes a batch by hand.
  *
- * <p>While ice and salt last, the bath lies on the ice line of brine: it is as cold as brine of its
- * strength, and no colder than {@value #EUTECTIC_C} °C. More salt than {@value
+ * <p>While ice and salt last, the bath is on the ice line of brine: its temperature is the freezing
+ * point of brine of its strength, and no lower than {@value #EUTECTIC_C} °C. Salt beyond {@value
  * #EUTECTIC_SALT_PERCENT} % stays on the bottom.
  *
  * <pre>{@code
@@ -20,7 +20,7 @@ import coldwright.science.Require;
  * eyes and out of the food.
  */
 public final class Brine {
-    /** Coldest brine that can rest with ice, °C (Thermochim. Acta 647 (2017) 94, abstract read). */
+    /** Coldest brine beside ice, °C (Thermochim. Acta 647 (2017) 94, abstract read). */
     public static final double EUTECTIC_C = -21.1;
 
     /** Its salt, % by mass (the same source). */
@@ -47,11 +47,11 @@ public final class Brine {
     }
 
     /**
-     * Salt in brine that rests with ice: the inverse of {@link #freezingPointC}.
+     * Salt in brine in equilibrium with ice: the inverse of {@link #freezingPointC}.
      *
      * @param temperatureC temperature of ice and brine, °C, {@value #EUTECTIC_C} to 0
      * @return salt, % by mass of salt and water, 0 to {@value #EUTECTIC_SALT_PERCENT}
-     * @throws IllegalArgumentException if no brine and ice rest together there
+     * @throws IllegalArgumentException if no brine is in equilibrium with ice there
      */
     public static double saltPercentAtIceLine(double temperatureC) {
         if (temperatureC < EUTECTIC_C) {
@@ -67,7 +67,7 @@ public final class Brine {
     }
 
     /**
-     * The most salt that water of a bath takes up on its way to the eutectic.
+     * The most salt that the water of a bath dissolves at the eutectic.
      *
      * @param waterG liquid water, melted ice included, g, more than zero
      * @return salt, g; anything above it stays undissolved

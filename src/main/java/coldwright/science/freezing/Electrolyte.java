@@ -1,13 +1,13 @@
 package coldwright.science.freezing;
 
 /**
- * Salts, which fall into ions.
+ * Water activity of salts, which dissociate into ions.
  *
  * <p>Equation: −ln a_w = ν m φ / 55.508, with the osmotic coefficient in Pitzer's form, φ = 1 −
  * A|z₊z₋|√I/(1 + 1.2√I) + m(b₀ + b₁ e^(−2√I)) + c m² (K. S. Pitzer, J. Phys. Chem. 77 (1973) 268;
  * from memory). A = 0.377 (kg/mol)^½ is the Debye–Hückel slope of water at 0 °C (from memory), so
- * that dilute brine obeys the limiting law. The constants b and c hold along the ice line, not at
- * one temperature. Past {@code mostMolality} φ is held.
+ * that dilute brine obeys the limiting law. The constants b and c are valid along the ice line, not
+ * at one temperature. Past {@code mostMolality} φ is constant.
  *
  * @param ions ν, ions per formula
  * @param charges |z₊z₋|

@@ -9,10 +9,10 @@ import java.util.List;
 /**
  * How much of a mix's water is ice at each temperature, in equilibrium.
  *
- * <p>As water freezes out, the solutes crowd into what is left, and that freezes lower: at each
- * temperature just so much water stays liquid as the solutes can hold there. Equation: a_w of the
+ * <p>As water freezes out, the solutes concentrate in the rest, which freezes lower: at each
+ * temperature as much water stays liquid as the solutes keep from freezing. Equation: a_w of the
  * remaining liquid = a_w of ice; solved by the additive rule described at {@code IceLine}, without
- * iteration. Below {@link #iceStopsGrowingC} nothing changes any more.
+ * iteration. Below {@link #iceStopsGrowingC} nothing changes.
  *
  * <pre>{@code
  * var curve = Solution.inWater(70).with(30, Solute.SUCROSE).freezingCurve();
@@ -73,7 +73,7 @@ public final class FreezingCurve {
      * Mass of ice.
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return g, for the mass of water that the solution has
+     * @return g, of the water of the solution
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double iceG(double temperatureC) {
@@ -127,7 +127,7 @@ public final class FreezingCurve {
     }
 
     /**
-     * Where the curve leaves the range of its sources, and other things worth knowing.
+     * Where the curve leaves the range of its sources, and other limits.
      *
      * @return sentences
      */
@@ -138,7 +138,7 @@ public final class FreezingCurve {
     /**
      * The same in English.
      *
-     * @return comments, empty if none
+     * @return sentences, empty if none
      */
     public List<String> notes() {
         return Phrase.english(comments());

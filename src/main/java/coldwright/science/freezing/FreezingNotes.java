@@ -7,14 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** What a learner should know about an answer: ranges, guesses, and where freezing ends. */
+/** Comments on an answer: ranges, guesses, and where freezing ends. */
 final class FreezingNotes {
     private static final String AREA = "science.freezing";
 
-    /** Solutes with less than this share of all particles are passed over in silence, %. */
+    /** Solutes with less than this share of all particles are not mentioned, %. */
     private static final double MENTIONED_PERCENT = 10;
 
-    /** Solutes that carry the answer, %. */
+    /** Least share of particles of the solutes that determine the answer, %. */
     private static final double CARRYING_PERCENT = 30;
 
     private FreezingNotes() {}
@@ -93,7 +93,7 @@ final class FreezingNotes {
         return List.copyOf(notes);
     }
 
-    /** Whether salts are all there is, so that there is a eutectic. */
+    /** Whether salts are the only solutes, so that there is a eutectic. */
     static boolean onlySalts(Solution solution) {
         boolean salt = false;
         for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {

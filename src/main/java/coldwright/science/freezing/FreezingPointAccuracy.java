@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How far a freezing point can be trusted: what each solute brings, weighed by its share of the
- * dissolved particles, and the mixing rule on top.
+ * Expected error of a freezing point: that of each solute, weighted by its share of the dissolved
+ * particles, plus that of the mixing rule.
  *
- * <p>The errors of the solutes are taken as going one way (they add), the rule's as independent.
+ * <p>The errors of the solutes are assumed to add up and the rule's to be independent.
  */
 final class FreezingPointAccuracy {
     /** Expected error of the mixing rule for sugars and milk salts, % of the depression. */
@@ -24,7 +24,7 @@ final class FreezingPointAccuracy {
     /** Error of particles counted as ideal, %. */
     private static final double IDEAL_PERCENT = 3;
 
-    /** Half a digit of the handbook and what a good thermometer misses, °C. */
+    /** Half a digit of the handbook and the error of a good thermometer, °C. */
     private static final double LEAST_C = 0.01;
 
     private final Map<Solute, Double> sharePercent = new LinkedHashMap<>();
@@ -49,7 +49,7 @@ final class FreezingPointAccuracy {
         }
     }
 
-    /** Solutes with at least a share of the particles, in the order of the enum. */
+    /** Solutes with at least this share of the particles, in the order of the enum. */
     List<Solute> withAtLeast(double percent) {
         List<Solute> some = new ArrayList<>();
         sharePercent.forEach(

@@ -4,7 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 
 /**
- * How active water is in ice, against supercooled pure water at the same temperature.
+ * Water activity of ice, relative to supercooled pure water at the same temperature.
  *
  * <p>A solution whose water activity equals this neither freezes nor melts ice: that temperature is
  * its freezing point.
@@ -21,7 +21,7 @@ import coldwright.science.Temperature;
  * with IAPWS-06 and IAPWS-95 down to −25 °C: within 0.0003.
  */
 public final class IceActivity {
-    /** Coldest temperature served, °C; the source's own limit is near −150 °C. */
+    /** Coldest temperature covered, °C; the source's own limit is near −150 °C. */
     public static final double COLDEST_C = -120;
 
     private static final double RATIO_AT_ZERO = rawLnRatio(Temperature.ZERO_C_IN_K);
@@ -63,9 +63,9 @@ public final class IceActivity {
     }
 
     /**
-     * The temperature, °C, at which −ln of ice's water activity has a value; the coldest served for
-     * any greater value. A table of 0.05 °C steps refined twice by Newton: within 1e-9 °C of the
-     * closed form.
+     * The temperature, °C, at which −ln of ice's water activity has a value; the coldest one for
+     * any greater value. A table of 0.05 °C steps, refined by two Newton steps: within 1e-9 °C of
+     * the closed form.
      */
     static double temperatureOfMinusLnC(double minusLn) {
         if (minusLn <= 0) {

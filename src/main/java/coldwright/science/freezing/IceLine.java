@@ -3,12 +3,12 @@ package coldwright.science.freezing;
 import java.util.Map;
 
 /**
- * How much water the solutes of a solution keep liquid beside ice at each temperature.
+ * The water that the solutes of a solution keep liquid beside ice at each temperature.
  *
  * <p>Sugars, sugar alcohols, acids and alcohol together: Zdanovskii's rule (R. H. Stokes and R. A.
- * Robinson, J. Phys. Chem. 70 (1966) 2126; from memory). Solutions that each rest with ice at the
- * same temperature still do so when poured together, so at temperature t every solute keeps the
- * water that it would keep alone:
+ * Robinson, J. Phys. Chem. 70 (1966) 2126; from memory). Solutions that are each in equilibrium
+ * with ice at the same temperature stay so when poured together, so at temperature t every solute
+ * keeps the water liquid that it would keep alone:
  *
  * <pre>liquid water = Σ n / m°(t),   m°(t) the molality at which the solute alone freezes at t
  * </pre>
@@ -31,7 +31,7 @@ final class IceLine {
     /** Effective particles of everything dissolved, mol, at each node of the grid; or null. */
     private final double[] particles;
 
-    /** What salt beyond its eutectic strength leaves behind; null if there is none. */
+    /** Brine with crystals of salt; null if no salt is beyond its eutectic strength. */
     private final Crust crust;
 
     private IceLine(double[] particles, Crust crust) {
@@ -67,7 +67,7 @@ final class IceLine {
         return Math.min(kg, crust.liquidKg(temperatureC));
     }
 
-    /** Where the liquid water has fallen to an amount, °C; the coldest served if it never does. */
+    /** Where the liquid water has fallen to an amount, °C; the coldest covered if it never does. */
     double temperatureC(double kg) {
         if (particles == null) {
             return 0;
@@ -120,12 +120,12 @@ final class IceLine {
 
     /**
      * Brine with crystals of salt in it: its salt takes as much from the activity of water as at
-     * the eutectic, and the other solutes must see to the rest.
+     * the eutectic, and the other solutes take the rest.
      */
     private static final class Crust {
         private final Groups groups;
 
-        /** In less water than this the salts are beyond their eutectic strength, kg. */
+        /** Least water in which the salts stay within their eutectic strength, kg. */
         private final double saturatedKg;
 
         private IceLine others;

@@ -1,11 +1,11 @@
 package coldwright.science.freezing;
 
 /**
- * A common ruler along the ice line, so that reading a curve costs a few multiplications.
+ * A common grid along the ice line, so that reading a curve takes a few multiplications.
  *
- * <p>The nodes lie evenly in √(−t), t in °C: salts change as the square root of concentration near
- * 0 °C, and there the nodes crowd. Between nodes a cubic (Catmull and Rom) runs; it misses the
- * closed forms by less than 1e-6 of the value.
+ * <p>The nodes are evenly spaced in √(−t), t in °C, so they are dense near 0 °C, where salts change
+ * as the square root of concentration. Between nodes a cubic (Catmull and Rom) is used; its error
+ * against the closed forms is below 1e-6 of the value.
  */
 final class IceLineGrid {
     static final int LAST = 160;
@@ -34,7 +34,7 @@ final class IceLineGrid {
         return -temperatureC * read(LOSS_PER_C, Math.sqrt(-temperatureC));
     }
 
-    /** Where {@link #minusLn} has a value, °C. */
+    /** Temperature at which {@link #minusLn} has a value, °C. */
     static double temperatureOfMinusLnC(double minusLn) {
         int low = 0;
         int high = LAST;

@@ -1,15 +1,15 @@
 package coldwright.science.freezing;
 
 /**
- * Water among molecules that stay whole: sugars, sugar alcohols, glycerol.
+ * Water activity of molecules that don't dissociate: sugars, sugar alcohols, glycerol.
  *
  * <p>Equation: −ln a_w = −ln(1 − x) + x² (k₀ + k₁ x + k₂ x²), x the mole fraction of solute: the
- * ideal term plus what Margules' series adds, with the right limit (Raoult) in dilute solution.
- * With k₀ alone it is Norrish's equation (R. S. Norrish, J. Food Technol. 1 (1966) 25), with three
- * constants the form of M. Starzak and S. D. Peacock, Zuckerindustrie 122 (1997) 380. Past {@code
- * mostX} the activity coefficient is held: nobody measured there, and it must not turn back.
+ * ideal term plus Margules' series, with the right limit (Raoult) in dilute solution. With k₀ alone
+ * it is Norrish's equation (R. S. Norrish, J. Food Technol. 1 (1966) 25), with three constants the
+ * form of M. Starzak and S. D. Peacock, Zuckerindustrie 122 (1997) 380. Past {@code mostX} the
+ * activity coefficient is constant: there are no measurements there, and it must not turn back.
  *
- * @param particles dissolved molecules per formula weight: 1 unless the stuff is partly joined up
+ * @param particles dissolved molecules per formula weight: 1 unless molecules are partly associated
  * @param k k₀, k₁, k₂
  * @param mostX greatest mole fraction to which the series is used
  */

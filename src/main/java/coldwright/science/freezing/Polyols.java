@@ -5,7 +5,7 @@ package coldwright.science.freezing;
  *
  * <p>Norrish's constant K is published for 25 °C (table 3 of an open review, pmc.ncbi.nlm.nih.gov
  * PMC2836749: sorbitol 1.65, xylitol 1.66, erythritol 1.34, mannitol 0.906, glycerol 1.16). Near 0
- * °C it is larger, since these solutions give off heat when diluted: the CRC freezing points give
+ * °C it is larger, because these solutions give off heat when diluted: the CRC freezing points give
  * 1.6 for mannitol and 2.3 for glycerol, 0.7 and 1.1 more. Mannitol's 0.7 is added here, by
  * judgement; the fall with concentration is glycerol's. A Japanese measurement (Nippon Shokuhin
  * Kagaku Kogaku Kaishi 44 (1997) 380, abstract read) finds that such polyols freeze slightly above

@@ -7,8 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * Small molecules and salts that dissolve in a mix and lower its freezing point, each with the
- * model and the sources behind it.
+ * A small molecule or salt that lowers the freezing point of a mix, with its model and sources.
  *
  * <p>Masses are without crystal water (glucose monohydrate is 9 % water). "CRC" is J. Rumble (ed.),
  * CRC Handbook of Chemistry and Physics, 102nd ed. (2021), table "Concentrative properties of
@@ -19,7 +18,7 @@ public enum Solute {
     /**
      * Table sugar. Fitted to four CRC rows and the eutectic 62.3 %, −13.95 °C (F. E. Young and F.
      * T. Jones, J. Phys. Colloid Chem. 53 (1949) 1334; value from memory). Starzak and Peacock's
-     * equation of 1997, not used in the fit, lies within 0.05 °C to 30 % and within 4 % to 75 %.
+     * equation of 1997, not used in the fit, agrees within 0.05 °C to 30 % and within 4 % to 75 %.
      */
     SUCROSE(342.296, Margules.upTo(0.18, 5.922, 57.13, -351.9), -34, crc(-13.95, 1)),
 
@@ -29,9 +28,7 @@ public enum Solute {
     /** Fruit sugar. Fitted to five CRC rows (to 28 %; the print has a kink) and −46 °C at 80 %. */
     FRUCTOSE(180.156, Margules.upTo(0.29, 1.966, -2.439), -46, crc(-4.2, 1.5)),
 
-    /**
-     * Milk sugar. Fitted to two CRC rows (the table ends at 8 %) and −30 °C at 80 % (from memory).
-     */
+    /** Milk sugar. Fitted to two CRC rows (the table ends at 8 %) and −30 °C at 80 % (memory). */
     LACTOSE(342.296, Margules.upTo(0.25, 6.822, -19.93), -30, crc(-0.5, 3)),
 
     /** Malt sugar. Fitted to five CRC rows (to 44 %) and −32 °C at 80 % (from memory). */
@@ -78,8 +75,8 @@ public enum Solute {
             74.551, new Electrolyte(2, 1, 1, 0.02289, 0.1818, 0, 6), -10.7, crc(-10.7, 1)),
 
     /**
-     * Cheese and road salt. Fitted to six CRC rows up to 20 %, where sources begin to part: at 30 %
-     * CRC says −41, Melinder −48 °C. Eutectic 30.2 %, −49.8 °C from memory.
+     * Cheese and road salt. Fitted to six CRC rows up to 20 %, where sources begin to differ: at 30
+     * % CRC gives −41, Melinder −48 °C. Eutectic 30.2 %, −49.8 °C from memory.
      */
     CALCIUM_CHLORIDE(
             110.984, new Electrolyte(3, 2, 3, 0.4586, 1.132, -0.02069, 6), -49.8, crc(-18.3, 0.5)),
@@ -90,7 +87,7 @@ public enum Solute {
 
     /**
      * The acid of yogurt. The acid of the CRC table counts as 0.89 molecules per formula weight, as
-     * it does when part of it has joined up in pairs; fitted to its rows as one number.
+     * it does when some molecules form pairs; fitted to its rows as one number.
      */
     LACTIC_ACID(90.078, new Margules(0.89, new double[] {0}, 1), -60, crc(-4.44, 1.5)),
 
@@ -172,7 +169,7 @@ public enum Solute {
     }
 
     /**
-     * The name as it stands in a sentence.
+     * The name as used in a sentence.
      *
      * @return such as {@code sodium chloride}
      */
@@ -202,7 +199,7 @@ public enum Solute {
         return binding;
     }
 
-    /** The end of freezing of a salt; null for anything else. */
+    /** The eutectic of a salt; null for anything else. */
     Eutectic eutectic() {
         return eutectic;
     }

@@ -1,12 +1,12 @@
 package coldwright.science.freezing;
 
-/** What one solute, alone in water, takes from water's activity along its own ice line. */
+/** Lowering of water activity by one solute, alone in water, along its own ice line. */
 interface SoluteActivity {
     /** Moles of water in a kilogram of it: 1000 / 18.01528 (IUPAC atomic weights). */
     double WATER_MOL_PER_KG = 1000 / 18.01528;
 
     /**
-     * −ln of the water activity: 0 in pure water, and rising with every bit of solute.
+     * −ln of the water activity: 0 in pure water, and rising with the amount of solute.
      *
      * @param molality mol of solute per kg of liquid water
      * @return −ln a_w
@@ -14,9 +14,9 @@ interface SoluteActivity {
     double minusLn(double molality);
 
     /**
-     * The molality at which −ln a_w has a value: the inverse of {@link #minusLn}. Halved rather
-     * than solved by a library: each fresh process would load the solver's classes (30 ms) for its
-     * first freezing point.
+     * The molality at which −ln a_w has a value: the inverse of {@link #minusLn}. Bisection instead
+     * of a library's solver, because loading the solver's classes would add 30 ms to the first
+     * freezing point of each process.
      *
      * @param minusLn wanted −ln a_w, above 0
      * @return mol of solute per kg of liquid water

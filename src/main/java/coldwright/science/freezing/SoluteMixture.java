@@ -1,17 +1,18 @@
 package coldwright.science.freezing;
 
 /**
- * Molecules, salts and ideal particles in the same water.
+ * Water activity of molecules, salts and ideal particles in the same water.
  *
- * <p>Equation: −ln a_w = Σ over the three groups of what each would give alone in all the water (K.
- * D. Ross, Food Technol. 29 (1975) 26; from memory). For sugar or glycerol with table salt this is
- * borne out: adding the depressions of the two solutions was found to agree closely with measured
- * freezing points up to 55 % of both (F. W. Kleinhans and P. Mazur, Cryobiology 54 (2007) 212,
- * abstract read at pmc.ncbi.nlm.nih.gov PMC2730495), where Zdanovskii's rule would lie 5 % lower.
+ * <p>Equation: −ln a_w = Σ over the three groups of the value that each would give alone in all the
+ * water (K. D. Ross, Food Technol. 29 (1975) 26; from memory). For sugar or glycerol with table
+ * salt measurements agree: adding the depressions of the two solutions was found to agree closely
+ * with measured freezing points up to 55 % of both (F. W. Kleinhans and P. Mazur, Cryobiology 54
+ * (2007) 212, abstract read at pmc.ncbi.nlm.nih.gov PMC2730495), where Zdanovskii's rule would be 5
+ * % lower.
  *
  * <p>Each group's activity is taken at the temperature where it alone would freeze in that water, a
- * few degrees above the mixture's; the heat of dilution that this leaves out changes the depression
- * by less than 0.5 % in ice cream (by Gucker, Pickard and Planck's heats for sucrose, from memory).
+ * few degrees above the mixture's; the neglected heat of dilution changes the depression by less
+ * than 0.5 % in ice cream (by Gucker, Pickard and Planck's heats for sucrose, from memory).
  */
 final class SoluteMixture {
     private final Strand molecules;
@@ -46,8 +47,8 @@ final class SoluteMixture {
     }
 
     /**
-     * The x = 1/(kg of liquid water) at which −ln a_w is as wanted: one Newton step. The nodes
-     * before make the guess so good that a second step moves no freezing point by more than 0.002
+     * Solves for x = 1/(kg of liquid water) at a given −ln a_w with one Newton step. The nodes
+     * before give so good a guess that a second step changes no freezing point by more than 0.002
      * °C, and 99 of 100 by less than 0.00001 °C.
      */
     private double solve(double wanted, double guess) {
@@ -70,7 +71,7 @@ final class SoluteMixture {
                 + (salts == null ? 0 : salts.slopeAtZero());
     }
 
-    /** One group: −ln a_w against x, as a chain of parabolas with a finger on the last place. */
+    /** One group: −ln a_w against x, as piecewise parabolas that remember the last piece. */
     private static final class Strand {
         private final double[] xs = new double[IceLineGrid.LAST + 1];
         private final double slopeAtZero;
@@ -94,7 +95,7 @@ final class SoluteMixture {
             return slopeAtZero;
         }
 
-        /** The slope at the last place asked for. */
+        /** The slope at the last x read. */
         double slope() {
             return slope;
         }

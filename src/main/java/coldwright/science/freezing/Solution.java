@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Things dissolved in water, by mass: the part of a mix that decides how it freezes.
+ * Solutes and water, by mass: the part of a mix that decides how it freezes.
  *
  * <p>Immutable: {@link #with} gives a new solution and leaves this one as it was.
  *
@@ -25,7 +25,7 @@ import java.util.Map;
  * <p>Models: {@link IceActivity} for the ice, {@link Solute} for each solute, {@code IceLine} and
  * {@code SoluteMixture} for their mixture. Expected error of the freezing point: 0.05 °C down to −2
  * °C, below that 2 % of the depression for sugars and milk salts, 5 % where alcohol or much salt
- * meets sugar. {@link #notes} says when an answer leaves the range of its sources.
+ * meets sugar. {@link #notes} warns when an answer leaves the range of its sources.
  *
  * @param waterG water, g, more than zero
  * @param massG each solute's mass, g, without crystal water
@@ -34,7 +34,7 @@ import java.util.Map;
 public record Solution(
         double waterG, Map<Solute, Double> massG, Map<String, Double> idealMillimol) {
     /**
-     * Checks and copies.
+     * Checks the values and copies the maps.
      *
      * @throws IllegalArgumentException if there is no water or an amount is negative
      */
@@ -49,10 +49,10 @@ public record Solution(
     }
 
     /**
-     * Pure water to begin with.
+     * Pure water, to add solutes to.
      *
      * @param waterG water, g, more than zero
-     * @return a solution of nothing yet
+     * @return the solution without solutes
      * @throws IllegalArgumentException if there is no water
      */
     public static Solution inWater(double waterG) {
@@ -92,7 +92,7 @@ public record Solution(
     }
 
     /**
-     * The same, thinned with water.
+     * The same with more water.
      *
      * @param moreG water to add, g, zero or more
      * @return the new solution
@@ -106,7 +106,7 @@ public record Solution(
      * The same with more particles that behave ideally, such as the salts of milk.
      *
      * @param millimol particles (osmoles), mmol, zero or more
-     * @param what what they are, for the notes
+     * @param what their name in the notes
      * @return the new solution
      * @throws IllegalArgumentException if the amount is negative or not a number
      */
@@ -132,7 +132,7 @@ public record Solution(
     /**
      * A solute's share.
      *
-     * @param solute which
+     * @param solute the solute
      * @return % by mass of the solution
      */
     public double massPercent(Solute solute) {
@@ -142,7 +142,7 @@ public record Solution(
     /**
      * Water activity, as if everything stayed liquid and dissolved.
      *
-     * <p>It is that of ice at the freezing point; the small drift with temperature (heat of
+     * <p>At the freezing point it equals that of ice; the small drift with temperature (heat of
      * dilution; 0.004 for syrup of 60 %, 0.02 for saturated brine, from freezing to 25 °C) is
      * neglected.
      *
@@ -157,7 +157,7 @@ public record Solution(
     }
 
     /**
-     * Where ice and this solution rest together: the highest temperature at which ice can last.
+     * Freezing point: the highest temperature at which ice is stable in this solution.
      *
      * @return °C, 0 or below, −120 at the lowest; brine never below its eutectic
      */
@@ -166,10 +166,9 @@ public record Solution(
     }
 
     /**
-     * What the freezing point may be wrong by: the models of the solutes and the rule of mixtures
-     * together.
+     * Expected error of the freezing point, from the models of the solutes and the mixing rule.
      *
-     * @return expected error, °C, about two cases in three lie within it
+     * @return expected error, °C, about two cases in three are within it
      */
     public double freezingPointErrorC() {
         return new FreezingPointAccuracy(this).errorC(freezingPointC());
@@ -185,9 +184,9 @@ public record Solution(
     }
 
     /**
-     * Where the freezing point leaves the range of its sources, and other things worth knowing.
+     * Where the freezing point leaves the range of its sources, and other limits.
      *
-     * @return sentences, empty if there is nothing to say
+     * @return sentences, empty if none
      */
     public List<Phrase> comments() {
         return FreezingNotes.of(this, freezingPointC());
@@ -196,7 +195,7 @@ public record Solution(
     /**
      * The same in English.
      *
-     * @return comments, empty if none
+     * @return sentences, empty if none
      */
     public List<String> notes() {
         return Phrase.english(comments());

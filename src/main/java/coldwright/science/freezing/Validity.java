@@ -1,11 +1,11 @@
 package coldwright.science.freezing;
 
 /**
- * How far the freezing point of one solute alone in water can be trusted.
+ * Range and error of the freezing point of one solute alone in water.
  *
  * @param coldestC coldest freezing point that a source gives, °C; 0 if none gives any
  * @param errorPercent expected error of the depression down to there, % of it
- * @param source what the model rests on, for a sentence
+ * @param source source of the model, as part of a sentence
  */
 public record Validity(double coldestC, double errorPercent, String source) {
     /** Expected error beyond the coldest published freezing point, % of the depression. */
@@ -24,9 +24,9 @@ public record Validity(double coldestC, double errorPercent, String source) {
     }
 
     /**
-     * Whether any freezing point of the solute was found.
+     * Whether a source gives any freezing point of the solute.
      *
-     * @return false if the model rests on other data or on likeness
+     * @return false if the model is based on other data or on a similar solute
      */
     public boolean measured() {
         return coldestC < 0;

@@ -1,11 +1,11 @@
 package coldwright.science.freezing;
 
 /**
- * Fruit acids: molecules of which some fall into two.
+ * Water activity of fruit acids, which dissociate in part.
  *
  * <p>Equation: as {@link Margules}, but counted in particles m(1 + α), where α solves α² m / (1 −
- * α) = K_a: the first dissociation, with activity coefficients left out. In very dilute solution α
- * nears 1, in lemon juice it is under 0.1; the further dissociations hardly matter.
+ * α) = K_a: the first dissociation, with activity coefficients left out. α is near 1 in very dilute
+ * solution and below 0.1 in lemon juice; the further dissociations hardly matter.
  *
  * @param ka first dissociation constant, mol/kg
  * @param k the Margules constants

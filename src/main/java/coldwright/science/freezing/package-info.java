@@ -1,10 +1,10 @@
 /**
- * What sugar, salt, alcohol and milk salts do to ice: how far they lower the freezing point, and
- * how much of the water is ice at each temperature below it.
+ * Freezing point depression by sugar, salt, alcohol and milk salts, and the share of the water that
+ * is ice at each temperature.
  *
- * <p>One law carries the package: a solution and ice rest together where water is equally active in
- * both ({@link coldwright.science.freezing.IceActivity} for the ice, {@link
- * coldwright.science.freezing.Solute} for what each dissolved thing takes away).
+ * <p>One law underlies the package: a solution and ice are in equilibrium where water is equally
+ * active in both ({@link coldwright.science.freezing.IceActivity} for the ice, {@link
+ * coldwright.science.freezing.Solute} for each dissolved substance).
  *
  * <pre>{@code
  * var syrup = Solution.inWater(70).with(30, Solute.SUCROSE);

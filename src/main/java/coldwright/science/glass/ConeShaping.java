@@ -8,21 +8,21 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The seconds between the iron and the snap: how a thin hot wafer cools and how long it can be
- * bent.
+ * How a thin hot wafer cools after the iron, and how long it can be bent.
  *
  * <p>Equation: T = Ta + (T₀ − Ta)·exp(−t/τ), τ = (ρ c d/2)(1/h + d/(6k)), d the thickness, both
  * sides losing heat; h the film plus radiation 4εσTm³ at the mean temperature. The second term is
- * the wafer's own resistance: with it the lumped form keeps the slowest mode of the exact series
+ * the wafer's own resistance: with it the lumped form matches the slowest mode of the exact series
  * for a slab within 1 % up to a Biot number h(d/2)/k of 0.5 and within 5 % up to 1.5; {@link
- * #notes} says when it is more. The wafer bends while its sugar melt is thinner than the
+ * #notes} warns when it is more. The wafer bends while its sugar melt is thinner than the
  * glassmaker's softening point, 10^6.6 Pa·s ({@link Wlf}), and cracks below the melt's own glass
  * transition.
  *
  * <p>Left out: steam leaving the wafer (it cools faster), fat, and the stiffness of the starch
  * walls, which shortens the time. Error: a factor of two, mostly the film.
  *
- * <p>Caution: the iron and the wafer burn at these temperatures; shape with a cloth or heat gloves.
+ * <p>Caution: the iron and the wafer cause burns at these temperatures; shape with a cloth or heat
+ * gloves.
  *
  * <pre>{@code
  * ConeShaping.of(Wafer.rolledSugarCone()).secondsToShape();   // a band of seconds
@@ -31,7 +31,7 @@ import java.util.List;
  * @param wafer the wafer
  * @param ironC temperature at which it leaves the iron, °C
  * @param roomC temperature of the room and the form, °C
- * @param surroundings where it cools
+ * @param surroundings the surroundings in which it cools
  */
 public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings surroundings) {
     /** Above this Biot number the inside lags and lumped cooling is only a trend. */
@@ -79,9 +79,9 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     /**
-     * The same elsewhere.
+     * The same in other surroundings.
      *
-     * @param place where it cools
+     * @param place the surroundings in which it cools
      * @return the new shaping
      */
     public ConeShaping cooled(Surroundings place) {
@@ -104,7 +104,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     /**
-     * How long it can be bent with ease.
+     * How long it can be bent easily.
      *
      * @return s, zero if it leaves the iron too cool; all zero if the wafer cannot be rolled
      */
@@ -122,7 +122,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     /**
-     * Below this temperature it is too stiff to bend with ease.
+     * Temperature below which it is too stiff to bend easily.
      *
      * @return °C
      */
@@ -131,7 +131,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     /**
-     * How much the inside lags behind the surface.
+     * How far the inside lags behind the surface.
      *
      * @return Biot number h(d/2)/k at the middle of the band
      */
@@ -140,9 +140,9 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     /**
-     * Where the answer is less sure.
+     * Where the answer is less certain.
      *
-     * @return remarks, empty if none
+     * @return comments, empty if none
      */
     public List<String> notes() {
         List<String> notes = new ArrayList<>();

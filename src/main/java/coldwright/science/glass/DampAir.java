@@ -8,18 +8,18 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 import java.util.List;
 
 /**
- * What damp air does to a wafer: how much water it takes up and when it goes soft.
+ * A wafer in damp air: how much water it takes up and when it goes soft.
  *
  * <p>Equation (GAB: Guggenheim, Anderson and de Boer): X = Xm C K a/((1 − Ka)(1 − Ka + C K a)), X
  * in g of water per g of dry matter, a the relative humidity as a fraction. Constants for wafers
- * and biscuits near 25 °C, from memory: Xm 0.045 (0.035 to 0.055), C 12, K 0.95; the form itself is
- * standard for foods (for almonds and cookies it was seen in use). Range 10 to 90 % humidity.
+ * and biscuits near 25 °C, from memory: Xm 0.045 (0.035 to 0.055), C 12, K 0.95; the equation is
+ * standard for foods (seen in use for almonds and cookies). Range 10 to 90 % humidity.
  *
  * <p>It goes soft when the water in its sugar melt brings the melt's glass transition below the
  * room ({@link Wafer#sugarPhase}). Error: ±1 % of water, ±10 % of humidity.
  *
- * <p>Time: half the way takes 0.197 (d/2)²/D by Fick's law for a slab open on both sides (Crank,
- * The Mathematics of Diffusion, from memory), D 2·10⁻¹¹ to 2·10⁻¹⁰ m²/s, by judgement.
+ * <p>Time: half of the uptake takes 0.197 (d/2)²/D by Fick's law for a slab open on both sides
+ * (Crank, The Mathematics of Diffusion, from memory), D 2·10⁻¹¹ to 2·10⁻¹⁰ m²/s, by judgement.
  *
  * @param wafer the wafer
  * @param roomC temperature of the room, °C, 0 to 45
@@ -42,7 +42,7 @@ public record DampAir(Wafer wafer, double roomC) {
     }
 
     /**
-     * Water that the wafer holds once it has come to rest with the air.
+     * Water in the wafer at equilibrium with the air.
      *
      * @param humidityPercent relative humidity, %, 0 to 95
      * @return % by mass of the whole, with the spread of the constants
@@ -56,7 +56,7 @@ public record DampAir(Wafer wafer, double roomC) {
     }
 
     /**
-     * Glass transition of the wafer's sugar melt once it has come to rest with the air.
+     * Glass transition of the wafer's sugar melt at equilibrium with the air.
      *
      * @param humidityPercent relative humidity, %, 0 to 95
      * @return °C; above the room the wafer snaps, below it bends
@@ -67,7 +67,7 @@ public record DampAir(Wafer wafer, double roomC) {
     }
 
     /**
-     * The dampest air in which it stays crisp for good.
+     * The highest humidity at which it stays crisp.
      *
      * @return % relative humidity
      */
@@ -80,7 +80,7 @@ public record DampAir(Wafer wafer, double roomC) {
     }
 
     /**
-     * How long a dry wafer takes to go half the way to the air's dampness.
+     * How long a dry wafer takes for half of its water uptake.
      *
      * @return h
      */
@@ -94,7 +94,7 @@ public record DampAir(Wafer wafer, double roomC) {
     }
 
     /**
-     * What the answers rest on.
+     * Sources and limits of the answers.
      *
      * @return sentences
      */

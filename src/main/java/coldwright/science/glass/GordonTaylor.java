@@ -7,12 +7,12 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * The glass transition of a blend: where the weighted pull of its parts balances.
+ * The glass transition of a blend, as a weighted mean of its parts.
  *
  * <p>Equation: Tg = Σ wᵢ Tgᵢ/kᵢ / Σ wᵢ/kᵢ over all parts, water with k = 1 and Tg = −135 °C. For
  * one dry part and water this is M. Gordon and J. S. Taylor's Tg = (w₁Tg₁ + k w₂Tg₂)/(w₁ + k w₂),
- * J. Appl. Chem. 2 (1952) 493; for several dry parts it is the same rule carried on, which is
- * common practice and no published fit.
+ * J. Appl. Chem. 2 (1952) 493; for several dry parts the same rule is extended, which is common
+ * practice, not a published fit.
  *
  * <p>Error: one sugar and water about ±3 °C up to 30 % water; blends about ±10 °C.
  *
@@ -23,7 +23,7 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
     /** Glass transition of water, °C; seen as −135, published from −139 to −135. */
     public static final double WATER_C = -135;
 
-    /** Checks and copies. */
+    /** Checks the values and copies the map. */
     public GordonTaylor {
         Require.notNegative("waterG", waterG, "g");
         EnumMap<SugarGlass, Double> checked = new EnumMap<>(SugarGlass.class);
@@ -37,7 +37,7 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
      * One dry part and water.
      *
      * @param dryPercent the dry part, % by mass, 0 to 100
-     * @param part which
+     * @param part the part
      * @return the blend
      */
     public static GordonTaylor of(double dryPercent, SugarGlass part) {

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The map of one sugar and water: below which line there is ice, below which there is glass, and
- * how far freezing can concentrate the syrup.
+ * The state diagram of one sugar and water: the ice line, the glass line, and how far freezing can
+ * concentrate the syrup.
  *
  * <p>The ice line comes from the freezing model, the glass line from {@link GordonTaylor}. The end
  * of freezing is published for sucrose: Tg′ −46 °C, Tm′ −34 °C at 80 % (from memory; the −32 °C of
  * older work is another definition of the same step). For the other sugars it is left out.
  *
- * @param sugar which sugar
+ * @param sugar the sugar
  */
 public record StateDiagram(SugarGlass sugar) {
     /** Glass transition of the liquid that is left when no more ice can form, °C; from memory. */
@@ -29,7 +29,7 @@ public record StateDiagram(SugarGlass sugar) {
 
     private static final Require.Range SYRUP = new Require.Range(0, 80, "% by mass");
 
-    /** Refuses what is no sugar. */
+    /** Rejects a substance that is not a sugar. */
     public StateDiagram {
         if (sugar == SugarGlass.STARCH || sugar == SugarGlass.GLUTEN) {
             throw new IllegalArgumentException(
@@ -60,7 +60,7 @@ public record StateDiagram(SugarGlass sugar) {
     }
 
     /**
-     * Viscosity between the lines, by the distance to the glass.
+     * Viscosity between the lines, by the distance to the glass line.
      *
      * @param sugarPercent sugar, % by mass
      * @param temperatureC temperature, °C, at most 100 °C above the glass line
@@ -72,7 +72,7 @@ public record StateDiagram(SugarGlass sugar) {
     }
 
     /**
-     * What the diagram rests on, for a caption.
+     * Sources of the diagram, as a caption.
      *
      * @return sentences
      */

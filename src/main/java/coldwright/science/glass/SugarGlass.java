@@ -3,14 +3,13 @@ package coldwright.science.glass;
 import coldwright.science.Band;
 
 /**
- * Dry things that turn to glass, each with its glass transition and its Gordon–Taylor constant
+ * A dry substance that turns to glass, with its glass transition and its Gordon–Taylor constant
  * against water.
  *
  * <p>Source: Y. H. Roos, "Melting and glass transitions of low molecular weight carbohydrates",
- * Carbohydr. Res. 238 (1993) 39–48, for the sugars; the temperatures were seen quoted, the
- * constants are from memory. Starch and gluten: Roos, "Phase Transitions in Foods", 1995, from
- * memory, within about 20 °C. The spread is that of published values: sucrose 52 to 62 °C, maltose
- * 43 to 87 °C.
+ * Carbohydr. Res. 238 (1993) 39–48 (sugars); the temperatures were seen quoted, the constants are
+ * from memory. Starch and gluten: Roos, "Phase Transitions in Foods", 1995, from memory, within
+ * about 20 °C. The spread is that of published values: sucrose 52 to 62 °C, maltose 43 to 87 °C.
  */
 public enum SugarGlass {
     SUCROSE(new Band(52, 62, 62), 4.7),

@@ -3,13 +3,13 @@ package coldwright.science.glass;
 import coldwright.science.Band;
 
 /**
- * Where a hot wafer cools, with the heat that each square metre loses per degree.
+ * The surroundings of a cooling wafer, with the heat that each square metre loses per degree.
  *
- * <p>Air: still 5–10, moving 20–40 W/(m²·K) (from memory), plus radiation, which is reckoned apart.
- * Contact with a tool: by judgement.
+ * <p>Air: still 5–10, moving 20–40 W/(m²·K) (from memory), plus radiation, which is calculated
+ * separately. Contact with a tool: by judgement.
  */
 public enum Surroundings {
-    /** Held up in a quiet kitchen. */
+    /** In the still air of a quiet kitchen. */
     STILL_AIR(new Band(5, 7, 10)),
     /** Beside an open window or a fan. */
     MOVING_AIR(new Band(20, 28, 40)),

@@ -10,25 +10,25 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How thick a syrup is.
+ * The viscosity of a syrup.
  *
  * <p>Equation: log₁₀ η = 22.46 N − 0.114 + Φ (1.1 + 43.1 N^1.25), η in mPa·s, N the mole fraction
  * of sucrose, N = c/(1900 − 18 c) with c in % by mass, Φ = (30 − t)/(91 + t) with t in °C.
  *
  * <p>Source: Génotelle's equation in M. Mathlouthi and J. Génotelle, "Rheological properties of
  * sucrose solutions and suspensions", in: Sucrose: properties and applications, Blackie 1995; the
- * coefficients were read in an open-source model of sap flow that credits it, the book was not
+ * coefficients were read in an open-source model of sap flow that cites it; the book was not
  * opened.
  *
  * <p>Range: {@value #WARMEST_C} to {@value #SURE_TO_C} °C and up to {@value #STRONGEST_PERCENT} %.
- * Colder and stronger it is carried on by its own form, which is what the freeze-concentrated
- * liquid of an ice needs: there it is a trend, within a factor of about three (its pole lies at −91
- * °C, close to what the state diagram of sucrose wants). {@link #notes} says so.
+ * For the freeze-concentrated liquid of an ice it is extrapolated to colder and stronger syrup:
+ * there it is a trend, within a factor of about three (its pole is at −91 °C, near the state
+ * diagram of sucrose). {@link #notes} warns of it.
  *
  * <p>Error: against the CRC Handbook at 20 °C below 4 % (see the published tests); towards 0 °C up
  * to some 10 %, from memory of older tables.
  *
- * <p>Other sugars count as sucrose by mass times a factor: one-unit sugars {@value
+ * <p>Other sugars count as sucrose by mass times a factor: monosaccharides {@value
  * #MONOSACCHARIDE_SHARE}, from memory of handbook tables at 20 °C and against the measurements of
  * Telis et al. 2007 for fructose within their scatter. Small molecules and salts thin a syrup by
  * even smaller factors, set by judgement; none of this matters below a few percent of them.
@@ -43,7 +43,7 @@ public final class SyrupViscosity {
     /** Warmest temperature that the source covers, °C. */
     public static final double WARMEST_C = 80;
 
-    /** What one gram of a one-unit sugar counts in grams of sucrose; from memory, 0.92 to 0.97. */
+    /** Grams of sucrose as thick as one gram of a monosaccharide; from memory, 0.92 to 0.97. */
     public static final double MONOSACCHARIDE_SHARE = 0.94;
 
     private static final double GLYCEROL_SHARE = 0.75;
@@ -59,8 +59,8 @@ public final class SyrupViscosity {
     /**
      * Viscosity of sucrose in water.
      *
-     * @param sucrosePercent sucrose, % by mass, 0 to 95 (sure to 75)
-     * @param temperatureC temperature, °C, −60 to 120 (sure from 0 to 80)
+     * @param sucrosePercent sucrose, % by mass, 0 to 95 (reliable to 75)
+     * @param temperatureC temperature, °C, −60 to 120 (reliable from 0 to 80)
      * @return viscosity, mPa·s
      * @throws IllegalArgumentException if a value is outside its range
      */
@@ -71,10 +71,10 @@ public final class SyrupViscosity {
     }
 
     /**
-     * Viscosity of a solution of several things, gums and proteins left out.
+     * Viscosity of a solution of several solutes, gums and proteins left out.
      *
-     * @param solution what is dissolved in how much water
-     * @param temperatureC temperature, °C, −60 to 120 (sure from 0 to 80)
+     * @param solution water and solutes
+     * @param temperatureC temperature, °C, −60 to 120 (reliable from 0 to 80)
      * @return viscosity, mPa·s
      * @throws IllegalArgumentException if the temperature is outside its range
      */
@@ -84,9 +84,9 @@ public final class SyrupViscosity {
     }
 
     /**
-     * The strength of the sucrose syrup that is as thick.
+     * The strength of a sucrose syrup of the same viscosity.
      *
-     * @param solution what is dissolved in how much water
+     * @param solution water and solutes
      * @return sucrose, % by mass
      */
     public static double likeSucrosePercent(Solution solution) {
@@ -102,7 +102,7 @@ public final class SyrupViscosity {
      *
      * @param sucrosePercent sucrose, % by mass
      * @param temperatureC temperature, °C
-     * @return remarks, empty if none
+     * @return comments, empty if none
      */
     public static List<String> notes(double sucrosePercent, double temperatureC) {
         List<String> notes = new ArrayList<>();

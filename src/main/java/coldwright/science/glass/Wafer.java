@@ -14,13 +14,13 @@ import coldwright.science.mix.Composition;
 import java.util.Map;
 
 /**
- * A baked wafer for a cone, by what 100 g of it hold and how thick it is.
+ * A baked wafer for a cone, by its composition and thickness.
  *
  * <p>Heat capacity: Choi and Okos 1986 at 60 °C (carbohydrate 1.65, protein 2.08, fat 2.06, water
  * 4.19 J/(g·K)). Density 0.6 g/mL and conductivity 0.12 W/(m·K) are those of a porous dry crumb, by
  * judgement, each within a third.
  *
- * @param composition what 100 g of it hold; fibre and what is not named count as starch, salts are
+ * @param composition its composition per 100 g; fibre and unnamed parts count as starch, salts are
  *     left out
  * @param thicknessMm thickness, mm, 0.5 to 6
  */
@@ -41,7 +41,7 @@ public record Wafer(Composition composition, double thicknessMm) {
     private static final double USUAL_MM = 2;
     private static final double MOSTLY_FAT_PERCENT = 60;
 
-    /** Checks the thickness and that there is dry matter to hold it together. */
+    /** Checks the thickness and that there is dry matter. */
     public Wafer {
         Require.within("thicknessMm", thicknessMm, new Require.Range(0.5, 6, "mm"));
         double water = composition.percent(WATER);
@@ -55,7 +55,7 @@ public record Wafer(Composition composition, double thicknessMm) {
     /**
      * A wafer of the usual 2 mm.
      *
-     * @param composition what 100 g of it hold
+     * @param composition its composition per 100 g
      * @return the wafer
      */
     public static Wafer of(Composition composition) {
@@ -173,7 +173,7 @@ public record Wafer(Composition composition, double thicknessMm) {
     }
 
     /**
-     * Whether there is sugar enough for the hot wafer to bend.
+     * Whether there is enough sugar for the hot wafer to bend.
      *
      * @return true from {@value #ROLLABLE_SUGAR_PERCENT} % sugar in the dry matter on
      */
@@ -182,8 +182,7 @@ public record Wafer(Composition composition, double thicknessMm) {
     }
 
     /**
-     * The melt of sugar and water that holds the wafer together and lets it bend: its own share of
-     * the water with it.
+     * The melt of sugar and its share of the water that binds the wafer and lets it bend.
      *
      * @return the blend
      */

@@ -9,12 +9,12 @@ import coldwright.science.Require;
  *
  * <p>Source: M. L. Williams, R. F. Landel and J. D. Ferry, J. Am. Chem. Soc. 77 (1955) 3701–3707,
  * "universal" constants (seen); ηg is the usual value (from memory). Range: Tg to Tg + 100 °C.
- * Error: the universal constants stray by up to 1.5 decades for sugars (M. P. Recondo et al., J.
+ * Error: the universal constants are off by up to 1.5 decades for sugars (M. P. Recondo et al., J.
  * Food Eng. 77 (2006) 126, abstract: they predict honey and sugar systems badly): use the result
  * for order and trend.
  *
- * <p>The marks in words are those of the glassmaker: strain-free anneal 10¹², softening point
- * 10^6.6, working point 10³ Pa·s (from memory).
+ * <p>The named points are those of the glassmaker: strain-free anneal 10¹², softening point 10^6.6,
+ * working point 10³ Pa·s (from memory).
  */
 public final class Wlf {
     /** log₁₀ of the viscosity at the glass transition, Pa·s; from memory. */
@@ -42,7 +42,7 @@ public final class Wlf {
     }
 
     /**
-     * How far above the glass transition a viscosity is met.
+     * How far above the glass transition a viscosity is reached.
      *
      * @param logPaS log₁₀ of the viscosity in Pa·s, from 0.5 to 12
      * @return °C above the glass transition

@@ -3,7 +3,7 @@ package coldwright.science.mix;
 import coldwright.science.Require;
 
 /**
- * From alcohol by volume, as labels state it, to alcohol by mass.
+ * Conversion between alcohol by volume, as on labels, and alcohol by mass.
  *
  * <p>Density of ethanol–water mixtures at 20 °C: ρ = Σ A<sub>k</sub> p<sup>k</sup>, with p the mass
  * fraction of ethanol and ρ in kg/m³; alcohol by volume is 100·p·ρ/789.24.

@@ -2,7 +2,7 @@ package coldwright.science.mix;
 
 import coldwright.words.Worded;
 
-/** Allergens, fine enough for the lists of the United States and of the European Union. */
+/** An allergen, fine enough for the lists of the United States and the European Union. */
 public enum Allergen implements Worded {
     MILK,
     EGG,

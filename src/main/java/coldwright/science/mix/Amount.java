@@ -5,7 +5,7 @@ import coldwright.science.Require;
 import java.util.Objects;
 
 /**
- * So many grams of an ingredient.
+ * A mass of an ingredient.
  *
  * @param massG mass, g, zero or more
  * @param ingredient the ingredient
@@ -20,7 +20,7 @@ public record Amount(double massG, Ingredient ingredient) {
     }
 
     /**
-     * So many grams of an ingredient.
+     * A mass of an ingredient.
      *
      * @param massG mass, g, zero or more
      * @param ingredient the ingredient

@@ -2,7 +2,7 @@ package coldwright.science.mix;
 
 import java.util.Locale;
 
-/** The parts that every composition is split into; together they make up 100 %. */
+/** A component of a composition; all together make up 100 %. */
 public enum Component {
     WATER(Kind.WATER),
     MILK_FAT(Kind.FAT),
@@ -49,7 +49,7 @@ public enum Component {
     }
 
     /**
-     * The family that this component is summed with.
+     * The family of the component.
      *
      * @return the family
      */
@@ -58,7 +58,7 @@ public enum Component {
     }
 
     /**
-     * The name in plain words.
+     * Its name in plain words.
      *
      * @return such as {@code milk fat}
      */
@@ -66,7 +66,7 @@ public enum Component {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** Families of components. */
+    /** A family of components. */
     public enum Kind {
         WATER,
         FAT,

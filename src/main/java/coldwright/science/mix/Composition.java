@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.Collection;
 
 /**
- * What 100 g of something is made of, by {@link Component}, with the {@link Tally}s beside it.
+ * The composition of 100 g of something, by {@link Component}, with its {@link Tally} values.
  *
  * <p>Immutable: {@code Composition.NOTHING.with(40, WATER).with(60, SUCROSE)}.
  */
@@ -16,7 +16,7 @@ public final class Composition {
             new Composition(
                     new double[Component.values().length], new double[Tally.values().length]);
 
-    /** A sum may exceed 100 % by this much before it is refused: rounding in food tables. */
+    /** The sum may exceed 100 % by this much because of rounding in food tables. */
     public static final double ROUNDING_PERCENT = 0.5;
 
     /**
@@ -41,12 +41,12 @@ public final class Composition {
      * The same composition with the share of one component set.
      *
      * <p>Setting {@link Component#HIGHER_SACCHARIDES} also counts their molecules as in a DE 42
-     * glucose syrup; set {@link Tally#HIGHER_SACCHARIDES_MMOL} afterwards if they are others.
+     * glucose syrup; if yours differ, set {@link Tally#HIGHER_SACCHARIDES_MMOL} afterwards.
      *
      * @param percent share, % by mass, 0 to 100
      * @param component the component
      * @return a new composition
-     * @throws IllegalArgumentException if the share is out of range or the sum passes 100 %
+     * @throws IllegalArgumentException if the share is out of range or the sum exceeds 100 %
      */
     public Composition with(double percent, Component component) {
         Require.within(component.words().replace(' ', '_') + "Percent", percent, PERCENT);
@@ -75,7 +75,7 @@ public final class Composition {
      * The same composition with one tally set.
      *
      * @param per100g the count per 100 g, in the tally's unit, zero or more
-     * @param tally what is counted
+     * @param tally the tally
      * @return a new composition
      * @throws IllegalArgumentException if the count is negative or not a number
      */
@@ -87,7 +87,7 @@ public final class Composition {
     }
 
     /**
-     * The composition of amounts put together.
+     * Composition of several amounts together.
      *
      * @param amounts at least one, together more than 0 g
      * @return the composition of the whole
@@ -136,9 +136,9 @@ public final class Composition {
     }
 
     /**
-     * One of the counts beside the composition.
+     * The value of a tally.
      *
-     * @param tally what is counted
+     * @param tally the tally
      * @return the count per 100 g, in the tally's unit
      */
     public double per100g(Tally tally) {
@@ -146,7 +146,7 @@ public final class Composition {
     }
 
     /**
-     * The sum of all components: 100 but for rounding in the sources, or less where a part is
+     * The sum of all components: 100 except for rounding in the sources, or less where a part is
      * unknown.
      *
      * @return % by mass

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
-/** What of a mix is in solution: sugars, salts, alcohol and acids, for the freezing point. */
+/** The solutes of a mix that lower its freezing point: sugars, salts, alcohol and acids. */
 final class DissolvedSolutes {
     private static final Map<Component, Solute> SOLUTES = new EnumMap<>(Component.class);
 
@@ -79,12 +79,12 @@ final class DissolvedSolutes {
     }
 
     /**
-     * Which ingredient lowers the freezing point by how much, solute by solute.
+     * Splits the freezing point depression by ingredient and solute.
      *
-     * <p>A solute's weight is its own −ln of water activity, alone in all the water of the mix. In
-     * company solutes act a little otherwise, so the weights are not parts of the whole by
-     * themselves: the depression of the mix is shared out in their proportion, and within a solute
-     * by the mass that each ingredient brings.
+     * <p>A solute's weight is its own −ln of water activity, alone in all the water of the mix.
+     * Together solutes act a little differently, so these weights don't add up to the whole: the
+     * depression of the mix is divided in their proportion, and within a solute by the mass from
+     * each ingredient.
      */
     static List<Contribution> contributions(Mix mix) {
         Solution whole = solution(mix);

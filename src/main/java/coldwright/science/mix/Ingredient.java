@@ -5,17 +5,17 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * One thing on the shelf, or one of a learner's own.
+ * An ingredient of the shelf, or a learner's own.
  *
  * @param name everyday name, in the trade's words
- * @param aliases other names that it is found by
- * @param composition what 100 g of it is made of
- * @param densityKgPerL density of it as poured or heaped, kg/L; empty where a spoon or cup would
- *     not be honest
- * @param allergens what it usually must be declared for; empty if nothing is known, which doesn't
+ * @param aliases other names
+ * @param composition composition of 100 g
+ * @param densityKgPerL density as poured or heaped, kg/L; empty where spoons and cups are too
+ *     inexact
+ * @param allergens allergens that usually must be declared; empty if none is known, which doesn't
  *     mean that there is none
- * @param source where its figures come from, such as {@code USDA SR24 01211}
- * @param inferred what was worked out or assumed, and how; empty if nothing was
+ * @param source source of its figures, such as {@code USDA SR24 01211}
+ * @param inferred calculated or assumed values and how they were found; empty if none
  */
 public record Ingredient(
         String name,
@@ -37,10 +37,10 @@ public record Ingredient(
     }
 
     /**
-     * An ingredient of one's own, by its composition.
+     * Your own ingredient, by its composition.
      *
      * @param name everyday name
-     * @param composition what 100 g of it is made of
+     * @param composition composition of 100 g
      * @return the ingredient, without density and allergens
      */
     public static Ingredient own(String name, Composition composition) {
@@ -48,7 +48,7 @@ public record Ingredient(
                 name, List.of(), composition, OptionalDouble.empty(), Set.of(), "own", "");
     }
 
-    /** The name tells ingredients apart well enough, and mixes look them up often. */
+    /** Hashes only the name, because mixes look ingredients up often. */
     @Override
     public int hashCode() {
         return name.hashCode();

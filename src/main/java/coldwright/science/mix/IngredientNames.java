@@ -12,11 +12,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** Finds an ingredient by a name as a cook writes it, and the nearest ones if there is none. */
+/** Finds an ingredient by a name as a cook writes it, or suggests the nearest ones. */
 final class IngredientNames {
     private static final int SUGGESTIONS = 3;
 
-    /** Slips by letter beyond which a name is another name: saccharose is no mascarpone. */
+    /** Edit distance beyond which names differ: saccharose is no mascarpone. */
     private static final double FARTHEST = 0.4;
 
     private final Map<String, Ingredient> byKey = new LinkedHashMap<>();
@@ -100,7 +100,7 @@ final class IngredientNames {
                 : word;
     }
 
-    /** Slips by letter over the longer length, less where whole words agree. */
+    /** Edit distance over the longer length, less where whole words agree. */
     private static double distance(String a, String b) {
         double letters =
                 NearestWord.typos(a, b) / (double) Math.max(1, Math.max(a.length(), b.length()));

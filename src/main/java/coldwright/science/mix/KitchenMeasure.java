@@ -2,9 +2,7 @@ package coldwright.science.mix;
 
 import coldwright.science.Require;
 
-/**
- * Kitchen measures of volume. Cups and spoons are those of the United States, as in the USDA rows.
- */
+/** A kitchen measure of volume. Cups and spoons are United States ones, as in the USDA rows. */
 public enum KitchenMeasure {
     MILLILITRES("mL", 1),
     TEASPOONS("tsp", 4.929),
@@ -22,7 +20,7 @@ public enum KitchenMeasure {
     }
 
     /**
-     * Volume of one of these.
+     * Volume of one measure.
      *
      * @return mL
      */
@@ -31,12 +29,12 @@ public enum KitchenMeasure {
     }
 
     /**
-     * So many of these of an ingredient, by its density.
+     * Converts a number of measures of an ingredient to grams, by its density.
      *
-     * @param count how many, zero or more
-     * @param ingredient an ingredient that has a density
+     * @param count number of measures, zero or more
+     * @param ingredient an ingredient with a density
      * @return the amount in grams
-     * @throws IllegalArgumentException if the ingredient has no honest density
+     * @throws IllegalArgumentException if the ingredient has no density
      */
     public Amount of(double count, Ingredient ingredient) {
         Require.notNegative("count of " + words, count, words);

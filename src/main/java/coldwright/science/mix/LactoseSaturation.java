@@ -3,17 +3,18 @@ package coldwright.science.mix;
 import coldwright.science.Require;
 
 /**
- * How near the lactose of a mix is to crystallising, which the tongue feels as sand.
+ * How near the lactose of a mix is to crystallising, which feels sandy on the tongue.
  *
  * <p>Two measures. The trade's: milk solids not fat at most (100 − fat − sugars added − stabiliser
- * and emulsifier)/7 (Hyde and Rothwell 1973, Ice Cream, as quoted by a dairy science site; 0.15 in
- * place of 1/7 is also printed). The chemist's: lactose in the water against what water holds at 0
- * °C (Hudson); frozen mixes pass it by far and stay smooth only because crystals are slow to start.
+ * and emulsifier)/7 (Hyde and Rothwell 1973, Ice Cream, as quoted by a dairy science site; 0.15
+ * instead of 1/7 is also printed). The chemist's: lactose in the water against its solubility at 0
+ * °C (Hudson); frozen mixes exceed it by far and stay smooth only because crystals are slow to
+ * form.
  *
- * @param milkSolidsNotFatPercent what the mix has, % by mass
+ * @param milkSolidsNotFatPercent milk solids not fat of the mix, % by mass
  * @param milkSolidsNotFatLimitPercent the trade's limit for this mix, % by mass
  * @param lactosePer100gWater lactose in the unfrozen mix, g per 100 g of water
- * @param saturationPer100gWater what water holds at 0 °C, g per 100 g of water
+ * @param saturationPer100gWater solubility of lactose at 0 °C, g per 100 g of water
  */
 public record LactoseSaturation(
         double milkSolidsNotFatPercent,
@@ -48,7 +49,7 @@ public record LactoseSaturation(
     }
 
     /**
-     * Whether the trade would expect sand in store.
+     * Whether the trade's rule predicts sandiness in storage.
      *
      * @return true above the trade's limit
      */
@@ -59,7 +60,7 @@ public record LactoseSaturation(
     /**
      * The verdict in a sentence.
      *
-     * @return what the mix has against what it may have
+     * @return milk solids not fat of the mix against the limit
      */
     public String verdict() {
         return "milk solids not fat are %s %%; the trade allows %s %% in this mix before lactose turns sandy in store%s"

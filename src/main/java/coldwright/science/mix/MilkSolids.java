@@ -3,14 +3,14 @@ package coldwright.science.mix;
 import coldwright.science.Require;
 
 /**
- * The trade's rules for milk solids not fat, and what their salts do to the freezing point.
+ * The trade's rules for milk solids not fat, and the effect of their salts on the freezing point.
  *
  * <p>Source of the shares: university mix-calculation problems, which take milk solids not fat as 9
  * % of the skim part, lactose as 54.5 % of them and as 76.5 % of whey solids (after Van Slyke and
  * Bosworth 1915); course notes print 38 % protein, 54 % lactose and 8 % ash.
  */
 public final class MilkSolids {
-    /** Milk solids not fat in what is not fat, as a share. */
+    /** Milk solids not fat in the skim part, as a share. */
     public static final double IN_SKIM_PART = 0.09;
 
     /** Lactose in milk solids not fat, as a share. */

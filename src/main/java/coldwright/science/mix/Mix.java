@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What is in the batch before it freezes. Immutable: every change gives a new mix.
+ * A mix of ingredients before it freezes. Immutable: every change gives a new mix.
  *
  * <pre>{@code
  * var mix = Mix.of(grams(500, WHOLE_MILK), grams(130, SUCROSE));
@@ -44,31 +44,31 @@ public final class Mix {
     }
 
     /**
-     * A mix of amounts; the same ingredient named twice is added up.
+     * A mix of amounts; repeated ingredients are added up.
      *
      * @param amounts at least one, together more than 0 g
      * @return the mix
-     * @throws IllegalArgumentException if the whole weighs nothing
+     * @throws IllegalArgumentException if the mix has no mass
      */
     public static Mix of(Amount... amounts) {
         return new Mix(List.of(amounts));
     }
 
     /**
-     * A mix of amounts; the same ingredient named twice is added up.
+     * A mix of amounts; repeated ingredients are added up.
      *
      * @param amounts at least one, together more than 0 g
      * @return the mix
-     * @throws IllegalArgumentException if the whole weighs nothing
+     * @throws IllegalArgumentException if the mix has no mass
      */
     public static Mix of(Collection<Amount> amounts) {
         return new Mix(amounts);
     }
 
     /**
-     * The same mix with more in it.
+     * The same mix with more ingredients.
      *
-     * @param more what to add
+     * @param more the amounts to add
      * @return a new mix
      */
     public Mix with(Amount... more) {
@@ -78,11 +78,11 @@ public final class Mix {
     }
 
     /**
-     * The same mix with one ingredient left out.
+     * The same mix without one ingredient.
      *
      * @param ingredient an ingredient of this mix
      * @return a new mix
-     * @throws IllegalArgumentException if it is not in the mix, or nothing would be left
+     * @throws IllegalArgumentException if it is not in the mix, or the mix would be empty
      */
     public Mix without(Ingredient ingredient) {
         List<Amount> rest =
@@ -96,7 +96,7 @@ public final class Mix {
     }
 
     /**
-     * This mix and another poured together.
+     * This mix and another combined.
      *
      * @param other another mix
      * @return a new mix
@@ -106,9 +106,9 @@ public final class Mix {
     }
 
     /**
-     * The same mix, more or less of it.
+     * The same mix, scaled to another mass.
      *
-     * @param newMassG mass of the whole, g, more than zero
+     * @param newMassG total mass, g, more than zero
      * @return a new mix of the same composition
      */
     public Mix scaledTo(double newMassG) {
@@ -118,7 +118,7 @@ public final class Mix {
     }
 
     /**
-     * The amounts, in the order in which they were named.
+     * The amounts, in the order in which they were added.
      *
      * @return the amounts, each ingredient once
      */
@@ -127,7 +127,7 @@ public final class Mix {
     }
 
     /**
-     * Mass of the whole.
+     * Total mass.
      *
      * @return g
      */
@@ -149,7 +149,7 @@ public final class Mix {
     }
 
     /**
-     * What 100 g of the mix is made of.
+     * Composition of 100 g of the mix.
      *
      * @return the composition
      */
@@ -181,7 +181,7 @@ public final class Mix {
     /**
      * Everything but water and alcohol.
      *
-     * @return % by mass, 0 to 100: where rounding would leave less than nothing, 0
+     * @return % by mass, 0 to 100: never negative through rounding
      */
     public double totalSolidsPercent() {
         return Math.max(0, 100 - waterPercent() - alcoholPercent());
@@ -231,17 +231,17 @@ public final class Mix {
         return solution().freezingCurve();
     }
 
-    /** {@return where the first ice can stay, °C, 0 or below; refused without water} */
+    /** {@return initial freezing point, °C, 0 or below; an error without water} */
     public double initialFreezingPointC() {
         return solution().freezingPointC();
     }
 
-    /** {@return the trade's reckoning of the freezing point, and why it differs from this one} */
+    /** {@return the freezing point by the sucrose-equivalent method, and why it differs} */
     public SucroseEquivalentMethod tradeMethod() {
         return SucroseEquivalentMethod.of(this);
     }
 
-    /** {@return who lowers the freezing point, the strongest first, by ingredient and solute} */
+    /** {@return contributions to the depression, the strongest first, by ingredient and solute} */
     public List<Contribution> contributions() {
         return DissolvedSolutes.contributions(this);
     }
@@ -261,7 +261,7 @@ public final class Mix {
         return massG / 1000 / densityKgPerL();
     }
 
-    /** {@return the allergens that its ingredients usually bring; labels may name more} */
+    /** {@return the allergens that its ingredients usually contain; labels may name more} */
     public Set<Allergen> allergens() {
         Set<Allergen> all = EnumSet.noneOf(Allergen.class);
         amounts.stream()

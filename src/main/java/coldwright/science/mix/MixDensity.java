@@ -11,8 +11,8 @@ import static coldwright.science.mix.Component.WATER;
  * total solids, 61.7 % water, gives 1.096 kg/L). Made for milk mixes near room temperature; about
  * ±1 %.
  *
- * <p>Alcohol is added by what ethanol and the mix's water take up together at 20 °C (OIML R 22)
- * beyond the water alone; without alcohol the published formula stands as it is.
+ * <p>Alcohol adds the volume of ethanol and the mix's water together at 20 °C (OIML R 22) minus
+ * that of the water alone; without alcohol the published formula is unchanged.
  */
 public final class MixDensity {
     private static final double FAT_L_PER_KG = 1.075;
@@ -24,7 +24,7 @@ public final class MixDensity {
     /**
      * Density of a composition without air.
      *
-     * @param composition what it is made of
+     * @param composition the composition
      * @return kg/L
      */
     public static double kgPerL(Composition composition) {

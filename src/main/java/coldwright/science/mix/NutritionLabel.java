@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * A packet's label, turned into an ingredient.
+ * A nutrition label of a product, converted to an ingredient.
  *
  * <pre>{@code
  * var oatDrink = NutritionLabel.per100g()
@@ -20,9 +20,9 @@ import java.util.Set;
  *     .ingredient("my oat drink");
  * }</pre>
  *
- * <p>Water is what is left of 100 g. Sugars count as sucrose unless {@link #sugarsAre} or {@link
- * #dairy} says otherwise; carbohydrate that is no sugar counts as undissolved. Minerals other than
- * salt are not on a label and count with the water (below 1 g for most foods).
+ * <p>Water is the rest of 100 g. Sugars count as sucrose unless {@link #sugarsAre} or {@link
+ * #dairy} is called; other carbohydrate counts as undissolved. Minerals other than salt are not on
+ * a label and count with the water (below 1 g for most foods).
  */
 public final class NutritionLabel {
     private enum Line {
@@ -50,7 +50,7 @@ public final class NutritionLabel {
     /**
      * An empty label to fill in.
      *
-     * @return a label with nothing on it
+     * @return an empty label
      */
     public static NutritionLabel per100g() {
         return new NutritionLabel(new EnumMap<>(Line.class), Component.SUCROSE, false);
@@ -87,7 +87,8 @@ public final class NutritionLabel {
     }
 
     /**
-     * Fibre beside the carbohydrate; take it off the carbohydrate of an American label first.
+     * Fibre, not part of the carbohydrate; subtract it from the carbohydrate of an American label
+     * first.
      *
      * @param g g per 100 g, 0 to 100
      * @return a new label
@@ -117,7 +118,7 @@ public final class NutritionLabel {
     }
 
     /**
-     * Alcohol by volume, for drinks with little sugar.
+     * Alcohol by volume, valid for drinks with little sugar.
      *
      * @param percent % by volume
      * @return a new label
@@ -127,7 +128,7 @@ public final class NutritionLabel {
     }
 
     /**
-     * What kind the sugars are.
+     * The kind of the sugars.
      *
      * @param kind a sugar
      * @return a new label
@@ -154,7 +155,7 @@ public final class NutritionLabel {
      * The ingredient of this label.
      *
      * @param name everyday name
-     * @return the ingredient; its {@code inferred} says what was assumed
+     * @return the ingredient; its {@code inferred} lists the assumptions
      * @throws IllegalArgumentException if the label adds up to more than 100 g, or has more sugars
      *     than carbohydrate
      */

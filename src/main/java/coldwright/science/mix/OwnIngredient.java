@@ -17,12 +17,11 @@ import java.util.regex.Pattern;
  * A learner's own ingredient, written in the trade's words: {@code water 40, sucrose 60} or {@code
  * fat 32 %, milk solids not fat 6.1 %}.
  *
- * <p>Every component may be named ({@link Component#words}), and: {@code fat} (milk fat if milk
+ * <p>You can name every component ({@link Component#words}), and: {@code fat} (milk fat if milk
  * solids not fat are named too, else other fat), {@code milk solids not fat}, {@code whey solids},
  * {@code yolk solids}, {@code other sugars} (taken as glucose), {@code protein}, {@code abv}
- * (alcohol by volume), {@code total solids} (what is not named of them is taken as undissolved).
- * Without {@code water} and {@code total solids} the rest is water; with water, the rest is
- * undissolved solids.
+ * (alcohol by volume), {@code total solids} (unnamed ones count as undissolved). Without {@code
+ * water} and {@code total solids} the rest is water; with water, the rest is undissolved solids.
  */
 public final class OwnIngredient {
     private static final Pattern NAME_FIRST = Pattern.compile("([a-z][a-z -]*?) +([0-9.]+) *%?");
@@ -66,9 +65,9 @@ public final class OwnIngredient {
      *
      * @param name everyday name
      * @param parts shares in % by mass, separated by commas or semicolons, with decimal points
-     * @return the ingredient; its {@code inferred} says what was assumed
-     * @throws IllegalArgumentException if a part is unknown or no number, or if the parts add up to
-     *     more than 100 %
+     * @return the ingredient; its {@code inferred} lists the assumptions
+     * @throws IllegalArgumentException if a part is unknown or not a number, or if the parts add up
+     *     to more than 100 %
      */
     public static Ingredient of(String name, String parts) {
         Map<String, Double> stated = stated(name, parts);

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The ingredients that come with the program, each by its own constant.
+ * The built-in ingredients, one constant each.
  *
- * <p>Their figures stand in {@code shelf.csv} beside this class, with the number of the USDA row
- * and what was inferred. A constant's name is the ingredient's name: {@link #WHOLE_MILK} is {@code
+ * <p>Their figures are in {@code shelf.csv} beside this class, with the number of the USDA row and
+ * the inferred values. A constant's name is the ingredient's name: {@link #WHOLE_MILK} is {@code
  * whole milk}.
  */
 public final class Shelf {
@@ -208,7 +208,7 @@ public final class Shelf {
     private Shelf() {}
 
     /**
-     * Everything on the shelf.
+     * All ingredients on the shelf.
      *
      * @return the ingredients, in the order of the file
      */
@@ -217,11 +217,11 @@ public final class Shelf {
     }
 
     /**
-     * The ingredient of a name, whatever its case, plural, hyphens or place of the per cent.
+     * Finds an ingredient by name, ignoring case, plural, hyphens and the position of a percentage.
      *
      * @param name an everyday name, such as {@code Blood-orange juice} or {@code 40 % rum}
      * @return the ingredient
-     * @throws IllegalArgumentException if nothing on the shelf is called so; it names the nearest
+     * @throws IllegalArgumentException if there is none of that name; the message lists the nearest
      */
     public static Ingredient find(String name) {
         return NAMES.find(name);

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Reads our own ingredient file; a bad row is a fault of the program, not of the learner. */
+/** Reads the built-in ingredient file; an invalid row is a bug in the program. */
 final class ShelfReader {
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT

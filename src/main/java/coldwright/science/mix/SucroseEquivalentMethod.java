@@ -3,19 +3,19 @@ package coldwright.science.mix;
 import coldwright.words.Phrase;
 
 /**
- * The trade's reckoning of the initial freezing point, by sucrose equivalents.
+ * The trade's sucrose-equivalent method for the initial freezing point.
  *
- * <p>SE = 0.545·MSNF + 0.765·WS + S + Σ f·(other sweeteners), in % of the mix; divided by the water
- * it is looked up in a table for sucrose solutions, and the salts of milk add 2.37·(MSNF + WS)/W.
- * Factors f go by molar mass against sucrose: 1.9 for sugars of one unit.
+ * <p>SE = 0.545·MSNF + 0.765·WS + S + Σ f·(other sweeteners), in % of the mix; SE per water is
+ * looked up in a table for sucrose solutions, and the salts of milk add 2.37·(MSNF + WS)/W. Factors
+ * f follow the molar mass relative to sucrose: 1.9 for sugars of one unit.
  *
  * <p>Source: Leighton 1927, J. Dairy Sci. 10:300, as taught by university courses. The table
  * (Pickering's measurements, in g of sucrose per 100 g of water) is from memory; it is read
- * linearly between its points. Against newer measurements it lies up to 6 % high when dilute and 2
- * to 3 % low from 45 g on.
+ * linearly between its points. Against newer measurements it is up to 6 % high when dilute and 2 to
+ * 3 % low from 45 g on.
  *
- * <p>The trade's formula knows no alcohol, salt or acid. So that the two reckonings can be set side
- * by side, they are counted here by molar mass and particle number, and stated apart.
+ * <p>The trade's formula has no alcohol, salt or acid. To compare the two methods, they are counted
+ * here by molar mass and particle number, and shown separately.
  *
  * @param sugarsEquivalentPercent sucrose equivalents of all sugars, % of the mix
  * @param othersEquivalentPercent sucrose equivalents of alcohol, polyols, salt, acids and ions, %
@@ -64,10 +64,10 @@ public record SucroseEquivalentMethod(
     };
 
     /**
-     * The trade's reckoning for a mix.
+     * Applies the method to a mix.
      *
      * @param mix a mix with water
-     * @return the reckoning, with the thermodynamic freezing point beside it
+     * @return the result, with the thermodynamic freezing point
      * @throws IllegalArgumentException if the mix has no water
      */
     public static SucroseEquivalentMethod of(Mix mix) {
@@ -100,8 +100,8 @@ public record SucroseEquivalentMethod(
     }
 
     /**
-     * Whether the sucrose equivalents lie beyond the table, so that its last depression, 13.68 °C,
-     * stands and the true one is greater.
+     * Whether the sucrose equivalents are beyond the table, so that its last depression, 13.68 °C,
+     * is used and the true one is greater.
      *
      * @return true beyond 180 g per 100 g of water
      */
@@ -146,9 +146,7 @@ public record SucroseEquivalentMethod(
         return Math.round(value * 100) / 100.0;
     }
 
-    /**
-     * Sugars of milk go by the rule for its solids, so what cultures made of them is not counted.
-     */
+    /** Milk sugars follow the rule for milk solids, without their products in cultured milk. */
     private static double sugarsEquivalent(Composition c) {
         double milk = c.per100g(Tally.MILK_SOLIDS_NOT_FAT);
         double whey = c.per100g(Tally.WHEY_SOLIDS);

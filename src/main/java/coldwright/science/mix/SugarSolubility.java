@@ -6,12 +6,12 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * How much of a sugar water can hold, by measured tables.
+ * Solubility of sugars in water, by measured tables.
  *
  * <p>Sources: lactose, Hudson, and maltose, Gillis, both as printed in Lowe, Experimental Cookery;
  * sucrose, 0 and 20 °C, from a Russian sugar handbook (64.44 and 66.74 %; Browne prints 64.18 % at
- * 0 °C). Each sugar alone in water; other sugars lower it. Read linearly between the points, never
- * beyond them.
+ * 0 °C). Each sugar alone in water; other sugars lower it. Linear between the points, never
+ * extrapolated.
  */
 public final class SugarSolubility {
     /** Temperature, °C, and g per 100 g of water. */
@@ -27,12 +27,12 @@ public final class SugarSolubility {
     private SugarSolubility() {}
 
     /**
-     * What water holds of one sugar.
+     * Solubility of one sugar.
      *
      * @param sugar sucrose, lactose or maltose
      * @param temperatureC temperature, °C, within the sugar's table
      * @return g of sugar, without crystal water, per 100 g of water
-     * @throws IllegalArgumentException if there is no table or the temperature lies outside it
+     * @throws IllegalArgumentException if there is no table or the temperature is outside it
      */
     public static double gPer100gWater(Component sugar, double temperatureC) {
         double[][] table = TABLES.get(sugar);

@@ -1,8 +1,8 @@
 package coldwright.science.mix;
 
 /**
- * What is counted beside the composition because it overlaps it, per 100 g: what the trade calls
- * solids of one origin, and how many small particles are dissolved.
+ * A count per 100 g beside the composition, because it overlaps it: solids of one origin, as the
+ * trade names them, and dissolved small particles.
  */
 public enum Tally {
     /** Milk solids not fat, without those of whey, % by mass. */

@@ -7,14 +7,13 @@ import coldwright.science.mix.Mix;
 import java.util.Map;
 
 /**
- * How much a gram keeps a mix from freezing, against a gram of sucrose: a rule of thumb by molar
- * mass.
+ * Anti-freezing power of a gram, relative to sucrose: a rule of thumb by molar mass.
  *
  * <p>Equation: 342.3/M, times the number of ions for a salt. By this rule one-unit sugars have
  * 1.90, lactose 1.00, glycerol 3.72, ethanol 7.43, sodium chloride 5.86, or 11.7 counted as ions.
  *
- * <p>Range: dilute. For a figure to trust use the freezing curve; this number is for comparing
- * recipes the way the trade does.
+ * <p>Range: dilute. For a reliable figure use the freezing curve; this one compares recipes the way
+ * the trade does.
  */
 public final class AntiFreezingPower {
     private static final double SUCROSE_G_PER_MOL = Solute.SUCROSE.molarMassGPerMol();
@@ -24,7 +23,7 @@ public final class AntiFreezingPower {
     /**
      * Power of a gram, salts undissociated.
      *
-     * @param solute which
+     * @param solute the solute
      * @return sucrose 1
      */
     public static double perGram(Solute solute) {
@@ -34,7 +33,7 @@ public final class AntiFreezingPower {
     /**
      * Power of a gram, each ion of a salt counted.
      *
-     * @param solute which
+     * @param solute the solute
      * @return sucrose 1
      */
     public static double perGramOfIons(Solute solute) {
@@ -42,7 +41,7 @@ public final class AntiFreezingPower {
     }
 
     /**
-     * Power of all that is dissolved in a mix, ions counted, milk salts included.
+     * Power of all solutes of a mix, ions counted, milk salts included.
      *
      * @param mix the mix
      * @return grams of sucrose of the same power in 100 g of mix

@@ -7,15 +7,15 @@ import coldwright.science.mix.Mix;
 import coldwright.words.Worded;
 
 /**
- * How firm a frozen mix is, by its ice.
+ * The firmness of a frozen mix, by its ice.
  *
  * <p>Bands: 65 to 75 % of the water is ice where a spoon goes in (textbooks of the trade, from
  * memory; there is no sharp line); wishes, findings and this class all take these two limits from
  * here. The other limits are common practice, no source. The textbooks speak of ordinary ice cream,
  * with some 62 % water: in a drier mix the same share of the water is less ice for the spoon to
- * meet. So a class is told by the ice in the water and by the ice in the whole mix (that of 62 %
- * water), and the softer of the two holds (by judgement). Fat, gums and above all air make the same
- * ice softer, so a mix beaten with no air sits at the hard end of its class.
+ * meet. So the class is found by the ice in the water and by the ice in the whole mix (at 62 %
+ * water), and the softer of the two counts (by judgement). Fat, gums and above all air make the
+ * same ice softer, so a mix without air is at the hard end of its class.
  *
  * <p>Below −20 °C the syrup itself turns stiff: the class goes up by one (by judgement).
  */
@@ -27,16 +27,16 @@ public enum Firmness implements Worded {
     FIRM(84),
     HARD(100);
 
-    /** Less ice than this slumps, % of the water (from memory, as above). */
+    /** Below this share of ice it slumps, % of the water (from memory, as above). */
     public static final double SCOOPABLE_LEAST_ICE_PERCENT = 65;
 
-    /** More ice than this holds up a spoon, % of the water (from memory, as above). */
+    /** Above this share of ice it resists a spoon, % of the water (from memory, as above). */
     public static final double SCOOPABLE_MOST_ICE_PERCENT = 75;
 
     /** Water of an ordinary ice cream, % by mass (common practice, no source). */
     private static final double ORDINARY_WATER_PERCENT = 62;
 
-    /** Below this temperature the syrup adds a class, °C; by judgement. */
+    /** Below this temperature the class is one firmer, °C; by judgement. */
     public static final double STIFF_SYRUP_C = -20;
 
     private final double upToPercentOfWater;
@@ -59,7 +59,7 @@ public enum Firmness implements Worded {
     }
 
     /**
-     * The ice that a spoon meets, as the classes count it.
+     * The ice that a spoon meets, which decides the class.
      *
      * @param mix the mix
      * @param temperatureC temperature, °C, −60 to 120
@@ -71,8 +71,8 @@ public enum Firmness implements Worded {
     }
 
     /**
-     * The class whose ice makes a mix scoopable at a temperature: below −20 °C the softer one, for
-     * the syrup adds a class.
+     * The class whose ice makes a mix scoopable at a temperature: below −20 °C the softer one,
+     * because the syrup adds a class.
      *
      * @param temperatureC temperature, °C
      * @return most and least ice, in the measure of {@link #spoonIcePercent}
@@ -104,11 +104,11 @@ public enum Firmness implements Worded {
     }
 
     /**
-     * Where a mix can be scooped.
+     * The temperatures at which a mix is scoopable.
      *
      * @param mix the mix
      * @return °C: low where it turns firm, high where it turns soft, middle between
-     * @throws IllegalArgumentException if the mix holds too little water ever to be scoopable
+     * @throws IllegalArgumentException if the mix has too little water ever to be scoopable
      */
     public static Band scoopableC(Mix mix) {
         double water = mix.waterPercent();

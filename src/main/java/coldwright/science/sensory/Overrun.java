@@ -5,7 +5,7 @@ import coldwright.science.Require;
 import coldwright.science.mix.Mix;
 
 /**
- * Air beaten into a mix.
+ * Overrun: the air beaten into a mix.
  *
  * <p>Equation: overrun % = (mass of mix − mass of product of the same volume)/mass of product ·
  * 100, so product density = mix density/(1 + overrun/100). University ice cream notes (seen): 100 %
@@ -21,7 +21,7 @@ public record Overrun(double percent) {
     }
 
     /**
-     * By weighing a cup of mix and the same cup of product.
+     * Overrun by weighing a cup of mix and the same cup of product.
      *
      * @param mixG the cup full of mix, g
      * @param productG the same cup full of product, g, not heavier
@@ -49,7 +49,7 @@ public record Overrun(double percent) {
     }
 
     /**
-     * From the share of air.
+     * Overrun from the share of air.
      *
      * @param airPercent air, % of the product by volume, 0 to 70
      * @return the overrun
@@ -112,7 +112,7 @@ public record Overrun(double percent) {
      */
     public record Serving(double volumeMl, double massG, double servings) {}
 
-    /** What is usual; from memory. */
+    /** Usual overrun of a kind of product; from memory. */
     public enum Usual {
         GELATO(new Band(20, 30, 40)),
         ICE_CREAM(new Band(80, 100, 120)),

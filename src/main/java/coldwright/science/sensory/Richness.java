@@ -4,11 +4,10 @@ import coldwright.science.mix.Mix;
 import coldwright.words.Worded;
 
 /**
- * How rich a mix is, by its fat.
+ * The richness of a mix, by its fat.
  *
  * <p>Limits: common practice, no source: gelato far below 10 % fat, ice cream 10 to 20 %, 14 %
- * often preferred. Total solids stand beside it: below 30 % a mix tastes thin whatever its fat
- * (from memory).
+ * often preferred. Below 30 % total solids a mix tastes thin whatever its fat (from memory).
  */
 public enum Richness implements Worded {
     NO_FAT(0.5),
@@ -21,7 +20,7 @@ public enum Richness implements Worded {
     /** Below this a mix tastes thin, % total solids; from memory. */
     public static final double THIN_SOLIDS_PERCENT = 30;
 
-    /** Slack for binary fractions, so that a mix made to 14 % is one of 14 %. */
+    /** Slack for binary fractions, so that a mix made to 14 % counts as 14 %. */
     private static final double ROUNDING = 1e-9;
 
     private final double upToFatPercent;

@@ -10,7 +10,7 @@ import coldwright.science.mix.Component;
  * lists, read but their titles not written down, spread as shown (other tests find up to 30 % more
  * or less, fructose down to 110). Galactose, trehalose, glycerol and higher saccharides: from
  * memory. Range: near 10 % in water at room temperature; the ratio changes with strength, cold,
- * acid and company.
+ * acid and other sugars.
  */
 public enum Sweetener {
     SUCROSE(Component.SUCROSE, new Band(100, 100, 100)),
@@ -37,7 +37,7 @@ public enum Sweetener {
     }
 
     /**
-     * What it is in a composition.
+     * The component in a composition.
      *
      * @return the component
      */

@@ -9,16 +9,16 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How sweet a mix is.
+ * The sweetness of a mix.
  *
  * <p>Equation: Σ grams of each sugar × its relative sweetness/100 (additive, common practice).
  *
- * <p>Cold: no figure is given, for the published findings are of direction. Thin solutions lose
- * sweetness when cooled, at 0.5 mol/L of sucrose and more the loss is negligible (L. M. Bartoshuk
- * et al., Physiol. Behav. 28 (1982) 905, abstract); sucrose, glucose and fructose between 36 and 20
- * °C lose it the more, the thinner they are (B. G. Green and S. P. Frankmann 1987, as told by the
- * US National Research Council 1993); at 5 to 12 °C the loss is direct (B. G. Green and D.
- * Nachtigal, Chem. Senses 40 (2015) 391, abstract). See {@link #coldTrend}.
+ * <p>Cold: no figure is given, because the published findings give only the direction. Thin
+ * solutions lose sweetness when cooled, at 0.5 mol/L of sucrose and more the loss is negligible (L.
+ * M. Bartoshuk et al., Physiol. Behav. 28 (1982) 905, abstract); sucrose, glucose and fructose
+ * between 36 and 20 °C lose more, the more dilute they are (B. G. Green and S. P. Frankmann 1987,
+ * as quoted by the US National Research Council 1993); at 5 to 12 °C the loss is direct (B. G.
+ * Green and D. Nachtigal, Chem. Senses 40 (2015) 391, abstract). See {@link #coldTrend}.
  *
  * <p>Error: ±10 to 30 % by sugar, as the band shows in part. Left out: acid, salt, alcohol, fat,
  * flavour.
@@ -68,7 +68,7 @@ public record Sweetness(Mix mix) {
     }
 
     /**
-     * Which sugar brings how much.
+     * Sweetness from each sugar.
      *
      * @return the sugars of the mix, the sweetest first
      */
@@ -85,7 +85,7 @@ public record Sweetness(Mix mix) {
     }
 
     /**
-     * What cold does to it, by direction only.
+     * Effect of cold on sweetness, direction only.
      *
      * @return a sentence, a trend
      */
@@ -104,9 +104,9 @@ public record Sweetness(Mix mix) {
     }
 
     /**
-     * What one sugar brings.
+     * The sweetness from one sugar.
      *
-     * @param sweetener which sugar
+     * @param sweetener the sugar
      * @param sucroseEquivalentPercent sucrose that would be as sweet, % of the mix by mass
      */
     public record Part(Sweetener sweetener, Band sucroseEquivalentPercent) {}

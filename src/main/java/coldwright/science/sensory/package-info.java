@@ -1,2 +1,2 @@
-/** What a spoonful is like: how sweet, how firm, how rich, how airy, how heavy. */
+/** Sensory properties of a spoonful: sweetness, firmness, richness, overrun and weight. */
 package coldwright.science.sensory;

@@ -12,7 +12,7 @@ import coldwright.words.Phrase;
  * 310:257-5-57) adopted them. Local rules and licensed practice come first.
  */
 public final class Cooling {
-    /** Where the clock starts, °C (135 °F). */
+    /** Temperature at which the time starts, °C (135 °F). */
     public static final double FROM_C = 57;
 
     /** To be reached within {@value #FIRST_HOURS} hours, °C (70 °F). */

@@ -16,10 +16,10 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What a mix must be declared for: allergens and alcohol.
+ * Declarations for a mix: allergens and alcohol.
  *
- * <p>It knows only what the shelf's ingredients usually bring: brands, traces, shared tools and own
- * ingredients are for the cook to check. An empty list never means that there are none. United
+ * <p>It covers only what the shelf's ingredients usually contain: the cook must check brands,
+ * traces, shared tools and own ingredients. An empty list never means that there are none. United
  * States: the nine major allergens (FALCPA 2004 and the FASTER Act 2021). European Union: the
  * fourteen of Regulation (EU) 1169/2011, Annex II.
  */
@@ -76,12 +76,12 @@ public final class Declarations {
     }
 
     /**
-     * The allergens in words that never say there are none: only what is known, what is not, and
-     * that labels must be read.
+     * The allergens in words that never claim there are none: the known ones, the unknown
+     * ingredients, and the reminder to read labels.
      *
      * @param mix the mix
-     * @return what its ingredients usually bring, by the longer list; the names of ingredients that
-     *     are not on the shelf; the reminder
+     * @return allergens that its ingredients usually contain, by the longer list; the names of
+     *     ingredients that are not on the shelf; the reminder
      */
     public static Phrase allergens(Mix mix) {
         List<Phrase> known = mix.allergens().stream().map(Allergen::phrase).toList();
@@ -100,7 +100,7 @@ public final class Declarations {
      * The allergens in an English sentence.
      *
      * @param mix the mix
-     * @return as {@link #allergens} has it
+     * @return as in {@link #allergens}
      */
     public static String allergenSentence(Mix mix) {
         return allergens(mix).english();
@@ -110,7 +110,7 @@ public final class Declarations {
      * The alcohol in any language.
      *
      * @param mix the mix
-     * @return how much, by mass and by volume of the unfrozen mix, with a caution; or that there is
+     * @return the share by mass and by volume of the unfrozen mix, with a caution; or that there is
      *     none
      */
     public static Phrase alcohol(Mix mix) {
@@ -131,7 +131,7 @@ public final class Declarations {
      * The alcohol in an English sentence.
      *
      * @param mix the mix
-     * @return as {@link #alcohol} has it
+     * @return as in {@link #alcohol}
      */
     public static String alcoholSentence(Mix mix) {
         return alcohol(mix).english();

@@ -13,7 +13,7 @@ import java.util.List;
  * <p>Eiscreme: at least 10 % milk fat. Rahmeis or Sahneeis: at least 18 %. Fruchteiscreme: at least
  * 8 % and a clear taste of fruit. Fruchteis: at least 20 % fruit, 10 % of citrus and other sour
  * fruit. Sorbet: at least 25 % fruit, 15 % of citrus and other sour fruit, no milk. Wassereis:
- * below 3 % fat and at least 12 % solids. Milk fat alone in all that name milk or cream. Read in
+ * below 3 % fat and at least 12 % solids. Names with milk or cream require milk fat alone. Read in
  * three summaries of the guidelines, not in the guidelines themselves. Milcheis and Cremeeis, which
  * count the share of milk, are left out; of sour fruit only citrus is counted as such.
  */
@@ -59,9 +59,7 @@ final class GermanProductNames {
                                         Limit.percent(12))));
     }
 
-    /**
-     * Fruit and citrus each count by their own minimum, so that a blend needs its share of both.
-     */
+    /** Fruit and citrus each have their own minimum, so a blend needs its share of both. */
     private static NameShortfalls fruit(Mix mix, double otherMinimum, double citrusMinimum) {
         double citrus = mix.composition().per100g(Tally.CITRUS_FRUIT);
         double other = mix.composition().per100g(Tally.FRUIT) - citrus;

@@ -2,7 +2,7 @@ package coldwright.science.standards;
 
 import coldwright.words.Phrase;
 
-/** The words that go with every answer of this package. */
+/** The reminder that goes with every answer of this package. */
 final class LocalRules {
     static final String AREA = "science.standards";
     static final Phrase REMINDER = Phrase.of(AREA, "reminder");

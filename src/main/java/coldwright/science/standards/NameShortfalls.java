@@ -7,12 +7,12 @@ import coldwright.words.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Gathers what a mix lacks for a name, in figures. */
+/** Collects the shortfalls of a mix for a name, with figures. */
 final class NameShortfalls {
-    /** Slack for binary fractions, so that a mix made to the limit meets it. */
+    /** Tolerance for rounding, so that a mix made to the limit meets it. */
     private static final double ROUNDING = 1e-9;
 
-    /** An ingredient with more other fat than this is a fat, not a flavour that holds some. */
+    /** An ingredient with more other fat than this is a fat, not a flavouring. */
     private static final double A_FAT_PERCENT = 90;
 
     private final List<Phrase> found = new ArrayList<>();

@@ -5,11 +5,11 @@ import coldwright.words.Phrase;
 import java.util.List;
 
 /**
- * Whether a mix may bear a name under one rule.
+ * A verdict on whether a mix may bear a name under one rule.
  *
- * @param place where the rule holds, such as {@code United States}
- * @param name the name asked for, such as {@code ice cream}
- * @param missing what is missing, each with the figure and the limit; empty if allowed
+ * @param place where the rule applies, such as {@code United States}
+ * @param name the name to check, such as {@code ice cream}
+ * @param missing the missing requirements, each with the figure and the limit; empty if allowed
  * @param rule the rule, by number or title
  */
 public record NameVerdict(String place, String name, List<Phrase> missing, String rule) {
@@ -20,7 +20,7 @@ public record NameVerdict(String place, String name, List<Phrase> missing, Strin
     }
 
     /**
-     * Whether all that is checked here is met.
+     * Whether the mix meets all checked requirements.
      *
      * @return true if nothing is missing
      */
@@ -29,7 +29,7 @@ public record NameVerdict(String place, String name, List<Phrase> missing, Strin
     }
 
     /**
-     * What is missing, in English.
+     * The missing requirements in English.
      *
      * @return each with the figure and the limit; empty if allowed
      */

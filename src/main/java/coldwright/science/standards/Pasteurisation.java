@@ -5,14 +5,14 @@ import coldwright.science.Temperature;
 import coldwright.words.Phrase;
 
 /**
- * How long a mix must stay at a temperature, by the tables of the United States.
+ * Holding times for pasteurising a mix, by the tables of the United States.
  *
  * <p>Every particle must stay at or above the temperature for the whole time, in equipment made for
  * it; a pot on a stove proves neither. A rule lists pairs of temperature and time, each valid "at
  * or above" its temperature, and nothing between them. So any temperature gets the time of the
- * highest listed temperature that it reaches: between two pairs that of the lower one, never less;
- * above the last pair that of the last. Below the first pair there is no answer. {@link Cooling}
- * says how fast to cool it afterwards.
+ * highest listed temperature that it reaches: between two pairs that of the lower one, above the
+ * last pair that of the last. Below the first pair there is no answer. See {@link Cooling} for how
+ * fast to cool it afterwards.
  */
 public enum Pasteurisation {
     /** A mix for frozen desserts: 21 CFR 135.3 (also 7 CFR 58.635). */
@@ -38,7 +38,7 @@ public enum Pasteurisation {
                 {150, 1800}, {166, 15}, {191, 1}, {194, .5}, {201, .1}, {204, .05}, {212, .01}
             });
 
-    /** A temperature that misses a listed one by no more than this is the listed one, °C. */
+    /** Tolerance within which a temperature counts as the listed one, °C. */
     private static final double SAME_C = 1e-9;
 
     private static final double LEAST_MINUTES_S = 120;
@@ -52,7 +52,7 @@ public enum Pasteurisation {
     }
 
     /**
-     * How long to hold at a temperature.
+     * How long to hold a mix at a temperature.
      *
      * @param temperatureC temperature of the coldest particle, °C, from the lowest listed
      *     temperature to {@value Temperature#WARMEST_C}
@@ -77,7 +77,7 @@ public enum Pasteurisation {
         return new Hold(temperatureC, fahrenheitAndSeconds[i][1], celsius(i), rule);
     }
 
-    /** To a tenth, and never below what the rule asks. */
+    /** Rounds up to a tenth, so never below the rule. */
     private static String roundedUp(double temperatureC) {
         return Require.format(Math.ceil(temperatureC * 10 - 1e-6) / 10);
     }

@@ -5,12 +5,12 @@ import coldwright.science.mix.Mix;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a mix may be called, by the rules of three places. */
+/** Product names that a mix may bear, by the rules of three places. */
 public final class ProductNames {
     private ProductNames() {}
 
     /**
-     * The verdicts on a mix before any air is in it.
+     * The verdicts on a mix without air.
      *
      * @param mix the mix
      * @return one verdict for each name that is checked

@@ -10,8 +10,8 @@ import java.util.List;
 /**
  * Names in the United Kingdom.
  *
- * <p>Ice cream: at least 5 % fat and 2.5 % milk protein; dairy ice cream: the same, its fat milk
- * fat alone but for that of other ingredients such as egg. Once law (Food Labelling Regulations
+ * <p>Ice cream: at least 5 % fat and 2.5 % milk protein; dairy ice cream: the same, with milk fat
+ * alone except for that of other ingredients such as egg. Once law (Food Labelling Regulations
  * 1996, Schedule 8); now guidance by the Ice Cream Alliance, as the University of Reading's food
  * law pages quote it.
  */

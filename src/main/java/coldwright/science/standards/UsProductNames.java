@@ -16,19 +16,17 @@ import java.util.List;
  *
  * <p>21 CFR 135.110 (ice cream and frozen custard): at least 10 % milkfat and 10 % nonfat milk
  * solids, which may fall to 9, 8, 7 and 6 % as milkfat reaches 11, 12, 13 and 14 %; at least 1.6
- * pounds of total solids and 4.5 pounds of weight to the gallon; no other food fats but those of
+ * pounds of total solids and 4.5 pounds of weight to the gallon; no other food fats except those of
  * flavourings; 1.4 % egg yolk solids or more make it frozen custard; whey at most a quarter of the
  * nonfat milk solids (so the USDA ice cream standard, section 58.2825). The allowances for bulky
- * flavours are left out. 21 CFR 135.160 (water ices): no milk and no egg but egg white. As printed
- * from 2003 to 2011; the mix must be pasteurised.
+ * flavours are left out. 21 CFR 135.160 (water ices): no milk and no egg except egg white. As
+ * printed from 2003 to 2011; the mix must be pasteurised.
  */
 final class UsProductNames {
     private static final String PLACE = "United States";
     private static final Require.Range OVERRUN = new Require.Range(0, 300, "%");
 
-    /**
-     * The international avoirdupois pound and the US gallon, exact: 453.59237 g in 3.785411784 L.
-     */
+    /** The avoirdupois pound per US gallon, exact: 453.59237 g in 3.785411784 L. */
     private static final double G_PER_L_PER_LB_PER_GAL = 453.59237 / 3.785411784;
 
     private UsProductNames() {}

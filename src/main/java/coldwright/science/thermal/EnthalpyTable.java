@@ -6,13 +6,13 @@ import coldwright.science.Require;
  * Temperature, ice and conduction as functions of enthalpy, tabulated in equal steps so that each
  * is one look-up.
  *
- * <p>Enthalpy, not temperature, is what a heat balance keeps; and over a melting point temperature
- * stands still while enthalpy moves. Conduction is tabulated as its sum over temperature (the
+ * <p>A heat balance conserves enthalpy, not temperature; and at a melting point temperature is
+ * constant while enthalpy changes. Conduction is tabulated as its integral over temperature (the
  * Kirchhoff transform θ, W/m), so that the heat flow between two points is the difference of θ over
- * their distance, whatever the conductivity does between them.
+ * their distance, whatever the conductivity between them.
  *
- * <p>Error: the curve is joined by straight lines over {@value #STEPS} steps; sharp corners are cut
- * by at most one step (about 0.3 J/g for a mix).
+ * <p>Error: the curve is linear between {@value #STEPS} steps; sharp corners are cut by at most one
+ * step (about 0.3 J/g for a mix).
  */
 public final class EnthalpyTable {
     static final int STEPS = 2048;
@@ -29,7 +29,7 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Joins points by straight lines.
+     * Tabulates points joined by straight lines.
      *
      * @param points at least two, enthalpy rising, temperature never falling
      * @return the table
@@ -105,17 +105,17 @@ public final class EnthalpyTable {
     }
 
     /**
-     * How temperature rises with enthalpy there: the inverse of the apparent heat capacity.
+     * Slope of temperature against enthalpy: the inverse of the apparent heat capacity.
      *
      * @param enthalpyJPerG enthalpy, J/g
-     * @return K·g/J, zero on a melting point
+     * @return K·g/J, zero at a melting point
      */
     public double kelvinPerJPerG(double enthalpyJPerG) {
         return slope(temperatureC, enthalpyJPerG);
     }
 
     /**
-     * Conductivity summed over temperature up to the temperature at an enthalpy.
+     * Conductivity integrated over temperature up to the temperature at an enthalpy.
      *
      * @param enthalpyJPerG enthalpy, J/g
      * @return W/m, from an arbitrary zero
@@ -125,7 +125,7 @@ public final class EnthalpyTable {
     }
 
     /**
-     * How {@link #conductionWPerM} rises with enthalpy there.
+     * Slope of {@link #conductionWPerM} against enthalpy.
      *
      * @param enthalpyJPerG enthalpy, J/g
      * @return W/m per J/g
@@ -145,7 +145,7 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Enthalpy at a temperature; on a melting point the liquid's.
+     * Enthalpy at a temperature; at a melting point the liquid's.
      *
      * @param wantedC temperature, °C, within the table
      * @return J/g
@@ -157,7 +157,7 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Enthalpy at a share of ice, on the way down.
+     * Enthalpy at a share of ice, on cooling.
      *
      * @param wantedPercent ice, % of the water, more than zero
      * @return J/g, or not a number if the table ends before that much is ice
@@ -186,7 +186,7 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Where the table begins.
+     * Lowest temperature of the table.
      *
      * @return °C
      */
@@ -195,7 +195,7 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Where the table ends.
+     * Highest temperature of the table.
      *
      * @return °C
      */
@@ -219,7 +219,7 @@ public final class EnthalpyTable {
         return (values[n + 1] - values[n]) / perStep;
     }
 
-    /** Points of a curve in the making. */
+    /** Collects the points of a curve. */
     static final class Points {
         private final double[] temperature;
         private final double[] enthalpy;
@@ -242,7 +242,7 @@ public final class EnthalpyTable {
             size++;
         }
 
-        /** Turns points added from warm to cold round. */
+        /** Reverses points that were added from warm to cold. */
         void reverse() {
             for (double[] values : new double[][] {temperature, enthalpy, conductivity, ice}) {
                 for (int i = 0, j = size - 1; i < j; i++, j--) {

@@ -3,7 +3,7 @@ package coldwright.science.thermal;
 import coldwright.science.Require;
 
 /**
- * Water and ice by themselves, at one atmosphere, closer than the food tables give them.
+ * Properties of pure water and ice at one atmosphere, more exact than the food tables.
  *
  * <p>Equation: polynomials in t (°C), the logarithm of the viscosity likewise.
  *
@@ -100,7 +100,7 @@ public final class PureWater {
     }
 
     /**
-     * Enthalpy of ice, liquid water at 0 °C being zero.
+     * Enthalpy of ice, with zero for liquid water at 0 °C.
      *
      * @param temperatureC temperature, °C, −60 to 0
      * @return J/g, −{@value #LATENT_HEAT_JPERG} at 0 °C and less below

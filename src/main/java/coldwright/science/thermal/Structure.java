@@ -3,7 +3,7 @@ package coldwright.science.thermal;
 import coldwright.science.Require;
 
 /**
- * Conductivity of two things in each other, by how they lie.
+ * Conductivity of two phases by their arrangement.
  *
  * <p>{@code k} is conductivity in W/(m·K), the share is of the volume. Layers along the heat flow
  * ({@link #PARALLEL}) and across it ({@link #SERIES}) bound every other arrangement.
@@ -11,10 +11,10 @@ import coldwright.science.Require;
  * <p>Sources: J. C. Maxwell 1873 and A. Eucken 1940 (drops, crystals or bubbles in a continuous
  * phase); F. L. Levy, Int. J. Refrig. 4 (1981) 223–225 (neither phase continuous); both as given in
  * ASHRAE Handbook, Refrigeration, "Thermal properties of foods", from memory, and checked by the
- * laws they must keep: Levy's is the same when the two phases change places, and both lie between
- * the bounds. B. A. Fricke and B. R. Becker, HVAC&amp;R Research 7 (2001) 311–330 (abstract read)
- * found Levy's the closest of those tried to measured conductivities of frozen food. Expect about
- * 10 % for a mix with ice and 20 % with much air.
+ * laws that they must obey: Levy's is symmetric in the two phases, and both are between the bounds.
+ * B. A. Fricke and B. R. Becker, HVAC&amp;R Research 7 (2001) 311–330 (abstract read) found Levy's
+ * the closest of those tried to measured conductivities of frozen food. Expect about 10 % for a mix
+ * with ice and 20 % with much air.
  */
 public enum Structure {
     /** Layers along the heat flow: the upper bound. */
@@ -40,7 +40,7 @@ public enum Structure {
                     / (2 * host + guest + share * (host - guest));
         }
     },
-    /** Levy: as dispersed, but the same whichever of the two is called the host. */
+    /** Levy: as dispersed, but symmetric in host and guest. */
     INTERLOCKED {
         @Override
         double mixed(double host, double guest, double share) {
@@ -63,8 +63,8 @@ public enum Structure {
     /**
      * Conductivity of the whole.
      *
-     * @param hostWPerMK conductivity of the phase that holds the other, W/(m·K), more than zero
-     * @param guest the phase that is held
+     * @param hostWPerMK conductivity of the host phase, W/(m·K), more than zero
+     * @param guest the phase in the host
      * @return W/(m·K), between the two
      */
     public double conductivityWPerMK(double hostWPerMK, Part guest) {
@@ -75,7 +75,7 @@ public enum Structure {
     }
 
     /**
-     * A phase held in another.
+     * A phase in a host.
      *
      * @param volumeShare its share of the whole volume, 0 to 1
      * @param conductivityWPerMK its conductivity, W/(m·K), more than zero

@@ -3,15 +3,15 @@ package coldwright.science.thermal;
 import coldwright.science.Require;
 
 /**
- * What food is made of, as heat sees it: conductivity, density and heat capacity of each component.
+ * A component of food with its thermal properties: conductivity, density and heat capacity.
  *
  * <p>Equation: each property is a₀ + a₁·t + a₂·t², t in °C.
  *
  * <p>Source: Y. Choi and M. R. Okos, "Effects of temperature and composition on the thermal
  * properties of foods", in Food Engineering and Process Applications vol. 1 (1986) 93–101, read in
- * transcriptions. Misprints go round: fat's linear conductivity term is e-4 and ice's e-3; 4.1289
+ * transcriptions. Misprints circulate: fat's linear conductivity term is e-4 and ice's e-3; 4.1289
  * is also printed for the constant of water's heat capacity above 0 °C; water's heat capacity below
- * 0 °C is from memory. Ethanol and air are not of that source: see each.
+ * 0 °C is from memory. Ethanol and air are from other sources: see each.
  *
  * <p>Range: −40 to 150 °C for the food components (−40 to 0 °C for ice). Stated error: about 5 %
  * for the heat capacity and conductivity of a mix, 1 % for its density.
@@ -104,7 +104,7 @@ public enum Substance {
     }
 
     /**
-     * Heat held above 0 °C: the heat capacity summed from 0 °C.
+     * Sensible heat above 0 °C: the heat capacity integrated from 0 °C.
      *
      * @param temperatureC temperature, °C, −60 to 150
      * @return J/g, negative below 0 °C

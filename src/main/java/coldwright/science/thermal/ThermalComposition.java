@@ -4,10 +4,10 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 
 /**
- * A composition sorted into the few kinds of substance that the thermal tables know.
+ * A composition sorted into the few substances of the thermal tables.
  *
  * <p>Sugars, polyols, acids and starch count as carbohydrate, gums as fibre, emulsifiers as fat,
- * salts as ash. What a food table leaves unaccounted is shared out in proportion.
+ * salts as ash. Any rest of a food table is divided in proportion.
  *
  * <p>Without ice; equations: heat capacity by mass, density by volume, conductivity in parallel by
  * volume, as Choi and Okos 1986 combine them.
@@ -22,8 +22,8 @@ public final class ThermalComposition {
     /**
      * Sorts a composition.
      *
-     * @param composition what 100 g is made of, more than nothing
-     * @return its makeup
+     * @param composition the composition, not empty
+     * @return its thermal composition
      * @throws IllegalArgumentException if the composition is empty
      */
     public static ThermalComposition of(Composition composition) {
@@ -85,7 +85,7 @@ public final class ThermalComposition {
     }
 
     /**
-     * Heat held above 0 °C by all but the water.
+     * Sensible heat above 0 °C of all but the water.
      *
      * @param temperatureC temperature, °C
      * @return J per g of the whole
@@ -101,7 +101,7 @@ public final class ThermalComposition {
     }
 
     /**
-     * Density without air, some of the water being ice.
+     * Density without air, with part of the water as ice.
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
@@ -113,11 +113,11 @@ public final class ThermalComposition {
     }
 
     /**
-     * Conductivity without air, some of the water being ice: the liquid in parallel by volume.
+     * Conductivity without air, with part of the water as ice: the liquid in parallel by volume.
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
-     * @param iceLies how the ice lies in the liquid
+     * @param iceLies arrangement of the ice in the liquid
      * @return W/(m·K)
      */
     double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {

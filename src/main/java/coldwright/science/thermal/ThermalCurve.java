@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The heat of a batch from liquid to hard: enthalpy, apparent heat capacity, conductivity and
- * density at each temperature.
+ * The thermal curve of a batch from liquid to hardened: enthalpy, apparent heat capacity,
+ * conductivity and density at each temperature.
  *
  * <p>Equation: h(T) = Σ xᵢ·∫cᵢ dT + x_w·[(1 − f)·h_liquid(T) + f·h_ice(T)], with f the ice share of
  * the water by the freezing curve, xᵢ mass shares, h zero for the liquid batch at 0 °C. The latent
@@ -22,10 +22,10 @@ import java.util.List;
  * Structure}: ice in the liquid by Levy 1981, air in that by Maxwell and Eucken.
  *
  * <p>Range: −45 to 100 °C; the component tables end at −40. Left out: the heat of mixing as the
- * liquid concentrates (a few J/g), melting of fat (about 80 J per g of fat between 0 and 30 °C), a
- * glass or crystals of sugar in the cold. Expected error: enthalpy between two temperatures 5 %,
- * conductivity 10 % without air; with as much air as mix it reads high, perhaps by half (ice creams
- * are reported near 0.3 W/(m·K) at −20 °C, from memory).
+ * liquid concentrates (a few J/g), melting of fat (about 80 J per g of fat between 0 and 30 °C),
+ * glass or sugar crystals in the cold. Expected error: enthalpy between two temperatures 5 %,
+ * conductivity 10 % without air; with as much air as mix it is too high, perhaps by half (ice
+ * creams are reported near 0.3 W/(m·K) at −20 °C, from memory).
  */
 public final class ThermalCurve {
     private static final double COLDEST_C = -45;
@@ -66,10 +66,10 @@ public final class ThermalCurve {
     }
 
     /**
-     * The curve of a makeup whose freezing is known.
+     * The curve of a composition with a given freezing curve.
      *
-     * @param thermalComposition what it is made of, with some water
-     * @param freezing the freezing curve of the same makeup
+     * @param thermalComposition the composition, with some water
+     * @param freezing the freezing curve of the same composition
      * @return the curve, without air
      * @throws IllegalArgumentException if there is no water to freeze
      */
@@ -92,7 +92,7 @@ public final class ThermalCurve {
         return new ThermalCurve(thermalComposition, freezing, newOverrunPercent);
     }
 
-    /** Points about evenly spaced in ice: in an ideal solution T·(1 − f) stays the same. */
+    /** Makes points about evenly spaced in ice: in an ideal solution T·(1 − f) is constant. */
     private EnthalpyTable tabulate() {
         EnthalpyTable.Points points = new EnthalpyTable.Points(600);
         double start = Math.max(COLDEST_C, freezing.initialFreezingPointC());
@@ -149,7 +149,7 @@ public final class ThermalCurve {
     }
 
     /**
-     * Where the first ice can be.
+     * Initial freezing point.
      *
      * @return °C, 0 or below
      */
@@ -187,7 +187,7 @@ public final class ThermalCurve {
     }
 
     /**
-     * Heat capacity with the heat of the ice that melts on the way.
+     * Apparent heat capacity, with the latent heat of the ice that melts.
      *
      * @param temperatureC temperature, °C, −59 to 119
      * @return J/(g·K): the slope of the enthalpy over 0.02 °C; below the freezing point on its cold
@@ -207,7 +207,7 @@ public final class ThermalCurve {
     }
 
     /**
-     * Heat capacity of what is there, ice as ice and liquid as liquid, nothing melting.
+     * Heat capacity of ice and liquid as they are, without melting.
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return J/(g·K)
@@ -225,7 +225,7 @@ public final class ThermalCurve {
     }
 
     /**
-     * Conductivity with the ice and air that are there.
+     * Conductivity with ice and air.
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return W/(m·K)
@@ -235,11 +235,11 @@ public final class ThermalCurve {
     }
 
     /**
-     * Conductivity without air, had the ice another arrangement: {@link Structure#PARALLEL} and
-     * {@link Structure#SERIES} bound what any arrangement can do.
+     * Conductivity without air for another arrangement of the ice: {@link Structure#PARALLEL} and
+     * {@link Structure#SERIES} are the bounds.
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @param iceLies how the ice lies in the liquid
+     * @param iceLies arrangement of the ice in the liquid
      * @return W/(m·K)
      */
     public double conductivityWPerMK(double temperatureC, Structure iceLies) {
@@ -247,7 +247,7 @@ public final class ThermalCurve {
     }
 
     /**
-     * Density with the ice and air that are there, the air not shrinking.
+     * Density with ice and air; the volume of air is constant.
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return kg/m³
@@ -258,18 +258,18 @@ public final class ThermalCurve {
     }
 
     /**
-     * Heat to take out between two temperatures.
+     * Heat to remove between two temperatures.
      *
      * @param fromC starting temperature, °C
      * @param toC final temperature, °C
-     * @return J/g, negative if the second is the warmer
+     * @return J/g, negative if the second is warmer
      */
     public double heatToRemoveJPerG(double fromC, double toC) {
         return enthalpyJPerG(fromC) - enthalpyJPerG(toC);
     }
 
     /**
-     * Temperature, ice and conduction by enthalpy, for marching in time.
+     * Temperature, ice and conduction by enthalpy, to simulate freezing.
      *
      * @return the table, −45 to 100 °C
      */
@@ -280,7 +280,7 @@ public final class ThermalCurve {
     /**
      * Where the answer leaves the range of its sources.
      *
-     * @return comments in any language, empty if none
+     * @return sentences in any language, empty if none
      */
     public List<Phrase> comments() {
         List<Phrase> comments = new ArrayList<>(freezing.comments());
@@ -293,7 +293,7 @@ public final class ThermalCurve {
     /**
      * Where the answer leaves the range of its sources, in English.
      *
-     * @return comments, empty if none
+     * @return sentences, empty if none
      */
     public List<String> notes() {
         return Phrase.english(comments());

@@ -1,5 +1,5 @@
 /**
- * Heat in the batch: what its parts conduct, weigh and hold, how enthalpy follows temperature while
- * water turns to ice, and how much heat must leave.
+ * Thermal properties of a batch: conductivity, density and heat capacity, enthalpy by temperature
+ * while water turns to ice, and the heat to remove.
  */
 package coldwright.science.thermal;
