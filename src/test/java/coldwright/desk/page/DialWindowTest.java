@@ -120,7 +120,7 @@ final class DialWindowTest {
                     field.setText("900");
                 });
         robot.type(KeyCode.ENTER);
-        assertTrue(OnPage.has(robot, "“900” is no number from 0 to 80."));
+        assertTrue(OnPage.has(robot, "“900” isn’t a number from 0 to 80."));
         robot.interact(() -> field.setText("12.5"));
         robot.type(KeyCode.ENTER);
         waitFor(() -> snippet.text().get().contains("top = 12.5;") ? true : null, "the text");

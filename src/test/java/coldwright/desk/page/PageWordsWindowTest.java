@@ -40,7 +40,7 @@ import java.util.concurrent.Executors;
 @ExtendWith(ApplicationExtension.class)
 class PageWordsWindowTest {
     private static final String TO_COME =
-            "What this step draws stands here once its snippet has run.";
+            "The figure appears here after the step’s snippet has run.";
 
     private static final ExecutorService WORK =
             Executors.newCachedThreadPool(PageWordsWindowTest::daemon);

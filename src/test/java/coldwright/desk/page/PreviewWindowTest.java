@@ -148,13 +148,13 @@ class PreviewWindowTest {
         await(() -> desk.open().get().snippets().get(0).result().everFinished().get());
 
         refresh(file, TEXT.replace("= 60", "= SUGAR_6").formatted("\n```chek\na is 1\n```\n"));
-        await(() -> says(robot, "2 things in this lesson’s text need mending"));
+        await(() -> says(robot, "This lesson’s text has 2 errors"));
         assertTrue(says(robot, "ripple.md:10: "), "the snippet's line in the file");
         assertTrue(says(robot, "Following ripple.md"));
 
         refresh(file, TEXT.formatted(""));
         await(() -> desk.open().get().snippets().get(0).result().everFinished().get());
-        await(() -> !says(robot, "mending"));
+        await(() -> !says(robot, "This lesson’s text has"));
         Button end =
                 robot.lookup(node -> said(node).startsWith("I have done")).queryAs(Button.class);
         robot.interact(end::fire);
