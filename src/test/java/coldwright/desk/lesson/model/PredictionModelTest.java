@@ -74,7 +74,8 @@ class PredictionModelTest {
     void saysWhatIsNoNumber() {
         number.typed().set("cold");
         assertEquals(PredictionOutcome.OPEN, number.verdict());
-        assertEquals(Optional.of("“cold” isn’t a number; write one like −1.5"), number.inputError());
+        assertEquals(
+                Optional.of("“cold” isn’t a number; write one like −1.5"), number.inputError());
     }
 
     @Test
