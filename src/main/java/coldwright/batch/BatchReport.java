@@ -232,11 +232,8 @@ public final class BatchReport {
     }
 
     private void crystals(BatchAnalysis all) {
-        String group = "crystals";
         if (all.crystals().isEmpty()) {
-            add(
-                    Fact.of(group, "verdict", Phrase.of("batch", "fact.no-crystals.json"))
-                            .said("no-crystals"));
+            add(verdict(all));
             return;
         }
         CrystalsInStorage crystals = all.crystals().get();
@@ -245,12 +242,33 @@ public final class BatchReport {
         crystals.fortnight().ifPresent(fortnight -> crystal("after_two_weeks", fortnight));
         crystals.kept().ifPresent(kept -> crystal("as_kept", kept));
         crystals.steady().ifPresent(steady -> crystal("kept_steady", steady));
-        add(group, "smooth_below_micrometres", (int) Texture.SMOOTH.upToUm());
-        add(
-                Fact.of(group, "verdict", crystals.tasted().judgement())
-                        .said(
-                                crystals.kept().isPresent() ? "tasted-kept" : "tasted",
-                                size(crystals.tasted().meanUm())));
+        add("crystals", "smooth_below_micrometres", (int) Texture.SMOOTH.upToUm());
+        add(verdict(all));
+    }
+
+    /**
+     * The crystals as tasted, without the rest of the report.
+     *
+     * @param all the analysis
+     * @return their judgement; that there are none, if too little ice is kept
+     */
+    public static Fact verdict(BatchAnalysis all) {
+        return all.crystals()
+                .map(
+                        crystals ->
+                                Fact.of("crystals", "verdict", crystals.tasted().judgement())
+                                        .said(
+                                                crystals.kept().isPresent()
+                                                        ? "tasted-kept"
+                                                        : "tasted",
+                                                size(crystals.tasted().meanUm())))
+                .orElseGet(
+                        () ->
+                                Fact.of(
+                                                "crystals",
+                                                "verdict",
+                                                Phrase.of("batch", "fact.no-crystals.json"))
+                                        .said("no-crystals"));
     }
 
     private void crystal(String when, CrystalStory story) {

@@ -50,7 +50,7 @@ public final class BatchCaption {
      * @param all the batch's analysis
      */
     public static String crystals(BatchAnalysis all) {
-        return unbroken(BatchReport.of(all).fact("verdict").as("tile"));
+        return unbroken(BatchReport.verdict(all).as("tile"));
     }
 
     /** Keeps each number on one line with its unit: tiles are narrow. */

@@ -55,10 +55,10 @@ public final class BatchSentences {
      * @param all the batch's analysis
      */
     public static String crystals(BatchAnalysis all) {
-        BatchReport report = BatchReport.of(all);
         if (all.crystals().isEmpty()) {
-            return report.fact("verdict").sentence();
+            return BatchReport.verdict(all).sentence();
         }
+        BatchReport report = BatchReport.of(all);
         List<String> said = new ArrayList<>();
         if (all.batch().stored().isPresent() && all.crystals().get().kept().isEmpty()) {
             said.add(Messages.of("batch.crystals.melted"));
@@ -114,7 +114,7 @@ public final class BatchSentences {
     public static List<String> beside(BatchAnalysis all) {
         return List.of(
                 DisplayText.sentence(BatchReport.minutes(all.plan(), Stage.SOFT_SERVE).sentence()),
-                BatchReport.of(all).fact("verdict").sentence());
+                BatchReport.verdict(all).sentence());
     }
 
     /** A finding in sentences: what to expect, why, and its fix. */

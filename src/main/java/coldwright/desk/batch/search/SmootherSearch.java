@@ -50,7 +50,7 @@ final class SmootherSearch {
 
     static GoalResult of(Recipe recipe, BatchAnalysis now, String wish) {
         if (now.crystals().isEmpty()) {
-            return new GoalResult(wish, BatchReport.of(now).fact("verdict").sentence(), List.of());
+            return new GoalResult(wish, BatchReport.verdict(now).sentence(), List.of());
         }
         Band stands = now.crystals().get().tasted().meanUm();
         if (stands.middle() <= SMOOTH_UM) {
