@@ -1,6 +1,7 @@
 package coldwright.terminal;
 
-import coldwright.batch.BalanceReport;
+import coldwright.batch.BatchAnalysisText;
+import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchBalance;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
@@ -51,8 +52,8 @@ final class BalanceCommand implements Callable<Integer> {
             batch.warnings().forEach(screen::complain);
             screen.say(
                     json
-                            ? JsonWriter.of(BalanceReport.tree(found))
-                            : BalanceReport.page(found).stripTrailing());
+                            ? JsonWriter.of(BatchAnalysisTree.of(found))
+                            : BatchAnalysisText.of(found).stripTrailing());
             return found.met() ? ExitCode.DONE : ExitCode.FAILED;
         } catch (BatchFileException e) {
             screen.complain(e.getMessage());

@@ -22,7 +22,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 
-/** {@code batch FILE [--json | --sheet OUT [--replace]]}. */
+/** {@code batch FILE [--json | --why | --sheet OUT [--replace]]}. */
 @Command(
         name = "batch",
         description = {
@@ -44,6 +44,13 @@ final class BatchCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")
     private boolean json;
+
+    @Option(
+            names = "--why",
+            description =
+                    "Adds the sources: which values are measured, published, typical or rules of"
+                            + " thumb.")
+    private boolean why;
 
     @Option(
             names = "--sheet",
@@ -81,7 +88,9 @@ final class BatchCommand implements Callable<Integer> {
             screen.say(
                     json
                             ? JsonWriter.of(BatchAnalysisTree.of(batchAnalysis))
-                            : BatchAnalysisText.of(batchAnalysis).stripTrailing());
+                            : (BatchAnalysisText.of(batchAnalysis)
+                                            + (why ? BatchAnalysisText.sources(batchAnalysis) : ""))
+                                    .stripTrailing());
             return ExitCode.DONE;
         } catch (BatchFileException | IllegalArgumentException e) {
             screen.complain(e.getMessage());

@@ -100,9 +100,9 @@ class BatchAnalysisTest {
                 reckon("method: bag\nstored: 1 day, warmed to -0.5 °C for 2 h", SORBET);
         assertTrue(batchAnalysis.crystals().orElseThrow().kept().isEmpty());
         assertTrue(
-                batchAnalysis.notes().stream()
+                batchAnalysis.report().notes().stream()
                         .anyMatch(note -> note.english().contains("nearly all of its ice")),
-                () -> batchAnalysis.notes().toString());
+                () -> batchAnalysis.report().notes().toString());
     }
 
     @Test
@@ -115,8 +115,9 @@ class BatchAnalysisTest {
         assertNull(plan.get("minutes_to_hard"));
         assertFalse(((List<?>) plan.get("remarks")).isEmpty());
         assertTrue(
-                batchAnalysis.findings().stream().anyMatch(f -> f.what().contains("freeze")),
-                () -> batchAnalysis.findings().toString());
+                batchAnalysis.report().findings().stream()
+                        .anyMatch(f -> f.what().contains("freeze")),
+                () -> batchAnalysis.report().findings().toString());
     }
 
     @Test

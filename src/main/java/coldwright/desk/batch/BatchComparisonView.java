@@ -1,9 +1,7 @@
 package coldwright.desk.batch;
 
-import coldwright.batch.BatchAnalysis;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchModel;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.messages.Messages;
@@ -66,7 +64,19 @@ final class BatchComparisonView extends VBox {
                         TextControls.label(
                                 Messages.of("batch.beside.title", number(batch), name(batch)),
                                 "brew-finding"));
-        batch.preview().get().ifPresent(now -> describe(card, batch, now));
+        batch.report()
+                .ifPresent(
+                        report -> {
+                            card.getChildren()
+                                    .add(new BatchThumbnail(report, emPx.getValue().doubleValue()));
+                            BatchSentences.beside(report)
+                                    .forEach(
+                                            one ->
+                                                    card.getChildren()
+                                                            .add(
+                                                                    TextControls.label(
+                                                                            one, "brew-fact")));
+                        });
         if (here) {
             card.getStyleClass().add("here");
             card.getChildren()
@@ -77,25 +87,6 @@ final class BatchComparisonView extends VBox {
         return card;
     }
 
-    private void describe(VBox card, BatchModel batch, BatchPreview now) {
-        card.getChildren()
-                .add(new BatchThumbnail(now, batch.figures().get(), emPx.getValue().doubleValue()));
-        BatchSentences.beside(now)
-                .forEach(one -> card.getChildren().add(TextControls.label(one, "brew-fact")));
-        batch.figures()
-                .get()
-                .ifPresent(
-                        all ->
-                                BatchSentences.beside(all)
-                                        .forEach(
-                                                one ->
-                                                        card.getChildren()
-                                                                .add(
-                                                                        TextControls.label(
-                                                                                one,
-                                                                                "brew-fact"))));
-    }
-
     private void differ(VBox card, BatchModel batch) {
         BatchModel open = batches.open().get();
         if (open == null) {
@@ -104,18 +95,15 @@ final class BatchComparisonView extends VBox {
         List<String> all =
                 new ArrayList<>(
                         BatchDifferences.between(open.recipe().get(), batch.recipe().get()));
-        open.preview()
-                .get()
+        open.report()
                 .ifPresent(
                         was ->
-                                batch.preview()
-                                        .get()
+                                batch.report()
                                         .ifPresent(
                                                 is ->
                                                         all.addAll(
                                                                 BatchDifferences.between(
                                                                         was, is))));
-        open.figures().get().ifPresent(was -> add(all, was, batch));
         card.getChildren()
                 .add(
                         TextControls.label(
@@ -126,10 +114,6 @@ final class BatchComparisonView extends VBox {
                                                 number(open),
                                                 String.join("; ", all)),
                                 "brew-mend"));
-    }
-
-    private static void add(List<String> all, BatchAnalysis was, BatchModel batch) {
-        batch.figures().get().ifPresent(is -> all.addAll(BatchDifferences.between(was, is)));
     }
 
     private static String number(BatchModel batch) {

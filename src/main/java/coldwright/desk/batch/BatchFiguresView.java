@@ -1,11 +1,11 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchFigures;
 import coldwright.desk.batch.model.BatchModel;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.figure.FigureSettings;
@@ -126,17 +126,17 @@ final class BatchFiguresView extends VBox {
         BatchPreview now = batch.preview().get().get();
         Optional<BatchPreview> other = batches.against().get().flatMap(one -> one.preview().get());
         tiles.show(now);
-        say(facts, BatchSentences.facts(now), "brew-fact");
+        say(facts, BatchSentences.facts(now.report()), "brew-fact");
         curve.setAll(
                 new ShownFigure(BatchFigures.freezing(now), other.map(BatchFigures::freezing)));
         inside.setAll(new ShownFigure(BatchFigures.inside(now), Optional.empty()));
         batches.against()
                 .get()
-                .ifPresentOrElse(one -> compare(one, now), () -> differences.getChildren().clear());
+                .ifPresentOrElse(this::compare, () -> differences.getChildren().clear());
         TextControls.show(differences, !differences.getChildren().isEmpty());
     }
 
-    private void compare(BatchModel other, BatchPreview now) {
+    private void compare(BatchModel other) {
         differences
                 .getChildren()
                 .setAll(
@@ -147,15 +147,15 @@ final class BatchFiguresView extends VBox {
                                 "brew-heading"));
         List<String> changed = BatchDifferences.between(other.recipe().get(), batch.recipe().get());
         add(changed.isEmpty() ? List.of(Messages.of("batch.alike")) : changed, "brew-fact");
-        other.preview()
-                .get()
-                .ifPresent(was -> add(BatchDifferences.between(was, now), "brew-fact"));
-        if (batch.figuresAreOfNow()) {
-            BatchAnalysis all = batch.figures().get().orElseThrow();
-            other.figures()
-                    .get()
-                    .ifPresent(was -> add(BatchDifferences.between(was, all), "brew-fact"));
-        }
+        other.report()
+                .ifPresent(
+                        was ->
+                                batch.report()
+                                        .ifPresent(
+                                                is ->
+                                                        add(
+                                                                BatchDifferences.between(was, is),
+                                                                "brew-fact")));
     }
 
     private void add(List<String> sentences, String look) {
@@ -170,17 +170,14 @@ final class BatchFiguresView extends VBox {
         }
         BatchAnalysis all = batch.figures().get().get();
         Optional<BatchAnalysis> other = batches.against().get().flatMap(one -> one.figures().get());
-        if (batch.preview().get().isPresent()) {
-            BatchPreview now = batch.preview().get().get();
-            batches.against().get().ifPresent(one -> compare(one, now));
-        }
+        batches.against().get().ifPresent(this::compare);
         tiles.show(all);
         findings.show(batch, all);
         face.show(all);
         draw(time, all, other, one -> Optional.of(BatchFigures.clock(one)));
         draw(days, all, other, BatchFigures::crystals);
         say(clock, BatchSentences.plan(all), "brew-why");
-        say(crystals, List.of(BatchSentences.crystals(all)), "brew-why");
+        say(crystals, List.of(BatchSentences.crystals(all.report())), "brew-why");
         say(cautions, BatchSentences.cautions(all), "brew-caution");
     }
 

@@ -1,10 +1,11 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.desk.batch.model.BatchCaption;
+import coldwright.batch.BatchPreview;
 import coldwright.desk.batch.model.BatchFigures;
-import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchShare;
+import coldwright.desk.batch.model.FreezeSchedule;
 import coldwright.desk.messages.Messages;
 import coldwright.science.diagnosis.Situation;
 
@@ -21,6 +22,7 @@ import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 
+import java.time.LocalTime;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -100,9 +102,11 @@ final class BatchTilesView extends GridPane {
                 now -> {
                     List<BatchShare> parts = BatchShare.of(now.mix());
                     String told =
-                            parts.stream().map(BatchCaption::of).collect(Collectors.joining(", "));
+                            parts.stream()
+                                    .map(BatchSentences::caption)
+                                    .collect(Collectors.joining(", "));
                     inside.show(parts(parts), "", told);
-                    freezing.show(curve(now), BatchCaption.freezing(now));
+                    freezing.show(curve(now), BatchSentences.freezingCaption(now.report()));
                 });
     }
 
@@ -110,9 +114,9 @@ final class BatchTilesView extends GridPane {
         all.ifPresent(
                 is -> {
                     FreezeClockFace face = FreezeClockFace.small(HEIGHT_EM);
-                    face.show(BatchCaption.plan(is), em());
-                    clock.show(face, BatchCaption.clock(is));
-                    crystals.show(crystal(is), BatchCaption.crystals(is));
+                    face.show(FreezeSchedule.of(is, LocalTime.NOON), em());
+                    clock.show(face, BatchSentences.clockCaption(is));
+                    crystals.show(crystal(is), BatchSentences.crystalsCaption(is.report()));
                 });
     }
 
@@ -126,7 +130,7 @@ final class BatchTilesView extends GridPane {
                 .forEach(
                         part -> {
                             double width = Math.max(1, part.percent() / 100 * WIDTH_EM * em());
-                            Label word = new Label(BatchCaption.of(part));
+                            Label word = new Label(BatchSentences.caption(part));
                             word.getStyleClass().add("brew-tile-words");
                             Shape bar = new Rectangle(width, BAR_EM * em());
                             bars.getChildren().addAll(word, ShapeStyles.as(bar, "small-ice"));

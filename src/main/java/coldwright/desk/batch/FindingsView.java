@@ -54,10 +54,10 @@ final class FindingsView extends VBox {
         batch = of;
         shown = all;
         getChildren().clear();
-        if (all.findings().isEmpty()) {
+        if (all.report().findings().isEmpty()) {
             getChildren().add(TextControls.label(BatchReport.NO_FINDINGS.shown(), "brew-finding"));
         }
-        all.findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
+        all.report().findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
         rest.playFromStart();
     }
 
@@ -74,7 +74,7 @@ final class FindingsView extends VBox {
         BatchModel of = batch;
         BatchAnalysis all = shown;
         Recipe recipe = of.recipe().get();
-        if (of.figuresAreOfNow() && !all.findings().isEmpty()) {
+        if (of.figuresAreOfNow() && !all.report().findings().isEmpty()) {
             batches.ask(
                     () -> FindingWithFixes.of(recipe, all),
                     found -> {

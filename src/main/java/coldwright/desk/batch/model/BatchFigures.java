@@ -1,6 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.CrystalsInStorage;
 import coldwright.desk.messages.Messages;
 import coldwright.figure.Figure;
@@ -33,8 +34,7 @@ public final class BatchFigures {
     /** Composition as bars: water, sugars, fat, protein and the rest, in % of the mass. */
     public static Figure inside(BatchPreview batchPreview) {
         List<BatchShare> parts = BatchShare.of(batchPreview.mix());
-        List<String> words =
-                parts.stream().map(part -> Messages.of("batch.part." + part.key())).toList();
+        List<String> words = parts.stream().map(BatchShare::name).toList();
         double[] percents = parts.stream().mapToDouble(BatchShare::percent).toArray();
         return Figure.of(Messages.of("batch.plate.inside"))
                 .x("", "")

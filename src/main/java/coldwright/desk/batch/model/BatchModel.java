@@ -3,6 +3,8 @@ package coldwright.desk.batch.model;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchLineage;
+import coldwright.batch.BatchPreview;
+import coldwright.batch.BatchReport;
 import coldwright.batch.Recipe;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -160,16 +162,16 @@ public final class BatchModel {
                     try {
                         BatchPreview seen = BatchPreview.of(batch);
                         window.execute(() -> changeApplied(mine, seen));
-                        analysisTask.take(() -> analyseAll(mine, batch));
+                        analysisTask.take(() -> analyseAll(mine, seen));
                     } catch (BatchFileException e) {
                         window.execute(() -> failed(mine, e.getMessage()));
                     }
                 });
     }
 
-    private void analyseAll(int mine, Recipe batch) {
+    private void analyseAll(int mine, BatchPreview seen) {
         try {
-            BatchAnalysis all = BatchAnalysis.of(batch);
+            BatchAnalysis all = BatchAnalysis.of(seen);
             window.execute(() -> changeApplied(mine, all));
         } catch (BatchFileException e) {
             window.execute(() -> failed(mine, e.getMessage()));
@@ -227,6 +229,15 @@ public final class BatchModel {
     /** All figures, available a moment later; empty before the first. */
     public ReadOnlyObjectProperty<Optional<BatchAnalysis>> figures() {
         return figures.getReadOnlyProperty();
+    }
+
+    /** Its results: all of them if they are those of the preview, otherwise the preview's. */
+    public Optional<BatchReport> report() {
+        Optional<BatchReport> quick = preview.get().map(BatchPreview::report);
+        return figures.get()
+                .filter(all -> preview.get().filter(all.preview()::equals).isPresent())
+                .map(BatchAnalysis::report)
+                .or(() -> quick);
     }
 
     /** Why it can't be calculated, in a sentence; empty if it can. */

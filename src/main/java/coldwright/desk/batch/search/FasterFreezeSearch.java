@@ -110,6 +110,6 @@ final class FasterFreezeSearch {
     }
 
     private static double minutesOf(Recipe recipe) throws BatchFileException {
-        return BatchAnalysis.of(recipe).plan().minutesToSoftServe();
+        return BatchAnalysis.minutesToSoftServe(recipe);
     }
 }

@@ -32,7 +32,7 @@ public record FindingWithFixes(Finding finding, List<ProposedChange> offers) {
      * @return one for each finding, in the same order
      */
     public static List<FindingWithFixes> of(Recipe recipe, BatchAnalysis all) {
-        return all.findings().stream().map(one -> of(one, recipe, all)).toList();
+        return all.report().findings().stream().map(one -> of(one, recipe, all)).toList();
     }
 
     private static FindingWithFixes of(Finding finding, Recipe recipe, BatchAnalysis all) {

@@ -2,7 +2,6 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.BatchReport;
 import coldwright.batch.CrystalsInStorage;
 import coldwright.batch.Recipe;
 import coldwright.batch.Recipe.Method;
@@ -50,7 +49,7 @@ final class SmootherSearch {
 
     static GoalResult of(Recipe recipe, BatchAnalysis now, String wish) {
         if (now.crystals().isEmpty()) {
-            return new GoalResult(wish, BatchReport.verdict(now).sentence(), List.of());
+            return new GoalResult(wish, now.report().fact("verdict").sentence(), List.of());
         }
         Band stands = now.crystals().get().tasted().meanUm();
         if (stands.middle() <= SMOOTH_UM) {
@@ -59,7 +58,7 @@ final class SmootherSearch {
                     Messages.of(
                             "batch.wish.smooth-already",
                             BatchSentences.size(stands),
-                            BatchSentences.when(now)),
+                            BatchSentences.when(now.report())),
                     List.of());
         }
         List<ProposedChange> offers = offers(recipe, now);
@@ -75,7 +74,7 @@ final class SmootherSearch {
                     Messages.of(
                             "batch.wish.not-smooth",
                             BatchSentences.size(stands),
-                            BatchSentences.when(now),
+                            BatchSentences.when(now.report()),
                             best),
                     List.of());
         }
@@ -84,7 +83,7 @@ final class SmootherSearch {
                 Messages.of(
                         "batch.wish.smooth-now",
                         BatchSentences.size(stands),
-                        BatchSentences.when(now)),
+                        BatchSentences.when(now.report())),
                 offers);
     }
 
