@@ -87,16 +87,24 @@ public enum Basis implements Worded {
         return new Phrase(reason.area(), reason.key(), values);
     }
 
-    /** The source lines of the rules of thumb in a reason. */
+    /** The source lines of the rules of thumb in a reason: the kind, and of which measure. */
     static List<Phrase> linesOf(Phrase reason) {
-        Optional<Kind> kind = kind(reason).filter(Kind::ruleOfThumb);
-        if (kind.isPresent()) {
-            return List.of(Phrase.of(AREA, "source", kind.get().phrase(), reason));
+        List<Phrase> lines = new ArrayList<>();
+        for (Object value : reason.values()) {
+            if (value instanceof Phrase phrase) {
+                kind(phrase)
+                        .filter(Kind::ruleOfThumb)
+                        .ifPresentOrElse(
+                                kind -> lines.add(usual(kind, reason.values().get(0))),
+                                () -> lines.addAll(linesOf(phrase)));
+            }
         }
-        return reason.values().stream()
-                .filter(Phrase.class::isInstance)
-                .flatMap(one -> linesOf((Phrase) one).stream())
-                .toList();
+        return lines;
+    }
+
+    private static Phrase usual(Kind kind, Object measure) {
+        Phrase range = Phrase.of(AREA, "source.usual", measure);
+        return Phrase.of(AREA, "source", kind.phrase(), range);
     }
 
     /** The kind of a source that a finding names; empty for any other text. */

@@ -78,6 +78,7 @@ public record BatchAnalysis(
                         .crystals(crystals)
                         .all());
         List<Phrase> notes = new ArrayList<>(setup.assumed());
+        batch.lines().forEach(line -> Dextrose.note(line.name()).ifPresent(notes::add));
         List<Phrase> said = plan.comments();
         preview.curve().comments().stream()
                 .filter(note -> !said.contains(note))

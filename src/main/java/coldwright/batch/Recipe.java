@@ -249,7 +249,8 @@ public record Recipe(
         for (int i = 0; i < lines.size(); i++) {
             RecipeLine line = lines.get(i);
             if (line.counts()
-                    && line.ingredient().value().orElseThrow().equals(amountChange.ingredient())) {
+                    && Dextrose.same(
+                            line.ingredient().value().orElseThrow(), amountChange.ingredient())) {
                 double massG = line.grams() + amountChange.massG();
                 return massG < 0.05 ? without(i) : with(i, line.weighing(massG));
             }

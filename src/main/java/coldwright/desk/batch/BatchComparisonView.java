@@ -93,8 +93,7 @@ final class BatchComparisonView extends VBox {
             return;
         }
         List<String> all =
-                new ArrayList<>(
-                        BatchDifferences.between(open.recipe().get(), batch.recipe().get()));
+                new ArrayList<>(BatchDifferences.between(open.shownRecipe(), batch.shownRecipe()));
         open.report()
                 .ifPresent(
                         was ->
@@ -121,6 +120,6 @@ final class BatchComparisonView extends VBox {
     }
 
     private static String name(BatchModel batch) {
-        return batch.recipe().get().name();
+        return batch.shownRecipe().name();
     }
 }

@@ -16,12 +16,15 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.figure.Figure;
 
+import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 
 import java.util.List;
 import java.util.Optional;
@@ -30,10 +33,19 @@ import java.util.function.Function;
 
 /** What to expect of a batch: tiles, findings in plain words, then the large figures. */
 final class BatchFiguresView extends VBox {
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
+    /**
+     * Results of an earlier recipe are dimmed only if they stay, so that typing doesn't flicker.
+     */
+    private static final Duration DIM_AFTER = Duration.millis(300);
+
     private final BatchesModel batches;
     private final BatchTilesView tiles;
     private final VBox differences = part("brew-differences");
     private final VBox facts = part("brew-facts");
+    private final VBox sources = part("brew-said");
+    private final PauseTransition dimming = new PauseTransition(DIM_AFTER);
     private final FindingsView findings;
     private final FreezeClockView face;
     private final VBox clock = part("brew-said");
@@ -45,6 +57,7 @@ final class BatchFiguresView extends VBox {
     private final ObservableList<ShownFigure> days = FXCollections.observableArrayList();
     private final InvalidationListener previewListener = value -> showPreview();
     private final InvalidationListener analysisListener = value -> showAnalysis();
+    private final InvalidationListener staleListener = value -> dimming.playFromStart();
     private BatchModel batch;
 
     /**
@@ -81,6 +94,7 @@ final class BatchFiguresView extends VBox {
                         facts,
                         InputFields.heading("batch.expect"),
                         findings,
+                        InputFields.unfolding("batch.sources", sources, () -> {}),
                         differences,
                         curvePlate,
                         insidePlate,
@@ -92,6 +106,7 @@ final class BatchFiguresView extends VBox {
                         crystals,
                         InputFields.heading("batch.mind"),
                         cautions);
+        dimming.setOnFinished(event -> dim());
         brew.against()
                 .addListener(
                         value -> {
@@ -111,12 +126,15 @@ final class BatchFiguresView extends VBox {
         if (batch != null) {
             batch.preview().removeListener(previewListener);
             batch.figures().removeListener(analysisListener);
+            batch.stale().removeListener(staleListener);
         }
         batch = is;
         batch.preview().addListener(previewListener);
         batch.figures().addListener(analysisListener);
+        batch.stale().addListener(staleListener);
         showPreview();
         showAnalysis();
+        dim();
     }
 
     private void showPreview() {
@@ -136,6 +154,10 @@ final class BatchFiguresView extends VBox {
         TextControls.show(differences, !differences.getChildren().isEmpty());
     }
 
+    private void dim() {
+        pseudoClassStateChanged(STALE, batch.stale().get());
+    }
+
     private void compare(BatchModel other) {
         differences
                 .getChildren()
@@ -145,7 +167,7 @@ final class BatchFiguresView extends VBox {
                                         "batch.against",
                                         String.valueOf(other.lineage().get().number())),
                                 "brew-heading"));
-        List<String> changed = BatchDifferences.between(other.recipe().get(), batch.recipe().get());
+        List<String> changed = BatchDifferences.between(other.shownRecipe(), batch.shownRecipe());
         add(changed.isEmpty() ? List.of(Messages.of("batch.alike")) : changed, "brew-fact");
         other.report()
                 .ifPresent(
@@ -176,6 +198,7 @@ final class BatchFiguresView extends VBox {
         face.show(all);
         draw(time, all, other, one -> Optional.of(BatchFigures.clock(one)));
         draw(days, all, other, BatchFigures::crystals);
+        say(sources, BatchSentences.sources(all.report()), "brew-why");
         say(clock, BatchSentences.plan(all), "brew-why");
         say(crystals, List.of(BatchSentences.crystals(all.report())), "brew-why");
         say(cautions, BatchSentences.cautions(all), "brew-caution");

@@ -7,6 +7,8 @@ import coldwright.batch.BatchPreview;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Recipe;
 
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -37,6 +39,7 @@ public final class BatchModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<BatchAnalysis>> figures =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper(true);
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private final Deque<RecipeRevision> before = new ArrayDeque<>();
     private final Deque<RecipeRevision> after = new ArrayDeque<>();
@@ -151,12 +154,12 @@ public final class BatchModel {
 
     private void analyse() {
         int mine = ++asked;
-        Recipe now = recipe.get();
-        if (now.lines().stream().anyMatch(line -> line.fault().isPresent())) {
+        Recipe batch = named();
+        stale.set(!figuresAreOfNow());
+        if (batch.lines().stream().anyMatch(line -> line.fault().isPresent())) {
             trouble.set("");
             return;
         }
-        Recipe batch = now.name().isBlank() ? now.called(UNNAMED) : now;
         glancing.take(
                 () -> {
                     try {
@@ -167,6 +170,11 @@ public final class BatchModel {
                         window.execute(() -> failed(mine, e.getMessage()));
                     }
                 });
+    }
+
+    private Recipe named() {
+        Recipe now = recipe.get();
+        return now.name().isBlank() ? now.called(UNNAMED) : now;
     }
 
     private void analyseAll(int mine, BatchPreview seen) {
@@ -187,15 +195,17 @@ public final class BatchModel {
 
     /** Publishes the analysis of the current preview, even if the latest text can't be read. */
     private void changeApplied(int mine, BatchAnalysis all) {
-        boolean seen = preview.get().filter(one -> one.batch().equals(all.batch())).isPresent();
+        boolean seen = preview.get().filter(one -> one.equals(all.preview())).isPresent();
         if (mine == asked || seen) {
             figures.set(Optional.of(all));
+            stale.set(!figuresAreOfNow());
         }
     }
 
     private void failed(int mine, String words) {
         if (mine == asked) {
             trouble.set(words);
+            stale.set(true);
         }
     }
 
@@ -206,9 +216,20 @@ public final class BatchModel {
      */
     public boolean figuresAreOfNow() {
         return trouble.get().isEmpty()
-                && figures.get().isPresent()
-                && preview.get().isPresent()
-                && figures.get().get().batch().equals(preview.get().get().batch());
+                && figures.get()
+                        .filter(all -> all.batch().equals(named()))
+                        .filter(all -> preview.get().filter(all.preview()::equals).isPresent())
+                        .isPresent();
+    }
+
+    /** The opposite of {@link #figuresAreOfNow}, as a property. */
+    public ReadOnlyBooleanProperty stale() {
+        return stale.getReadOnlyProperty();
+    }
+
+    /** The recipe that the results shown are of. */
+    public Recipe shownRecipe() {
+        return preview.get().map(BatchPreview::batch).orElseGet(recipe::get);
     }
 
     /** The current recipe; changed by {@link #change}. */

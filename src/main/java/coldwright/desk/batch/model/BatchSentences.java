@@ -41,6 +41,11 @@ public final class BatchSentences {
                 .toList();
     }
 
+    /** A line for each source of a report. */
+    public static List<String> sources(BatchReport report) {
+        return report.sources().stream().map(BatchSentences::sentence).toList();
+    }
+
     /** The freeze plan in words: a sentence for each stage, then the plan's comments. */
     public static List<String> plan(BatchAnalysis all) {
         return Stream.concat(
