@@ -1,6 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.Require;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Sweetness;
@@ -25,17 +24,16 @@ public record BatchPreview(Recipe batch, Mix mix, FreezingCurve curve, BatchRepo
     public static BatchPreview of(Recipe batch) throws BatchFileException {
         Mix mix = batch.mix();
         if (!(mix.waterPercent() > 0)) {
-            throw new BatchFileException(
-                    "the mix has no water, and water is what freezes; add water, milk or juice");
+            throw new BatchFileException(Fault.of("no-water"));
         }
         try {
             FreezingCurve curve = mix.freezingCurve();
             if (curve.initialFreezingPointC() < COLDEST_START_C) {
                 throw new BatchFileException(
-                        "the mix begins to freeze only at %s °C, and nothing colder than %s °C is calculated here; use less alcohol, sugar or salt to its water"
-                                .formatted(
-                                        Require.format(Math.rint(curve.initialFreezingPointC())),
-                                        Require.format(COLDEST_START_C)));
+                        Fault.of(
+                                "too-cold",
+                                Math.rint(curve.initialFreezingPointC()),
+                                COLDEST_START_C));
             }
             return new BatchPreview(
                     batch,

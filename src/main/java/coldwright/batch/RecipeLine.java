@@ -98,9 +98,7 @@ public record RecipeLine(
                         .findFirst();
         try {
             return first.isEmpty() && grams() >= 0 && mostG() < leastG()
-                    ? Optional.of(
-                            "the most of %s is below its least; swap min and max"
-                                    .formatted(ingredient.value().orElseThrow().name()))
+                    ? Optional.of(Fault.of("min-max", ingredient.value().orElseThrow().name()))
                     : first;
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
