@@ -30,7 +30,7 @@ final class RecipeLineView extends VBox {
     private final TextField name = InputFields.field("brew-name");
     private final Label grams = new Label();
     private final Label fault = TextControls.label("", "brew-fault");
-    private final FlowPane meant = new FlowPane();
+    private final VBox meant = new VBox();
     private final Button removeButton;
     private final IngredientCompletion ingredientCompletion;
     private RecipeLine line = new RecipeLine("", "");
@@ -61,7 +61,6 @@ final class RecipeLineView extends VBox {
         HBox row = new HBox(amount, name, grams, removeButton);
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("brew-row");
-        meant.getStyleClass().add("brew-choices");
         getChildren().addAll(row, fault, meant);
         ingredientCompletion = new IngredientCompletion(name, () -> own.keySet(), this::take);
         amount.textProperty().addListener(value -> typed(true));
@@ -123,10 +122,12 @@ final class RecipeLineView extends VBox {
         note.ifPresent(
                 one -> {
                     String words = DisplayText.sentence(one.shown());
-                    meant.getChildren().add(TextControls.label(words, "brew-why"));
+                    FlowPane choices = new FlowPane();
+                    choices.getStyleClass().add("brew-choices");
                     Dextrose.choices(typed).stream()
                             .map(name -> TextControls.button(name, () -> take(name)))
-                            .forEach(meant.getChildren()::add);
+                            .forEach(choices.getChildren()::add);
+                    meant.getChildren().addAll(TextControls.label(words, "brew-why"), choices);
                 });
     }
 
