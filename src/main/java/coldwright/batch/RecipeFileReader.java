@@ -1,5 +1,8 @@
 package coldwright.batch;
 
+import coldwright.text.TextFault;
+import coldwright.text.TextFile;
+
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -7,6 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -29,6 +33,9 @@ public final class RecipeFileReader {
 
     /** Marks an unfinished row in older files: {@code amount | name}, at the head of the file. */
     private static final String TYPED = "# typed:";
+
+    /** A long batch has 5,000 bytes. */
+    private static final int MOST_BYTES = 1_000_000;
 
     private static final List<String> COLUMNS =
             List.of("ingredient", "grams", "min", "max", "fixed");
@@ -57,6 +64,20 @@ public final class RecipeFileReader {
      */
     public static RecipeFile read(String file, String text) throws BatchFileException {
         return new RecipeFileReader(file).read(text);
+    }
+
+    /**
+     * Reads a recipe file on disk.
+     *
+     * @throws BatchFileException at the first error
+     */
+    public static RecipeFile read(Path file) throws BatchFileException {
+        TextFile read = TextFile.read(file, MOST_BYTES);
+        if (!read.faults().isEmpty() || read.text().isEmpty()) {
+            TextFault first = read.faults().get(0);
+            throw new BatchFileException(file.toString(), first.line(), first.words());
+        }
+        return read(file.toString(), read.text().get());
     }
 
     private RecipeFile read(String text) throws BatchFileException {

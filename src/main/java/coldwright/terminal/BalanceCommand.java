@@ -5,7 +5,7 @@ import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchBalance;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileOpener;
+import coldwright.batch.RecipeFileReader;
 import coldwright.science.balance.Balanced;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.JsonWriter;
@@ -47,7 +47,7 @@ final class BalanceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileOpener.read(file);
+            RecipeFile batch = RecipeFileReader.read(file);
             Balanced found = BatchBalance.of(batch);
             batch.warnings().forEach(screen::complain);
             screen.say(

@@ -5,7 +5,7 @@ import coldwright.batch.BatchAnalysisText;
 import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileOpener;
+import coldwright.batch.RecipeFileReader;
 import coldwright.print.MakeSheet;
 import coldwright.print.PaperSize;
 import coldwright.terminal.console.ExitCode;
@@ -79,7 +79,7 @@ final class BatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileOpener.read(file);
+            RecipeFile batch = RecipeFileReader.read(file);
             BatchAnalysis batchAnalysis = BatchAnalysis.of(batch);
             batch.warnings().forEach(screen::complain);
             if (sheet != null) {

@@ -37,7 +37,7 @@ class RecipeFileReaderTest {
         Recipe batch = RecipeFileReader.read("sorbet.txt", SORBET).recipe();
         assertEquals("Blood-orange sorbet", batch.name());
         assertEquals(Recipe.Method.BAG, batch.method());
-        assertEquals(new BathSetup(2000, 500), batch.bath().orElseThrow());
+        assertEquals(new FreezingSetup.Bath(2000, 500), batch.bath().orElseThrow());
         assertEquals(-17.78, batch.freezerC(), 0.01);
         assertEquals(20, batch.airPercent());
         assertEquals(800, batch.mix().massG(), 1e-9);

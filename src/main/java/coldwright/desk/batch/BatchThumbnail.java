@@ -18,7 +18,7 @@ final class BatchThumbnail extends Pane {
     private static final double BAR_EM = 1.6;
 
     BatchThumbnail(BatchReport report, double em) {
-        setPrefSize((BAR_EM + 1.5 + 2 * CrystalDisc.MOST_EM) * em, HEIGHT_EM * em);
+        setPrefSize((BAR_EM + 1.5 + 2 * SmallShapes.MOST_EM) * em, HEIGHT_EM * em);
         setMinHeight(HEIGHT_EM * em);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         double ice = report.fact("ice_percent_of_water_at_minus_12_c").number();
@@ -28,8 +28,8 @@ final class BatchThumbnail extends Pane {
         String share = DisplayText.decimals(0, ice);
         Optional<Double> um = report.find("tasted_mean_micrometres").map(Fact::number);
         if (um.isPresent()) {
-            double x = (BAR_EM + 1 + CrystalDisc.MOST_EM) * em;
-            getChildren().addAll(CrystalDisc.at(x, HEIGHT_EM * em / 2, um.get(), em));
+            double x = (BAR_EM + 1 + SmallShapes.MOST_EM) * em;
+            getChildren().addAll(SmallShapes.crystal(x, HEIGHT_EM * em / 2, um.get(), em));
             setAccessibleText(
                     Messages.of("batch.beside.picture", share, DisplayText.decimals(0, um.get())));
         } else {
@@ -38,6 +38,6 @@ final class BatchThumbnail extends Pane {
     }
 
     private void add(Shape shape, String look) {
-        getChildren().add(ShapeStyles.as(shape, look));
+        getChildren().add(SmallShapes.as(shape, look));
     }
 }

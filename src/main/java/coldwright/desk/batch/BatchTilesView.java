@@ -133,7 +133,7 @@ final class BatchTilesView extends GridPane {
                             Label word = new Label(BatchSentences.caption(part));
                             word.getStyleClass().add("brew-tile-words");
                             Shape bar = new Rectangle(width, BAR_EM * em());
-                            bars.getChildren().addAll(word, ShapeStyles.as(bar, "small-ice"));
+                            bars.getChildren().addAll(word, SmallShapes.as(bar, "small-ice"));
                         });
         return bars;
     }
@@ -149,16 +149,16 @@ final class BatchTilesView extends GridPane {
         }
         double freezerC = now.batch().freezerC();
         double servingC = Situation.SERVING_C;
-        pane.getChildren().add(ShapeStyles.as(new Line(0, height, width, height), "clock-tick"));
+        pane.getChildren().add(SmallShapes.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
             if (temperatureC >= BatchFigures.COLDEST_C) {
                 double x = x(temperatureC, width);
-                pane.getChildren().add(ShapeStyles.as(new Line(x, 0, x, height), "small-mark"));
+                pane.getChildren().add(SmallShapes.as(new Line(x, 0, x, height), "small-mark"));
             }
         }
         Circle served = new Circle(x(servingC, width), y(now, servingC, height), 0.25 * em());
         pane.getChildren()
-                .addAll(ShapeStyles.as(line, "small-curve"), ShapeStyles.as(served, "small-ice"));
+                .addAll(SmallShapes.as(line, "small-curve"), SmallShapes.as(served, "small-ice"));
         return pane;
     }
 
@@ -171,14 +171,14 @@ final class BatchTilesView extends GridPane {
     }
 
     private Node crystal(BatchAnalysis is) {
-        Pane pane = sized(2 * CrystalDisc.MOST_EM * em(), HEIGHT_EM * em());
+        Pane pane = sized(2 * SmallShapes.MOST_EM * em(), HEIGHT_EM * em());
         is.crystals()
                 .ifPresent(
                         one ->
                                 pane.getChildren()
                                         .addAll(
-                                                CrystalDisc.at(
-                                                        CrystalDisc.MOST_EM * em(),
+                                                SmallShapes.crystal(
+                                                        SmallShapes.MOST_EM * em(),
                                                         HEIGHT_EM * em() / 2,
                                                         one.tasted().meanUm().middle(),
                                                         em())));

@@ -1,7 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.FreezingDefaults;
+import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.StorageConditions;
 import coldwright.batch.Typed;
@@ -61,7 +61,7 @@ public final class LessonFromBatch {
         values.put("freezerC", number(all.batch().freezerC()));
         values.put("coldC", number(all.coldC()));
         values.put("airPercent", number(all.batch().airPercent()));
-        double partG = Math.max(FreezingDefaults.LEAST_TIMED_G, all.mix().massG() / all.parts());
+        double partG = Math.max(FreezingSetup.LEAST_TIMED_G, all.mix().massG() / all.parts());
         values.put("partG", number(partG));
         values.put("holder", holder(all.plan().freeze().holder()));
         values.put("cold", cold());
