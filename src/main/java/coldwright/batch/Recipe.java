@@ -189,7 +189,10 @@ public record Recipe(
     /** The stated bath; empty if its size follows from the batch's mass. */
     public Optional<FreezingSetup.Bath> bath() {
         return setup.value(SetupField.ICE)
-                .flatMap(iceG -> setup.value(SetupField.SALT).map(g -> new FreezingSetup.Bath(iceG, g)));
+                .flatMap(
+                        iceG ->
+                                setup.value(SetupField.SALT)
+                                        .map(g -> new FreezingSetup.Bath(iceG, g)));
     }
 
     /** The freezer's temperature, °C; −18 by default. */

@@ -59,11 +59,10 @@ final class BatchComparisonView extends VBox {
         card.getStyleClass().add("brew-card");
         card.setPrefWidth(CARD_EM * emPx.getValue().doubleValue());
         boolean here = batch.equals(batches.open().get());
-        card.getChildren()
-                .add(
-                        TextControls.label(
-                                Messages.of("batch.beside.title", number(batch), name(batch)),
-                                "brew-finding"));
+        InputFields.say(
+                card,
+                Messages.of("batch.beside.title", number(batch), name(batch)),
+                "brew-finding");
         batch.report()
                 .ifPresent(
                         report -> {
@@ -79,8 +78,7 @@ final class BatchComparisonView extends VBox {
                         });
         if (here) {
             card.getStyleClass().add("here");
-            card.getChildren()
-                    .add(TextControls.label(Messages.of("batch.beside.open"), "brew-why"));
+            InputFields.say(card, Messages.of("batch.beside.open"), "brew-why");
         } else {
             differ(card, batch);
         }
@@ -103,16 +101,12 @@ final class BatchComparisonView extends VBox {
                                                         all.addAll(
                                                                 BatchDifferences.between(
                                                                         was, is))));
-        card.getChildren()
-                .add(
-                        TextControls.label(
-                                all.isEmpty()
-                                        ? Messages.of("batch.alike")
-                                        : Messages.of(
-                                                "batch.beside.differs",
-                                                number(open),
-                                                String.join("; ", all)),
-                                "brew-mend"));
+        InputFields.say(
+                card,
+                all.isEmpty()
+                        ? Messages.of("batch.alike")
+                        : Messages.of("batch.beside.differs", number(open), String.join("; ", all)),
+                "brew-mend");
     }
 
     private static String number(BatchModel batch) {

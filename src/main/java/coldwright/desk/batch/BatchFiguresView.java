@@ -63,8 +63,6 @@ final class BatchFiguresView extends VBox {
     /**
      * Shows figures.
      *
-     * @param brew the batches
-     * @param room draws figures, and has the type size
      * @param taken receives the recipe as it was before a fix was applied
      * @param reveal scrolls to a node
      */

@@ -69,8 +69,7 @@ final class BatchFilesView extends VBox {
                         TextControls.button(Messages.of("batch.file.sheet"), sheet),
                         TextControls.button(Messages.of("batch.file.code"), code));
         if (!is.recent().isEmpty()) {
-            again.getChildren()
-                    .add(TextControls.label(Messages.of("batch.file.again"), "brew-why"));
+            InputFields.say(again, Messages.of("batch.file.again"), "brew-why");
         }
         for (Path file : is.recent()) {
             String name = String.valueOf(file.getFileName());

@@ -51,7 +51,6 @@ final class BatchTilesView extends GridPane {
     /**
      * Makes tiles.
      *
-     * @param emPx type size, pixels
      * @param largeFigureLink leads to the large figures
      */
     BatchTilesView(ObservableValue<? extends Number> emPx, LargeFigureLink largeFigureLink) {

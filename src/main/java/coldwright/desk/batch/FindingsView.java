@@ -34,7 +34,6 @@ final class FindingsView extends VBox {
     /**
      * Shows findings.
      *
-     * @param brew the batches
      * @param taken receives the recipe as it was before a fix was applied
      */
     FindingsView(BatchesModel brew, Consumer<Recipe> taken) {

@@ -40,12 +40,7 @@ final class FreezeClockFace extends Pane {
         return new FreezeClockFace(sideEm, sideEm / 2 - 0.1, false);
     }
 
-    /**
-     * Shows a plan.
-     *
-     * @param plan the plan
-     * @param typePx type size, pixels
-     */
+    /** Shows a plan. */
     void show(FreezeSchedule plan, double typePx) {
         em = typePx;
         setPrefSize(sideEm * em, sideEm * em);

@@ -36,7 +36,6 @@ final class GoalView extends VBox {
     /**
      * Shows goals.
      *
-     * @param brew the batches
      * @param taken receives the recipe as it was before a change was applied
      */
     GoalView(BatchesModel brew, Consumer<Recipe> taken) {

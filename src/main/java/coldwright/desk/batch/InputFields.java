@@ -9,6 +9,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
 import java.util.function.Consumer;
@@ -71,5 +72,10 @@ final class InputFields {
                             }
                         });
         return new VBox(new HBox(button), part);
+    }
+
+    /** Adds a sentence to a part. */
+    static void say(Pane part, String sentence, String look) {
+        part.getChildren().add(TextControls.label(sentence, look));
     }
 }

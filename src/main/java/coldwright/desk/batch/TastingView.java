@@ -97,14 +97,9 @@ final class TastingView extends VBox {
     }
 
     private void showCauses(TastingDiagnosis tastingDiagnosis, Recipe was) {
-        causes.getChildren()
-                .add(
-                        TextControls.label(
-                                TastingDiagnosis.words(tastingDiagnosis.symptom()),
-                                "brew-finding"));
+        InputFields.say(causes, TastingDiagnosis.words(tastingDiagnosis.symptom()), "brew-finding");
         if (tastingDiagnosis.suspects().isEmpty()) {
-            causes.getChildren()
-                    .add(TextControls.label(Messages.of("batch.tasted.nothing"), "brew-why"));
+            InputFields.say(causes, Messages.of("batch.tasted.nothing"), "brew-why");
         }
         for (TastingDiagnosis.SuspectedCause suspectedCause : tastingDiagnosis.suspects()) {
             causes.getChildren().add(causeNode(tastingDiagnosis, suspectedCause, was));
@@ -138,7 +133,7 @@ final class TastingView extends VBox {
         }
         if (suspectedCause.offers().isEmpty()) {
             String remedy = cause.remedy().shown();
-            box.getChildren().add(TextControls.label(DisplayText.sentence(remedy), "brew-mend"));
+            InputFields.say(box, DisplayText.sentence(remedy), "brew-mend");
             box.getChildren().add(new HBox(next(tastingDiagnosis, was, remedy)));
         }
         ProposedChangeView.belongsTo(box, batch, was);

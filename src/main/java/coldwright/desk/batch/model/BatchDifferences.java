@@ -60,8 +60,6 @@ public final class BatchDifferences {
     /**
      * Differences between two recipes.
      *
-     * @param was the earlier one
-     * @param is the later one
      * @return such as {@code sucrose 150 → 120 g}; empty if they are equal
      */
     public static List<String> between(Recipe was, Recipe is) {
@@ -127,8 +125,6 @@ public final class BatchDifferences {
     /**
      * Differences between the results for two batches.
      *
-     * @param was the earlier one
-     * @param is the later one
      * @return changes in ice, sweetness, fat, minutes, crystals and so on; empty if all are
      *     negligible
      */

@@ -60,11 +60,7 @@ public final class BatchFigures {
                 .markX(Messages.of("batch.mark.storing"), batchPreview.batch().freezerC());
     }
 
-    /**
-     * The freeze plan: ice in % of the water by the minute or hour, with the stages marked.
-     *
-     * @param all the batch's analysis
-     */
+    /** The freeze plan: ice in % of the water by the minute or hour, with the stages marked. */
     public static Figure clock(BatchAnalysis all) {
         FreezePlan plan = all.plan();
         double lastMinute = 0;
@@ -109,7 +105,6 @@ public final class BatchFigures {
     /**
      * The crystals over two weeks in the freezer, or over the batch's storage time.
      *
-     * @param all the batch's analysis
      * @return mean size with its range by the day; empty if too little ice is left
      */
     public static Optional<Figure> crystals(BatchAnalysis all) {

@@ -49,10 +49,8 @@ public final class BatchModel {
     /**
      * Makes a batch and calculates it.
      *
-     * @param recipe its recipe
      * @param batchLineage its number and parent
      * @param work threads to calculate on
-     * @param window the window's thread
      */
     public BatchModel(Recipe recipe, BatchLineage batchLineage, Executor work, Executor window) {
         this.window = window;
@@ -67,7 +65,6 @@ public final class BatchModel {
      * Changes the recipe. Successive changes of one place are undone together.
      *
      * @param place the changed field; empty for a change of its own
-     * @param is the new recipe
      */
     public void change(String place, Recipe is) {
         change(place, is, "");
@@ -76,7 +73,6 @@ public final class BatchModel {
     /**
      * Applies a fix or a change for a goal; the history names it until it is undone.
      *
-     * @param is the new recipe
      * @param words the change, in plain words
      */
     public void take(Recipe is, String words) {

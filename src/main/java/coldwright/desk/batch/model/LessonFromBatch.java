@@ -44,7 +44,6 @@ public final class LessonFromBatch {
      * Writes the lesson.
      *
      * @param recipe the recipe, with the composition of its own ingredients
-     * @param all its analysis
      * @return a lesson's text
      */
     public static String of(Recipe recipe, BatchAnalysis all) {

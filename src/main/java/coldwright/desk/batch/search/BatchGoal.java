@@ -87,7 +87,6 @@ public enum BatchGoal {
     /**
      * Searches for changes that reach the goal.
      *
-     * @param recipe the recipe
      * @param minutes time limit for {@link #READY}
      * @return the smallest changes, or why there are none
      */

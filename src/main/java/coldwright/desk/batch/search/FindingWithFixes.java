@@ -27,8 +27,6 @@ public record FindingWithFixes(Finding finding, List<ProposedChange> offers) {
     /**
      * Searches for fixes for each finding of a batch. Takes up to a second.
      *
-     * @param recipe the recipe
-     * @param all its analysis
      * @return one for each finding, in the same order
      */
     public static List<FindingWithFixes> of(Recipe recipe, BatchAnalysis all) {
