@@ -12,7 +12,7 @@ public record Band(double low, double middle, double high) {
     public Band {
         if (!(low <= middle && middle <= high)) {
             throw new IllegalArgumentException(
-                    "the band %s to %s with %s in the middle is out of order; it must rise from low to high"
+                    "the band %s to %s with %s in the middle isn't in order; it must rise from low to high"
                             .formatted(
                                     Require.format(low),
                                     Require.format(high),

@@ -44,8 +44,7 @@ public final class Require {
             return value;
         }
         throw new IllegalArgumentException(
-                "%s is %s %s; it must be zero or more: leave the ingredient out instead"
-                        .formatted(name, format(value), unit));
+                "%s is %s %s; it must be zero or more".formatted(name, format(value), unit));
     }
 
     /**

@@ -51,10 +51,6 @@ public final class Temperature {
         if (temperatureC >= COLDEST_C && temperatureC <= WARMEST_C) {
             return temperatureC;
         }
-        String guess =
-                temperatureC > WARMEST_C && temperatureC < WARMEST_C + ZERO_C_IN_K
-                        ? ": was this kelvin or °F?"
-                        : "";
         throw new IllegalArgumentException(
                 "%s is %s; it must be between %s and %s °C%s"
                         .formatted(
@@ -62,6 +58,8 @@ public final class Temperature {
                                 Require.format(temperatureC),
                                 Require.format(COLDEST_C),
                                 Require.format(WARMEST_C),
-                                guess));
+                                temperatureC > WARMEST_C && temperatureC < WARMEST_C + ZERO_C_IN_K
+                                        ? ": was this kelvin or °F?"
+                                        : ""));
     }
 }

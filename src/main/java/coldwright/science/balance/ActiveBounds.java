@@ -64,7 +64,7 @@ final class ActiveBounds {
         }
         for (int n = 0; any && !(move(shares, free) && settled(shares, free)); n++) {
             if (n > STEPS_PER_SHARE * shares.length) {
-                throw new IllegalStateException("the least squares found no answer");
+                throw new IllegalStateException("the least squares didn't converge");
             }
         }
         return shares;

@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Rounded;
 import coldwright.science.mix.Ingredient;
 import coldwright.words.Phrase;
 
@@ -19,7 +20,7 @@ public record AmountChange(double massG, Ingredient ingredient) {
         return Phrase.of(
                 "science.balance",
                 massG < 0 ? "take-out" : "add",
-                Math.round(Math.abs(massG) * 10) / 10.0,
+                Rounded.tenth(Math.abs(massG)),
                 ingredient.name());
     }
 

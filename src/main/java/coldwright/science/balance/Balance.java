@@ -190,14 +190,14 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     private void requireRoom() {
         if (choices.isEmpty()) {
             throw new IllegalArgumentException(
-                    "the balance has no ingredients to choose from; allow at least one");
+                    "the balance has no ingredients; allow at least one");
         }
         double leastG = choices.stream().mapToDouble(Choice::leastG).sum();
         double mostG = choices.stream().mapToDouble(Choice::mostG).sum();
         double roundingG = 1e-9 * totalG;
         if (leastG > totalG + roundingG || mostG < totalG - roundingG) {
             throw new IllegalArgumentException(
-                    "the ingredients may weigh %s to %s g together, and the total is %s g; widen a bound or change the total"
+                    "the ingredients may weigh %s to %s g together, but the total is %s g. Widen a bound or change the total."
                             .formatted(
                                     Require.format(leastG),
                                     Require.format(mostG),

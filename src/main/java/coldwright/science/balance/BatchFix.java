@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Rounded;
 import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
 
@@ -53,14 +54,14 @@ public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix af
      */
     public Phrase phrase() {
         return changes.isEmpty()
-                ? Phrase.of("science.balance", "no-change", wish.words())
+                ? Phrase.of("science.balance", "no-change", wish.phrase())
                 : Phrase.of(
                         "science.balance",
                         "fix",
                         changes.stream().map(AmountChange::phrase).toList(),
                         wish.trait().name(),
-                        Math.round(valueBefore() * 10) / 10.0,
-                        Math.round(valueAfter() * 10) / 10.0,
+                        Rounded.tenth(valueBefore()),
+                        Rounded.tenth(valueAfter()),
                         wish.trait().unitName());
     }
 

@@ -19,7 +19,7 @@ public record Choice(Ingredient ingredient, double leastG, double mostG) {
         Require.notNegative("the least of " + ingredient.name(), leastG, "g");
         if (!(mostG >= leastG)) {
             throw new IllegalArgumentException(
-                    "the most of %s is %s g and its least %s g; the most must not be below the least"
+                    "the most of %s is %s g; it must be at least %s g, the least"
                             .formatted(
                                     ingredient.name(),
                                     Require.format(mostG),

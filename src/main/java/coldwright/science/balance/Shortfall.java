@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Rounded;
 import coldwright.words.Phrase;
 
 /**
@@ -28,18 +29,14 @@ public record Shortfall(Target target, double reached) {
                 "science.balance",
                 missedBy() < 0 ? "short" : "over",
                 target.trait().name(),
-                rounded(reached),
+                Rounded.hundredth(reached),
                 target.trait().unitName(),
                 target.value(),
-                rounded(Math.abs(missedBy())));
+                Rounded.hundredth(Math.abs(missedBy())));
     }
 
     @Override
     public String toString() {
         return phrase().english();
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 100) / 100.0;
     }
 }

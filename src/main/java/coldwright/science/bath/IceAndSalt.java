@@ -1,6 +1,7 @@
 package coldwright.science.bath;
 
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
@@ -309,8 +310,8 @@ public final class IceAndSalt {
         return Phrase.of(
                 "science.bath",
                 "ice-and-salt",
-                Math.round(iceG * 10) / 10.0,
-                Math.round(saltG * 10) / 10.0,
+                Rounded.tenth(iceG),
+                Rounded.tenth(saltG),
                 vessel.phrase());
     }
 

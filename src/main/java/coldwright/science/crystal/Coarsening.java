@@ -1,8 +1,10 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -22,7 +24,7 @@ import java.util.List;
  * memory: coarsening is underestimated in warm storage or overestimated in cold storage by up to a
  * third.
  */
-public final class Coarsening {
+public final class Coarsening implements Commented {
     private static final double SECONDS_A_DAY = 86_400;
     private static final double SURE_TO_C = -30;
 
@@ -85,11 +87,11 @@ public final class Coarsening {
         return mixTable.viscosityMPaS(checked(temperatureC));
     }
 
-    /** Sources and limits of the figures. @return sentences */
-    public List<String> notes() {
+    @Override
+    public List<Phrase> comments() {
         return List.of(
-                "Rate from diffusion and surface energy, within a factor of 2 (van Westen and Groot 2018 for sucrose); crystals far apart.",
-                "Viscosity below 0 °C is an equation carried on: a trend within a factor of about three.");
+                Phrase.of("science.crystal", "coarsening.rate"),
+                Phrase.of("science.crystal", "coarsening.viscosity"));
     }
 
     private double checked(double temperatureC) {

@@ -1,6 +1,7 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
@@ -36,7 +37,7 @@ import java.util.List;
  * memory); hardened they are some 20 % below it (45–55 µm). Left out: crystals that stick together,
  * the needles of still freezing, and the difference between the outside of a tub and its core.
  */
-public final class CrystalStory {
+public final class CrystalStory implements Commented {
     private static final double FRIDGE_C = 5;
     private static final double REST_S = 120;
 
@@ -147,7 +148,7 @@ public final class CrystalStory {
             boolean moved) {
         if (state.frozen()) {
             throw new IllegalStateException(
-                    "this batch is frozen already; start again with CrystalStory.of(mix)");
+                    "this batch is frozen already; start with CrystalStory.of(mix) again");
         }
         CrystalState rested =
                 state.along(paths, motions, "freezing")
@@ -287,12 +288,8 @@ public final class CrystalStory {
         return state.moments();
     }
 
-    /** Certain results and trends. @return English sentences, one for each kind of step */
-    public List<String> notes() {
-        return Phrase.english(comments());
-    }
-
-    /** Certain results and trends, in any language. @return one for each kind of step */
+    /** {@return certain results and trends in any language, one for each kind of step} */
+    @Override
     public List<Phrase> comments() {
         return evidence.stream().map(TrendEvidence::phrase).toList();
     }
@@ -312,7 +309,7 @@ public final class CrystalStory {
     private void requireFrozen(String what) {
         if (!state.frozen()) {
             throw new IllegalStateException(
-                    "there is no ice yet, so %s makes no sense; freeze it first with frozenBy(Method.BAG) or another"
+                    "%s needs ice, and there is none yet; freeze it first, for example with frozenBy(Method.BAG)"
                             .formatted(what));
         }
     }

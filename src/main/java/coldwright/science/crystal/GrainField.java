@@ -145,7 +145,7 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
         double count = areaUm2 / meanAreaUm2(story);
         if (count > MOST) {
             throw new IllegalArgumentException(
-                    "the field would hold %d crystals; at most %d are drawn: take a smaller field"
+                    "the field would have %d crystals; at most %d are drawn. Take a smaller field."
                             .formatted(Math.round(count), MOST));
         }
         return parts(story, (int) Math.max(1, Math.round(count)));

@@ -37,8 +37,7 @@ public enum Texture implements Worded {
                 return texture;
             }
         }
-        throw new IllegalArgumentException(
-                "meanUm is not a number; it must be zero or more: the mean diameter of the crystals");
+        throw new IllegalArgumentException("meanUm is not a number; it must be zero or more");
     }
 
     /**

@@ -42,7 +42,7 @@ public enum Symptom {
             }
         }
         throw new IllegalArgumentException(
-                "\"%s\" is no symptom; there are %s"
+                "\"%s\" isn't a symptom; use %s"
                         .formatted(
                                 words.strip(),
                                 Arrays.stream(values())

@@ -66,7 +66,7 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
         double count = expected(sizes, fatVolumePercent, slide);
         if (count > MOST) {
             throw new IllegalArgumentException(
-                    "the field would hold %d globules; at most %d are drawn: take a smaller field"
+                    "the field would have %d globules; at most %d are drawn. Take a smaller field."
                             .formatted(Math.round(count), MOST));
         }
         double[] diameters = diametersUm(sizes, (int) Math.round(count));

@@ -1,6 +1,7 @@
 package coldwright.science.emulsion;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
@@ -8,6 +9,7 @@ import coldwright.science.glass.SyrupViscosity;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +31,7 @@ import java.util.List;
  * @param mix the mix
  * @param cooked whether its starch has been cooked
  */
-public record MixViscosity(Mix mix, boolean cooked) {
+public record MixViscosity(Mix mix, boolean cooked) implements Commented {
     private static final double FAT_ML_PER_G = 1 / 0.92;
     private static final double MILK_PROTEIN_ML_PER_G = 3.4;
     private static final double OTHER_PROTEIN_ML_PER_G = 2;
@@ -93,24 +95,24 @@ public record MixViscosity(Mix mix, boolean cooked) {
                 syrup * eilers(starch.high(), fatPercent) * gums(gum.high()));
     }
 
-    /**
-     * Where the answer is less certain.
-     *
-     * @return comments, empty if none
-     */
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    @Override
+    public List<Phrase> comments() {
+        List<Phrase> comments = new ArrayList<>();
         if (mix.composition().percent(Component.STABILISER) > 0) {
-            notes.add("gums differ by make: the viscosity is a trend within a factor of three");
+            comments.add(phrase("gums-differ"));
         }
         if (mix.composition().percent(Component.STARCH) > 0 && !cooked) {
-            notes.add("raw starch does not thicken; withStarchCooked() counts it");
+            comments.add(phrase("raw-starch"));
         }
         if (volumeShare(Thickener.COOKED_STARCH.dLPerG().middle(), mix.fatPercent())
                 > FULLEST_SHARE) {
-            notes.add("globules, protein and starch fill the mix: it is a paste, not a liquid");
+            comments.add(phrase("paste"));
         }
-        return List.copyOf(notes);
+        return List.copyOf(comments);
+    }
+
+    private static Phrase phrase(String key) {
+        return Phrase.of("science.emulsion", key);
     }
 
     private Solution syrup() {

@@ -76,7 +76,7 @@ public record BagSection(
         if (!(freeze.holder() instanceof Holder.Bag bag)
                 || !(freeze.cold() instanceof Cold.Bath cold)) {
             throw new IllegalArgumentException(
-                    "the batch is in %s, by %s; a bag in ice and salt is needed: use FreezePlan.bag"
+                    "the batch is in %s, by %s; it must be a bag in ice and salt. Use FreezePlan.bag."
                             .formatted(freeze.holder().words(), freeze.cold().words()));
         }
         List<FreezeMoment> course = plan.course();

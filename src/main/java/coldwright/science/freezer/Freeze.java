@@ -175,8 +175,7 @@ public final class Freeze {
         Require.positive("minutes", minutes, "minutes");
         if (!(holder instanceof Holder.Bag bag)) {
             throw new IllegalStateException(
-                    "the batch is in %s; only a bag's thickness can be chosen"
-                            .formatted(holder.words()));
+                    "the batch is in %s; it must be in a bag".formatted(holder.words()));
         }
         double low = 3;
         double high = 100;

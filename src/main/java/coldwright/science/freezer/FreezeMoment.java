@@ -1,5 +1,7 @@
 package coldwright.science.freezer;
 
+import coldwright.words.Phrase;
+
 import java.util.Arrays;
 
 /** The state of a batch at one time while it freezes. */
@@ -98,7 +100,7 @@ public final class FreezeMoment {
 
     @Override
     public String toString() {
-        return "%.1f min: %.0f %% ice, middle %.1f °C, cold %.1f °C"
-                .formatted(minute, icePercent, middleC(), coldC());
+        return Phrase.of("science.freezer", "moment", minute, icePercent, middleC(), coldC())
+                .english();
     }
 }

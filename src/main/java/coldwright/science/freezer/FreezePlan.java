@@ -4,6 +4,7 @@ import coldwright.science.bath.IceAndSalt;
 import coldwright.science.mix.Mix;
 import coldwright.science.thermal.ThermalCurve;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -25,7 +26,7 @@ import java.util.Map;
  * Reading}), not of the thermal properties (about 10 % more). Left out: streaming in the still
  * liquid, swelling of the ice, supercooling, the freezer warming up as the batch goes in.
  */
-public final class FreezePlan {
+public final class FreezePlan implements Worded {
     /**
      * Thickness of a bag of half a litre to a litre in a bowl of ice, mm (judgement, chosen to
      * match the reported half hour: time is roughly proportional to thickness, and a third with
@@ -263,24 +264,31 @@ public final class FreezePlan {
     }
 
     @Override
+    public Phrase phrase() {
+        return phrase(
+                "plan",
+                freeze.holder().phrase(),
+                freeze.motion().phrase(),
+                freeze.cold().phrase(),
+                times(Stage.THICKENS),
+                times(Stage.SOFT_SERVE),
+                times(Stage.SCOOP),
+                times(Stage.HARD));
+    }
+
+    private Phrase times(Stage stage) {
+        MinuteRange range = rangeMinutes(stage);
+        return reaches(stage)
+                ? phrase("reached", stage.phrase(), minutesTo(stage), range.least(), range.most())
+                : phrase("never", stage.phrase());
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.freezer", key, values);
+    }
+
+    @Override
     public String toString() {
-        StringBuilder text = new StringBuilder();
-        text.append(freeze.holder().words())
-                .append(", ")
-                .append(freeze.motion().words())
-                .append(", ")
-                .append(freeze.cold().words());
-        for (Stage stage : Stage.values()) {
-            MinuteRange range = rangeMinutes(stage);
-            text.append("; ").append(stage.words()).append(' ');
-            if (reaches(stage)) {
-                text.append(
-                        "%.0f min (%.0f–%.0f)"
-                                .formatted(minutesTo(stage), range.least(), range.most()));
-            } else {
-                text.append("never");
-            }
-        }
-        return text.toString();
+        return words();
     }
 }

@@ -1,12 +1,17 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * A container for the batch: a bag, a tub or a churn. A batch higher than one and a half times the
  * width is shared among several.
  */
-public sealed interface Holder {
+public sealed interface Holder extends Worded {
+    /** Inner widths of tubs, boxes and churns. */
+    Require.Range INNER = new Require.Range(30, 600, "mm");
+
     /**
      * The wall between batch and cold.
      *
@@ -21,13 +26,6 @@ public sealed interface Holder {
      * @return the shape
      */
     Shape shape(double volumeL);
-
-    /**
-     * Its name in plain words.
-     *
-     * @return such as {@code a bag 20 mm thick}
-     */
-    String words();
 
     /**
      * How many of them the batch fills.
@@ -77,8 +75,8 @@ public sealed interface Holder {
         }
 
         @Override
-        public String words() {
-            return "a bag %s mm thick".formatted(Require.format(thicknessMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.bag", thicknessMm);
         }
     }
 
@@ -89,9 +87,8 @@ public sealed interface Holder {
      * @param wall its wall
      */
     record Tub(double diameterMm, Wall wall) implements Holder {
-        /** Checks the diameter. */
         public Tub {
-            Require.within("diameterMm", diameterMm, new Require.Range(30, 600, "mm"));
+            Require.within("diameterMm", diameterMm, INNER);
         }
 
         /**
@@ -106,17 +103,21 @@ public sealed interface Holder {
 
         @Override
         public int count(double volumeL) {
-            return sharedAmong(diameterMm, heightMm(diameterMm, volumeL));
+            return sharedAmong(diameterMm, heightMm(volumeL));
         }
 
         @Override
         public Shape shape(double volumeL) {
-            return standing(diameterMm, volumeL, count(volumeL));
+            return Shape.tub(diameterMm, Math.max(1, heightMm(volumeL) / count(volumeL)));
+        }
+
+        private double heightMm(double volumeL) {
+            return volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4);
         }
 
         @Override
-        public String words() {
-            return "a tub %s mm wide".formatted(Require.format(diameterMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.tub", diameterMm);
         }
     }
 
@@ -130,8 +131,8 @@ public sealed interface Holder {
     record Box(double lengthMm, double widthMm, Wall wall) implements Holder {
         /** Checks both. */
         public Box {
-            Require.within("lengthMm", lengthMm, new Require.Range(30, 600, "mm"));
-            Require.within("widthMm", widthMm, new Require.Range(30, 600, "mm"));
+            Require.within("lengthMm", lengthMm, INNER);
+            Require.within("widthMm", widthMm, INNER);
         }
 
         /**
@@ -157,8 +158,8 @@ public sealed interface Holder {
         }
 
         @Override
-        public String words() {
-            return "a box %s × %s mm".formatted(Require.format(lengthMm), Require.format(widthMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.box", lengthMm, widthMm);
         }
     }
 
@@ -169,9 +170,8 @@ public sealed interface Holder {
      * @param wall its wall
      */
     record Churn(double diameterMm, Wall wall) implements Holder {
-        /** Checks the diameter. */
         public Churn {
-            Require.within("diameterMm", diameterMm, new Require.Range(30, 600, "mm"));
+            Require.within("diameterMm", diameterMm, INNER);
         }
 
         /**
@@ -186,12 +186,12 @@ public sealed interface Holder {
 
         @Override
         public int count(double volumeL) {
-            return sharedAmong(diameterMm, heightMm(diameterMm, volumeL));
+            return new Tub(diameterMm, wall).count(volumeL);
         }
 
         @Override
         public Shape shape(double volumeL) {
-            return standing(diameterMm, volumeL, count(volumeL));
+            return new Tub(diameterMm, wall).shape(volumeL);
         }
 
         @Override
@@ -201,17 +201,9 @@ public sealed interface Holder {
         }
 
         @Override
-        public String words() {
-            return "a churn %s mm wide".formatted(Require.format(diameterMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.churn", diameterMm);
         }
-    }
-
-    private static double heightMm(double diameterMm, double volumeL) {
-        return volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4);
-    }
-
-    private static Shape standing(double diameterMm, double volumeL, int shared) {
-        return Shape.tub(diameterMm, Math.max(1, heightMm(diameterMm, volumeL) / shared));
     }
 
     private static int sharedAmong(double widthMm, double heightMm) {

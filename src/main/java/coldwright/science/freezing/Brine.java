@@ -56,7 +56,7 @@ public final class Brine {
     public static double saltPercentAtIceLine(double temperatureC) {
         if (temperatureC < EUTECTIC_C) {
             throw new IllegalArgumentException(
-                    "temperatureC is %s; ice and brine rest together only between %s and 0 °C: table salt cannot make a bath colder"
+                    "temperatureC is %s; it must be between %s and 0 °C. Table salt can't make a bath colder."
                             .formatted(Require.format(temperatureC), Require.format(EUTECTIC_C)));
         }
         Require.within("temperatureC", temperatureC, ICE_LINE);

@@ -1,5 +1,6 @@
 package coldwright.science.freezing;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.words.Phrase;
@@ -24,7 +25,7 @@ import java.util.List;
  *
  * <p>Real freezing lags behind: supercooling, and syrup too thick to let water through.
  */
-public final class FreezingCurve {
+public final class FreezingCurve implements Commented {
     private final Solution solution;
     private final IceLine line;
     private final double freezingPointC;
@@ -104,7 +105,7 @@ public final class FreezingCurve {
         double most = greatestIcePercent();
         if (icePercent > most) {
             throw new IllegalArgumentException(
-                    "icePercent is %s; in this mix it never gets above %s %% of the water: ask for less, or thin it with water"
+                    "icePercent is %s; at most %s %% of the water of this mix can freeze. Ask for less, or add water."
                             .formatted(
                                     Require.format(icePercent),
                                     Require.format(Math.floor(most * 10) / 10)));
@@ -126,22 +127,9 @@ public final class FreezingCurve {
         return phaseG == 0 ? 0 : 100 * solutesG / phaseG;
     }
 
-    /**
-     * Where the curve leaves the range of its sources, and other limits.
-     *
-     * @return sentences
-     */
+    @Override
     public List<Phrase> comments() {
         return FreezingNotes.of(this, solution);
-    }
-
-    /**
-     * The same in English.
-     *
-     * @return sentences, empty if none
-     */
-    public List<String> notes() {
-        return Phrase.english(comments());
     }
 
     private double liquidG(double temperatureC) {

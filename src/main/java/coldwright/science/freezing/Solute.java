@@ -35,14 +35,18 @@ public enum Solute {
     MALTOSE(342.296, Margules.upTo(0.15, 3.896, 112.5, -644.5), -32, crc(-5.35, 1)),
 
     /** One half of lactose: taken as glucose, whose Norrish constant is the same (memory). */
-    GALACTOSE(180.156, Margules.upTo(0.29, 2.775, -5.265), -45, Validity.byAnalogy("glucose", 3)),
+    GALACTOSE(
+            180.156,
+            Margules.upTo(0.29, 2.775, -5.265),
+            -45,
+            Validity.unmeasured("like-glucose", 3)),
 
     /** The sugar of mushrooms: taken as sucrose. */
     TREHALOSE(
             342.296,
             Margules.upTo(0.18, 5.922, 57.13, -351.9),
             -30,
-            Validity.byAnalogy("sucrose", 3)),
+            Validity.unmeasured("like-sucrose", 3)),
 
     /** Sugar alcohol, K = 1.65 at 25 °C; see {@link Polyols}. */
     SORBITOL(182.172, Polyols.of(1.65), -49, Polyols.VALIDITY),
@@ -96,14 +100,14 @@ public enum Solute {
             134.087,
             new WeakAcid(4.0e-4, new double[] {1.82}, 0.1),
             -50,
-            Validity.fromMemory("water activity at 25 °C", 4)),
+            Validity.unmeasured("activity-from-memory", 4)),
 
     /** The acid of grapes. K_a 1.0e-3 and Norrish's constant 4.68, both from memory. */
     TARTARIC_ACID(
             150.087,
             new WeakAcid(1.0e-3, new double[] {4.68}, 0.1),
             -50,
-            Validity.fromMemory("water activity at 25 °C", 4));
+            Validity.unmeasured("activity-from-memory", 4));
 
     private final double molarMassGPerMol;
     private final SoluteActivity binding;
@@ -142,7 +146,7 @@ public enum Solute {
             }
         }
         throw new IllegalArgumentException(
-                "there is no solute \"%s\"; it must be one of %s"
+                "\"%s\" is not a solute; use one of %s"
                         .formatted(
                                 name,
                                 Arrays.stream(values())
@@ -224,6 +228,6 @@ public enum Solute {
     }
 
     private static Validity crc(double coldestC, double errorPercent) {
-        return new Validity(coldestC, errorPercent, "freezing points in the CRC Handbook");
+        return new Validity(coldestC, errorPercent, Phrase.of("science.freezing", "source.crc"));
     }
 }

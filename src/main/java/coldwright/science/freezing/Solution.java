@@ -1,5 +1,6 @@
 package coldwright.science.freezing;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.words.Phrase;
@@ -31,8 +32,8 @@ import java.util.Map;
  * @param massG each solute's mass, g, without crystal water
  * @param idealMillimol particles counted as ideal, by name, mmol
  */
-public record Solution(
-        double waterG, Map<Solute, Double> massG, Map<String, Double> idealMillimol) {
+public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Double> idealMillimol)
+        implements Commented {
     /**
      * Checks the values and copies the maps.
      *
@@ -70,7 +71,7 @@ public record Solution(
     public Solution with(double moreG, Solute solute) {
         if (solute == null) {
             throw new IllegalArgumentException(
-                    "solute is missing; name one, such as Solute.SUCROSE");
+                    "the solute is missing; name one, such as Solute.SUCROSE");
         }
         EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
         all.putAll(massG);
@@ -183,28 +184,14 @@ public record Solution(
         return new FreezingCurve(this);
     }
 
-    /**
-     * Where the freezing point leaves the range of its sources, and other limits.
-     *
-     * @return sentences, empty if none
-     */
+    @Override
     public List<Phrase> comments() {
         return FreezingNotes.of(this, freezingPointC());
     }
 
-    /**
-     * The same in English.
-     *
-     * @return sentences, empty if none
-     */
-    public List<String> notes() {
-        return Phrase.english(comments());
-    }
-
     private static void requireWater(double waterG) {
         if (waterG == 0) {
-            throw new IllegalArgumentException(
-                    "waterG is 0 g; it must be more than zero: without water nothing can freeze");
+            throw new IllegalArgumentException("waterG is 0 g; it must be more than zero");
         }
         Require.positive("waterG", waterG, "g");
     }

@@ -1,8 +1,11 @@
 package coldwright.science.glass;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.Temperature;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +17,7 @@ import java.util.List;
  * sides losing heat; h the film plus radiation 4εσTm³ at the mean temperature. The second term is
  * the wafer's own resistance: with it the lumped form matches the slowest mode of the exact series
  * for a slab within 1 % up to a Biot number h(d/2)/k of 0.5 and within 5 % up to 1.5; {@link
- * #notes} warns when it is more. The wafer bends while its sugar melt is thinner than the
+ * #comments} warns when it is more. The wafer bends while its sugar melt is thinner than the
  * glassmaker's softening point, 10^6.6 Pa·s ({@link Wlf}), and cracks below the melt's own glass
  * transition.
  *
@@ -33,7 +36,8 @@ import java.util.List;
  * @param roomC temperature of the room and the form, °C
  * @param surroundings the surroundings in which it cools
  */
-public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings surroundings) {
+public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings surroundings)
+        implements Commented {
     /** Above this Biot number the inside lags and lumped cooling is only a trend. */
     public static final double LUMPED_TO_BIOT = 1.5;
 
@@ -139,23 +143,21 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         return surfaceWPerM2K().middle() * wafer.thicknessMm() / 2000 / Wafer.CONDUCTIVITY_W_PER_MK;
     }
 
-    /**
-     * Where the answer is less certain.
-     *
-     * @return comments, empty if none
-     */
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    @Override
+    public List<Phrase> comments() {
+        List<Phrase> comments = new ArrayList<>();
         if (biot() > LUMPED_TO_BIOT) {
-            notes.add(
-                    "Biot number %s is above 1.5: the inside stays warmer than the skin, so the seconds are a trend"
-                            .formatted(Require.format(Math.round(biot() * 100) / 100.0)));
+            comments.add(
+                    Phrase.of(
+                            "science.glass",
+                            "inside-lags",
+                            Rounded.hundredth(biot()),
+                            LUMPED_TO_BIOT));
         }
         if (!wafer.canBeRolled()) {
-            notes.add(
-                    "less than 20 % sugar in the dry matter: the wafer breaks even when hot; bake it in its shape");
+            comments.add(Phrase.of("science.glass", "breaks-hot", Wafer.ROLLABLE_SUGAR_PERCENT));
         }
-        return List.copyOf(notes);
+        return List.copyOf(comments);
     }
 
     private Band secondsTo(double temperatureC) {

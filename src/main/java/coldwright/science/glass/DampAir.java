@@ -1,7 +1,9 @@
 package coldwright.science.glass;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -24,7 +26,7 @@ import java.util.List;
  * @param wafer the wafer
  * @param roomC temperature of the room, °C, 0 to 45
  */
-public record DampAir(Wafer wafer, double roomC) {
+public record DampAir(Wafer wafer, double roomC) implements Commented {
     private static final double[] MONOLAYER_G_PER_G = {0.035, 0.045, 0.055};
     private static final double C = 12;
     private static final double K = 0.95;
@@ -93,14 +95,9 @@ public record DampAir(Wafer wafer, double roomC) {
                 factor / DIFFUSIVITY_M2_PER_S.low());
     }
 
-    /**
-     * Sources and limits of the answers.
-     *
-     * @return sentences
-     */
-    public List<String> notes() {
-        return List.of(
-                "sorption constants are from memory; the trend is sure, the figures ±1 % water");
+    @Override
+    public List<Phrase> comments() {
+        return List.of(Phrase.of("science.glass", "sorption"));
     }
 
     private double limit(double monolayer) {

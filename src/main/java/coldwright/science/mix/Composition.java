@@ -55,7 +55,7 @@ public final class Composition {
         double sum = Arrays.stream(changed).sum();
         if (sum > 100 + ROUNDING_PERCENT) {
             throw new IllegalArgumentException(
-                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%: lower one of its shares"
+                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%"
                             .formatted(
                                     Require.format(sum),
                                     Require.format(percent),

@@ -149,6 +149,6 @@ final class DissolvedSolutes {
             return waterG;
         }
         throw new IllegalArgumentException(
-                "this mix has no water, so it has no freezing point: add water, milk or juice");
+                "this mix has no water, so it has no freezing point. Add water, milk or juice.");
     }
 }

@@ -44,7 +44,7 @@ public enum KitchenMeasure {
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
-                                                "%s %s of %s cannot be turned into grams honestly, since it packs differently each time: weigh it"
+                                                "%s %s of %s can't be turned into grams, because it packs differently each time. Weigh it."
                                                         .formatted(
                                                                 Require.format(count),
                                                                 words,

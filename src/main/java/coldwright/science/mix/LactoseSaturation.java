@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
-import coldwright.science.Require;
+import coldwright.science.Rounded;
+import coldwright.words.Phrase;
 
 /**
  * How near the lactose of a mix is to crystallising, which feels sandy on the tongue.
@@ -57,16 +58,17 @@ public record LactoseSaturation(
         return milkSolidsNotFatPercent > milkSolidsNotFatLimitPercent;
     }
 
-    /**
-     * The verdict in a sentence.
-     *
-     * @return milk solids not fat of the mix against the limit
-     */
+    /** {@return milk solids-not-fat of the mix against the limit, in any language} */
+    public Phrase judgement() {
+        return Phrase.of(
+                "science.mix",
+                sandyInStore() ? "lactose.sandy" : "lactose",
+                Rounded.tenth(milkSolidsNotFatPercent),
+                Rounded.tenth(milkSolidsNotFatLimitPercent));
+    }
+
+    /** {@return the judgement as an English sentence} */
     public String verdict() {
-        return "milk solids not fat are %s %%; the trade allows %s %% in this mix before lactose turns sandy in store%s"
-                .formatted(
-                        Require.formatToTenth(milkSolidsNotFatPercent),
-                        Require.formatToTenth(milkSolidsNotFatLimitPercent),
-                        sandyInStore() ? ": use less milk or whey powder" : "");
+        return judgement().english();
     }
 }

@@ -89,7 +89,7 @@ public final class Mix {
                 amounts.stream().filter(a -> !a.ingredient().equals(ingredient)).toList();
         if (rest.size() == amounts.size()) {
             throw new IllegalArgumentException(
-                    "%s is not in this mix, so it cannot be left out; the mix holds %s"
+                    "%s isn't in this mix, so it can't be left out; the mix has %s"
                             .formatted(ingredient.name(), ingredientNames()));
         }
         return new Mix(rest);

@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -136,7 +137,7 @@ public final class NutritionLabel {
     public NutritionLabel sugarsAre(Component kind) {
         if (kind.kind() != Component.Kind.SUGAR) {
             throw new IllegalArgumentException(
-                    "%s is no sugar; choose sucrose, glucose, fructose, lactose, maltose, galactose or trehalose"
+                    "%s isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE"
                             .formatted(kind.words()));
         }
         return new NutritionLabel(lines, kind, dairy);
@@ -164,7 +165,7 @@ public final class NutritionLabel {
         double sugar = g(Line.SUGARS);
         if (sugar > carbohydrate + Composition.ROUNDING_PERCENT) {
             throw new IllegalArgumentException(
-                    "the label of %s has %s g sugars in %s g carbohydrate; sugars are a part of it: state the carbohydrate with its sugars"
+                    "the label of %s has %s g sugars in %s g carbohydrate. State the carbohydrate with its sugars."
                             .formatted(name, Require.format(sugar), Require.format(carbohydrate)));
         }
         double starchy = Math.max(0, carbohydrate - sugar);
@@ -172,7 +173,7 @@ public final class NutritionLabel {
         all += Math.max(0, sugar - carbohydrate);
         if (all > 100 + Composition.ROUNDING_PERCENT) {
             throw new IllegalArgumentException(
-                    "the label of %s adds up to %s g in 100 g: check its lines, and take the sugars out of the sum"
+                    "the label of %s adds up to %s g; it may be at most 100 g. Sugars are a part of the carbohydrate."
                             .formatted(name, Require.format(all)));
         }
         Composition composition =
@@ -198,20 +199,20 @@ public final class NutritionLabel {
                 OptionalDouble.empty(),
                 allergens,
                 "nutrition label",
-                assumed());
+                Assumption.words(assumed()));
     }
 
-    private String assumed() {
-        List<String> notes = new ArrayList<>();
-        notes.add("water is the rest of 100 g");
+    private List<Phrase> assumed() {
+        List<Phrase> notes = new ArrayList<>();
+        notes.add(Assumption.of("water-of-100-g"));
         if (g(Line.SUGARS) > 0) {
-            notes.add("sugars taken as " + sugars.words());
+            notes.add(Assumption.of("sugars", sugars.words()));
         }
-        notes.add("minerals other than salt counted with the water");
+        notes.add(Assumption.of("minerals"));
         if (!dairy) {
-            notes.add("allergens not stated: read the label");
+            notes.add(Assumption.of("allergens"));
         }
-        return String.join("; ", notes);
+        return notes;
     }
 
     private NutritionLabel with(Line line, String words, double g) {

@@ -1,5 +1,6 @@
 package coldwright.science.mix;
 
+import coldwright.science.Rounded;
 import coldwright.words.Phrase;
 
 /**
@@ -131,8 +132,8 @@ public record SucroseEquivalentMethod(
                 "trade",
                 phrase(
                         differenceC < 0 ? "trade.colder" : "trade.warmer",
-                        hundredth(initialFreezingPointC()),
-                        hundredth(thermodynamicFreezingPointC),
+                        Rounded.hundredth(initialFreezingPointC()),
+                        Rounded.hundredth(thermodynamicFreezingPointC),
                         Math.abs(differenceC)),
                 others ? phrase("trade.others") : "",
                 beyondTable() ? phrase("trade.beyond") : "");
@@ -140,10 +141,6 @@ public record SucroseEquivalentMethod(
 
     private static Phrase phrase(String key, Object... values) {
         return Phrase.of("science.mix", key, values);
-    }
-
-    private static double hundredth(double value) {
-        return Math.round(value * 100) / 100.0;
     }
 
     /** Milk sugars follow the rule for milk solids, without their products in cultured milk. */

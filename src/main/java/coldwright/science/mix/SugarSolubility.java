@@ -38,7 +38,7 @@ public final class SugarSolubility {
         double[][] table = TABLES.get(sugar);
         if (table == null) {
             throw new IllegalArgumentException(
-                    "no solubility table is at hand for %s; there is one for sucrose, lactose and maltose"
+                    "there is no solubility table for %s; use sucrose, lactose or maltose"
                             .formatted(sugar.words()));
         }
         double[] first = table[0];

@@ -118,7 +118,7 @@ public enum Firmness implements Worded {
         double firmEnd = drier * SCOOPABLE_MOST_ICE_PERCENT;
         if (firmEnd > 99) {
             throw new IllegalArgumentException(
-                    "waterPercent is %s; it must be above 47 %% for ice enough to scoop: this mix stays soft at any cold"
+                    "waterPercent is %s; it must be above 47 %%. A drier mix stays soft at any cold."
                             .formatted(Require.formatToTenth(water)));
         }
         double warm = curve.temperatureAtIcePercentC(softEnd);

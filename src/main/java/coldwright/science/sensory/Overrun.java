@@ -33,7 +33,7 @@ public record Overrun(double percent) {
         Require.positive("productG", productG, "g");
         if (productG > mixG) {
             throw new IllegalArgumentException(
-                    "productG is %s and mixG is %s; the product must not weigh more than the same volume of mix: were they swapped?"
+                    "productG is %s and mixG is %s; the product can't weigh more than its mix. Were they swapped?"
                             .formatted(Require.format(productG), Require.format(mixG)));
         }
         return new Overrun(100 * (mixG - productG) / productG);

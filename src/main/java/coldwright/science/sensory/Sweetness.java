@@ -1,8 +1,9 @@
 package coldwright.science.sensory;
 
 import coldwright.science.Band;
-import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -84,19 +85,18 @@ public record Sweetness(Mix mix) {
         return List.copyOf(parts);
     }
 
-    /**
-     * Effect of cold on sweetness, direction only.
-     *
-     * @return a sentence, a trend
-     */
-    public String coldTrend() {
+    /** {@return the effect of cold on its sweetness in any language: the direction, a trend} */
+    public Phrase cold() {
         double strength = percentOfSucroseSolution().middle();
-        String figure = Require.formatToTenth(strength);
-        return strength >= COLD_PROOF_PERCENT
-                ? "As sweet as %s %% of sucrose in water: so strong a solution hardly loses sweetness when cooled (Bartoshuk et al. 1982); from ice it still seems less, for the tongue itself turns cold. A trend, no figure."
-                        .formatted(figure)
-                : "As sweet as %s %% of sucrose in water: thin enough to lose sweetness in the cold, so taste it cold before judging (Bartoshuk et al. 1982; Green and Nachtigal 2015). A trend, no figure."
-                        .formatted(figure);
+        return Phrase.of(
+                "science.sensory",
+                strength >= COLD_PROOF_PERCENT ? "cold.strong" : "cold.thin",
+                Rounded.tenth(strength));
+    }
+
+    /** {@return the effect of cold in English} */
+    public String coldTrend() {
+        return cold().english();
     }
 
     private static double strength(double sucrosePercent, double waterPercent) {

@@ -27,9 +27,6 @@ public final class Cooling {
     /** Most time from {@value #FROM_C} °C to {@value #COLD_C} °C, h. */
     public static final double ALL_HOURS = 6;
 
-    /** The rule's name. */
-    public static final String RULE = "FDA Food Code 2022, 3-501.14";
-
     private Cooling() {}
 
     /**
@@ -46,7 +43,7 @@ public final class Cooling {
                 FIRST_HOURS,
                 COLD_C,
                 ALL_HOURS,
-                RULE,
+                Phrase.of(LocalRules.AREA, "rule.cooling"),
                 LocalRules.REMINDER);
     }
 

@@ -12,7 +12,7 @@ import java.util.List;
  * @param missing the missing requirements, each with the figure and the limit; empty if allowed
  * @param rule the rule, by number or title
  */
-public record NameVerdict(String place, String name, List<Phrase> missing, String rule) {
+public record NameVerdict(String place, String name, List<Phrase> missing, Phrase rule) {
 
     /** Copies the list. */
     public NameVerdict {

@@ -63,7 +63,7 @@ public enum Pasteurisation {
         Temperature.require("temperatureC", temperatureC);
         if (temperatureC < celsius(0) - SAME_C) {
             throw new IllegalArgumentException(
-                    "temperatureC is %s, and %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules."
+                    "temperatureC is %s; %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules."
                             .formatted(
                                     Require.format(temperatureC),
                                     rule,

@@ -30,7 +30,7 @@ public final class ThermalComposition {
         double sum = composition.sumPercent();
         if (!(sum > 0)) {
             throw new IllegalArgumentException(
-                    "the composition is empty; it must hold at least one component");
+                    "the composition is empty; it must have at least one component");
         }
         ThermalComposition thermalComposition = new ThermalComposition();
         for (Component component : Component.values()) {

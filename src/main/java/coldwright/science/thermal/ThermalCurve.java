@@ -1,5 +1,6 @@
 package coldwright.science.thermal;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.FreezingCurve;
@@ -27,7 +28,7 @@ import java.util.List;
  * conductivity 10 % without air; with as much air as mix it is too high, perhaps by half (ice
  * creams are reported near 0.3 W/(m·K) at −20 °C, from memory).
  */
-public final class ThermalCurve {
+public final class ThermalCurve implements Commented {
     private static final double COLDEST_C = -45;
     private static final double WARMEST_C = 100;
     private static final double ICE_STEP = 0.005;
@@ -75,8 +76,7 @@ public final class ThermalCurve {
      */
     public static ThermalCurve of(ThermalComposition thermalComposition, FreezingCurve freezing) {
         if (thermalComposition.share(Substance.WATER) <= 0) {
-            throw new IllegalArgumentException(
-                    "waterPercent is 0 %; it must be more than zero: nothing in this mix can turn to ice");
+            throw new IllegalArgumentException("waterPercent is 0 %; it must be more than zero");
         }
         return new ThermalCurve(thermalComposition, freezing, 0);
     }
@@ -277,25 +277,12 @@ public final class ThermalCurve {
         return table;
     }
 
-    /**
-     * Where the answer leaves the range of its sources.
-     *
-     * @return sentences in any language, empty if none
-     */
+    @Override
     public List<Phrase> comments() {
         List<Phrase> comments = new ArrayList<>(freezing.comments());
         if (thermalComposition.share(Substance.ETHANOL) > 0.2) {
             comments.add(Phrase.of("science.thermal", "much-alcohol"));
         }
         return List.copyOf(comments);
-    }
-
-    /**
-     * Where the answer leaves the range of its sources, in English.
-     *
-     * @return sentences, empty if none
-     */
-    public List<String> notes() {
-        return Phrase.english(comments());
     }
 }

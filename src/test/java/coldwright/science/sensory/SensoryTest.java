@@ -50,7 +50,7 @@ class SensoryTest {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Firmness.scoopableC(fudge));
         assertEquals(
-                "waterPercent is 30; it must be above 47 % for ice enough to scoop: this mix stays soft at any cold",
+                "waterPercent is 30; it must be above 47 %. A drier mix stays soft at any cold.",
                 e.getMessage());
     }
 
@@ -95,7 +95,7 @@ class SensoryTest {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Overrun.byWeighing(100, 200));
         assertEquals(
-                "productG is 200 and mixG is 100; the product must not weigh more than the same volume of mix: were they swapped?",
+                "productG is 200 and mixG is 100; the product can't weigh more than its mix. Were they swapped?",
                 e.getMessage());
     }
 }
