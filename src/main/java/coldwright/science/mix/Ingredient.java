@@ -48,6 +48,18 @@ public record Ingredient(
                 name, List.of(), composition, OptionalDouble.empty(), Set.of(), "own", "");
     }
 
+    /**
+     * {@return its anti-freezing power on the trade's scale, sucrose = 100; see {@link Mix#pac}}
+     */
+    public double pac() {
+        return AntiFreezingPower.pacOf100g(composition);
+    }
+
+    /** {@return its sweetening power on the trade's scale, sucrose = 100; see {@link Mix#pod}} */
+    public double pod() {
+        return Sweetener.podOf100g(composition);
+    }
+
     /** Hashes only the name, because mixes look ingredients up often. */
     @Override
     public int hashCode() {

@@ -241,6 +241,37 @@ public final class Mix {
         return SucroseEquivalentMethod.of(this);
     }
 
+    /**
+     * Anti-freezing power (PAC) on the trade's scale, sucrose = 100.
+     *
+     * <p>Definition: for 1000 g of mix, grams of each sugar, polyol, alcohol and salt times its
+     * molar mass relative to sucrose: glucose and fructose 190, lactose 100, ethanol 743, salt 586.
+     * Milk salts, acids and other ions are left out (common practice, no source).
+     *
+     * <p>It differs from {@link #initialFreezingPointC}, which is calculated from water activity,
+     * because it counts each gram at its dilute value and ignores how little water the mix has.
+     *
+     * @return grams of sucrose with the same power in 1000 g of mix
+     */
+    public double pac() {
+        return 10 * AntiFreezingPower.pacOf100g(composition);
+    }
+
+    /**
+     * Sweetening power (POD) on the trade's scale, sucrose = 100.
+     *
+     * <p>Definition: for 1000 g of mix, grams of each sugar times its relative sweetness, by the
+     * middle of the published lists in {@link Sweetener}: fructose 171.5, glucose 77, lactose 17.5.
+     * Tables of the trade differ by 10 to 30 % (common practice, no source).
+     *
+     * <p>Equal POD doesn't mean an equal freezing point, because molar mass decides on that one.
+     *
+     * @return grams of sucrose that would be as sweet in 1000 g of mix
+     */
+    public double pod() {
+        return 10 * Sweetener.podOf100g(composition);
+    }
+
     /** {@return contributions to the depression, the strongest first, by ingredient and solute} */
     public List<Contribution> contributions() {
         return DissolvedSolutes.contributions(this);

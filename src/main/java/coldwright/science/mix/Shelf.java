@@ -17,6 +17,13 @@ public final class Shelf {
     public static final Ingredient WATER = row("water");
     public static final Ingredient SUCROSE = row("sucrose");
     public static final Ingredient GLUCOSE = row("glucose");
+
+    /**
+     * Dextrose as anhydrous glucose; dextrose from a shop is usually the monohydrate, with 9.1 %
+     * crystal water: DEXTROSE_MONOHYDRATE.
+     */
+    public static final Ingredient DEXTROSE = GLUCOSE;
+
     public static final Ingredient FRUCTOSE = row("fructose");
     public static final Ingredient LACTOSE = row("lactose");
     public static final Ingredient MALTOSE = row("maltose");

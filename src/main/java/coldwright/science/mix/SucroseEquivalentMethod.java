@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
 import coldwright.science.Rounded;
+import coldwright.science.freezing.Solute;
 import coldwright.words.Phrase;
 
 /**
@@ -35,7 +36,7 @@ public record SucroseEquivalentMethod(
 
     private static final double SALTS_C = 2.37;
     private static final double SINGLE_UNIT_SUGARS = 1.9;
-    private static final double SUCROSE_G_PER_MOL = 342.3;
+    private static final double SUCROSE_G_PER_MOL = Solute.SUCROSE.molarMassGPerMol();
 
     /** Sucrose, g per 100 g of water, and depression, °C; from memory. */
     private static final double[][] TABLE = {
@@ -164,21 +165,22 @@ public record SucroseEquivalentMethod(
 
     private static double othersEquivalent(Composition c) {
         boolean dairy = c.per100g(Tally.MILK_SOLIDS_NOT_FAT) + c.per100g(Tally.WHEY_SOLIDS) > 0;
-        double lacticAcid = dairy ? 0 : c.percent(Component.LACTIC_ACID) / 0.09008;
-        double millimol =
-                c.percent(Component.ALCOHOL) / 0.04607
-                        + c.percent(Component.GLYCEROL) / 0.09209
-                        + c.percent(Component.SORBITOL) / 0.18217
-                        + 2 * c.percent(Component.SALT) / 0.05844
-                        + 2 * c.percent(Component.POTASSIUM_CHLORIDE) / 0.07455
-                        + 3 * c.percent(Component.CALCIUM_CHLORIDE) / 0.11098
-                        + c.percent(Component.CITRIC_ACID) / 0.19212
-                        + c.percent(Component.MALIC_ACID) / 0.13409
-                        + c.percent(Component.TARTARIC_ACID) / 0.15009
-                        + lacticAcid
-                        + c.percent(Component.ACETIC_ACID) / 0.06005
-                        + c.per100g(Tally.IONS_MMOL);
-        return SUCROSE_G_PER_MOL / 1000 * millimol;
+        double sucrose =
+                SUCROSE_G_PER_MOL
+                        / 1000
+                        * (c.per100g(Tally.IONS_MMOL) + DissolvedSolutes.aceticAcidMmol(c));
+        for (Component component : Component.values()) {
+            boolean counted = component != Component.LACTIC_ACID || !dairy;
+            if (counted && component.kind() != Component.Kind.SUGAR) {
+                sucrose +=
+                        c.percent(component)
+                                * component
+                                        .solute()
+                                        .map(AntiFreezingPower::perGramOfIons)
+                                        .orElse(0.0);
+            }
+        }
+        return sucrose;
     }
 
     private static double sucroseDepressionC(double per100gWater) {

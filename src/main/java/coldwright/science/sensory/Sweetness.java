@@ -3,6 +3,7 @@ package coldwright.science.sensory;
 import coldwright.science.Band;
 import coldwright.science.Rounded;
 import coldwright.science.mix.Mix;
+import coldwright.science.mix.Sweetener;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;

@@ -140,7 +140,7 @@ class SolutionTest {
                 message(() -> SYRUP.with(1, null)));
         assertTrue(
                 message(() -> Solute.named("sugar"))
-                        .startsWith("there is no solute \"sugar\"; it must be one of sucrose, "));
+                        .startsWith("\"sugar\" is not a solute; use one of sucrose, "));
     }
 
     @Test

@@ -1,8 +1,7 @@
-package coldwright.science.sensory;
+package coldwright.science.mix;
 
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
-import coldwright.science.mix.Mix;
 
 import java.util.Map;
 
@@ -56,6 +55,23 @@ public final class AntiFreezingPower {
             sucroseG += millimol / 1000 * SUCROSE_G_PER_MOL;
         }
         return 100 * sucroseG / mix.massG();
+    }
+
+    /**
+     * The trade's sum for 100 g: sugars, polyols, alcohol and salt, salt undissociated. Acids, milk
+     * salts and other ions are left out, as the trade leaves them out.
+     */
+    static double pacOf100g(Composition composition) {
+        double sucroseG =
+                composition.per100g(Tally.HIGHER_SACCHARIDES_MMOL) / 1000 * SUCROSE_G_PER_MOL;
+        for (Component component : Component.values()) {
+            if (component.kind() != Component.Kind.ACID) {
+                sucroseG +=
+                        composition.percent(component)
+                                * component.solute().map(AntiFreezingPower::perGram).orElse(0.0);
+            }
+        }
+        return sucroseG;
     }
 
     private static int ions(Solute solute) {

@@ -1,7 +1,6 @@
-package coldwright.science.sensory;
+package coldwright.science.mix;
 
 import coldwright.science.Band;
-import coldwright.science.mix.Component;
 
 /**
  * Sweetness by mass, sucrose 100.
@@ -52,5 +51,17 @@ public enum Sweetener {
      */
     public Band relativeSweetness() {
         return relativeSweetness;
+    }
+
+    /** Grams of sucrose as sweet as 100 g, by the middle of the published spread. */
+    static double podOf100g(Composition composition) {
+        double sucroseG = 0;
+        for (Sweetener sweetener : values()) {
+            sucroseG +=
+                    composition.percent(sweetener.component)
+                            * sweetener.relativeSweetness.middle()
+                            / 100;
+        }
+        return sucroseG;
     }
 }
