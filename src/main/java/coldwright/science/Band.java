@@ -8,7 +8,6 @@ package coldwright.science;
  * @param high highest
  */
 public record Band(double low, double middle, double high) {
-    /** Checks the order. */
     public Band {
         if (!(low <= middle && middle <= high)) {
             throw new IllegalArgumentException(

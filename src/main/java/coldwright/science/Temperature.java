@@ -23,7 +23,6 @@ public final class Temperature {
      * Converts °C to K.
      *
      * @param temperatureC temperature, °C
-     * @return the same temperature, K
      */
     public static double kelvin(double temperatureC) {
         return temperatureC + ZERO_C_IN_K;
@@ -33,7 +32,6 @@ public final class Temperature {
      * Converts K to °C.
      *
      * @param temperatureK temperature, K
-     * @return the same temperature, °C
      */
     public static double celsius(double temperatureK) {
         return temperatureK - ZERO_C_IN_K;
@@ -44,7 +42,6 @@ public final class Temperature {
      *
      * @param name its name in the message
      * @param temperatureC temperature, °C, {@value #COLDEST_C} to {@value #WARMEST_C}
-     * @return the temperature
      * @throws IllegalArgumentException if it is outside the range or not a number
      */
     public static double require(String name, double temperatureC) {

@@ -47,7 +47,6 @@ final class ActiveBounds {
      * Finds the best shares.
      *
      * @param near where to start; need not keep to the bounds
-     * @return the best shares
      * @throws IllegalStateException if the bounds leave no room for a sum of one
      */
     double[] best(double[] near) {

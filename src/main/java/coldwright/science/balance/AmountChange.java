@@ -11,11 +11,7 @@ import coldwright.words.Phrase;
  * @param ingredient the ingredient
  */
 public record AmountChange(double massG, Ingredient ingredient) {
-    /**
-     * The change in any language.
-     *
-     * @return what to add or take out
-     */
+    /** {@return what to add or take out, in any language} */
     public Phrase phrase() {
         return Phrase.of(
                 "science.balance",

@@ -10,20 +10,12 @@ import coldwright.words.Phrase;
  * @param reached value of the nearest mix, in the trait's unit
  */
 public record Shortfall(Target target, double reached) {
-    /**
-     * The difference from the target.
-     *
-     * @return value reached minus target, in the trait's unit
-     */
+    /** {@return the difference from the target: value reached minus target, in the trait's unit} */
     public double missedBy() {
         return reached - target.value();
     }
 
-    /**
-     * The shortfall in any language.
-     *
-     * @return the value reached and the target
-     */
+    /** {@return the shortfall in any language, with the value reached and the target} */
     public Phrase phrase() {
         return Phrase.of(
                 "science.balance",

@@ -140,7 +140,6 @@ public final class Trait {
      *
      * @param words its name in the trade
      * @param percentOf gives the share in a mix, % by mass
-     * @return the trait
      */
     public static Trait byMass(String words, ToDoubleFunction<Mix> percentOf) {
         return new Trait(name(words), plain("%"), 1, true, percentOf);
@@ -152,7 +151,6 @@ public final class Trait {
      * @param words its name in the trade
      * @param unit its unit
      * @param measure gives its value for a mix, in that unit; the same for ten times the mix
-     * @return the trait
      */
     public static Trait of(String words, String unit, ToDoubleFunction<Mix> measure) {
         return new Trait(name(words), plain(unit), 1, false, measure);
@@ -195,7 +193,6 @@ public final class Trait {
      * Finds a trait by its name in a recipe file.
      *
      * @param words its name, such as {@code milk solids not fat} or {@code ice at -18 °C}
-     * @return the trait
      * @throws IllegalArgumentException if there is none of that name
      */
     public static Trait named(String words) {
@@ -223,38 +220,22 @@ public final class Trait {
                                 String.join(", ", NAMED.stream().map(Trait::words).toList())));
     }
 
-    /**
-     * Its name.
-     *
-     * @return the name used in the trade
-     */
+    /** Its name. */
     public String words() {
         return words;
     }
 
-    /**
-     * Its name in any language.
-     *
-     * @return the phrase
-     */
+    /** Its name in any language. */
     public Phrase name() {
         return name;
     }
 
-    /**
-     * Its unit.
-     *
-     * @return such as {@code %}
-     */
+    /** {@return its unit, such as {@code %}} */
     public String unit() {
         return unit.english();
     }
 
-    /**
-     * Its unit in any language.
-     *
-     * @return the phrase
-     */
+    /** Its unit in any language. */
     public Phrase unitName() {
         return unit;
     }

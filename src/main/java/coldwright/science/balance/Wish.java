@@ -33,7 +33,6 @@ public record Wish(
     /** How close a kept trait must stay, in its own unit. */
     private static final double KEPT = 0.5;
 
-    /** Checks the bounds. */
     public Wish {
         Objects.requireNonNull(phrase, "phrase");
         Objects.requireNonNull(trait, "trait");
@@ -69,7 +68,6 @@ public record Wish(
      * @param trait the trait
      * @param least lower bound, in the trait's unit
      * @param most upper bound, in the trait's unit
-     * @return the wish
      */
     public static Wish within(String words, Trait trait, double least, double most) {
         return new Wish(phrase("plain", words), trait, least, most, ingredient -> false);
@@ -80,7 +78,6 @@ public record Wish(
      *
      * @param mix the batch as it is
      * @param temperatureC temperature at which it must stay as firm, °C
-     * @return the wish
      */
     public static Wish noAlcohol(Mix mix, double temperatureC) {
         return without(
@@ -97,7 +94,6 @@ public record Wish(
      * @param mix the batch as it is
      * @param kept the trait that must stay
      * @param unwanted which ingredients must be removed
-     * @return the wish
      */
     public static Wish without(String words, Mix mix, Trait kept, Predicate<Ingredient> unwanted) {
         return without(phrase("plain", words), mix, kept, unwanted);

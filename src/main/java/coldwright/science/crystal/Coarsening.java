@@ -41,17 +41,15 @@ public final class Coarsening implements Commented {
      * Coarsening in a mix.
      *
      * @param mix a mix with water
-     * @return its coarsening
      */
     public static Coarsening of(Mix mix) {
         return new Coarsening(FrozenMixTable.of(mix), GrowthIntegrator.corners(mix));
     }
 
     /**
-     * Growth of the cube of the mean diameter.
+     * {@return growth of the cube of the mean diameter, µm³ a day}
      *
      * @param temperatureC temperature, °C, −40 to the freezing point of the mix
-     * @return µm³ a day
      * @throws IllegalArgumentException if there is no ice at that temperature
      */
     public Band cubeUm3PerDay(double temperatureC) {
@@ -61,11 +59,10 @@ public final class Coarsening implements Commented {
     }
 
     /**
-     * Mean diameter after a time.
+     * {@return mean diameter after a time, µm}
      *
      * @param startUm mean diameter at the start, µm
      * @param storageTime temperature and time
-     * @return µm
      */
     public Band meanUmAfter(double startUm, StorageTime storageTime) {
         Require.within("startUm", startUm, new Require.Range(1, 1000, "µm"));
@@ -78,10 +75,10 @@ public final class Coarsening implements Commented {
     }
 
     /**
-     * Viscosity of the liquid between the crystals, gums left out; a trend in the cold.
+     * {@return viscosity of the liquid between the crystals, gums left out; a trend in the cold,
+     * mPa·s}
      *
      * @param temperatureC temperature, °C
-     * @return mPa·s
      */
     public double liquidViscosityMPaS(double temperatureC) {
         return mixTable.viscosityMPaS(checked(temperatureC));
@@ -119,7 +116,6 @@ public final class Coarsening implements Commented {
      * @param days time, d, zero or more
      */
     public record StorageTime(double temperatureC, double days) {
-        /** Checks the time. */
         public StorageTime {
             Require.notNegative("days", days, "d");
         }

@@ -71,7 +71,6 @@ public final class CrystalStory implements Commented {
      * nearly as cold as the freezer (tubs).
      *
      * @param method how
-     * @return the story, at the end of freezing
      */
     public CrystalStory frozenBy(Method method) {
         return frozenBy(method, method.usualMinutes().middle());
@@ -82,7 +81,6 @@ public final class CrystalStory implements Commented {
      *
      * @param method how
      * @param minutes from the fridge to the end of freezing, 1 to 4000
-     * @return the story, at the end of freezing
      */
     public CrystalStory frozenBy(Method method, double minutes) {
         Require.within("minutes", minutes, new Require.Range(1, 4000, "min"));
@@ -103,7 +101,6 @@ public final class CrystalStory implements Commented {
      *
      * @param method how it was moved
      * @param readings temperatures of the batch at rising times, two or more
-     * @return the story, at the end of freezing
      * @throws IllegalArgumentException if the times do not rise or there are fewer than two
      */
     public CrystalStory frozenAlong(Method method, List<ThermometerReading> readings) {
@@ -115,7 +112,6 @@ public final class CrystalStory implements Commented {
      * the plan's fast and slow readings widen the band.
      *
      * @param plan a plan for the same mix
-     * @return the story, at the end of freezing
      */
     public CrystalStory frozenAs(FreezePlan plan) {
         PlannedCoolingPaths course = new PlannedCoolingPaths(state.mixTable(), plan);
@@ -223,29 +219,29 @@ public final class CrystalStory implements Commented {
                 TrendEvidence.BLENDED);
     }
 
-    /** Mean diameter by number now. @return µm with its band, zero without ice */
+    /** {@return mean diameter by number now, µm with its band, zero without ice} */
     public Band meanUm() {
         return state.meanUm();
     }
 
-    /** All sizes now. @return the sizes, empty without ice */
+    /** {@return all sizes now; empty without ice} */
     public CrystalSizes sizes() {
         return state.frozen()
                 ? CrystalSizes.of(state.crowds(), state.mixTable().volumeMlPerG())
                 : CrystalSizes.NONE;
     }
 
-    /** Texture at the middle of the band. @return the texture */
+    /** {@return the texture at the middle of the band} */
     public Texture texture() {
         return Texture.of(meanUm().middle());
     }
 
-    /** The verdict in words, with the uncertainty of the band. @return an English sentence */
+    /** {@return the verdict in English, with the uncertainty of the band} */
     public String verdict() {
         return judgement().english();
     }
 
-    /** The verdict in any language, with the uncertainty of the band. @return a phrase */
+    /** {@return the verdict in any language, with the uncertainty of the band} */
     public Phrase judgement() {
         if (!state.frozen()) {
             return phrase("not-frozen", state.temperatureC());
@@ -273,17 +269,17 @@ public final class CrystalStory implements Commented {
         return Phrase.of("science.crystal", key, values);
     }
 
-    /** Temperature now. @return °C */
+    /** {@return temperature now, °C} */
     public double temperatureC() {
         return state.temperatureC();
     }
 
-    /** Ice now. @return % of the water */
+    /** {@return ice now, % of the water} */
     public double icePercent() {
         return state.frozen() ? state.mixTable().icePercent(state.temperatureC()) : 0;
     }
 
-    /** The course so far. @return points in the order of time */
+    /** {@return the course so far, in the order of time} */
     public List<CrystalMoment> timeline() {
         return state.moments();
     }

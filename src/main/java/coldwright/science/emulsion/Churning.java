@@ -53,7 +53,6 @@ public record Churning(
     /** Yolk solids of a frozen custard, % of the mix (US 21 CFR 135.110). */
     private static final double CUSTARD_PERCENT = 1.4;
 
-    /** Checks the numbers. */
     public Churning {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 80, "%"));
         Require.within("temperatureC", temperatureC, new Require.Range(-20, 40, "°C"));
@@ -64,7 +63,6 @@ public record Churning(
      *
      * @param mix the mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
-     * @return its churning
      */
     public static Churning of(Mix mix, double temperatureC) {
         boolean emulsified =
@@ -74,21 +72,16 @@ public record Churning(
                 Math.min(80, GlobuleField.fatVolumePercent(mix)), temperatureC, false, emulsified);
     }
 
-    /**
-     * The same, homogenised.
-     *
-     * @return the new churning
-     */
+    /** The same, homogenised. */
     public Churning withFineGlobules() {
         return new Churning(fatVolumePercent, temperatureC, true, emulsified);
     }
 
     /**
-     * Fat that has clumped.
+     * {@return fat that has clumped, % of the fat, a trend}
      *
      * @param minutes how long it is moved, min, zero or more
      * @param motion how
-     * @return % of the fat, a trend
      */
     public Band clumpedPercent(double minutes, Motion motion) {
         Require.notNegative("minutes", minutes, "min");
@@ -97,10 +90,9 @@ public record Churning(
     }
 
     /**
-     * When it turns to butter.
+     * {@return when it turns to butter, min, infinite if there is no fat or all of it is liquid}
      *
      * @param motion how it is moved
-     * @return min, infinite if there is no fat or all of it is liquid
      */
     public Band minutesToButter(Motion motion) {
         double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
@@ -216,11 +208,7 @@ public record Churning(
             this.shearPerS = shearPerS;
         }
 
-        /**
-         * Shear rate.
-         *
-         * @return 1/s
-         */
+        /** {@return shear rate, 1/s} */
         public double shearPerS() {
             return shearPerS;
         }

@@ -40,7 +40,6 @@ public final class Clumping {
      *
      * @param fresh the field before
      * @param seed any number; another makes other globules stick
-     * @return its clumping
      */
     public static Clumping of(GlobuleField fresh, long seed) {
         Clumping clumping = new Clumping(fresh);

@@ -47,26 +47,20 @@ public record MixViscosity(Mix mix, boolean cooked) implements Commented {
      * A mix with its starch raw; gums are recognised by the names of their ingredients.
      *
      * @param mix the mix
-     * @return its viscosity
      */
     public static MixViscosity of(Mix mix) {
         return new MixViscosity(mix, false);
     }
 
-    /**
-     * The same with its starch cooked.
-     *
-     * @return the new viscosity
-     */
+    /** The same with its starch cooked. */
     public MixViscosity withStarchCooked() {
         return new MixViscosity(mix, true);
     }
 
     /**
-     * Viscosity at a temperature.
+     * {@return viscosity at a temperature, mPa·s, with the spread of gums and starch}
      *
      * @param temperatureC temperature, °C, 0 to 80
-     * @return mPa·s, with the spread of gums and starch
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band mPaSAt(double temperatureC) {
@@ -74,10 +68,10 @@ public record MixViscosity(Mix mix, boolean cooked) implements Commented {
     }
 
     /**
-     * Viscosity of the serum around the fat globules.
+     * {@return viscosity of the serum around the fat globules, mPa·s, with the spread of gums and
+     * starch}
      *
      * @param temperatureC temperature, °C, 0 to 80
-     * @return mPa·s, with the spread of gums and starch
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band serumMPaSAt(double temperatureC) {

@@ -51,9 +51,8 @@ public enum Thickener {
     }
 
     /**
-     * Volume that one gram takes up.
-     *
-     * @return dL/g: intrinsic viscosity of a gum, swollen volume of starch
+     * {@return volume that one gram takes up, dL/g: intrinsic viscosity of a gum, swollen volume of
+     * starch}
      */
     public Band dLPerG() {
         return dLPerG;

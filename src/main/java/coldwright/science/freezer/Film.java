@@ -35,10 +35,9 @@ public enum Film implements Worded {
     }
 
     /**
-     * The coefficient.
+     * {@return the coefficient, W/(m²·K)}
      *
      * @param reading where in the spread
-     * @return W/(m²·K)
      */
     public double coefficientWPerM2K(Reading reading) {
         if (reading == Reading.LIKELY) {

@@ -60,7 +60,6 @@ public final class FreezePlan implements Worded {
      *
      * @param mix the mix; its mass is the batch's
      * @param bath ice and salt
-     * @return the plan
      */
     public static FreezePlan bag(Mix mix, IceAndSalt bath) {
         return Freeze.of(mix).in(Holder.Bag.flat(USUAL_BAG_MM)).by(bath).plan();
@@ -71,7 +70,6 @@ public final class FreezePlan implements Worded {
      *
      * @param mix the mix; its mass is the batch's
      * @param freezerC temperature of the freezer, °C
-     * @return the plan
      */
     public static FreezePlan tub(Mix mix, double freezerC) {
         return Freeze.of(mix).by(Cold.freezer(freezerC)).plan();
@@ -82,7 +80,6 @@ public final class FreezePlan implements Worded {
      *
      * @param mix the mix; its mass is the batch's
      * @param bath ice and salt
-     * @return the plan
      */
     public static FreezePlan churn(Mix mix, IceAndSalt bath) {
         return Freeze.of(mix).in(Holder.Churn.of(120)).by(Cold.stirredBath(bath)).plan();
@@ -93,10 +90,9 @@ public final class FreezePlan implements Worded {
     }
 
     /**
-     * Time to a stage.
+     * {@return time to a stage, minutes; not a number if it is never reached}
      *
      * @param stage the stage
-     * @return minutes; not a number if it is never reached
      */
     public double minutesTo(Stage stage) {
         return likely().minutes(stage);
@@ -106,53 +102,36 @@ public final class FreezePlan implements Worded {
      * Whether a stage is reached at all.
      *
      * @param stage the stage
-     * @return true if it is
      */
     public boolean reaches(Stage stage) {
         return minutesTo(stage) >= 0;
     }
 
-    /**
-     * Time until it starts to freeze.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time until it starts to freeze, minutes; not a number if never} */
     public double minutesToThicken() {
         return minutesTo(Stage.THICKENS);
     }
 
-    /**
-     * Time to soft-serve.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time to soft-serve, minutes; not a number if never} */
     public double minutesToSoftServe() {
         return minutesTo(Stage.SOFT_SERVE);
     }
 
-    /**
-     * Time until it can be scooped.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time until it can be scooped, minutes; not a number if never} */
     public double minutesToScoop() {
         return minutesTo(Stage.SCOOP);
     }
 
-    /**
-     * Time until it is hard.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time until it is hard, minutes; not a number if never} */
     public double minutesToHard() {
         return minutesTo(Stage.HARD);
     }
 
     /**
-     * Time to a stage with good and with poor contact.
+     * {@return time to a stage with good and with poor contact, minutes from and to; not a number
+     * where it is never reached}
      *
      * @param stage the stage
-     * @return minutes from and to; not a number where it is never reached
      */
     public MinuteRange rangeMinutes(Stage stage) {
         return new MinuteRange(
@@ -167,11 +146,7 @@ public final class FreezePlan implements Worded {
      */
     public record MinuteRange(double least, double most) {}
 
-    /**
-     * The state of the batch from step to step.
-     *
-     * @return moments, the first at the start
-     */
+    /** {@return the state of the batch from step to step, the first at the start} */
     public List<FreezeMoment> course() {
         return List.copyOf(likely().course());
     }
@@ -186,66 +161,44 @@ public final class FreezePlan implements Worded {
         return List.copyOf(simulation(reading).course());
     }
 
-    /**
-     * When to shake a batch that is shaken now and then.
-     *
-     * @return minutes since the start
-     */
+    /** {@return when to shake a batch that is shaken now and then, minutes since the start} */
     public List<Double> shakeAtMinutes() {
         return likely().stirredMinutes();
     }
 
     /**
-     * Heat that bath or freezer removes until soft-serve, or until the end for a still batch.
-     *
-     * @return kJ
+     * {@return heat that bath or freezer removes until soft-serve, or until the end for a still
+     * batch, kJ}
      */
     public double heatRemovedKJ() {
         return likely().firstJPerG() * freeze.massG() / 1000;
     }
 
-    /**
-     * Heat that the room brings to the bath in that time.
-     *
-     * @return kJ, zero without a bath
-     */
+    /** {@return heat that the room brings to the bath in that time, kJ, zero without a bath} */
     public double heatFromRoomKJ() {
         return likely().roomJ() / 1000;
     }
 
-    /**
-     * Volume of the batch.
-     *
-     * @return L
-     */
+    /** {@return volume of the batch, L} */
     public double volumeL() {
         return likely().volumeL();
     }
 
     /**
-     * The least ice and salt for this batch: enough for its heat to soft-serve and the room's in
-     * the time that takes, ending 8 °C below the soft-serve temperature. Take a quarter more.
-     *
-     * @return ice and salt, in the vessel and room of the bath if there is one
+     * {@return the least ice and salt for this batch: enough for its heat to soft-serve and the
+     * room's in the time that takes, ending 8 °C below the soft-serve temperature; ice and salt, in
+     * the vessel and room of the bath if there is one} Take a quarter more.
      */
     public IceAndSalt leastBath() {
         return BathRequirement.of(freeze, minutesToSoftServe());
     }
 
-    /**
-     * Advice.
-     *
-     * @return comments in any language
-     */
+    /** {@return advice in any language; empty if there is none} */
     public List<Phrase> comments() {
         return FreezeAdvice.of(freeze, this, likely());
     }
 
-    /**
-     * Advice in English.
-     *
-     * @return sentences
-     */
+    /** Advice in English. */
     public List<String> remarks() {
         return Phrase.english(comments());
     }
@@ -254,11 +207,7 @@ public final class FreezePlan implements Worded {
         return freeze.curve();
     }
 
-    /**
-     * The setup that was planned.
-     *
-     * @return the setup
-     */
+    /** The setup that was planned. */
     public Freeze freeze() {
         return freeze;
     }

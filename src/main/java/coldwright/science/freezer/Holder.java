@@ -12,18 +12,13 @@ public sealed interface Holder extends Worded {
     /** Inner widths of tubs, boxes and churns. */
     Require.Range INNER = new Require.Range(30, 600, "mm");
 
-    /**
-     * The wall between batch and cold.
-     *
-     * @return the wall
-     */
+    /** The wall between batch and cold. */
     Wall wall();
 
     /**
      * The shape of the content of one.
      *
      * @param volumeL volume of the whole content, L
-     * @return the shape
      */
     Shape shape(double volumeL);
 
@@ -38,10 +33,9 @@ public sealed interface Holder extends Worded {
     }
 
     /**
-     * Surface that is cooled, of all together.
+     * {@return surface that is cooled, of all together, m²}
      *
      * @param volumeL volume of the content, L
-     * @return m²
      */
     default double cooledM2(double volumeL) {
         return shape(volumeL).surfacePerVolumePerM() * volumeL / 1000;
@@ -54,7 +48,6 @@ public sealed interface Holder extends Worded {
      * @param wall its wall
      */
     record Bag(double thicknessMm, Wall wall) implements Holder {
-        /** Checks the thickness. */
         public Bag {
             Require.within("thicknessMm", thicknessMm, new Require.Range(3, 100, "mm"));
         }
@@ -63,7 +56,6 @@ public sealed interface Holder extends Worded {
          * A polythene bag in a second one.
          *
          * @param thicknessMm thickness of the content, mm, 3 to 100
-         * @return the bag
          */
         public static Bag flat(double thicknessMm) {
             return new Bag(thicknessMm, Wall.DOUBLE_BAG);
@@ -95,7 +87,6 @@ public sealed interface Holder extends Worded {
          * A plastic tub.
          *
          * @param diameterMm inner diameter, mm, 30 to 600
-         * @return the tub
          */
         public static Tub round(double diameterMm) {
             return new Tub(diameterMm, Wall.PLASTIC_TUB);
@@ -129,7 +120,6 @@ public sealed interface Holder extends Worded {
      * @param wall its wall
      */
     record Box(double lengthMm, double widthMm, Wall wall) implements Holder {
-        /** Checks both. */
         public Box {
             Require.within("lengthMm", lengthMm, INNER);
             Require.within("widthMm", widthMm, INNER);
@@ -140,7 +130,6 @@ public sealed interface Holder extends Worded {
          *
          * @param lengthMm inner length, mm, 30 to 600
          * @param widthMm inner width, mm, 30 to 600
-         * @return the box
          */
         public static Box of(double lengthMm, double widthMm) {
             return new Box(lengthMm, widthMm, Wall.PLASTIC_TUB);
@@ -178,7 +167,6 @@ public sealed interface Holder extends Worded {
          * A steel can.
          *
          * @param diameterMm inner diameter, mm, 30 to 600
-         * @return the churn
          */
         public static Churn of(double diameterMm) {
             return new Churn(diameterMm, Wall.STEEL);

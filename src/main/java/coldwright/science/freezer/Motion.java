@@ -43,7 +43,6 @@ public record Motion(double secondsBetweenTurns, Blade blade, Phrase phrase) imp
     /** Turns slower than this are simulated as still content stirred at moments, s. */
     static final double LUMPED_BELOW_S = 61;
 
-    /** Checks the values. */
     public Motion {
         if (!(secondsBetweenTurns >= 0.1)) {
             throw new IllegalArgumentException(
@@ -62,7 +61,6 @@ public record Motion(double secondsBetweenTurns, Blade blade, Phrase phrase) imp
         /** No blade. */
         public static final Blade NONE = new Blade(0, 0);
 
-        /** Checks both. */
         public Blade {
             Require.within("clearanceMm", clearanceMm, new Require.Range(0, 10, "mm"));
             Require.notNegative("workW", workW, "W");
@@ -73,7 +71,6 @@ public record Motion(double secondsBetweenTurns, Blade blade, Phrase phrase) imp
      * Shaken or stirred through now and then.
      *
      * @param minutes time between, minutes, 2 to 600
-     * @return the motion
      */
     public static Motion every(double minutes) {
         Require.within("minutes", minutes, new Require.Range(2, 600, "minutes"));

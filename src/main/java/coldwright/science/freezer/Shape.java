@@ -53,7 +53,6 @@ public final class Shape {
      * A flat body cooled on both faces, edges left out.
      *
      * @param thicknessMm whole thickness, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape slab(double thicknessMm) {
         return new Shape(Kind.SLAB, half("thicknessMm", thicknessMm));
@@ -63,7 +62,6 @@ public final class Shape {
      * A long cylinder, ends left out.
      *
      * @param diameterMm diameter, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape cylinder(double diameterMm) {
         return new Shape(Kind.CYLINDER, half("diameterMm", diameterMm));
@@ -73,7 +71,6 @@ public final class Shape {
      * A ball.
      *
      * @param diameterMm diameter, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape sphere(double diameterMm) {
         return new Shape(Kind.SPHERE, half("diameterMm", diameterMm));
@@ -84,7 +81,6 @@ public final class Shape {
      *
      * @param diameterMm diameter, mm, 1 to 2000
      * @param heightMm height of the content, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape tub(double diameterMm, double heightMm) {
         return new Shape(Kind.TUB, half("diameterMm", diameterMm), half("heightMm", heightMm));
@@ -95,7 +91,6 @@ public final class Shape {
      *
      * @param widthMm width, mm, 1 to 2000
      * @param heightMm height, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape bar(double widthMm, double heightMm) {
         double one = half("widthMm", widthMm);
@@ -107,7 +102,6 @@ public final class Shape {
      * A box: a bar cut to a length.
      *
      * @param lengthMm length, mm, 1 to 2000
-     * @return the shape
      * @throws IllegalStateException if this is not a bar
      */
     public Shape ofLength(double lengthMm) {
@@ -124,20 +118,12 @@ public final class Shape {
         return Require.within(name, mm, SIZE) / 2000;
     }
 
-    /**
-     * Shortest way from the middle to the surface.
-     *
-     * @return m
-     */
+    /** {@return shortest way from the middle to the surface, m} */
     public double halfThicknessM() {
         return kind == Kind.TUB ? Math.min(halvesM[0], halvesM[1]) : halvesM[0];
     }
 
-    /**
-     * Surface that is cooled, by volume.
-     *
-     * @return m² per m³
-     */
+    /** {@return surface that is cooled, by volume, m² per m³} */
     public double surfacePerVolumePerM() {
         return switch (kind) {
             case SLAB -> 1 / halvesM[0];
@@ -149,9 +135,8 @@ public final class Shape {
     }
 
     /**
-     * Volume.
+     * {@return volume, L}
      *
-     * @return L
      * @throws IllegalStateException if the shape has no end
      */
     public double volumeL() {

@@ -38,20 +38,15 @@ public final class FreezingCurve implements Commented {
         this.limitC = MaximalFreezeConcentration.temperatureC(solution);
     }
 
-    /**
-     * The temperature at which the first ice is stable.
-     *
-     * @return °C, 0 or below
-     */
+    /** {@return the temperature at which the first ice is stable, °C, 0 or below} */
     public double initialFreezingPointC() {
         return freezingPointC;
     }
 
     /**
-     * The temperature below which no more ice forms: the syrup between the crystals is then too
-     * thick (Tm′, for sucrose −34 °C), or all brine has set (the eutectic).
-     *
-     * @return °C; −120 if nothing in the solution sets a limit
+     * {@return the temperature below which no more ice forms: the syrup between the crystals is
+     * then too thick (Tm′, for sucrose −34 °C), or all brine has set (the eutectic), °C; −120 if
+     * nothing in the solution sets a limit}
      */
     public double iceStopsGrowingC() {
         return FreezingNotes.onlySalts(solution)
@@ -71,30 +66,24 @@ public final class FreezingCurve implements Commented {
     }
 
     /**
-     * Mass of ice.
+     * {@return mass of ice, g, of the water of the solution}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return g, of the water of the solution
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double iceG(double temperatureC) {
         return solution.waterG() - liquidG(temperatureC);
     }
 
-    /**
-     * The most ice that ever forms.
-     *
-     * @return % of the water
-     */
+    /** {@return the most ice that ever forms, % of the water} */
     public double greatestIcePercent() {
         return icePercentAt(Temperature.COLDEST_C);
     }
 
     /**
-     * The temperature for a wanted share of ice.
+     * {@return the temperature for a wanted share of ice, °C}
      *
      * @param icePercent % of the water, 0 to {@link #greatestIcePercent}
-     * @return °C
      * @throws IllegalArgumentException if so much ice never forms
      */
     public double temperatureAtIcePercentC(double icePercent) {

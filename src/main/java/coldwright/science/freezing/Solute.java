@@ -136,7 +136,6 @@ public enum Solute {
      * Finds a solute by its name.
      *
      * @param name as {@link #displayName} gives it, in any case
-     * @return the solute
      * @throws IllegalArgumentException if there is none of that name; the message lists them
      */
     public static Solute named(String name) {
@@ -155,45 +154,34 @@ public enum Solute {
     }
 
     /**
-     * Molar mass without any crystal water.
-     *
-     * @return g/mol, from the CRC table where it has the solute
+     * {@return molar mass without any crystal water, g/mol, from the CRC table where it has the
+     * solute}
      */
     public double molarMassGPerMol() {
         return molarMassGPerMol;
     }
 
-    /**
-     * Its name in any language.
-     *
-     * @return the phrase
-     */
+    /** Its name in any language. */
     public Phrase phrase() {
         return Phrase.named("science.freezing", "solute", displayName());
     }
 
-    /**
-     * The name as used in a sentence.
-     *
-     * @return such as {@code sodium chloride}
-     */
+    /** {@return the name as used in a sentence, such as {@code sodium chloride}} */
     public String displayName() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /**
-     * How far the model of this solute alone in water can be trusted.
-     *
-     * @return range, error and source
+     * {@return how far the model of this solute alone in water can be trusted: range, error and
+     * source}
      */
     public Validity validity() {
         return validity;
     }
 
     /**
-     * Whether it is a salt, which crystallises with the last ice at a eutectic.
-     *
-     * @return true for sodium, potassium and calcium chloride
+     * {@return whether it is a salt, which crystallises with the last ice at a eutectic: true for
+     * sodium, potassium and calcium chloride}
      */
     public boolean isSalt() {
         return eutectic != null;

@@ -65,7 +65,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      *
      * @param moreG mass to add, g, zero or more
      * @param solute what to add, without crystal water
-     * @return the new solution
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution with(double moreG, Solute solute) {
@@ -83,7 +82,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * The same without a solute.
      *
      * @param solute what to leave out; it need not be there
-     * @return the new solution
      */
     public Solution without(Solute solute) {
         EnumMap<Solute, Double> rest = new EnumMap<>(Solute.class);
@@ -96,7 +94,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * The same with more water.
      *
      * @param moreG water to add, g, zero or more
-     * @return the new solution
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution withWater(double moreG) {
@@ -108,7 +105,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      *
      * @param millimol particles (osmoles), mmol, zero or more
      * @param what their name in the notes
-     * @return the new solution
      * @throws IllegalArgumentException if the amount is negative or not a number
      */
     public Solution withIdealParticles(double millimol, String what) {
@@ -117,11 +113,7 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
         return new Solution(waterG, massG, all);
     }
 
-    /**
-     * Total mass.
-     *
-     * @return water and solutes, g; ideal particles carry no mass here
-     */
+    /** {@return total mass: water and solutes, g; ideal particles carry no mass here} */
     public double totalG() {
         double sum = waterG;
         for (double g : massG.values()) {
@@ -131,10 +123,9 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
     }
 
     /**
-     * A solute's share.
+     * {@return A solute's share, % by mass of the solution}
      *
      * @param solute the solute
-     * @return % by mass of the solution
      */
     public double massPercent(Solute solute) {
         return 100 * massG.getOrDefault(solute, 0.0) / totalG();
@@ -158,28 +149,22 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
     }
 
     /**
-     * Freezing point: the highest temperature at which ice is stable in this solution.
-     *
-     * @return °C, 0 or below, −120 at the lowest; brine never below its eutectic
+     * {@return freezing point: the highest temperature at which ice is stable in this solution, °C,
+     * 0 or below, −120 at the lowest; brine never below its eutectic}
      */
     public double freezingPointC() {
         return IceLine.of(this).temperatureC(waterG / 1000);
     }
 
     /**
-     * Expected error of the freezing point, from the models of the solutes and the mixing rule.
-     *
-     * @return expected error, °C, about two cases in three are within it
+     * {@return expected error of the freezing point, from the models of the solutes and the mixing
+     * rule, °C; about two cases in three are within it}
      */
     public double freezingPointErrorC() {
         return new FreezingPointAccuracy(this).errorC(freezingPointC());
     }
 
-    /**
-     * How much of the water is ice at each temperature.
-     *
-     * @return the curve
-     */
+    /** How much of the water is ice at each temperature. */
     public FreezingCurve freezingCurve() {
         return new FreezingCurve(this);
     }

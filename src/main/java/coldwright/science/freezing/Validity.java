@@ -19,9 +19,8 @@ public record Validity(double coldestC, double errorPercent, Phrase source) {
     }
 
     /**
-     * Whether a source gives any freezing point of the solute.
-     *
-     * @return false if the model is based on other data or on a similar solute
+     * {@return whether a source gives any freezing point of the solute: false if the model is based
+     * on other data or on a similar solute}
      */
     public boolean measured() {
         return coldestC < 0;

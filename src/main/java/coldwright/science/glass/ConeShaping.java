@@ -46,7 +46,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     private static final double STEFAN_BOLTZMANN = 5.670374e-8;
     private static final double EMISSIVITY = 0.9;
 
-    /** Checks the temperatures. */
     public ConeShaping {
         Require.within("ironC", ironC, new Require.Range(60, 230, "°C"));
         Require.within("roomC", roomC, new Require.Range(-30, 50, "°C"));
@@ -56,7 +55,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source).
      *
      * @param wafer the wafer
-     * @return the shaping
      */
     public static ConeShaping of(Wafer wafer) {
         return new ConeShaping(wafer, USUAL_IRON_C, USUAL_ROOM_C, Surroundings.STILL_AIR);
@@ -66,7 +64,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * The same from another iron.
      *
      * @param temperatureC °C, 60 to 230
-     * @return the new shaping
      */
     public ConeShaping fromIronAt(double temperatureC) {
         return new ConeShaping(wafer, temperatureC, roomC, surroundings);
@@ -76,7 +73,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * The same in another room.
      *
      * @param temperatureC °C, −30 to 50
-     * @return the new shaping
      */
     public ConeShaping inRoomAt(double temperatureC) {
         return new ConeShaping(wafer, ironC, temperatureC, surroundings);
@@ -86,17 +82,15 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * The same in other surroundings.
      *
      * @param place the surroundings in which it cools
-     * @return the new shaping
      */
     public ConeShaping cooled(Surroundings place) {
         return new ConeShaping(wafer, ironC, roomC, place);
     }
 
     /**
-     * Temperature of the wafer.
+     * {@return temperature of the wafer, °C; low is the fastest cooling of the band}
      *
      * @param seconds s after the iron, zero or more
-     * @return °C; low is the fastest cooling of the band
      */
     public Band temperatureCAfter(double seconds) {
         Require.notNegative("seconds", seconds, "s");
@@ -108,36 +102,29 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     /**
-     * How long it can be bent easily.
-     *
-     * @return s, zero if it leaves the iron too cool; all zero if the wafer cannot be rolled
+     * {@return how long it can be bent easily, s, zero if it leaves the iron too cool; all zero if
+     * the wafer cannot be rolled}
      */
     public Band secondsToShape() {
         return secondsTo(bendsAboveC());
     }
 
     /**
-     * How long until it snaps instead of bending.
-     *
-     * @return s, never less than {@link #secondsToShape}
+     * {@return how long until it snaps instead of bending, s, never less than {@link
+     * #secondsToShape}}
      */
     public Band secondsToSnap() {
         return secondsTo(wafer.sugarPhase().glassTransitionC());
     }
 
-    /**
-     * Temperature below which it is too stiff to bend easily.
-     *
-     * @return °C
-     */
+    /** {@return temperature below which it is too stiff to bend easily, °C} */
     public double bendsAboveC() {
         return wafer.sugarPhase().glassTransitionC() + Wlf.aboveGlassC(Wlf.LOG_PAS_SOFTENING);
     }
 
     /**
-     * How far the inside lags behind the surface.
-     *
-     * @return Biot number h(d/2)/k at the middle of the band
+     * {@return how far the inside lags behind the surface: Biot number h(d/2)/k at the middle of
+     * the band}
      */
     public double biot() {
         return surfaceWPerM2K().middle() * wafer.thicknessMm() / 2000 / Wafer.CONDUCTIVITY_W_PER_MK;

@@ -38,16 +38,15 @@ public record DampAir(Wafer wafer, double roomC) implements Commented {
     private static final Require.Range HUMIDITY =
             new Require.Range(0, DAMPEST_PERCENT, "% relative humidity");
 
-    /** Checks the temperature. */
     public DampAir {
         Require.within("roomC", roomC, new Require.Range(0, 45, "°C"));
     }
 
     /**
-     * Water in the wafer at equilibrium with the air.
+     * {@return water in the wafer at equilibrium with the air, % by mass of the whole, with the
+     * spread of the constants}
      *
      * @param humidityPercent relative humidity, %, 0 to 95
-     * @return % by mass of the whole, with the spread of the constants
      */
     public Band waterPercentAt(double humidityPercent) {
         Require.within("humidityPercent", humidityPercent, HUMIDITY);
@@ -58,21 +57,17 @@ public record DampAir(Wafer wafer, double roomC) implements Commented {
     }
 
     /**
-     * Glass transition of the wafer's sugar melt at equilibrium with the air.
+     * {@return glass transition of the wafer's sugar melt at equilibrium with the air, °C; above
+     * the room the wafer snaps, below it bends}
      *
      * @param humidityPercent relative humidity, %, 0 to 95
-     * @return °C; above the room the wafer snaps, below it bends
      */
     public Band glassTransitionCAt(double humidityPercent) {
         Band water = waterPercentAt(humidityPercent);
         return new Band(glass(water.high()), glass(water.middle()), glass(water.low()));
     }
 
-    /**
-     * The highest humidity at which it stays crisp.
-     *
-     * @return % relative humidity
-     */
+    /** {@return the highest humidity at which it stays crisp, % relative humidity} */
     public Band crispUpToHumidityPercent() {
         double[] limits = new double[MONOLAYER_G_PER_G.length];
         for (int i = 0; i < limits.length; i++) {
@@ -81,11 +76,7 @@ public record DampAir(Wafer wafer, double roomC) implements Commented {
         return new Band(limits[2], limits[1], limits[0]);
     }
 
-    /**
-     * How long a dry wafer takes for half of its water uptake.
-     *
-     * @return h
-     */
+    /** {@return how long a dry wafer takes for half of its water uptake, h} */
     public Band hoursHalfWay() {
         double half = wafer.thicknessMm() / 2000;
         double factor = HALF_WAY * half * half / 3600;

@@ -62,11 +62,11 @@ public record StateDiagram(SugarGlass sugar) implements Commented {
     }
 
     /**
-     * Viscosity between the lines, by the distance to the glass line.
+     * {@return viscosity between the lines, by the distance to the glass line, log₁₀ of the
+     * viscosity in Pa·s; 12 and more is glass}
      *
      * @param sugarPercent sugar, % by mass
      * @param temperatureC temperature, °C, at most 100 °C above the glass line
-     * @return log₁₀ of the viscosity in Pa·s; 12 and more is glass
      */
     public double logPaS(double sugarPercent, double temperatureC) {
         double above = temperatureC - glassTransitionC(sugarPercent);

@@ -85,10 +85,9 @@ public final class SyrupViscosity {
     }
 
     /**
-     * The strength of a sucrose syrup of the same viscosity.
+     * {@return the strength of a sucrose syrup of the same viscosity, sucrose, % by mass}
      *
      * @param solution water and solutes
-     * @return sucrose, % by mass
      */
     public static double likeSucrosePercent(Solution solution) {
         double sucroseG = 0;

@@ -20,20 +20,18 @@ public final class AntiFreezingPower {
     private AntiFreezingPower() {}
 
     /**
-     * Power of a gram, salts undissociated.
+     * {@return power of a gram, salts undissociated, sucrose 1}
      *
      * @param solute the solute
-     * @return sucrose 1
      */
     public static double perGram(Solute solute) {
         return SUCROSE_G_PER_MOL / solute.molarMassGPerMol();
     }
 
     /**
-     * Power of a gram, each ion of a salt counted.
+     * {@return power of a gram, each ion of a salt counted, sucrose 1}
      *
      * @param solute the solute
-     * @return sucrose 1
      */
     public static double perGramOfIons(Solute solute) {
         return perGram(solute) * ions(solute);

@@ -26,7 +26,6 @@ public record Ingredient(
         String source,
         String inferred) {
 
-    /** Checks the name and copies the collections. */
     public Ingredient {
         if (name.isBlank()) {
             throw new IllegalArgumentException(
@@ -41,7 +40,6 @@ public record Ingredient(
      *
      * @param name everyday name
      * @param composition composition of 100 g
-     * @return the ingredient, without density and allergens
      */
     public static Ingredient own(String name, Composition composition) {
         return new Ingredient(

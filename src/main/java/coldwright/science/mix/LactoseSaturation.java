@@ -27,7 +27,6 @@ public record LactoseSaturation(
      * The limits for a mix.
      *
      * @param mix any mix
-     * @return the limits
      */
     public static LactoseSaturation of(Mix mix) {
         Composition c = mix.composition();
@@ -50,9 +49,8 @@ public record LactoseSaturation(
     }
 
     /**
-     * Whether the trade's rule predicts sandiness in storage.
-     *
-     * @return true above the trade's limit
+     * {@return whether the trade's rule predicts sandiness in storage: true above the trade's
+     * limit}
      */
     public boolean sandyInStore() {
         return milkSolidsNotFatPercent > milkSolidsNotFatLimitPercent;

@@ -48,11 +48,7 @@ public final class NutritionLabel {
         this.dairy = dairy;
     }
 
-    /**
-     * An empty label to fill in.
-     *
-     * @return an empty label
-     */
+    /** {@return an empty label to fill in} */
     public static NutritionLabel per100g() {
         return new NutritionLabel(new EnumMap<>(Line.class), Component.SUCROSE, false);
     }
@@ -61,7 +57,6 @@ public final class NutritionLabel {
      * Fat.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel fat(double g) {
         return with(Line.FAT, "fat", g);
@@ -71,7 +66,6 @@ public final class NutritionLabel {
      * Carbohydrate, sugars included and fibre left out, as in Europe.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel carbohydrate(double g) {
         return with(Line.CARBOHYDRATE, "carbohydrate", g);
@@ -81,7 +75,6 @@ public final class NutritionLabel {
      * Sugars within the carbohydrate.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel ofWhichSugars(double g) {
         return with(Line.SUGARS, "sugars", g);
@@ -92,7 +85,6 @@ public final class NutritionLabel {
      * first.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel fibre(double g) {
         return with(Line.FIBRE, "fibre", g);
@@ -102,7 +94,6 @@ public final class NutritionLabel {
      * Protein.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel protein(double g) {
         return with(Line.PROTEIN, "protein", g);
@@ -112,7 +103,6 @@ public final class NutritionLabel {
      * Salt; 2.5 times the sodium of an American label.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel salt(double g) {
         return with(Line.SALT, "salt", g);
@@ -122,7 +112,6 @@ public final class NutritionLabel {
      * Alcohol by volume, valid for drinks with little sugar.
      *
      * @param percent % by volume
-     * @return a new label
      */
     public NutritionLabel alcoholByVolume(double percent) {
         return with(Line.ALCOHOL, "alcohol", AlcoholByVolume.massPercent(percent));
@@ -132,7 +121,6 @@ public final class NutritionLabel {
      * The kind of the sugars.
      *
      * @param kind a sugar
-     * @return a new label
      */
     public NutritionLabel sugarsAre(Component kind) {
         if (kind.kind() != Component.Kind.SUGAR) {
@@ -143,11 +131,7 @@ public final class NutritionLabel {
         return new NutritionLabel(lines, kind, dairy);
     }
 
-    /**
-     * Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose.
-     *
-     * @return a new label
-     */
+    /** Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose. */
     public NutritionLabel dairy() {
         return new NutritionLabel(lines, Component.LACTOSE, true);
     }

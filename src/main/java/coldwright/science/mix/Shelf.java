@@ -214,11 +214,7 @@ public final class Shelf {
 
     private Shelf() {}
 
-    /**
-     * All ingredients on the shelf.
-     *
-     * @return the ingredients, in the order of the file
-     */
+    /** {@return all ingredients on the shelf, in the order of the file} */
     public static List<Ingredient> all() {
         return List.copyOf(ROWS.values());
     }
@@ -227,7 +223,6 @@ public final class Shelf {
      * Finds an ingredient by name, ignoring case, plural, hyphens and the position of a percentage.
      *
      * @param name an everyday name, such as {@code Blood-orange juice} or {@code 40 % rum}
-     * @return the ingredient
      * @throws IllegalArgumentException if there is none of that name; the message lists the nearest
      */
     public static Ingredient find(String name) {

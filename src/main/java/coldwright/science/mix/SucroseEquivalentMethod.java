@@ -69,7 +69,6 @@ public record SucroseEquivalentMethod(
      * Applies the method to a mix.
      *
      * @param mix a mix with water
-     * @return the result, with the thermodynamic freezing point
      * @throws IllegalArgumentException if the mix has no water
      */
     public static SucroseEquivalentMethod of(Mix mix) {
@@ -92,39 +91,25 @@ public record SucroseEquivalentMethod(
                 thermodynamicC);
     }
 
-    /**
-     * The trade's initial freezing point.
-     *
-     * @return °C, 0 or below
-     */
+    /** {@return the trade's initial freezing point, °C, 0 or below} */
     public double initialFreezingPointC() {
         return 0 - sucroseTableDepressionC - milkSaltsDepressionC;
     }
 
     /**
-     * Whether the sucrose equivalents are beyond the table, so that its last depression, 13.68 °C,
-     * is used and the true one is greater.
-     *
-     * @return true beyond 180 g per 100 g of water
+     * {@return whether the sucrose equivalents are beyond the table, so that its last depression,
+     * 13.68 °C, is used and the true one is greater: true beyond 180 g per 100 g of water}
      */
     public boolean beyondTable() {
         return equivalentPer100gWater > TABLE[TABLE.length - 1][0];
     }
 
-    /**
-     * Why the two freezing points differ.
-     *
-     * @return one or two sentences
-     */
+    /** {@return why the two freezing points differ, in English} */
     public String why() {
         return difference().english();
     }
 
-    /**
-     * Why the two differ, in any language.
-     *
-     * @return the phrase
-     */
+    /** Why the two differ, in any language. */
     public Phrase difference() {
         double differenceC = initialFreezingPointC() - thermodynamicFreezingPointC;
         boolean others =

@@ -27,11 +27,10 @@ public final class SugarSolubility {
     private SugarSolubility() {}
 
     /**
-     * Solubility of one sugar.
+     * {@return solubility of one sugar, g of sugar, without crystal water, per 100 g of water}
      *
      * @param sugar sucrose, lactose or maltose
      * @param temperatureC temperature, °C, within the sugar's table
-     * @return g of sugar, without crystal water, per 100 g of water
      * @throws IllegalArgumentException if there is no table or the temperature is outside it
      */
     public static double gPer100gWater(Component sugar, double temperatureC) {

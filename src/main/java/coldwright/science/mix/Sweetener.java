@@ -35,20 +35,12 @@ public enum Sweetener {
         this.relativeSweetness = relativeSweetness;
     }
 
-    /**
-     * The component in a composition.
-     *
-     * @return the component
-     */
+    /** The component in a composition. */
     public Component component() {
         return component;
     }
 
-    /**
-     * Sweetness by mass.
-     *
-     * @return sucrose 100, with the spread of the sources
-     */
+    /** {@return sweetness by mass, sucrose 100, with the spread of the sources} */
     public Band relativeSweetness() {
         return relativeSweetness;
     }

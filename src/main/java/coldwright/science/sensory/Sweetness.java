@@ -35,17 +35,12 @@ public record Sweetness(Mix mix) {
      * Sweetness of a mix.
      *
      * @param mix the mix
-     * @return its sweetness
      */
     public static Sweetness of(Mix mix) {
         return new Sweetness(mix);
     }
 
-    /**
-     * Sucrose that would be as sweet, in the whole mix.
-     *
-     * @return % of the mix by mass
-     */
+    /** {@return sucrose that would be as sweet, in the whole mix, % of the mix by mass} */
     public Band sucroseEquivalentPercent() {
         Band sum = Band.exactly(0);
         for (Part part : parts()) {
@@ -55,10 +50,8 @@ public record Sweetness(Mix mix) {
     }
 
     /**
-     * The strength of the sucrose solution that is as sweet: the same sweetness in the water of the
-     * mix.
-     *
-     * @return % of that solution by mass
+     * {@return the strength of the sucrose solution that is as sweet: the same sweetness in the
+     * water of the mix, % of that solution by mass}
      */
     public Band percentOfSucroseSolution() {
         Band sucrose = sucroseEquivalentPercent();
@@ -69,11 +62,7 @@ public record Sweetness(Mix mix) {
                 strength(sucrose.high(), water));
     }
 
-    /**
-     * Sweetness from each sugar.
-     *
-     * @return the sugars of the mix, the sweetest first
-     */
+    /** {@return the sugars of the mix with their sweetness, the sweetest first} */
     public List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         for (Sweetener sweetener : Sweetener.values()) {

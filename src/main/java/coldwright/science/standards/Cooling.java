@@ -29,11 +29,7 @@ public final class Cooling {
 
     private Cooling() {}
 
-    /**
-     * The rule in any language.
-     *
-     * @return temperatures, times, the rule's name and the reminder
-     */
+    /** {@return the rule in any language: temperatures, times, the rule's name and the reminder} */
     public static Phrase phrase() {
         return Phrase.of(
                 LocalRules.AREA,
@@ -48,9 +44,8 @@ public final class Cooling {
     }
 
     /**
-     * The rule as an English sentence.
-     *
-     * @return temperatures, times, the rule's name and the reminder
+     * {@return the rule as an English sentence: temperatures, times, the rule's name and the
+     * reminder}
      */
     public static String sentence() {
         return phrase().english();
