@@ -12,7 +12,6 @@ public final class Require {
      * @param name the value's name with its unit, such as {@code saltPercent}
      * @param value the value
      * @param range the allowed range, with the unit for the message
-     * @return the value
      * @throws IllegalArgumentException if it is not a number or outside the range
      */
     public static double within(String name, double value, Range range) {
@@ -36,7 +35,6 @@ public final class Require {
      * @param name the value's name with its unit, such as {@code massG}
      * @param value the value
      * @param unit the unit in the message
-     * @return the value
      * @throws IllegalArgumentException if it is negative, infinite or not a number
      */
     public static double notNegative(String name, double value, String unit) {
@@ -44,8 +42,7 @@ public final class Require {
             return value;
         }
         throw new IllegalArgumentException(
-                "%s is %s %s; it must be zero or more: leave the ingredient out instead"
-                        .formatted(name, format(value), unit));
+                "%s is %s %s; it must be zero or more".formatted(name, format(value), unit));
     }
 
     /**
@@ -54,7 +51,6 @@ public final class Require {
      * @param name the value's name with its unit, such as {@code waterG}
      * @param value the value
      * @param unit the unit in the message
-     * @return the value
      * @throws IllegalArgumentException if it is zero, negative, infinite or not a number
      */
     public static double positive(String name, double value, String unit) {

@@ -35,7 +35,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     private static final int MOST_ROUNDS = 25;
     private static final double STILL = 1e-7;
 
-    /** Checks the values and copies the lists. */
     public Balance {
         Require.positive("totalG", totalG, "g");
         choices = List.copyOf(choices);
@@ -56,7 +55,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      * Allows ingredients in any amount.
      *
      * @param ingredients the ingredients
-     * @return the balance with them
      */
     public Balance using(Ingredient... ingredients) {
         Balance all = this;
@@ -70,7 +68,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      * Allows an ingredient within bounds.
      *
      * @param choice the ingredient and its bounds
-     * @return the balance with it
      */
     public Balance using(Choice choice) {
         List<Choice> all = new ArrayList<>(choices);
@@ -83,7 +80,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      *
      * @param value target value, in the trait's unit
      * @param trait the trait
-     * @return the balance with that target
      */
     public Balance aiming(double value, Trait trait) {
         List<Target> all = new ArrayList<>(targets);
@@ -190,14 +186,14 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     private void requireRoom() {
         if (choices.isEmpty()) {
             throw new IllegalArgumentException(
-                    "the balance has no ingredients to choose from; allow at least one");
+                    "the balance has no ingredients; allow at least one");
         }
         double leastG = choices.stream().mapToDouble(Choice::leastG).sum();
         double mostG = choices.stream().mapToDouble(Choice::mostG).sum();
         double roundingG = 1e-9 * totalG;
         if (leastG > totalG + roundingG || mostG < totalG - roundingG) {
             throw new IllegalArgumentException(
-                    "the ingredients may weigh %s to %s g together, and the total is %s g; widen a bound or change the total"
+                    "the ingredients may weigh %s to %s g together, but the total is %s g. Widen a bound or change the total."
                             .formatted(
                                     Require.format(leastG),
                                     Require.format(mostG),

@@ -49,7 +49,7 @@ public final class SmallestChange {
      */
     public static List<BatchFix> smallest(
             int count, Mix mix, Wish wish, Collection<Ingredient> atHand) {
-        Require.positive("count", count, "mends");
+        Require.positive("count", count, "fixes");
         if (wish.grantedBy(mix)) {
             return List.of(new BatchFix(wish, List.of(), mix, mix));
         }

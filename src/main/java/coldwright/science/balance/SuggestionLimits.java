@@ -78,10 +78,9 @@ public final class SuggestionLimits {
     }
 
     /**
-     * Salt and the other chlorides of a batch.
+     * {@return salt and the other chlorides of a batch, % by mass}
      *
      * @param mix any mix
-     * @return % by mass
      */
     public static double saltsPercent(Mix mix) {
         return SALTS.stream().mapToDouble(mix.composition()::percent).sum();

@@ -11,7 +11,6 @@ import java.util.Objects;
  * @param value target value, in the trait's unit
  */
 public record Target(Trait trait, double value) {
-    /** Checks the value. */
     public Target {
         Objects.requireNonNull(trait, "trait");
         if (!Double.isFinite(value)) {

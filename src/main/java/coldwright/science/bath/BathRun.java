@@ -32,47 +32,27 @@ public final class BathRun {
         heatJ += batchJ + room;
     }
 
-    /**
-     * Temperature now.
-     *
-     * @return °C
-     */
+    /** {@return temperature now, °C} */
     public double temperatureC() {
         return curve.temperatureC(heatJ);
     }
 
-    /**
-     * Ice left.
-     *
-     * @return g
-     */
+    /** {@return ice left, g} */
     public double iceG() {
         return curve.iceG(heatJ);
     }
 
-    /**
-     * Salt undissolved.
-     *
-     * @return g
-     */
+    /** {@return salt undissolved, g} */
     public double looseSaltG() {
         return curve.looseSaltG(heatJ);
     }
 
-    /**
-     * Heat taken from the batch so far.
-     *
-     * @return J
-     */
+    /** {@return heat taken from the batch so far, J} */
     public double fromBatchJ() {
         return fromBatchJ;
     }
 
-    /**
-     * Heat taken from the room so far.
-     *
-     * @return J
-     */
+    /** {@return heat taken from the room so far, J} */
     public double fromRoomJ() {
         return fromRoomJ;
     }

@@ -2,6 +2,7 @@ package coldwright.science.crystal;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -91,12 +92,11 @@ record CrystalState(
     void requireIce(double wantedC) {
         if (mixTable.icePercent(wantedC) < LEAST_ICE_PERCENT) {
             throw new IllegalArgumentException(
-                    "temperatureC is %s; this mix begins to freeze at %s °C, so nearly all its ice would melt: choose a colder temperature"
+                    "temperatureC is %s, where nearly all the ice of this mix melts. Choose one well below its freezing point of %s °C."
                             .formatted(
                                     Require.format(wantedC),
                                     Require.format(
-                                            Math.round(mixTable.initialFreezingPointC() * 100)
-                                                    / 100.0)));
+                                            Rounded.hundredth(mixTable.initialFreezingPointC()))));
         }
     }
 

@@ -39,20 +39,12 @@ public enum Method {
         this.moved = moved;
     }
 
-    /**
-     * Usual time from the fridge to the end of freezing.
-     *
-     * @return minutes
-     */
+    /** {@return usual time from the fridge to the end of freezing, minutes} */
     public Band usualMinutes() {
         return new Band(minutes.low, minutes.usual, minutes.high);
     }
 
-    /**
-     * Temperature of the bath, wall or freezer.
-     *
-     * @return °C
-     */
+    /** {@return temperature of the bath, wall or freezer, °C} */
     public double coldC() {
         return coldC;
     }
@@ -66,11 +58,7 @@ public enum Method {
         return tub ? coldC + TUB_NEAR_COLD_C : Math.max(halfFrozenC, coldC + NEAR_COLD_C);
     }
 
-    /**
-     * Whether the batch moves while it freezes.
-     *
-     * @return false only for the still tub
-     */
+    /** {@return whether the batch moves while it freezes: false only for the still tub} */
     public boolean moved() {
         return moved;
     }

@@ -11,7 +11,6 @@ import java.util.List;
  * @param temperatureC temperature of the batch, °C, −40 to 40
  */
 public record ThermometerReading(double minutes, double temperatureC) {
-    /** Checks both. */
     public ThermometerReading {
         Require.notNegative("minutes", minutes, "min");
         Require.within("temperatureC", temperatureC, new Require.Range(-40, 40, "°C"));

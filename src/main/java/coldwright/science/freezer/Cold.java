@@ -8,18 +8,10 @@ import coldwright.words.Worded;
 
 /** A source of cold: a freezer, a refrigerated wall, a bath of ice and salt. */
 public sealed interface Cold extends Worded {
-    /**
-     * The film at the wall.
-     *
-     * @return the film
-     */
+    /** The film at the wall. */
     Film film();
 
-    /**
-     * The most heat that it can remove.
-     *
-     * @return W; infinite where only the films set a limit
-     */
+    /** {@return the most heat that it can remove, W; infinite where only the films set a limit} */
     default double mostW() {
         return Double.POSITIVE_INFINITY;
     }
@@ -33,11 +25,7 @@ public sealed interface Cold extends Worded {
 
     /** A source of cold over time. */
     interface Run {
-        /**
-         * Temperature now.
-         *
-         * @return °C
-         */
+        /** {@return temperature now, °C} */
         double temperatureC();
 
         /**
@@ -48,18 +36,10 @@ public sealed interface Cold extends Worded {
          */
         void pass(double seconds, double batchJ);
 
-        /**
-         * Ice left in the bath.
-         *
-         * @return g; not a number if there is no bath
-         */
+        /** {@return ice left in the bath, g; not a number if there is no bath} */
         double iceG();
 
-        /**
-         * Heat that the room has brought so far.
-         *
-         * @return J; zero if there is no bath
-         */
+        /** {@return heat that the room has brought so far, J; zero if there is no bath} */
         double fromRoomJ();
     }
 
@@ -70,7 +50,6 @@ public sealed interface Cold extends Worded {
      * @param film the film at the wall
      */
     record Steady(double temperatureC, Film film) implements Cold {
-        /** Checks the temperature. */
         public Steady {
             Require.within("temperatureC", temperatureC, new Require.Range(-60, -1, "°C"));
         }
@@ -111,7 +90,6 @@ public sealed interface Cold extends Worded {
      * @param mostW the most heat that the compressor takes, W
      */
     record Machine(double temperatureC, double mostW) implements Cold {
-        /** Checks both. */
         public Machine {
             Require.within("temperatureC", temperatureC, new Require.Range(-60, -1, "°C"));
             Require.positive("mostW", mostW, "W");
@@ -176,7 +154,6 @@ public sealed interface Cold extends Worded {
      * A home freezer without a fan.
      *
      * @param temperatureC °C, −60 to −1
-     * @return the cold
      */
     static Cold freezer(double temperatureC) {
         return new Steady(temperatureC, Film.STILL_AIR);
@@ -186,7 +163,6 @@ public sealed interface Cold extends Worded {
      * A freezer with a fan.
      *
      * @param temperatureC °C, −60 to −1
-     * @return the cold
      */
     static Cold fanFreezer(double temperatureC) {
         return new Steady(temperatureC, Film.MOVING_AIR);
@@ -196,7 +172,6 @@ public sealed interface Cold extends Worded {
      * A bath of lumps that only the batch itself moves, as in a bowl.
      *
      * @param bath ice and salt
-     * @return the cold
      */
     static Cold bath(IceAndSalt bath) {
         return new Bath(bath, Film.SLUSH);
@@ -206,7 +181,6 @@ public sealed interface Cold extends Worded {
      * A bath that is kept moving, as by a turning can.
      *
      * @param bath ice and salt
-     * @return the cold
      */
     static Cold stirredBath(IceAndSalt bath) {
         return new Bath(bath, Film.STIRRED_BRINE);

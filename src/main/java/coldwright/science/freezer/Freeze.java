@@ -43,7 +43,6 @@ public final class Freeze {
      * freezer at −18 °C.
      *
      * @param mix the mix; its mass is the batch's
-     * @return the setup, to be changed
      * @throws IllegalArgumentException if it contains no water
      */
     public static Freeze of(Mix mix) {
@@ -55,7 +54,6 @@ public final class Freeze {
      *
      * @param curve thermal curve of the batch
      * @param massG mass of the batch, g
-     * @return the setup, to be changed
      */
     public static Freeze of(ThermalCurve curve, double massG) {
         return new Freeze(curve, Require.positive("massG", massG, "g"));
@@ -65,7 +63,6 @@ public final class Freeze {
      * The same from another temperature.
      *
      * @param newStartC temperature of the mix, °C, −2 to 90; a hot mix is better chilled first
-     * @return a new setup
      */
     public Freeze from(double newStartC) {
         Require.within("startC", newStartC, new Require.Range(-2, 90, "°C"));
@@ -78,7 +75,6 @@ public final class Freeze {
      * The same with air beaten in from the start.
      *
      * @param overrunPercent overrun, % by volume of the mix, 0 to 200
-     * @return a new setup
      */
     public Freeze withOverrun(double overrunPercent) {
         Freeze copy = copy();
@@ -91,7 +87,6 @@ public final class Freeze {
      * #moved} says otherwise.
      *
      * @param newHolder what the batch is in
-     * @return a new setup
      */
     public Freeze in(Holder newHolder) {
         Freeze copy = copy();
@@ -110,7 +105,6 @@ public final class Freeze {
      * otherwise.
      *
      * @param newCold freezer, machine or bath
-     * @return a new setup
      */
     public Freeze by(Cold newCold) {
         Freeze copy = copy();
@@ -125,7 +119,6 @@ public final class Freeze {
      * The same in a bath of lumps that only the batch itself moves.
      *
      * @param bath ice and salt
-     * @return a new setup
      */
     public Freeze by(IceAndSalt bath) {
         return by(Cold.bath(bath));
@@ -135,7 +128,6 @@ public final class Freeze {
      * The same, moved in another way.
      *
      * @param newMotion how it is moved
-     * @return a new setup
      */
     public Freeze moved(Motion newMotion) {
         Freeze copy = copy();
@@ -147,7 +139,6 @@ public final class Freeze {
      * The same, hardened in another freezer once it is soft-serve.
      *
      * @param newHardening the freezer; null to stop at soft-serve
-     * @return a new setup
      */
     public Freeze hardenedBy(Cold newHardening) {
         Freeze copy = copy();
@@ -175,8 +166,7 @@ public final class Freeze {
         Require.positive("minutes", minutes, "minutes");
         if (!(holder instanceof Holder.Bag bag)) {
             throw new IllegalStateException(
-                    "the batch is in %s; only a bag's thickness can be chosen"
-                            .formatted(holder.words()));
+                    "the batch is in %s; it must be in a bag".formatted(holder.words()));
         }
         double low = 3;
         double high = 100;
@@ -206,56 +196,32 @@ public final class Freeze {
         return curve;
     }
 
-    /**
-     * Mass of the batch.
-     *
-     * @return g
-     */
+    /** {@return mass of the batch, g} */
     public double massG() {
         return massG;
     }
 
-    /**
-     * Temperature of the mix.
-     *
-     * @return °C
-     */
+    /** {@return temperature of the mix, °C} */
     public double startC() {
         return startC;
     }
 
-    /**
-     * The holder of the batch.
-     *
-     * @return bag, tub or churn
-     */
+    /** {@return the bag, tub, box or churn of the batch} */
     public Holder holder() {
         return holder;
     }
 
-    /**
-     * The source of cold.
-     *
-     * @return the cold
-     */
+    /** The source of cold. */
     public Cold cold() {
         return cold;
     }
 
-    /**
-     * How the batch is moved.
-     *
-     * @return the motion
-     */
+    /** How the batch is moved. */
     public Motion motion() {
         return motion;
     }
 
-    /**
-     * The freezer where it hardens after soft-serve.
-     *
-     * @return the freezer
-     */
+    /** The freezer where it hardens after soft-serve. */
     public Cold hardening() {
         return hardening;
     }

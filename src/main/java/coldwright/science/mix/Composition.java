@@ -45,7 +45,6 @@ public final class Composition {
      *
      * @param percent share, % by mass, 0 to 100
      * @param component the component
-     * @return a new composition
      * @throws IllegalArgumentException if the share is out of range or the sum exceeds 100 %
      */
     public Composition with(double percent, Component component) {
@@ -55,7 +54,7 @@ public final class Composition {
         double sum = Arrays.stream(changed).sum();
         if (sum > 100 + ROUNDING_PERCENT) {
             throw new IllegalArgumentException(
-                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%: lower one of its shares"
+                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%"
                             .formatted(
                                     Require.format(sum),
                                     Require.format(percent),
@@ -76,7 +75,6 @@ public final class Composition {
      *
      * @param per100g the count per 100 g, in the tally's unit, zero or more
      * @param tally the tally
-     * @return a new composition
      * @throws IllegalArgumentException if the count is negative or not a number
      */
     public Composition with(double per100g, Tally tally) {
@@ -90,7 +88,6 @@ public final class Composition {
      * Composition of several amounts together.
      *
      * @param amounts at least one, together more than 0 g
-     * @return the composition of the whole
      */
     static Composition ofAll(Collection<Amount> amounts) {
         double[] percents = new double[Component.values().length];
@@ -110,20 +107,18 @@ public final class Composition {
     }
 
     /**
-     * The share of one component.
+     * {@return the share of one component, % by mass}
      *
      * @param component the component
-     * @return % by mass
      */
     public double percent(Component component) {
         return percents[component.ordinal()];
     }
 
     /**
-     * The share of a family of components.
+     * {@return the share of a family of components, % by mass}
      *
      * @param kind the family
-     * @return % by mass
      */
     public double percent(Component.Kind kind) {
         double sum = 0;
@@ -146,10 +141,8 @@ public final class Composition {
     }
 
     /**
-     * The sum of all components: 100 except for rounding in the sources, or less where a part is
-     * unknown.
-     *
-     * @return % by mass
+     * {@return the sum of all components: 100 except for rounding in the sources, or less where a
+     * part is unknown, % by mass}
      */
     public double sumPercent() {
         return Arrays.stream(percents).sum();

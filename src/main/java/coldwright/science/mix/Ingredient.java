@@ -26,7 +26,6 @@ public record Ingredient(
         String source,
         String inferred) {
 
-    /** Checks the name and copies the collections. */
     public Ingredient {
         if (name.isBlank()) {
             throw new IllegalArgumentException(
@@ -41,11 +40,22 @@ public record Ingredient(
      *
      * @param name everyday name
      * @param composition composition of 100 g
-     * @return the ingredient, without density and allergens
      */
     public static Ingredient own(String name, Composition composition) {
         return new Ingredient(
                 name, List.of(), composition, OptionalDouble.empty(), Set.of(), "own", "");
+    }
+
+    /**
+     * {@return its anti-freezing power on the trade's scale, sucrose = 100; see {@link Mix#pac}}
+     */
+    public double pac() {
+        return AntiFreezingPower.pacOf100g(composition);
+    }
+
+    /** {@return its sweetening power on the trade's scale, sucrose = 100; see {@link Mix#pod}} */
+    public double pod() {
+        return Sweetener.podOf100g(composition);
     }
 
     /** Hashes only the name, because mixes look ingredients up often. */

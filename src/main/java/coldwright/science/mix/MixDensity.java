@@ -22,10 +22,9 @@ public final class MixDensity {
     private MixDensity() {}
 
     /**
-     * Density of a composition without air.
+     * {@return density of a composition without air, kg/L}
      *
      * @param composition the composition
-     * @return kg/L
      */
     public static double kgPerL(Composition composition) {
         double fat = composition.percent(Component.Kind.FAT);

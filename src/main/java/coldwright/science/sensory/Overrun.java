@@ -15,7 +15,6 @@ import coldwright.science.mix.Mix;
  * @param percent overrun, %, 0 to 250
  */
 public record Overrun(double percent) {
-    /** Checks the number. */
     public Overrun {
         Require.within("percent", percent, new Require.Range(0, 250, "%"));
     }
@@ -25,7 +24,6 @@ public record Overrun(double percent) {
      *
      * @param mixG the cup full of mix, g
      * @param productG the same cup full of product, g, not heavier
-     * @return the overrun
      * @throws IllegalArgumentException if the product is heavier than the mix
      */
     public static Overrun byWeighing(double mixG, double productG) {
@@ -33,17 +31,13 @@ public record Overrun(double percent) {
         Require.positive("productG", productG, "g");
         if (productG > mixG) {
             throw new IllegalArgumentException(
-                    "productG is %s and mixG is %s; the product must not weigh more than the same volume of mix: were they swapped?"
+                    "productG is %s and mixG is %s; the product can't weigh more than its mix. Were they swapped?"
                             .formatted(Require.format(productG), Require.format(mixG)));
         }
         return new Overrun(100 * (mixG - productG) / productG);
     }
 
-    /**
-     * Air by volume.
-     *
-     * @return % of the product
-     */
+    /** {@return air by volume, % of the product} */
     public double airPercent() {
         return 100 * percent / (100 + percent);
     }
@@ -52,7 +46,6 @@ public record Overrun(double percent) {
      * Overrun from the share of air.
      *
      * @param airPercent air, % of the product by volume, 0 to 70
-     * @return the overrun
      */
     public static Overrun ofAir(double airPercent) {
         Require.within("airPercent", airPercent, new Require.Range(0, 70, "%"));
@@ -60,20 +53,18 @@ public record Overrun(double percent) {
     }
 
     /**
-     * Weight of a litre of product.
+     * {@return weight of a litre of product, g/L}
      *
      * @param mix the mix
-     * @return g/L
      */
     public double gPerL(Mix mix) {
         return gPerL(mix.densityKgPerL());
     }
 
     /**
-     * Weight of a litre of product.
+     * {@return weight of a litre of product, g/L}
      *
      * @param mixKgPerL density of the mix, kg/L, 0.7 to 1.6
-     * @return g/L
      */
     public double gPerL(double mixKgPerL) {
         Require.within("mixKgPerL", mixKgPerL, new Require.Range(0.7, 1.6, "kg/L"));
@@ -81,10 +72,9 @@ public record Overrun(double percent) {
     }
 
     /**
-     * Volume of the whole batch.
+     * {@return volume of the whole batch, L}
      *
      * @param mix the mix
-     * @return L
      */
     public double litres(Mix mix) {
         return mix.massG() / gPerL(mix);
@@ -124,11 +114,7 @@ public record Overrun(double percent) {
             this.percent = percent;
         }
 
-        /**
-         * Usual overrun.
-         *
-         * @return %
-         */
+        /** {@return usual overrun, %} */
         public Band percent() {
             return percent;
         }

@@ -33,7 +33,6 @@ public enum Richness implements Worded {
      * Richness of a mix.
      *
      * @param mix the mix
-     * @return the class
      */
     public static Richness of(Mix mix) {
         for (Richness richness : values()) {
@@ -54,11 +53,7 @@ public enum Richness implements Worded {
         return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
     }
 
-    /**
-     * Most fat of this class.
-     *
-     * @return % by mass
-     */
+    /** {@return most fat of this class, % by mass} */
     public double upToFatPercent() {
         return upToFatPercent;
     }

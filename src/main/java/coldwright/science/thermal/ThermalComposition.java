@@ -30,7 +30,7 @@ public final class ThermalComposition {
         double sum = composition.sumPercent();
         if (!(sum > 0)) {
             throw new IllegalArgumentException(
-                    "the composition is empty; it must hold at least one component");
+                    "the composition is empty; it must have at least one component");
         }
         ThermalComposition thermalComposition = new ThermalComposition();
         for (Component component : Component.values()) {
@@ -59,20 +59,18 @@ public final class ThermalComposition {
     }
 
     /**
-     * Share of one substance.
+     * {@return share of one substance, of the mass, 0 to 1}
      *
      * @param substance the substance
-     * @return of the mass, 0 to 1
      */
     public double share(Substance substance) {
         return shares[substance.ordinal()];
     }
 
     /**
-     * Heat capacity, all water liquid.
+     * {@return heat capacity, all water liquid, J/(g·K)}
      *
      * @param temperatureC temperature, °C, −60 to 150
-     * @return J/(g·K)
      */
     public double heatCapacityJPerGK(double temperatureC) {
         double sum = 0;
@@ -85,10 +83,9 @@ public final class ThermalComposition {
     }
 
     /**
-     * Sensible heat above 0 °C of all but the water.
+     * {@return sensible heat above 0 °C of all but the water, J per g of the whole}
      *
      * @param temperatureC temperature, °C
-     * @return J per g of the whole
      */
     double solidsEnthalpyJPerG(double temperatureC) {
         double sum = 0;
@@ -101,11 +98,10 @@ public final class ThermalComposition {
     }
 
     /**
-     * Density without air, with part of the water as ice.
+     * {@return density without air, with part of the water as ice, kg/m³}
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
-     * @return kg/m³
      */
     double densityKgPerM3(double temperatureC, double iceOfWater) {
         double ice = share(Substance.WATER) * iceOfWater;
@@ -113,12 +109,12 @@ public final class ThermalComposition {
     }
 
     /**
-     * Conductivity without air, with part of the water as ice: the liquid in parallel by volume.
+     * {@return conductivity without air, with part of the water as ice: the liquid in parallel by
+     * volume, W/(m·K)}
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
      * @param iceLies arrangement of the ice in the liquid
-     * @return W/(m·K)
      */
     double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
         double ice = share(Substance.WATER) * iceOfWater;
