@@ -12,7 +12,6 @@ import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.SucroseEquivalentMethod;
-import coldwright.science.sensory.AntiFreezingPower;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Overrun;
 import coldwright.science.sensory.Sweetness;
@@ -177,10 +176,10 @@ final class ReportFacts {
                                 band.low(),
                                 "sweetness_high_percent_of_sucrose_solution",
                                 band.high()));
-        double pac = 10 * AntiFreezingPower.per100g(mix);
-        double pod = 10 * sweetness.sucroseEquivalentPercent().middle();
-        facts.add(Fact.of("", BatchReport.PAC, pac, Basis.TRADE_SCALE).said("pac", pac, pod));
-        add("", "pod_g_of_sucrose_per_1000_g", pod, Basis.SWEETNESS);
+        facts.add(
+                Fact.of("", BatchReport.PAC, mix.pac(), Basis.TRADE_SCALE)
+                        .said("pac", mix.pac(), mix.pod()));
+        add("", "pod_g_of_sucrose_per_1000_g", mix.pod(), Basis.SWEETNESS);
     }
 
     /** Times, heat and bath; what is rounded here is for one part. */
