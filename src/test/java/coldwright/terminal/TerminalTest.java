@@ -194,4 +194,21 @@ class TerminalTest {
                 typedSession.err().contains("its name must end in .pdf or .html"),
                 typedSession.err());
     }
+
+    @Test
+    void sourcesAreToldOnlyWhenAsked(@TempDir Path at) throws IOException {
+        Path file =
+                Files.writeString(
+                        at.resolve("sorbet.batch"),
+                        "ingredient,grams\nblood orange juice,600\nsucrose,150\n");
+        TypedSession plain = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, plain.obey("batch", file.toString()), plain.err());
+        assertTrue(plain.out().contains("(rule of thumb)"), plain.out());
+        assertFalse(plain.out().contains("textbooks"), plain.out());
+        TypedSession why = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, why.obey("batch", file.toString(), "--why"), why.err());
+        assertTrue(why.out().startsWith(plain.out().stripTrailing()), why.out());
+        assertTrue(why.out().contains("- rule of thumb, from memory: "), why.out());
+        assertTrue(why.out().contains("- published: "), why.out());
+    }
 }

@@ -8,6 +8,7 @@ import coldwright.batch.Recipe.Method;
 import coldwright.batch.StorageConditions;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Band;
 import coldwright.science.balance.AmountChange;
