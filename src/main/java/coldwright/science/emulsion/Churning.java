@@ -61,7 +61,6 @@ public record Churning(
     /**
      * A mix that was not homogenised; yolk and emulsifier follow from its composition.
      *
-     * @param mix the mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
      */
     public static Churning of(Mix mix, double temperatureC) {

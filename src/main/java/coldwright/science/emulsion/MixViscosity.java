@@ -43,11 +43,7 @@ public record MixViscosity(Mix mix, boolean cooked) implements Commented {
     private static final double THIN_POWER = 1.4;
     private static final double THICK_POWER = 3.3;
 
-    /**
-     * A mix with its starch raw; gums are recognised by the names of their ingredients.
-     *
-     * @param mix the mix
-     */
+    /** A mix with its starch raw; gums are recognised by the names of their ingredients. */
     public static MixViscosity of(Mix mix) {
         return new MixViscosity(mix, false);
     }

@@ -51,11 +51,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         Require.within("roomC", roomC, new Require.Range(-30, 50, "°C"));
     }
 
-    /**
-     * A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source).
-     *
-     * @param wafer the wafer
-     */
+    /** A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source). */
     public static ConeShaping of(Wafer wafer) {
         return new ConeShaping(wafer, USUAL_IRON_C, USUAL_ROOM_C, Surroundings.STILL_AIR);
     }

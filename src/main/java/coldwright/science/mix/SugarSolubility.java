@@ -35,11 +35,10 @@ public final class SugarSolubility {
      */
     public static double gPer100gWater(Component sugar, double temperatureC) {
         double[][] table = TABLES.get(sugar);
-        if (table == null) {
-            throw new IllegalArgumentException(
-                    "there is no solubility table for %s; use sucrose, lactose or maltose"
-                            .formatted(sugar.words()));
-        }
+        Require.that(
+                table != null,
+                "there is no solubility table for %s; use sucrose, lactose or maltose",
+                sugar.words());
         double[] first = table[0];
         double[] last = table[table.length - 1];
         Require.within("temperatureC", temperatureC, new Require.Range(first[0], last[0], "°C"));

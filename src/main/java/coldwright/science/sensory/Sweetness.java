@@ -31,11 +31,7 @@ public record Sweetness(Mix mix) {
     /** Sucrose at which cold no longer dulls sweetness, 0.5 mol/L as % by mass (density 1.065). */
     public static final double COLD_PROOF_PERCENT = 16.1;
 
-    /**
-     * Sweetness of a mix.
-     *
-     * @param mix the mix
-     */
+    /** Sweetness of a mix. */
     public static Sweetness of(Mix mix) {
         return new Sweetness(mix);
     }

@@ -1,5 +1,6 @@
 package coldwright.science.thermal;
 
+import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 
@@ -28,10 +29,7 @@ public final class ThermalComposition {
      */
     public static ThermalComposition of(Composition composition) {
         double sum = composition.sumPercent();
-        if (!(sum > 0)) {
-            throw new IllegalArgumentException(
-                    "the composition is empty; it must have at least one component");
-        }
+        Require.that(sum > 0, "the composition is empty; it must have at least one component");
         ThermalComposition thermalComposition = new ThermalComposition();
         for (Component component : Component.values()) {
             double share = composition.percent(component) / sum;
@@ -58,11 +56,7 @@ public final class ThermalComposition {
         };
     }
 
-    /**
-     * {@return share of one substance, of the mass, 0 to 1}
-     *
-     * @param substance the substance
-     */
+    /** {@return share of one substance, of the mass, 0 to 1} */
     public double share(Substance substance) {
         return shares[substance.ordinal()];
     }
