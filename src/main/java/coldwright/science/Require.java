@@ -2,6 +2,8 @@ package coldwright.science;
 
 import coldwright.text.DisplayText;
 
+import java.util.Arrays;
+
 /** Argument checks; each error names the value, its figure and the allowed range. */
 public final class Require {
     private Require() {}
@@ -59,6 +61,24 @@ public final class Require {
         }
         throw new IllegalArgumentException(
                 "%s is %s %s; it must be more than zero".formatted(name, format(value), unit));
+    }
+
+    /**
+     * Checks a condition.
+     *
+     * @param holds whether it is met
+     * @param message what is wrong and what is allowed, with a place for each value
+     * @param values texts and numbers; numbers get the format of a sentence
+     * @throws IllegalArgumentException if it isn't met
+     */
+    public static void that(boolean holds, String message, Object... values) {
+        if (!holds) {
+            Object[] shown =
+                    Arrays.stream(values)
+                            .map(one -> one instanceof Double number ? format(number) : one)
+                            .toArray();
+            throw new IllegalArgumentException(message.formatted(shown));
+        }
     }
 
     /**

@@ -36,7 +36,7 @@ class SourceTextTest {
 
     /** Calls whose texts become part of an exception message. */
     private static final Set<String> CHECKS =
-            Set.of("within", "notNegative", "positive", "require", "amount", "Range");
+            Set.of("that", "within", "notNegative", "positive", "require", "amount", "Range");
 
     private static final Pattern PLACE = Pattern.compile("%(\\d\\$)?(\\.\\d)?[sdf%]");
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?](\\s|$)");

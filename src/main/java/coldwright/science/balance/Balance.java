@@ -51,11 +51,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         return new Balance(totalG, List.of(), List.of());
     }
 
-    /**
-     * Allows ingredients in any amount.
-     *
-     * @param ingredients the ingredients
-     */
+    /** Allows ingredients in any amount. */
     public Balance using(Ingredient... ingredients) {
         Balance all = this;
         for (Ingredient ingredient : ingredients) {
@@ -79,7 +75,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      * Adds a target.
      *
      * @param value target value, in the trait's unit
-     * @param trait the trait
      */
     public Balance aiming(double value, Trait trait) {
         List<Target> all = new ArrayList<>(targets);
@@ -184,20 +179,15 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     }
 
     private void requireRoom() {
-        if (choices.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "the balance has no ingredients; allow at least one");
-        }
+        Require.that(!choices.isEmpty(), "the balance has no ingredients; allow at least one");
         double leastG = choices.stream().mapToDouble(Choice::leastG).sum();
         double mostG = choices.stream().mapToDouble(Choice::mostG).sum();
         double roundingG = 1e-9 * totalG;
-        if (leastG > totalG + roundingG || mostG < totalG - roundingG) {
-            throw new IllegalArgumentException(
-                    "the ingredients may weigh %s to %s g together, but the total is %s g. Widen a bound or change the total."
-                            .formatted(
-                                    Require.format(leastG),
-                                    Require.format(mostG),
-                                    Require.format(totalG)));
-        }
+        Require.that(
+                leastG <= totalG + roundingG && mostG >= totalG - roundingG,
+                "the ingredients may weigh %s to %s g together, but the total is %s g. Widen a bound or change the total.",
+                leastG,
+                mostG,
+                totalG);
     }
 }

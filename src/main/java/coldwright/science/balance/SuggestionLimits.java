@@ -77,11 +77,7 @@ public final class SuggestionLimits {
         return afterPercent > Math.max(MOST_SALT_PERCENT, beforePercent) + ROUNDING;
     }
 
-    /**
-     * {@return salt and the other chlorides of a batch, % by mass}
-     *
-     * @param mix any mix
-     */
+    /** {@return salt and the other chlorides of a batch, % by mass} */
     public static double saltsPercent(Mix mix) {
         return SALTS.stream().mapToDouble(mix.composition()::percent).sum();
     }

@@ -243,7 +243,6 @@ public final class Trait {
     /**
      * Its value for a mix.
      *
-     * @param mix the mix
      * @return the value, in its unit
      */
     public double of(Mix mix) {

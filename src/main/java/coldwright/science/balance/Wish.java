@@ -36,11 +36,12 @@ public record Wish(
     public Wish {
         Objects.requireNonNull(phrase, "phrase");
         Objects.requireNonNull(trait, "trait");
-        if (!(least <= most)) {
-            throw new IllegalArgumentException(
-                    "the wish \"%s\" is from %s to %s; the first must be the lower one"
-                            .formatted(phrase, Require.format(least), Require.format(most)));
-        }
+        Require.that(
+                least <= most,
+                "the wish \"%s\" is from %s to %s; the first must be the lower one",
+                phrase,
+                least,
+                most);
     }
 
     /**
@@ -65,7 +66,6 @@ public record Wish(
      * A trait within bounds.
      *
      * @param words the wish in plain words
-     * @param trait the trait
      * @param least lower bound, in the trait's unit
      * @param most upper bound, in the trait's unit
      */
@@ -129,7 +129,6 @@ public record Wish(
     /**
      * Whether a mix meets the wish.
      *
-     * @param mix the mix
      * @return true if nothing unwanted is in it and the trait is within bounds
      */
     public boolean grantedBy(Mix mix) {

@@ -7,6 +7,7 @@ import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -123,7 +124,7 @@ public final class CrystalStory implements Commented {
     }
 
     private CrystalStory frozenAlong(Method method, CoolingPath path) {
-        LowMidHigh<CoolingPath> paths = new LowMidHigh<>(path, path, path);
+        LowMidHigh<CoolingPath> paths = LowMidHigh.of(i -> path);
         return frozen(
                 method.moved() ? paths : localTimes(paths),
                 state.variants().map(method::motion),
@@ -132,10 +133,7 @@ public final class CrystalStory implements Commented {
 
     /** Local freezing times: each spot of a still tub freezes in a fraction of the whole time. */
     private LowMidHigh<CoolingPath> localTimes(LowMidHigh<CoolingPath> paths) {
-        return new LowMidHigh<>(
-                paths.fine().faster(state.variants().fine().time()),
-                paths.middle().faster(state.variants().middle().time()),
-                paths.coarse().faster(state.variants().coarse().time()));
+        return LowMidHigh.of(i -> paths.get(i).faster(state.variants().get(i).time()));
     }
 
     private CrystalStory frozen(
@@ -148,10 +146,7 @@ public final class CrystalStory implements Commented {
         }
         CrystalState rested =
                 state.along(paths, motions, "freezing")
-                        .along(
-                                CoolingPath.hold(paths.middle().endC(), REST_S),
-                                GrowthIntegrator.Motion.STILL,
-                                "resting");
+                        .still(CoolingPath.hold(paths.middle().endC(), REST_S), "resting");
         return then(rested, moved ? TrendEvidence.MOVED : TrendEvidence.STILL);
     }
 
@@ -180,18 +175,9 @@ public final class CrystalStory implements Commented {
         Require.within("temperatureC", temperatureC, new Require.Range(before, 0, "°C"));
         state.requireIce(temperatureC);
         CrystalState after =
-                state.along(
-                                CoolingPath.ramp(before, temperatureC),
-                                GrowthIntegrator.Motion.STILL,
-                                "warming")
-                        .along(
-                                CoolingPath.hold(temperatureC, hours * 3600),
-                                GrowthIntegrator.Motion.STILL,
-                                "warm")
-                        .along(
-                                CoolingPath.ramp(temperatureC, before),
-                                GrowthIntegrator.Motion.STILL,
-                                "freezing again");
+                state.still(CoolingPath.ramp(before, temperatureC), "warming")
+                        .still(CoolingPath.hold(temperatureC, hours * 3600), "warm")
+                        .still(CoolingPath.ramp(temperatureC, before), "freezing again");
         return then(after, TrendEvidence.SHOCK);
     }
 
@@ -208,11 +194,7 @@ public final class CrystalStory implements Commented {
                 Math.max(
                         state.temperatureC(),
                         state.mixTable().temperatureAtIcePercent(Stage.SOFT_SERVE.icePercent()));
-        CrystalState soft =
-                state.along(
-                        CoolingPath.ramp(state.temperatureC(), softC),
-                        GrowthIntegrator.Motion.STILL,
-                        "softening");
+        CrystalState soft = state.still(CoolingPath.ramp(state.temperatureC(), softC), "softening");
         return then(
                 soft.along(
                         CoolingPath.blending(softC), GrowthIntegrator.Motion.BLENDER, "blending"),
@@ -308,5 +290,15 @@ public final class CrystalStory implements Commented {
                     "%s needs ice, and there is none yet; freeze it first, for example with frozenBy(Method.BAG)"
                             .formatted(what));
         }
+    }
+
+    /** Evidence for each kind of step: published, or only this model's figure. */
+    enum TrendEvidence implements Worded {
+        MOVED,
+        STILL,
+        SHOCK,
+        BLENDED,
+        SWINGS,
+        STORAGE
     }
 }

@@ -100,10 +100,9 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
     public static double widthUmFor(CrystalStory story, int count) {
         Require.within("count", count, new Require.Range(10, 1000, "crystals"));
         double share = iceVolumePercent(story) / 100;
-        if (share == 0) {
-            throw new IllegalArgumentException(
-                    "there is no ice to be seen; freeze it first with frozenBy(Method.BAG) or another");
-        }
+        Require.that(
+                share > 0,
+                "there is no ice to be seen; freeze it first with frozenBy(Method.BAG) or another");
         double area = count * meanAreaUm2(story) / share;
         double wanted = Math.sqrt(area / HEIGHT_OF_WIDTH);
         double power = Math.pow(10, Math.floor(Math.log10(wanted)));
@@ -140,11 +139,11 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
             return new double[0];
         }
         double count = areaUm2 / meanAreaUm2(story);
-        if (count > MOST) {
-            throw new IllegalArgumentException(
-                    "the field would have %d crystals; at most %d are drawn. Take a smaller field."
-                            .formatted(Math.round(count), MOST));
-        }
+        Require.that(
+                count <= MOST,
+                "the field would have %d crystals; at most %d are drawn. Take a smaller field.",
+                Math.round(count),
+                MOST);
         return parts(story, (int) Math.max(1, Math.round(count)));
     }
 

@@ -119,11 +119,7 @@ public final class Storage {
                             new CoolingPath.Ends(now.temperatureC(), temperatureC),
                             around,
                             hardeningS(now, around));
-            now =
-                    now.along(
-                            harden,
-                            GrowthIntegrator.Motion.STILL,
-                            away < 0 ? "hardening" : "softening");
+            now = now.still(harden, away < 0 ? "hardening" : "softening");
         }
         if (hours > 0) {
             CoolingPath keep =
@@ -133,9 +129,13 @@ public final class Storage {
                                     swingC,
                                     new CoolingPath.Rhythm(hours * 3600, periodHours * 3600))
                             : CoolingPath.hold(temperatureC, hours * 3600);
-            now = now.along(keep, GrowthIntegrator.Motion.STILL, "storing");
+            now = now.still(keep, "storing");
         }
-        return story.then(now, swingC > 0 ? TrendEvidence.SWINGS : TrendEvidence.STORAGE);
+        return story.then(
+                now,
+                swingC > 0
+                        ? CrystalStory.TrendEvidence.SWINGS
+                        : CrystalStory.TrendEvidence.STORAGE);
     }
 
     /** The hours given, or the usual ones at −18 °C, longer in a warmer store. */

@@ -61,7 +61,6 @@ public record Churning(
     /**
      * A mix that was not homogenised; yolk and emulsifier follow from its composition.
      *
-     * @param mix the mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
      */
     public static Churning of(Mix mix, double temperatureC) {
@@ -86,7 +85,7 @@ public record Churning(
     public Band clumpedPercent(double minutes, Motion motion) {
         Require.notNegative("minutes", minutes, "min");
         Band rate = perSecond(motion).times(minutes * 60);
-        return new Band(clumped(rate.low()), clumped(rate.middle()), clumped(rate.high()));
+        return rate.map(Churning::clumped);
     }
 
     /**
@@ -96,8 +95,7 @@ public record Churning(
      */
     public Band minutesToButter(Motion motion) {
         double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
-        Band rate = perSecond(motion);
-        return new Band(needed / rate.high(), needed / rate.middle(), needed / rate.low());
+        return perSecond(motion).map(rate -> needed / rate);
     }
 
     /** What the fat has become. */

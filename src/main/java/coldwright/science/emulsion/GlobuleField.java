@@ -61,11 +61,11 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
             GlobuleSizes sizes, double fatVolumePercent, Slide slide, long seed) {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
         double count = expected(sizes, fatVolumePercent, slide);
-        if (count > MOST) {
-            throw new IllegalArgumentException(
-                    "the field would have %d globules; at most %d are drawn. Take a smaller field."
-                            .formatted(Math.round(count), MOST));
-        }
+        Require.that(
+                count <= MOST,
+                "the field would have %d globules; at most %d are drawn. Take a smaller field.",
+                Math.round(count),
+                MOST);
         double[] diameters = diametersUm(sizes, (int) Math.round(count));
         return new GlobuleField(slide, place(diameters, slide, new Random(seed)));
     }

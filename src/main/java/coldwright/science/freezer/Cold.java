@@ -1,7 +1,7 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
-import coldwright.science.bath.BathRun;
+import coldwright.science.bath.ColdRun;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.words.Phrase;
 import coldwright.words.Worded;
@@ -21,27 +21,7 @@ public sealed interface Cold extends Worded {
      *
      * @return the cold at the start
      */
-    Run start();
-
-    /** A source of cold over time. */
-    interface Run {
-        /** {@return temperature now, °C} */
-        double temperatureC();
-
-        /**
-         * Lets time pass.
-         *
-         * @param seconds how long, s
-         * @param batchJ heat that the batch gives off meanwhile, J
-         */
-        void pass(double seconds, double batchJ);
-
-        /** {@return ice left in the bath, g; not a number if there is no bath} */
-        double iceG();
-
-        /** {@return heat that the room has brought so far, J; zero if there is no bath} */
-        double fromRoomJ();
-    }
+    ColdRun start();
 
     /**
      * A cold of constant temperature.
@@ -60,8 +40,8 @@ public sealed interface Cold extends Worded {
         }
 
         @Override
-        public Run start() {
-            return new Run() {
+        public ColdRun start() {
+            return new ColdRun() {
                 @Override
                 public double temperatureC() {
                     return temperatureC;
@@ -106,7 +86,7 @@ public sealed interface Cold extends Worded {
         }
 
         @Override
-        public Run start() {
+        public ColdRun start() {
             return new Steady(temperatureC, Film.REFRIGERANT).start();
         }
     }
@@ -124,29 +104,8 @@ public sealed interface Cold extends Worded {
         }
 
         @Override
-        public Run start() {
-            BathRun run = bath.start();
-            return new Run() {
-                @Override
-                public double temperatureC() {
-                    return run.temperatureC();
-                }
-
-                @Override
-                public void pass(double seconds, double batchJ) {
-                    run.pass(seconds, batchJ);
-                }
-
-                @Override
-                public double iceG() {
-                    return run.iceG();
-                }
-
-                @Override
-                public double fromRoomJ() {
-                    return run.fromRoomJ();
-                }
-            };
+        public ColdRun start() {
+            return bath.start();
         }
     }
 

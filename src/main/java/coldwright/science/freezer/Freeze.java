@@ -1,6 +1,7 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
+import coldwright.science.Temperature;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.mix.Mix;
 import coldwright.science.thermal.ThermalCurve;
@@ -12,32 +13,23 @@ import coldwright.science.thermal.ThermalCurve;
  * Freeze.of(mix).in(Holder.Bag.flat(20)).by(IceAndSalt.of(2000, 500)).plan();
  * Freeze.of(mix).in(Holder.Tub.round(120)).by(Cold.freezer(-18)).moved(Motion.every(45)).plan();
  * }</pre>
+ *
+ * @param curve thermal curve of the batch
+ * @param massG mass of the batch, g
+ * @param startC temperature of the mix, °C
+ * @param holder the bag, tub, box or churn
+ * @param cold the source of cold
+ * @param motion how it is moved
+ * @param hardening the freezer where it hardens after soft-serve; null for none
  */
-public final class Freeze {
-    private final double massG;
-    private ThermalCurve curve;
-    private double startC = 5;
-    private Holder holder = Holder.Tub.round(120);
-    private Cold cold = Cold.freezer(-18);
-    private Motion motion = Motion.STILL;
-    private Cold hardening = cold;
-
-    private Freeze(ThermalCurve curve, double massG) {
-        this.curve = curve;
-        this.massG = massG;
-    }
-
-    /** A copy to be changed before it is returned. */
-    private Freeze copy() {
-        Freeze copy = new Freeze(curve, massG);
-        copy.startC = startC;
-        copy.holder = holder;
-        copy.cold = cold;
-        copy.motion = motion;
-        copy.hardening = hardening;
-        return copy;
-    }
-
+public record Freeze(
+        ThermalCurve curve,
+        double massG,
+        double startC,
+        Holder holder,
+        Cold cold,
+        Motion motion,
+        Cold hardening) {
     /**
      * A mix from the refrigerator, at 5 °C, in a plastic tub 120 mm wide, left still in a home
      * freezer at −18 °C.
@@ -56,7 +48,9 @@ public final class Freeze {
      * @param massG mass of the batch, g
      */
     public static Freeze of(ThermalCurve curve, double massG) {
-        return new Freeze(curve, Require.positive("massG", massG, "g"));
+        Cold freezer = Cold.freezer(Temperature.HOME_FREEZER_C);
+        Require.positive("massG", massG, "g");
+        return new Freeze(curve, massG, 5, Holder.Tub.round(120), freezer, Motion.STILL, freezer);
     }
 
     /**
@@ -66,9 +60,7 @@ public final class Freeze {
      */
     public Freeze from(double newStartC) {
         Require.within("startC", newStartC, new Require.Range(-2, 90, "°C"));
-        Freeze copy = copy();
-        copy.startC = newStartC;
-        return copy;
+        return new Freeze(curve, massG, newStartC, holder, cold, motion, hardening);
     }
 
     /**
@@ -77,9 +69,8 @@ public final class Freeze {
      * @param overrunPercent overrun, % by volume of the mix, 0 to 200
      */
     public Freeze withOverrun(double overrunPercent) {
-        Freeze copy = copy();
-        copy.curve = curve.withOverrun(overrunPercent);
-        return copy;
+        ThermalCurve airy = curve.withOverrun(overrunPercent);
+        return new Freeze(airy, massG, startC, holder, cold, motion, hardening);
     }
 
     /**
@@ -89,15 +80,11 @@ public final class Freeze {
      * @param newHolder what the batch is in
      */
     public Freeze in(Holder newHolder) {
-        Freeze copy = copy();
-        copy.holder = newHolder;
-        copy.motion = Motion.STILL;
-        if (newHolder instanceof Holder.Bag) {
-            copy.motion = Motion.KNEADED;
-        } else if (newHolder instanceof Holder.Churn) {
-            copy.motion = Motion.CRANKED;
-        }
-        return copy;
+        Motion usual =
+                newHolder instanceof Holder.Bag
+                        ? Motion.KNEADED
+                        : newHolder instanceof Holder.Churn ? Motion.CRANKED : Motion.STILL;
+        return new Freeze(curve, massG, startC, newHolder, cold, usual, hardening);
     }
 
     /**
@@ -107,12 +94,8 @@ public final class Freeze {
      * @param newCold freezer, machine or bath
      */
     public Freeze by(Cold newCold) {
-        Freeze copy = copy();
-        copy.cold = newCold;
-        if (newCold instanceof Cold.Steady) {
-            copy.hardening = newCold;
-        }
-        return copy;
+        Cold then = newCold instanceof Cold.Steady ? newCold : hardening;
+        return new Freeze(curve, massG, startC, holder, newCold, motion, then);
     }
 
     /**
@@ -130,9 +113,7 @@ public final class Freeze {
      * @param newMotion how it is moved
      */
     public Freeze moved(Motion newMotion) {
-        Freeze copy = copy();
-        copy.motion = newMotion;
-        return copy;
+        return new Freeze(curve, massG, startC, holder, cold, newMotion, hardening);
     }
 
     /**
@@ -141,9 +122,7 @@ public final class Freeze {
      * @param newHardening the freezer; null to stop at soft-serve
      */
     public Freeze hardenedBy(Cold newHardening) {
-        Freeze copy = copy();
-        copy.hardening = newHardening;
-        return copy;
+        return new Freeze(curve, massG, startC, holder, cold, motion, newHardening);
     }
 
     /**
@@ -185,44 +164,9 @@ public final class Freeze {
     }
 
     private double softServe(Holder.Bag bag) {
-        Freeze other = copy();
-        other.holder = bag;
+        Freeze other = new Freeze(curve, massG, startC, bag, cold, motion, hardening);
         FreezeSimulation freezeSimulation = new FreezeSimulation(other, curve, Reading.LIKELY);
         freezeSimulation.go(Stage.SOFT_SERVE);
         return freezeSimulation.minutes(Stage.SOFT_SERVE);
-    }
-
-    ThermalCurve curve() {
-        return curve;
-    }
-
-    /** {@return mass of the batch, g} */
-    public double massG() {
-        return massG;
-    }
-
-    /** {@return temperature of the mix, °C} */
-    public double startC() {
-        return startC;
-    }
-
-    /** {@return the bag, tub, box or churn of the batch} */
-    public Holder holder() {
-        return holder;
-    }
-
-    /** The source of cold. */
-    public Cold cold() {
-        return cold;
-    }
-
-    /** How the batch is moved. */
-    public Motion motion() {
-        return motion;
-    }
-
-    /** The freezer where it hardens after soft-serve. */
-    public Cold hardening() {
-        return hardening;
     }
 }

@@ -89,20 +89,12 @@ public final class FreezePlan implements Worded {
         return simulation(Reading.LIKELY);
     }
 
-    /**
-     * {@return time to a stage, minutes; not a number if it is never reached}
-     *
-     * @param stage the stage
-     */
+    /** {@return time to a stage, minutes; not a number if it is never reached} */
     public double minutesTo(Stage stage) {
         return likely().minutes(stage);
     }
 
-    /**
-     * Whether a stage is reached at all.
-     *
-     * @param stage the stage
-     */
+    /** Whether a stage is reached at all. */
     public boolean reaches(Stage stage) {
         return minutesTo(stage) >= 0;
     }
@@ -130,8 +122,6 @@ public final class FreezePlan implements Worded {
     /**
      * {@return time to a stage with good and with poor contact, minutes from and to; not a number
      * where it is never reached}
-     *
-     * @param stage the stage
      */
     public MinuteRange rangeMinutes(Stage stage) {
         return new MinuteRange(

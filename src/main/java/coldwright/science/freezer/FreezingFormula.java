@@ -56,7 +56,6 @@ public final class FreezingFormula {
     /**
      * A body of a form and size, otherwise a watery food in a home freezer.
      *
-     * @param form the form
      * @param sizeMm thickness or diameter, mm
      */
     public static FreezingFormula of(Form form, double sizeMm) {
@@ -115,11 +114,11 @@ public final class FreezingFormula {
         FreezingFormula copy = copy();
         copy.freezesAtC = Temperature.require("freezesAtC", newFreezesAtC);
         copy.airC = Temperature.require("airC", newAirC);
-        if (newAirC >= newFreezesAtC) {
-            throw new IllegalArgumentException(
-                    "airC is %s °C; it must be below the freezing point of %s °C"
-                            .formatted(Require.format(newAirC), Require.format(newFreezesAtC)));
-        }
+        Require.that(
+                newAirC < newFreezesAtC,
+                "airC is %s °C; it must be below the freezing point of %s °C",
+                newAirC,
+                newFreezesAtC);
         return copy;
     }
 

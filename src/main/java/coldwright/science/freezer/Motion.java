@@ -44,11 +44,10 @@ public record Motion(double secondsBetweenTurns, Blade blade, Phrase phrase) imp
     static final double LUMPED_BELOW_S = 61;
 
     public Motion {
-        if (!(secondsBetweenTurns >= 0.1)) {
-            throw new IllegalArgumentException(
-                    "secondsBetweenTurns is %s s; it must be 0.1 or more"
-                            .formatted(Require.format(secondsBetweenTurns)));
-        }
+        Require.that(
+                secondsBetweenTurns >= 0.1,
+                "secondsBetweenTurns is %s s; it must be 0.1 or more",
+                secondsBetweenTurns);
     }
 
     /**

@@ -54,11 +54,11 @@ public final class Brine {
      * @throws IllegalArgumentException if no brine is in equilibrium with ice there
      */
     public static double saltPercentAtIceLine(double temperatureC) {
-        if (temperatureC < EUTECTIC_C) {
-            throw new IllegalArgumentException(
-                    "temperatureC is %s; it must be between %s and 0 °C. Table salt can't make a bath colder."
-                            .formatted(Require.format(temperatureC), Require.format(EUTECTIC_C)));
-        }
+        Require.that(
+                temperatureC >= EUTECTIC_C,
+                "temperatureC is %s; it must be between %s and 0 °C. Table salt can't make a bath colder.",
+                temperatureC,
+                EUTECTIC_C);
         Require.within("temperatureC", temperatureC, ICE_LINE);
         double molality =
                 Solute.SODIUM_CHLORIDE.binding().molality(IceActivity.minusLn(temperatureC));

@@ -92,13 +92,11 @@ public final class FreezingCurve implements Commented {
             return freezingPointC;
         }
         double most = greatestIcePercent();
-        if (icePercent > most) {
-            throw new IllegalArgumentException(
-                    "icePercent is %s; at most %s %% of the water of this mix can freeze. Ask for less, or add water."
-                            .formatted(
-                                    Require.format(icePercent),
-                                    Require.format(Math.floor(most * 10) / 10)));
-        }
+        Require.that(
+                icePercent <= most,
+                "icePercent is %s; at most %s %% of the water of this mix can freeze. Ask for less, or add water.",
+                icePercent,
+                Math.floor(most * 10) / 10);
         double wantedC = line.temperatureC(solution.waterG() / 1000 * (1 - icePercent / 100));
         return Math.max(wantedC, Math.max(limitC, Temperature.COLDEST_C));
     }

@@ -68,10 +68,7 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution with(double moreG, Solute solute) {
-        if (solute == null) {
-            throw new IllegalArgumentException(
-                    "the solute is missing; name one, such as Solute.SUCROSE");
-        }
+        Require.that(solute != null, "the solute is missing; name one, such as Solute.SUCROSE");
         EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
         all.putAll(massG);
         all.merge(solute, amount(solute.displayName(), moreG, "g"), Double::sum);
@@ -122,11 +119,7 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
         return sum;
     }
 
-    /**
-     * {@return A solute's share, % by mass of the solution}
-     *
-     * @param solute the solute
-     */
+    /** {@return A solute's share, % by mass of the solution} */
     public double massPercent(Solute solute) {
         return 100 * massG.getOrDefault(solute, 0.0) / totalG();
     }
@@ -175,9 +168,7 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
     }
 
     private static void requireWater(double waterG) {
-        if (waterG == 0) {
-            throw new IllegalArgumentException("waterG is 0 g; it must be more than zero");
-        }
+        Require.that(waterG != 0, "waterG is 0 g; it must be more than zero");
         Require.positive("waterG", waterG, "g");
     }
 

@@ -51,11 +51,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         Require.within("roomC", roomC, new Require.Range(-30, 50, "°C"));
     }
 
-    /**
-     * A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source).
-     *
-     * @param wafer the wafer
-     */
+    /** A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source). */
     public static ConeShaping of(Wafer wafer) {
         return new ConeShaping(wafer, USUAL_IRON_C, USUAL_ROOM_C, Surroundings.STILL_AIR);
     }
@@ -94,11 +90,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      */
     public Band temperatureCAfter(double seconds) {
         Require.notNegative("seconds", seconds, "s");
-        Band tau = timeConstantS();
-        return new Band(
-                after(seconds, tau.low()),
-                after(seconds, tau.middle()),
-                after(seconds, tau.high()));
+        return timeConstantS().map(tau -> after(seconds, tau));
     }
 
     /**
@@ -158,8 +150,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     private Band timeConstantS() {
-        Band h = surfaceWPerM2K();
-        return new Band(timeConstantS(h.high()), timeConstantS(h.middle()), timeConstantS(h.low()));
+        return surfaceWPerM2K().map(this::timeConstantS);
     }
 
     private double timeConstantS(double filmWPerM2K) {

@@ -36,7 +36,6 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
      * One dry part and water.
      *
      * @param dryPercent the dry part, % by mass, 0 to 100
-     * @param part the part
      */
     public static GordonTaylor of(double dryPercent, SugarGlass part) {
         Require.within("dryPercent", dryPercent, new Require.Range(0, 100, "% by mass"));

@@ -33,11 +33,10 @@ public record StateDiagram(SugarGlass sugar) implements Commented {
 
     /** Rejects a substance that is not a sugar. */
     public StateDiagram {
-        if (sugar == SugarGlass.STARCH || sugar == SugarGlass.GLUTEN) {
-            throw new IllegalArgumentException(
-                    "%s isn't a sugar; use SUCROSE, GLUCOSE, FRUCTOSE, LACTOSE or MALTOSE"
-                            .formatted(sugar.name().toLowerCase(Locale.ROOT)));
-        }
+        Require.that(
+                sugar != SugarGlass.STARCH && sugar != SugarGlass.GLUTEN,
+                "%s isn't a sugar; use SUCROSE, GLUCOSE, FRUCTOSE, LACTOSE or MALTOSE",
+                sugar.name().toLowerCase(Locale.ROOT));
     }
 
     /**

@@ -22,7 +22,6 @@ public record Amount(double massG, Ingredient ingredient) {
      * A mass of an ingredient.
      *
      * @param massG mass, g, zero or more
-     * @param ingredient the ingredient
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public static Amount grams(double massG, Ingredient ingredient) {

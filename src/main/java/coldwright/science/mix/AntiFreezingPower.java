@@ -19,20 +19,12 @@ public final class AntiFreezingPower {
 
     private AntiFreezingPower() {}
 
-    /**
-     * {@return power of a gram, salts undissociated, sucrose 1}
-     *
-     * @param solute the solute
-     */
+    /** {@return power of a gram, salts undissociated, sucrose 1} */
     public static double perGram(Solute solute) {
         return SUCROSE_G_PER_MOL / solute.molarMassGPerMol();
     }
 
-    /**
-     * {@return power of a gram, each ion of a salt counted, sucrose 1}
-     *
-     * @param solute the solute
-     */
+    /** {@return power of a gram, each ion of a salt counted, sucrose 1} */
     public static double perGramOfIons(Solute solute) {
         return perGram(solute) * ions(solute);
     }
@@ -40,7 +32,6 @@ public final class AntiFreezingPower {
     /**
      * Power of all solutes of a mix, ions counted, milk salts included.
      *
-     * @param mix the mix
      * @return grams of sucrose of the same power in 100 g of mix
      */
     public static double per100g(Mix mix) {

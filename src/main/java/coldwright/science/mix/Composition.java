@@ -44,7 +44,6 @@ public final class Composition {
      * glucose syrup; if yours differ, set {@link Tally#HIGHER_SACCHARIDES_MMOL} afterwards.
      *
      * @param percent share, % by mass, 0 to 100
-     * @param component the component
      * @throws IllegalArgumentException if the share is out of range or the sum exceeds 100 %
      */
     public Composition with(double percent, Component component) {
@@ -52,14 +51,12 @@ public final class Composition {
         double[] changed = percents.clone();
         changed[component.ordinal()] = percent;
         double sum = Arrays.stream(changed).sum();
-        if (sum > 100 + ROUNDING_PERCENT) {
-            throw new IllegalArgumentException(
-                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%"
-                            .formatted(
-                                    Require.format(sum),
-                                    Require.format(percent),
-                                    component.words()));
-        }
+        Require.that(
+                sum <= 100 + ROUNDING_PERCENT,
+                "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%",
+                sum,
+                percent,
+                component.words());
         return new Composition(
                 changed, component == Component.HIGHER_SACCHARIDES ? withChains(percent) : tallies);
     }
@@ -74,7 +71,6 @@ public final class Composition {
      * The same composition with one tally set.
      *
      * @param per100g the count per 100 g, in the tally's unit, zero or more
-     * @param tally the tally
      * @throws IllegalArgumentException if the count is negative or not a number
      */
     public Composition with(double per100g, Tally tally) {
@@ -106,11 +102,7 @@ public final class Composition {
         return new Composition(percents, tallies);
     }
 
-    /**
-     * {@return the share of one component, % by mass}
-     *
-     * @param component the component
-     */
+    /** {@return the share of one component, % by mass} */
     public double percent(Component component) {
         return percents[component.ordinal()];
     }
@@ -133,7 +125,6 @@ public final class Composition {
     /**
      * The value of a tally.
      *
-     * @param tally the tally
      * @return the count per 100 g, in the tally's unit
      */
     public double per100g(Tally tally) {

@@ -1,5 +1,7 @@
 package coldwright.science.mix;
 
+import coldwright.science.Require;
+
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -27,10 +29,9 @@ public record Ingredient(
         String inferred) {
 
     public Ingredient {
-        if (name.isBlank()) {
-            throw new IllegalArgumentException(
-                    "the ingredient's name is empty; it must have at least one letter");
-        }
+        Require.that(
+                !name.isBlank(),
+                "the ingredient's name is empty; it must have at least one letter");
         aliases = List.copyOf(aliases);
         allergens = Set.copyOf(allergens);
     }

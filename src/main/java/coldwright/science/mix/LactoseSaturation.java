@@ -23,11 +23,7 @@ public record LactoseSaturation(
         double lactosePer100gWater,
         double saturationPer100gWater) {
 
-    /**
-     * The limits for a mix.
-     *
-     * @param mix any mix
-     */
+    /** The limits for a mix. */
     public static LactoseSaturation of(Mix mix) {
         Composition c = mix.composition();
         double addedSugars =

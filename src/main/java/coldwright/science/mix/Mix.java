@@ -83,11 +83,11 @@ public final class Mix {
     public Mix without(Ingredient ingredient) {
         List<Amount> rest =
                 amounts.stream().filter(a -> !a.ingredient().equals(ingredient)).toList();
-        if (rest.size() == amounts.size()) {
-            throw new IllegalArgumentException(
-                    "%s isn't in this mix, so it can't be left out; the mix has %s"
-                            .formatted(ingredient.name(), ingredientNames()));
-        }
+        Require.that(
+                rest.size() < amounts.size(),
+                "%s isn't in this mix, so it can't be left out; the mix has %s",
+                ingredient.name(),
+                ingredientNames());
         return new Mix(rest);
     }
 
@@ -124,11 +124,7 @@ public final class Mix {
         return massG;
     }
 
-    /**
-     * {@return mass of one ingredient in the mix, g, zero if it is not in the mix}
-     *
-     * @param ingredient the ingredient
-     */
+    /** {@return mass of one ingredient in the mix, g, zero if it is not in the mix} */
     public double massG(Ingredient ingredient) {
         return amounts.stream()
                 .filter(a -> a.ingredient().equals(ingredient))

@@ -21,11 +21,7 @@ public final class MixDensity {
 
     private MixDensity() {}
 
-    /**
-     * {@return density of a composition without air, kg/L}
-     *
-     * @param composition the composition
-     */
+    /** {@return density of a composition without air, kg/L} */
     public static double kgPerL(Composition composition) {
         double fat = composition.percent(Component.Kind.FAT);
         double water = composition.percent(WATER);

@@ -123,11 +123,10 @@ public final class NutritionLabel {
      * @param kind a sugar
      */
     public NutritionLabel sugarsAre(Component kind) {
-        if (kind.kind() != Component.Kind.SUGAR) {
-            throw new IllegalArgumentException(
-                    "%s isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE"
-                            .formatted(kind.words()));
-        }
+        Require.that(
+                kind.kind() == Component.Kind.SUGAR,
+                "%s isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE",
+                kind.words());
         return new NutritionLabel(lines, kind, dairy);
     }
 
@@ -147,19 +146,20 @@ public final class NutritionLabel {
     public Ingredient ingredient(String name) {
         double carbohydrate = g(Line.CARBOHYDRATE);
         double sugar = g(Line.SUGARS);
-        if (sugar > carbohydrate + Composition.ROUNDING_PERCENT) {
-            throw new IllegalArgumentException(
-                    "the label of %s has %s g sugars in %s g carbohydrate. State the carbohydrate with its sugars."
-                            .formatted(name, Require.format(sugar), Require.format(carbohydrate)));
-        }
+        Require.that(
+                sugar <= carbohydrate + Composition.ROUNDING_PERCENT,
+                "the label of %s has %s g sugars in %s g carbohydrate. State the carbohydrate with its sugars.",
+                name,
+                sugar,
+                carbohydrate);
         double starchy = Math.max(0, carbohydrate - sugar);
         double all = lines.values().stream().mapToDouble(Double::doubleValue).sum() - sugar;
         all += Math.max(0, sugar - carbohydrate);
-        if (all > 100 + Composition.ROUNDING_PERCENT) {
-            throw new IllegalArgumentException(
-                    "the label of %s adds up to %s g; it may be at most 100 g. Sugars are a part of the carbohydrate."
-                            .formatted(name, Require.format(all)));
-        }
+        Require.that(
+                all <= 100 + Composition.ROUNDING_PERCENT,
+                "the label of %s adds up to %s g; it may be at most 100 g. Sugars are a part of the carbohydrate.",
+                name,
+                all);
         Composition composition =
                 Composition.NOTHING
                         .with(Math.max(0, 100 - all), Component.WATER)

@@ -131,18 +131,13 @@ public final class OwnIngredient {
             boolean tooWet =
                     statedWater != null
                             && Math.abs(statedWater - water) > Composition.ROUNDING_PERCENT;
-            if (tooMany || tooWet || water < 0) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water. Make them agree or leave the total out."
-                                .formatted(
-                                        name,
-                                        Require.format(totalSolids),
-                                        Require.format(solids),
-                                        Require.format(
-                                                statedWater == null
-                                                        ? Math.max(0, water)
-                                                        : statedWater)));
-            }
+            Require.that(
+                    !tooMany && !tooWet && water >= 0,
+                    "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water. Make them agree or leave the total out.",
+                    name,
+                    totalSolids,
+                    solids,
+                    statedWater == null ? Math.max(0, water) : statedWater);
             composition = composition.with(Math.min(water, 100), Component.WATER);
             left = totalSolids - solids;
         } else if (!rest.stated().containsKey("water")) {
@@ -193,16 +188,17 @@ public final class OwnIngredient {
                                 .formatted(part.strip(), name));
             }
             term = OTHER_WORDS.getOrDefault(term.strip(), term.strip());
-            if (!TERMS.containsKey(term)) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" has \"%s\", which isn't a component; use %s"
-                                .formatted(name, term, String.join(", ", TERMS.keySet())));
-            }
-            if (stated.put(term, number(name, term, number)) != null) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" names %s twice; add the two up"
-                                .formatted(name, term));
-            }
+            Require.that(
+                    TERMS.containsKey(term),
+                    "own ingredient \"%s\" has \"%s\", which isn't a component; use %s",
+                    name,
+                    term,
+                    String.join(", ", TERMS.keySet()));
+            Require.that(
+                    stated.put(term, number(name, term, number)) == null,
+                    "own ingredient \"%s\" names %s twice; add the two up",
+                    name,
+                    term);
         }
         return stated;
     }

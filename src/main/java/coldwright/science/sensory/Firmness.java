@@ -2,6 +2,7 @@ package coldwright.science.sensory;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.words.Worded;
@@ -48,7 +49,6 @@ public enum Firmness implements Worded {
     /**
      * Firmness of a mix at a temperature.
      *
-     * @param mix the mix
      * @param temperatureC temperature, °C, −60 to 120
      */
     public static Firmness of(Mix mix, double temperatureC) {
@@ -61,7 +61,6 @@ public enum Firmness implements Worded {
      * {@return the ice that a spoon meets, which decides the class, % of the water; of a mix with
      * less than 62 % water less than that, in proportion}
      *
-     * @param mix the mix
      * @param temperatureC temperature, °C, −60 to 120
      */
     public static double spoonIcePercent(Mix mix, double temperatureC) {
@@ -105,7 +104,6 @@ public enum Firmness implements Worded {
      * {@return the temperatures at which a mix is scoopable, °C: low where it turns firm, high
      * where it turns soft, middle between}
      *
-     * @param mix the mix
      * @throws IllegalArgumentException if the mix has too little water ever to be scoopable
      */
     public static Band scoopableC(Mix mix) {
@@ -114,11 +112,10 @@ public enum Firmness implements Worded {
         double drier = Math.max(1, ORDINARY_WATER_PERCENT / water);
         double softEnd = drier * SCOOPABLE_LEAST_ICE_PERCENT;
         double firmEnd = drier * SCOOPABLE_MOST_ICE_PERCENT;
-        if (firmEnd > 99) {
-            throw new IllegalArgumentException(
-                    "waterPercent is %s; it must be above 47 %%. A drier mix stays soft at any cold."
-                            .formatted(Require.formatToTenth(water)));
-        }
+        Require.that(
+                firmEnd <= 99,
+                "waterPercent is %s; it must be above 47 %%. A drier mix stays soft at any cold.",
+                Rounded.tenth(water));
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);
         return new Band(cold, (warm + cold) / 2, warm);

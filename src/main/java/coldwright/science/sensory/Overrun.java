@@ -29,11 +29,11 @@ public record Overrun(double percent) {
     public static Overrun byWeighing(double mixG, double productG) {
         Require.positive("mixG", mixG, "g");
         Require.positive("productG", productG, "g");
-        if (productG > mixG) {
-            throw new IllegalArgumentException(
-                    "productG is %s and mixG is %s; the product can't weigh more than its mix. Were they swapped?"
-                            .formatted(Require.format(productG), Require.format(mixG)));
-        }
+        Require.that(
+                productG <= mixG,
+                "productG is %s and mixG is %s; the product can't weigh more than its mix. Were they swapped?",
+                productG,
+                mixG);
         return new Overrun(100 * (mixG - productG) / productG);
     }
 
@@ -52,11 +52,7 @@ public record Overrun(double percent) {
         return new Overrun(100 * airPercent / (100 - airPercent));
     }
 
-    /**
-     * {@return weight of a litre of product, g/L}
-     *
-     * @param mix the mix
-     */
+    /** {@return weight of a litre of product, g/L} */
     public double gPerL(Mix mix) {
         return gPerL(mix.densityKgPerL());
     }
@@ -71,11 +67,7 @@ public record Overrun(double percent) {
         return 1000 * mixKgPerL / (1 + percent / 100);
     }
 
-    /**
-     * {@return volume of the whole batch, L}
-     *
-     * @param mix the mix
-     */
+    /** {@return volume of the whole batch, L} */
     public double litres(Mix mix) {
         return mix.massG() / gPerL(mix);
     }
@@ -83,7 +75,6 @@ public record Overrun(double percent) {
     /**
      * A serving by volume.
      *
-     * @param mix the mix
      * @param servingMl volume of a scoop, mL
      * @return its weight and how many the batch gives
      */

@@ -29,11 +29,7 @@ public enum Richness implements Worded {
         this.upToFatPercent = upToFatPercent;
     }
 
-    /**
-     * Richness of a mix.
-     *
-     * @param mix the mix
-     */
+    /** Richness of a mix. */
     public static Richness of(Mix mix) {
         for (Richness richness : values()) {
             if (mix.fatPercent() <= richness.upToFatPercent + ROUNDING) {
@@ -46,7 +42,6 @@ public enum Richness implements Worded {
     /**
      * Whether the body is thin.
      *
-     * @param mix the mix
      * @return true below {@value #THIN_SOLIDS_PERCENT} % total solids
      */
     public static boolean isThin(Mix mix) {

@@ -31,11 +31,7 @@ public record Sweetness(Mix mix) {
     /** Sucrose at which cold no longer dulls sweetness, 0.5 mol/L as % by mass (density 1.065). */
     public static final double COLD_PROOF_PERCENT = 16.1;
 
-    /**
-     * Sweetness of a mix.
-     *
-     * @param mix the mix
-     */
+    /** Sweetness of a mix. */
     public static Sweetness of(Mix mix) {
         return new Sweetness(mix);
     }
@@ -54,12 +50,8 @@ public record Sweetness(Mix mix) {
      * water of the mix, % of that solution by mass}
      */
     public Band percentOfSucroseSolution() {
-        Band sucrose = sucroseEquivalentPercent();
         double water = mix.waterPercent();
-        return new Band(
-                strength(sucrose.low(), water),
-                strength(sucrose.middle(), water),
-                strength(sucrose.high(), water));
+        return sucroseEquivalentPercent().map(sucrose -> strength(sucrose, water));
     }
 
     /** {@return the sugars of the mix with their sweetness, the sweetest first} */

@@ -40,7 +40,6 @@ public final class Declarations {
     /**
      * Allergens of the list of the United States.
      *
-     * @param mix the mix
      * @return those known from its ingredients, in the list's words; others may be in it
      */
     public static List<String> unitedStatesAllergens(Mix mix) {
@@ -50,7 +49,6 @@ public final class Declarations {
     /**
      * Allergens of the list of the European Union.
      *
-     * @param mix the mix
      * @return those known from its ingredients, in the list's words; others may be in it
      */
     public static List<String> europeanUnionAllergens(Mix mix) {
@@ -61,7 +59,6 @@ public final class Declarations {
      * The allergens in words that never claim there are none: the known ones, the unknown
      * ingredients, and the reminder to read labels.
      *
-     * @param mix the mix
      * @return allergens that its ingredients usually contain, by the longer list; the names of
      *     ingredients that are not on the shelf; the reminder
      */
@@ -81,7 +78,6 @@ public final class Declarations {
     /**
      * The allergens in an English sentence.
      *
-     * @param mix the mix
      * @return as in {@link #allergens}
      */
     public static String allergenSentence(Mix mix) {
@@ -91,7 +87,6 @@ public final class Declarations {
     /**
      * The alcohol in any language.
      *
-     * @param mix the mix
      * @return the share by mass and by volume of the unfrozen mix, with a caution; or that there is
      *     none
      */
@@ -112,7 +107,6 @@ public final class Declarations {
     /**
      * The alcohol in an English sentence.
      *
-     * @param mix the mix
      * @return as in {@link #alcohol}
      */
     public static String alcoholSentence(Mix mix) {

@@ -61,15 +61,13 @@ public enum Pasteurisation {
      */
     public Hold holdAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
-        if (temperatureC < celsius(0) - SAME_C) {
-            throw new IllegalArgumentException(
-                    "temperatureC is %s; %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules."
-                            .formatted(
-                                    Require.format(temperatureC),
-                                    rule,
-                                    roundedUp(celsius(0)),
-                                    Require.format(fahrenheitAndSeconds[0][0])));
-        }
+        Require.that(
+                temperatureC >= celsius(0) - SAME_C,
+                "temperatureC is %s; %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules.",
+                temperatureC,
+                rule,
+                roundedUp(celsius(0)),
+                fahrenheitAndSeconds[0][0]);
         int i = fahrenheitAndSeconds.length - 1;
         while (celsius(i) > temperatureC + SAME_C) {
             i--;

@@ -67,8 +67,6 @@ public final class EnthalpyTable {
     /**
      * A pure substance that melts at one temperature, with constant properties.
      *
-     * @param solid the solid
-     * @param liquid the liquid
      * @param meltingC melting point, °C
      * @param latentJPerG heat of melting, J/g
      * @return its table from 60 °C below the melting point to 60 °C above; zero enthalpy is the

@@ -73,9 +73,9 @@ public final class ThermalCurve implements Commented {
      * @throws IllegalArgumentException if there is no water to freeze
      */
     public static ThermalCurve of(ThermalComposition thermalComposition, FreezingCurve freezing) {
-        if (thermalComposition.share(Substance.WATER) <= 0) {
-            throw new IllegalArgumentException("waterPercent is 0 %; it must be more than zero");
-        }
+        Require.that(
+                thermalComposition.share(Substance.WATER) > 0,
+                "waterPercent is 0 %%; it must be more than zero");
         return new ThermalCurve(thermalComposition, freezing, 0);
     }
 
