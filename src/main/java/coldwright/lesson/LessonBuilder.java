@@ -34,6 +34,10 @@ final class LessonBuilder {
     private String stepTitle = "";
     private int stepLine;
     private boolean anySnippet;
+
+    /** Index in the step of its last own snippet, if that has no solution yet; else −1. */
+    private int unsolved = -1;
+
     private boolean emptyTitle;
 
     LessonBuilder(String fileName, FaultList faults, BlockCloser.Closed source) {
@@ -113,6 +117,7 @@ final class LessonBuilder {
         stepTitle = words;
         stepLine = line;
         parts = new ArrayList<>();
+        unsolved = -1;
     }
 
     private void addComment(HtmlBlock comment, boolean directlyUnderTitle) {
@@ -176,6 +181,7 @@ final class LessonBuilder {
             return;
         }
         anySnippet = true;
+        unsolved = given ? unsolved : parts.size();
         parts.add(new LessonPart.Snippet(line, code, given, DialReader.read(code, within, faults)));
     }
 
@@ -211,14 +217,9 @@ final class LessonBuilder {
             faults.add(line, "this solution is empty; write Java into it or take it out");
             return;
         }
-        Optional<LessonPart.Snippet> last =
-                PartsByKind.of(parts).snippets().stream()
-                        .filter(snippet -> !snippet.given())
-                        .reduce((first, second) -> second)
-                        .filter(snippet -> snippet.solution().isEmpty());
-        if (last.isPresent()) {
-            LessonPart.Snippet snippet = last.get();
-            parts.set(parts.indexOf(snippet), snippet.solvedBy(text.stripTrailing()));
+        if (unsolved >= 0 && parts.get(unsolved) instanceof LessonPart.Snippet snippet) {
+            parts.set(unsolved, snippet.solvedBy(text.stripTrailing()));
+            unsolved = -1;
             return;
         }
         faults.add(

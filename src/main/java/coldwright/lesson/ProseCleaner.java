@@ -14,7 +14,9 @@ import org.commonmark.node.SourceSpan;
 import org.commonmark.node.Text;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 
@@ -28,6 +30,10 @@ final class ProseCleaner extends AbstractVisitor {
     private final FaultList faults;
     private final IntUnaryOperator lineInFile;
     private final List<VerifiedNumber> verifiedNumbers = new ArrayList<>();
+
+    /** Nodes in which a comment was removed. */
+    private final Set<Node> interrupted = new HashSet<>();
+
     private int line;
 
     /**
@@ -96,6 +102,9 @@ final class ProseCleaner extends AbstractVisitor {
         int here = lineOf(parent, lineInFile);
         line = here > 0 ? here : line;
         super.visitChildren(parent);
+        if (interrupted.remove(parent)) {
+            joinTexts(parent);
+        }
     }
 
     @Override
@@ -116,7 +125,7 @@ final class ProseCleaner extends AbstractVisitor {
             reportUnlessClosing(html);
             html.insertBefore(new Text(html.getLiteral()));
         }
-        closeGap(html);
+        interrupted.add(html.getParent());
         html.unlink();
     }
 
@@ -125,10 +134,12 @@ final class ProseCleaner extends AbstractVisitor {
                 .ifPresent(verifiedNumbers::add);
     }
 
-    /** The text before a node in its line. */
+    /** The end of the text before a node in its line. */
     private static String wordsBefore(Node node) {
         StringBuilder words = new StringBuilder();
-        for (Node one = node.getPrevious(); one != null; one = one.getPrevious()) {
+        for (Node one = node.getPrevious();
+                one != null && words.length() < VerifiedNumberReader.FAR_BACK;
+                one = one.getPrevious()) {
             if (!(one instanceof Text || one instanceof Code || one.getFirstChild() != null)
                     || one instanceof Block) {
                 break;
@@ -138,12 +149,17 @@ final class ProseCleaner extends AbstractVisitor {
         return words.toString();
     }
 
-    /** Joins the texts around a comment, so that a number and its unit are one text again. */
-    private static void closeGap(HtmlInline comment) {
-        if (comment.getPrevious() instanceof Text before
-                && comment.getNext() instanceof Text after) {
-            after.setLiteral(before.getLiteral() + after.getLiteral());
-            before.unlink();
+    /** Joins the texts around comments, so that a number and its unit are one text again. */
+    private static void joinTexts(Node parent) {
+        for (Node one = parent.getFirstChild(); one != null; one = one.getNext()) {
+            if (one instanceof Text first && one.getNext() instanceof Text) {
+                StringBuilder all = new StringBuilder(first.getLiteral());
+                while (first.getNext() instanceof Text next) {
+                    all.append(next.getLiteral());
+                    next.unlink();
+                }
+                first.setLiteral(all.toString());
+            }
         }
     }
 

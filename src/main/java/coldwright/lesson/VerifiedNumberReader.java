@@ -14,7 +14,7 @@ final class VerifiedNumberReader {
     private static final int LONGEST_EXPRESSION = 1000;
 
     /** Longest text before the comment that is searched for the number. */
-    private static final int FAR_BACK = 60;
+    static final int FAR_BACK = 60;
 
     private static final Pattern COMMENT =
             Pattern.compile("<!--\\s*=(?!=)(.*?)-->", Pattern.DOTALL);

@@ -47,7 +47,7 @@ final class HandInText {
                 .entry("lesson", handIn.lessonFile())
                 .entry("title", handIn.title())
                 .entry("hash", handIn.lessonHash().hex())
-                .entry("date", handIn.when().toString())
+                .entry("date", handIn.when().map(Instant::toString).orElse(""))
                 .entry("steps done", String.valueOf(done.size()));
         if (!done.isEmpty()) {
             out.block(String.join("\n", done.stream().map(HandedInStep::title).toList()));
@@ -115,15 +115,15 @@ final class HandInText {
         }
     }
 
-    private Instant when() {
+    private Optional<Instant> when() {
         try {
-            return Instant.parse(headOf("date"));
+            return Optional.of(Instant.parse(headOf("date")));
         } catch (DateTimeParseException e) {
             fault(
                     head.get("date"),
                     "\"%s\" is no date; write one like 2026-11-25T16:40:27Z"
                             .formatted(KeyedEntryReader.quoted(headOf("date"))));
-            return Instant.EPOCH;
+            return Optional.empty();
         }
     }
 
