@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.words.Phrase;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +20,11 @@ final class FaultList {
 
     FaultList(String file) {
         this.file = file;
+    }
+
+    /** A message in the language shown, for a fault or an exception. */
+    static String text(String key, Object... values) {
+        return Phrase.of("lesson", key, values).shown();
     }
 
     void add(int line, String words) {
@@ -46,7 +53,7 @@ final class FaultList {
                     new LessonFault(
                             file,
                             0,
-                            "%,d more faults are not listed; fix these first".formatted(unnamed)));
+                            text("more-faults", unnamed)));
         }
         return ordered;
     }

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
@@ -17,6 +19,9 @@ import java.util.function.IntUnaryOperator;
 /** Builds a lesson from its top-level blocks, in order. */
 final class LessonBuilder {
     private static final String TITLE_EXAMPLE = "`# Sugar and ice`";
+    /** A long lesson has twenty; every view keeps all of them. */
+    private static final int MOST_STEPS = 500;
+
     private static final String STEP_EXAMPLE = "`## Why the tub is a brick`";
 
     private final String fileName;
@@ -39,6 +44,7 @@ final class LessonBuilder {
     private int unsolved = -1;
 
     private boolean emptyTitle;
+    private boolean tooLong;
 
     LessonBuilder(String fileName, FaultList faults, BlockCloser.Closed source) {
         this.fileName = fileName;
@@ -83,8 +89,7 @@ final class LessonBuilder {
         for (VerifiedNumber verifiedNumber : own.takeVerifiedNumbers()) {
             faults.add(
                     verifiedNumber.line(),
-                    "a heading can't hold the number %s; hold it in the text below"
-                            .formatted(verifiedNumber.written()));
+                    text("heading.number", verifiedNumber.written()));
         }
         String words = ProseCleaner.wordsOf(heading).strip();
         if (heading.getLevel() == 1) {
@@ -96,23 +101,21 @@ final class LessonBuilder {
                 faults.add(
                         line,
                         words.isEmpty()
-                                ? "this title is empty; write it like " + TITLE_EXAMPLE
-                                : "the lesson has its title already; make this heading a step, `## %s`"
-                                        .formatted(words));
+                                ? text("title.empty", TITLE_EXAMPLE)
+                                : text("title.second", words));
                 prose.add(heading);
             }
             return;
         }
         endStep();
         if (words.isEmpty()) {
-            faults.add(line, "this step has no title; write one like " + STEP_EXAMPLE);
+            faults.add(line, text("step.no-title", STEP_EXAMPLE));
         }
         Integer former = lineByTitle.putIfAbsent(words, line);
         if (former != null && !words.isEmpty()) {
             faults.add(
                     line,
-                    "the step on line %d has the same title \"%s\"; change one of them"
-                            .formatted(former, words));
+                    text("step.same-title", former, words));
         }
         stepTitle = words;
         stepLine = line;
@@ -153,8 +156,7 @@ final class LessonBuilder {
         if (stepLine == 0 && word != BlockKind.TEACHER) {
             faults.add(
                     line,
-                    "this `%s` block stands before the first step; put a heading such as %s above it"
-                            .formatted(word.words(), STEP_EXAMPLE));
+                    text("block.early", word.words(), STEP_EXAMPLE));
         }
         if (word == BlockKind.PREDICTION) {
             PredictionReader.read(text, within, faults).ifPresent(parts::add);
@@ -164,7 +166,7 @@ final class LessonBuilder {
             if (!anySnippet) {
                 faults.add(
                         line,
-                        "no snippet stands above this check; put one there or move the check down");
+                        text("check.early"));
             }
             parts.add(new LessonPart.Check(line, CheckReader.read(text, within, faults)));
         } else if (word == BlockKind.JAVA_SOLUTION) {
@@ -177,7 +179,7 @@ final class LessonBuilder {
     private void addSnippet(String text, int line, IntUnaryOperator within, boolean given) {
         String code = text.endsWith("\n") ? text.substring(0, text.length() - 1) : text;
         if (code.isBlank()) {
-            faults.add(line, "this snippet is empty; write Java into it or take it out");
+            faults.add(line, text("snippet.empty"));
             return;
         }
         anySnippet = true;
@@ -190,7 +192,7 @@ final class LessonBuilder {
         if (notes.nodes().isEmpty()) {
             faults.add(
                     line,
-                    "this teacher's note is empty; write what the teacher should know or take it out");
+                    text("teacher.empty"));
             return;
         }
         parts.add(
@@ -205,8 +207,7 @@ final class LessonBuilder {
         for (VerifiedNumber one : numbers) {
             faults.add(
                     one.line(),
-                    "no snippet stands above the held number %s; move it below one or take its comment out"
-                            .formatted(one.written()));
+                    text("number.early", one.written()));
         }
         return List.of();
     }
@@ -214,7 +215,7 @@ final class LessonBuilder {
     /** A solution belongs to the last snippet above it in its step. */
     private void addSolution(String text, int line) {
         if (text.isBlank()) {
-            faults.add(line, "this solution is empty; write Java into it or take it out");
+            faults.add(line, text("solution.empty"));
             return;
         }
         if (unsolved >= 0 && parts.get(unsolved) instanceof LessonPart.Snippet snippet) {
@@ -224,7 +225,7 @@ final class LessonBuilder {
         }
         faults.add(
                 line,
-                "no unsolved snippet of this step stands above this solution; put it below the `java` block that it solves");
+                text("solution.early"));
     }
 
     private void addProse(Node block) {
@@ -251,8 +252,11 @@ final class LessonBuilder {
     private void endStep() {
         endProse();
         reportPredictionsWithoutSnippet();
-        if (stepLine > 0) {
+        if (stepLine > 0 && steps.size() < MOST_STEPS) {
             steps.add(new LessonStep(stepTitle, stepLine, parts));
+        } else if (stepLine > 0 && !tooLong) {
+            tooLong = true;
+            faults.add(stepLine, text("steps.many", MOST_STEPS));
         }
     }
 
@@ -270,16 +274,16 @@ final class LessonBuilder {
                         prediction ->
                                 faults.add(
                                         prediction.line(),
-                                        "no snippet of this step follows the forecast, so no run can answer it; put a `java` block below it"));
+                                        text("prediction.late")));
     }
 
     Lesson build(String text) {
         endStep();
         if (title.isEmpty() && !emptyTitle) {
-            faults.add(1, "the lesson has no title; begin it with a line such as " + TITLE_EXAMPLE);
+            faults.add(1, text("no-title", TITLE_EXAMPLE));
         }
         if (steps.isEmpty()) {
-            faults.add(1, "the lesson has no step; begin one with a line such as " + STEP_EXAMPLE);
+            faults.add(1, text("no-step", STEP_EXAMPLE));
         }
         return new Lesson(
                 fileName,

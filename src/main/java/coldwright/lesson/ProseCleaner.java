@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Block;
 import org.commonmark.node.Code;
@@ -112,7 +114,7 @@ final class ProseCleaner extends AbstractVisitor {
         if (VerifiedNumberReader.isMeant(html.getLiteral().strip())) {
             addVerifiedNumber(html, html.getLiteral().strip());
         } else if (!isComment(html)) {
-            fault(html, "raw HTML is not shown; write it in CommonMark");
+            fault(html, text("html.block"));
         }
         html.unlink();
     }
@@ -167,8 +169,7 @@ final class ProseCleaner extends AbstractVisitor {
         if (!html.getLiteral().startsWith("</")) {
             fault(
                     html,
-                    "`%s` is raw HTML and stands in the text as it is; put it between backticks or write it in CommonMark"
-                            .formatted(html.getLiteral()));
+                    text("html.inline", html.getLiteral()));
         }
     }
 
@@ -176,8 +177,7 @@ final class ProseCleaner extends AbstractVisitor {
     public void visit(Image image) {
         fault(
                 image,
-                "the picture `%s` is not shown, only its description; draw a figure in a snippet instead"
-                        .formatted(image.getDestination()));
+                text("image", image.getDestination()));
         visitChildren(image);
         while (image.getFirstChild() != null) {
             image.insertBefore(image.getFirstChild());
@@ -193,15 +193,14 @@ final class ProseCleaner extends AbstractVisitor {
                         word ->
                                 fault(
                                         code,
-                                        "the `%s` block stands inside a list, a quotation or another block; move it to the left margin"
-                                                .formatted(word.words())));
+                                        text("block.nested", word.words())));
     }
 
     @Override
     public void visit(Paragraph paragraph) {
         for (Node node = paragraph.getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof Text text && isTableRule(text.getLiteral())) {
-                fault(text, "tables are not set as tables; write a list instead");
+                fault(text, text("table"));
                 break;
             }
         }

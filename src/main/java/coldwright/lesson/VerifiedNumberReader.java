@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.source.JavaSource;
 
 import java.util.List;
@@ -85,35 +87,31 @@ final class VerifiedNumberReader {
     private static Optional<String> faultOfNumber(String near, String expression) {
         if (SEPARATED.matcher(near).find()) {
             return Optional.of(
-                    "the held number is parted by a comma or a space; write its digits together, with a point for decimals");
+                    text("number.separated"));
         }
         return NUMBER.matcher(near).find()
                 ? Optional.empty()
                 : Optional.of(
-                        "no number stands directly before `<!-- = %s -->`; put the comment right behind the last digit, as in %s"
-                                .formatted(expression, EXAMPLE));
+                        text("number.none", expression, EXAMPLE));
     }
 
     private static Optional<String> faultOf(String expression) {
         if (expression.isEmpty()) {
             return Optional.of(
-                    "the held number has no expression; write what gives it, as in " + EXAMPLE);
+                    text("number.no-expression", EXAMPLE));
         }
         if (expression.length() > LONGEST_EXPRESSION) {
             return Optional.of(
-                    "the held number's expression has %,d characters; it may have at most %,d: let a snippet work out a part of it"
-                            .formatted(expression.length(), LONGEST_EXPRESSION));
+                    text("number.long", expression.length(), LONGEST_EXPRESSION));
         }
         if (!JavaSource.of(expression).isBalanced()) {
             return Optional.of(
-                    "the brackets of the held number's `%s` don't pair; close each one that is opened"
-                            .formatted(expression));
+                    text("number.brackets", expression));
         }
         return JavaSource.of(expression).namesSomething()
                 ? Optional.empty()
                 : Optional.of(
-                        "the held number's `%s` names nothing that a snippet made; write what gives it, as in %s"
-                                .formatted(expression, EXAMPLE));
+                        text("number.no-name", expression, EXAMPLE));
     }
 
     private static Optional<String> faultOfTolerance(String within) {
@@ -121,7 +119,6 @@ final class VerifiedNumberReader {
         return fit
                 ? Optional.empty()
                 : Optional.of(
-                        "the held number's tolerance \"%s\" is no number of zero or more; write it like `within 0.5`, without a unit"
-                                .formatted(within));
+                        text("number.tolerance", within));
     }
 }

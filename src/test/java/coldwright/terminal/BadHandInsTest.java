@@ -206,7 +206,7 @@ class BadHandInsTest {
                         "divided by zero"),
                 new Bad(
                         "a name of many lines",
-                        good("Ada\n2 of 2: Ben: everything holds", "int none = 1 / 0;"),
+                        good("Ada\n2 of 2: Ben: all passed", "int none = 1 / 0;"),
                         "divided by zero"),
                 new Bad("a huge step", good + "\nsaid: x".repeat(100_000), "said x;"),
                 new Bad(

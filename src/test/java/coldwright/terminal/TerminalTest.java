@@ -25,16 +25,16 @@ class TerminalTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "wlak 1|\"wlak\" is no command: did you mean \"walk\"?|help",
-                "frobnicate|\"frobnicate\" is no command|help",
-                "mine.md|mine.md: there is no such file; look at its name and folder|help",
-                "pack.zip|pack.zip: there is no such file; look at its name and folder|help",
-                "--halp|\"--halp\" is no option: did you mean \"--help\"?|help",
+                "wlak 1|\"wlak\" is unknown: did you mean \"walk\"?|help",
+                "frobnicate|\"frobnicate\" isn't a command.|help",
+                "mine.md|mine.md doesn't exist. Check its name and folder.|help",
+                "pack.zip|pack.zip doesn't exist. Check its name and folder.|help",
+                "--halp|\"--halp\" is unknown: did you mean \"--help\"?|help",
                 "walk|\"walk\" needs LESSON|help walk",
-                "walk 1 2|\"2\" is one word too many|help walk",
-                "walk 1 --al|\"--al\" is no option: did you mean \"--all\"?|help walk",
+                "walk 1 2|\"2\" is one word too many.|help walk",
+                "walk 1 --al|\"--al\" is unknown: did you mean \"--all\"?|help walk",
                 "check|\"check\" needs LESSON|help check",
-                "check 1 --seconds x|\"x\" does not fit --seconds, which takes a number or a path|help check",
+                "check 1 --seconds x|\"x\" doesn't fit --seconds, which takes a number or a path.|help check",
                 "walk 1 -o|\"walk\" needs FOLDER|help walk",
             })
     void whatIsNotUnderstoodIsSaidInASentence(String words, String sentence, String help) {
@@ -42,7 +42,7 @@ class TerminalTest {
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey(words.split(" ")));
         assertEquals("", typedSession.out());
         assertEquals(
-                sentence + "\n\"" + help + "\" says what can be written here.\n",
+                sentence + "\n\"" + help + "\" shows the usage.\n",
                 typedSession.err());
     }
 
@@ -59,7 +59,7 @@ class TerminalTest {
     void secondsHaveARange() {
         TypedSession typedSession = TypedSession.nobody();
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("check", "--seconds", "0", "1"));
-        assertEquals("--seconds is 0; it must be between 1 and 3600\n", typedSession.err());
+        assertEquals("--seconds is 0; it must be between 1 and 3600..\n", typedSession.err());
     }
 
     @ParameterizedTest
@@ -118,7 +118,7 @@ class TerminalTest {
         assertEquals(ExitCode.OWN_FAULT, exit);
         assertEquals(1, typedSession.err().lines().count(), typedSession.err());
         String start =
-                "Coldwright has a fault of its own (UnsupportedOperationException); please report it with the file ";
+                "Coldwright has an error of its own (UnsupportedOperationException). Please report it with the file ";
         assertTrue(typedSession.err().startsWith(start), typedSession.err());
         Path log = Path.of(typedSession.err().strip().substring(start.length()));
         assertTrue(Files.readString(log, StandardCharsets.UTF_8).contains("Broken.println"));
@@ -160,7 +160,7 @@ class TerminalTest {
                         TypedSession.data());
         assertEquals(ExitCode.FAILED, terminal.insteadOfWindow("No window: no display."));
         assertEquals(
-                "This program came without lessons; give it a lesson file: walk LESSON.\n",
+                "This program came without lessons. Name a lesson file: walk LESSON\n",
                 typedSession.err());
     }
 
@@ -191,7 +191,7 @@ class TerminalTest {
                 typedSession.obey("batch", file.toString(), "--sheet", wrong));
         assertEquals(
                 true,
-                typedSession.err().contains("its name must end in .pdf or .html"),
+                typedSession.err().contains("Its name must end in .pdf or .html"),
                 typedSession.err());
     }
 }

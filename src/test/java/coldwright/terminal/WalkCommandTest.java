@@ -45,7 +45,7 @@ class WalkCommandTest {
 
                 (A line of Java is given and runs first.)
 
-                What do you expect? How many grams of oats go into the oven?
+                What do you predict? How many grams of oats go into the oven?
 
                     int grams = trays * 150;
                     System.out.println("toasting " + grams + " g");
@@ -68,7 +68,7 @@ class WalkCommandTest {
                 2 of 2. How long
                 ----------------
 
-                What do you expect? How long do they toast?
+                What do you predict? How long do they toast?
                   a  an hour
                   b  ten minutes
                   c  a day
@@ -101,10 +101,10 @@ class WalkCommandTest {
         TypedSession typedSession = TypedSession.somebody("", "310", "", "a");
         assertEquals(ExitCode.DONE, typedSession.obey("walk", "1", "-o", folder.toString()));
         assertTrue(
-                typedSession.out().contains("\nYou said: 310 g. That is right. The answer: 300 g"),
+                typedSession.out().contains("\nYour prediction was right: 310 g. The answer: 300 g"),
                 typedSession.out());
         assertTrue(
-                typedSession.out().contains("\nYou said: an hour. The answer: ten minutes.\n"),
+                typedSession.out().contains("\nYour prediction: an hour. The answer: ten minutes.\n"),
                 typedSession.out());
     }
 
@@ -174,7 +174,7 @@ class WalkCommandTest {
                 first.out());
         assertTrue(
                 words.contains("\"nonsense\" is not one to 20 points; type them as:"), first.out());
-        assertTrue(words.contains("You said: at −20 °C 80 %, at −5 °C 50 %."), first.out());
+        assertTrue(words.contains("Your prediction: at −20 °C 80 %, at −5 °C 50 %."), first.out());
         assertTrue(words.contains("row, more than any\").size(), expected 5"), first.out());
         assertTrue(second.out().startsWith("A lesson with"), second.out());
         assertTrue(
@@ -280,7 +280,7 @@ class WalkCommandTest {
                 """
                 The lesson has 2 faults:
                 F:1: the lesson has no title; begin it with a line such as `# Sugar and ice`
-                F:5: "jaav" is no kind of block: did you mean `java`?
+                F:5: "jaav" isn't a kind of block: did you mean `java`?
                 """,
                 typedSession.err().replace(file.toString(), "F"));
         assertTrue(typedSession.out().endsWith("Words.\n\n    int a;\n\n"), typedSession.out());

@@ -39,32 +39,32 @@ class PredictionPromptTest {
     void showsTheQuestionAndItsChoices() {
         TypedSession typedSession = TypedSession.nobody();
         PredictionPrompt.ask(CHOICE, typedSession.screen());
-        assertEquals("What do you expect? Soft?\n  a  yes\n  b  no\n\n", typedSession.out());
+        assertEquals("What do you predict? Soft?\n  a  yes\n  b  no\n\n", typedSession.out());
     }
 
     @Test
     void comparesALetter() {
-        assertEquals("You said: no. That is right.", revealed(CHOICE, TypedSession.somebody("B")));
+        assertEquals("Your prediction was right: no.", revealed(CHOICE, TypedSession.somebody("B")));
         assertEquals(
-                "You said: yes. The answer: no.", revealed(CHOICE, TypedSession.somebody(" a ")));
+                "Your prediction: yes. The answer: no.", revealed(CHOICE, TypedSession.somebody(" a ")));
     }
 
     @Test
     void comparesANumberHoweverItIsTyped() {
         for (String typed : List.of("-2", "−2,0", "-2.0°C", "–2 °c")) {
             assertEquals(
-                    "You said: −2 °C. That is right. The answer: −1.5 °C; within 0.5 counts as right.",
+                    "Your prediction was right: −2 °C. The answer: −1.5 °C; within 0.5 counts as right.",
                     revealed(NUMBER, TypedSession.somebody(typed)));
         }
         assertEquals(
-                "You said: 3 °C. The answer: −1.5 °C; within 0.5 counts as right.",
+                "Your prediction: 3 °C. The answer: −1.5 °C; within 0.5 counts as right.",
                 revealed(NUMBER, TypedSession.somebody("3")));
     }
 
     @Test
     void asksAgainWhatItDoesNotUnderstand() {
         TypedSession typedSession = TypedSession.somebody("c", "yes", "b");
-        assertEquals("You said: no. That is right.", revealed(CHOICE, typedSession));
+        assertEquals("Your prediction was right: no.", revealed(CHOICE, typedSession));
         assertEquals(2, typedSession.out().split("is not a letter from a to b", -1).length - 1);
     }
 
@@ -104,10 +104,10 @@ class PredictionPromptTest {
     @Test
     void putsTypedPointsBesideTheFirstCurve() {
         assertEquals(
-                "You said: at 10 % −3 °C, at 25 % −6.5 °C, at 40 % −9 °C. The answer: at 10 % −1 °C, at 25 % −3 °C.",
+                "Your prediction: at 10 % −3 °C, at 25 % −6.5 °C, at 40 % −9 °C. The answer: at 10 % −1 °C, at 25 % −3 °C.",
                 besideCurve(List.of(FALLING), "10 -3; 25 −6,5; 40 –9"));
         assertEquals(
-                "You said: at 10 % −3 °C. The answer: the first curve of the result.",
+                "Your prediction: at 10 % −3 °C. The answer: the first curve of the result.",
                 besideCurve(List.of(), "10 -3"));
     }
 
