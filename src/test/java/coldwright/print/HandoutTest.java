@@ -91,7 +91,7 @@ class HandoutTest {
         assertFalse(html.contains("(right)"));
         assertFalse(html.contains("printed"));
         assertFalse(html.contains("Mind the smoke"));
-        assertTrue(html.contains("What came out"));
+        assertTrue(html.contains("Result"));
         assertTrue(html.contains("class=\"caution\""));
     }
 

@@ -7,17 +7,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.lesson.LessonFolder;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
+import coldwright.terminal.console.WatchedOutput;
+import coldwright.words.Words;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 class TerminalTest {
@@ -33,7 +41,6 @@ class TerminalTest {
                 "walk|\"walk\" needs LESSON|help walk",
                 "walk 1 2|\"2\" is one word too many.|help walk",
                 "walk 1 --al|\"--al\" is unknown: did you mean \"--all\"?|help walk",
-                "check|\"check\" needs LESSON|help check",
                 "check 1 --seconds x|\"x\" doesn't fit --seconds, which takes a number or a path.|help check",
                 "walk 1 -o|\"walk\" needs FOLDER|help walk",
             })
@@ -59,7 +66,7 @@ class TerminalTest {
     void secondsHaveARange() {
         TypedSession typedSession = TypedSession.nobody();
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("check", "--seconds", "0", "1"));
-        assertEquals("--seconds is 0; it must be between 1 and 3600..\n", typedSession.err());
+        assertEquals("--seconds is 0; it must be between 1 and 3600.\n", typedSession.err());
     }
 
     @ParameterizedTest
@@ -193,5 +200,104 @@ class TerminalTest {
                 true,
                 typedSession.err().contains("Its name must end in .pdf or .html"),
                 typedSession.err());
+    }
+
+    private static TerminalScreen writingTo(OutputStream out, TypedSession errors) {
+        return new TerminalScreen(
+                new WatchedOutput(out), errors.screen().err(), Optional.empty(), 80);
+    }
+
+    private static int help(TerminalScreen screen) {
+        return new Terminal(screen, LessonFolder.in(TypedSession.LESSONS), TypedSession.data())
+                .execute("help");
+    }
+
+    private static OutputStream failing(String why) {
+        return new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                throw new IOException(why);
+            }
+        };
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void outputOnAFullDiskIsLostWithASentence() throws IOException {
+        TypedSession typedSession = TypedSession.nobody();
+        try (OutputStream full = new FileOutputStream("/dev/full")) {
+            assertEquals(ExitCode.NOT_UNDERSTOOD, help(writingTo(full, typedSession)));
+        }
+        assertEquals(
+                "The output could not be written: No space left on device. Free some space, or send it elsewhere.\n",
+                typedSession.err());
+    }
+
+    @Test
+    void aReaderThatLeavesIsNoFailureAndAClosedOutputIs() {
+        TypedSession left = TypedSession.nobody();
+        assertEquals(ExitCode.DONE, help(writingTo(failing("Broken pipe"), left)));
+        assertEquals("", left.err());
+        TypedSession closed = TypedSession.nobody();
+        assertEquals(
+                ExitCode.NOT_UNDERSTOOD, help(writingTo(failing("Bad file descriptor"), closed)));
+        assertTrue(closed.err().contains("Bad file descriptor"), closed.err());
+    }
+
+    @Test
+    void helpIsInTheLanguageOfTheSettings() {
+        Words.show(Locale.GERMAN);
+        try {
+            TypedSession typedSession = TypedSession.nobody();
+            typedSession.obey("help", "walk");
+            assertTrue(typedSession.out().contains("Geht eine Lektion durch"), typedSession.out());
+            assertTrue(typedSession.out().contains("Rückfrage ausführen"), typedSession.out());
+        } finally {
+            Words.show(Locale.ENGLISH);
+        }
+    }
+
+    @Test
+    void everyCommandOfLessonsExplainsItsOptionsAndExitCodes() {
+        for (String command : List.of("walk", "check", "handout", "new")) {
+            TypedSession typedSession = TypedSession.nobody();
+            typedSession.obey("help", command);
+            assertTrue(typedSession.out().contains("Exit codes:\n  0   "), typedSession.out());
+            assertFalse(
+                    typedSession.out().matches("(?s).*\n +--?\\w+(?:[= ]\\S+)?\n +-.*"),
+                    "an option without a text: " + typedSession.out());
+        }
+    }
+
+    @Test
+    void checkWithoutANameChecksTheLessonsThatCame(@TempDir Path at) throws IOException {
+        Files.writeString(
+                at.resolve("01-oats.md"),
+                "# t\n## s\n```java\nint a = 1;\n```\n```check\na is 1 within 0\n```\n");
+        TypedSession typedSession = TypedSession.nobody();
+        Terminal terminal =
+                new Terminal(typedSession.screen(), LessonFolder.in(at), TypedSession.data());
+        assertEquals(ExitCode.DONE, terminal.execute("check"), typedSession.err());
+        assertTrue(
+                typedSession.out().startsWith("1 lesson, 1 snippet, 1 check line: all passed"),
+                typedSession.out());
+    }
+
+    @Test
+    void aFolderWithoutLessonsAndHandInsIsExplained(@TempDir Path at) {
+        TypedSession typedSession = TypedSession.nobody();
+        assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("check", at.toString()));
+        assertEquals(
+                at
+                        + " has neither lessons (names that end in .md) nor hand-ins (names that end in .handin.txt).\n",
+                typedSession.err());
+    }
+
+    @Test
+    void aPathWithLostLettersNamesTheCharacterSet() {
+        assertTrue(LessonSelection.isLost("/tmp/\uFFFD\uFFFDbung.md"));
+        assertFalse(LessonSelection.isLost("/tmp/plain.md"));
+        String said = LessonSelection.lost("/tmp/\uFFFDbung.md");
+        assertTrue(said.contains("Set LC_ALL=C.UTF-8"), said);
     }
 }

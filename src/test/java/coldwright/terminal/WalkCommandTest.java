@@ -59,7 +59,7 @@ class WalkCommandTest {
                     F/01-oats-on-trays.svg
                     F/01-oats-on-trays.png
 
-                The answer: 300 g; within 20 counts as right.
+                The answer: 300 g, within 20.
 
                 Two trays of 150 g.
 
@@ -170,15 +170,15 @@ class WalkCommandTest {
                 words.contains(
                         "Your answer (points of the curve: temperature at the middle of the tub in"
                                 + " °C, then ice as a share of the water in %, such as −19 50; −12"
-                                + " 50; Enter to leave it out, ? for help): "),
+                                + " 50; Enter to skip, ? for help): "),
                 first.out());
         assertTrue(
-                words.contains("\"nonsense\" is not one to 20 points; type them as:"), first.out());
+                words.contains("\"nonsense\" is not one to 20 points. Type them as:"), first.out());
         assertTrue(words.contains("Your prediction: at −20 °C 80 %, at −5 °C 50 %."), first.out());
         assertTrue(words.contains("row, more than any\").size(), expected 5"), first.out());
         assertTrue(second.out().startsWith("A lesson with"), second.out());
         assertTrue(
-                second.out().replaceAll("\\s+", " ").contains("Enter to go on there, b to begin"),
+                second.out().replaceAll("\\s+", " ").contains("Press Enter to continue there, or type b"),
                 second.out());
     }
 
@@ -253,7 +253,7 @@ class WalkCommandTest {
                                 "Line 1: a whole number was divided by zero; check the divisor first\n"),
                 typedSession.out());
         assertTrue(
-                typedSession.out().contains("Checked: 1 of 7 lines hold. Not yet:\n"),
+                typedSession.out().contains("Checked: 1 of 7 check lines passed. Not yet:\n"),
                 typedSession.out());
         assertTrue(
                 typedSession.out().contains("    heat, expected 180 within 5, got 200\n"),

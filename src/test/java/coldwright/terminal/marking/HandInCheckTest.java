@@ -171,7 +171,7 @@ class HandInCheckTest {
         assertTrue(
                 said(ExitCode.FAILED, none)
                         .contains(
-                                "  01-oats.md here has another text than the lesson that was worked on;"));
+                                "  01-oats.md here has another version than the learner's that was worked on;"));
     }
 
     @Test

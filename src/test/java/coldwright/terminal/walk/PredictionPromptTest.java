@@ -53,11 +53,11 @@ class PredictionPromptTest {
     void comparesANumberHoweverItIsTyped() {
         for (String typed : List.of("-2", "−2,0", "-2.0°C", "–2 °c")) {
             assertEquals(
-                    "Your prediction was right: −2 °C. The answer: −1.5 °C; within 0.5 counts as right.",
+                    "Your prediction was right: −2 °C. The answer: −1.5 °C, within 0.5.",
                     revealed(NUMBER, TypedSession.somebody(typed)));
         }
         assertEquals(
-                "Your prediction: 3 °C. The answer: −1.5 °C; within 0.5 counts as right.",
+                "Your prediction: 3 °C. The answer: −1.5 °C, within 0.5.",
                 revealed(NUMBER, TypedSession.somebody("3")));
     }
 
@@ -76,7 +76,7 @@ class PredictionPromptTest {
         assertEquals(plain, revealed(CHOICE, TypedSession.somebody()));
         assertEquals(plain, revealed(CHOICE, TypedSession.nobody()));
         assertEquals(
-                "The answer: −1.5 °C; within 0.5 counts as right.",
+                "The answer: −1.5 °C, within 0.5.",
                 revealed(NUMBER, TypedSession.somebody("1e9", "NaN", "0x1")));
     }
 
@@ -126,7 +126,7 @@ class PredictionPromptTest {
                 typedSession
                         .out()
                         .contains(
-                                "\"41 -3\" lies off the axes; sugar goes from 0 to 40 %, freezing point goes from −12 to 0 °C."),
+                                "\"41 -3\" is off the axes: sugar goes from 0 to 40 %, freezing point goes from −12 to 0 °C."),
                 typedSession.out());
     }
 
@@ -139,7 +139,7 @@ class PredictionPromptTest {
                 typedSession
                         .out()
                         .contains(
-                                "(points of the curve: sugar in %, then freezing point in °C, such as 10 −6; 20 −6; Enter to leave"),
+                                "(points of the curve: sugar in %, then freezing point in °C, such as 10 −6; 20 −6; Enter to skip"),
                 typedSession.out());
     }
 
@@ -148,7 +148,7 @@ class PredictionPromptTest {
         TypedSession typedSession = TypedSession.at(200, "x", "");
         PredictionPrompt.ask(CURVE, typedSession.screen());
         assertEquals(
-                "\"x\" is not one to 20 points; type them as: 10 −6; 20 −6.",
+                "\"x\" is not one to 20 points. Type them as: 10 −6; 20 −6",
                 typedSession
                         .out()
                         .lines()
