@@ -34,7 +34,7 @@ class LessonPackTest {
             strings = {"../a.md", "x/../../a.md", "/etc/a.md", "C:/a.md", "x\\..\\a.md", "./a.md"})
     void refusesAPathThatLeadsOut(String path) throws IOException {
         assertEquals(
-                "pack.zip holds \""
+                "pack.zip has \""
                         + path
                         + "\", a path that leads out of the pack; nothing of pack.zip was read",
                 refused(zip(LESSON, "good.md", path)));

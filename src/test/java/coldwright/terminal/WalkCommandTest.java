@@ -53,7 +53,7 @@ class WalkCommandTest {
                     grams / 2.0
 
                 toasting 300 g
-                gives 150
+                result: 150
 
                 FIGURE
                     F/01-oats-on-trays.svg
@@ -63,7 +63,7 @@ class WalkCommandTest {
 
                 Two trays of 150 g.
 
-                Checked: both lines hold.
+                Checked: all 2 lines passed.
 
                 2 of 2. How long
                 ----------------
@@ -79,7 +79,7 @@ class WalkCommandTest {
 
                 Longer, and they burn.
 
-                Checked: 1 line holds.
+                Checked: 1 line passed.
 
                 """;
         String shown =
@@ -222,7 +222,7 @@ class WalkCommandTest {
                     typedSession
                             .out()
                             .contains(
-                                    "\n\"%s\" means nothing here: press Enter alone to go on, or type q or ?.\n"
+                                    "\n\"%s\" isn't an option here. Press Enter to continue, or type q or ?.\n"
                                             .formatted(wrong)),
                     typedSession.out());
         }
@@ -278,7 +278,7 @@ class WalkCommandTest {
         assertEquals(ExitCode.DONE, typedSession.obey("walk", "--trust", file.toString()));
         assertEquals(
                 """
-                The lesson has 2 faults:
+                The lesson has 2 errors:
                 F:1: the lesson has no title; begin it with a line such as `# Sugar and ice`
                 F:5: "jaav" isn't a kind of block: did you mean `java`?
                 """,
@@ -306,7 +306,7 @@ class WalkCommandTest {
         assertTrue(
                 typedSession
                         .err()
-                        .endsWith("/figures is a file; give a folder for the figures, or none\n"),
+                        .endsWith("/figures is a file. Name a folder for the figures, or none.\n"),
                 typedSession.err());
     }
 

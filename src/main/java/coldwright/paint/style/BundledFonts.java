@@ -38,7 +38,7 @@ public final class BundledFonts {
     }
 
     /** The same for AWT alone, which is asked directly. */
-    static synchronized void useIfAwtFails() {
+    public static synchronized void useIfAwtFails() {
         if (!System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("linux")
                 || System.getProperty("sun.awt.fontconfig") != null) {
             return;

@@ -261,7 +261,7 @@ public final class LessonWalk implements PlayListener {
             paragraph(counted("checked.passed", all));
             return;
         }
-        screen.say(text("checked.missed", all - missed.size(), counted("check-line", all)));
+        screen.fold(text("checked.missed", all - missed.size(), counted("check-line", all)));
         missed.forEach(verdict -> screen.fold(INDENT + ClaimSentence.of(verdict)));
         screen.say("");
     }
