@@ -120,17 +120,16 @@ class PlainWordsTest {
 
     @Test
     void theScansFindWhatTheyLookFor() throws IOException {
-        assertEquals(List.of("now it froze"), sentences("class A { String a = \"now it froze\"; }"));
+        assertEquals(
+                List.of("now it froze"), sentences("class A { String a = \"now it froze\"; }"));
         assertEquals(List.of(), sentences("void a() { throw new E(\"now it froze\"); }"));
         assertEquals(List.of(), sentences("@Command(name = \"now it froze\") class A {}"));
         assertEquals(List.of(), sentences("String css = \"text-align: left; margin: 0 auto\";"));
-        String spared = NOT_PROSE.matcher("see “Mend it” and `mend` and let it stand").replaceAll("");
-        assertFalse(
-                banned().keySet().stream().anyMatch(one -> one.matcher(spared).find()), spared);
-        assertTrue(
-                banned().keySet().stream().anyMatch(one -> one.matcher("it is no gum").find()));
-        assertEquals(
-                1, SENTENCE_END.matcher("Add 3.5 % of it. Then stir.").results().count());
+        String spared =
+                NOT_PROSE.matcher("see “Mend it” and `mend` and let it stand").replaceAll("");
+        assertFalse(banned().keySet().stream().anyMatch(one -> one.matcher(spared).find()), spared);
+        assertTrue(banned().keySet().stream().anyMatch(one -> one.matcher("it is no gum").find()));
+        assertEquals(1, SENTENCE_END.matcher("Add 3.5 % of it. Then stir.").results().count());
     }
 
     private static Map<Pattern, String> banned() throws IOException {

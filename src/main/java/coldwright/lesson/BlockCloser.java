@@ -103,14 +103,15 @@ final class BlockCloser {
             return Optional.empty();
         }
         if (closed && another >= end && BlockKind.of(info).equals(Optional.of(BlockKind.TEACHER))) {
-            faults.add(
-                    origins.get(heading),
-                    text("heading.in-teacher"));
+            faults.add(origins.get(heading), text("heading.in-teacher"));
             return Optional.empty();
         }
         faults.add(
                 origins.get(start),
-                text("block.open", info.isEmpty() ? text("a-block") : text("a-kind-of-block", info), fence));
+                text(
+                        "block.open",
+                        info.isEmpty() ? text("a-block") : text("a-kind-of-block", info),
+                        fence));
         return swallowed < end ? insert(swallowed, fence) : Optional.empty();
     }
 
@@ -121,9 +122,7 @@ final class BlockCloser {
         if (closed && another == end) {
             return Optional.empty();
         }
-        faults.add(
-                origins.get(start),
-                text("comment.open", COMMENT_END));
+        faults.add(origins.get(start), text("comment.open", COMMENT_END));
         int blank = first(start + 1, end, String::isBlank);
         int place = Math.min(blank, another);
         return place < end ? insert(place, COMMENT_END) : Optional.empty();

@@ -48,12 +48,12 @@ enum BlockKind {
     static String unknown(String info) {
         String tidy = tidy(info);
         List<String> known = Arrays.stream(values()).map(BlockKind::words).toList();
-        return text("block.unknown", 
-                        tidy,
-                        NearestWord.to(tidy, known)
-                                .map(near -> text("near.block", near))
-                                .orElse(
-                                        text("block.kinds")));
+        return text(
+                "block.unknown",
+                tidy,
+                NearestWord.to(tidy, known)
+                        .map(near -> text("near.block", near))
+                        .orElse(text("block.kinds")));
     }
 
     private static String tidy(String info) {

@@ -35,7 +35,9 @@ public sealed interface CheckExpectation extends LessonClaim {
 
         @Override
         public <T> T match(
-                Function<Value, T> value, Function<True, T> truth, Function<VerifiedNumber, T> number) {
+                Function<Value, T> value,
+                Function<True, T> truth,
+                Function<VerifiedNumber, T> number) {
             return value.apply(this);
         }
     }
@@ -50,7 +52,9 @@ public sealed interface CheckExpectation extends LessonClaim {
     record True(int line, String expression, String source) implements CheckExpectation {
         @Override
         public <T> T match(
-                Function<Value, T> value, Function<True, T> truth, Function<VerifiedNumber, T> number) {
+                Function<Value, T> value,
+                Function<True, T> truth,
+                Function<VerifiedNumber, T> number) {
             return truth.apply(this);
         }
     }

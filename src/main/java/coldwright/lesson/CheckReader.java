@@ -51,18 +51,14 @@ final class CheckReader {
             }
         }
         if (nothing) {
-            faults.add(
-                    lineInFile.applyAsInt(-1),
-                    text("check.empty", EXAMPLE));
+            faults.add(lineInFile.applyAsInt(-1), text("check.empty", EXAMPLE));
         }
         return expectations;
     }
 
     private Optional<CheckExpectation> expectation(int line, String text) {
         if (text.length() > LONGEST_LINE) {
-            faults.add(
-                    line,
-                    text("check.long", text.length(), LONGEST_LINE));
+            faults.add(line, text("check.long", text.length(), LONGEST_LINE));
             return Optional.empty();
         }
         int mark = JavaSource.of(text).unquoted(SOURCE_MARK).stream().findFirst().orElse(-1);
@@ -77,15 +73,11 @@ final class CheckReader {
         String expression = (" " + claim).substring(0, last).strip();
         String wanted = (" " + claim).substring(last + IS.length()).strip();
         if (!JavaSource.of(expression).isBalanced()) {
-            faults.add(
-                    line,
-                    text("check.brackets", expression));
+            faults.add(line, text("check.brackets", expression));
             return Optional.empty();
         }
         if (!JavaSource.of(expression).namesSomething()) {
-            faults.add(
-                    line,
-                    text("check.no-name", EXAMPLE));
+            faults.add(line, text("check.no-name", EXAMPLE));
             return Optional.empty();
         }
         if (wanted.equals("true")) {
@@ -98,9 +90,7 @@ final class CheckReader {
         }
         double tolerance = NumberParser.parse(value.group(2));
         if (tolerance < 0) {
-            faults.add(
-                    line,
-                    text("check.negative", NumberParser.format(tolerance)));
+            faults.add(line, text("check.negative", NumberParser.format(tolerance)));
             return Optional.empty();
         }
         return Optional.of(

@@ -36,9 +36,7 @@ final class CurveAxesReader {
         CurveAxesReader reader = new CurveAxesReader(line, faults);
         String[] halves = text.split(";", -1);
         if (halves.length != 2) {
-            return reader.fault(
-                    text("curve.semicolons", halves.length - 1,
-                                    EXAMPLE));
+            return reader.fault(text("curve.semicolons", halves.length - 1, EXAMPLE));
         }
         Optional<ExpectedAnswer.Scale> level = reader.scale("x", halves[0].strip());
         Optional<ExpectedAnswer.Scale> upright = reader.scale("y", halves[1].strip());
@@ -50,22 +48,23 @@ final class CurveAxesReader {
     private Optional<ExpectedAnswer.Scale> scale(String which, String text) {
         Matcher said = SCALE.matcher(text);
         if (NumberParser.hasComma(text) && !said.matches()) {
-            return fault(
-                    text("axis.comma", which, text));
+            return fault(text("axis.comma", which, text));
         }
         if (text.length() > LONGEST_AXIS || !said.matches()) {
-            return fault(
-                    text("axis.unfit", which, text));
+            return fault(text("axis.unfit", which, text));
         }
         double from = NumberParser.parse(said.group(2));
         double to = NumberParser.parse(said.group(3));
         if (said.group(1) == null) {
-            return fault(
-                    text("axis.no-label", which, text));
+            return fault(text("axis.no-label", which, text));
         }
         if (!(from < to) || Double.isInfinite(to - from)) {
             return fault(
-                    text("axis.reversed", which, NumberParser.format(from), NumberParser.format(to)));
+                    text(
+                            "axis.reversed",
+                            which,
+                            NumberParser.format(from),
+                            NumberParser.format(to)));
         }
         String unit = said.group(4) == null ? "" : said.group(4).strip();
         return Optional.of(new ExpectedAnswer.Scale(said.group(1), from, to, unit));

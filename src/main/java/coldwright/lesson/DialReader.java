@@ -79,9 +79,7 @@ final class DialReader {
         int here = lineAt(lineStart);
         if (!word.equals("dial")) {
             if (range.matches()) {
-                faults.add(
-                        here,
-                        text("dial.word", word, said.group(2).strip()));
+                faults.add(here, text("dial.word", word, said.group(2).strip()));
             }
             return Optional.empty();
         }
@@ -89,9 +87,7 @@ final class DialReader {
                 DECLARATION.matcher(before.length() > LONGEST_DECLARATION ? "" : before);
         if (!declaration.matches()) {
             if (range.matches() || !before.isBlank()) {
-                faults.add(
-                        here,
-                        text("dial.no-declaration", EXAMPLE));
+                faults.add(here, text("dial.no-declaration", EXAMPLE));
             }
             return Optional.empty();
         }
@@ -117,28 +113,22 @@ final class DialReader {
         String name = declaration.group("name");
         String literal = declaration.group("value");
         if (!TURNABLE.contains(type)) {
-            return Optional.of(
-                    text("dial.type", type, name));
+            return Optional.of(text("dial.type", type, name));
         }
         if (depth > 0) {
-            return Optional.of(
-                    text("dial.in-brackets", name));
+            return Optional.of(text("dial.in-brackets", name));
         }
         if (literal.matches(".*,.*=.*")) {
-            return Optional.of(
-                    text("dial.several", name));
+            return Optional.of(text("dial.several", name));
         }
         if (!LITERAL.matcher(literal).matches()) {
-            return Optional.of(
-                    text("dial.start", name, literal));
+            return Optional.of(text("dial.start", name, literal));
         }
         if (!range.matches() && commas) {
-            return Optional.of(
-                    text("dial.comma", name));
+            return Optional.of(text("dial.comma", name));
         }
         if (!range.matches()) {
-            return Optional.of(
-                    text("dial.no-range", name, EXAMPLE));
+            return Optional.of(text("dial.no-range", name, EXAMPLE));
         }
         return faultOfRange(type, name, numberOf(literal), range);
     }
@@ -150,28 +140,30 @@ final class DialReader {
         double step = NumberParser.parse(range.group(3));
         if (!(least < most)) {
             return Optional.of(
-                    text("dial.reversed", name, 
-                                            NumberParser.format(least), NumberParser.format(most)));
+                    text(
+                            "dial.reversed",
+                            name,
+                            NumberParser.format(least),
+                            NumberParser.format(most)));
         }
         if (!(step > 0)) {
-            return Optional.of(
-                    text("dial.step", name, NumberParser.format(step)));
+            return Optional.of(text("dial.step", name, NumberParser.format(step)));
         }
         if (step > most - least) {
-            return Optional.of(
-                    text("dial.step-large", name, NumberParser.format(step)));
+            return Optional.of(text("dial.step-large", name, NumberParser.format(step)));
         }
         if (value < least || value > most) {
             return Optional.of(
-                    text("dial.outside", name, 
-                                            NumberParser.format(value),
-                                            NumberParser.format(least),
-                                            NumberParser.format(most)));
+                    text(
+                            "dial.outside",
+                            name,
+                            NumberParser.format(value),
+                            NumberParser.format(least),
+                            NumberParser.format(most)));
         }
         boolean whole = isWhole(least) && isWhole(step) && isWhole(value);
         if (type.equals("int") && !whole) {
-            return Optional.of(
-                    text("dial.whole", name));
+            return Optional.of(text("dial.whole", name));
         }
         return Optional.empty();
     }

@@ -24,9 +24,7 @@ public sealed interface ExpectedAnswer {
 
         @Override
         public <T> T match(
-                Function<Choice, T> choice,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
+                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
             return choice.apply(this);
         }
     }
@@ -43,9 +41,7 @@ public sealed interface ExpectedAnswer {
 
         @Override
         public <T> T match(
-                Function<Choice, T> choice,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
+                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
             return amount.apply(this);
         }
 
@@ -91,9 +87,7 @@ public sealed interface ExpectedAnswer {
     record Curve(Scale level, Scale upright) implements ExpectedAnswer {
         @Override
         public <T> T match(
-                Function<Choice, T> choice,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
+                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
             return curve.apply(this);
         }
     }

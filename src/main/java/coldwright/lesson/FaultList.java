@@ -49,11 +49,7 @@ final class FaultList {
         List<LessonFault> ordered = new ArrayList<>(faults);
         ordered.sort(Comparator.comparingInt(LessonFault::line));
         if (unnamed > 0) {
-            ordered.add(
-                    new LessonFault(
-                            file,
-                            0,
-                            text("more-faults", unnamed)));
+            ordered.add(new LessonFault(file, 0, text("more-faults", unnamed)));
         }
         return ordered;
     }

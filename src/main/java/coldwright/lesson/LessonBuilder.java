@@ -13,12 +13,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
 /** Builds a lesson from its top-level blocks, in order. */
 final class LessonBuilder {
     private static final String TITLE_EXAMPLE = "`# Sugar and ice`";
+
     /** A long lesson has twenty; every view keeps all of them. */
     private static final int MOST_STEPS = 500;
 
@@ -87,9 +87,7 @@ final class LessonBuilder {
         ProseCleaner own = new ProseCleaner(faults, source::lineInFile);
         own.clean(heading);
         for (VerifiedNumber verifiedNumber : own.takeVerifiedNumbers()) {
-            faults.add(
-                    verifiedNumber.line(),
-                    text("heading.number", verifiedNumber.written()));
+            faults.add(verifiedNumber.line(), text("heading.number", verifiedNumber.written()));
         }
         String words = ProseCleaner.wordsOf(heading).strip();
         if (heading.getLevel() == 1) {
@@ -113,9 +111,7 @@ final class LessonBuilder {
         }
         Integer former = lineByTitle.putIfAbsent(words, line);
         if (former != null && !words.isEmpty()) {
-            faults.add(
-                    line,
-                    text("step.same-title", former, words));
+            faults.add(line, text("step.same-title", former, words));
         }
         stepTitle = words;
         stepLine = line;
@@ -154,9 +150,7 @@ final class LessonBuilder {
         IntUnaryOperator within = linesFrom(block, 1);
         endProse();
         if (stepLine == 0 && word != BlockKind.TEACHER) {
-            faults.add(
-                    line,
-                    text("block.early", word.words(), STEP_EXAMPLE));
+            faults.add(line, text("block.early", word.words(), STEP_EXAMPLE));
         }
         if (word == BlockKind.PREDICTION) {
             PredictionReader.read(text, within, faults).ifPresent(parts::add);
@@ -164,9 +158,7 @@ final class LessonBuilder {
             addTeacher(text, line, within);
         } else if (word == BlockKind.CHECK) {
             if (!anySnippet) {
-                faults.add(
-                        line,
-                        text("check.early"));
+                faults.add(line, text("check.early"));
             }
             parts.add(new LessonPart.Check(line, CheckReader.read(text, within, faults)));
         } else if (word == BlockKind.JAVA_SOLUTION) {
@@ -190,9 +182,7 @@ final class LessonBuilder {
     private void addTeacher(String text, int line, IntUnaryOperator within) {
         ExplainedBlock notes = ExplainedBlock.of(text, within, faults);
         if (notes.nodes().isEmpty()) {
-            faults.add(
-                    line,
-                    text("teacher.empty"));
+            faults.add(line, text("teacher.empty"));
             return;
         }
         parts.add(
@@ -205,9 +195,7 @@ final class LessonBuilder {
             return numbers;
         }
         for (VerifiedNumber one : numbers) {
-            faults.add(
-                    one.line(),
-                    text("number.early", one.written()));
+            faults.add(one.line(), text("number.early", one.written()));
         }
         return List.of();
     }
@@ -223,9 +211,7 @@ final class LessonBuilder {
             unsolved = -1;
             return;
         }
-        faults.add(
-                line,
-                text("solution.early"));
+        faults.add(line, text("solution.early"));
     }
 
     private void addProse(Node block) {
@@ -270,11 +256,7 @@ final class LessonBuilder {
                         .orElse(0);
         kinds.predictions().stream()
                 .filter(prediction -> prediction.line() > lastRun)
-                .forEach(
-                        prediction ->
-                                faults.add(
-                                        prediction.line(),
-                                        text("prediction.late")));
+                .forEach(prediction -> faults.add(prediction.line(), text("prediction.late")));
     }
 
     Lesson build(String text) {

@@ -198,11 +198,13 @@ public final class LessonFolder {
                 }
             }
         }
-        return text("folder.unknown", 
-                        words,
-                        NearestWord.to(words, nameByWord.keySet())
-                                .map(word -> text("near", nameByWord.get(word)))
-                                .orElseGet(() -> text("folder.lessons", String.join(", ", sources.keySet()))));
+        return text(
+                "folder.unknown",
+                words,
+                NearestWord.to(words, nameByWord.keySet())
+                        .map(word -> text("near", nameByWord.get(word)))
+                        .orElseGet(
+                                () -> text("folder.lessons", String.join(", ", sources.keySet()))));
     }
 
     private static int numberOf(String name) {

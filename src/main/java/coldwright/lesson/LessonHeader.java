@@ -51,16 +51,16 @@ record LessonHeader(String track, String minutes, String needs) {
     private static Optional<String> faultOf(String text, Map<String, String> values) {
         String key = keyOf(text);
         if (key.isEmpty()) {
-            return Optional.of(
-                    text("head.unfit", text));
+            return Optional.of(text("head.unfit", text));
         }
         if (!KEYS.contains(key)) {
             return Optional.of(
-                    text("head.unknown", 
-                                    key,
-                                    NearestWord.to(key, KEYS)
-                                            .map(near -> text("near", near))
-                                            .orElse(text("head.keys"))));
+                    text(
+                            "head.unknown",
+                            key,
+                            NearestWord.to(key, KEYS)
+                                    .map(near -> text("near", near))
+                                    .orElse(text("head.keys"))));
         }
         String value = text.substring(text.indexOf(':') + 1).strip();
         return values.putIfAbsent(key, value) == null

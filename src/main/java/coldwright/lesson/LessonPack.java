@@ -69,13 +69,11 @@ public final class LessonPack {
                             .map(LessonReader::read)
                             .toList();
             if (lessons.isEmpty()) {
-                throw new IllegalArgumentException(
-                        text("pack.none", folder));
+                throw new IllegalArgumentException(text("pack.none", folder));
             }
             return lessons;
         } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    text("pack.not-allowed", folder), e);
+            throw new IllegalArgumentException(text("pack.not-allowed", folder), e);
         }
     }
 
@@ -92,8 +90,7 @@ public final class LessonPack {
         try (InputStream in = Files.newInputStream(file)) {
             return read(file.toString(), in);
         } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    text("pack.not-allowed", file), e);
+            throw new IllegalArgumentException(text("pack.not-allowed", file), e);
         }
     }
 
@@ -114,8 +111,7 @@ public final class LessonPack {
             throw new IllegalArgumentException(text("pack.early", name), e);
         }
         if (pack.lessons.isEmpty()) {
-            throw new IllegalArgumentException(
-                    text("pack.none", name));
+            throw new IllegalArgumentException(text("pack.none", name));
         }
         return pack.lessons.entrySet().stream()
                 .map(one -> LessonReader.read(name + "/" + one.getKey(), one.getValue()))
@@ -128,14 +124,12 @@ public final class LessonPack {
         while ((entry = nextOf(zip)) != null) {
             count++;
             if (count > MOST_ENTRIES) {
-                throw new IllegalArgumentException(
-                        text("pack.entries", name, MOST_ENTRIES));
+                throw new IllegalArgumentException(text("pack.entries", name, MOST_ENTRIES));
             }
             String path = entry.getName();
             requireInside(path);
             if (!seen.add(path.toLowerCase(Locale.ROOT))) {
-                throw new IllegalArgumentException(
-                        text("pack.twice", name, path));
+                throw new IllegalArgumentException(text("pack.twice", name, path));
             }
             boolean lesson = !entry.isDirectory() && path.toLowerCase(Locale.ROOT).endsWith(LESSON);
             byte[] bytes = bytes(zip, lesson ? LessonFile.MOST_BYTES : MOST_BYTES, path);
@@ -183,8 +177,7 @@ public final class LessonPack {
                 throw tooLarge();
             }
             if (bytes.size() + read > most) {
-                throw new IllegalArgumentException(
-                        text("pack.lesson-size", name, path, most));
+                throw new IllegalArgumentException(text("pack.lesson-size", name, path, most));
             }
             bytes.write(block, 0, read);
         }
@@ -192,8 +185,7 @@ public final class LessonPack {
     }
 
     private IllegalArgumentException tooLarge() {
-        return new IllegalArgumentException(
-                text("pack.size", name, MOST_BYTES));
+        return new IllegalArgumentException(text("pack.size", name, MOST_BYTES));
     }
 
     /**
@@ -209,8 +201,7 @@ public final class LessonPack {
                     zip[at] == 0x50 && zip[at + 1] == 0x4B && zip[at + 2] == 1 && zip[at + 3] == 2;
             int type = entry && zip[at + 5] == 3 ? (zip[at + 41] & 0xF0) : 0;
             if (type == 0xA0) {
-                throw new IllegalArgumentException(
-                        text("pack.link", name, shortName()));
+                throw new IllegalArgumentException(text("pack.link", name, shortName()));
             }
         }
     }

@@ -56,9 +56,7 @@ public final class LessonReader {
 
     private static Lesson read(String fileName, String text, FaultList faults) {
         if (text.isBlank()) {
-            faults.add(
-                    1,
-                    text("file.empty"));
+            faults.add(1, text("file.empty"));
             return LessonBuilder.unreadable(fileName, faults);
         }
         BlockCloser.Closed closed = BlockCloser.close(text, faults);

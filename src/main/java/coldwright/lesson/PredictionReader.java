@@ -85,9 +85,7 @@ final class PredictionReader {
                 int last = choices.size() - 1;
                 choices.set(last, choices.get(last) + " " + line);
             } else {
-                faults.add(
-                        lineInFile.applyAsInt(i),
-                        text("prediction.line"));
+                faults.add(lineInFile.applyAsInt(i), text("prediction.line"));
                 return i;
             }
         }
@@ -101,9 +99,7 @@ final class PredictionReader {
     private String withoutVerifiedNumbers(String line, int place) {
         String without = VerifiedNumberReader.without(line);
         if (!without.equals(line)) {
-            faults.add(
-                    place,
-                    text("prediction.number"));
+            faults.add(place, text("prediction.number"));
         }
         return without;
     }
@@ -140,14 +136,12 @@ final class PredictionReader {
         }
         int lines = numbers.size() + curves.size();
         if (choices.isEmpty() && lines == 0) {
-            return Optional.of(
-                    text("prediction.no-answer"));
+            return Optional.of(text("prediction.no-answer"));
         }
         if (lines > 0) {
             return lines == 1 && choices.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(
-                            text("prediction.several-ways"));
+                    : Optional.of(text("prediction.several-ways"));
         }
         if (choices.contains("")) {
             return Optional.of(text("choice.empty"));
@@ -162,8 +156,7 @@ final class PredictionReader {
             return Optional.of(text("choice.none-right"));
         }
         if (right.size() > 1) {
-            return Optional.of(
-                    text("choice.many-right", right.size()));
+            return Optional.of(text("choice.many-right", right.size()));
         }
         return Optional.empty();
     }
@@ -171,21 +164,15 @@ final class PredictionReader {
     private Optional<ExpectedAnswer> number(String line) {
         Matcher said = NUMBER.matcher(line);
         if (NumberParser.hasComma(line) && !said.matches()) {
-            faults.add(
-                    numberLine,
-                    text("comma", line));
+            faults.add(numberLine, text("comma", line));
             return Optional.empty();
         }
         if (said.matches() && NumberParser.parse(said.group(3)) < 0) {
-            faults.add(
-                    numberLine,
-                    text("number.negative", line));
+            faults.add(numberLine, text("number.negative", line));
             return Optional.empty();
         }
         if (line.length() > LONGEST_NUMBER || !said.matches()) {
-            faults.add(
-                    numberLine,
-                    text("number.unfit", line));
+            faults.add(numberLine, text("number.unfit", line));
             return Optional.empty();
         }
         String unit = said.group(2) == null ? "" : said.group(2).strip();

@@ -167,17 +167,13 @@ final class ProseCleaner extends AbstractVisitor {
 
     private void reportUnlessClosing(HtmlInline html) {
         if (!html.getLiteral().startsWith("</")) {
-            fault(
-                    html,
-                    text("html.inline", html.getLiteral()));
+            fault(html, text("html.inline", html.getLiteral()));
         }
     }
 
     @Override
     public void visit(Image image) {
-        fault(
-                image,
-                text("image", image.getDestination()));
+        fault(image, text("image", image.getDestination()));
         visitChildren(image);
         while (image.getFirstChild() != null) {
             image.insertBefore(image.getFirstChild());
@@ -189,11 +185,7 @@ final class ProseCleaner extends AbstractVisitor {
     public void visit(FencedCodeBlock code) {
         BlockKind.of(code.getInfo())
                 .filter(word -> word != BlockKind.PLAIN)
-                .ifPresent(
-                        word ->
-                                fault(
-                                        code,
-                                        text("block.nested", word.words())));
+                .ifPresent(word -> fault(code, text("block.nested", word.words())));
     }
 
     @Override

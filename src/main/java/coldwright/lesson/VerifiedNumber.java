@@ -41,7 +41,9 @@ public record VerifiedNumber(int line, String written, String expression, double
 
     @Override
     public <T> T match(
-            Function<CheckExpectation.Value, T> value, Function<CheckExpectation.True, T> truth, Function<VerifiedNumber, T> number) {
+            Function<CheckExpectation.Value, T> value,
+            Function<CheckExpectation.True, T> truth,
+            Function<VerifiedNumber, T> number) {
         return number.apply(this);
     }
 }

@@ -86,39 +86,30 @@ final class VerifiedNumberReader {
 
     private static Optional<String> faultOfNumber(String near, String expression) {
         if (SEPARATED.matcher(near).find()) {
-            return Optional.of(
-                    text("number.separated"));
+            return Optional.of(text("number.separated"));
         }
         return NUMBER.matcher(near).find()
                 ? Optional.empty()
-                : Optional.of(
-                        text("number.none", expression, EXAMPLE));
+                : Optional.of(text("number.none", expression, EXAMPLE));
     }
 
     private static Optional<String> faultOf(String expression) {
         if (expression.isEmpty()) {
-            return Optional.of(
-                    text("number.no-expression", EXAMPLE));
+            return Optional.of(text("number.no-expression", EXAMPLE));
         }
         if (expression.length() > LONGEST_EXPRESSION) {
-            return Optional.of(
-                    text("number.long", expression.length(), LONGEST_EXPRESSION));
+            return Optional.of(text("number.long", expression.length(), LONGEST_EXPRESSION));
         }
         if (!JavaSource.of(expression).isBalanced()) {
-            return Optional.of(
-                    text("number.brackets", expression));
+            return Optional.of(text("number.brackets", expression));
         }
         return JavaSource.of(expression).namesSomething()
                 ? Optional.empty()
-                : Optional.of(
-                        text("number.no-name", expression, EXAMPLE));
+                : Optional.of(text("number.no-name", expression, EXAMPLE));
     }
 
     private static Optional<String> faultOfTolerance(String within) {
         boolean fit = within.matches(NumberParser.PATTERN) && NumberParser.parse(within) >= 0;
-        return fit
-                ? Optional.empty()
-                : Optional.of(
-                        text("number.tolerance", within));
+        return fit ? Optional.empty() : Optional.of(text("number.tolerance", within));
     }
 }

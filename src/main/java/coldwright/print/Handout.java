@@ -217,7 +217,8 @@ public final class Handout implements LessonPart.Visitor {
             return;
         }
         html.append(
-                "<div class=\"check\">\n<p class=\"label\">%s</p>\n<ul>\n".formatted(text("checks")));
+                "<div class=\"check\">\n<p class=\"label\">%s</p>\n<ul>\n"
+                        .formatted(text("checks")));
         for (CheckExpectation one : check.expectations()) {
             html.append(
                     "<li><code>%s</code> %s"

@@ -79,8 +79,7 @@ final class NumberedFigures {
 
     private String framed(String name, String picture, String caption, String marks) {
         return "<figure class=\"%s\">\n%s\n<figcaption><b>%s</b> %s%s</figcaption>\n</figure>\n"
-                .formatted(
-                        name, picture, text("figure", count), HtmlMarkup.line(caption), marks);
+                .formatted(name, picture, text("figure", count), HtmlMarkup.line(caption), marks);
     }
 
     /** Title and axes as alternative text. */
@@ -122,11 +121,9 @@ final class NumberedFigures {
     private String table(Figure figure) {
         List<CSVRecord> rows = rows(FigureFiles.csv(figure));
         int every = Math.max(1, (int) Math.ceil((rows.size() - 1) / (double) MOST_ROWS));
-        String caption =
-                every == 1 ? text("numbers", count) : text("numbers-some", count, every);
+        String caption = every == 1 ? text("numbers", count) : text("numbers-some", count, every);
         StringBuilder html =
-                new StringBuilder(
-                        "<table>\n<caption>%s</caption>\n<thead><tr>".formatted(caption));
+                new StringBuilder("<table>\n<caption>%s</caption>\n<thead><tr>".formatted(caption));
         rows.get(0)
                 .forEach(
                         one ->

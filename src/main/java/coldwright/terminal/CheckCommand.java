@@ -6,7 +6,6 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.terminal.check.ParallelLessonChecks;
 import coldwright.terminal.console.BlockingBench;
-import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.terminal.marking.ClassMarking;
 import coldwright.terminal.marking.HandInFiles;
@@ -34,10 +33,7 @@ final class CheckCommand implements Callable<Integer> {
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
 
-    @Parameters(
-            paramLabel = "LESSON",
-            arity = "0..*",
-            descriptionKey = "lessons")
+    @Parameters(paramLabel = "LESSON", arity = "0..*", descriptionKey = "lessons")
     private List<String> words = List.of();
 
     @Option(names = "--seconds", paramLabel = "N")

@@ -161,9 +161,7 @@ final class HandoutCommand implements Callable<Integer> {
     private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions options) {
         RunConsent consent = new RunConsent(screen.withoutAsker(), courseLessons);
         List<Lesson> strange = lessons.stream().filter(one -> !consent.isOurs(one)).toList();
-        if (selection.trusts()
-                || options.edition() != HandoutEdition.BLANK
-                || strange.isEmpty()) {
+        if (selection.trusts() || options.edition() != HandoutEdition.BLANK || strange.isEmpty()) {
             return List.of();
         }
         try (Workbook workbook = Workbook.open(folder)) {

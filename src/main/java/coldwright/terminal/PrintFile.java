@@ -71,8 +71,7 @@ final class PrintFile {
         return switch (typed.toLowerCase(Locale.ROOT)) {
             case "a4" -> PaperSize.A4;
             case "letter" -> PaperSize.LETTER;
-            default ->
-                    throw new IllegalArgumentException(text("print.paper", typed));
+            default -> throw new IllegalArgumentException(text("print.paper", typed));
         };
     }
 }

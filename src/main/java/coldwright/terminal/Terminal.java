@@ -134,9 +134,7 @@ public final class Terminal {
     private static String sentence(ParameterException e, CommandLine at) {
         if (e instanceof MissingParameterException missing) {
             return text(
-                    "usage.needs",
-                    at.getCommandName(),
-                    missing.getMissing().get(0).paramLabel());
+                    "usage.needs", at.getCommandName(), missing.getMissing().get(0).paramLabel());
         }
         if (!(e instanceof UnmatchedArgumentException unmatched)) {
             String value = e.getValue();

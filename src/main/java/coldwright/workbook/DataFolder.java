@@ -74,7 +74,8 @@ public record DataFolder(Path path) {
      * already is closed to others only if it has the program's name: another may be shared.
      */
     private void makePrivate() throws IOException {
-        if (!Files.exists(path) && path.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+        if (!Files.exists(path)
+                && path.getFileSystem().supportedFileAttributeViews().contains("posix")) {
             Files.createDirectories(path, PosixFilePermissions.asFileAttribute(OWNERS));
         } else {
             Files.createDirectories(path);

@@ -21,8 +21,7 @@ class LessonBombsTest {
     /** Twice the text is twice the work, and some more for growing lists. */
     private static final double MOST_GROWTH = 2.6;
 
-    private static final ThreadMXBean THREADS =
-            (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
     private static long work(String bomb, int characters) {
         String text = "# t\n## s\nx " + bomb.repeat(characters / bomb.length()) + "\n";

@@ -235,11 +235,13 @@ class BadHandInsTest {
 
     @Test
     void anUnreadableDateIsNoDateAndABadNumberIsExplained() throws IOException {
-        MarkedHandIn undated = marked("undated", good().replaceFirst("date: .*", "date: yesterday"));
+        MarkedHandIn undated =
+                marked("undated", good().replaceFirst("date: .*", "date: yesterday"));
         assertEquals("", undated.date());
         for (String number : List.of("0", "-1", "x", "99999999999999999999", "1e9", "٣", "")) {
             List<String> notes =
-                    marked("number", good().replace("snippet 1:", "snippet " + number + ":")).notes();
+                    marked("number", good().replace("snippet 1:", "snippet " + number + ":"))
+                            .notes();
             assertFalse(notes.toString().contains("For input string"), notes.toString());
             assertTrue(
                     notes.stream().anyMatch(note -> note.startsWith("line ")),

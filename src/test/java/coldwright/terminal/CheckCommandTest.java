@@ -240,10 +240,7 @@ class CheckCommandTest {
         assertEquals(
                 ExitCode.FAILED, typedSession.obey("check", "--seconds", "1", file.toString()));
         assertTrue(
-                typedSession
-                        .out()
-                        .contains(
-                                "the snippet was not compiled within 1 seconds. Split"),
+                typedSession.out().contains("the snippet was not compiled within 1 seconds. Split"),
                 typedSession.out());
     }
 

@@ -73,9 +73,7 @@ class HandoutCommandTest {
         TypedSession unwilling = TypedSession.at(60, "no");
         assertEquals(ExitCode.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
         assertTrue(unwilling.out().endsWith("Run them? (yes or no): \n"), unwilling.out());
-        assertEquals(
-                lesson + " was not run. Add --trust to run its snippets.\n",
-                unwilling.err());
+        assertEquals(lesson + " was not run. Add --trust to run its snippets.\n", unwilling.err());
         assertFalse(Files.exists(Path.of(html)));
         TypedSession willing = TypedSession.at(60, "yes");
         assertEquals(
@@ -95,8 +93,7 @@ class HandoutCommandTest {
                 ExitCode.FAILED,
                 unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
         assertEquals(
-                there.toString().replace('\\', '/')
-                        + " exists. Overwrite it? (yes or no): \n",
+                there.toString().replace('\\', '/') + " exists. Overwrite it? (yes or no): \n",
                 unwilling.out());
         assertTrue(unwilling.err().contains("there.html. Give another name"), unwilling.err());
         assertEquals("precious", Files.readString(there));

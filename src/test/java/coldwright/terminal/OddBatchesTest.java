@@ -284,7 +284,8 @@ class OddBatchesTest {
         answers(
                 "mix " + seed,
                 table(
-                        String.format(Locale.ROOT, "\"%s\",%.3f", first, 1000 * random.nextDouble()),
+                        String.format(
+                                Locale.ROOT, "\"%s\",%.3f", first, 1000 * random.nextDouble()),
                         String.format(
                                 Locale.ROOT, "\"%s\",%.3f", second, 1000 * random.nextDouble())));
     }

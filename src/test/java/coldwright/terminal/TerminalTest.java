@@ -48,9 +48,7 @@ class TerminalTest {
         TypedSession typedSession = TypedSession.nobody();
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey(words.split(" ")));
         assertEquals("", typedSession.out());
-        assertEquals(
-                sentence + "\n\"" + help + "\" shows the usage.\n",
-                typedSession.err());
+        assertEquals(sentence + "\n\"" + help + "\" shows the usage.\n", typedSession.err());
     }
 
     @Test

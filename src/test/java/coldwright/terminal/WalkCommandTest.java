@@ -101,10 +101,14 @@ class WalkCommandTest {
         TypedSession typedSession = TypedSession.somebody("", "310", "", "a");
         assertEquals(ExitCode.DONE, typedSession.obey("walk", "1", "-o", folder.toString()));
         assertTrue(
-                typedSession.out().contains("\nYour prediction was right: 310 g. The answer: 300 g"),
+                typedSession
+                        .out()
+                        .contains("\nYour prediction was right: 310 g. The answer: 300 g"),
                 typedSession.out());
         assertTrue(
-                typedSession.out().contains("\nYour prediction: an hour. The answer: ten minutes.\n"),
+                typedSession
+                        .out()
+                        .contains("\nYour prediction: an hour. The answer: ten minutes.\n"),
                 typedSession.out());
     }
 
@@ -178,7 +182,9 @@ class WalkCommandTest {
         assertTrue(words.contains("row, more than any\").size(), expected 5"), first.out());
         assertTrue(second.out().startsWith("A lesson with"), second.out());
         assertTrue(
-                second.out().replaceAll("\\s+", " ").contains("Press Enter to continue there, or type b"),
+                second.out()
+                        .replaceAll("\\s+", " ")
+                        .contains("Press Enter to continue there, or type b"),
                 second.out());
     }
 

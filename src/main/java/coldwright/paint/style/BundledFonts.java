@@ -68,7 +68,9 @@ public final class BundledFonts {
             write(file, font.readAllBytes());
             Path awt = folder.resolve("fontconfig.properties");
             write(awt, awt(file).getBytes(StandardCharsets.UTF_8));
-            write(folder.resolve("logicalfonts.properties"), javafx().getBytes(StandardCharsets.UTF_8));
+            write(
+                    folder.resolve("logicalfonts.properties"),
+                    javafx().getBytes(StandardCharsets.UTF_8));
             write(
                     folder.resolve("allfonts.properties"),
                     "maxFont=0\nfamily.0=Lato\nfont.0=Lato Regular\nfile.0=%s\n"

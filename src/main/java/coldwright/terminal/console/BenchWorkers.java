@@ -35,9 +35,7 @@ public final class BenchWorkers {
     private record Turn<T, R>(T of, CompletableFuture<R> result) {}
 
     private static <T, R> void work(
-            Queue<Turn<T, R>> waiting,
-            Duration patience,
-            BiFunction<T, BlockingBench, R> work) {
+            Queue<Turn<T, R>> waiting, Duration patience, BiFunction<T, BlockingBench, R> work) {
         try (BlockingBench bench = new BlockingBench(patience)) {
             for (Turn<T, R> turn = waiting.poll(); turn != null; turn = waiting.poll()) {
                 try {

@@ -75,11 +75,7 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         Duration limit = left.filter(all -> all.compareTo(usual) < 0).orElse(usual);
         if (limit.isNegative() || limit.isZero()) {
             return new FinishedRun(
-                    new RunOutcome.Died(text("run.used-up")),
-                    "",
-                    false,
-                    List.of(),
-                    Duration.ZERO);
+                    new RunOutcome.Died(text("run.used-up")), "", false, List.of(), Duration.ZERO);
         }
         FinishedRun run = run(above, snippet, limit);
         left = left.map(all -> all.minus(run.elapsed()));

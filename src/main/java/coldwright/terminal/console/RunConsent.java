@@ -31,18 +31,13 @@ public final class RunConsent {
     /** Whether a learner's snippets may run. If not, the user reads why. */
     public boolean mayRun(HandIn work, String file, Workbook workbook) {
         String whose = text("consent.work", work.learner());
-        return ask(
-                        whose,
-                        work.text(),
-                        text("consent.work-on", whose, work.lessonName()),
-                        workbook)
+        return ask(whose, work.text(), text("consent.work-on", whose, work.lessonName()), workbook)
                 || refuse(file);
     }
 
     /** Asks the user, unless they agreed to this exact text before; saves a yes. */
     public boolean ask(Lesson lesson, Workbook workbook) {
-        return ask(
-                text("consent.lesson", lesson.file()), lesson.text(), lesson.title(), workbook);
+        return ask(text("consent.lesson", lesson.file()), lesson.text(), lesson.title(), workbook);
     }
 
     private boolean ask(String what, String text, String name, Workbook workbook) {

@@ -49,8 +49,7 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
                 asker.isPresent()
                         ? terminalWidth()
                         : CommandLine.Model.UsageMessageSpec.DEFAULT_USAGE_WIDTH;
-        return new TerminalScreen(
-                out, err, asker, Math.max(NARROWEST, Math.min(WIDEST, width)));
+        return new TerminalScreen(out, err, asker, Math.max(NARROWEST, Math.min(WIDEST, width)));
     }
 
     private static Optional<String> ask(PrintStream out, Console console, String question) {

@@ -101,9 +101,7 @@ public final class ClassMarking {
                 first.putIfAbsent(
                         List.of(markedHandIn.learner(), markedHandIn.lesson()),
                         markedHandIn.file());
-        return other == null
-                ? markedHandIn
-                : markedHandIn.noting(text("hand-in.twice", other));
+        return other == null ? markedHandIn : markedHandIn.noting(text("hand-in.twice", other));
     }
 
     private void say(MarkedHandIn markedHandIn, String count) {

@@ -116,13 +116,11 @@ final class HandInCheck implements PlayListener {
         int number = snippet.index() + 1;
         boolean isHandedIn = handed().flatMap(one -> one.text(snippet.index())).isPresent();
         if (!isHandedIn) {
-            marks.troubles.add(
-                    text("mark.not-handed-in", number));
+            marks.troubles.add(text("mark.not-handed-in", number));
         }
         if (!run.outcome().finished()) {
             missing.failed(
-                    text("which.step", number, MarkedHandIn.oneLine(title())),
-                    snippet.text());
+                    text("which.step", number, MarkedHandIn.oneLine(title())), snippet.text());
         }
         for (RunFailureText.RunFailure runFailure : RunFailureText.troubles(run.outcome())) {
             String why = MarkedHandIn.oneLine(missing.why(runFailure.words()));

@@ -66,8 +66,7 @@ public final class HandInMarking {
         HandIn handIn = parsed.value().get();
         Optional<Lesson> found = lessonOf(handIn, file);
         if (found.isEmpty()) {
-            notes.add(
-                    text("hand-in.no-lesson", MarkedHandIn.oneLine(handIn.lessonFile())));
+            notes.add(text("hand-in.no-lesson", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
         Lesson lesson = found.orElse(null);
         if (lesson != null) {
@@ -109,8 +108,7 @@ public final class HandInMarking {
             notes.add(text("hand-in.no-learner"));
         }
         if (!ContentHash.of(lesson).equals(Optional.of(handIn.lessonHash()))) {
-            notes.add(
-                    text("hand-in.other-text", MarkedHandIn.oneLine(handIn.lessonFile())));
+            notes.add(text("hand-in.other-text", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
         Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
         Set<String> seen = new HashSet<>();
@@ -140,10 +138,7 @@ public final class HandInMarking {
                         && said.outcome() == PredictionOutcome.YES
                         && PredictionOutcome.of(asked.answer(), said.answer())
                                 == PredictionOutcome.NO) {
-                    notes.add(
-                            text(
-                                    "hand-in.prediction-wrong",
-                                    MarkedHandIn.oneLine(step.title())));
+                    notes.add(text("hand-in.prediction-wrong", MarkedHandIn.oneLine(step.title())));
                 }
             }
         }

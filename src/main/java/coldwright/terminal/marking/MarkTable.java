@@ -146,8 +146,7 @@ final class MarkTable {
                 String.join("; ", step.troubles()));
     }
 
-    private static void write(Path file, List<List<Object>> rows, String heads)
-            throws IOException {
+    private static void write(Path file, List<List<Object>> rows, String heads) throws IOException {
         StringBuilder text = new StringBuilder().append(BYTE_ORDER_MARK);
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             printer.printRecord(List.of(text(heads).split("; ")));

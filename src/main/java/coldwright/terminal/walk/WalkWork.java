@@ -44,8 +44,7 @@ public final class WalkWork {
     public static WalkWork in(
             Workbook workbook, Lesson lesson, LessonKey key, TerminalScreen screen) {
         workbook.notice().ifPresent(words -> report(screen, words));
-        workbook.whenCopied(
-                copied -> report(screen, text("copied", copied.what(), copied.copy())));
+        workbook.whenCopied(copied -> report(screen, text("copied", copied.what(), copied.copy())));
         LoadedWork<Optional<LessonWork>> loaded = workbook.load(key, lesson);
         loaded.messages().forEach(words -> report(screen, words));
         LessonWork work = loaded.value().orElseGet(() -> empty(lesson, key));

@@ -58,7 +58,12 @@ public record HandIn(
             }
         }
         return new HandIn(
-                learner, work.lessonFile(), lesson.title(), work.lessonHash(), Optional.of(when), steps);
+                learner,
+                work.lessonFile(),
+                lesson.title(),
+                work.lessonHash(),
+                Optional.of(when),
+                steps);
     }
 
     private static HandedInStep step(StepWork work, List<LessonPart> parts) {

@@ -10,8 +10,6 @@ public enum Language {
 
     /** The language for texts. */
     public Locale locale() {
-        return this == SYSTEM
-                ? Locale.getDefault()
-                : this == DE ? Locale.GERMAN : Locale.ENGLISH;
+        return this == SYSTEM ? Locale.getDefault() : this == DE ? Locale.GERMAN : Locale.ENGLISH;
     }
 }

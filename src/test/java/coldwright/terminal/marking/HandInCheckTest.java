@@ -168,8 +168,7 @@ class HandInCheckTest {
         Files.writeString(folder.resolve("01-oats.md"), TEXT + "\nMore.\n");
         assertTrue(
                 said(ExitCode.FAILED, none)
-                        .contains(
-                                "  01-oats.md here is another version than the learner's."));
+                        .contains("  01-oats.md here is another version than the learner's."));
     }
 
     @Test

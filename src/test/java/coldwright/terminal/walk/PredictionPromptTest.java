@@ -44,9 +44,11 @@ class PredictionPromptTest {
 
     @Test
     void comparesALetter() {
-        assertEquals("Your prediction was right: no.", revealed(CHOICE, TypedSession.somebody("B")));
         assertEquals(
-                "Your prediction: yes. The answer: no.", revealed(CHOICE, TypedSession.somebody(" a ")));
+                "Your prediction was right: no.", revealed(CHOICE, TypedSession.somebody("B")));
+        assertEquals(
+                "Your prediction: yes. The answer: no.",
+                revealed(CHOICE, TypedSession.somebody(" a ")));
     }
 
     @Test
