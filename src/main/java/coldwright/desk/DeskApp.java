@@ -18,7 +18,6 @@ import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.LoadedWork;
 import coldwright.workbook.Workbook;
-import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.application.Application;
@@ -35,7 +34,6 @@ import javafx.stage.Window;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -133,7 +131,7 @@ public final class DeskApp extends Application {
     }
 
     private DeskView view(Stage stage) {
-        Words.show(language(settings.preferences().get().language()));
+        Words.show(settings.preferences().get().language().locale());
         FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, press);
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
@@ -148,14 +146,6 @@ public final class DeskApp extends Application {
                         dialogs::handIn,
                         dialogs::handout,
                         () -> stage.setFullScreen(!stage.isFullScreen())));
-    }
-
-    private static Locale language(Language language) {
-        return switch (language) {
-            case SYSTEM -> Locale.getDefault();
-            case EN -> Locale.ENGLISH;
-            case DE -> Locale.GERMAN;
-        };
     }
 
     /** Settings have changed: updates what depends on them. */

@@ -92,7 +92,7 @@ class DeskWindowTest {
                 () ->
                         has(
                                         robot,
-                                        "1 of 2 checks hold; they are meant for the snippets before your change.")
+                                        "1 of 2 checks passed; they are meant for the snippets before your change.")
                                 ? true
                                 : null,
                 "the checks");
