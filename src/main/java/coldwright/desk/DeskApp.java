@@ -80,7 +80,7 @@ public final class DeskApp extends Application {
     /** Shows the window at once; its content is built while it is being drawn. */
     @Override
     public void start(Stage stage) {
-        Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
+        Thread.currentThread().setUncaughtExceptionHandler((thread, error) -> broke(error));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setScene(
                 new Scene(
@@ -206,9 +206,9 @@ public final class DeskApp extends Application {
     }
 
     /** Logs an unexpected exception; the window stays open. */
-    private void broke(Throwable trouble) {
-        LOG.log(System.Logger.Level.ERROR, "the window broke", trouble);
-        String words = Messages.of("desk.broke", trouble);
+    private void broke(Throwable error) {
+        LOG.log(System.Logger.Level.ERROR, "the window broke", error);
+        String words = Messages.of("desk.error", error);
         if (desk != null) {
             desk.notify(words);
         } else {

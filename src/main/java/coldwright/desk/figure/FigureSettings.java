@@ -18,7 +18,7 @@ public final class FigureSettings {
     private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
     private final ObjectProperty<UnitConversion> units =
             new SimpleObjectProperty<>(UnitConversion.AS_IT_IS);
-    private final ObjectProperty<FigureTheme> ground =
+    private final ObjectProperty<FigureTheme> theme =
             new SimpleObjectProperty<>(FigureTheme.LIGHT);
 
     /**
@@ -56,7 +56,7 @@ public final class FigureSettings {
     }
 
     /** The figures' theme; initially light. */
-    public ObjectProperty<FigureTheme> ground() {
-        return ground;
+    public ObjectProperty<FigureTheme> theme() {
+        return theme;
     }
 }

@@ -52,9 +52,9 @@ public final class FigureStack extends VBox {
         this.pinnedFigures = pinnedFigures;
         this.wanted = wanted;
         this.allPins = allPins;
-        getStyleClass().add("plates");
-        now.getStyleClass().add("plates-now");
-        kept.getStyleClass().add("plates-kept");
+        getStyleClass().add("figure-stack");
+        now.getStyleClass().add("figures-now");
+        kept.getStyleClass().add("figures-pinned");
         getChildren().addAll(now, kept);
         wanted.addListener((value, was, is) -> refresh());
         room.units().addListener((value, was, is) -> refresh());
@@ -116,7 +116,7 @@ public final class FigureStack extends VBox {
     private VBox keptView(PinnedFigures.PinnedFigure pinnedFigure) {
         FigureView plate = FigureView.pinned(room, () -> pinnedFigures.unpin(pinnedFigure));
         plate.show(pinnedFigure.drawn());
-        String caption = Messages.of("plate.pinned", pinnedFigure.drawn().exhibit().title());
+        String caption = Messages.of("figure.pinned", pinnedFigure.drawn().exhibit().title());
         VBox view = new VBox(TextControls.label(caption, "pinned-caption"), plate);
         view.getStyleClass().add("pinned");
         return view;

@@ -11,12 +11,12 @@ import javafx.beans.property.SimpleBooleanProperty;
 
 /** State shared by all views of a page: type size, place of the figures, and preferences. */
 public final class PageState {
-    private final FigureSettings room;
+    private final FigureSettings figureSettings;
     private final PreferencesModel settings;
     private final BooleanProperty classroom = new SimpleBooleanProperty(false);
 
     public PageState(RenderContext renderContext, PreferencesModel settings) {
-        this.room = new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG);
+        this.figureSettings = new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG);
         this.settings = settings;
     }
 
@@ -26,13 +26,13 @@ public final class PageState {
     }
 
     /** The settings shared by figures. */
-    public FigureSettings room() {
-        return room;
+    public FigureSettings figureSettings() {
+        return figureSettings;
     }
 
     /** Type size, pixels. */
     public DoubleProperty emPx() {
-        return room.emPx();
+        return figureSettings.emPx();
     }
 
     /** Whether the lesson is in classroom view. */
@@ -42,6 +42,6 @@ public final class PageState {
 
     /** Whether figures are in a column of their own beside the text. */
     public BooleanProperty figuresBeside() {
-        return room.figuresBeside();
+        return figureSettings.figuresBeside();
     }
 }

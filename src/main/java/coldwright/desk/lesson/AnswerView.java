@@ -34,7 +34,7 @@ final class AnswerView extends VBox {
         beside.getStyleClass().add("beside");
         beside.addRow(
                 0,
-                head(Messages.of("answer.said")),
+                head(Messages.of("answer.predicted")),
                 TextControls.label(
                         Typography.of(model.answerText().orElse(Messages.of("answer.nothing"))),
                         "beside-said"));
@@ -55,8 +55,8 @@ final class AnswerView extends VBox {
     private String verdict() {
         return switch (model.verdict()) {
             case YES -> Messages.of("answer.right");
-            case NO -> Messages.of("answer.otherwise");
-            case OPEN -> Messages.of("answer.not-said");
+            case NO -> Messages.of("answer.wrong");
+            case OPEN -> Messages.of("answer.none");
         };
     }
 

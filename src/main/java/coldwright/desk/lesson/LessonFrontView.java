@@ -92,11 +92,11 @@ final class LessonFrontView extends VBox {
         VBox opened = new VBox();
         CollapsibleSection anew =
                 new CollapsibleSection(
-                        Messages.of("lesson.anew"),
-                        Messages.of("lesson.anew"),
-                        () -> TextControls.button(Messages.of("lesson.anew.sure"), model::reset),
+                        Messages.of("lesson.restart"),
+                        Messages.of("lesson.restart"),
+                        () -> TextControls.button(Messages.of("lesson.restart.confirm"), model::reset),
                         Optional.of(opened));
-        Button room = TextControls.button(Messages.of("lesson.workshop"), workshop);
+        Button room = TextControls.button(Messages.of("classroom.open"), workshop);
         CollapsibleSection paper =
                 new CollapsibleSection(
                         Messages.of("handout"),
@@ -104,10 +104,10 @@ final class LessonFrontView extends VBox {
                         () -> new HandoutView(handout),
                         Optional.of(opened));
         FlowPane row = new FlowPane(all, stop, room, paper, anew, progress);
-        row.getStyleClass().add("deeds-row");
-        opened.getStyleClass().add("deeds-opened");
+        row.getStyleClass().add("lesson-actions-row");
+        opened.getStyleClass().add("lesson-actions-opened");
         VBox deeds = new VBox(row, opened);
-        deeds.getStyleClass().add("deeds");
+        deeds.getStyleClass().add("lesson-actions");
         return deeds;
     }
 }

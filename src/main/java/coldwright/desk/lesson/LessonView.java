@@ -60,7 +60,7 @@ public final class LessonView extends ScrollPane {
                         new LessonFrontView(
                                 model, agreement, viewOf(model.opening()), workshop, handout));
         column.getChildren().add(new HandInView(handIn));
-        endPaper.getStyleClass().add("end-paper");
+        endPaper.getStyleClass().add("end-space");
         endPaper.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
         column.getChildren().add(endPaper);
         setNext();

@@ -75,7 +75,7 @@ final class OutcomeView extends VBox {
             printed.getChildren()
                     .add(
                             new CollapsibleSection(
-                                    more, Messages.of("outcome.fold"), () -> whole(text)));
+                                    more, Messages.of("outcome.hide"), () -> whole(text)));
         }
         if (text.cut()) {
             printed.getChildren().add(TextControls.label(Messages.of("outcome.cut"), "note"));
@@ -126,7 +126,7 @@ final class OutcomeView extends VBox {
         return List.of(
                 new CodeSentence(
                         model.ending(),
-                        outcome instanceof RunOutcome.Stopped ? "note" : "trouble"));
+                        outcome instanceof RunOutcome.Stopped ? "note" : "error"));
     }
 
     private static boolean isSilent(FinishedRun run) {
@@ -145,7 +145,7 @@ final class OutcomeView extends VBox {
     private Node problem(SnippetProblem problem) {
         VBox box = new VBox();
         box.getStyleClass().add("problem");
-        CodeSentence words = new CodeSentence(problem.words(), "trouble");
+        CodeSentence words = new CodeSentence(problem.words(), "error");
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox row = new HBox(words);
         row.getStyleClass().add("problem-row");
@@ -163,7 +163,7 @@ final class OutcomeView extends VBox {
                     .add(
                             new CollapsibleSection(
                                     Messages.of("outcome.java"),
-                                    Messages.of("outcome.java.fold"),
+                                    Messages.of("outcome.java.hide"),
                                     () ->
                                             TextControls.label(
                                                     problem.compilerWords(), "compiler-words")));

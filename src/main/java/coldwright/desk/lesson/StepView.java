@@ -76,19 +76,19 @@ final class StepView extends VBox implements PartModel.Visitor {
                 new SnippetView(
                         snippet,
                         state.settings(),
-                        state.room().units(),
+                        state.figureSettings().units(),
                         () -> fromHere.accept(snippet));
         FigureStack plates =
                 new FigureStack(
                         snippet.result().drawn(),
-                        state.room(),
+                        state.figureSettings(),
                         pinnedFigures,
                         state.figuresBeside().not());
         put(view);
         put(plates);
         snippet.result().lastRun().addListener(run -> showResults(view, plates));
         if (!snippet.snippet().given()) {
-            asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
+            asked.forEach(model -> put(new AnswerView(model, openLink)));
             asked.clear();
         }
         putSolution(snippet);
@@ -112,7 +112,7 @@ final class StepView extends VBox implements PartModel.Visitor {
             CollapsibleSection collapsibleSection =
                     new CollapsibleSection(
                             Messages.of("solution.show"),
-                            Messages.of("solution.fold"),
+                            Messages.of("solution.hide"),
                             () -> TextControls.label(solution, "listing"));
             collapsibleSection.getStyleClass().add("solution");
             put(TextControls.shown(collapsibleSection, snippet.result().everFinished()));

@@ -68,9 +68,9 @@ public final class DeskModel {
     public CompletableFuture<Void> fetch(Supplier<List<Lesson>> shelf) {
         return CompletableFuture.supplyAsync(shelf, work)
                 .handleAsync(
-                        (found, trouble) -> {
-                            if (trouble != null) {
-                                notice.set(Messages.of("desk.unread", ExceptionText.text(trouble)));
+                        (found, error) -> {
+                            if (error != null) {
+                                notice.set(Messages.of("desk.unread", ExceptionText.text(error)));
                             } else {
                                 put(found);
                             }

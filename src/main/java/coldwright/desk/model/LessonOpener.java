@@ -30,7 +30,7 @@ final class LessonOpener {
      * @param lessons receives the lessons
      * @param work a thread for reading
      * @param window the window's thread
-     * @param tell shows the learner a notice
+     * @param notify shows the learner a notice
      * @param open shows a lesson
      */
     LessonOpener(
@@ -38,13 +38,13 @@ final class LessonOpener {
             OpenLessons lessons,
             Executor work,
             Executor window,
-            Consumer<String> tell,
+            Consumer<String> notify,
             Consumer<LessonModel> open) {
         this.reader = reader;
         this.lessons = lessons;
         this.work = work;
         this.window = window;
-        this.notify = tell;
+        this.notify = notify;
         this.open = open;
     }
 
@@ -53,11 +53,11 @@ final class LessonOpener {
         notify.accept(opening(file));
         return CompletableFuture.supplyAsync(() -> read(file), work)
                 .handleAsync(
-                        (found, trouble) -> {
-                            if (trouble == null) {
+                        (found, error) -> {
+                            if (error == null) {
                                 opened(found);
                             } else if (LessonPack.isOne(file)) {
-                                notify.accept(ExceptionText.text(trouble));
+                                notify.accept(ExceptionText.text(error));
                             } else {
                                 notify.accept(Messages.of("desk.no-such-lesson", file));
                             }

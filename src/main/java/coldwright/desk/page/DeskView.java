@@ -81,9 +81,9 @@ public final class DeskView extends StackPane {
         getChildren().add(frame);
         desk.place().addListener(value -> turnPage());
         desk.open().addListener(value -> turnPage());
-        ThemeBinder.put(settings.preferences().get(), this, state.room());
+        ThemeBinder.put(settings.preferences().get(), this, state.figureSettings());
         settings.preferences()
-                .addListener((value, was, is) -> ThemeBinder.put(is, this, state.room()));
+                .addListener((value, was, is) -> ThemeBinder.put(is, this, state.figureSettings()));
         desk.typeSize().percent().addListener(value -> arrange());
         widthProperty().addListener(value -> arrange());
         heightProperty()
@@ -216,7 +216,7 @@ public final class DeskView extends StackPane {
                     Messages.of("settings"));
         } else if (desk.place().get() == ShownPage.BATCH) {
             if (batchView == null) {
-                batchView = new BatchView(desk.batches(), state.room(), desk::openOwn);
+                batchView = new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
             }
             show(batchView, Messages.of("batch.page"));
         } else if (desk.place().get() == ShownPage.TRIALS) {

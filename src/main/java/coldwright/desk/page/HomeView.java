@@ -30,7 +30,7 @@ final class HomeView extends ScrollPane {
         getStyleClass().addAll("reading", "home");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        startBox.getStyleClass().add("home-begin");
+        startBox.getStyleClass().add("home-start");
         course.getStyleClass().add("home-course");
         Button file = TextControls.button(Messages.of("home.own-lesson"), openFile);
         Button batch = TextControls.button(Messages.of("batch.home"), desk::openBatches);

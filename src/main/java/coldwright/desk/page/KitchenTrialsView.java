@@ -91,7 +91,7 @@ final class KitchenTrialsView extends ScrollPane {
                     .add(
                             new CollapsibleSection(
                                     Messages.of("trials.java"),
-                                    Messages.of("trials.fold"),
+                                    Messages.of("trials.hide"),
                                     () -> TextControls.label(snippet.code(), "listing")));
         }
 

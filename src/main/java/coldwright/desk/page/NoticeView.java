@@ -20,7 +20,7 @@ final class NoticeView extends HBox {
                         (value, was, is) ->
                                 words.getChildren().setAll(new CodeSentence(is, "notice-words")));
         getChildren()
-                .addAll(words, TextControls.button(Messages.of("put-away"), desk::dismissNotice));
+                .addAll(words, TextControls.button(Messages.of("dismiss"), desk::dismissNotice));
         setAlignment(Pos.BASELINE_LEFT);
         getStyleClass().add("notice");
         TextControls.shown(this, desk.notice().isNotEmpty());

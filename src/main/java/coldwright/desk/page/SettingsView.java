@@ -53,7 +53,7 @@ final class SettingsView extends ScrollPane {
                 new HBox(
                         TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
                         TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
-                        TextControls.button(Messages.of("type.usual"), desk.typeSize()::usual));
+                        TextControls.button(Messages.of("type.reset"), desk.typeSize()::usual));
         type.getStyleClass().add("settings-row");
         put(type);
         choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
@@ -69,9 +69,9 @@ final class SettingsView extends ScrollPane {
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }
-        part("settings.kept");
-        put(TextControls.label(Messages.of("settings.kept.what"), "note"));
-        put(new HBox(TextControls.button(Messages.of("settings.put-away"), putAway)));
+        part("settings.saved");
+        put(TextControls.label(Messages.of("settings.saved.what"), "note"));
+        put(new HBox(TextControls.button(Messages.of("settings.archive"), putAway)));
         StackPane sheet = new StackPane(column);
         sheet.getStyleClass().add("sheet");
         setContent(sheet);

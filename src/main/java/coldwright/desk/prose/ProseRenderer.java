@@ -107,7 +107,7 @@ final class ProseRenderer extends AbstractVisitor {
     public void visit(BlockQuote quote) {
         VBox aside = new VBox();
         String first = firstWords(quote).toLowerCase(Locale.ROOT);
-        aside.getStyleClass().addAll("aside", first.startsWith("caution") ? "caution" : "remark");
+        aside.getStyleClass().addAll("aside", first.startsWith("caution") ? "caution" : "tip");
         within(aside, quote);
         boxes.element().getChildren().add(aside);
     }

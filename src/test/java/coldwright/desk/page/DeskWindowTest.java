@@ -108,7 +108,7 @@ class DeskWindowTest {
         Node problem = waitFor(() -> robot.lookup(".problem").tryQuery().orElse(null), "a problem");
         assertTrue(slip(robot, 0).getParagraph(0).getParagraphStyle().contains("wrong-line"));
         assertTrue(robot.from(problem).lookup("Line 1").tryQuery().isPresent());
-        String words = robot.from(problem).lookup(".trouble").query().getAccessibleText();
+        String words = robot.from(problem).lookup(".error").query().getAccessibleText();
         assertTrue(words.contains("`nothing`"), words);
         assertTrue(robot.lookup(".compiler-words").tryQuery().isEmpty());
         robot.interact(() -> reveal(problem));
@@ -169,7 +169,7 @@ class DeskWindowTest {
     private static String trouble(FxRobot robot, String part) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".trouble").queryAll().stream()
+                        robot.lookup(".error").queryAll().stream()
                                 .map(Node::getAccessibleText)
                                 .filter(words -> words.replace('−', '-').contains(part))
                                 .findFirst()

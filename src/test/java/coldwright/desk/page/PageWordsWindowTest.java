@@ -95,7 +95,7 @@ class PageWordsWindowTest {
 
         robot.push(KeyCode.F1);
         waitFor(() -> help(robot) ? true : null, "help");
-        Node away = robot.lookup(".help-slip .word").query();
+        Node away = robot.lookup(".help-pane .word").query();
         robot.interact(away::requestFocus);
         robot.push(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
@@ -104,7 +104,7 @@ class PageWordsWindowTest {
     }
 
     private static boolean help(FxRobot robot) {
-        return robot.lookup(".help-slip").queryAll().stream().anyMatch(Node::isVisible);
+        return robot.lookup(".help-pane").queryAll().stream().anyMatch(Node::isVisible);
     }
 
     @Test
@@ -118,13 +118,13 @@ class PageWordsWindowTest {
         robot.interact(word::fire);
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals(all, bounds(robot, "Run all"), "what opens stands below the row");
-        assertTrue(robot.lookup(".deeds-opened").query().getBoundsInParent().getHeight() > 20);
+        assertTrue(robot.lookup(".lesson-actions-opened").query().getBoundsInParent().getHeight() > 20);
     }
 
     private static ButtonBase word(FxRobot robot, String words) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".deeds-row .word").queryAllAs(ButtonBase.class).stream()
+                        robot.lookup(".lesson-actions-row .word").queryAllAs(ButtonBase.class).stream()
                                 .filter(one -> one.getText().equals(words))
                                 .filter(one -> one.getWidth() > 0)
                                 .findFirst()
