@@ -52,7 +52,7 @@ final class SharedFile<T> {
             theirs = theirs(mine, base, form);
         } catch (IOException e) {
             return new Saved<>(
-                    mine, Optional.of(WorkbookFiles.sentence(what + " can't be kept", e)));
+                    mine, Optional.of(WorkbookFiles.sentence("can't save " + what, e)));
         }
         Merged<T> merged = form.merge(base, mine, theirs.value());
         Optional<String> failure = Optional.empty();
