@@ -261,6 +261,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     public void close() {
         takeOverAtLast();
         delayedSaver.close();
+        settings.close();
         workbook.close();
     }
 }

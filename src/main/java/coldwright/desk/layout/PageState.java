@@ -8,11 +8,13 @@ import coldwright.desk.model.PreferencesModel;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 
 /** State shared by all views of a page: type size, place of the figures, and preferences. */
 public final class PageState {
     private final FigureSettings figureSettings;
     private final PreferencesModel settings;
+    private final DoubleProperty coveredPx = new SimpleDoubleProperty(0);
     private final BooleanProperty classroom = new SimpleBooleanProperty(false);
 
     public PageState(RenderContext renderContext, PreferencesModel settings) {
@@ -33,6 +35,11 @@ public final class PageState {
     /** Type size, pixels. */
     public DoubleProperty emPx() {
         return figureSettings.emPx();
+    }
+
+    /** Height of the page's foot that a notice covers, pixels. */
+    public DoubleProperty coveredPx() {
+        return coveredPx;
     }
 
     /** Whether the lesson is in classroom view. */

@@ -1,10 +1,10 @@
 package coldwright.desk.lesson;
 
+import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.prose.ProseView;
-import coldwright.desk.prose.Typography;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -36,20 +36,20 @@ final class AnswerView extends VBox {
                 0,
                 head(Messages.of("answer.predicted")),
                 TextControls.label(
-                        Typography.of(model.answerText().orElse(Messages.of("answer.nothing"))),
+                        model.answerText().orElse(Messages.of("answer.nothing")),
                         "beside-said"));
         beside.addRow(
                 1,
                 head(Messages.of("answer.is")),
-                TextControls.label(Typography.of(model.right()), "beside-right"));
+                TextControls.label(model.right(), "beside-right"));
         String verdict = model.distance().orElseGet(this::verdict);
         getChildren()
                 .setAll(
                         TextControls.label(
-                                Typography.of(model.prediction().question()), "answer-question"),
+                                model.prediction().question(), "answer-question"),
                         beside,
                         TextControls.label(verdict, "verdict"),
-                        new ProseView(model.prediction().explanation(), openLink));
+                        new ProseView(model.prediction().explanation(), openLink, new TermFinder()));
     }
 
     private String verdict() {

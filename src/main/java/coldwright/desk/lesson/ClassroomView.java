@@ -6,7 +6,7 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -25,6 +25,9 @@ import java.util.function.Consumer;
 
 /** A lesson in classroom view: large type, one step at a time, its figures beside it. */
 public final class ClassroomView extends BorderPane {
+    /** Height of the strip with the buttons, ems. */
+    public static final double STRIP_EM = 2.4;
+
     private final LessonModel lesson;
     private final PageState state;
     private final Consumer<String> openLink;

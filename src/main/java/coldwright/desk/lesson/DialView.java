@@ -4,7 +4,7 @@ import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.lesson.model.DialModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 import coldwright.figure.UnitConversion;
 import coldwright.lesson.Dial;
 

@@ -85,7 +85,7 @@ public final class HelpPane extends VBox {
     }
 
     private void add(HelpEntry entry) {
-        getChildren().add(TextControls.label(entry.signature(), "help-signature"));
+        getChildren().add(TextControls.literal(entry.signature(), "help-signature"));
         if (!entry.sentence().isEmpty()) {
             getChildren().add(new CodeSentence(entry.sentence(), "help-sentence"));
         }

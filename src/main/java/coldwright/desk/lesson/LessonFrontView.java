@@ -5,7 +5,6 @@ import coldwright.desk.lesson.model.LessonFaults;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
 
@@ -43,10 +42,10 @@ final class LessonFrontView extends VBox {
         if (!lesson.track().isEmpty()) {
             getChildren().add(TextControls.label(lesson.track(), "kicker"));
         }
-        getChildren().add(TextControls.label(Typography.of(lesson.title()), "lesson-title"));
+        getChildren().add(TextControls.label(lesson.title(), "lesson-title"));
         String terms = terms(lesson);
         if (!terms.isEmpty()) {
-            getChildren().add(TextControls.label(Typography.of(terms), "terms"));
+            getChildren().add(TextControls.label(terms, "terms"));
         }
         getChildren().addAll(faults(model), agreement, actions(model, workshop, handout), opening);
     }

@@ -63,7 +63,7 @@ final class OutcomeView extends VBox {
         }
         printed.getChildren().clear();
         if (!text.head().isEmpty()) {
-            Label head = TextControls.label(text.head(), "printed-text");
+            Label head = TextControls.literal(text.head(), "printed-text");
             head.setAccessibleRole(AccessibleRole.TEXT);
             printed.getChildren().add(head);
         }
@@ -135,7 +135,7 @@ final class OutcomeView extends VBox {
 
     private static List<Node> finished(RunOutcome.Finished finished, FinishedRun run) {
         if (finished.gaveValue()) {
-            return List.of(TextControls.label(finished.value(), "value"));
+            return List.of(TextControls.literal(finished.value(), "value"));
         }
         return isSilent(run)
                 ? List.of(TextControls.label(Messages.of("outcome.nothing"), "note"))
@@ -165,8 +165,8 @@ final class OutcomeView extends VBox {
                                     Messages.of("outcome.java"),
                                     Messages.of("outcome.java.hide"),
                                     () ->
-                                            TextControls.label(
-                                                    problem.compilerWords(), "compiler-words")));
+                                            TextControls.literal(
+ problem.compilerWords(), "compiler-words")));
         }
         return box;
     }

@@ -6,7 +6,7 @@ import coldwright.desk.layout.PageState;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 import coldwright.lesson.ExpectedAnswer;
 
 import javafx.beans.InvalidationListener;
@@ -37,7 +37,7 @@ final class PredictionView extends VBox {
                 .addAll(
                         TextControls.label(Messages.of("prediction.asks"), "kicker"),
                         TextControls.label(
-                                Typography.of(model.prediction().question()), "question"),
+                                model.prediction().question(), "question"),
                         asked());
     }
 

@@ -144,7 +144,7 @@ class FigureWindowTest {
         PlotArea part = waitFor(() -> other(plate, whole), "the part");
         assertEquals(10, part.x().from(), 0.3);
         assertEquals(20, part.x().to(), 0.3);
-        pressWord(robot, "Whole");
+        pressWord(robot, "Reset zoom");
         waitFor(() -> other(plate, part), "the whole");
         assertEquals(whole.x(), plate.face().plot().orElseThrow().x());
         assertTrue(plate.face().isFocused(), "the word that went hands the focus on");
@@ -194,11 +194,11 @@ class FigureWindowTest {
         FigureView plate =
                 plates.show(robot, new ShownFigure(lines(0.1), Optional.of(lines(0.08))));
         Object image = imageOf(plate);
-        pressWord(robot, "Without earlier");
+        pressWord(robot, "Hide earlier runs");
         Object without = waitFor(() -> imageOf(plate) != image ? imageOf(plate) : null, "it");
         assertNotSame(image, without);
         assertTrue(plate.model().earlier().isEmpty());
-        pressWord(robot, "With earlier");
+        pressWord(robot, "Show earlier runs");
         assertTrue(plate.model().earlier().isPresent());
     }
 
@@ -220,7 +220,7 @@ class FigureWindowTest {
                 () ->
                         word(
                                         robot,
-                                        "It could not be saved as "
+                                        "Can’t save as "
                                                 + doc
                                                 + ": lines.doc is no figure's file; it must end in .svg, .png or .csv.")
                                 .orElse(null),
@@ -231,7 +231,7 @@ class FigureWindowTest {
     void aFigureIsCopied(FxRobot robot) throws Exception {
         plates.show(robot, of(lines(0.1)));
         pressWord(robot, "Copy");
-        waitFor(() -> word(robot, "The picture is on the clipboard.").orElse(null), "the copy");
+        waitFor(() -> word(robot, "Copied the picture to the clipboard.").orElse(null), "the copy");
         assertTrue(
                 waitFor(() -> Clipboard.getSystemClipboard().hasImage() ? true : null, "an image"));
     }
@@ -258,7 +258,7 @@ class FigureWindowTest {
     @Test
     void aLargeFigureFillsTheWindowUntilEscape(FxRobot robot) throws Exception {
         FigureView plate = plates.show(robot, of(lines(0.1)));
-        pressWord(robot, "Large");
+        pressWord(robot, "Enlarge");
         Node large = robot.lookup(".enlarged-figure").query();
         waitFor(() -> large.getLayoutBounds().getHeight() > 690 ? true : null, "the large plate");
         robot.push(KeyCode.ESCAPE);

@@ -92,7 +92,7 @@ class DeskWindowTest {
                 () ->
                         has(
                                         robot,
-                                        "1 of 2 checks hold; they are meant for the snippets before your change.")
+                                        "1 of 2 checks pass. They are meant for the snippets before your change.")
                                 ? true
                                 : null,
                 "the checks");
@@ -112,7 +112,7 @@ class DeskWindowTest {
         assertTrue(words.contains("`nothing`"), words);
         assertTrue(robot.lookup(".compiler-words").tryQuery().isEmpty());
         robot.interact(() -> reveal(problem));
-        robot.clickOn("Java’s own words");
+        robot.clickOn("Java’s message");
         assertTrue(robot.lookup(".compiler-words").query().isVisible());
 
         typeInto(robot, 0, 0, " ");
@@ -124,7 +124,7 @@ class DeskWindowTest {
         SnippetModel snippet = snippet(desk, 0);
         robot.interact(() -> snippet.text().set("while (true) { }"));
         press(robot, "Run", 0);
-        waitFor(() -> statusStarts(robot, "runs, ") ? true : null, "the time it runs");
+        waitFor(() -> statusStarts(robot, "running, ") ? true : null, "the time it runs");
         press(robot, "Stop", 0);
         waitFor(() -> snippet.phase().get() == Phase.RESTING ? true : null, "the stop");
         assertEquals(new RunOutcome.Stopped(), snippet.result().lastRun().get().outcome());

@@ -130,12 +130,12 @@ final class DialWindowTest {
     @Test
     void homeSettingsAndRoomAreAKeyOrAWordAway(FxRobot robot) throws Exception {
         dialled(robot);
-        robot.type(KeyCode.F5);
+        robot.type(KeyCode.F9);
         waitFor(() -> robot.lookup(".classroom").tryQuery().orElse(null), "the room");
         assertTrue(OnPage.has(robot, "A lesson to press on · step 1 of 3"));
         robot.clickOn("Next step");
         assertEquals(2, desk.open().get().inSight().get().number());
-        robot.type(KeyCode.F5);
+        robot.type(KeyCode.F9);
         assertFalse(robot.lookup(".classroom").tryQuery().isPresent());
         robot.clickOn("Settings");
         robot.clickOn("dark");
@@ -149,7 +149,7 @@ final class DialWindowTest {
     @Test
     void handsAreCountedInTheRoom(FxRobot robot) throws Exception {
         dialled(robot);
-        robot.type(KeyCode.F5);
+        robot.type(KeyCode.F9);
         waitFor(() -> robot.lookup(".votes").tryQuery().orElse(null), "the hands");
         robot.clickOn("+");
         robot.clickOn("+");

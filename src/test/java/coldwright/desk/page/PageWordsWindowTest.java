@@ -40,7 +40,7 @@ import java.util.concurrent.Executors;
 @ExtendWith(ApplicationExtension.class)
 class PageWordsWindowTest {
     private static final String TO_COME =
-            "The figure appears here after the step’s snippet has run.";
+            "Run the step’s snippet to see its figure here.";
 
     private static final ExecutorService WORK =
             Executors.newCachedThreadPool(PageWordsWindowTest::daemon);
@@ -140,10 +140,10 @@ class PageWordsWindowTest {
     @Test
     void aStepThatRanForOneBelowSaysSo(FxRobot robot) throws Exception {
         press(robot, "Run", 1);
-        waitFor(() -> statusStarts(robot, "ran for what stands below") ? true : null, "the word");
+        waitFor(() -> statusStarts(robot, "ran for a snippet below") ? true : null, "the word");
         assertFalse(desk.open().get().steps().get(0).done().get());
         press(robot, "Run", 0);
-        waitFor(() -> statusStarts(robot, "ran for what stands below") ? null : true, "its own");
+        waitFor(() -> statusStarts(robot, "ran for a snippet below") ? null : true, "its own");
     }
 
     @Test

@@ -9,6 +9,7 @@ import coldwright.workbook.work.LessonWork;
 import coldwright.workbook.work.StepNames;
 import coldwright.workbook.work.StepWork;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -107,6 +108,9 @@ public final class WorkMapper {
     public static void restore(LessonWork work, LessonModel lesson) {
         List<String> names = names(lesson);
         List<StepModel> steps = steps(lesson);
+        if (work.changed().isAfter(Instant.EPOCH)) {
+            lesson.wasUsed(work.changed());
+        }
         for (int i = 0; i < steps.size(); i++) {
             restore(work.step(names.get(i)), steps.get(i));
             if (i > 0 && names.get(i).equals(work.inSight())) {
