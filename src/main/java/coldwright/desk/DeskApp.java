@@ -171,7 +171,8 @@ public final class DeskApp extends Application {
                 .thenRun(
                         () ->
                                 AfterFrame.after(
-                                        FRAMES_TO_READ, () -> painting.execute(ChartPainter::warmUp)));
+                                        FRAMES_TO_READ,
+                                        () -> painting.execute(ChartPainter::warmUp)));
     }
 
     /** The files named on the command line. */

@@ -45,7 +45,10 @@ public final class HandoutPrinter {
      * @param notify shows the learner a sentence, on the window's thread
      */
     public HandoutPrinter(
-            Executor work, Executor window, Supplier<BenchRunner> benches, Consumer<String> notify) {
+            Executor work,
+            Executor window,
+            Supplier<BenchRunner> benches,
+            Consumer<String> notify) {
         this.work = work;
         this.window = window;
         this.benches = benches;

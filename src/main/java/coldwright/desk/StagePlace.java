@@ -50,7 +50,8 @@ final class StagePlace {
 
     /** The place of last time, moved and shrunk into the screen; by default its middle. */
     static WindowPlace fitted(Optional<WindowPlace> last, Rectangle2D screen) {
-        double width = Math.min(last.map(WindowPlace::width).orElse((int) WIDTH_PX), screen.getWidth());
+        double width =
+                Math.min(last.map(WindowPlace::width).orElse((int) WIDTH_PX), screen.getWidth());
         double height =
                 Math.min(last.map(WindowPlace::height).orElse((int) HEIGHT_PX), screen.getHeight());
         double mostX = screen.getMaxX() - width;
@@ -77,9 +78,7 @@ final class StagePlace {
                             (int) stage.getHeight(),
                             false);
         } else {
-            now =
-                    new WindowPlace(
-                            now.x(), now.y(), now.width(), now.height(), stage.isMaximized());
+            now = new WindowPlace(now.x(), now.y(), now.width(), now.height(), stage.isMaximized());
         }
     }
 

@@ -44,7 +44,9 @@ public final class ClaimTrial {
                 .mapToObj(
                         i ->
                                 complete
-                                        ? Optional.of(ClaimVerdict.of(claims.get(i), outcomes.get(i)))
+                                        ? Optional.of(
+                                                        ClaimVerdict.of(
+                                                                claims.get(i), outcomes.get(i)))
                                                 .filter(ClaimTrial::isFinal)
                                         : Optional.<ClaimVerdict>empty())
                 .toList();

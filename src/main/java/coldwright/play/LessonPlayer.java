@@ -93,8 +93,7 @@ public final class LessonPlayer {
         private final PlayedStep step;
         private final PlayListener listener;
         private final List<String> asWritten = new ArrayList<>(above);
-        private final RunLinks<LessonPart.Prediction, LessonPart.Snippet> links =
-                new RunLinks<>();
+        private final RunLinks<LessonPart.Prediction, LessonPart.Snippet> links = new RunLinks<>();
         private final List<LessonClaim> pending = new ArrayList<>();
         private boolean solved;
 

@@ -24,9 +24,7 @@ final class FolderClaim implements AutoCloseable {
                 lock = FolderLock.take(folder.path());
                 notice = lock.isPresent() ? Optional.empty() : Optional.of(TAKEN);
             } catch (IOException e) {
-                notice =
-                        Optional.of(
-                                WorkbookFiles.sentence("can't lock the workbook", e));
+                notice = Optional.of(WorkbookFiles.sentence("can't lock the workbook", e));
             }
         }
         return holds();

@@ -236,7 +236,9 @@ public final class Workbook implements AutoCloseable {
                         file,
                         form,
                         value -> value,
-                        value -> keep(shared, form, value, "", file.getFileName().toString()).failure());
+                        value ->
+                                keep(shared, form, value, "", file.getFileName().toString())
+                                        .failure());
         if (loaded.value().isEmpty() && loaded.messages().isEmpty()) {
             shared.shows(Optional.of(none));
         }

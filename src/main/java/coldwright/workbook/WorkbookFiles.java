@@ -115,8 +115,7 @@ final class WorkbookFiles {
                             .formatted(file.getFileName(), to.toAbsolutePath()));
             return Optional.empty();
         } catch (IOException e) {
-            String sentence =
-                    sentence(file.getFileName() + " is damaged and can't be renamed", e);
+            String sentence = sentence(file.getFileName() + " is damaged and can't be renamed", e);
             messages.add(sentence);
             return Optional.of(sentence);
         }

@@ -79,7 +79,8 @@ class FigureFilesTest {
     @Test
     void aPngIsTheSamePicture() throws IOException {
         FigureFormat format = FigureFormat.of(300, 200).withScale(2);
-        BufferedImage read = ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, format)));
+        BufferedImage read =
+                ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, format)));
         PixelImage painted = ChartPainter.paint(FIGURE, format).picture();
         assertEquals(600, read.getWidth());
         for (int i = 0; i < 400; i++) {

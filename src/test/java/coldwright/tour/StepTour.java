@@ -192,7 +192,8 @@ final class StepTour {
                                         .reduce((one, later) -> later)
                                         .orElseThrow());
         CodeEditor slip =
-                (CodeEditor) Hands.ask(() -> Hands.within(snippet, "code-editor").findFirst().get());
+                (CodeEditor)
+                        Hands.ask(() -> Hands.within(snippet, "code-editor").findFirst().get());
         String given = Hands.ask(slip::getText);
         Hands.act(() -> slip.replaceText(given.strip() + "\nvar wrong = Mix.of(grams(10, MLIK));"));
         List<String> before = List.copyOf(troubles);

@@ -52,7 +52,8 @@ class DamagedFilesTest {
                         .matches("01-toasted-oats\\.txt\\.damaged-\\d{8}-\\d{6}"),
                 aside::toString);
         assertEquals(
-                "01-toasted-oats.txt was damaged. The damaged file is now " + aside.toAbsolutePath(),
+                "01-toasted-oats.txt was damaged. The damaged file is now "
+                        + aside.toAbsolutePath(),
                 loaded.messages().get(loaded.messages().size() - 1));
         assertEquals(bytes.length, Files.size(aside));
         assertEquals(List.of(), load().messages(), "it is told once");

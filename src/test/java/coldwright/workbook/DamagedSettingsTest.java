@@ -62,7 +62,8 @@ class DamagedSettingsTest {
             assertEquals(loaded.value(), load(folder, name).value(), "what was read is saved");
         } finally {
             try (Stream<Path> all = Files.walk(folder)) {
-                all.sorted((one, other) -> other.compareTo(one)).forEach(one -> one.toFile().delete());
+                all.sorted((one, other) -> other.compareTo(one))
+                        .forEach(one -> one.toFile().delete());
             }
         }
     }
@@ -93,7 +94,6 @@ class DamagedSettingsTest {
         String whole = draw.anyBoolean() ? AGREED : SETTINGS;
         byte[] bytes = whole.getBytes(StandardCharsets.UTF_8);
         bytes[draw.intIn(0, bytes.length - 1)] ^= (byte) 0x80;
-        isSetAside(
-                whole.equals(AGREED) ? WorkbookFiles.AGREED : WorkbookFiles.SETTINGS, bytes);
+        isSetAside(whole.equals(AGREED) ? WorkbookFiles.AGREED : WorkbookFiles.SETTINGS, bytes);
     }
 }

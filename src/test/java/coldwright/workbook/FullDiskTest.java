@@ -83,9 +83,7 @@ class FullDiskTest {
         Files.createDirectories(folder.resolve("lessons/01-toasted-oats.txt/something"));
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
             String failure = workbook.save(Samples.state(1, 1)).orElseThrow();
-            assertTrue(
-                    failure.startsWith("can't save the work in \"Toasted oats\": "),
-                    failure);
+            assertTrue(failure.startsWith("can't save the work in \"Toasted oats\": "), failure);
             assertTrue(failure.endsWith(". What was saved before is still there"), failure);
         }
     }

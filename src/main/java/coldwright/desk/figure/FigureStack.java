@@ -83,7 +83,8 @@ public final class FigureStack extends VBox {
     }
 
     private FigureView viewOf(int index) {
-        FigureView view = FigureView.on(figureSettings, pinnedFigures, allPins ? pinnedFigures : drawn);
+        FigureView view =
+                FigureView.on(figureSettings, pinnedFigures, allPins ? pinnedFigures : drawn);
         view.model()
                 .play()
                 .moment()
@@ -135,7 +136,8 @@ public final class FigureStack extends VBox {
     }
 
     private VBox keptView(PinnedFigures.PinnedFigure pinnedFigure) {
-        FigureView plate = FigureView.pinned(figureSettings, () -> pinnedFigures.unpin(pinnedFigure));
+        FigureView plate =
+                FigureView.pinned(figureSettings, () -> pinnedFigures.unpin(pinnedFigure));
         plate.show(pinnedFigure.drawn());
         String caption = Messages.of("figure.pinned", pinnedFigure.drawn().exhibit().title());
         VBox view = new VBox(TextControls.label(caption, "pinned-caption"), plate);

@@ -92,9 +92,7 @@ public final class Glossary {
 
     private static String anyForm(String key) {
         String quoted =
-                Pattern.quote(key)
-                        .replace(" ", "\\E[ \u00A0]\\Q")
-                        .replace("'", "\\E['’]\\Q");
+                Pattern.quote(key).replace(" ", "\\E[ \u00A0]\\Q").replace("'", "\\E['’]\\Q");
         return isAbbreviation(key) ? quoted : "(?iu:" + quoted + ")";
     }
 

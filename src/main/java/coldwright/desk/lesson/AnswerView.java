@@ -36,8 +36,7 @@ final class AnswerView extends VBox {
                 0,
                 head(Messages.of("answer.predicted")),
                 TextControls.label(
-                        model.answerText().orElse(Messages.of("answer.nothing")),
-                        "beside-said"));
+                        model.answerText().orElse(Messages.of("answer.nothing")), "beside-said"));
         beside.addRow(
                 1,
                 head(Messages.of("answer.is")),
@@ -45,11 +44,11 @@ final class AnswerView extends VBox {
         String verdict = model.distance().orElseGet(this::verdict);
         getChildren()
                 .setAll(
-                        TextControls.label(
-                                model.prediction().question(), "answer-question"),
+                        TextControls.label(model.prediction().question(), "answer-question"),
                         beside,
                         TextControls.label(verdict, "verdict"),
-                        new ProseView(model.prediction().explanation(), openLink, new TermFinder()));
+                        new ProseView(
+                                model.prediction().explanation(), openLink, new TermFinder()));
     }
 
     private String verdict() {

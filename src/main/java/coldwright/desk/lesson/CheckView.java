@@ -65,7 +65,8 @@ final class CheckView extends VBox {
 
     private static Node line(CheckLine line) {
         Label mark = new Label(mark(line.state()));
-        mark.getStyleClass().addAll("check-mark", line.state() == State.PASSED ? "passed" : "missed");
+        mark.getStyleClass()
+                .addAll("check-mark", line.state() == State.PASSED ? "passed" : "missed");
         Label expression = TextControls.label(line.expectation().expression(), "check-expression");
         String source = line.expectation().source();
         VBox words = new VBox();

@@ -95,7 +95,8 @@ public final class HelpPane extends VBox {
             getChildren()
                     .add(
                             new CodeSentence(
-                                    Messages.of("help.returns", entry.returns()), "help-parameter"));
+                                    Messages.of("help.returns", entry.returns()),
+                                    "help-parameter"));
         }
     }
 

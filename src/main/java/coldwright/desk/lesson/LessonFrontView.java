@@ -93,7 +93,9 @@ final class LessonFrontView extends VBox {
                 new CollapsibleSection(
                         Messages.of("lesson.restart"),
                         Messages.of("lesson.restart"),
-                        () -> TextControls.button(Messages.of("lesson.restart.confirm"), model::reset),
+                        () ->
+                                TextControls.button(
+                                        Messages.of("lesson.restart.confirm"), model::reset),
                         Optional.of(opened));
         Button room = TextControls.button(Messages.of("classroom.open"), workshop);
         CollapsibleSection paper =

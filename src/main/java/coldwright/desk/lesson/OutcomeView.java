@@ -125,8 +125,7 @@ final class OutcomeView extends VBox {
         }
         return List.of(
                 new CodeSentence(
-                        model.ending(),
-                        outcome instanceof RunOutcome.Stopped ? "note" : "error"));
+                        model.ending(), outcome instanceof RunOutcome.Stopped ? "note" : "error"));
     }
 
     private static boolean isSilent(FinishedRun run) {
@@ -166,7 +165,7 @@ final class OutcomeView extends VBox {
                                     Messages.of("outcome.java.hide"),
                                     () ->
                                             TextControls.literal(
- problem.compilerWords(), "compiler-words")));
+                                                    problem.compilerWords(), "compiler-words")));
         }
         return box;
     }

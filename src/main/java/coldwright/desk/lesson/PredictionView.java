@@ -36,8 +36,7 @@ final class PredictionView extends VBox {
         getChildren()
                 .addAll(
                         TextControls.label(Messages.of("prediction.asks"), "kicker"),
-                        TextControls.label(
-                                model.prediction().question(), "question"),
+                        TextControls.label(model.prediction().question(), "question"),
                         asked());
     }
 

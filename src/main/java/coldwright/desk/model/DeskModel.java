@@ -60,7 +60,8 @@ public final class DeskModel {
         this.work = work;
         this.window = window;
         this.batches = new BatchesModel(work, window);
-        this.files = new LessonOpener(reader, lessons, work, window, notice::set, busy::set, this::open);
+        this.files =
+                new LessonOpener(reader, lessons, work, window, notice::set, busy::set, this::open);
     }
 
     /**

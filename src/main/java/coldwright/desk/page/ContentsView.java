@@ -7,9 +7,9 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.ShownPage;
-import coldwright.desk.messages.Typography;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -53,8 +53,7 @@ final class ContentsView extends BorderPane {
 
     private Node foot(Runnable openFile) {
         Button batch = TextControls.button(Messages.of("batch.page"), desk::openBatches);
-        Button glossary =
-                TextControls.button(Messages.of("glossary"), () -> desk.openGlossary(""));
+        Button glossary = TextControls.button(Messages.of("glossary"), () -> desk.openGlossary(""));
         Button settings = TextControls.button(Messages.of("settings"), desk::openSettings);
         Button open = TextControls.button(Messages.of("open-file"), openFile);
         Button smaller = TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller);

@@ -33,7 +33,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
-
 import javafx.util.Subscription;
 
 import java.util.ArrayList;
@@ -98,11 +97,12 @@ public final class DeskView extends StackPane {
         follow(desk.open(), is -> turnPage());
         follow(desk.typeSize().percent(), is -> arrange());
         follow(widthProperty(), is -> arrange());
-        follow(
-                heightProperty(),
-                is -> Optional.ofNullable(classroom).ifPresent(one -> arrange()));
+        follow(heightProperty(), is -> Optional.ofNullable(classroom).ifPresent(one -> arrange()));
         state.coveredPx()
-                .bind(Bindings.when(desk.notice().isEmpty()).then(0).otherwise(notice.heightProperty()));
+                .bind(
+                        Bindings.when(desk.notice().isEmpty())
+                                .then(0)
+                                .otherwise(notice.heightProperty()));
         arrange();
         turnPage();
         listenToKeys();
@@ -231,7 +231,9 @@ public final class DeskView extends StackPane {
         };
     }
 
-    /** Closes a term's meaning, or else contents that cover the page, or else help, or goes back. */
+    /**
+     * Closes a term's meaning, or else contents that cover the page, or else help, or goes back.
+     */
     private void escape() {
         if (!popover.close() && !closeContents() && !HelpPane.dismissWithin(page)) {
             back().ifPresent(Runnable::run);
@@ -272,20 +274,23 @@ public final class DeskView extends StackPane {
         switch (is == null && desk.place().get() == ShownPage.LESSON
                 ? ShownPage.HOME
                 : desk.place().get()) {
-            case SETTINGS -> show(
-                    new SettingsView(desk, state.settings(), actions.archiveWork()),
-                    Messages.of("settings"));
-            case GLOSSARY -> show(
-                    new GlossaryView(desk, actions.openLink(), desk.wantedTerm()),
-                    Messages.of("glossary"));
+            case SETTINGS ->
+                    show(
+                            new SettingsView(desk, state.settings(), actions.archiveWork()),
+                            Messages.of("settings"));
+            case GLOSSARY ->
+                    show(
+                            new GlossaryView(desk, actions.openLink(), desk.wantedTerm()),
+                            Messages.of("glossary"));
             case BATCH -> {
                 if (batchView == null) {
-                    batchView = new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
+                    batchView =
+                            new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
                 }
                 show(batchView, Messages.of("batch.page"));
             }
-            case TRIALS -> show(
-                    new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
+            case TRIALS ->
+                    show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
             case LESSON -> {
                 openChanged(is, former);
                 if (fromClassroom) {

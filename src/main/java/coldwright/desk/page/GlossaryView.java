@@ -106,8 +106,7 @@ final class GlossaryView extends ScrollPage {
     private void scrollTo(Node entry) {
         applyCss();
         layout();
-        TextControls.scroll(
-                this, getContent().sceneToLocal(entry.localToScene(0, 0)).getY());
+        TextControls.scroll(this, getContent().sceneToLocal(entry.localToScene(0, 0)).getY());
     }
 
     @Override

@@ -7,8 +7,8 @@ import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.model.DeskModel;
 import coldwright.desk.messages.Typography;
+import coldwright.desk.model.DeskModel;
 
 import javafx.application.Platform;
 import javafx.scene.Node;

@@ -63,6 +63,7 @@ final class NotesWindow {
         if (notes.isEmpty()) {
             column.getChildren().add(TextControls.label(Messages.of("notes.none"), "note"));
         }
-        notes.forEach(note -> column.getChildren().add(new ProseView(note.nodes(), openLink, terms)));
+        notes.forEach(
+                note -> column.getChildren().add(new ProseView(note.nodes(), openLink, terms)));
     }
 }

@@ -91,11 +91,9 @@ final class TermPopover extends VBox {
         Bounds word = over.sceneToLocal(from.localToScene(from.getBoundsInLocal()));
         double x = Math.min(word.getMinX(), over.getWidth() - width - GAP_PX);
         double below = word.getMaxY() + GAP_PX;
-        double y =
-                below + height <= over.getHeight() ? below : word.getMinY() - GAP_PX - height;
+        double y = below + height <= over.getHeight() ? below : word.getMinY() - GAP_PX - height;
         double highest = over.getHeight() - height - GAP_PX;
-        resizeRelocate(
-                Math.max(GAP_PX, x), Math.max(GAP_PX, Math.min(highest, y)), width, height);
+        resizeRelocate(Math.max(GAP_PX, x), Math.max(GAP_PX, Math.min(highest, y)), width, height);
     }
 
     /** Closes it. Returns whether it was shown; then the word has the focus again. */

@@ -87,16 +87,25 @@ public record Preferences(
      * @throws IllegalArgumentException if it is outside its range
      */
     public Preferences withTypeSizePercent(int percent) {
-        return new Preferences(percent, theme, temperatureUnit, massUnit, language, limits, window, others);
+        return new Preferences(
+                percent, theme, temperatureUnit, massUnit, language, limits, window, others);
     }
 
     public Preferences with(Theme newTheme) {
         return new Preferences(
-                typeSizePercent, newTheme, temperatureUnit, massUnit, language, limits, window, others);
+                typeSizePercent,
+                newTheme,
+                temperatureUnit,
+                massUnit,
+                language,
+                limits,
+                window,
+                others);
     }
 
     public Preferences with(TemperatureUnit unit) {
-        return new Preferences(typeSizePercent, theme, unit, massUnit, language, limits, window, others);
+        return new Preferences(
+                typeSizePercent, theme, unit, massUnit, language, limits, window, others);
     }
 
     public Preferences with(MassUnit unit) {
@@ -106,7 +115,14 @@ public record Preferences(
 
     public Preferences with(Language newLanguage) {
         return new Preferences(
-                typeSizePercent, theme, temperatureUnit, massUnit, newLanguage, limits, window, others);
+                typeSizePercent,
+                theme,
+                temperatureUnit,
+                massUnit,
+                newLanguage,
+                limits,
+                window,
+                others);
     }
 
     /**

@@ -54,7 +54,8 @@ final class WorkReader {
         if (headOf("hash").isEmpty()) {
             faults.add(
                     new TextFault(
-                            1, "the line `hash: ...` with the hash of the lesson's text is missing"));
+                            1,
+                            "the line `hash: ...` with the hash of the lesson's text is missing"));
         }
         return Optional.of(
                 new LessonWork(

@@ -69,7 +69,10 @@ public final class OnPage {
         Button button =
                 waitFor(
                         () ->
-                                robot.lookup(".snippet-buttons .word").queryAllAs(Button.class).stream()
+                                robot
+                                        .lookup(".snippet-buttons .word")
+                                        .queryAllAs(Button.class)
+                                        .stream()
                                         .filter(one -> one.getText().equals(word))
                                         .skip(index)
                                         .findFirst()

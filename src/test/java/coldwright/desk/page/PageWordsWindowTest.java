@@ -39,8 +39,7 @@ import java.util.concurrent.Executors;
 /** What the page says beside its snippets, and how it takes it away again. */
 @ExtendWith(ApplicationExtension.class)
 class PageWordsWindowTest {
-    private static final String TO_COME =
-            "Run the step’s snippet to see its figure here.";
+    private static final String TO_COME = "Run the step’s snippet to see its figure here.";
 
     private static final ExecutorService WORK =
             Executors.newCachedThreadPool(PageWordsWindowTest::daemon);
@@ -118,13 +117,18 @@ class PageWordsWindowTest {
         robot.interact(word::fire);
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals(all, bounds(robot, "Run all"), "what opens stands below the row");
-        assertTrue(robot.lookup(".lesson-actions-opened").query().getBoundsInParent().getHeight() > 20);
+        assertTrue(
+                robot.lookup(".lesson-actions-opened").query().getBoundsInParent().getHeight()
+                        > 20);
     }
 
     private static ButtonBase word(FxRobot robot, String words) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".lesson-actions-row .word").queryAllAs(ButtonBase.class).stream()
+                        robot
+                                .lookup(".lesson-actions-row .word")
+                                .queryAllAs(ButtonBase.class)
+                                .stream()
                                 .filter(one -> one.getText().equals(words))
                                 .filter(one -> one.getWidth() > 0)
                                 .findFirst()

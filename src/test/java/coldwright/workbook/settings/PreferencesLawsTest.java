@@ -110,7 +110,9 @@ class PreferencesLawsTest {
     @Test
     void whatIsNoHashIsNoAgreement() {
         ContentHash hash = ContentHash.of("a");
-        Agreements read = Agreements.read("Coldwright agreements 1\n" + hash.hex().substring(1) + " a\n").value();
+        Agreements read =
+                Agreements.read("Coldwright agreements 1\n" + hash.hex().substring(1) + " a\n")
+                        .value();
         assertEquals(Agreements.none(), read);
     }
 }

@@ -1,7 +1,6 @@
 package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
-import coldwright.bench.RunOutcome;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.CheckExpectation;
