@@ -99,7 +99,7 @@ public record DataFolder(Path path) {
             return Optional.empty();
         } catch (IOException | UnsupportedOperationException | SecurityException e) {
             return Optional.of(
-                    "what you do is not kept, for the folder %s can't be made or written to; look whether you may, or name another with -D%s=FOLDER"
+                    "your work is not saved because the folder %s can't be made or written to. Allow that, or name another with -D%s=FOLDER"
                             .formatted(path, PROPERTY));
         }
     }

@@ -2,57 +2,62 @@ package coldwright.desk.page;
 
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.layout.ScrollPage;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.prose.Typography;
 
-import javafx.beans.InvalidationListener;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** The first page: introduction, where to begin, where to continue. */
-final class HomeView extends ScrollPane {
+final class HomeView extends ScrollPage {
     private final DeskModel desk;
     private final VBox startBox = new VBox();
     private final VBox course = new VBox();
+    private boolean fillDue;
 
     HomeView(DeskModel desk, Runnable openFile) {
+        super("home");
         this.desk = desk;
-        getStyleClass().addAll("reading", "home");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        startBox.getStyleClass().add("home-begin");
+        startBox.getStyleClass().add("home-start");
         course.getStyleClass().add("home-course");
-        Button file = TextControls.button(Messages.of("home.own-lesson"), openFile);
-        Button batch = TextControls.button(Messages.of("batch.home"), desk::openBatches);
-        VBox column =
-                new VBox(
-                        TextControls.label("Coldwright", "lesson-title"),
-                        TextControls.label(Messages.of("home.what"), "home-what"),
-                        startBox,
-                        batch,
-                        course,
-                        file,
-                        new CodeSentence(Messages.of("home.caution"), "home-caution"));
+        add(
+                TextControls.label("Coldwright", "lesson-title"),
+                TextControls.label(Messages.of("home.what"), "home-what"),
+                startBox,
+                TextControls.button(Messages.of("batch.home"), desk::openBatches));
         if (KitchenTrialsView.comesWithTheProgram()) {
-            Button trials = TextControls.button(Messages.of("trials.home"), desk::openTrials);
-            column.getChildren().add(column.getChildren().indexOf(batch) + 1, trials);
+            add(TextControls.button(Messages.of("trials.home"), desk::openTrials));
         }
-        column.getStyleClass().addAll("column", "home-column");
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
-        setContent(sheet);
-        desk.lessons().addListener((InvalidationListener) value -> fill());
-        fill();
+        add(
+                TextControls.button(Messages.of("glossary.home"), () -> desk.openGlossary("")),
+                course,
+                TextControls.button(Messages.of("home.own-lesson"), openFile),
+                new CodeSentence(Messages.of("home.caution"), "home-caution"));
+        WhileShown.follow(this, this::fillSoon, desk.lessons(), desk.progress());
+        AfterFrame.after(1, this::focusFirst);
+    }
+
+    /** Many lessons change at once when their work is loaded. */
+    private void fillSoon() {
+        if (!fillDue) {
+            fillDue = true;
+            Platform.runLater(
+                    () -> {
+                        fillDue = false;
+                        fill();
+                    });
+        }
     }
 
     /** Focuses the button that most people begin with. */
@@ -85,14 +90,16 @@ final class HomeView extends ScrollPane {
                     .add(row(lesson));
         }
         course.getChildren().addAll(tracks.values());
-        AfterFrame.after(1, this::focusFirst);
+        if (getScene() != null && getScene().getFocusOwner() == null) {
+            AfterFrame.after(1, this::focusFirst);
+        }
     }
 
     private VBox track(String name) {
         VBox track = new VBox();
         track.getStyleClass().add("home-track");
         if (!name.isEmpty()) {
-            track.getChildren().add(TextControls.label(Typography.of(name), "kicker"));
+            track.getChildren().add(TextControls.label(name, "kicker"));
         }
         return track;
     }
@@ -100,7 +107,7 @@ final class HomeView extends ScrollPane {
     private Node big(String word, LessonModel lesson, String where) {
         Button button = TextControls.button(word, () -> desk.open(lesson));
         button.getStyleClass().add("home-big");
-        Label title = TextControls.label(Typography.of(where), "home-where");
+        Label title = TextControls.label(where, "home-where");
         VBox both = new VBox(button, title);
         both.getStyleClass().add("home-choice");
         return both;
@@ -119,8 +126,8 @@ final class HomeView extends ScrollPane {
                 done == 0
                         ? Messages.of("home.minutes", lesson.lesson().minutes())
                         : Messages.of("home.done", String.valueOf(done), String.valueOf(all));
-        boolean tell = done > 0 || !lesson.lesson().minutes().isEmpty();
-        Label far = TextControls.label(tell ? state : "", "home-state");
+        boolean known = done > 0 || !lesson.lesson().minutes().isEmpty();
+        Label far = TextControls.label(known ? state : "", "home-state");
         button.setAccessibleText(title + ". " + far.getText());
         VBox row = new VBox(button, far);
         row.getStyleClass().add("home-row");
