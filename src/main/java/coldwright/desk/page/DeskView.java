@@ -143,7 +143,12 @@ public final class DeskView extends StackPane {
         state.figuresBeside().set(now.figuresBeside());
         contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
         contents.setMaxWidth(contents.getPrefWidth());
-        putContents(now.contentsBeside());
+        if (desk.place().get() == ShownPage.HOME) {
+            frame.setLeft(null);
+            frame.setTop(null);
+        } else {
+            putContents(now.contentsBeside());
+        }
         if (lessonColumns != null) {
             lessonColumns.arrange(now);
         }
@@ -222,7 +227,7 @@ public final class DeskView extends StackPane {
         } else if (desk.place().get() == ShownPage.TRIALS) {
             show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
         } else if (desk.place().get() == ShownPage.HOME || is == null) {
-            show(new HomeView(desk, actions.openFile()), Messages.of("home"));
+            show(new HomeView(desk, state, actions.openFile()), Messages.of("home"));
         } else {
             openChanged(is, former);
         }
