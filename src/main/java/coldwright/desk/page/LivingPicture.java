@@ -153,7 +153,7 @@ final class LivingPicture extends VBox {
                 double at = x(degrees, left, width) - 1.6 * em;
                 label(nodes, temperature(degrees), at, height + 0.2 * em);
             }
-            label(nodes, Messages.of("home.picture.ice"), left + 0.4 * em, 0);
+            label(nodes, Messages.of("home.picture.ice"), left + 0.6 * width, 0);
         }
 
         private double x(double celsius, double left, double width) {
