@@ -252,6 +252,11 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         }
     }
 
+    /** Saves all changes and waits for it. */
+    void flush() {
+        delayedSaver.flush();
+    }
+
     private void saveAll() {
         works.replaceAll(WorkMapper::of);
         works.values().forEach(delayedSaver::changed);

@@ -58,7 +58,8 @@ public final class DelayedSaver implements AutoCloseable {
         return saved.failure().isEmpty() || !workbook.keeps();
     }
 
-    boolean flush() {
+    /** Writes all pending changes on the calling thread; returns false if some failed. */
+    public boolean flush() {
         return writes.flush();
     }
 

@@ -142,8 +142,8 @@ class BadHandInsTest {
         String good = good();
         String cut = good.substring(0, good.indexOf("lesson:") + 3);
         return Stream.of(
-                new Bad("empty", "", "there is nothing on the first line"),
-                new Bad("blank", "\n\n\n", "there is nothing on the first line"),
+                new Bad("empty", "", "the first line is empty"),
+                new Bad("blank", "\n\n\n", "the first line is empty"),
                 new Bad("a picture", "\u0089PNG\r\n\u001a\n\0\0\0", "NUL character"),
                 new Bad("another form", "my oats", "the first line is \"my oats\""),
                 new Bad("a later form", "Coldwright hand-in 9\n", "another version"),

@@ -40,11 +40,6 @@ public final class PageTour {
         }
         Hands.await(() -> found(look("home-lesson")).isPresent(), PATIENCE_S);
         Stage stage = Hands.ask(() -> (Stage) Window.getWindows().get(0));
-        Hands.act(
-                () -> {
-                    stage.setWidth(1280);
-                    stage.setHeight(800);
-                });
         Pictures pictures = new Pictures(Path.of(words[0]));
         picture(pictures, stage, "1-home");
         press("trials.home");

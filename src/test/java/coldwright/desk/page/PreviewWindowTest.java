@@ -110,16 +110,15 @@ class PreviewWindowTest {
             FxRobot robot, @TempDir Path folder) throws Exception {
         Path file = Files.writeString(folder.resolve("ripple.md"), TEXT.formatted(""));
         robot.interact(() -> desk.openFile(file));
-        await(() -> says(robot, "did not come with Coldwright"));
+        await(() -> says(robot, "didn’t come with Coldwright"));
         Button writing =
-                robot.lookup(node -> said(node).startsWith("I am writing it"))
-                        .queryAs(Button.class);
+                robot.lookup(node -> said(node).startsWith("I’m writing it")).queryAs(Button.class);
         robot.interact(writing::fire);
         WaitForAsyncUtils.waitForFxEvents();
 
         refresh(file, TEXT.formatted("\n```chek\nsugar is 60\n```\n"));
         await(() -> says(robot, "is no kind of block"));
-        assertFalse(says(robot, "did not come with Coldwright"), "asked again");
+        assertFalse(says(robot, "didn’t come with Coldwright"), "asked again");
         assertEquals(2, desk.open().get().steps().stream().filter(s -> s.number() > 0).count());
 
         refresh(file, TEXT.formatted("\nMended.\n\n## A new step\n\nIt came.\n"));
@@ -132,11 +131,10 @@ class PreviewWindowTest {
             FxRobot robot, @TempDir Path folder) throws Exception {
         Path file = Files.writeString(folder.resolve("ripple.md"), TEXT.formatted(""));
         robot.interact(() -> desk.openFile(file));
-        await(() -> says(robot, "did not come with Coldwright"));
+        await(() -> says(robot, "didn’t come with Coldwright"));
         assertFalse(says(robot, "Following ripple.md"));
         Button writing =
-                robot.lookup(node -> said(node).startsWith("I am writing it"))
-                        .queryAs(Button.class);
+                robot.lookup(node -> said(node).startsWith("I’m writing it")).queryAs(Button.class);
         robot.interact(
                 () -> {
                     writing.requestFocus();
@@ -156,11 +154,11 @@ class PreviewWindowTest {
         await(() -> desk.open().get().snippets().get(0).result().everFinished().get());
         await(() -> !says(robot, "This lesson’s text has"));
         Button end =
-                robot.lookup(node -> said(node).startsWith("I have done")).queryAs(Button.class);
+                robot.lookup(node -> said(node).startsWith("I’ve finished")).queryAs(Button.class);
         robot.interact(end::fire);
         await(() -> !says(robot, "Following ripple.md"));
         refresh(file, TEXT.formatted("More.\n"));
-        await(() -> says(robot, "did not come with Coldwright"));
+        await(() -> says(robot, "didn’t come with Coldwright"));
     }
 
     @Test
