@@ -195,12 +195,12 @@ class BadHandInsTest {
                         "a snippet made its author's",
                         good.replace("    double heat = 180;", "    double heat = 181;"),
                         "marks snippet 1 of \"Toast\" as its author's, but it was changed"),
-                new Bad("words astray", good + "\nplease be kind\n", "is no `key: value`"),
+                new Bad("words astray", good + "\nplease be kind\n", "isn't `key: value`"),
                 new Bad("an unknown key", good + "\nmark: best\n", "\"mark\" isn't a line"),
                 new Bad(
                         "code indented by tabs",
                         good.replace("    double", "\tdouble"),
-                        "indented otherwise than by four spaces"),
+                        "isn't indented by four spaces"),
                 new Bad(
                         "nested code",
                         good("Ada", "int deep = " + "(".repeat(9000) + "1" + ")".repeat(9000)),
