@@ -257,7 +257,7 @@ public final class Bench implements AutoCloseable {
             return new RunOutcome.Died(e.getMessage());
         } catch (RuntimeException | Error e) { // the worker survives compiler errors
             System.getLogger("coldwright.bench").log(System.Logger.Level.ERROR, "a run broke", e);
-            return new RunOutcome.Died("the bench broke at this snippet; run it again: " + e);
+            return new RunOutcome.Died(ExceptionMessages.text("ended.broke", e));
         }
     }
 

@@ -120,8 +120,7 @@ final class StepReplayer implements AutoCloseable {
             while (first.getCause() != null && !(first instanceof IOException)) {
                 first = first.getCause();
             }
-            throw new BenchLostException(
-                    "the bench's process can't be started: " + first.getMessage());
+            throw new BenchLostException(ExceptionMessages.text("ended.start", first.getMessage()));
         } finally {
             if (coming.isDone()) {
                 coming = null;

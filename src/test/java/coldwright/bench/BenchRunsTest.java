@@ -122,7 +122,7 @@ final class BenchRunsTest {
     void namesTheLineAtWhichItFails() {
         SnippetProblem problem =
                 threw("int[] grams = {1, 2};\n\n// the third\nint g = grams[2];\n");
-        assertEquals("place 2 does not exist; there are 2, counted from 0 to 1", problem.words());
+        assertEquals("Index 2 is out of range. The index goes from 0 to 1.", problem.words());
         assertEquals(4, problem.line());
         assertEquals(36, problem.start());
         assertTrue(problem.compilerWords().startsWith("java.lang.ArrayIndexOutOfBoundsException"));
@@ -133,7 +133,7 @@ final class BenchRunsTest {
         String above = "double share(int parts) {\n  return 1 / parts;\n}";
         SnippetProblem problem = threw("double a = 1;\ndouble b = share(0);", above);
         assertEquals(
-                "a whole number was divided by zero; check the divisor first", problem.words());
+                "A whole number was divided by zero. Check the divisor first.", problem.words());
         assertEquals(2, problem.line());
     }
 
@@ -153,15 +153,16 @@ final class BenchRunsTest {
     @Test
     void putsCommonFailuresIntoWords() {
         assertEquals(
-                "`name` holds nothing (null); give it a value first",
+                "`name` is null. Give it a value first.",
                 threw("String name = null;\nname.length();").words());
         assertEquals(
-                "`12 g` can't be read as a number", threw("Integer.parseInt(\"12 g\")").words());
+                "The string `12 g` can’t be read as a number.",
+                threw("Integer.parseInt(\"12 g\")").words());
         assertEquals(
-                "a method calls itself without end; give it a case in which it stops",
+                "A method calls itself without end. Give it a case in which it returns.",
                 threw("int deep(int n) { return deep(n + 1) + 1; }\ndeep(0)").words());
         assertEquals(
-                "this list can't be changed; copy it first: `new ArrayList<>(list)`",
+                "This list can’t be changed. Copy it first: `new ArrayList<>(list)`.",
                 threw("List.of(1).add(2);").words());
     }
 

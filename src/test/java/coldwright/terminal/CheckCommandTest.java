@@ -37,14 +37,14 @@ class CheckCommandTest {
         assertEquals(ExitCode.FAILED, typedSession.obey("check", BURNT));
         String expected =
                 """
-                F:10: snippet, expected to run to its end, got: a whole number was divided by zero; check the divisor first
-                F:14: snippet, expected to run to its end, got: `unknownThing` is not known here; is it spelled right, and declared above?
+                F:10: snippet, expected to run to its end, got: A whole number was divided by zero. Check the divisor first.
+                F:14: snippet, expected to run to its end, got: Cannot find symbol `unknownThing`. Is it spelled right and declared above?
                 F:18: heat, expected 180 within 5, got 200
                 F:19: heat > 300, expected true, got false
-                F:21: soot, expected 1 within 1, got `soot` is not known here; is it spelled right, and declared above?
+                F:21: soot, expected 1 within 1, got Cannot find symbol `soot`. Is it spelled right and declared above?
                 F:22: "black" + heat, expected 3 within 1, got black200, of type String
                 F:23: heat, expected true, got 200, of type int
-                F:24: List.of(1).get(7), expected 1 within 1, got this failed with IndexOutOfBoundsException: Index: 7 Size: 1
+                F:24: List.of(1).get(7), expected 1 within 1, got This failed with IndexOutOfBoundsException: Index: 7 Size: 1
                 1 lesson, 3 snippets, 7 check lines: 8 failures
                 1 of 7 check lines held, 0 of those with a published source
                 """;
@@ -169,7 +169,7 @@ class CheckCommandTest {
                 typedSession
                         .out()
                         .contains(
-                                "got `syrup` is not known here: the snippet on line 5 did not get to its end"),
+                                "got Cannot find symbol `syrup` because the snippet on line 5 did not get to its end"),
                 typedSession.out());
     }
 
@@ -205,7 +205,7 @@ class CheckCommandTest {
         assertEquals(
                 """
                 F:13: the text says 25.1, the calculator gives 25.04
-                F:14: the text says −3, but `missing` gives nothing: `missing` is not known here; is it spelled right, and declared above?
+                F:14: the text says −3, but `missing` gives nothing: Cannot find symbol `missing`. Is it spelled right and declared above?
                 F:19: the text says 30, the calculator gives 25.0
                 1 lesson, 1 snippet, 1 check line, 6 held numbers: 3 failures
                 1 of 1 check line held, 1 of those with a published source

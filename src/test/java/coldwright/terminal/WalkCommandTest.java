@@ -250,7 +250,7 @@ class WalkCommandTest {
                 typedSession
                         .out()
                         .contains(
-                                "Line 1: a whole number was divided by zero; check the divisor first\n"),
+                                "Line 1: A whole number was divided by zero. Check the divisor first.\n"),
                 typedSession.out());
         assertTrue(
                 typedSession.out().contains("Checked: 1 of 7 lines hold. Not yet:\n"),

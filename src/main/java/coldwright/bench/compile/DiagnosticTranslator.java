@@ -54,40 +54,30 @@ final class DiagnosticTranslator {
     /** Rejects text that isn't worth compiling. */
     void refuseOddText(String text) throws CompilationFailedException {
         if (text.length() > MOST_CHARACTERS) {
-            throw refusal(
-                    0,
-                    text.length(),
-                    "this snippet is %d characters long; the bench takes up to %d: make it shorter"
-                            .formatted(text.length(), MOST_CHARACTERS));
+            throw refusal(0, text.length(), "limit.long", text.length(), MOST_CHARACTERS);
         }
         int deep = tooDeep(text);
         if (deep >= 0) {
-            throw refusal(
-                    deep,
-                    deep + 1,
-                    "more than %d brackets are open here; the bench takes no more: work out a part of it in a line of its own"
-                            .formatted(MOST_OPEN_BRACKETS));
+            throw refusal(deep, deep + 1, "limit.deep", MOST_OPEN_BRACKETS);
         }
         JavaSource source = JavaSource.of(text);
         Optional<JavaToken> open = source.unclosedComment();
         if (open.isPresent()) {
-            int remark = open.get().start();
-            throw refusal(remark, remark + 2, "this remark has no end; close it with `*/`");
+            int start = open.get().start();
+            throw refusal(start, start + 2, "error.unclosed.comment");
         }
         for (JavaToken token : source.tokens()) {
             String name = source.text(token);
             if (token.kind() == Kind.WORD && UNNAMED_VALUE.matcher(name).matches()) {
-                throw refusal(
-                        token.start(),
-                        token.end(),
-                        "`%s` is not known here; give a value a name to use it again: `var cold = …;`"
-                                .formatted(name));
+                throw refusal(token.start(), token.end(), "symbol.unnamed", name);
             }
         }
     }
 
-    private static CompilationFailedException refusal(int start, int end, String words) {
-        return new CompilationFailedException(List.of(new CompileProblem(start, end, words, "")));
+    private static CompilationFailedException refusal(
+            int start, int end, String key, Object... values) {
+        return new CompilationFailedException(
+                List.of(new CompileProblem(start, end, ErrorText.of(key, values), "")));
     }
 
     /**
@@ -98,25 +88,15 @@ final class DiagnosticTranslator {
         Optional<Diag> first = shell.diagnostics(part).filter(Diag::isError).findFirst();
         if (first.isEmpty()) {
             return List.of(
-                    new CompileProblem(
-                            piece.start(),
-                            text.length(),
-                            "Java does not understand this statement: is something missing in it?",
-                            ""));
+                    new CompileProblem(piece.start(), text.length(), ErrorText.of("unknown"), ""));
         }
-        CompilerDiagnostic compilerDiagnostic = CompilerDiagnostic.of(first.get(), text, piece);
+        CompilerDiagnostic error = CompilerDiagnostic.of(first.get(), text, piece);
         return List.of(
-                SyntaxMessages.of(compilerDiagnostic)
-                        .or(() -> CallMessages.of(compilerDiagnostic))
-                        .or(
-                                () ->
-                                        SemanticMessages.of(compilerDiagnostic, near)
-                                                .map(compilerDiagnostic::complaint))
+                SyntaxMessages.of(error)
+                        .or(() -> CallMessages.of(error))
+                        .or(() -> SemanticMessages.of(error, near).map(error::complaint))
                         .orElseGet(
-                                () ->
-                                        compilerDiagnostic.complaint(
-                                                "Java does not understand this: "
-                                                        + compilerDiagnostic.firstLine())));
+                                () -> error.complaint(ErrorText.of("other", error.firstLine()))));
     }
 
     /** Names in a declaration that nothing declares. */

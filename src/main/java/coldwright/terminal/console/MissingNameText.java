@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
  * typing error that isn't there.
  */
 public final class MissingNameText {
-    private static final Pattern UNKNOWN = Pattern.compile("`(\\w+)[^`]*` is not known here[;,].*");
+    private static final Pattern UNKNOWN =
+            Pattern.compile("Cannot find symbol `(\\w+)[^`]*`\\. .*");
 
     private final Map<String, String> failed = new LinkedHashMap<>();
 
@@ -33,7 +34,7 @@ public final class MissingNameText {
                         one ->
                                 unknown.replaceFirst(
                                         Matcher.quoteReplacement(
-                                                "`%s` is not known here: %s did not get to its end"
+                                                "Cannot find symbol `%s` because %s did not get to its end"
                                                         .formatted(name, one))))
                 .orElse(words);
     }

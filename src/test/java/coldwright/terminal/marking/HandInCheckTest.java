@@ -122,20 +122,20 @@ class HandInCheckTest {
                 2 of 4: Ben-01-oats.handin.txt: Ben, Toasted oats
                   Toast: 0 of 2 snippets run, 0 of 2 check lines hold
                     forecast: “How hot?”: nothing said; right is 140
-                    snippet 1, line 2: a whole number was divided by zero; check the divisor
-                    first
-                    snippet 2, line 1: `heat` is not known here: snippet 1 of “Toast” did not
-                    get to its end
-                    heat, expected 140 within 5, got `heat` is not known here: snippet 1 of
-                    “Toast” did not get to its end
-                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here:
-                    snippet 2 of “Toast” did not get to its end
+                    snippet 1, line 2: A whole number was divided by zero. Check the divisor
+                    first.
+                    snippet 2, line 1: Cannot find symbol `heat` because snippet 1 of “Toast”
+                    did not get to its end
+                    heat, expected 140 within 5, got Cannot find symbol `heat` because snippet 1
+                    of “Toast” did not get to its end
+                    bakeMinutes > 10, expected true, got Cannot find symbol `bakeMinutes`
+                    because snippet 2 of “Toast” did not get to its end
                   Eat: 0 of 1 snippet runs, 0 of 1 check line holds
-                    snippet 1, line 1: `heat` is not known here: snippet 1 of “Toast” did not
-                    get to its end
-                    ready, expected 180 within 0, got `ready` is not known here: snippet 1 of
-                    “Eat” did not get to its end; nothing was changed in this step, only above
-                    it
+                    snippet 1, line 1: Cannot find symbol `heat` because snippet 1 of “Toast”
+                    did not get to its end
+                    ready, expected 180 within 0, got Cannot find symbol `ready` because snippet
+                    1 of “Eat” did not get to its end; nothing was changed in this step, only
+                    above it
                 3 of 4: Cy-01-oats.handin.txt
                   line 1: the first line is "my oats"; it must be "Coldwright hand-in 1"
                 4 of 4: Dee-01-oats.handin.txt: Dee, Toasted oats
