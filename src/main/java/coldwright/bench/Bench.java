@@ -65,7 +65,7 @@ public final class Bench implements AutoCloseable {
     }
 
     /**
-     * Runs a snippet after those above it.
+     * Runs a snippet after those above it, all of them confined.
      *
      * @param above the snippets above, in order
      * @param watcher receives events during the run
@@ -73,18 +73,20 @@ public final class Bench implements AutoCloseable {
      */
     public CompletableFuture<FinishedRun> run(
             List<String> above, String snippet, RunListener watcher) {
-        return run(SnippetSource.of(above, snippet), watcher);
+        return run(SnippetSource.of(above, snippet), SnippetRights.CONFINED, watcher);
     }
 
     /**
      * Runs a snippet after those above it, all at the current positions of their dials.
      *
      * @param snippets the snippets from the top, the one to run last
+     * @param rights what they may do; what goes beyond is rejected before anything runs
      * @param watcher receives events during the run
      * @return the finished run; fails only by cancellation, when the bench is closed
      */
-    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
-        return add(new RunJob(snippets, record(watcher)));
+    public CompletableFuture<FinishedRun> run(
+            List<SnippetSource> snippets, SnippetRights rights, RunListener watcher) {
+        return add(new RunJob(snippets, rights, record(watcher)));
     }
 
     /**
@@ -112,6 +114,11 @@ public final class Bench implements AutoCloseable {
             dropped.answer().cancel(false);
         }
         return asked.answer();
+    }
+
+    /** The next run starts in a fresh process: nothing of the runs before outlives them. */
+    public void startAfresh() {
+        live.startAfresh();
     }
 
     private RunOutput record(RunListener watcher) {
@@ -244,7 +251,8 @@ public final class Bench implements AutoCloseable {
 
     private RunOutcome outcome(RunJob job) {
         try {
-            List<StepRun> runs = snippetCompilation.compile(job.snippets(), job::stopped);
+            List<StepRun> runs =
+                    snippetCompilation.compile(job.snippets(), job.rights(), job::stopped);
             job.record().compiled();
             return live.run(job, runs);
         } catch (SnippetCompilation.RejectedSnippet e) {

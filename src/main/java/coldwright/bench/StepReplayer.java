@@ -46,6 +46,7 @@ final class StepReplayer implements AutoCloseable {
     private BenchProcess process;
     private boolean tainted;
     private volatile BenchProcess executing;
+    private volatile boolean afresh;
 
     /**
      * A replayer without a process yet.
@@ -63,9 +64,10 @@ final class StepReplayer implements AutoCloseable {
 
     RunOutcome run(RunJob job, List<StepRun> runs) {
         int reach = replayState.reach(runs);
-        if (process != null && (!process.alive() || reach < 0 && !canForget())) {
+        if (process != null && (afresh || !process.alive() || reach < 0 && !canForget())) {
             discard();
         }
+        afresh = false;
         boolean fresh = false;
         if (process == null) {
             if (!takeSpare(job)) {
@@ -147,6 +149,9 @@ final class StepReplayer implements AutoCloseable {
                     replayState.knows(run.step()) ? run.ordersAgain(loud) : run.orders(loud),
                     loud);
         }
+        if (job.rights() == SnippetRights.CONFINED) {
+            script.requireConfined(runs);
+        }
         replayState.startStep(runs.subList(from, upTo));
         long start = System.nanoTime();
         ExecutionReply answer;
@@ -222,6 +227,11 @@ final class StepReplayer implements AutoCloseable {
             process = null;
         }
         replayState.forget();
+    }
+
+    /** The next run gets another process. May be called from other threads. */
+    void startAfresh() {
+        afresh = true;
     }
 
     /** The process that is executing orders; null if none. May be called from other threads. */

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.text.TextFile;
+
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
@@ -12,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntUnaryOperator;
 
 /** Builds a lesson from its top-level blocks, in order. */
@@ -22,6 +25,7 @@ final class LessonBuilder {
     private final String fileName;
     private final FaultList faults;
     private final BlockCloser.Closed source;
+    private final Function<String, TextFile> files;
     private final ProseCleaner cleaner;
     private final List<LessonPart> opening = new ArrayList<>();
     private final List<LessonStep> steps = new ArrayList<>();
@@ -36,17 +40,31 @@ final class LessonBuilder {
     private boolean anySnippet;
     private boolean emptyTitle;
 
-    LessonBuilder(String fileName, FaultList faults, BlockCloser.Closed source) {
+    LessonBuilder(
+            String fileName,
+            FaultList faults,
+            BlockCloser.Closed source,
+            Function<String, TextFile> files) {
         this.fileName = fileName;
         this.faults = faults;
         this.source = source;
+        this.files = files;
         this.cleaner = new ProseCleaner(faults, source::lineInFile);
     }
 
     /** A lesson without content, only with its faults. */
     static Lesson unreadable(String fileName, FaultList faults) {
         return new Lesson(
-                fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder(), "");
+                fileName,
+                nameOf(fileName),
+                "",
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                faults.inOrder(),
+                "");
     }
 
     void add(Node block) {
@@ -126,6 +144,8 @@ final class LessonBuilder {
                         && LessonHeader.isMeant(comment.getLiteral(), directlyUnderTitle);
         if (isHeader) {
             header = LessonHeader.read(comment.getLiteral(), linesFrom(comment, 0), faults);
+            int line = ProseCleaner.lineOf(comment, source::lineInFile);
+            opening.addAll(AskedFile.snippet(header.asks(), line, files, faults));
         }
     }
 
@@ -286,6 +306,7 @@ final class LessonBuilder {
                 header.track(),
                 header.minutes(),
                 header.needs(),
+                header.asks(),
                 opening,
                 steps,
                 faults.inOrder(),

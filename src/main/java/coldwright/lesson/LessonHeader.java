@@ -15,11 +15,12 @@ import java.util.regex.Pattern;
  * @param track the lesson's part of the course; may be empty
  * @param minutes its duration; may be empty
  * @param needs things that the learner needs; may be empty
+ * @param asks what its snippets need beyond what lessons may do; may be empty
  */
-record LessonHeader(String track, String minutes, String needs) {
-    static final LessonHeader NONE = new LessonHeader("", "", "");
+record LessonHeader(String track, String minutes, String needs, String asks) {
+    static final LessonHeader NONE = new LessonHeader("", "", "", "");
 
-    private static final List<String> KEYS = List.of("track", "minutes", "needs");
+    private static final List<String> KEYS = List.of("track", "minutes", "needs", "asks");
     private static final Pattern KEY = Pattern.compile("\\p{L}[\\p{L} _-]*");
 
     /** Whether a comment before the first step is the header. */
@@ -42,7 +43,8 @@ record LessonHeader(String track, String minutes, String needs) {
         return new LessonHeader(
                 values.getOrDefault("track", ""),
                 values.getOrDefault("minutes", ""),
-                values.getOrDefault("needs", ""));
+                values.getOrDefault("needs", ""),
+                values.getOrDefault("asks", ""));
     }
 
     /** Stores one entry; returns its error if it has one. */
@@ -59,9 +61,15 @@ record LessonHeader(String track, String minutes, String needs) {
                                     key,
                                     NearestWord.to(key, KEYS)
                                             .map(": did you mean \"%s\"?"::formatted)
-                                            .orElse("; it may say track, minutes and needs")));
+                                            .orElse(
+                                                    "; it may say track, minutes, needs and asks")));
         }
         String value = text.substring(text.indexOf(':') + 1).strip();
+        if (key.equals("asks") && !value.equals("everything") && !AskedFile.isMeantBy(value)) {
+            return Optional.of(
+                    "\"%s\" can't be asked for; write `asks: read NAME` with a file beside the lesson, or `asks: everything`"
+                            .formatted(value));
+        }
         return values.putIfAbsent(key, value) == null
                 ? Optional.empty()
                 : Optional.of("\"%s\" is said twice; take one of them out".formatted(key));

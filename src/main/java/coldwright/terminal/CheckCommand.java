@@ -29,7 +29,7 @@ import java.util.concurrent.Callable;
         name = "check",
         customSynopsis = {
             "coldwright check [-h] [--brief] [--seconds=N] [--table=FILE.csv]",
-            "                        LESSON..."
+            "                        [--trust] LESSON..."
         },
         description = {
             "Runs every snippet of the lessons, every line of their checks and every number that their text holds to the calculator. For each failure it"
@@ -84,6 +84,13 @@ final class CheckCommand implements Callable<Integer> {
             description = "Of hand-ins: only the table, not what came of each step.")
     private boolean brief;
 
+    @Option(
+            names = "--trust",
+            description =
+                    "Let the snippets do all that you may do. Without it they can't use files, the"
+                            + " network or other programs.")
+    private boolean trust;
+
     CheckCommand(TerminalScreen screen, LessonFolder shelf) {
         this.screen = screen;
         this.courseLessons = shelf;
@@ -101,7 +108,8 @@ final class CheckCommand implements Callable<Integer> {
                                 courseLessons,
                                 patience(FOR_HAND_INS),
                                 Optional.ofNullable(table),
-                                brief)
+                                brief,
+                                trust)
                         .check(words);
             }
             if (table != null || brief) {
@@ -114,7 +122,8 @@ final class CheckCommand implements Callable<Integer> {
             screen.complain(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
         }
-        return new ParallelLessonChecks(screen, patience(BlockingBench.PATIENCE)).check(lessons);
+        return new ParallelLessonChecks(screen, patience(BlockingBench.PATIENCE), trust)
+                .check(lessons);
     }
 
     /** Catches {@code --table} without a file name: it takes the hand-ins' name as its own. */

@@ -92,8 +92,8 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(
             names = "--trust",
             description =
-                    "Let snippets run that did not come with Coldwright, of another lesson or of a"
-                            + " hand-in, without asking.")
+                    "Let the snippets do all that you may do, without asking. Without it they can't"
+                            + " use files, the network or other programs.")
     private boolean trust;
 
     @Option(
@@ -115,18 +115,12 @@ final class HandoutCommand implements Callable<Integer> {
             List<Lesson> lessons = LessonArguments.lessons(words, courseLessons);
             Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
             List<Path> files = lessons.stream().map(place).toList();
-            if (!mayRun(lessons, handoutOptions)
-                    || !PrintFile.mayWrite(files, "-o", replace, screen)) {
+            if (!PrintFile.mayWrite(files, "-o", replace, screen)) {
                 return ExitCode.FAILED;
             }
-            List<Lesson> unrun = unrun(lessons, handoutOptions);
             int worst = ExitCode.DONE;
             for (Lesson lesson : lessons) {
-                boolean runs = !unrun.contains(lesson);
-                worst =
-                        Math.max(
-                                worst,
-                                write(lesson, handoutOptions, place.apply(lesson), pdf, runs));
+                worst = Math.max(worst, write(lesson, handoutOptions, place.apply(lesson), pdf));
             }
             return worst;
         } catch (IllegalArgumentException e) {
@@ -135,30 +129,16 @@ final class HandoutCommand implements Callable<Integer> {
         }
     }
 
-    /** A stranger's or a learner's snippets run only with the user's consent. */
-    private boolean mayRun(List<Lesson> lessons, HandoutOptions handoutOptions) {
+    /** Asks when a snippet of the lesson, or of a learner's work, first goes beyond. */
+    private boolean mayGoBeyond(Lesson lesson, HandoutOptions handoutOptions) {
         if (trust || handoutOptions.edition() == HandoutEdition.BLANK) {
-            return true;
+            return trust;
         }
-        RunConsent runConsent = new RunConsent(screen, courseLessons);
-        List<Lesson> strange = lessons.stream().filter(one -> !runConsent.isOurs(one)).toList();
-        if (strange.isEmpty() && handoutOptions.work().isEmpty()) {
-            return true;
-        }
+        RunConsent consent = new RunConsent(screen);
         try (Workbook workbook = Workbook.open(folder)) {
-            for (Lesson lesson : strange) {
-                if (!runConsent.ask(lesson, workbook)) {
-                    screen.complain(RunConsent.refusal(lesson));
-                    return false;
-                }
-            }
-            if (handoutOptions.work().isPresent()
-                    && !runConsent.ask(handoutOptions.work().get(), workbook)) {
-                screen.complain(RunConsent.refusal(work.toString()));
-                return false;
-            }
+            return consent.ask(lesson, workbook)
+                    && handoutOptions.work().stream().allMatch(one -> consent.ask(one, workbook));
         }
-        return true;
     }
 
     /** A file name for one of several lessons, such as {@code out-02-salt.pdf}. */
@@ -193,13 +173,12 @@ final class HandoutCommand implements Callable<Integer> {
                                                 .formatted(path, HandIn.ENDING)));
     }
 
-    private int write(
-            Lesson lesson, HandoutOptions handoutOptions, Path to, boolean pdf, boolean runs) {
+    private int write(Lesson lesson, HandoutOptions handoutOptions, Path to, boolean pdf) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return ExitCode.FAILED;
         }
-        Map<Integer, SnippetOutput> given = runs ? run(lesson, handoutOptions) : Map.of();
+        Map<Integer, SnippetOutput> given = run(lesson, handoutOptions);
         String html = Handout.html(lesson, given, handoutOptions);
         try {
             WholeFile.write(to, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
@@ -212,23 +191,10 @@ final class HandoutCommand implements Callable<Integer> {
         return failed || !lesson.faults().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
 
-    /**
-     * The lessons that are not run. A blank handout needs runs only for the axes of its figures, so
-     * an untrusted lesson gets lines to write on instead.
-     */
-    private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions handoutOptions) {
-        RunConsent runConsent = new RunConsent(screen.withoutAsker(), courseLessons);
-        List<Lesson> strange = lessons.stream().filter(one -> !runConsent.isOurs(one)).toList();
-        if (trust || handoutOptions.edition() != HandoutEdition.BLANK || strange.isEmpty()) {
-            return List.of();
-        }
-        try (Workbook workbook = Workbook.open(folder)) {
-            return strange.stream().filter(one -> !runConsent.ask(one, workbook)).toList();
-        }
-    }
-
-    private static Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions handoutOptions) {
-        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
+    private Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions handoutOptions) {
+        try (BlockingBench runs =
+                new BlockingBench(
+                        BlockingBench.PATIENCE, () -> mayGoBeyond(lesson, handoutOptions))) {
             return HandoutPlay.of(
                     lesson,
                     handoutOptions,

@@ -20,6 +20,7 @@ import picocli.CommandLine.Parameters;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 
 /** {@code walk LESSON [--all] [--teacher] [-o FOLDER]}. */
 @Command(
@@ -62,8 +63,8 @@ final class WalkCommand implements Callable<Integer> {
     @Option(
             names = "--trust",
             description =
-                    "Let the snippets of a lesson run that did not come with Coldwright, without"
-                            + " asking.")
+                    "Let the snippets do all that you may do, without asking. Without it they can't"
+                            + " use files, the network or other programs.")
     private boolean trust;
 
     WalkCommand(TerminalScreen screen, LessonFolder shelf, DataFolder data) {
@@ -92,23 +93,17 @@ final class WalkCommand implements Callable<Integer> {
             lesson.faults().forEach(fault -> screen.complain(fault.toString()));
             return ExitCode.FAILED;
         }
-        RunConsent runConsent = new RunConsent(screen, courseLessons);
-        boolean may = trust || runConsent.isOurs(lesson);
         if (all || screen.asker().isEmpty()) {
             TerminalScreen silent = screen.withoutAsker();
-            if (!may) {
-                screen.complain(RunConsent.refusal(lesson));
-                return ExitCode.FAILED;
-            }
-            return walk(lesson, figures, silent, WalkWork.none(lesson, silent));
+            return walk(lesson, figures, silent, WalkWork.none(lesson, silent), () -> trust);
         }
         try (Workbook workbook = Workbook.open(data)) {
-            if (!may && !runConsent.ask(lesson, workbook)) {
-                screen.complain(RunConsent.refusal(lesson));
-                return ExitCode.FAILED;
-            }
             return walk(
-                    lesson, figures, screen, WalkWork.in(workbook, lesson, keyOf(lesson), screen));
+                    lesson,
+                    figures,
+                    screen,
+                    WalkWork.in(workbook, lesson, keyOf(lesson), screen),
+                    () -> trust || new RunConsent(screen).ask(lesson, workbook));
         }
     }
 
@@ -127,8 +122,13 @@ final class WalkCommand implements Callable<Integer> {
         return FigureFolder.at(ofSeveral ? folder.resolve(name) : folder);
     }
 
-    private int walk(Lesson lesson, FigureFolder figures, TerminalScreen on, WalkWork work) {
-        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
+    private int walk(
+            Lesson lesson,
+            FigureFolder figures,
+            TerminalScreen on,
+            WalkWork work,
+            BooleanSupplier mayGoBeyond) {
+        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE, mayGoBeyond)) {
             LessonWalk walk = new LessonWalk(lesson, runs, on, figures, work, teacher);
             return walk.go(on.asker().isPresent()) == 0 ? ExitCode.DONE : ExitCode.FAILED;
         }

@@ -45,7 +45,8 @@ final class Benches {
 
     static FinishedRun run(Bench bench, List<SnippetSource> snippets) {
         try {
-            return bench.run(snippets, RunListener.NONE).get(HUNG_SECONDS, TimeUnit.SECONDS);
+            return bench.run(snippets, SnippetRights.EVERYTHING, RunListener.NONE)
+                    .get(HUNG_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException | ExecutionException | TimeoutException e) {
             throw new AssertionError("the run hung: " + snippets, e);
         }

@@ -84,7 +84,7 @@ class BadHandInsTest {
         Path lessons = Files.createDirectory(folder.resolve("lessons"));
         Files.writeString(lessons.resolve("01-oats.md"), TEXT);
         shelf = LessonFolder.in(lessons);
-        blockingBench = new BlockingBench(PATIENT::get);
+        blockingBench = new BlockingBench(PATIENT::get, () -> true);
     }
 
     @AfterAll
@@ -321,7 +321,7 @@ class BadHandInsTest {
 
     @Test
     void aHandInThatHangsEverywhereIsGivenUp() {
-        BlockingBench short_ = new BlockingBench(Duration.ofSeconds(2));
+        BlockingBench short_ = new BlockingBench(Duration.ofSeconds(2), () -> true);
         try (short_) {
             short_.allow(Duration.ofSeconds(3));
             List<String> told = new ArrayList<>();
@@ -347,7 +347,8 @@ class BadHandInsTest {
         Path table = folder.resolve("marks.csv");
         TypedSession typedSession = TypedSession.nobody();
         ClassMarking checks =
-                new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.of(table), true);
+                new ClassMarking(
+                        typedSession.screen(), shelf, PATIENCE, Optional.of(table), true, true);
         assertEquals(ExitCode.DONE, checks.check(List.of(school.toString())), typedSession::out);
         assertTrue(typedSession.out().contains("notes.txt was left alone"), typedSession.out());
         assertFalse(typedSession.out().contains("forecast: "), "brief");
@@ -373,7 +374,7 @@ class BadHandInsTest {
         Files.writeString(school.resolve("a" + HandIn.ENDING), good());
         Files.writeString(school.resolve("b" + HandIn.ENDING), good());
         TypedSession typedSession = TypedSession.nobody();
-        new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.empty(), false)
+        new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.empty(), false, true)
                 .check(List.of(school.toString()));
         assertTrue(
                 typedSession.out().contains("the same learner handed this lesson in as"),

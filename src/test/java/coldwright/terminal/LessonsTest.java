@@ -27,7 +27,7 @@ class LessonsTest {
 
     @TestFactory
     Stream<DynamicTest> aLessonPasses() throws IOException {
-        return ParallelLessonChecks.begin(lessons(), BlockingBench.PATIENCE).stream()
+        return ParallelLessonChecks.begin(lessons(), BlockingBench.PATIENCE, false).stream()
                 .map(
                         turn ->
                                 DynamicTest.dynamicTest(

@@ -1,5 +1,6 @@
 package coldwright.bench.compile;
 
+import coldwright.bench.confine.RefusedName;
 import coldwright.source.JavaSource;
 import coldwright.source.JavaToken;
 import coldwright.source.JavaToken.Kind;
@@ -115,6 +116,17 @@ final class DiagnosticTranslator {
                             String.format(Locale.ROOT, "cannot find symbol: %s", one)));
         }
         return complaints;
+    }
+
+    /** A name that a confined snippet may not use, where its text has it. */
+    static CompileProblem refused(String text, int statementStart, RefusedName name) {
+        int start = placeOf(name.word(), text, statementStart);
+        boolean there = text.startsWith(name.word(), start);
+        int end =
+                there
+                        ? start + name.word().length()
+                        : LineIndex.endOf(text, LineIndex.lineAt(text, start));
+        return new CompileProblem(start, end, name.words(), "");
     }
 
     private static int placeOf(String name, String text, int from) {

@@ -35,15 +35,14 @@ final class OpenLessons {
         this.permissions = new RunPermissions(workStore);
     }
 
-    /** Adds a lesson that comes with the program: its snippets may run. */
+    /** Adds a lesson that comes with the program. */
     void layFromProgram(Lesson lesson) {
-        permissions.comesWithTheProgram(lesson);
-        lay(new LessonModel(lesson, queue, window));
+        lay(modelOf(lesson, LessonKey.ofCourse(lesson.name())));
     }
 
     /** Adds a lesson that was read from a file. */
     LessonModel layFromFile(Lesson lesson) {
-        return lay(modelOf(lesson));
+        return lay(modelOf(lesson, LessonKey.ofFile(Path.of(lesson.file()))));
     }
 
     private LessonModel lay(LessonModel model) {
@@ -54,14 +53,13 @@ final class OpenLessons {
 
     /** Replaces a lesson by its file's new text, and moves the work to it. */
     LessonModel replace(LessonModel former, Lesson read) {
-        LessonModel model = modelOf(read);
+        LessonModel model = modelOf(read, LessonKey.ofFile(Path.of(read.file())));
         all.set(all.indexOf(former), model);
         workStore.replaced(former, model);
         return model;
     }
 
-    private LessonModel modelOf(Lesson lesson) {
-        LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
+    private LessonModel modelOf(Lesson lesson, LessonKey key) {
         LessonModel model =
                 new LessonModel(
                         lesson, key, new RunContext(queue, window, permissions.gateOf(lesson)));
@@ -81,7 +79,7 @@ final class OpenLessons {
                 .reduce((first, second) -> second);
     }
 
-    /** The learner agrees to run a lesson's snippets. */
+    /** The learner lets a lesson's snippets do everything. */
     void agree(LessonModel lesson) {
         permissions.agree(lesson.lesson());
         lesson.gate().unlock();

@@ -19,10 +19,12 @@ public final class ParallelLessonChecks {
 
     private final TerminalScreen screen;
     private final Duration patience;
+    private final boolean trust;
 
-    public ParallelLessonChecks(TerminalScreen screen, Duration patience) {
+    public ParallelLessonChecks(TerminalScreen screen, Duration patience, boolean trust) {
         this.screen = screen;
         this.patience = patience;
+        this.trust = trust;
     }
 
     /** A lesson and its future report. */
@@ -41,7 +43,7 @@ public final class ParallelLessonChecks {
     /** Checks lessons and returns the exit code. */
     public int check(List<Lesson> lessons) {
         List<LessonCheck.Report> reports = new ArrayList<>();
-        for (Turn turn : begin(lessons, patience)) {
+        for (Turn turn : begin(lessons, patience, trust)) {
             LessonCheck.Report report = turn.report();
             report.failures().forEach(screen::say);
             reports.add(report);
@@ -53,24 +55,25 @@ public final class ParallelLessonChecks {
      * Starts to play lessons.
      *
      * @param patience how long one snippet may run
+     * @param trust whether snippets may do everything
      * @return a turn for each lesson, in order
      */
-    public static List<Turn> begin(List<Lesson> lessons, Duration patience) {
+    public static List<Turn> begin(List<Lesson> lessons, Duration patience, boolean trust) {
         List<Turn> turns =
                 lessons.stream()
                         .map(lesson -> new Turn(lesson, new CompletableFuture<>()))
                         .toList();
         Queue<Turn> waiting = new ConcurrentLinkedQueue<>(turns);
         for (int i = 0; i < Math.min(MOST_AT_A_TIME, turns.size()); i++) {
-            Thread worker = new Thread(() -> work(waiting, patience), "check-" + (i + 1));
+            Thread worker = new Thread(() -> work(waiting, patience, trust), "check-" + (i + 1));
             worker.setDaemon(true);
             worker.start();
         }
         return turns;
     }
 
-    private static void work(Queue<Turn> waiting, Duration patience) {
-        try (BlockingBench runs = new BlockingBench(patience)) {
+    private static void work(Queue<Turn> waiting, Duration patience, boolean trust) {
+        try (BlockingBench runs = new BlockingBench(patience, () -> trust)) {
             for (Turn turn = waiting.poll(); turn != null; turn = waiting.poll()) {
                 try {
                     turn.pending().complete(LessonCheck.of(turn.lesson(), runs));

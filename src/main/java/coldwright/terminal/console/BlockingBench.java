@@ -6,6 +6,8 @@ import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetRights;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.lesson.Prelude;
 import coldwright.play.BlockingRunner;
 
@@ -18,6 +20,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /** A bench that waits for each run and stops it after a time limit. */
@@ -44,17 +47,27 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
             "it was not run, for what stands above it used up all the time there was";
 
     private final Supplier<Duration> patience;
+    private final BooleanSupplier mayGoBeyond;
+    private SnippetRights rights = SnippetRights.CONFINED;
     private Bench bench = open();
     private boolean ready;
+    private boolean asked;
     private Optional<Duration> left = Optional.empty();
 
-    public BlockingBench(Duration patience) {
-        this(() -> patience);
+    /**
+     * A bench whose runs are confined.
+     *
+     * @param patience how long a run may take
+     * @param mayGoBeyond asked once, when a snippet first wants more than it may do confined
+     */
+    public BlockingBench(Duration patience, BooleanSupplier mayGoBeyond) {
+        this(() -> patience, mayGoBeyond);
     }
 
     /** With a time limit that may differ from run to run. */
-    public BlockingBench(Supplier<Duration> patience) {
+    public BlockingBench(Supplier<Duration> patience, BooleanSupplier mayGoBeyond) {
         this.patience = patience;
+        this.mayGoBeyond = mayGoBeyond;
     }
 
     private static Bench open() {
@@ -86,7 +99,15 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
                     new RunOutcome.Died(USED_UP), "", false, List.of(), Duration.ZERO);
         }
         FinishedRun run = run(above, snippet, limit);
-        left = left.map(all -> all.minus(run.elapsed()));
+        if (run.outcome().beyond() && !asked) {
+            asked = true;
+            if (mayGoBeyond.getAsBoolean()) {
+                rights = SnippetRights.EVERYTHING;
+                run = run(above, snippet, limit);
+            }
+        }
+        Duration elapsed = run.elapsed();
+        left = left.map(all -> all.minus(elapsed));
         return run;
     }
 
@@ -94,8 +115,8 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         AtomicBoolean compiled = new AtomicBoolean();
         CompletableFuture<FinishedRun> running =
                 bench.run(
-                        above,
-                        snippet,
+                        SnippetSource.of(above, snippet),
+                        rights,
                         new RunListener() {
                             @Override
                             public void compiled() {
@@ -116,6 +137,13 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         } catch (ExecutionException e) {
             throw new IllegalStateException("a run failed", e);
         }
+    }
+
+    /** The next run starts in a fresh process, so that nothing of the runs before outlives them. */
+    public void startAfresh() {
+        bench.startAfresh();
+        rights = SnippetRights.CONFINED;
+        asked = false;
     }
 
     /** Stops a run; a bench that does not respond is abandoned and replaced. */

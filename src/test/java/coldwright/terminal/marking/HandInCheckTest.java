@@ -86,7 +86,12 @@ class HandInCheckTest {
 
     private static ClassMarking checks(TypedSession typedSession, LessonFolder shelf) {
         return new ClassMarking(
-                typedSession.screen(), shelf, Duration.ofSeconds(60), Optional.empty(), false);
+                typedSession.screen(),
+                shelf,
+                Duration.ofSeconds(60),
+                Optional.empty(),
+                false,
+                false);
     }
 
     private String said(int exit, LessonFolder shelf) {

@@ -63,7 +63,7 @@ final class StepParts implements LessonPart.Visitor {
     @Override
     public void check(LessonPart.Check check) {
         List<SnippetModel> before = List.copyOf(above);
-        CheckModel model = new CheckModel(check, runContext.queue(), () -> before);
+        CheckModel model = new CheckModel(check, runContext, () -> before);
         parts.add(model);
         if (!snippets.isEmpty()) {
             triedAfter.put(model, snippets.get(snippets.size() - 1));
