@@ -5,6 +5,7 @@ import coldwright.bench.compile.SnippetSource;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -37,6 +38,12 @@ final class Benches {
     static String untilThereIs(Path file) {
         return "while (!new java.io.File(\"%s\").exists()) { Thread.sleep(5); }"
                 .formatted(file.toString().replace('\\', '/'));
+    }
+
+    /** Starts a run that may do everything: what goes wrong in the worst case is tested with it. */
+    static CompletableFuture<FinishedRun> start(
+            Bench bench, List<String> above, String snippet, RunListener watcher) {
+        return bench.run(SnippetSource.of(above, snippet), SnippetRights.EVERYTHING, watcher);
     }
 
     static FinishedRun run(Bench bench, List<String> above, String snippet) {

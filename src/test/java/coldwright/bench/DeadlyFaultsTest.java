@@ -86,7 +86,7 @@ final class DeadlyFaultsTest extends Faults {
                     }
                 };
         CompletableFuture<FinishedRun> run =
-                bench.run(ABOVE, "System.out.println(1);\nwhile (true) { }", killer);
+                Benches.start(bench, ABOVE, "System.out.println(1);\nwhile (true) { }", killer);
         RunOutcome outcome = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join().outcome();
         assertEquals(
                 new RunOutcome.Died(

@@ -107,7 +107,7 @@ public final class NameCheck {
             fits = allowed.member(owner, name, descriptor);
         }
         if (!fits) {
-            refuse(owner, name);
+            refuse(AllowedNames.NEVER.contains(name) ? "java/lang/Object" : owner, name);
         }
     }
 
