@@ -46,8 +46,8 @@ final class ExceptionMessages {
         if (index.find()) {
             long length = Long.parseLong(index.group(2));
             return length == 0
-                    ? text("thrown.IndexOutOfBoundsException.empty", index.group(1))
-                    : text("thrown.IndexOutOfBoundsException", index.group(1), length - 1);
+                    ? text("index.none", index.group(1))
+                    : text("index", index.group(1), length - 1);
         }
         return switch (name) {
             case "OutOfMemoryError" ->

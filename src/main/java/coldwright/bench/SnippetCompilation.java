@@ -51,7 +51,8 @@ final class SnippetCompilation implements AutoCloseable {
         for (int i = 0; rights == SnippetRights.CONFINED && i < runs.size(); i++) {
             List<CompileProblem> refused = runs.get(i).step().refused();
             if (!refused.isEmpty()) {
-                throw new RejectedSnippet(i, problems(refused, runs.get(i).text()), true);
+                throw new RejectedSnippet(
+                        i, problems(refused.subList(0, 1), runs.get(i).text()), true);
             }
         }
         return runs;

@@ -7,9 +7,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+
+import javax.lang.model.SourceVersion;
 
 /**
  * The file that a lesson asks for with {@code asks: read NAME}. The program reads it, and a given
@@ -74,9 +77,10 @@ final class AskedFile {
                             ? word
                             : Character.toUpperCase(word.charAt(0)) + word.substring(1));
         }
-        return variable.length() > 0 && Character.isJavaIdentifierStart(variable.charAt(0))
-                ? variable.toString()
-                : "text" + variable;
+        String name = variable.toString();
+        return SourceVersion.isName(name)
+                ? name
+                : "text" + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private static String literal(TextFile file) {

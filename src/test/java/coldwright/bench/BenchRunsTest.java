@@ -88,7 +88,8 @@ final class BenchRunsTest {
         String snippet =
                 "System.out.println(\"süß −2 °C\"); Thread.sleep(300); System.err.print(\"end\");";
         FinishedRun run =
-                Benches.start(bench, List.of(), snippet, watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
+                Benches.start(bench, List.of(), snippet, watcher)
+                        .get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals("süß −2 °C\nend", run.printed());
         assertFalse(run.printedCut());
         assertEquals(run.printed(), String.join("", parts));
@@ -197,7 +198,8 @@ final class BenchRunsTest {
                 };
         List<String> above = List.of("int order = 1;", "order = order * 10;");
         FinishedRun run =
-                Benches.start(bench, above, "order + 1", watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
+                Benches.start(bench, above, "order + 1", watcher)
+                        .get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals(new RunOutcome.Finished("11", "int"), run.outcome());
         assertEquals(List.of("0 of 2", "1 of 2"), heard);
     }

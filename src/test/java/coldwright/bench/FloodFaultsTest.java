@@ -157,7 +157,8 @@ final class FloodFaultsTest extends Faults {
         List<String> above = new ArrayList<>(ABOVE);
         above.addAll(Collections.nCopies(MANY, "sugar = sugar + 1;"));
         FinishedRun run =
-                Benches.start(bench, above, "sugar", RunListener.NONE).get(MANY_MINUTES, TimeUnit.MINUTES);
+                Benches.start(bench, above, "sugar", RunListener.NONE)
+                        .get(MANY_MINUTES, TimeUnit.MINUTES);
         assertEquals(
                 new RunOutcome.Finished(Integer.toString(120 + MANY), "double", 120.0 + MANY + ""),
                 run.outcome());

@@ -31,7 +31,8 @@ final class HostKilledTest {
                         }
                     };
             Benches.start(
-                    bench, List.of(),
+                    bench,
+                    List.of(),
                     "System.out.println(new java.io.File(\"\").getAbsoluteFile().getParent());\n"
                             + "while (true) { try { while (true) { } } catch (Throwable e) { } }",
                     watcher);

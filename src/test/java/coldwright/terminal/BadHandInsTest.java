@@ -199,7 +199,7 @@ class BadHandInsTest {
                 new Bad(
                         "nested code",
                         good("Ada", "int deep = " + "(".repeat(9000) + "1" + ")".repeat(9000)),
-                        "more than 200 brackets are open"),
+                        "More than 200 brackets are open"),
                 new Bad(
                         "a name that is a terminal's orders",
                         good("\u001b[2J\u001b]0;hi\u0007\u202eAda", "int none = 1 / 0;"),

@@ -23,8 +23,7 @@ record AllowedNames(Map<String, Entry> entries) {
     private static final String EVERY_PUBLIC_MEMBER = "*";
 
     /** Members of every object that a snippet must not use, whatever class it names. */
-    static final Set<String> NEVER =
-            Set.of("wait", "notify", "notifyAll", "finalize", "clone");
+    static final Set<String> NEVER = Set.of("wait", "notify", "notifyAll", "finalize", "clone");
 
     /**
      * A listed class.

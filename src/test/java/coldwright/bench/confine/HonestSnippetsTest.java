@@ -29,9 +29,7 @@ final class HonestSnippetsTest {
 
     @BeforeAll
     static void open() {
-        bench =
-                Bench.open(
-                        BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
+        bench = Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
     }
 
     @AfterAll

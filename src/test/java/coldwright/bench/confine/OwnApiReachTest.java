@@ -118,7 +118,8 @@ final class OwnApiReachTest {
             }
         }
         if (!found && !name.equals("<clinit>")) {
-            above(node).filter(one -> isOurs(one) || declares(one, name))
+            above(node)
+                    .filter(one -> isOurs(one) || declares(one, name))
                     .forEach(one -> call(one, name, descriptor));
         }
         if (!name.startsWith("<")) {
