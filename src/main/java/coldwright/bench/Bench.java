@@ -7,6 +7,7 @@ import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.LaunchSettings;
 import coldwright.bench.process.SpareProcesses;
 
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -33,12 +34,15 @@ import java.util.concurrent.TimeoutException;
  * statements rerun.
  */
 public final class Bench implements AutoCloseable {
+    /** Java's compiler calls itself for each operator and bracket of an expression. */
+    private static final long STACK_BYTES = 16 << 20;
+
     private final BenchSettings settings;
     private final SpareProcesses spares;
     private final SnippetCompilation snippetCompilation;
     private final StepReplayer live;
     private final Deque<RunJob> waiting = new ArrayDeque<>();
-    private final Thread worker = new Thread(this::work, "bench");
+    private final Thread worker = new Thread(null, this::work, "bench", STACK_BYTES);
     private RunJob current;
     private CompletionRequest question;
     private boolean closed;
@@ -119,6 +123,11 @@ public final class Bench implements AutoCloseable {
     /** The next run starts in a fresh process: nothing of the runs before outlives them. */
     public void startAfresh() {
         live.startAfresh();
+    }
+
+    /** Processor time that the current run's process has used since its run began; zero if none. */
+    public Duration processorTime() {
+        return live.processorTime();
     }
 
     private RunOutput record(RunListener watcher) {

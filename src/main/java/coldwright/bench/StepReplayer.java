@@ -10,6 +10,7 @@ import coldwright.bench.remote.ThrownException;
 import coldwright.bench.remote.ValueText;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -47,6 +48,7 @@ final class StepReplayer implements AutoCloseable {
     private boolean tainted;
     private volatile BenchProcess executing;
     private volatile boolean afresh;
+    private volatile Duration processorAtStart = Duration.ZERO;
 
     /**
      * A replayer without a process yet.
@@ -156,6 +158,7 @@ final class StepReplayer implements AutoCloseable {
         long start = System.nanoTime();
         ExecutionReply answer;
         try {
+            processorAtStart = process.processorTime();
             executing = process;
             if (job.stopped()) {
                 return new RunOutcome.Stopped();
@@ -227,6 +230,12 @@ final class StepReplayer implements AutoCloseable {
             process = null;
         }
         replayState.forget();
+    }
+
+    /** Processor time of the process that is executing, since its orders began. */
+    Duration processorTime() {
+        BenchProcess now = executing;
+        return now == null ? Duration.ZERO : now.processorTime().minus(processorAtStart);
     }
 
     /** The next run gets another process. May be called from other threads. */

@@ -67,7 +67,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--seconds",
             paramLabel = "N",
             description =
-                    "How long one snippet may run before it is stopped; if left out, 60 for lessons"
+                    "Seconds of processor time that one snippet may use; if left out, 60 for lessons"
                             + " and 10 for hand-ins.")
     private Integer seconds;
 

@@ -20,12 +20,8 @@ import java.util.regex.Pattern;
  * Translates compiler diagnostics into problems for a learner, at their position in the snippet.
  */
 final class DiagnosticTranslator {
-    private static final int MOST_CHARACTERS = StepCompiler.MOST_CHARACTERS;
     private static final Pattern UNNAMED_VALUE = Pattern.compile("\\$\\d+");
     private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
-
-    /** More than any readable snippet has; at some thousands the compiler itself fails. */
-    private static final int MOST_OPEN_BRACKETS = 200;
 
     private final JShell shell;
     private final SimilarNames near;
@@ -35,32 +31,8 @@ final class DiagnosticTranslator {
         this.near = new SimilarNames(shell);
     }
 
-    /** Where too many brackets are open, including those in strings and comments; −1 if nowhere. */
-    private static int tooDeep(String text) {
-        int open = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char at = text.charAt(i);
-            if (at == '(' || at == '{' || at == '[') {
-                open++;
-            } else if (at == ')' || at == '}' || at == ']') {
-                open--;
-            }
-            if (open > MOST_OPEN_BRACKETS) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
     /** Rejects text that isn't worth compiling. */
     void refuseOddText(String text) throws CompilationFailedException {
-        if (text.length() > MOST_CHARACTERS) {
-            throw refusal(0, text.length(), "limit.long", text.length(), MOST_CHARACTERS);
-        }
-        int deep = tooDeep(text);
-        if (deep >= 0) {
-            throw refusal(deep, deep + 1, "limit.deep", MOST_OPEN_BRACKETS);
-        }
         JavaSource source = JavaSource.of(text);
         Optional<JavaToken> open = source.unclosedComment();
         if (open.isPresent()) {

@@ -19,7 +19,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -33,6 +32,9 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
 
     /** A stop takes half a second; on a busy machine a few seconds. */
     private static final Duration STOP = Duration.ofSeconds(15);
+
+    /** How often a run's time is looked at, ms. */
+    private static final int TICK_MS = 50;
 
     private static final String NOTHING = "0";
     private static final String ENDLESS =
@@ -52,12 +54,13 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
     private Bench bench = open();
     private boolean ready;
     private boolean asked;
+    private Duration spent = Duration.ZERO;
     private Optional<Duration> left = Optional.empty();
 
     /**
      * A bench whose runs are confined.
      *
-     * @param patience how long a run may take
+     * @param patience processor time that a run may take
      * @param mayGoBeyond asked once, when a snippet first wants more than it may do confined
      */
     public BlockingBench(Duration patience, BooleanSupplier mayGoBeyond) {
@@ -106,13 +109,12 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
                 run = run(above, snippet, limit);
             }
         }
-        Duration elapsed = run.elapsed();
-        left = left.map(all -> all.minus(elapsed));
+        left = left.map(all -> all.minus(spent));
         return run;
     }
 
     private FinishedRun run(List<String> above, String snippet, Duration limit) {
-        AtomicBoolean compiled = new AtomicBoolean();
+        RunTime time = new RunTime(bench, rights == SnippetRights.CONFINED);
         CompletableFuture<FinishedRun> running =
                 bench.run(
                         SnippetSource.of(above, snippet),
@@ -120,16 +122,18 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
                         new RunListener() {
                             @Override
                             public void compiled() {
-                                compiled.set(true);
+                                time.compiled();
                             }
                         });
         try {
-            FinishedRun run = running.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+            FinishedRun run = awaited(running, time, limit);
+            spent = time.used();
             ready = !(run.outcome() instanceof RunOutcome.Died);
             return run;
         } catch (TimeoutException e) {
             ready = false;
-            String why = compiled.get() ? ENDLESS : TOO_MUCH_TO_COMPILE;
+            spent = limit;
+            String why = time.isCompiled() ? ENDLESS : TOO_MUCH_TO_COMPILE;
             return tooLong(stopped(running), why.formatted(limit.toSeconds()));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -144,6 +148,20 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         bench.startAfresh();
         rights = SnippetRights.CONFINED;
         asked = false;
+    }
+
+    private static FinishedRun awaited(
+            CompletableFuture<FinishedRun> running, RunTime time, Duration limit)
+            throws TimeoutException, InterruptedException, ExecutionException {
+        while (true) {
+            try {
+                return running.get(TICK_MS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                if (time.isOver(limit)) {
+                    throw e;
+                }
+            }
+        }
     }
 
     /** Stops a run; a bench that does not respond is abandoned and replaced. */
