@@ -72,10 +72,7 @@ final class AllowedNamesTest {
             if (visible
                     && !one.isSynthetic()
                     && LIST.member(internal, member, descriptor)
-                    && Stream.concat(
-                                    Stream.of(Type.getArgumentTypes(descriptor)),
-                                    Stream.of(Type.getReturnType(descriptor)))
-                            .allMatch(AllowedNamesTest::listed)) {
+                    && allListed(descriptor)) {
                 reached.add(name + " " + member + descriptor);
             }
         }
@@ -87,6 +84,14 @@ final class AllowedNamesTest {
                 reached.add(name + " " + one.getName() + " " + descriptor + (changes ? " !" : ""));
             }
         }
+    }
+
+    /** Whether a snippet may name all types of a method. */
+    static boolean allListed(String descriptor) {
+        return Stream.concat(
+                        Stream.of(Type.getArgumentTypes(descriptor)),
+                        Stream.of(Type.getReturnType(descriptor)))
+                .allMatch(AllowedNamesTest::listed);
     }
 
     private static boolean listed(Type type) {
