@@ -40,7 +40,7 @@ final class AskedFile {
         return name -> {
             Path file = lesson.resolveSibling(name);
             return Files.isSymbolicLink(file) || Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)
-                    ? TextFile.missing("this is no plain file; save it as one")
+                    ? TextFile.missing(FaultList.text("asks.link"))
                     : TextFile.read(file, MOST_BYTES);
         };
     }

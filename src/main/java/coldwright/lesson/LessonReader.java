@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.text.TextFile;
 
 import org.commonmark.node.Node;
@@ -18,9 +20,7 @@ public final class LessonReader {
     private static final int DEEPEST_NESTING = 40;
 
     private static final Function<String, TextFile> NO_FILES =
-            name ->
-                    TextFile.missing(
-                            "only a lesson in a folder can ask for a file; unpack it first");
+            name -> TextFile.missing(text("asks.no-folder"));
 
     private LessonReader() {}
 
@@ -63,9 +63,7 @@ public final class LessonReader {
     private static Lesson read(
             String fileName, String text, Function<String, TextFile> files, FaultList faults) {
         if (text.isBlank()) {
-            faults.add(
-                    1,
-                    "the file is empty; begin it with a title such as `# Sugar and ice` and a step such as `## Why the tub is a brick`");
+            faults.add(1, text("file.empty"));
             return LessonBuilder.unreadable(fileName, faults);
         }
         BlockCloser.Closed closed = BlockCloser.close(text, faults);

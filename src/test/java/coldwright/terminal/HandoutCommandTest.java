@@ -57,7 +57,7 @@ class HandoutCommandTest {
         DataFolder data = TypedSession.data();
         TypedSession unwilling = TypedSession.at(60, "no");
         assertEquals(ExitCode.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
-        assertTrue(unwilling.out().endsWith("Let them do that? (yes or no): \n" + html + "\n"));
+        assertTrue(unwilling.out().endsWith("Allow that? (yes or no): \n" + html + "\n"));
         assertTrue(Files.readString(Path.of(html)).contains("Lessons can’t read or write files"));
         TypedSession willing = TypedSession.at(60, "yes");
         assertEquals(
@@ -67,7 +67,7 @@ class HandoutCommandTest {
         assertTrue(Files.readString(Path.of(html)).contains(">42</pre>"));
         TypedSession walker = TypedSession.at(60, "", "");
         assertEquals(ExitCode.DONE, walker.obey(data, "walk", lesson));
-        assertFalse(walker.out().contains("Let them do that?"), walker.out());
+        assertFalse(walker.out().contains("Allow that?"), walker.out());
         assertTrue(walker.out().contains("\n42\n"), walker.out());
     }
 
@@ -79,10 +79,9 @@ class HandoutCommandTest {
                 ExitCode.FAILED,
                 unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
         assertEquals(
-                there.toString().replace('\\', '/')
-                        + " is there already. Overwrite it? (yes or no): \n",
+                there.toString().replace('\\', '/') + " exists. Overwrite it? (yes or no): \n",
                 unwilling.out());
-        assertTrue(unwilling.err().contains("there.html was left as it is; "), unwilling.err());
+        assertTrue(unwilling.err().contains("there.html. Give another name"), unwilling.err());
         assertEquals("precious", Files.readString(there));
         for (TypedSession willing : List.of(TypedSession.at(80, "y"), TypedSession.nobody())) {
             Files.writeString(there, "precious");
@@ -221,7 +220,7 @@ class HandoutCommandTest {
         Files.writeString(Path.of(file), "precious");
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("new", file));
         assertEquals("precious", Files.readString(Path.of(file)));
-        assertTrue(typedSession.err().contains("is there already and was left as it is"));
+        assertTrue(typedSession.err().contains("exists and was not changed"));
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("new", path("mine.txt")));
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +14,7 @@ import java.util.regex.Pattern;
  */
 public final class MissingNameText {
     private static final Pattern UNKNOWN =
-            Pattern.compile("Cannot find symbol `(\\w+)[^`]*`\\. .*");
+            Pattern.compile("(?:Cannot find symbol|Das Symbol) `(\\w+)[^`]*`.*");
 
     private final Map<String, String> failed = new LinkedHashMap<>();
 
@@ -33,9 +35,7 @@ public final class MissingNameText {
         return which.map(
                         one ->
                                 unknown.replaceFirst(
-                                        Matcher.quoteReplacement(
-                                                "Cannot find symbol `%s` because %s did not get to its end"
-                                                        .formatted(name, one))))
+                                        Matcher.quoteReplacement(text("missing", name, one))))
                 .orElse(words);
     }
 

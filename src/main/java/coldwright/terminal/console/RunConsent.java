@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.handin.HandIn;
@@ -7,11 +9,6 @@ import coldwright.workbook.work.ContentHash;
 
 /** Asks whether snippets may do everything that the user may do, once for each text. */
 public final class RunConsent {
-    private static final String TRUST =
-            "%s wants to do more than lessons may do. If you agree, its snippets can read and"
-                    + " change your files, use the network and start other programs, as you can."
-                    + " Agree only if you trust who wrote them.";
-
     private final TerminalScreen screen;
 
     public RunConsent(TerminalScreen screen) {
@@ -20,13 +17,13 @@ public final class RunConsent {
 
     /** Asks the user, unless they agreed to this exact text before; saves a yes. */
     public boolean ask(Lesson lesson, Workbook workbook) {
-        return ask("The lesson " + lesson.file(), lesson.text(), lesson.title(), workbook);
+        return ask(text("consent.lesson", lesson.file()), lesson.text(), lesson.title(), workbook);
     }
 
     /** Asks the same for a learner's snippets. */
     public boolean ask(HandIn work, Workbook workbook) {
-        String whose = "The work of " + work.learner();
-        return ask(whose, work.text(), whose + " on " + work.lessonName(), workbook);
+        String whose = text("consent.work", work.learner());
+        return ask(whose, work.text(), text("consent.work-on", whose, work.lessonName()), workbook);
     }
 
     private boolean ask(String what, String text, String name, Workbook workbook) {
@@ -37,8 +34,8 @@ public final class RunConsent {
         if (screen.asker().isEmpty()) {
             return false;
         }
-        screen.printError(TRUST.formatted(what));
-        boolean agreed = screen.agrees("Let them do that?");
+        screen.paragraph(text("consent", what));
+        boolean agreed = screen.agrees(text("consent.question"));
         if (agreed) {
             workbook.keep(workbook.agreements().value().agree(hash, name));
         }

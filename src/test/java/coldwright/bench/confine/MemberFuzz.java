@@ -23,7 +23,8 @@ import java.util.TreeSet;
 
 /**
  * Calls each member of Java that the list allows with odd arguments, under a security manager that
- * notes and refuses what is asked for. A program of its own, because only Java 17 still has such a manager.
+ * notes and refuses what is asked for. A program of its own, because only Java 17 still has such a
+ * manager.
  */
 @SuppressWarnings("removal")
 final class MemberFuzz {
@@ -45,12 +46,42 @@ final class MemberFuzz {
         random = new Random(seed);
         for (Object value :
                 new Object[] {
-                    0, 1, -1, Integer.MAX_VALUE, 7L, -3L, 0.5, Double.NaN, 2f, 'x', true, false,
-                    (short) 3, (byte) -1, "", "/etc/passwd", "user.home", "UTF-8", "%s %d", "12",
-                    "2026-01-01", "[a-z]+", Locale.ROOT, new int[] {3, 1}, new double[] {2.5},
-                    new Object[] {"a", 1}, new String[] {"b", "a"}, new char[] {'c'},
-                    new byte[] {65}, new long[] {4}, List.of(1, 2), new ArrayList<>(List.of("a")),
-                    Map.of("k", 1), Set.of(3), String.class, Comparator.naturalOrder()
+                    0,
+                    1,
+                    -1,
+                    Integer.MAX_VALUE,
+                    7L,
+                    -3L,
+                    0.5,
+                    Double.NaN,
+                    2f,
+                    'x',
+                    true,
+                    false,
+                    (short) 3,
+                    (byte) -1,
+                    "",
+                    "/etc/passwd",
+                    "user.home",
+                    "UTF-8",
+                    "%s %d",
+                    "12",
+                    "2026-01-01",
+                    "[a-z]+",
+                    Locale.ROOT,
+                    new int[] {3, 1},
+                    new double[] {2.5},
+                    new Object[] {"a", 1},
+                    new String[] {"b", "a"},
+                    new char[] {'c'},
+                    new byte[] {65},
+                    new long[] {4},
+                    List.of(1, 2),
+                    new ArrayList<>(List.of("a")),
+                    Map.of("k", 1),
+                    Set.of(3),
+                    String.class,
+                    Comparator.naturalOrder()
                 }) {
             add(value);
         }
@@ -171,7 +202,8 @@ final class MemberFuzz {
                                     && permission.getActions().contains("write")
                             || permission
                                     .getName()
-                                    .matches("exitVM.*|setIO|createClassLoader|setDefault.*|loadLibrary.*");
+                                    .matches(
+                                            "exitVM.*|setIO|createClassLoader|setDefault.*|loadLibrary.*");
             if (matters && Thread.currentThread() == calling) {
                 asked.add(member + " asks for " + permission);
                 throw new SecurityException();

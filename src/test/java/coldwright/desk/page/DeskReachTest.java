@@ -145,7 +145,7 @@ class DeskReachTest {
         waitFor(
                 () -> desk.open().get().gate().asking().get() ? true : null,
                 "the question, because lessons can't use files");
-        robot.clickOn("Let its snippets do that");
+        robot.clickOn("Allow its snippets");
         press(robot, "Run", 0);
         waitFor(() -> has(robot, "2") ? true : null, "the value");
     }
