@@ -97,6 +97,6 @@ class HandoutPrinterTest {
                         folder.resolve("no").resolve("c.pdf"),
                         SnippetRights.CONFINED);
         assertEquals(2, told.size());
-        assertTrue(told.get(1).contains("c.pdf can’t be written"), told.get(1));
+        assertTrue(told.get(1).contains("Can’t write c.pdf"), told.get(1));
     }
 }
