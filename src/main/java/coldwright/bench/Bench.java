@@ -7,6 +7,7 @@ import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.LaunchSettings;
 import coldwright.bench.process.SpareProcesses;
 
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -33,12 +34,15 @@ import java.util.concurrent.TimeoutException;
  * statements rerun.
  */
 public final class Bench implements AutoCloseable {
+    /** Java's compiler calls itself for each operator and bracket of an expression. */
+    private static final long STACK_BYTES = 16 << 20;
+
     private final BenchSettings settings;
     private final SpareProcesses spares;
     private final SnippetCompilation snippetCompilation;
     private final StepReplayer live;
     private final Deque<RunJob> waiting = new ArrayDeque<>();
-    private final Thread worker = new Thread(this::work, "bench");
+    private final Thread worker = new Thread(null, this::work, "bench", STACK_BYTES);
     private RunJob current;
     private CompletionRequest question;
     private boolean closed;
@@ -65,7 +69,7 @@ public final class Bench implements AutoCloseable {
     }
 
     /**
-     * Runs a snippet after those above it.
+     * Runs a snippet after those above it, all of them confined.
      *
      * @param above the snippets above, in order
      * @param watcher receives events during the run
@@ -73,18 +77,20 @@ public final class Bench implements AutoCloseable {
      */
     public CompletableFuture<FinishedRun> run(
             List<String> above, String snippet, RunListener watcher) {
-        return run(SnippetSource.of(above, snippet), watcher);
+        return run(SnippetSource.of(above, snippet), SnippetRights.CONFINED, watcher);
     }
 
     /**
      * Runs a snippet after those above it, all at the current positions of their dials.
      *
      * @param snippets the snippets from the top, the one to run last
+     * @param rights what they may do; what goes beyond is rejected before anything runs
      * @param watcher receives events during the run
      * @return the finished run; fails only by cancellation, when the bench is closed
      */
-    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
-        return add(new RunJob(snippets, record(watcher)));
+    public CompletableFuture<FinishedRun> run(
+            List<SnippetSource> snippets, SnippetRights rights, RunListener watcher) {
+        return add(new RunJob(snippets, rights, record(watcher)));
     }
 
     /**
@@ -112,6 +118,16 @@ public final class Bench implements AutoCloseable {
             dropped.answer().cancel(false);
         }
         return asked.answer();
+    }
+
+    /** The next run starts in a fresh process: nothing of the runs before outlives them. */
+    public void startAfresh() {
+        live.startAfresh();
+    }
+
+    /** Processor time that the current run's process has used since its run began; zero if none. */
+    public Duration processorTime() {
+        return live.processorTime();
     }
 
     private RunOutput record(RunListener watcher) {
@@ -244,7 +260,8 @@ public final class Bench implements AutoCloseable {
 
     private RunOutcome outcome(RunJob job) {
         try {
-            List<StepRun> runs = snippetCompilation.compile(job.snippets(), job::stopped);
+            List<StepRun> runs =
+                    snippetCompilation.compile(job.snippets(), job.rights(), job::stopped);
             job.record().compiled();
             return live.run(job, runs);
         } catch (SnippetCompilation.RejectedSnippet e) {
@@ -257,7 +274,7 @@ public final class Bench implements AutoCloseable {
             return new RunOutcome.Died(e.getMessage());
         } catch (RuntimeException | Error e) { // the worker survives compiler errors
             System.getLogger("coldwright.bench").log(System.Logger.Level.ERROR, "a run broke", e);
-            return new RunOutcome.Died("the bench broke at this snippet; run it again: " + e);
+            return new RunOutcome.Died(ExceptionMessages.text("ended.broke", e));
         }
     }
 

@@ -1,12 +1,17 @@
 package coldwright.bench;
 
+import coldwright.bench.compile.StepRun;
+import coldwright.bench.confine.NameCheck;
 import coldwright.bench.process.BenchProcess;
+import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.ExecutionReply;
 import coldwright.bench.remote.Order;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Orders of one or more steps, with the step that each belongs to. */
 final class OrderScript {
@@ -42,6 +47,26 @@ final class OrderScript {
     /** The step that an order belongs to. */
     int stepOf(int order) {
         return steps.get(order);
+    }
+
+    /**
+     * Checks again that no class names more than a confined snippet may, now that they are about to
+     * be defined.
+     *
+     * @param runs all steps that the classes may come from
+     * @throws IllegalStateException if one does, which is a fault of the compiler's side
+     */
+    void requireConfined(List<StepRun> runs) {
+        Map<String, CompiledClass> known = new HashMap<>();
+        runs.forEach(run -> run.step().classes().forEach(code -> known.put(code.name(), code)));
+        orders.stream()
+                .flatMap(order -> order.definition().stream())
+                .flatMap(code -> NameCheck.refused(code, known::get).stream())
+                .findFirst()
+                .ifPresent(
+                        name -> {
+                            throw new IllegalStateException(name.words());
+                        });
     }
 
     /**

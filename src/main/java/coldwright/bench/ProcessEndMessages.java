@@ -17,26 +17,18 @@ final class ProcessEndMessages {
 
     static String of(boolean forged, OptionalInt status, IOException how) {
         if (forged) {
-            return "the snippet sent something to the page that is no figure, so its bench was"
-                    + " ended; show figures with `Page.show`";
+            return ExceptionMessages.text("ended.forged");
         }
         if (status.isEmpty()) {
-            return "the bench lost touch with its process (%s); run the snippet again"
-                    .formatted(how.getMessage());
+            return ExceptionMessages.text("ended.lost", how.getMessage());
         }
         int code = status.getAsInt();
         if (code == BenchMain.TOO_MANY_THREADS) {
-            return "the snippet started more threads than the bench allows, so it was ended; start"
-                    + " fewer, and end them";
+            return ExceptionMessages.text("ended.threads");
         }
         if (code == KILL || code == TERMINATE) {
-            return "the bench's process was ended from outside; run the snippet again";
+            return ExceptionMessages.text("ended.outside");
         }
-        if (code > SIGNAL) {
-            return "the bench's process broke down (status %d); run the snippet again"
-                    .formatted(code);
-        }
-        return "the snippet ended its own bench (exit status %d); take `System.exit` or `halt` out"
-                .formatted(code);
+        return ExceptionMessages.text(code > SIGNAL ? "ended.crash" : "ended.exit", code);
     }
 }

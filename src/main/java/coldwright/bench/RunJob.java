@@ -9,17 +9,24 @@ import java.util.concurrent.CompletableFuture;
  * A requested run.
  *
  * @param snippets the snippets from the top, the one to run last
+ * @param rights what all of them may do
  * @param record collects output and figures
  * @param result completed when the run ends
  * @param stopAsked completed when a stop is requested
  */
 record RunJob(
         List<SnippetSource> snippets,
+        SnippetRights rights,
         RunOutput record,
         CompletableFuture<FinishedRun> result,
         CompletableFuture<Void> stopAsked) {
-    RunJob(List<SnippetSource> snippets, RunOutput record) {
-        this(List.copyOf(snippets), record, new CompletableFuture<>(), new CompletableFuture<>());
+    RunJob(List<SnippetSource> snippets, SnippetRights rights, RunOutput record) {
+        this(
+                List.copyOf(snippets),
+                rights,
+                record,
+                new CompletableFuture<>(),
+                new CompletableFuture<>());
     }
 
     int above() {

@@ -28,11 +28,17 @@ public sealed interface RunOutcome {
      * The snippet doesn't compile; nothing ran.
      *
      * @param problems at least one
+     * @param beyond whether it compiles but names more than a confined snippet may
      */
-    record Rejected(List<SnippetProblem> problems) implements RunOutcome {
+    record Rejected(List<SnippetProblem> problems, boolean beyond) implements RunOutcome {
         /** Makes defensive copies. */
         public Rejected {
             problems = List.copyOf(problems);
+        }
+
+        /** A snippet that doesn't compile. */
+        public Rejected(List<SnippetProblem> problems) {
+            this(problems, false);
         }
     }
 
@@ -60,6 +66,12 @@ public sealed interface RunOutcome {
      * @param how how that one ended
      */
     record AboveFailed(int index, RunOutcome how) implements RunOutcome {}
+
+    /** Whether this snippet, or one above it, names more than a confined snippet may. */
+    default boolean beyond() {
+        return this instanceof Rejected rejected && rejected.beyond()
+                || this instanceof AboveFailed above && above.how().beyond();
+    }
 
     /** Whether the outcome is {@link Finished}. */
     default boolean finished() {

@@ -1,6 +1,7 @@
 package coldwright.bench;
 
 import coldwright.bench.compile.CompilationFailedException;
+import coldwright.bench.compile.CompileProblem;
 import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.LineIndex;
 import coldwright.bench.compile.SnippetSource;
@@ -28,12 +29,14 @@ final class SnippetCompilation implements AutoCloseable {
     /**
      * Compiles snippets in order, each after those before it.
      *
+     * @param rights what they may do
      * @param stopped polled; true to give up
-     * @throws RejectedSnippet if one doesn't compile
+     * @throws RejectedSnippet if one doesn't compile or goes beyond its rights
      * @throws java.util.concurrent.CancellationException if cancelled
      * @throws IllegalArgumentException if the bench's imports are wrong
      */
-    List<StepRun> compile(List<SnippetSource> snippets, BooleanSupplier stopped)
+    List<StepRun> compile(
+            List<SnippetSource> snippets, SnippetRights rights, BooleanSupplier stopped)
             throws RejectedSnippet {
         List<StepRun> runs = standing(snippets);
         if (runs.size() < snippets.size()) {
@@ -43,6 +46,13 @@ final class SnippetCompilation implements AutoCloseable {
             }
             for (int i = runs.size(); i < snippets.size(); i++) {
                 runs.add(compile(i, snippets.get(i), stopped));
+            }
+        }
+        for (int i = 0; rights == SnippetRights.CONFINED && i < runs.size(); i++) {
+            List<CompileProblem> refused = runs.get(i).step().refused();
+            if (!refused.isEmpty()) {
+                throw new RejectedSnippet(
+                        i, problems(refused.subList(0, 1), runs.get(i).text()), true);
             }
         }
         return runs;
@@ -91,19 +101,21 @@ final class SnippetCompilation implements AutoCloseable {
         try {
             return new StepRun(compiler.compile(text, stopped), Map.of(), text);
         } catch (CompilationFailedException e) {
-            List<SnippetProblem> problems =
-                    e.complaints().stream()
-                            .map(
-                                    one ->
-                                            new SnippetProblem(
-                                                    one.start(),
-                                                    one.end(),
-                                                    LineIndex.lineAt(text, one.start()),
-                                                    one.words(),
-                                                    one.compilerWords()))
-                            .toList();
-            throw new RejectedSnippet(index, problems);
+            throw new RejectedSnippet(index, problems(e.complaints(), text), false);
         }
+    }
+
+    private static List<SnippetProblem> problems(List<CompileProblem> problems, String text) {
+        return problems.stream()
+                .map(
+                        one ->
+                                new SnippetProblem(
+                                        one.start(),
+                                        one.end(),
+                                        LineIndex.lineAt(text, one.start()),
+                                        one.words(),
+                                        one.compilerWords()))
+                .toList();
     }
 
     private StepCompiler compiler() {
@@ -158,12 +170,12 @@ final class SnippetCompilation implements AutoCloseable {
         private static final long serialVersionUID = 1;
 
         private final int index;
-        private final transient List<SnippetProblem> problems;
+        private final transient RunOutcome.Rejected outcome;
 
-        RejectedSnippet(int index, List<SnippetProblem> problems) {
+        RejectedSnippet(int index, List<SnippetProblem> problems, boolean beyond) {
             super(problems.get(0).words());
             this.index = index;
-            this.problems = List.copyOf(problems);
+            this.outcome = new RunOutcome.Rejected(problems, beyond);
         }
 
         /** The index of the snippet, from 0. */
@@ -172,7 +184,7 @@ final class SnippetCompilation implements AutoCloseable {
         }
 
         RunOutcome.Rejected outcome() {
-            return new RunOutcome.Rejected(problems);
+            return outcome;
         }
     }
 }

@@ -10,6 +10,7 @@ import coldwright.bench.remote.ThrownException;
 import coldwright.bench.remote.ValueText;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -46,6 +47,8 @@ final class StepReplayer implements AutoCloseable {
     private BenchProcess process;
     private boolean tainted;
     private volatile BenchProcess executing;
+    private volatile boolean afresh;
+    private volatile Duration processorAtStart = Duration.ZERO;
 
     /**
      * A replayer without a process yet.
@@ -63,9 +66,10 @@ final class StepReplayer implements AutoCloseable {
 
     RunOutcome run(RunJob job, List<StepRun> runs) {
         int reach = replayState.reach(runs);
-        if (process != null && (!process.alive() || reach < 0 && !canForget())) {
+        if (process != null && (afresh || !process.alive() || reach < 0 && !canForget())) {
             discard();
         }
+        afresh = false;
         boolean fresh = false;
         if (process == null) {
             if (!takeSpare(job)) {
@@ -120,8 +124,7 @@ final class StepReplayer implements AutoCloseable {
             while (first.getCause() != null && !(first instanceof IOException)) {
                 first = first.getCause();
             }
-            throw new BenchLostException(
-                    "the bench's process can't be started: " + first.getMessage());
+            throw new BenchLostException(ExceptionMessages.text("ended.start", first.getMessage()));
         } finally {
             if (coming.isDone()) {
                 coming = null;
@@ -148,10 +151,14 @@ final class StepReplayer implements AutoCloseable {
                     replayState.knows(run.step()) ? run.ordersAgain(loud) : run.orders(loud),
                     loud);
         }
+        if (job.rights() == SnippetRights.CONFINED) {
+            script.requireConfined(runs);
+        }
         replayState.startStep(runs.subList(from, upTo));
         long start = System.nanoTime();
         ExecutionReply answer;
         try {
+            processorAtStart = process.processorTime();
             executing = process;
             if (job.stopped()) {
                 return new RunOutcome.Stopped();
@@ -223,6 +230,17 @@ final class StepReplayer implements AutoCloseable {
             process = null;
         }
         replayState.forget();
+    }
+
+    /** Processor time of the process that is executing, since its orders began. */
+    Duration processorTime() {
+        BenchProcess now = executing;
+        return now == null ? Duration.ZERO : now.processorTime().minus(processorAtStart);
+    }
+
+    /** The next run gets another process. May be called from other threads. */
+    void startAfresh() {
+        afresh = true;
     }
 
     /** The process that is executing orders; null if none. May be called from other threads. */

@@ -5,6 +5,7 @@ import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.complete.CompletionProposal;
 import coldwright.desk.run.SnippetRunner;
@@ -82,8 +83,9 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     }
 
     @Override
-    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
-        return opened().thenCompose(bench -> bench.run(snippets, watcher));
+    public CompletableFuture<FinishedRun> run(
+            List<SnippetSource> snippets, SnippetRights rights, RunListener watcher) {
+        return opened().thenCompose(bench -> bench.run(snippets, rights, watcher));
     }
 
     @Override

@@ -5,7 +5,6 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.run.ExceptionText;
-import coldwright.print.HandoutEdition;
 import coldwright.print.HandoutOptions;
 import coldwright.text.WholeFile;
 import coldwright.workbook.handin.HandIn;
@@ -48,10 +47,6 @@ final class FileDialogs {
     }
 
     void handout(LessonModel lesson, HandoutRequest choice) {
-        if (!lesson.gate().open().get() && choice.edition() != HandoutEdition.BLANK) {
-            desk.notify(Messages.of("handout.not-agreed"));
-            return;
-        }
         FileChooser chooser = chooser("handout");
         chooser.setInitialFileName(lesson.lesson().name() + ".pdf");
         chooser.getExtensionFilters()
@@ -66,7 +61,7 @@ final class FileDialogs {
                     lesson.lesson(),
                     new HandoutOptions(choice.edition(), choice.paper(), false, own),
                     file.toPath(),
-                    lesson.gate().open().get());
+                    lesson.gate().rights());
         }
     }
 

@@ -2,6 +2,7 @@ package coldwright.desk;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.ExceptionText;
@@ -61,15 +62,14 @@ public final class HandoutPrinter {
      * @param lesson the lesson
      * @param handoutOptions edition and paper; with a learner's work, that is run
      * @param file target; PDF unless its name ends in {@code .html}
-     * @param agreed whether its snippets may run; if not, blank lines replace the axes of their
-     *     figures
+     * @param rights what its snippets may do
      * @return completes when the result has been shown
      */
     public CompletableFuture<Void> write(
-            Lesson lesson, HandoutOptions handoutOptions, Path file, boolean agreed) {
+            Lesson lesson, HandoutOptions handoutOptions, Path file, SnippetRights rights) {
         notify.accept(Messages.of("handout.going", name(file)));
         return CompletableFuture.supplyAsync(
-                        () -> written(lesson, handoutOptions, file, agreed), work)
+                        () -> written(lesson, handoutOptions, file, rights), work)
                 .exceptionally(
                         error ->
                                 Messages.of(
@@ -78,8 +78,8 @@ public final class HandoutPrinter {
     }
 
     private String written(
-            Lesson lesson, HandoutOptions handoutOptions, Path file, boolean agreed) {
-        Map<Integer, SnippetOutput> given = agreed ? played(lesson, handoutOptions) : Map.of();
+            Lesson lesson, HandoutOptions handoutOptions, Path file, SnippetRights rights) {
+        Map<Integer, SnippetOutput> given = played(lesson, handoutOptions, rights);
         String html = Handout.html(lesson, given, handoutOptions);
         boolean pdf = !file.toString().toLowerCase(Locale.ROOT).endsWith(".html");
         try {
@@ -91,19 +91,20 @@ public final class HandoutPrinter {
         return Messages.of(failed ? "handout.done-with-error" : "handout.done", name(file));
     }
 
-    private Map<Integer, SnippetOutput> played(Lesson lesson, HandoutOptions handoutOptions) {
+    private Map<Integer, SnippetOutput> played(
+            Lesson lesson, HandoutOptions handoutOptions, SnippetRights rights) {
         try (BenchRunner bench = benches.get()) {
             return HandoutPlay.of(
                     lesson,
                     handoutOptions,
-                    (above, code) -> run(bench, above, code),
+                    (above, code) -> run(bench, SnippetSource.of(above, code), rights),
                     OutcomeSentences::words);
         }
     }
 
-    private static FinishedRun run(SnippetRunner bench, List<String> above, String code) {
-        CompletableFuture<FinishedRun> running =
-                bench.run(SnippetSource.of(above, code), RunListener.NONE);
+    private static FinishedRun run(
+            SnippetRunner bench, List<SnippetSource> snippets, SnippetRights rights) {
+        CompletableFuture<FinishedRun> running = bench.run(snippets, rights, RunListener.NONE);
         CompletableFuture<Void> late =
                 CompletableFuture.runAsync(
                         bench::stop,

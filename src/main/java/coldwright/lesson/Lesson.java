@@ -10,6 +10,8 @@ import java.util.List;
  * @param track its part of the course; may be empty
  * @param minutes its duration, as its author wrote it; may be empty
  * @param needs things that the learner needs; may be empty
+ * @param asks what its snippets need beyond what lessons may do: {@code everything} or {@code read}
+ *     and the name of a file; may be empty
  * @param opening the parts before the first step
  * @param steps its steps, in order
  * @param faults errors in its text; the rest is usable
@@ -21,6 +23,7 @@ public record Lesson(
         String track,
         String minutes,
         String needs,
+        String asks,
         List<LessonPart> opening,
         List<LessonStep> steps,
         List<LessonFault> faults,
@@ -30,6 +33,11 @@ public record Lesson(
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);
         faults = List.copyOf(faults);
+    }
+
+    /** Whether its snippets need all rights of the user. */
+    public boolean asksForEverything() {
+        return asks.equals("everything");
     }
 
     /** Its file's name without folders and without {@code .md}. */

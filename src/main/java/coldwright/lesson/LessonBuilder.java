@@ -2,6 +2,8 @@ package coldwright.lesson;
 
 import static coldwright.lesson.FaultList.text;
 
+import coldwright.text.TextFile;
+
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
@@ -13,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.IntUnaryOperator;
 
 /** Builds a lesson from its top-level blocks, in order. */
@@ -27,6 +30,7 @@ final class LessonBuilder {
     private final String fileName;
     private final FaultList faults;
     private final BlockCloser.Closed source;
+    private final Function<String, TextFile> files;
     private final ProseCleaner cleaner;
     private final List<LessonPart> opening = new ArrayList<>();
     private final List<LessonStep> steps = new ArrayList<>();
@@ -46,17 +50,31 @@ final class LessonBuilder {
     private boolean emptyTitle;
     private boolean tooLong;
 
-    LessonBuilder(String fileName, FaultList faults, BlockCloser.Closed source) {
+    LessonBuilder(
+            String fileName,
+            FaultList faults,
+            BlockCloser.Closed source,
+            Function<String, TextFile> files) {
         this.fileName = fileName;
         this.faults = faults;
         this.source = source;
+        this.files = files;
         this.cleaner = new ProseCleaner(faults, source::lineInFile);
     }
 
     /** A lesson without content, only with its faults. */
     static Lesson unreadable(String fileName, FaultList faults) {
         return new Lesson(
-                fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder(), "");
+                fileName,
+                nameOf(fileName),
+                "",
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                faults.inOrder(),
+                "");
     }
 
     void add(Node block) {
@@ -130,6 +148,8 @@ final class LessonBuilder {
                         && LessonHeader.isMeant(comment.getLiteral(), directlyUnderTitle);
         if (isHeader) {
             header = LessonHeader.read(comment.getLiteral(), linesFrom(comment, 0), faults);
+            int line = ProseCleaner.lineOf(comment, source::lineInFile);
+            opening.addAll(AskedFile.snippet(header.asks(), line, files, faults));
         }
     }
 
@@ -273,6 +293,7 @@ final class LessonBuilder {
                 header.track(),
                 header.minutes(),
                 header.needs(),
+                header.asks(),
                 opening,
                 steps,
                 faults.inOrder(),

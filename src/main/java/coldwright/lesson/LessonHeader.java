@@ -17,11 +17,12 @@ import java.util.regex.Pattern;
  * @param track the lesson's part of the course; may be empty
  * @param minutes its duration; may be empty
  * @param needs things that the learner needs; may be empty
+ * @param asks what its snippets need beyond what lessons may do; may be empty
  */
-record LessonHeader(String track, String minutes, String needs) {
-    static final LessonHeader NONE = new LessonHeader("", "", "");
+record LessonHeader(String track, String minutes, String needs, String asks) {
+    static final LessonHeader NONE = new LessonHeader("", "", "", "");
 
-    private static final List<String> KEYS = List.of("track", "minutes", "needs");
+    private static final List<String> KEYS = List.of("track", "minutes", "needs", "asks");
     private static final Pattern KEY = Pattern.compile("\\p{L}[\\p{L} _-]*");
 
     /** Whether a comment before the first step is the header. */
@@ -44,7 +45,8 @@ record LessonHeader(String track, String minutes, String needs) {
         return new LessonHeader(
                 values.getOrDefault("track", ""),
                 values.getOrDefault("minutes", ""),
-                values.getOrDefault("needs", ""));
+                values.getOrDefault("needs", ""),
+                values.getOrDefault("asks", ""));
     }
 
     /** Stores one entry; returns its error if it has one. */
@@ -63,6 +65,9 @@ record LessonHeader(String track, String minutes, String needs) {
                                     .orElse(text("head.keys"))));
         }
         String value = text.substring(text.indexOf(':') + 1).strip();
+        if (key.equals("asks") && !value.equals("everything") && !AskedFile.isMeantBy(value)) {
+            return Optional.of(text("head.asks", value));
+        }
         return values.putIfAbsent(key, value) == null
                 ? Optional.empty()
                 : Optional.of(text("head.twice", key));

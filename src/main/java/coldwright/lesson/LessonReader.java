@@ -2,11 +2,14 @@ package coldwright.lesson;
 
 import static coldwright.lesson.FaultList.text;
 
+import coldwright.text.TextFile;
+
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
 import java.nio.file.Path;
+import java.util.function.Function;
 
 /**
  * Reads a lesson. Faults don't stop it: each is reported in one sentence with its line, and the
@@ -15,6 +18,9 @@ import java.nio.file.Path;
 public final class LessonReader {
     /** Blocks nested deeper than this are read as plain text. */
     private static final int DEEPEST_NESTING = 40;
+
+    private static final Function<String, TextFile> NO_FILES =
+            name -> TextFile.missing(text("asks.no-folder"));
 
     private LessonReader() {}
 
@@ -25,7 +31,7 @@ public final class LessonReader {
      * @param text the lesson's CommonMark
      */
     public static Lesson read(String fileName, String text) {
-        return read(fileName, text, new FaultList(fileName));
+        return read(fileName, text, NO_FILES, new FaultList(fileName));
     }
 
     /**
@@ -37,7 +43,7 @@ public final class LessonReader {
     public static Lesson read(String fileName, byte[] bytes) {
         FaultList faults = new FaultList(fileName);
         return LessonFile.decode(bytes, faults)
-                .map(text -> read(fileName, text, faults))
+                .map(text -> read(fileName, text, NO_FILES, faults))
                 .orElseGet(() -> LessonBuilder.unreadable(fileName, faults));
     }
 
@@ -50,17 +56,18 @@ public final class LessonReader {
     public static Lesson read(Path file) {
         FaultList faults = new FaultList(file.toString());
         return LessonFile.read(file, faults)
-                .map(text -> read(file.toString(), text, faults))
+                .map(text -> read(file.toString(), text, AskedFile.beside(file), faults))
                 .orElseGet(() -> LessonBuilder.unreadable(file.toString(), faults));
     }
 
-    private static Lesson read(String fileName, String text, FaultList faults) {
+    private static Lesson read(
+            String fileName, String text, Function<String, TextFile> files, FaultList faults) {
         if (text.isBlank()) {
             faults.add(1, text("file.empty"));
             return LessonBuilder.unreadable(fileName, faults);
         }
         BlockCloser.Closed closed = BlockCloser.close(text, faults);
-        LessonBuilder lesson = new LessonBuilder(fileName, faults, closed);
+        LessonBuilder lesson = new LessonBuilder(fileName, faults, closed, files);
         Node document = closed.document();
         Node next;
         for (Node block = document.getFirstChild(); block != null; block = next) {

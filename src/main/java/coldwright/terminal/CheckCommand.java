@@ -45,6 +45,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--brief")
     private boolean brief;
 
+    @Option(names = "--trust", descriptionKey = "trust")
+    private boolean trust;
+
     CheckCommand(TerminalScreen screen, LessonFolder shelf) {
         this.screen = screen;
         this.courseLessons = shelf;
@@ -61,7 +64,8 @@ final class CheckCommand implements Callable<Integer> {
                             courseLessons,
                             patience(FOR_HAND_INS),
                             Optional.ofNullable(table),
-                            brief)
+                            brief,
+                            trust)
                     .check(words);
         }
         if (table != null && words.isEmpty()) {
@@ -70,7 +74,8 @@ final class CheckCommand implements Callable<Integer> {
         if (table != null || brief) {
             throw new IllegalArgumentException(text("check.for-hand-ins", HandIn.ENDING));
         }
-        return ParallelLessonChecks.check(lessons(), patience(BlockingBench.PATIENCE), screen);
+        return ParallelLessonChecks.check(
+                lessons(), patience(BlockingBench.PATIENCE), trust, screen);
     }
 
     /** The lessons named; all that came with the program if none is. */

@@ -78,31 +78,25 @@ final class HandoutCommand implements Callable<Integer> {
         List<Lesson> lessons = selection.lessons(courseLessons);
         Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
         List<Path> files = lessons.stream().map(place).toList();
-        if (!mayRun(lessons, options) || !PrintFile.mayWrite(files, "-o", replace, screen)) {
+        if (!PrintFile.mayWrite(files, "-o", replace, screen)) {
             return ExitCode.FAILED;
         }
-        List<Lesson> unrun = unrun(lessons, options);
         int worst = ExitCode.DONE;
         for (Lesson lesson : lessons) {
-            boolean runs = !unrun.contains(lesson);
-            worst = Math.max(worst, write(lesson, options, place.apply(lesson), pdf, runs));
+            worst = Math.max(worst, write(lesson, options, place.apply(lesson), pdf));
         }
         return worst;
     }
 
-    /** Another person's snippets run only with the user's consent. */
-    private boolean mayRun(List<Lesson> lessons, HandoutOptions options) {
-        RunConsent consent = new RunConsent(screen, courseLessons);
-        if (selection.trusts()
-                || options.edition() == HandoutEdition.BLANK
-                || options.work().isEmpty() && lessons.stream().allMatch(consent::isOurs)) {
-            return true;
+    /** Asks when a snippet of the lesson, or of a learner's work, first goes beyond. */
+    private boolean mayGoBeyond(Lesson lesson, HandoutOptions options) {
+        if (selection.trusts() || options.edition() == HandoutEdition.BLANK) {
+            return selection.trusts();
         }
+        RunConsent consent = new RunConsent(screen);
         try (Workbook workbook = Workbook.open(folder)) {
-            return lessons.stream().allMatch(one -> consent.mayRun(one, workbook))
-                    && options.work()
-                            .map(one -> consent.mayRun(one, work.toString(), workbook))
-                            .orElse(true);
+            return consent.ask(lesson, workbook)
+                    && options.work().stream().allMatch(one -> consent.ask(one, workbook));
         }
     }
 
@@ -136,12 +130,12 @@ final class HandoutCommand implements Callable<Integer> {
                                         text("handout.no-hand-in", path, HandIn.ENDING)));
     }
 
-    private int write(Lesson lesson, HandoutOptions options, Path to, boolean pdf, boolean runs) {
+    private int write(Lesson lesson, HandoutOptions options, Path to, boolean pdf) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return ExitCode.FAILED;
         }
-        Map<Integer, SnippetOutput> given = runs ? run(lesson, options) : Map.of();
+        Map<Integer, SnippetOutput> given = run(lesson, options);
         String html = Handout.html(lesson, given, options);
         try {
             WholeFile.write(to, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
@@ -154,23 +148,9 @@ final class HandoutCommand implements Callable<Integer> {
         return failed || !lesson.faults().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
 
-    /**
-     * The lessons that are not run. A blank handout needs runs only for the axes of its figures, so
-     * an untrusted lesson gets lines to write on instead.
-     */
-    private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions options) {
-        RunConsent consent = new RunConsent(screen.withoutAsker(), courseLessons);
-        List<Lesson> strange = lessons.stream().filter(one -> !consent.isOurs(one)).toList();
-        if (selection.trusts() || options.edition() != HandoutEdition.BLANK || strange.isEmpty()) {
-            return List.of();
-        }
-        try (Workbook workbook = Workbook.open(folder)) {
-            return strange.stream().filter(one -> !consent.ask(one, workbook)).toList();
-        }
-    }
-
-    private static Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions options) {
-        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
+    private Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions options) {
+        try (BlockingBench runs =
+                new BlockingBench(BlockingBench.PATIENCE, () -> mayGoBeyond(lesson, options))) {
             return HandoutPlay.of(
                     lesson,
                     options,

@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 
 /** {@code walk LESSON [--all] [--teacher] [-o FOLDER]}. */
 @Command(name = "walk")
@@ -62,20 +63,17 @@ final class WalkCommand implements Callable<Integer> {
             lesson.faults().forEach(fault -> screen.complain(fault.toString()));
             return ExitCode.FAILED;
         }
-        RunConsent consent = new RunConsent(screen, courseLessons);
-        boolean trusted = selection.trusts() || consent.isOurs(lesson);
         if (all || screen.asker().isEmpty()) {
             TerminalScreen silent = screen.withoutAsker();
-            return trusted || consent.refuse(lesson.file())
-                    ? walk(lesson, figures, silent, WalkWork.none(lesson, silent))
-                    : ExitCode.FAILED;
+            return walk(lesson, figures, silent, WalkWork.none(lesson, silent), selection::trusts);
         }
         try (Workbook workbook = Workbook.open(data)) {
-            if (!trusted && !consent.mayRun(lesson, workbook)) {
-                return ExitCode.FAILED;
-            }
             return walk(
-                    lesson, figures, screen, WalkWork.in(workbook, lesson, keyOf(lesson), screen));
+                    lesson,
+                    figures,
+                    screen,
+                    WalkWork.in(workbook, lesson, keyOf(lesson), screen),
+                    () -> selection.trusts() || new RunConsent(screen).ask(lesson, workbook));
         }
     }
 
@@ -94,8 +92,13 @@ final class WalkCommand implements Callable<Integer> {
         return FigureFolder.at(ofSeveral ? folder.resolve(name) : folder);
     }
 
-    private int walk(Lesson lesson, FigureFolder figures, TerminalScreen on, WalkWork work) {
-        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
+    private int walk(
+            Lesson lesson,
+            FigureFolder figures,
+            TerminalScreen on,
+            WalkWork work,
+            BooleanSupplier mayGoBeyond) {
+        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE, mayGoBeyond)) {
             LessonWalk walk = new LessonWalk(lesson, runs, on, figures, work, teacher);
             return walk.go(on.asker().isPresent()) == 0 ? ExitCode.DONE : ExitCode.FAILED;
         }

@@ -35,25 +35,25 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
     public static TextFile read(Path file, int mostBytes) {
         try {
             if (Files.isDirectory(file)) {
-                return none("this is a folder; name a file in it");
+                return missing("this is a folder; name a file in it");
             }
             if (Files.notExists(file)) {
-                return none("there is no such file; look at its name and folder");
+                return missing("there is no such file; look at its name and folder");
             }
             if (!Files.isRegularFile(file)) {
-                return none("this is no plain file; save it as one");
+                return missing("this is no plain file; save it as one");
             }
             if (Files.size(file) > mostBytes) {
-                return none(tooLarge(Files.size(file), mostBytes));
+                return missing(tooLarge(Files.size(file), mostBytes));
             }
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(mostBytes + 1);
                 return bytes.length > mostBytes
-                        ? none(tooLarge(bytes.length, mostBytes))
+                        ? missing(tooLarge(bytes.length, mostBytes))
                         : of(bytes);
             }
         } catch (IOException e) {
-            return none("the file can't be read; look whether you may open it");
+            return missing("the file can't be read; look whether you may open it");
         }
     }
 
@@ -95,7 +95,8 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
         return new TextFile(Optional.of(text), faults);
     }
 
-    private static TextFile none(String words) {
+    /** A file that can't be used, for this reason. */
+    public static TextFile missing(String words) {
         return new TextFile(Optional.empty(), List.of(new TextFault(0, words)));
     }
 

@@ -76,10 +76,10 @@ final class BenchNamesTest {
         List<String> order = Collections.synchronizedList(new ArrayList<>());
         CountDownLatch done = new CountDownLatch(3);
         Path gate = folder.resolve("gate");
-        bench.run(List.of(), Benches.untilThereIs(gate), RunListener.NONE)
+        Benches.start(bench, List.of(), Benches.untilThereIs(gate), RunListener.NONE)
                 .thenRun(() -> note("first run", order, done));
         bench.complete(List.of(), "int a1 = 1; a1", 14).thenRun(() -> note("names", order, done));
-        bench.run(List.of(), "1 + 1", RunListener.NONE)
+        Benches.start(bench, List.of(), "1 + 1", RunListener.NONE)
                 .thenRun(() -> note("second run", order, done));
         Files.createFile(gate);
         assertTrue(done.await(Benches.HUNG_SECONDS, TimeUnit.SECONDS));

@@ -88,7 +88,8 @@ final class BenchRunsTest {
         String snippet =
                 "System.out.println(\"süß −2 °C\"); Thread.sleep(300); System.err.print(\"end\");";
         FinishedRun run =
-                bench.run(List.of(), snippet, watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
+                Benches.start(bench, List.of(), snippet, watcher)
+                        .get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals("süß −2 °C\nend", run.printed());
         assertFalse(run.printedCut());
         assertEquals(run.printed(), String.join("", parts));
@@ -122,7 +123,7 @@ final class BenchRunsTest {
     void namesTheLineAtWhichItFails() {
         SnippetProblem problem =
                 threw("int[] grams = {1, 2};\n\n// the third\nint g = grams[2];\n");
-        assertEquals("place 2 does not exist; there are 2, counted from 0 to 1", problem.words());
+        assertEquals("Index 2 is out of range. The index goes from 0 to 1.", problem.words());
         assertEquals(4, problem.line());
         assertEquals(36, problem.start());
         assertTrue(problem.compilerWords().startsWith("java.lang.ArrayIndexOutOfBoundsException"));
@@ -133,7 +134,7 @@ final class BenchRunsTest {
         String above = "double share(int parts) {\n  return 1 / parts;\n}";
         SnippetProblem problem = threw("double a = 1;\ndouble b = share(0);", above);
         assertEquals(
-                "a whole number was divided by zero; check the divisor first", problem.words());
+                "A whole number was divided by zero. Check the divisor first.", problem.words());
         assertEquals(2, problem.line());
     }
 
@@ -153,15 +154,16 @@ final class BenchRunsTest {
     @Test
     void putsCommonFailuresIntoWords() {
         assertEquals(
-                "`name` holds nothing (null); give it a value first",
+                "`name` is null. Give it a value first.",
                 threw("String name = null;\nname.length();").words());
         assertEquals(
-                "`12 g` can't be read as a number", threw("Integer.parseInt(\"12 g\")").words());
+                "The string `12 g` can’t be read as a number.",
+                threw("Integer.parseInt(\"12 g\")").words());
         assertEquals(
-                "a method calls itself without end; give it a case in which it stops",
+                "A method calls itself without end. Give it a case in which it returns.",
                 threw("int deep(int n) { return deep(n + 1) + 1; }\ndeep(0)").words());
         assertEquals(
-                "this list can't be changed; copy it first: `new ArrayList<>(list)`",
+                "This list can’t be changed. Copy it first: `new ArrayList<>(list)`.",
                 threw("List.of(1).add(2);").words());
     }
 
@@ -196,7 +198,8 @@ final class BenchRunsTest {
                 };
         List<String> above = List.of("int order = 1;", "order = order * 10;");
         FinishedRun run =
-                bench.run(above, "order + 1", watcher).get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
+                Benches.start(bench, above, "order + 1", watcher)
+                        .get(Benches.HUNG_SECONDS, TimeUnit.SECONDS);
         assertEquals(new RunOutcome.Finished("11", "int"), run.outcome());
         assertEquals(List.of("0 of 2", "1 of 2"), heard);
     }
@@ -204,8 +207,8 @@ final class BenchRunsTest {
     @Test
     void keepsTheCallerFree(@TempDir Path folder) throws Exception {
         Path gate = folder.resolve("gate");
-        var run = bench.run(List.of(), Benches.untilThereIs(gate), RunListener.NONE);
-        var next = bench.run(List.of(), "\"next\"", RunListener.NONE);
+        var run = Benches.start(bench, List.of(), Benches.untilThereIs(gate), RunListener.NONE);
+        var next = Benches.start(bench, List.of(), "\"next\"", RunListener.NONE);
         assertFalse(run.isDone(), "the caller waited for the run");
         Files.createFile(gate);
         assertTrue(run.get(Benches.HUNG_SECONDS, TimeUnit.SECONDS).outcome().finished());

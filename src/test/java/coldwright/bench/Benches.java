@@ -5,6 +5,7 @@ import coldwright.bench.compile.SnippetSource;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -39,13 +40,20 @@ final class Benches {
                 .formatted(file.toString().replace('\\', '/'));
     }
 
+    /** Starts a run that may do everything: what goes wrong in the worst case is tested with it. */
+    static CompletableFuture<FinishedRun> start(
+            Bench bench, List<String> above, String snippet, RunListener watcher) {
+        return bench.run(SnippetSource.of(above, snippet), SnippetRights.EVERYTHING, watcher);
+    }
+
     static FinishedRun run(Bench bench, List<String> above, String snippet) {
         return run(bench, SnippetSource.of(above, snippet));
     }
 
     static FinishedRun run(Bench bench, List<SnippetSource> snippets) {
         try {
-            return bench.run(snippets, RunListener.NONE).get(HUNG_SECONDS, TimeUnit.SECONDS);
+            return bench.run(snippets, SnippetRights.EVERYTHING, RunListener.NONE)
+                    .get(HUNG_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException | ExecutionException | TimeoutException e) {
             throw new AssertionError("the run hung: " + snippets, e);
         }

@@ -15,10 +15,10 @@ final class DeadlyFaultsTest extends Faults {
     @Test
     void saysThatASnippetEndedItsBench() {
         assertEquals(
-                "the snippet ended its own bench (exit status 3); take `System.exit` or `halt` out",
+                "The snippet ended its own bench (exit status 3). Remove `System.exit` or `halt`.",
                 died("System.exit(3);"));
         assertEquals(
-                "the snippet ended its own bench (exit status 0); take `System.exit` or `halt` out",
+                "The snippet ended its own bench (exit status 0). Remove `System.exit` or `halt`.",
                 died("Runtime.getRuntime().halt(0);"));
     }
 
@@ -32,7 +32,7 @@ final class DeadlyFaultsTest extends Faults {
     void saysThatMemoryIsOut(String snippet) {
         SnippetProblem problem = threw(snippet);
         assertEquals(
-                "this needs more memory than the bench has (64 MB); keep less at once",
+                "This needs more memory than the bench has (64 MB). Keep less at once.",
                 problem.words());
         assertTrue(problem.line() > 0, "its line is known");
     }
@@ -48,14 +48,14 @@ final class DeadlyFaultsTest extends Faults {
                             }).start();
                         }
                         """);
-        assertTrue(why.startsWith("the snippet started more threads than"), why);
+        assertTrue(why.startsWith("The snippet started more threads than"), why);
     }
 
     @Test
     void saysThatAMethodCallsItselfWithoutEnd() {
         SnippetProblem problem = threw("int deep(int n) {\n  return deep(n + 1) + 1;\n}\ndeep(0);");
         assertEquals(
-                "a method calls itself without end; give it a case in which it stops",
+                "A method calls itself without end. Give it a case in which it returns.",
                 problem.words());
         assertEquals(2, problem.line());
     }
@@ -64,13 +64,13 @@ final class DeadlyFaultsTest extends Faults {
     void saysWhyAClassCouldNotGetReady() {
         SnippetProblem problem = threw("class Bad { static int size = 1 / 0; }\nint s = Bad.size;");
         assertEquals(
-                "a whole number was divided by zero; check the divisor first", problem.words());
+                "A whole number was divided by zero. Check the divisor first.", problem.words());
     }
 
     @Test
     void saysThatItsBenchWasKilled() {
         assertEquals(
-                "the bench's process was ended from outside; run the snippet again",
+                "The bench’s process was ended from outside. Run the snippet again.",
                 died(
                         "new ProcessBuilder(\"kill\", \"-9\", \"\" + ProcessHandle.current().pid())"
                                 + ".start();\nThread.sleep(10_000);"));
@@ -86,11 +86,11 @@ final class DeadlyFaultsTest extends Faults {
                     }
                 };
         CompletableFuture<FinishedRun> run =
-                bench.run(ABOVE, "System.out.println(1);\nwhile (true) { }", killer);
+                Benches.start(bench, ABOVE, "System.out.println(1);\nwhile (true) { }", killer);
         RunOutcome outcome = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join().outcome();
         assertEquals(
                 new RunOutcome.Died(
-                        "the bench's process was ended from outside; run the snippet again"),
+                        "The bench’s process was ended from outside. Run the snippet again."),
                 outcome);
     }
 }

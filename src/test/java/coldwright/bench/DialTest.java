@@ -1,5 +1,7 @@
 package coldwright.bench;
 
+import static coldwright.bench.SnippetRights.CONFINED;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -95,17 +97,17 @@ final class DialTest {
         AtomicInteger asked = new AtomicInteger();
         BooleanSupplier stopped = () -> asked.incrementAndGet() < 0;
         try (SnippetCompilation compilation = new SnippetCompilation(Benches.settings())) {
-            compilation.compile(SnippetSource.of(ABOVE, SNIPPET), stopped);
+            compilation.compile(SnippetSource.of(ABOVE, SNIPPET), CONFINED, stopped);
             assertTrue(asked.get() > 0, "the snippet was compiled once");
             asked.set(0);
             for (int i = 0; i < 50; i++) {
                 List<SnippetSource> turned =
                         List.of(SnippetSource.of(ABOVE.get(0)), turned(SNIPPET, "sugar", i));
-                assertEquals(2, compilation.compile(turned, stopped).size());
+                assertEquals(2, compilation.compile(turned, CONFINED, stopped).size());
             }
             assertEquals(0, asked.get(), "a turn of the dial was compiled");
             String renamed = SNIPPET.replace("share", "part");
-            compilation.compile(SnippetSource.of(ABOVE, renamed), stopped);
+            compilation.compile(SnippetSource.of(ABOVE, renamed), CONFINED, stopped);
             assertTrue(asked.get() > 0, "a changed name is compiled");
         }
         for (int i = 0; i < 10; i++) {

@@ -101,7 +101,7 @@ final class FloodFaultsTest extends Faults {
                         stream.flush();
                         Thread.sleep(10_000);
                         """);
-        assertTrue(why.contains("no figure"), why);
+        assertTrue(why.contains("isn’t a figure"), why);
     }
 
     @Test
@@ -114,7 +114,7 @@ final class FloodFaultsTest extends Faults {
     void hasNothingToReadFromSystemIn() {
         assertEquals(new RunOutcome.Finished("-1", "int"), run("System.in.read()").outcome());
         SnippetProblem problem = threw("new Scanner(System.in).nextLine()");
-        assertTrue(problem.words().contains("can't ask at the keyboard"), problem.words());
+        assertTrue(problem.words().contains("can’t read the keyboard"), problem.words());
     }
 
     @Test
@@ -148,8 +148,7 @@ final class FloodFaultsTest extends Faults {
     void refusesASnippetOfAMegabyte() {
         RunOutcome outcome = run("double a = 1;\n".repeat(75_000)).outcome();
         assertEquals(
-                "this snippet is 1050000 characters long; the bench takes up to 100000: make it"
-                        + " shorter",
+                "This snippet has 1050000 characters, and the limit is 100000. Make it shorter.",
                 assertInstanceOf(RunOutcome.Rejected.class, outcome).problems().get(0).words());
     }
 
@@ -158,7 +157,8 @@ final class FloodFaultsTest extends Faults {
         List<String> above = new ArrayList<>(ABOVE);
         above.addAll(Collections.nCopies(MANY, "sugar = sugar + 1;"));
         FinishedRun run =
-                bench.run(above, "sugar", RunListener.NONE).get(MANY_MINUTES, TimeUnit.MINUTES);
+                Benches.start(bench, above, "sugar", RunListener.NONE)
+                        .get(MANY_MINUTES, TimeUnit.MINUTES);
         assertEquals(
                 new RunOutcome.Finished(Integer.toString(120 + MANY), "double", 120.0 + MANY + ""),
                 run.outcome());

@@ -30,7 +30,8 @@ final class HostKilledTest {
                             System.out.println("running " + text.strip() + " " + descendants());
                         }
                     };
-            bench.run(
+            Benches.start(
+                    bench,
                     List.of(),
                     "System.out.println(new java.io.File(\"\").getAbsoluteFile().getParent());\n"
                             + "while (true) { try { while (true) { } } catch (Throwable e) { } }",

@@ -1,9 +1,9 @@
 package coldwright.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.SnippetRights;
 import coldwright.desk.messages.Messages;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
@@ -32,12 +32,12 @@ class HandoutPrinterTest {
 
     @TempDir Path folder;
 
-    private List<String> printed(HandoutEdition edition, Path file, boolean agreed) {
+    private List<String> printed(HandoutEdition edition, Path file, SnippetRights agreed) {
         return printed(LESSON, edition, file, agreed);
     }
 
     private static List<String> printed(
-            Lesson lesson, HandoutEdition edition, Path file, boolean agreed) {
+            Lesson lesson, HandoutEdition edition, Path file, SnippetRights agreed) {
         List<String> told = new ArrayList<>();
         ExecutorService work = Executors.newCachedThreadPool();
         try {
@@ -61,20 +61,20 @@ class HandoutPrinterTest {
                 List.of(
                         Messages.of("handout.going", "a.html"),
                         Messages.of("handout.done-with-error", "a.html")),
-                printed(HandoutEdition.READER, file, true));
+                printed(HandoutEdition.READER, file, SnippetRights.EVERYTHING));
         String html = Files.readString(file);
         assertTrue(html.contains("<pre class=\"came\">40</pre>"), html);
         assertTrue(html.contains("<p class=\"trouble\">"), html);
     }
 
     @Test
-    void theBlankOfAStrangersLessonIsAPdfAndRunsNothing() throws IOException {
+    void theBlankOfALessonWithAnErrorIsAPdf() throws IOException {
         Path file = folder.resolve("b.pdf");
         assertEquals(
                 List.of(
                         Messages.of("handout.going", "b.pdf"),
                         Messages.of("handout.done", "b.pdf")),
-                printed(HandoutEdition.BLANK, file, false));
+                printed(HandoutEdition.BLANK, file, SnippetRights.CONFINED));
         assertTrue(Files.readString(file, StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
     }
 
@@ -85,16 +85,17 @@ class HandoutPrinterTest {
                 LessonReader.read(
                         "drawn.md",
                         "# Drawn\n\n## One\n\n```java\nshow(Figure.of(\"Brine\").x(\"salt\", \"%\").y(\"t\", \"°C\").line(\"a\", 0, 20, Brine::freezingPointC));\n```\n");
-        printed(drawn, HandoutEdition.BLANK, file, true);
+        printed(drawn, HandoutEdition.BLANK, file, SnippetRights.CONFINED);
         assertTrue(Files.readString(file).contains("<svg"));
-        printed(drawn, HandoutEdition.BLANK, file, false);
-        assertFalse(Files.readString(file).contains("<svg"));
     }
 
     @Test
     void aFolderThatIsNotThereIsToldOf() {
         List<String> told =
-                printed(HandoutEdition.BLANK, folder.resolve("no").resolve("c.pdf"), false);
+                printed(
+                        HandoutEdition.BLANK,
+                        folder.resolve("no").resolve("c.pdf"),
+                        SnippetRights.CONFINED);
         assertEquals(2, told.size());
         assertTrue(told.get(1).startsWith("Can’t write c.pdf: "), told.get(1));
     }

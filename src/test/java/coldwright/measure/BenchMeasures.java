@@ -8,6 +8,7 @@ import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.figure.Figure;
 import coldwright.lesson.Prelude;
@@ -125,7 +126,10 @@ final class BenchMeasures {
             Thread.sleep(1500);
             long start = System.nanoTime();
             RunOutcome outcome =
-                    bench.run(List.of(), "System.exit(" + i + ");", RunListener.NONE)
+                    bench.run(
+                                    SnippetSource.of(List.of(), "System.exit(" + i + ");"),
+                                    SnippetRights.EVERYTHING,
+                                    RunListener.NONE)
                             .get(PATIENCE_S, TimeUnit.SECONDS)
                             .outcome();
             require(outcome instanceof RunOutcome.Died, outcome);
@@ -193,6 +197,7 @@ final class BenchMeasures {
                                                         "sugar = [0-9.]+", "sugar = " + sugar),
                                                 step,
                                                 Map.of(step.indexOf("= ") + 2, sugar))),
+                                SnippetRights.CONFINED,
                                 RunListener.NONE)
                         .get(PATIENCE_S, TimeUnit.SECONDS));
     }

@@ -84,7 +84,7 @@ class BadHandInsTest {
         Path lessons = Files.createDirectory(folder.resolve("lessons"));
         Files.writeString(lessons.resolve("01-oats.md"), TEXT);
         shelf = LessonFolder.in(lessons);
-        blockingBench = new BlockingBench(PATIENT::get);
+        blockingBench = new BlockingBench(PATIENT::get, () -> true);
     }
 
     /** Nothing that was marked on this bench has spoilt it. */
@@ -204,7 +204,7 @@ class BadHandInsTest {
                 new Bad(
                         "nested code",
                         good("Ada", "int deep = " + "(".repeat(9000) + "1" + ")".repeat(9000)),
-                        "more than 200 brackets are open"),
+                        "More than 200 brackets are open"),
                 new Bad(
                         "a name that is a terminal's orders",
                         good("\u001b[2J\u001b]0;hi\u0007\u202eAda", "int none = 1 / 0;"),
@@ -340,7 +340,7 @@ class BadHandInsTest {
 
     @Test
     void aHandInThatHangsEverywhereIsGivenUp() {
-        BlockingBench short_ = new BlockingBench(Duration.ofSeconds(2));
+        BlockingBench short_ = new BlockingBench(Duration.ofSeconds(2), () -> true);
         try (short_) {
             short_.allow(Duration.ofSeconds(3));
             List<String> told = new ArrayList<>();
@@ -366,7 +366,8 @@ class BadHandInsTest {
         Path table = folder.resolve("marks.csv");
         TypedSession typedSession = TypedSession.nobody();
         ClassMarking checks =
-                new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.of(table), true);
+                new ClassMarking(
+                        typedSession.screen(), shelf, PATIENCE, Optional.of(table), true, true);
         assertEquals(ExitCode.DONE, checks.check(List.of(school.toString())), typedSession::out);
         assertTrue(typedSession.out().contains("notes.txt was ignored"), typedSession.out());
         assertFalse(typedSession.out().contains("prediction: "), "brief");
@@ -392,7 +393,7 @@ class BadHandInsTest {
         Files.writeString(school.resolve("a" + HandIn.ENDING), good());
         Files.writeString(school.resolve("b" + HandIn.ENDING), good());
         TypedSession typedSession = TypedSession.nobody();
-        new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.empty(), false)
+        new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.empty(), false, true)
                 .check(List.of(school.toString()));
         assertTrue(
                 typedSession.out().contains("the same learner also handed this lesson in as"),

@@ -49,39 +49,25 @@ class HandoutCommandTest {
     }
 
     @Test
-    void theBlankOfAStrangersLessonRunsNothingAndNeedsNoLeave() throws IOException {
-        Path lesson = Files.writeString(folder.resolve("own.md"), "# Own\n\n## A\n\nText.\n");
-        String pdf = path("own.pdf");
-        TypedSession typedSession = TypedSession.nobody();
-        assertEquals(
-                ExitCode.DONE,
-                typedSession.obey("handout", lesson.toString(), "--blank", "-o", pdf));
-        assertTrue(Files.readString(Path.of(pdf), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
-        assertEquals(
-                ExitCode.FAILED,
-                typedSession.obey("handout", lesson.toString(), "-o", path("x.pdf")));
-        assertTrue(typedSession.err().contains("Add --trust"), typedSession.err());
-        assertFalse(Files.exists(folder.resolve("x.pdf")));
-    }
-
-    @Test
-    void asksWhetherAStrangersSnippetsMayRunAsAWalkDoesAndKeepsTheYes() throws IOException {
-        String text = "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n";
+    void asksOnlyIfALessonGoesBeyondAndKeepsTheYes() throws IOException {
+        String text =
+                "# Theirs\n\n## One\n\n```java\nSystem.out.println(new java.io.File(\"a\").getName().length() + 41);\n```\n";
         String lesson = Files.writeString(folder.resolve("theirs.md"), text).toString();
         String html = path("theirs.html");
         DataFolder data = TypedSession.data();
         TypedSession unwilling = TypedSession.at(60, "no");
         assertEquals(ExitCode.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
-        assertTrue(unwilling.out().endsWith("Run them? (yes or no): \n"), unwilling.out());
-        assertEquals(lesson + " was not run. Add --trust to run its snippets.\n", unwilling.err());
-        assertFalse(Files.exists(Path.of(html)));
+        assertTrue(unwilling.out().endsWith("Allow that? (yes or no): \n" + html + "\n"));
+        assertTrue(Files.readString(Path.of(html)).contains("Lessons can’t read or write files"));
         TypedSession willing = TypedSession.at(60, "yes");
         assertEquals(
-                ExitCode.DONE, willing.obey(data, "handout", lesson, "-o", html), willing.err());
+                ExitCode.DONE,
+                willing.obey(data, "handout", lesson, "--replace", "-o", html),
+                willing.err());
         assertTrue(Files.readString(Path.of(html)).contains(">42</pre>"));
         TypedSession walker = TypedSession.at(60, "", "");
         assertEquals(ExitCode.DONE, walker.obey(data, "walk", lesson));
-        assertFalse(walker.out().contains("Run them?"), walker.out());
+        assertFalse(walker.out().contains("Allow that?"), walker.out());
         assertTrue(walker.out().contains("\n42\n"), walker.out());
     }
 
@@ -202,22 +188,8 @@ class HandoutCommandTest {
         assertEquals(
                 ExitCode.DONE,
                 typedSession.obey(
-                        "handout",
-                        lesson.toString(),
-                        "--work",
-                        file.toString(),
-                        "--trust",
-                        "-o",
-                        html),
+                        "handout", lesson.toString(), "--work", file.toString(), "-o", html),
                 typedSession.err());
-        TypedSession asked = TypedSession.at(200, "yes", "no");
-        assertEquals(
-                ExitCode.FAILED,
-                asked.obey("handout", lesson.toString(), "--work", file.toString(), "-o", html));
-        assertTrue(asked.out().contains("The lesson "), asked.out());
-        assertTrue(
-                asked.out().contains("The work of Ida did not come with Coldwright."), asked.out());
-        assertTrue(asked.err().contains(file.getFileName() + " was not run"), asked.err());
         String set = Files.readString(Path.of(html));
         assertTrue(set.contains("Work of <b>Ida</b>"), set);
         assertTrue(set.contains("21.5"), set);

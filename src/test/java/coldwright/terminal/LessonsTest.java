@@ -29,7 +29,7 @@ class LessonsTest {
     @TestFactory
     Stream<DynamicTest> aLessonPasses() throws IOException {
         List<Lesson> lessons = lessons();
-        var turns = ParallelLessonChecks.begin(lessons, BlockingBench.PATIENCE);
+        var turns = ParallelLessonChecks.begin(lessons, BlockingBench.PATIENCE, false);
         return IntStream.range(0, turns.size())
                 .mapToObj(
                         i ->

@@ -256,7 +256,7 @@ class WalkCommandTest {
                 typedSession
                         .out()
                         .contains(
-                                "Line 1: a whole number was divided by zero; check the divisor first\n"),
+                                "Line 1: A whole number was divided by zero. Check the divisor first.\n"),
                 typedSession.out());
         assertTrue(
                 typedSession.out().contains("Checked: 1 of 7 check lines passed. Not yet:\n"),
@@ -334,16 +334,24 @@ class WalkCommandTest {
     }
 
     @Test
-    void aStrangersLessonRunsNothingUnlessSomebodyAgrees() throws IOException {
+    void aLessonRunsConfinedAndItsReaderIsAskedOnlyIfItGoesBeyond() throws IOException {
+        Path plain = folder.resolve("plain.md");
+        Files.writeString(plain, "# Plain\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n");
+        TypedSession reader = TypedSession.somebody("", "");
+        assertEquals(ExitCode.DONE, reader.obey("walk", plain.toString()));
+        assertTrue(reader.out().contains("\n42\n"), reader.out());
+
         Path file = folder.resolve("theirs.md");
-        Files.writeString(file, "# Theirs\n\n## One\n\n```java\nSystem.out.println(6 * 7);\n```\n");
+        Files.writeString(
+                file,
+                "# Theirs\n\n## One\n\n```java\nSystem.out.println(new java.io.File(\"a\").getName().length() + 41);\n```\n");
         TypedSession alone = TypedSession.somebody();
         assertEquals(ExitCode.FAILED, alone.obey("walk", "--all", file.toString()));
-        assertFalse(alone.out().contains("\n42\n"), alone.out());
-        TypedSession unwilling = TypedSession.somebody("no");
+        assertTrue(alone.out().contains("Lessons can’t read or write files"), alone.out());
+        TypedSession unwilling = TypedSession.somebody("", "no", "");
         assertEquals(ExitCode.FAILED, unwilling.obey("walk", file.toString()));
         assertFalse(unwilling.out().contains("\n42\n"), unwilling.out());
-        TypedSession willing = TypedSession.somebody("yes", "", "", "");
+        TypedSession willing = TypedSession.somebody("", "yes", "");
         assertEquals(ExitCode.DONE, willing.obey("walk", file.toString()));
         assertTrue(willing.out().contains("\n42\n"), willing.out());
     }

@@ -23,36 +23,32 @@ final class CallMessages {
     private static final Pattern TWO_VALUES =
             Pattern.compile("\\A\\s*([^,()]+),\\s*(-?\\d[\\d.]*)\\s*\\)");
     private static final Pattern CALLED = Pattern.compile("([\\p{L}_$][\\w$]*)\\s*\\(\\s*$");
-    private static final Set<String> NUMBERS = Set.of("double", "int", "long", "float");
+    private static final Pattern NUMBER_NEEDED =
+            Pattern.compile("cannot be converted to (?:double|int|long|float)$");
+    private static final String NO_ARGUMENTS = "no arguments";
+    private static final String COMMA = ",(?![^<]*>)";
     private static final int MOST_WAYS = 3;
-    private static final Set<String> CODES = Set.of("cant.apply.symbol", "cant.apply.symbols");
 
     private CallMessages() {}
 
-    static Optional<CompileProblem> of(CompilerDiagnostic compilerDiagnostic) {
-        if (CODES.contains(compilerDiagnostic.code())) {
-            return Optional.of(
-                    decimalComma(compilerDiagnostic)
-                            .orElseGet(
-                                    () ->
-                                            compilerDiagnostic.complaint(
-                                                    compilerDiagnostic
-                                                                    .code()
-                                                                    .equals("cant.apply.symbol")
-                                                            ? oneWay(compilerDiagnostic)
-                                                            : severalWays(compilerDiagnostic))));
-        }
-        return swapped(compilerDiagnostic);
+    static Optional<CompileProblem> of(CompilerDiagnostic error) {
+        return switch (error.code()) {
+            case "cant.apply.symbol" ->
+                    decimalComma(error).or(() -> Optional.of(error.complaint(oneWay(error))));
+            case "cant.apply.symbols" ->
+                    decimalComma(error).or(() -> Optional.of(error.complaint(severalWays(error))));
+            default -> swapped(error);
+        };
     }
 
     /** A decimal comma makes two arguments of one number. */
-    private static Optional<CompileProblem> decimalComma(CompilerDiagnostic compilerDiagnostic) {
-        String statement = JavaSource.of(compilerDiagnostic.statement()).masked();
-        int from = compilerDiagnostic.end() - compilerDiagnostic.statementStart();
+    private static Optional<CompileProblem> decimalComma(CompilerDiagnostic error) {
+        String statement = JavaSource.of(error.statement()).masked();
+        int from = error.end() - error.statementStart();
         Matcher comma = DECIMAL_COMMA.matcher(statement);
         return comma.find(Math.min(from, statement.length()))
                 ? Optional.of(
-                        compilerDiagnostic.complaint(
+                        error.complaint(
                                 TypoMessages.decimalPoint(comma.group(1)),
                                 comma.start(1),
                                 comma.end(1)))
@@ -60,79 +56,64 @@ final class CallMessages {
     }
 
     /** An object in place of a number, followed by the number. */
-    private static Optional<CompileProblem> swapped(CompilerDiagnostic compilerDiagnostic) {
-        Matcher called = CALLED.matcher(compilerDiagnostic.before());
-        String rest = compilerDiagnostic.text().substring(compilerDiagnostic.start());
-        Matcher values = TWO_VALUES.matcher(rest);
-        boolean needsNumber =
-                NUMBERS.stream()
-                        .anyMatch(
-                                type ->
-                                        compilerDiagnostic
-                                                .firstLine()
-                                                .endsWith("cannot be converted to " + type));
-        if (!needsNumber || !called.find() || !values.find()) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                compilerDiagnostic.complaint(
-                        "`%s` takes these two in the other order: `%s(%s, %s)`"
-                                .formatted(
-                                        called.group(1),
+    private static Optional<CompileProblem> swapped(CompilerDiagnostic error) {
+        Matcher called = CALLED.matcher(error.before());
+        Matcher values = TWO_VALUES.matcher(error.text().substring(error.start()));
+        return NUMBER_NEEDED.matcher(error.firstLine()).find() && called.find() && values.find()
+                ? Optional.of(
+                        error.complaint(
+                                ErrorText.of(
+                                        "call.swapped",
                                         called.group(1),
                                         values.group(2),
-                                        values.group(1).strip())));
+                                        values.group(1).strip())))
+                : Optional.empty();
     }
 
-    private static String oneWay(CompilerDiagnostic compilerDiagnostic) {
-        String required = compilerDiagnostic.inMessage(REQUIRED, 1);
-        String found = compilerDiagnostic.inMessage(FOUND, 1);
-        if (compilerDiagnostic.message().contains("varargs mismatch")) {
-            return "`%s` takes as many %s as you like, but not %s"
-                    .formatted(
-                            compilerDiagnostic.lastName(),
-                            SemanticMessages.simple(required).replace("[]", ""),
-                            values(found));
+    private static String oneWay(CompilerDiagnostic error) {
+        String required = error.inMessage(REQUIRED, 1);
+        String found = error.inMessage(FOUND, 1);
+        if (error.message().contains("varargs mismatch")) {
+            String type = SemanticMessages.simple(required).replace("[]", "");
+            return ErrorText.of("call.many", error.lastName(), type, values(found));
         }
-        if (found.equals("no arguments")) {
-            return "`%s` takes %s, but nothing stands between its brackets"
-                    .formatted(compilerDiagnostic.lastName(), values(required));
-        }
-        return "`%s` takes %s, not %s"
-                .formatted(compilerDiagnostic.lastName(), values(required), values(found));
+        return found.equals(NO_ARGUMENTS)
+                ? ErrorText.of("call.none", error.lastName(), values(required))
+                : ErrorText.of("call.one", error.lastName(), values(required), values(found));
     }
 
-    private static String severalWays(CompilerDiagnostic compilerDiagnostic) {
+    private static String severalWays(CompilerDiagnostic error) {
         Set<String> ways = new LinkedHashSet<>();
-        Matcher candidate = CANDIDATE.matcher(compilerDiagnostic.message());
+        Matcher candidate = CANDIDATE.matcher(error.message());
         while (candidate.find()) {
             ways.add("(" + types(candidate.group(1)) + ")");
         }
-        String found = compilerDiagnostic.inMessage(FOUND_FOR, 1);
+        String found = error.inMessage(FOUND_FOR, 1);
         if (ways.isEmpty() || ways.size() > MOST_WAYS || found.isEmpty()) {
-            return "`%s` can't be called with these values; check how many there are and of what kind"
-                    .formatted(compilerDiagnostic.lastName());
+            return ErrorText.of("call.wrong", error.lastName());
         }
-        return "`%s` takes %s, not (%s)"
-                .formatted(compilerDiagnostic.lastName(), String.join(" or ", ways), types(found));
+        String all = String.join(ErrorText.of("call.or"), ways);
+        return ErrorText.of("call.ways", error.lastName(), all, types(found));
     }
 
     private static String types(String list) {
-        if (list.equals("no arguments")) {
+        if (list.equals(NO_ARGUMENTS)) {
             return "";
         }
         List<String> types = new ArrayList<>();
-        for (String one : list.split(",(?![^<]*>)")) {
+        for (String one : list.split(COMMA)) {
             types.add(SemanticMessages.simple(one.strip()).replace("...", "…"));
         }
         return String.join(", ", types);
     }
 
     private static String values(String list) {
-        if (list.isEmpty() || list.equals("no arguments")) {
-            return "nothing between its brackets";
+        if (list.isEmpty() || list.equals(NO_ARGUMENTS)) {
+            return ErrorText.of("call.no-values");
         }
-        int count = list.split(",(?![^<]*>)").length;
-        return "%d %s (%s)".formatted(count, count == 1 ? "value" : "values", types(list));
+        int count = list.split(COMMA).length;
+        return count == 1
+                ? ErrorText.of("call.value", types(list))
+                : ErrorText.of("call.values", count, types(list));
     }
 }

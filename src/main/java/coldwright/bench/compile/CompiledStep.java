@@ -13,17 +13,24 @@ import java.util.Optional;
 public final class CompiledStep {
     private final String text;
     private final List<CompiledStatement> statements;
+    private final List<CompileProblem> refused;
     private Boolean traceless;
     private Boolean repeatable;
 
-    CompiledStep(String text, List<CompiledStatement> statements) {
+    CompiledStep(String text, List<CompiledStatement> statements, List<CompileProblem> refused) {
         this.text = text;
         this.statements = List.copyOf(statements);
+        this.refused = List.copyOf(refused);
     }
 
     /** The snippet's text. */
     public String text() {
         return text;
+    }
+
+    /** The names that a confined snippet may not use; empty if it may run confined. */
+    public List<CompileProblem> refused() {
+        return refused;
     }
 
     List<CompiledStatement> statements() {
@@ -133,18 +140,11 @@ public final class CompiledStep {
     }
 
     /** The classes it defines, in order. */
-    List<CompiledClass> classes() {
-        List<CompiledClass> classes = new ArrayList<>();
-        for (CompiledStatement statement : statements) {
-            for (Order order : statement.orders()) {
-                if (order instanceof Order.Define define) {
-                    classes.add(define.code());
-                } else if (order instanceof Order.Redefine redefine) {
-                    classes.add(redefine.code());
-                }
-            }
-        }
-        return classes;
+    public List<CompiledClass> classes() {
+        return statements.stream()
+                .flatMap(statement -> statement.orders().stream())
+                .flatMap(order -> order.definition().stream())
+                .toList();
     }
 
     private int lastExpression() {

@@ -2,6 +2,7 @@ package coldwright.bench.compile;
 
 import jdk.jshell.Diag;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,12 +41,29 @@ record CompilerDiagnostic(
         }
         return new CompilerDiagnostic(
                 code.startsWith(KEY) ? code.substring(KEY.length()) : code,
-                CompilerMessages.of(diag),
+                english(diag),
                 text,
                 piece.start(),
                 start,
                 end,
                 at);
+    }
+
+    /**
+     * The compiler's message in English. The compiler looks it up in the requested locale, then in
+     * the default one, and only then in English, so the default is set to English meanwhile.
+     */
+    private static synchronized String english(Diag diag) {
+        Locale own = Locale.getDefault();
+        if (own.getLanguage().equals(Locale.ENGLISH.getLanguage())) {
+            return diag.getMessage(Locale.ENGLISH);
+        }
+        Locale.setDefault(Locale.ENGLISH);
+        try {
+            return diag.getMessage(Locale.ENGLISH);
+        } finally {
+            Locale.setDefault(own);
+        }
     }
 
     private static int within(long offset, String text) {
@@ -99,7 +117,7 @@ record CompilerDiagnostic(
     String wordBefore(int place) {
         String head = text.substring(0, place).stripTrailing();
         if (head.isEmpty()) {
-            return "the start";
+            return ErrorText.of("the-start");
         }
         Matcher matcher = Pattern.compile("([\\p{L}\\p{N}_$.\"]+|\\S)$").matcher(head);
         return matcher.find() ? matcher.group() : head;

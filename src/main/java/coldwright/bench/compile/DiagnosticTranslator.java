@@ -1,5 +1,6 @@
 package coldwright.bench.compile;
 
+import coldwright.bench.confine.RefusedName;
 import coldwright.source.JavaSource;
 import coldwright.source.JavaToken;
 import coldwright.source.JavaToken.Kind;
@@ -19,12 +20,8 @@ import java.util.regex.Pattern;
  * Translates compiler diagnostics into problems for a learner, at their position in the snippet.
  */
 final class DiagnosticTranslator {
-    private static final int MOST_CHARACTERS = StepCompiler.MOST_CHARACTERS;
     private static final Pattern UNNAMED_VALUE = Pattern.compile("\\$\\d+");
     private static final Pattern KIND_AND_NAME = Pattern.compile("(\\w+) ([^(]+)(\\(.*\\))?");
-
-    /** More than any readable snippet has; at some thousands the compiler itself fails. */
-    private static final int MOST_OPEN_BRACKETS = 200;
 
     private final JShell shell;
     private final SimilarNames near;
@@ -34,60 +31,26 @@ final class DiagnosticTranslator {
         this.near = new SimilarNames(shell);
     }
 
-    /** Where too many brackets are open, including those in strings and comments; −1 if nowhere. */
-    private static int tooDeep(String text) {
-        int open = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char at = text.charAt(i);
-            if (at == '(' || at == '{' || at == '[') {
-                open++;
-            } else if (at == ')' || at == '}' || at == ']') {
-                open--;
-            }
-            if (open > MOST_OPEN_BRACKETS) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
     /** Rejects text that isn't worth compiling. */
     void refuseOddText(String text) throws CompilationFailedException {
-        if (text.length() > MOST_CHARACTERS) {
-            throw refusal(
-                    0,
-                    text.length(),
-                    "this snippet is %d characters long; the bench takes up to %d: make it shorter"
-                            .formatted(text.length(), MOST_CHARACTERS));
-        }
-        int deep = tooDeep(text);
-        if (deep >= 0) {
-            throw refusal(
-                    deep,
-                    deep + 1,
-                    "more than %d brackets are open here; the bench takes no more: work out a part of it in a line of its own"
-                            .formatted(MOST_OPEN_BRACKETS));
-        }
         JavaSource source = JavaSource.of(text);
         Optional<JavaToken> open = source.unclosedComment();
         if (open.isPresent()) {
-            int remark = open.get().start();
-            throw refusal(remark, remark + 2, "this remark has no end; close it with `*/`");
+            int start = open.get().start();
+            throw refusal(start, start + 2, "error.unclosed.comment");
         }
         for (JavaToken token : source.tokens()) {
             String name = source.text(token);
             if (token.kind() == Kind.WORD && UNNAMED_VALUE.matcher(name).matches()) {
-                throw refusal(
-                        token.start(),
-                        token.end(),
-                        "`%s` is not known here; give a value a name to use it again: `var cold = …;`"
-                                .formatted(name));
+                throw refusal(token.start(), token.end(), "symbol.unnamed", name);
             }
         }
     }
 
-    private static CompilationFailedException refusal(int start, int end, String words) {
-        return new CompilationFailedException(List.of(new CompileProblem(start, end, words, "")));
+    private static CompilationFailedException refusal(
+            int start, int end, String key, Object... values) {
+        return new CompilationFailedException(
+                List.of(new CompileProblem(start, end, ErrorText.of(key, values), "")));
     }
 
     /**
@@ -98,25 +61,15 @@ final class DiagnosticTranslator {
         Optional<Diag> first = shell.diagnostics(part).filter(Diag::isError).findFirst();
         if (first.isEmpty()) {
             return List.of(
-                    new CompileProblem(
-                            piece.start(),
-                            text.length(),
-                            "Java does not understand this statement: is something missing in it?",
-                            ""));
+                    new CompileProblem(piece.start(), text.length(), ErrorText.of("unknown"), ""));
         }
-        CompilerDiagnostic compilerDiagnostic = CompilerDiagnostic.of(first.get(), text, piece);
+        CompilerDiagnostic error = CompilerDiagnostic.of(first.get(), text, piece);
         return List.of(
-                SyntaxMessages.of(compilerDiagnostic)
-                        .or(() -> CallMessages.of(compilerDiagnostic))
-                        .or(
-                                () ->
-                                        SemanticMessages.of(compilerDiagnostic, near)
-                                                .map(compilerDiagnostic::complaint))
+                SyntaxMessages.of(error)
+                        .or(() -> CallMessages.of(error))
+                        .or(() -> SemanticMessages.of(error, near).map(error::complaint))
                         .orElseGet(
-                                () ->
-                                        compilerDiagnostic.complaint(
-                                                "Java does not understand this: "
-                                                        + compilerDiagnostic.firstLine())));
+                                () -> error.complaint(ErrorText.of("other", error.firstLine()))));
     }
 
     /** Names in a declaration that nothing declares. */
@@ -135,6 +88,17 @@ final class DiagnosticTranslator {
                             String.format(Locale.ROOT, "cannot find symbol: %s", one)));
         }
         return complaints;
+    }
+
+    /** A name that a confined snippet may not use, where its text has it. */
+    static CompileProblem refused(String text, int statementStart, RefusedName name) {
+        int start = placeOf(name.word(), text, statementStart);
+        boolean there = text.startsWith(name.word(), start);
+        int end =
+                there
+                        ? start + name.word().length()
+                        : LineIndex.endOf(text, LineIndex.lineAt(text, start));
+        return new CompileProblem(start, end, name.words(), "");
     }
 
     private static int placeOf(String name, String text, int from) {

@@ -43,16 +43,11 @@ final class OrderCompleter {
         List<Order> orders = new ArrayList<>();
         String holder = "";
         for (Order order : recorder.takeOrders()) {
-            if (order instanceof Order.Define define) {
-                define(define.code(), orders);
-            } else if (order instanceof Order.Redefine redefine) {
-                define(redefine.code(), orders);
-            } else if (order instanceof Order.Invoke invoke) {
+            order.definition().ifPresent(code -> define(code, orders));
+            if (order instanceof Order.Invoke invoke) {
                 holder = invoke.className();
                 bring(holder, orders);
                 orders.add(invoke);
-            } else {
-                throw new AssertionError(order);
             }
         }
         return new CompiledStatement(
@@ -79,17 +74,9 @@ final class OrderCompleter {
 
     /** Whether the orders match the existing definitions. */
     boolean agreesWith(List<Order> orders) {
-        for (Order order : orders) {
-            if (order instanceof Order.Define define
-                    && !define.code().equals(defined.get(define.code().name()))) {
-                return false;
-            }
-            if (order instanceof Order.Redefine redefine
-                    && !redefine.code().equals(defined.get(redefine.code().name()))) {
-                return false;
-            }
-        }
-        return true;
+        return orders.stream()
+                .flatMap(order -> order.definition().stream())
+                .allMatch(code -> code.equals(defined.get(code.name())));
     }
 
     private static Optional<String> type(List<Snippet> parts) {

@@ -59,8 +59,8 @@ final class SimilarNames {
                 && suggestions(name).contains(name);
     }
 
-    /** The brackets with which a method is called; empty if there is no such method. */
-    Optional<String> brackets(String name, String owner) {
+    /** The parentheses with which a method is called; empty if there is no such method. */
+    Optional<String> parentheses(String name, String owner) {
         return continuations(owner + ".").stream()
                 .filter(one -> one.startsWith(name + "("))
                 .map(one -> one.endsWith(")") ? "()" : "(…)")

@@ -1,6 +1,7 @@
 package coldwright.bench.compile;
 
 import coldwright.bench.compile.StatementSplitter.StatementSource;
+import coldwright.bench.confine.NameCheck;
 
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.EvalException;
@@ -63,7 +64,7 @@ public final class StepCompiler implements AutoCloseable {
         shell =
                 JShell.builder()
                         .executionEngine(recorder, Map.of())
-                        .compilerOptions("-classpath", joined)
+                        .compilerOptions("-proc:none", "-classpath", joined)
                         .build();
         diagnosticTranslator = new DiagnosticTranslator(shell);
         for (String line : imports) {
@@ -90,9 +91,11 @@ public final class StepCompiler implements AutoCloseable {
      */
     public CompiledStep compile(String text, BooleanSupplier stopped)
             throws CompilationFailedException {
+        SnippetLimits.check(steps().stream().map(CompiledStep::text).toList(), text);
         diagnosticTranslator.refuseOddText(text);
         List<CompiledStatement> statements = new ArrayList<>();
         List<List<Snippet>> parts = new ArrayList<>();
+        List<CompileProblem> refused = new ArrayList<>();
         OrderCompleter book = new OrderCompleter(recorder, steps());
         try {
             StatementSplitter pieces = new StatementSplitter(shell.sourceCodeAnalysis(), text);
@@ -111,16 +114,27 @@ public final class StepCompiler implements AutoCloseable {
                                 diagnosticTranslator.complaints(text, piece, part));
                     }
                 }
-                statements.add(book.statement(piece, own));
+                CompiledStatement statement = book.statement(piece, own);
+                statements.add(statement);
+                refused.addAll(refused(text, statement));
             }
             refuseUnresolved(text, statements, parts);
         } catch (CompilationFailedException | CancellationException e) {
             remove(parts);
             throw e;
         }
-        CompiledStep step = new CompiledStep(text, statements);
+        CompiledStep step = new CompiledStep(text, statements, refused);
         pile.add(new CompiledEntry(step, parts));
         return step;
+    }
+
+    private List<CompileProblem> refused(String text, CompiledStatement statement) {
+        return statement.orders().stream()
+                .flatMap(order -> order.definition().stream())
+                .flatMap(code -> NameCheck.refused(code, recorder::known).stream())
+                .distinct()
+                .map(name -> DiagnosticTranslator.refused(text, statement.start(), name))
+                .toList();
     }
 
     private List<Snippet> evaluate(String source) {

@@ -13,6 +13,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.net.Socket;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
@@ -121,6 +122,11 @@ public final class BenchProcess implements AutoCloseable {
             Thread.currentThread().interrupt();
         }
         return OptionalInt.empty();
+    }
+
+    /** Processor time that it has used; zero where the system doesn't say. */
+    public Duration processorTime() {
+        return process.toHandle().info().totalCpuDuration().orElse(Duration.ZERO);
     }
 
     /** The operating system's process ID. */

@@ -1,7 +1,17 @@
 package coldwright.bench.remote;
 
+import java.util.Optional;
+
 /** An instruction to the bench's process. */
 public sealed interface Order {
+    /** The class that it defines or replaces, if it does. */
+    default Optional<CompiledClass> definition() {
+        if (this instanceof Define define) {
+            return Optional.of(define.code());
+        }
+        return this instanceof Redefine redefine ? Optional.of(redefine.code()) : Optional.empty();
+    }
+
     /** Discard every class and variable of the snippets so far. */
     record Fresh() implements Order {}
 

@@ -54,11 +54,15 @@ final class ProcessWatchdog {
     }
 
     private void tick() {
+        ThreadGroup threads = Thread.currentThread().getThreadGroup();
+        while (threads.getParent() != null) {
+            threads = threads.getParent();
+        }
         for (int ticks = 0; ; ticks = (ticks + 1) % TICKS_TO_PARENT_CHECK) {
             try {
                 Thread.sleep(TICK_MS);
                 printed.flush();
-                if (Thread.activeCount() > MOST_THREADS) {
+                if (threads.activeCount() > MOST_THREADS) {
                     end(BenchMain.TOO_MANY_THREADS);
                 }
                 if (ticks == 0 && program != null && !program.isAlive()) {

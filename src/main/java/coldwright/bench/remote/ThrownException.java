@@ -6,6 +6,10 @@ import coldwright.figure.wire.WireWriter;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * An exception of a snippet as plain data.
@@ -34,28 +38,32 @@ public record ThrownException(String className, String message, List<StackTraceE
         Throwable one = throwable;
         while (one != null && chain.size() < MOST_CAUSES) {
             chain.add(of(one));
-            one = one.getCause();
+            one = given(one::getCause).orElse(null);
         }
         return chain;
     }
 
     private static ThrownException of(Throwable throwable) {
-        StackTraceElement[] all = throwable.getStackTrace();
-        List<StackTraceElement> kept = List.of(all).subList(0, Math.min(all.length, MOST_FRAMES));
-        return new ThrownException(throwable.getClass().getName(), messageOf(throwable), kept);
+        StackTraceElement[] all =
+                given(throwable::getStackTrace).orElseGet(() -> new StackTraceElement[0]);
+        List<StackTraceElement> kept =
+                Stream.of(all).filter(Objects::nonNull).limit(MOST_FRAMES).toList();
+        String message = given(throwable::getMessage).orElse("");
+        return new ThrownException(
+                throwable.getClass().getName(),
+                message.length() > MOST_MESSAGE
+                        ? message.substring(0, MOST_MESSAGE) + "…"
+                        : message,
+                kept);
     }
 
-    private static String messageOf(Throwable throwable) {
-        String message;
+    /** What a method of the snippet's own exception gives; it may throw anything itself. */
+    private static <T> Optional<T> given(Supplier<T> method) {
         try {
-            message = throwable.getMessage();
-        } catch (RuntimeException e) {
-            message = null;
+            return Optional.ofNullable(method.get());
+        } catch (Throwable e) {
+            return Optional.empty();
         }
-        if (message == null) {
-            return "";
-        }
-        return message.length() > MOST_MESSAGE ? message.substring(0, MOST_MESSAGE) + "…" : message;
     }
 
     void write(WireWriter out) throws IOException {

@@ -10,14 +10,14 @@ import javafx.scene.layout.VBox;
 
 import java.util.Optional;
 
-/** Asks, before anything runs, whether the snippets of an unknown lesson may run. */
+/** Asks whether snippets that want more than they may do confined may do everything. */
 final class AgreementView extends VBox {
     /**
      * Asks.
      *
-     * @param gate blocks or allows runs
-     * @param agree allows runs of the current text
-     * @param whileWritten allows runs however the file changes; empty if the file isn't watched
+     * @param gate what the snippets may do
+     * @param agree allows the current text everything
+     * @param whileWritten allows it however the file changes; empty if the file isn't watched
      */
     AgreementView(RunGate gate, Runnable agree, Optional<Runnable> whileWritten) {
         Button agreed = TextControls.button(Messages.of("trust.agree"), agree);
@@ -32,8 +32,8 @@ final class AgreementView extends VBox {
                 written ->
                         getChildren()
                                 .add(TextControls.button(Messages.of("trust.author"), written)));
-        TextControls.shown(this, gate.open().not());
-        gate.refusedRun()
+        TextControls.shown(this, gate.asking());
+        gate.asking()
                 .addListener(
                         (value, was, is) -> {
                             if (is) {

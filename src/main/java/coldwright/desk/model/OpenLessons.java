@@ -39,15 +39,14 @@ final class OpenLessons {
         this.permissions = new RunPermissions(workStore);
     }
 
-    /** Adds a lesson that comes with the program: its snippets may run. */
+    /** Adds a lesson that comes with the program. */
     void addFromProgram(Lesson lesson) {
-        permissions.comesWithTheProgram(lesson);
-        add(new LessonModel(lesson, queue, window));
+        add(modelOf(lesson, LessonKey.ofCourse(lesson.name())));
     }
 
     /** Adds a lesson that was read from a file. */
     LessonModel addFromFile(Lesson lesson) {
-        return add(modelOf(lesson));
+        return add(modelOf(lesson, LessonKey.ofFile(Path.of(lesson.file()))));
     }
 
     private LessonModel add(LessonModel model) {
@@ -59,15 +58,14 @@ final class OpenLessons {
 
     /** Replaces a lesson by its file's new text, and moves the work to it. */
     LessonModel replace(LessonModel former, Lesson read) {
-        LessonModel model = modelOf(read);
+        LessonModel model = modelOf(read, LessonKey.ofFile(Path.of(read.file())));
         all.set(all.indexOf(former), model);
         model.whenChanged(this::progressed);
         workStore.replaced(former, model);
         return model;
     }
 
-    private LessonModel modelOf(Lesson lesson) {
-        LessonKey key = LessonKey.ofFile(Path.of(lesson.file()));
+    private LessonModel modelOf(Lesson lesson, LessonKey key) {
         LessonModel model =
                 new LessonModel(
                         lesson, key, new RunContext(queue, window, permissions.gateOf(lesson)));
@@ -93,7 +91,7 @@ final class OpenLessons {
                                         .findFirst());
     }
 
-    /** The learner agrees to run a lesson's snippets. */
+    /** The learner lets a lesson's snippets do everything. */
     void agree(LessonModel lesson) {
         permissions.agree(lesson.lesson());
         lesson.gate().unlock();

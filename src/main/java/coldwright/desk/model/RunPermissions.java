@@ -8,12 +8,11 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * Which lessons' snippets may run: those of the program, those agreed to, and those being written
- * by their author.
+ * Which lessons' snippets may do everything: those agreed to, and those being written by their
+ * author. All others run confined.
  */
 final class RunPermissions {
     private final WorkStore workStore;
-    private final Set<ContentHash> ofThisProgram = new HashSet<>();
 
     /** Files whose author is the learner; forgotten when the program ends. */
     private final Set<String> written = new HashSet<>();
@@ -22,17 +21,10 @@ final class RunPermissions {
         this.workStore = workStore;
     }
 
-    void comesWithTheProgram(Lesson lesson) {
-        ofThisProgram.add(ContentHash.of(lesson.text()));
-    }
-
     RunGate gateOf(Lesson lesson) {
-        ContentHash hash = ContentHash.of(lesson.text());
-        boolean known =
-                ofThisProgram.contains(hash)
-                        || written.contains(lesson.file())
-                        || workStore.agreed(hash);
-        return known ? RunGate.wide() : RunGate.shut();
+        return written.contains(lesson.file()) || workStore.agreed(ContentHash.of(lesson.text()))
+                ? RunGate.wide()
+                : RunGate.confined(lesson.asksForEverything());
     }
 
     void agree(Lesson lesson) {

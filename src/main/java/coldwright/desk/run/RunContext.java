@@ -7,6 +7,6 @@ import java.util.concurrent.Executor;
  *
  * @param queue runs snippets
  * @param window the window's thread
- * @param gate blocks or allows runs
+ * @param gate what they may do
  */
 public record RunContext(RunQueue queue, Executor window, RunGate gate) {}

@@ -1,48 +1,60 @@
 package coldwright.desk.run;
 
+import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetRights;
+
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 
-/** Blocks a lesson's runs until the learner has agreed to run its snippets. */
+/** What a lesson's snippets may do: they run confined until the learner agrees to more. */
 public final class RunGate {
     private final ReadOnlyBooleanWrapper open;
-    private final ReadOnlyBooleanWrapper refusedRun = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper asking;
 
-    private RunGate(boolean open) {
+    private RunGate(boolean open, boolean asking) {
         this.open = new ReadOnlyBooleanWrapper(open);
+        this.asking = new ReadOnlyBooleanWrapper(asking);
     }
 
-    /** A gate that allows all runs. */
+    /** A gate that allows everything. */
     public static RunGate wide() {
-        return new RunGate(true);
+        return new RunGate(true, false);
     }
 
-    /** A gate that blocks runs until the learner agrees. */
-    public static RunGate shut() {
-        return new RunGate(false);
+    /**
+     * A gate that confines runs until the learner agrees.
+     *
+     * @param asking whether the lesson asks for more in its head
+     */
+    public static RunGate confined(boolean asking) {
+        return new RunGate(false, asking);
     }
 
-    /** Whether a run may start; if not, remembers that one was wanted. */
-    public boolean passes() {
-        if (!open.get()) {
-            refusedRun.set(true);
+    /** What a run that starts now may do. */
+    public SnippetRights rights() {
+        return open.get() ? SnippetRights.EVERYTHING : SnippetRights.CONFINED;
+    }
+
+    /** A run has ended; if it was refused because it goes beyond, the learner is asked. */
+    public void ended(RunOutcome outcome) {
+        if (outcome.beyond() && !open.get()) {
+            asking.set(true);
         }
-        return open.get();
     }
 
     /** The learner has agreed. */
     public void unlock() {
         open.set(true);
-        refusedRun.set(false);
+        asking.set(false);
     }
 
-    /** Whether snippets may run: once agreed, and from the start for the program's own lessons. */
+    /** Whether snippets may do everything. */
     public ReadOnlyBooleanProperty open() {
         return open.getReadOnlyProperty();
     }
 
-    /** Whether a run was blocked; true until the learner agrees. */
-    public ReadOnlyBooleanProperty refusedRun() {
-        return refusedRun.getReadOnlyProperty();
+    /** Whether the lesson wants more than it may do; true until the learner agrees. */
+    public ReadOnlyBooleanProperty asking() {
+        return asking.getReadOnlyProperty();
     }
 }

@@ -3,6 +3,7 @@ package coldwright.desk.run;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.help.Suggestion;
@@ -20,6 +21,11 @@ public final class RunQueue {
     public interface QueuedRun {
         /** The snippets from the top, the one to run last. */
         List<SnippetSource> snippets();
+
+        /** What they may do. */
+        default SnippetRights rights() {
+            return SnippetRights.CONFINED;
+        }
 
         /** The run has started. */
         default void begun() {}
@@ -80,7 +86,7 @@ public final class RunQueue {
 
     private CompletableFuture<FinishedRun> start(QueuedRun job) {
         try {
-            return runner.run(job.snippets(), job.watcher());
+            return runner.run(job.snippets(), job.rights(), job.watcher());
         } catch (RuntimeException e) {
             return CompletableFuture.failedFuture(e);
         }

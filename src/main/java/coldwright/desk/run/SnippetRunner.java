@@ -2,6 +2,7 @@ package coldwright.desk.run;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.help.Suggestion;
 
@@ -14,10 +15,12 @@ public interface SnippetRunner {
      * Starts a run and returns at once.
      *
      * @param snippets the snippets from the top, the one to run last
+     * @param rights what they may do
      * @param watcher listener, called on any thread
      * @return the end of the run; completed on any thread
      */
-    CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher);
+    CompletableFuture<FinishedRun> run(
+            List<SnippetSource> snippets, SnippetRights rights, RunListener watcher);
 
     /**
      * Suggests names at a position of a snippet, when no run is active.

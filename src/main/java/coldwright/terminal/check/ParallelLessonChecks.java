@@ -5,6 +5,7 @@ import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.lesson.Lesson;
 import coldwright.terminal.console.BenchWorkers;
+import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 
@@ -24,10 +25,12 @@ public final class ParallelLessonChecks {
      * Checks lessons and returns the exit code.
      *
      * @param patience how long one snippet may run
+     * @param trust whether snippets may do everything
      */
-    public static int check(List<Lesson> lessons, Duration patience, TerminalScreen screen) {
+    public static int check(
+            List<Lesson> lessons, Duration patience, boolean trust, TerminalScreen screen) {
         List<LessonCheck.Report> reports = new ArrayList<>();
-        for (CompletableFuture<LessonCheck.Report> turn : begin(lessons, patience)) {
+        for (CompletableFuture<LessonCheck.Report> turn : begin(lessons, patience, trust)) {
             LessonCheck.Report report = turn.join();
             report.failures().forEach(screen::say);
             reports.add(report);
@@ -64,10 +67,15 @@ public final class ParallelLessonChecks {
      * Starts to play lessons.
      *
      * @param patience how long one snippet may run
+     * @param trust whether snippets may do everything
      * @return the reports to come, in the order of the lessons
      */
     public static List<CompletableFuture<LessonCheck.Report>> begin(
-            List<Lesson> lessons, Duration patience) {
-        return BenchWorkers.start(lessons, MOST_AT_A_TIME, patience, LessonCheck::of);
+            List<Lesson> lessons, Duration patience, boolean trust) {
+        return BenchWorkers.start(
+                lessons,
+                MOST_AT_A_TIME,
+                () -> new BlockingBench(patience, () -> trust),
+                LessonCheck::of);
     }
 }

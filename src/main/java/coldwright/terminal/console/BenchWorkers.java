@@ -1,13 +1,16 @@
 package coldwright.terminal.console;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 
-/** Works through a list, several at a time, each worker on a bench of its own. */
+/**
+ * Works through a list, several at a time, each worker on a bench of its own. Each one of the list
+ * begins in a fresh process, so nothing that it does is seen by the next.
+ */
 public final class BenchWorkers {
     private BenchWorkers() {}
 
@@ -15,17 +18,20 @@ public final class BenchWorkers {
      * Starts the work.
      *
      * @param most the number of workers; a bench and its spare take some 250 MB
-     * @param patience how long one snippet may run
+     * @param benches opens a bench for a worker
      * @param work what is done with one of the list
      * @return the results to come, in the order of the list
      */
     public static <T, R> List<CompletableFuture<R>> start(
-            List<T> list, int most, Duration patience, BiFunction<T, BlockingBench, R> work) {
+            List<T> list,
+            int most,
+            Supplier<BlockingBench> benches,
+            BiFunction<T, BlockingBench, R> work) {
         List<Turn<T, R>> turns =
                 list.stream().map(one -> new Turn<>(one, new CompletableFuture<R>())).toList();
         Queue<Turn<T, R>> waiting = new ConcurrentLinkedQueue<>(turns);
         for (int i = 0; i < Math.min(most, list.size()); i++) {
-            Thread worker = new Thread(() -> work(waiting, patience, work), "worker-" + (i + 1));
+            Thread worker = new Thread(() -> work(waiting, benches, work), "worker-" + (i + 1));
             worker.setDaemon(true);
             worker.start();
         }
@@ -35,14 +41,17 @@ public final class BenchWorkers {
     private record Turn<T, R>(T of, CompletableFuture<R> result) {}
 
     private static <T, R> void work(
-            Queue<Turn<T, R>> waiting, Duration patience, BiFunction<T, BlockingBench, R> work) {
-        try (BlockingBench bench = new BlockingBench(patience)) {
+            Queue<Turn<T, R>> waiting,
+            Supplier<BlockingBench> benches,
+            BiFunction<T, BlockingBench, R> work) {
+        try (BlockingBench bench = benches.get()) {
             for (Turn<T, R> turn = waiting.poll(); turn != null; turn = waiting.poll()) {
                 try {
                     turn.result().complete(work.apply(turn.of(), bench));
                 } catch (RuntimeException | Error e) {
                     turn.result().completeExceptionally(e);
                 }
+                bench.startAfresh();
             }
         }
     }

@@ -8,6 +8,8 @@ import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetRights;
+import coldwright.bench.compile.SnippetSource;
 import coldwright.lesson.Prelude;
 import coldwright.play.BlockingRunner;
 
@@ -19,7 +21,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /** A bench that waits for each run and stops it after a time limit. */
@@ -33,20 +35,34 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
     /** A stop takes half a second; on a busy machine a few seconds. */
     private static final Duration STOP = Duration.ofSeconds(15);
 
+    /** How often a run's time is looked at, ms. */
+    private static final int TICK_MS = 50;
+
     private static final String NOTHING = "0";
 
     private final Supplier<Duration> patience;
+    private final BooleanSupplier mayGoBeyond;
+    private SnippetRights rights = SnippetRights.CONFINED;
     private Bench bench = open();
     private boolean ready;
+    private boolean asked;
+    private Duration spent = Duration.ZERO;
     private Optional<Duration> left = Optional.empty();
 
-    public BlockingBench(Duration patience) {
-        this(() -> patience);
+    /**
+     * A bench whose runs are confined.
+     *
+     * @param patience processor time that a run may take
+     * @param mayGoBeyond asked once, when a snippet first wants more than it may do confined
+     */
+    public BlockingBench(Duration patience, BooleanSupplier mayGoBeyond) {
+        this(() -> patience, mayGoBeyond);
     }
 
     /** With a time limit that may differ from run to run. */
-    public BlockingBench(Supplier<Duration> patience) {
+    public BlockingBench(Supplier<Duration> patience, BooleanSupplier mayGoBeyond) {
         this.patience = patience;
+        this.mayGoBeyond = mayGoBeyond;
     }
 
     private static Bench open() {
@@ -78,35 +94,65 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
                     new RunOutcome.Died(text("run.used-up")), "", false, List.of(), Duration.ZERO);
         }
         FinishedRun run = run(above, snippet, limit);
-        left = left.map(all -> all.minus(run.elapsed()));
+        if (run.outcome().beyond() && !asked) {
+            asked = true;
+            if (mayGoBeyond.getAsBoolean()) {
+                rights = SnippetRights.EVERYTHING;
+                run = run(above, snippet, limit);
+            }
+        }
+        left = left.map(all -> all.minus(spent));
         return run;
     }
 
     private FinishedRun run(List<String> above, String snippet, Duration limit) {
-        AtomicBoolean compiled = new AtomicBoolean();
+        RunTime time = new RunTime(bench, rights == SnippetRights.CONFINED);
         CompletableFuture<FinishedRun> running =
                 bench.run(
-                        above,
-                        snippet,
+                        SnippetSource.of(above, snippet),
+                        rights,
                         new RunListener() {
                             @Override
                             public void compiled() {
-                                compiled.set(true);
+                                time.compiled();
                             }
                         });
         try {
-            FinishedRun run = running.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+            FinishedRun run = awaited(running, time, limit);
+            spent = time.used();
             ready = !(run.outcome() instanceof RunOutcome.Died);
             return run;
         } catch (TimeoutException e) {
             ready = false;
-            String why = compiled.get() ? "run.endless" : "run.too-much-to-compile";
+            spent = limit;
+            String why = time.isCompiled() ? "run.endless" : "run.too-much-to-compile";
             return tooLong(stopped(running), text(why, limit.toSeconds()));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("a run was interrupted", e);
         } catch (ExecutionException e) {
             throw new IllegalStateException("a run failed", e);
+        }
+    }
+
+    /** The next run starts in a fresh process, so that nothing of the runs before outlives them. */
+    public void startAfresh() {
+        bench.startAfresh();
+        rights = SnippetRights.CONFINED;
+        asked = false;
+    }
+
+    private static FinishedRun awaited(
+            CompletableFuture<FinishedRun> running, RunTime time, Duration limit)
+            throws TimeoutException, InterruptedException, ExecutionException {
+        while (true) {
+            try {
+                return running.get(TICK_MS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                if (time.isOver(limit)) {
+                    throw e;
+                }
+            }
         }
     }
 

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * typing error that isn't there.
  */
 public final class MissingNameText {
-    private static final Pattern UNKNOWN = Pattern.compile("`(\\w+)[^`]*` is not known here[;,].*");
+    private static final Pattern UNKNOWN =
+            Pattern.compile("(?:Cannot find symbol|Das Symbol) `(\\w+)[^`]*`.*");
 
     private final Map<String, String> failed = new LinkedHashMap<>();
 

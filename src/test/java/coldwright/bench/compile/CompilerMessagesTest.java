@@ -20,7 +20,7 @@ final class CompilerMessagesTest {
                             CompilationFailedException.class,
                             () -> compiler.compile("double sugar = \"much\";", () -> false));
             assertEquals(
-                    "text can't be put into `sugar`, which holds numbers",
+                    "The variable `sugar` takes a number (double), not a string.",
                     refused.complaints().get(0).words());
             assertEquals(Locale.JAPANESE, Locale.getDefault());
         } finally {

@@ -3,6 +3,7 @@ package coldwright.desk.model;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.figure.Figure;
@@ -32,7 +33,8 @@ public final class ByHandRunner implements SnippetRunner {
     public int stops;
 
     @Override
-    public CompletableFuture<FinishedRun> run(List<SnippetSource> snippets, RunListener watcher) {
+    public CompletableFuture<FinishedRun> run(
+            List<SnippetSource> snippets, SnippetRights rights, RunListener watcher) {
         Asked one = new Asked(snippets, watcher, new CompletableFuture<>());
         asked.add(one);
         return one.answer();

@@ -86,7 +86,12 @@ class HandInCheckTest {
 
     private static ClassMarking checks(TypedSession typedSession, LessonFolder shelf) {
         return new ClassMarking(
-                typedSession.screen(), shelf, Duration.ofSeconds(60), Optional.empty(), false);
+                typedSession.screen(),
+                shelf,
+                Duration.ofSeconds(60),
+                Optional.empty(),
+                false,
+                false);
     }
 
     private String said(int exit, LessonFolder shelf) {
@@ -122,18 +127,18 @@ class HandInCheckTest {
                 2 of 4: Ben-01-oats.handin.txt: Ben, Toasted oats
                   Toast: 0 of 2 snippets ran, 0 of 2 check lines passed
                     prediction: “How hot?”: no answer; right: 140
-                    snippet 1, line 2: a whole number was divided by zero; check the divisor
-                    first
-                    snippet 2, line 1: `heat` is not known here because snippet 1 of “Toast”
+                    snippet 1, line 2: A whole number was divided by zero. Check the divisor
+                    first.
+                    snippet 2, line 1: Cannot find symbol `heat` because snippet 1 of “Toast”
                     failed
-                    heat, expected 140 within 5, got `heat` is not known here because snippet 1
+                    heat, expected 140 within 5, got Cannot find symbol `heat` because snippet 1
                     of “Toast” failed
-                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here because
-                    snippet 2 of “Toast” failed
+                    bakeMinutes > 10, expected true, got Cannot find symbol `bakeMinutes`
+                    because snippet 2 of “Toast” failed
                   Eat: 0 of 1 snippet ran, 0 of 1 check line passed
-                    snippet 1, line 1: `heat` is not known here because snippet 1 of “Toast”
+                    snippet 1, line 1: Cannot find symbol `heat` because snippet 1 of “Toast”
                     failed
-                    ready, expected 180 within 0, got `ready` is not known here because snippet
+                    ready, expected 180 within 0, got Cannot find symbol `ready` because snippet
                     1 of “Eat” failed (nothing was changed in this step, only above it)
                 3 of 4: Cy-01-oats.handin.txt
                   line 1: the first line is "my oats"; it must be "Coldwright hand-in 1"

@@ -1,7 +1,9 @@
 package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
+import coldwright.desk.run.RunContext;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.LessonPart;
@@ -23,16 +25,16 @@ import java.util.stream.IntStream;
  */
 public final class CheckModel implements PartModel {
     private final LessonPart.Check check;
-    private final RunQueue queue;
+    private final RunContext context;
     private final Supplier<List<SnippetModel>> above;
     private final ObservableList<CheckLine> lines = FXCollections.observableArrayList();
     private final List<Runnable> afterTried = new ArrayList<>();
     private int round;
     private int awaited;
 
-    CheckModel(LessonPart.Check check, RunQueue queue, Supplier<List<SnippetModel>> above) {
+    CheckModel(LessonPart.Check check, RunContext context, Supplier<List<SnippetModel>> above) {
         this.check = check;
-        this.queue = queue;
+        this.context = context;
         this.above = above;
         check.expectations().forEach(line -> lines.add(CheckLine.open(line)));
     }
@@ -54,7 +56,7 @@ public final class CheckModel implements PartModel {
 
     private void evaluate(List<Integer> which, int thisRound) {
         awaited++;
-        queue.add(new CheckRun(which, thisRound));
+        context.queue().add(new CheckRun(which, thisRound));
     }
 
     private void accept(FinishedRun run, CheckRun tried) {
@@ -143,6 +145,11 @@ public final class CheckModel implements PartModel {
             above.get().forEach(model -> snippets.add(model.restedSource()));
             snippets.add(SnippetSource.of(ClaimTrial.snippet(expectations)));
             return snippets;
+        }
+
+        @Override
+        public SnippetRights rights() {
+            return context.gate().rights();
         }
 
         @Override

@@ -2,6 +2,7 @@ package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.RunQueue;
 
@@ -40,6 +41,11 @@ final class SnippetRun implements RunQueue.QueuedRun {
     @Override
     public List<SnippetSource> snippets() {
         return snippets;
+    }
+
+    @Override
+    public SnippetRights rights() {
+        return runs.rights();
     }
 
     @Override

@@ -2,6 +2,7 @@ package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
+import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.lesson.model.SnippetModel.Phase;
 import coldwright.desk.messages.Messages;
@@ -53,11 +54,9 @@ final class SnippetRuns {
         this.result = snippetResult;
     }
 
-    /** Whether a run may be requested: none is waiting, and the lesson's snippets may run. */
+    /** Whether a run may be requested: none is waiting. */
     boolean mayStart() {
-        return phase.get() == Phase.RESTING
-                && (job == null || job.turn())
-                && runContext.gate().passes();
+        return phase.get() == Phase.RESTING && (job == null || job.turn());
     }
 
     /** Requests a run. */
@@ -69,7 +68,7 @@ final class SnippetRuns {
 
     /** A dial has moved: requests a run with the position that the dial has when its turn comes. */
     void turned() {
-        if (job == null && runContext.gate().passes()) {
+        if (job == null) {
             start(new SnippetRun(this, true));
         } else if (job != null && job.begins()) {
             turnedMeanwhile = true;
@@ -105,6 +104,11 @@ final class SnippetRuns {
     /** The sources to run now. */
     List<SnippetSource> snippets() {
         return snippets.get();
+    }
+
+    /** What they may do now. */
+    SnippetRights rights() {
+        return runContext.gate().rights();
     }
 
     /** A run has started. */
@@ -147,6 +151,7 @@ final class SnippetRuns {
             rest();
         }
         result.take(how, run.texts(), run.turn());
+        runContext.gate().ended(how.outcome());
         boolean finished = how.outcome().finished();
         if (turnedMeanwhile && job == null) {
             start(new SnippetRun(this, true));

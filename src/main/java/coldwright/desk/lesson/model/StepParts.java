@@ -61,7 +61,7 @@ final class StepParts implements LessonPart.Visitor {
     @Override
     public void check(LessonPart.Check check) {
         List<SnippetModel> before = List.copyOf(above);
-        CheckModel model = new CheckModel(check, runContext.queue(), () -> before);
+        CheckModel model = new CheckModel(check, runContext, () -> before);
         parts.add(model);
         links.triedAfter().ifPresent(snippet -> triedAfter.put(model, snippet));
     }

@@ -1,0 +1,67 @@
+package coldwright.terminal.console;
+
+import coldwright.bench.Bench;
+
+import java.time.Duration;
+
+/**
+ * The time that a run has used. Processor time counts, because it is the same on a busy machine:
+ * that of this program while the snippet is compiled, then that of the bench's process.
+ */
+final class RunTime {
+    /** A confined snippet can't sleep, so only a very busy machine needs as much as this. */
+    private static final int WALL_LIMITS = 10;
+
+    private final Bench bench;
+    private final boolean confined;
+    private final long startNanos = System.nanoTime();
+    private final Duration atStart = ofThisProgram();
+    private Duration compiling = Duration.ZERO;
+    private volatile boolean compiled;
+
+    /**
+     * Starts to measure.
+     *
+     * @param confined if not, wall time counts, because the snippet may sleep
+     */
+    RunTime(Bench bench, boolean confined) {
+        this.bench = bench;
+        this.confined = confined;
+    }
+
+    private static Duration ofThisProgram() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+
+    /** The snippet is compiled and now runs. */
+    void compiled() {
+        compiling = ofThisProgram().minus(atStart);
+        compiled = true;
+    }
+
+    boolean isCompiled() {
+        return compiled;
+    }
+
+    /** The time used so far; never more than has passed. */
+    Duration used() {
+        Duration wall = wall();
+        if (!confined) {
+            return wall;
+        }
+        Duration processor =
+                compiled ? compiling.plus(bench.processorTime()) : ofThisProgram().minus(atStart);
+        return processor.compareTo(wall) < 0 ? processor : wall;
+    }
+
+    private Duration wall() {
+        return Duration.ofNanos(System.nanoTime() - startNanos);
+    }
+
+    /** Whether a run has used up its limit. */
+    boolean isOver(Duration limit) {
+        return wall().compareTo(limit) >= 0
+                && (used().compareTo(limit) >= 0
+                        || wall().compareTo(limit.multipliedBy(WALL_LIMITS)) >= 0);
+    }
+}
