@@ -30,6 +30,7 @@ final class LessonBuilder {
     private final ProseCleaner cleaner;
     private final List<LessonPart> opening = new ArrayList<>();
     private final List<LessonStep> steps = new ArrayList<>();
+    private final List<KitItem> kit = new ArrayList<>();
     private final Map<String, Integer> lineByTitle = new LinkedHashMap<>();
     private final List<Node> prose = new ArrayList<>();
     private List<LessonPart> parts = opening;
@@ -56,7 +57,16 @@ final class LessonBuilder {
     /** A lesson without content, only with its faults. */
     static Lesson unreadable(String fileName, FaultList faults) {
         return new Lesson(
-                fileName, nameOf(fileName), "", "", "", List.of(), List.of(), faults.inOrder(), "");
+                fileName,
+                nameOf(fileName),
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                faults.inOrder(),
+                "");
     }
 
     void add(Node block) {
@@ -124,12 +134,25 @@ final class LessonBuilder {
             cleaner.clean(comment);
             return;
         }
+        addKit(comment);
         boolean isHeader =
                 stepLine == 0
                         && header.equals(LessonHeader.NONE)
                         && LessonHeader.isMeant(comment.getLiteral(), directlyUnderTitle);
         if (isHeader) {
             header = LessonHeader.read(comment.getLiteral(), linesFrom(comment, 0), faults);
+        }
+    }
+
+    private void addKit(HtmlBlock comment) {
+        String[] lines = comment.getLiteral().split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i].strip();
+            if (KitItem.isMeant(line)) {
+                int place = linesFrom(comment, i).applyAsInt(0);
+                KitItem.read(line)
+                        .ifPresentOrElse(kit::add, () -> faults.add(place, text("kit", line)));
+            }
         }
     }
 
@@ -152,8 +175,9 @@ final class LessonBuilder {
         if (stepLine == 0 && word != BlockKind.TEACHER) {
             faults.add(line, text("block.early", word.words(), STEP_EXAMPLE));
         }
-        if (word == BlockKind.PREDICTION) {
-            PredictionReader.read(text, within, faults).ifPresent(parts::add);
+        if (word == BlockKind.PREDICTION || word == BlockKind.QUESTION) {
+            boolean runless = word == BlockKind.QUESTION;
+            PredictionReader.read(text, within, faults, runless).ifPresent(this::addAsked);
         } else if (word == BlockKind.TEACHER) {
             addTeacher(text, line, within);
         } else if (word == BlockKind.CHECK) {
@@ -166,6 +190,18 @@ final class LessonBuilder {
         } else {
             addSnippet(text, line, within, word == BlockKind.JAVA_GIVEN);
         }
+    }
+
+    private void addAsked(LessonPart.Asked asked) {
+        parts.add(
+                asked instanceof LessonPart.Question one
+                        ? new LessonPart.Question(
+                                one.line(),
+                                one.question(),
+                                one.answer(),
+                                one.explanation(),
+                                belowSnippet(one.verifiedNumbers()))
+                        : asked);
     }
 
     private void addSnippet(String text, int line, IntUnaryOperator within, boolean given) {
@@ -254,7 +290,8 @@ final class LessonBuilder {
                         .mapToInt(LessonPart::line)
                         .max()
                         .orElse(0);
-        kinds.predictions().stream()
+        kinds.asked().stream()
+                .filter(LessonPart.Prediction.class::isInstance)
                 .filter(prediction -> prediction.line() > lastRun)
                 .forEach(prediction -> faults.add(prediction.line(), text("prediction.late")));
     }
@@ -275,6 +312,7 @@ final class LessonBuilder {
                 header.needs(),
                 opening,
                 steps,
+                kit,
                 faults.inOrder(),
                 text);
     }
