@@ -19,11 +19,6 @@ public record KitItem(double amount, String unit, String name, int learners, boo
             Pattern.compile(
                     "kit:\\s*(about )?(\\d{1,6}(?:\\.\\d+)?) (?:(g|mL|pieces|min) )?(.{1,80}) for (class|[1-9]\\d?)");
 
-    /** Whether a line of a comment is meant as one. */
-    static boolean isMeant(String line) {
-        return line.startsWith("kit:");
-    }
-
     /** Reads a line; empty if it isn't one. */
     static Optional<KitItem> read(String line) {
         Matcher found = LINE.matcher(line);
@@ -38,6 +33,11 @@ public record KitItem(double amount, String unit, String name, int learners, boo
                                         : Integer.parseInt(found.group(5)),
                                 found.group(1) != null))
                 : Optional.empty();
+    }
+
+    /** Whether it is the same thing, in whatever amount. */
+    public boolean isLike(KitItem other) {
+        return unit.equals(other.unit) && name.equals(other.name);
     }
 
     /** How many times it is needed for so many learners. */

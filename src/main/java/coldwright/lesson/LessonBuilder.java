@@ -148,7 +148,7 @@ final class LessonBuilder {
         String[] lines = comment.getLiteral().split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i].strip();
-            if (KitItem.isMeant(line)) {
+            if (line.startsWith("kit:")) {
                 int place = linesFrom(comment, i).applyAsInt(0);
                 KitItem.read(line)
                         .ifPresentOrElse(kit::add, () -> faults.add(place, text("kit", line)));
@@ -177,7 +177,8 @@ final class LessonBuilder {
         }
         if (word == BlockKind.PREDICTION || word == BlockKind.QUESTION) {
             boolean runless = word == BlockKind.QUESTION;
-            PredictionReader.read(text, within, faults, runless).ifPresent(this::addAsked);
+            PredictionReader.read(text, within, faults, runless, this::belowSnippet)
+                    .ifPresent(parts::add);
         } else if (word == BlockKind.TEACHER) {
             addTeacher(text, line, within);
         } else if (word == BlockKind.CHECK) {
@@ -190,18 +191,6 @@ final class LessonBuilder {
         } else {
             addSnippet(text, line, within, word == BlockKind.JAVA_GIVEN);
         }
-    }
-
-    private void addAsked(LessonPart.Asked asked) {
-        parts.add(
-                asked instanceof LessonPart.Question one
-                        ? new LessonPart.Question(
-                                one.line(),
-                                one.question(),
-                                one.answer(),
-                                one.explanation(),
-                                belowSnippet(one.verifiedNumbers()))
-                        : asked);
     }
 
     private void addSnippet(String text, int line, IntUnaryOperator within, boolean given) {

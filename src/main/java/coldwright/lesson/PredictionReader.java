@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -47,10 +48,15 @@ final class PredictionReader {
      * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
      * @param faults collects the faults
      * @param runless whether it is a question block, which no run answers
+     * @param tried the verified numbers of a question block that can be tried where it is
      * @return what is asked, if valid
      */
     static Optional<LessonPart.Asked> read(
-            String text, IntUnaryOperator lineInFile, FaultList faults, boolean runless) {
+            String text,
+            IntUnaryOperator lineInFile,
+            FaultList faults,
+            boolean runless,
+            UnaryOperator<List<VerifiedNumber>> tried) {
         String[] lines = text.split("\n", -1);
         PredictionReader reader = new PredictionReader(lineInFile, faults, runless);
         int end = reader.readUntilExplanation(lines);
@@ -63,16 +69,18 @@ final class PredictionReader {
                 ExplainedBlock.of(explanation, i -> lineInFile.applyAsInt(end + i), faults);
         int line = lineInFile.applyAsInt(-1);
         String question = String.join(" ", reader.question);
-        return Optional.of(
-                answer.get() instanceof ExpectedAnswer.Several several
-                        ? new LessonPart.Question(
-                                line, question, several, after.nodes(), after.verifiedNumbers())
-                        : new LessonPart.Prediction(
-                                line,
-                                question,
-                                answer.get(),
-                                after.nodes(),
-                                after.verifiedNumbers()));
+        List<VerifiedNumber> numbers = after.verifiedNumbers();
+        return answer.map(
+                right ->
+                        right instanceof ExpectedAnswer.Several several
+                                ? new LessonPart.Question(
+                                        line,
+                                        question,
+                                        several,
+                                        after.nodes(),
+                                        tried.apply(numbers))
+                                : new LessonPart.Prediction(
+                                        line, question, right, after.nodes(), numbers));
     }
 
     private int readUntilExplanation(String[] lines) {

@@ -1,20 +1,22 @@
 package coldwright.print;
 
+import static coldwright.print.HtmlMarkup.text;
+
 import coldwright.lesson.KitItem;
 import coldwright.lesson.Lesson;
 import coldwright.science.mix.Allergen;
-import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Shelf;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -33,147 +35,118 @@ public record KitList(List<Lesson> lessons, int learners) {
     public KitList {
         lessons = List.copyOf(lessons);
         if (learners < 1 || learners > 999) {
-            throw new IllegalArgumentException(
-                    "The number of learners is %d. Write one from 1 to 999.".formatted(learners));
+            throw new IllegalArgumentException(text("kit.learners", learners));
         }
     }
 
-    /** The list as paragraphs and lists: a heading, then its lines. */
-    public Map<String, List<String>> sections() {
+    /** Its lists, each under its heading. */
+    Map<String, List<String>> sections() {
         Map<String, List<String>> sections = new LinkedHashMap<>();
-        sections.put("Trials", lessons.stream().map(KitList::trial).toList());
-        sections.put("To buy", lines(true));
-        sections.put("Allergens in it (labels may name more)", allergenLines());
-        sections.put("To have ready", lines(false));
+        sections.put(text("kit.trials"), lessons.stream().map(KitList::trial).toList());
+        sections.put(text("kit.buy"), lines(one -> one.unit().matches("g|mL|pieces")));
+        sections.put(text("kit.allergens"), allergenLines());
+        sections.put(text("kit.ready"), lines(one -> one.unit().isEmpty()));
         return sections;
     }
 
     /** The list as text, a line each. */
-    public List<String> text() {
-        List<String> all = new ArrayList<>(List.of(title(), ""));
+    public List<String> plain() {
+        List<String> all = new ArrayList<>(List.of(title()));
         sections()
                 .forEach(
                         (heading, lines) -> {
-                            all.add(heading);
+                            all.addAll(List.of("", heading));
                             lines.forEach(line -> all.add("  " + line));
-                            all.add("");
                         });
         return all;
     }
 
     /** The list as one self-contained HTML text. */
     public String html(PaperSize paper) {
-        StringBuilder html =
-                new StringBuilder("<h1>%s</h1>\n".formatted(HtmlMarkup.escaped(title())));
+        StringBuilder html = new StringBuilder("<h1>" + title() + "</h1>\n");
         sections()
                 .forEach(
                         (heading, lines) -> {
                             html.append("<section>\n<h2>%s</h2>\n<ul>\n".formatted(heading));
-                            lines.forEach(
-                                    line ->
-                                            html.append(
-                                                    "<li>%s</li>\n"
-                                                            .formatted(HtmlMarkup.escaped(line))));
+                            lines.stream()
+                                    .map(HtmlMarkup::escaped)
+                                    .map("<li>%s</li>\n"::formatted)
+                                    .forEach(html::append);
                             html.append("</ul>\n</section>\n");
                         });
-        return HandoutStyle.HANDOUT.page(HtmlMarkup.escaped(title()), paper, html.toString());
+        return HandoutStyle.HANDOUT.page(title(), paper, html.toString());
     }
 
     private String title() {
-        return "Kit for %d learner%s".formatted(learners, learners == 1 ? "" : "s");
+        return text(learners == 1 ? "kit.title.one" : "kit.title.many", learners);
     }
 
     private static String trial(Lesson lesson) {
-        List<KitItem> work = lesson.kit().stream().filter(one -> one.unit().equals("min")).toList();
-        return work.isEmpty()
-                ? lesson.title() + ": no kitchen trial"
-                : "%s: %s min of work, waiting not counted"
-                        .formatted(lesson.title(), QuestionSheet.number(work.get(0).amount()));
+        return lesson.kit().stream()
+                .filter(one -> one.unit().equals("min"))
+                .findFirst()
+                .map(one -> text("kit.work", lesson.title(), QuestionSheet.number(one.amount())))
+                .orElseGet(() -> text("kit.no-trial", lesson.title()));
     }
 
-    private List<String> lines(boolean bought) {
-        Map<String, Map<Lesson, Double>> amounts = new LinkedHashMap<>();
-        Map<String, KitItem> items = new LinkedHashMap<>();
-        for (Lesson lesson : lessons) {
-            for (KitItem item : lesson.kit()) {
-                boolean used = item.unit().isEmpty();
-                if (!item.unit().equals("min") && used != bought) {
-                    String key = item.unit() + " " + item.name();
-                    items.merge(key, item, KitList::joined);
-                    amounts.computeIfAbsent(key, one -> new LinkedHashMap<>())
-                            .merge(lesson, item.amount() * item.times(learners), Double::sum);
-                }
-            }
-        }
-        List<String> lines = new ArrayList<>();
-        items.forEach((key, item) -> lines.add(line(item, amounts.get(key).values(), bought)));
-        return lines;
+    private Stream<KitItem> items() {
+        return lessons.stream().flatMap(lesson -> lesson.kit().stream());
     }
 
-    /** Rough if one of them is; shared among as many as the first. */
-    private static KitItem joined(KitItem first, KitItem other) {
-        return new KitItem(
-                first.amount(),
-                first.unit(),
-                first.name(),
-                first.learners(),
-                first.roughly() || other.roughly());
+    /** A line for each different thing of a kind, in the order of the lessons. */
+    private List<String> lines(Predicate<KitItem> kind) {
+        Map<String, KitItem> different = new LinkedHashMap<>();
+        items().filter(kind).forEach(one -> different.putIfAbsent(one.unit() + one.name(), one));
+        return different.values().stream().map(this::line).toList();
     }
 
-    private static String line(KitItem item, Collection<Double> perLesson, boolean bought) {
-        Stream<Double> each = perLesson.stream();
-        double amount =
-                bought
-                        ? each.mapToDouble(Double::doubleValue).sum()
-                        : each.mapToDouble(Double::doubleValue).max().orElse(0);
+    private String line(KitItem item) {
+        DoubleStream each = lessons.stream().mapToDouble(lesson -> needed(item, lesson));
+        boolean bought = !item.unit().isEmpty();
+        double amount = bought ? each.sum() : each.max().orElse(0);
         boolean kilos = item.unit().equals("g") && amount >= 1000;
         double shown = kilos ? Math.ceil(amount / 10) / 100 : Math.ceil(amount * 10) / 10;
-        String unit = kilos ? " kg" : item.unit().matches("g|mL") ? " " + item.unit() : " ×";
-        String shared =
-                bought
-                        ? ""
-                        : item.learners() == 0
-                                ? " (for all)"
-                                : item.learners() == 1
-                                        ? ""
-                                        : " (shared by %d)".formatted(item.learners());
-        return "%s%s%s %s%s"
-                .formatted(
-                        item.roughly() ? "about " : "",
-                        QuestionSheet.number(shown),
-                        unit,
-                        item.name(),
-                        shared);
+        String unit = kilos ? "kg" : item.unit().matches("g|mL") ? item.unit() : "×";
+        String line = "%s %s %s".formatted(QuestionSheet.number(shown), unit, item.name());
+        boolean roughly = items().anyMatch(one -> one.isLike(item) && one.roughly());
+        return bought
+                ? roughly ? text("kit.about", line) : line
+                : switch (item.learners()) {
+                    case 0 -> text("kit.for-all", line);
+                    case 1 -> line;
+                    default -> text("kit.shared", line, item.learners());
+                };
+    }
+
+    private double needed(KitItem item, Lesson lesson) {
+        return lesson.kit().stream()
+                .filter(item::isLike)
+                .mapToDouble(one -> one.amount() * one.times(learners))
+                .sum();
     }
 
     private List<String> allergenLines() {
         Map<Allergen, Set<String>> found = new EnumMap<>(Allergen.class);
-        lessons.stream()
-                .flatMap(lesson -> lesson.kit().stream())
-                .forEach(
-                        item ->
-                                allergens(item)
-                                        .forEach(
-                                                one ->
-                                                        found.computeIfAbsent(
-                                                                        one, any -> new TreeSet<>())
-                                                                .add(item.name())));
-        return found.entrySet().stream()
-                .map(one -> one.getKey().words() + ": " + String.join(", ", one.getValue()))
-                .toList();
+        items().forEach(item -> allergens(item).forEach(one -> add(item.name(), one, found)));
+        List<String> lines = new ArrayList<>();
+        found.forEach(
+                (one, names) -> lines.add(one.phrase().shown() + ": " + String.join(", ", names)));
+        return lines;
+    }
+
+    private static void add(String name, Allergen one, Map<Allergen, Set<String>> found) {
+        found.computeIfAbsent(one, any -> new TreeSet<>()).add(name);
     }
 
     /** The allergens that something to buy usually contains, if it is on the shelf. */
     public static Set<Allergen> allergens(KitItem item) {
-        Set<Allergen> all = EnumSet.noneOf(Allergen.class);
-        Shelf.all().stream()
-                .filter(one -> !item.unit().isEmpty() && named(one, item.name()))
-                .forEach(one -> all.addAll(one.allergens()));
-        return all;
-    }
-
-    private static boolean named(Ingredient one, String name) {
-        return one.name().equalsIgnoreCase(name)
-                || one.aliases().stream().anyMatch(name::equalsIgnoreCase);
+        return Shelf.all().stream()
+                .filter(one -> !item.unit().isEmpty())
+                .filter(
+                        one ->
+                                one.name().equals(item.name())
+                                        || one.aliases().contains(item.name()))
+                .flatMap(one -> one.allergens().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

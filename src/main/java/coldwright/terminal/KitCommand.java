@@ -49,7 +49,7 @@ final class KitCommand implements Callable<Integer> {
                         .toList();
         KitList kit = new KitList(lessons, learners);
         if (file == null) {
-            kit.text().forEach(screen::say);
+            kit.plain().forEach(screen::say);
             return ExitCode.DONE;
         }
         boolean pdf = PrintFile.isPdf(file);

@@ -149,7 +149,9 @@ public final class PredictionModel implements PartModel {
 
     /** The error of the typed number, in one sentence; empty if there is none. */
     public Optional<String> inputError() {
-        return typed.get().isBlank() || number().isPresent()
+        return typed.get().isBlank()
+                        || !(prediction.answer() instanceof ExpectedAnswer.Amount)
+                        || number().isPresent()
                 ? Optional.empty()
                 : Optional.of(Messages.of("prediction.invalid", typed.get().strip()));
     }
