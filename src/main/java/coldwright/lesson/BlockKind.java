@@ -15,6 +15,8 @@ enum BlockKind {
     JAVA_GIVEN("java given"),
     JAVA_SOLUTION("java solution"),
     PREDICTION("forecast"),
+    /** Answered without a run. */
+    QUESTION("question"),
     CHECK("check"),
     /** Only for the teacher. */
     TEACHER("teacher"),

@@ -1,14 +1,22 @@
 package coldwright.lesson;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** The right answer to a prediction. */
+/** The right answer to a prediction or a question. */
 public sealed interface ExpectedAnswer {
     /** Calls the function for this kind of answer. With a new kind every caller must treat it. */
-    <T> T match(Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve);
+    <T> T match(
+            Function<Choice, T> choice,
+            Function<Several, T> several,
+            Function<Amount, T> amount,
+            Function<Curve, T> curve);
 
     /**
      * A multiple choice.
@@ -24,8 +32,61 @@ public sealed interface ExpectedAnswer {
 
         @Override
         public <T> T match(
-                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
+                Function<Choice, T> choice,
+                Function<Several, T> several,
+                Function<Amount, T> amount,
+                Function<Curve, T> curve) {
             return choice.apply(this);
+        }
+    }
+
+    /**
+     * Choices of which several may be right.
+     *
+     * @param choices the options, two or more
+     * @param reasons the reason or belief behind each, empty where there is none
+     * @param right indices of the right ones, from 0; at least one
+     */
+    record Several(List<String> choices, List<String> reasons, Set<Integer> right)
+            implements ExpectedAnswer {
+        private static final String AND = "; ";
+
+        /** Makes defensive copies. */
+        public Several {
+            choices = List.copyOf(choices);
+            reasons = List.copyOf(reasons);
+            right = Set.copyOf(right);
+        }
+
+        @Override
+        public <T> T match(
+                Function<Choice, T> choice,
+                Function<Several, T> several,
+                Function<Amount, T> amount,
+                Function<Curve, T> curve) {
+            return several.apply(this);
+        }
+
+        /** Some of the choices as one answer, in the order of the choices. */
+        public String words(Collection<Integer> some) {
+            return some.stream().sorted().map(choices::get).collect(Collectors.joining(AND));
+        }
+
+        /**
+         * The choices of an answer that {@link #words} wrote.
+         *
+         * @return their indices; none if a part of the answer isn't a choice
+         */
+        public Set<Integer> chosen(String said) {
+            Set<Integer> found = new TreeSet<>();
+            String rest = said;
+            for (int i = 0; i < choices.size() && !rest.isEmpty(); i++) {
+                if (rest.equals(choices.get(i)) || rest.startsWith(choices.get(i) + AND)) {
+                    found.add(i);
+                    rest = rest.substring(Math.min(rest.length(), choices.get(i).length() + 2));
+                }
+            }
+            return rest.isEmpty() ? found : Set.of();
         }
     }
 
@@ -41,7 +102,10 @@ public sealed interface ExpectedAnswer {
 
         @Override
         public <T> T match(
-                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
+                Function<Choice, T> choice,
+                Function<Several, T> several,
+                Function<Amount, T> amount,
+                Function<Curve, T> curve) {
             return amount.apply(this);
         }
 
@@ -87,7 +151,10 @@ public sealed interface ExpectedAnswer {
     record Curve(Scale level, Scale upright) implements ExpectedAnswer {
         @Override
         public <T> T match(
-                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
+                Function<Choice, T> choice,
+                Function<Several, T> several,
+                Function<Amount, T> amount,
+                Function<Curve, T> curve) {
             return curve.apply(this);
         }
     }

@@ -14,6 +14,7 @@ import java.util.List;
  *     and the name of a file; may be empty
  * @param opening the parts before the first step
  * @param steps its steps, in order
+ * @param kit what its kitchen trial needs
  * @param faults errors in its text; the rest is usable
  * @param text the whole source text; empty if it couldn't be read
  */
@@ -26,12 +27,14 @@ public record Lesson(
         String asks,
         List<LessonPart> opening,
         List<LessonStep> steps,
+        List<KitItem> kit,
         List<LessonFault> faults,
         String text) {
     /** Makes defensive copies. */
     public Lesson {
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);
+        kit = List.copyOf(kit);
         faults = List.copyOf(faults);
     }
 

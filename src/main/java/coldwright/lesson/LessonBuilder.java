@@ -34,6 +34,7 @@ final class LessonBuilder {
     private final ProseCleaner cleaner;
     private final List<LessonPart> opening = new ArrayList<>();
     private final List<LessonStep> steps = new ArrayList<>();
+    private final List<KitItem> kit = new ArrayList<>();
     private final Map<String, Integer> lineByTitle = new LinkedHashMap<>();
     private final List<Node> prose = new ArrayList<>();
     private List<LessonPart> parts = opening;
@@ -71,6 +72,7 @@ final class LessonBuilder {
                 "",
                 "",
                 "",
+                List.of(),
                 List.of(),
                 List.of(),
                 faults.inOrder(),
@@ -142,6 +144,7 @@ final class LessonBuilder {
             cleaner.clean(comment);
             return;
         }
+        addKit(comment);
         boolean isHeader =
                 stepLine == 0
                         && header.equals(LessonHeader.NONE)
@@ -150,6 +153,18 @@ final class LessonBuilder {
             header = LessonHeader.read(comment.getLiteral(), linesFrom(comment, 0), faults);
             int line = ProseCleaner.lineOf(comment, source::lineInFile);
             opening.addAll(AskedFile.snippet(header.asks(), line, files, faults));
+        }
+    }
+
+    private void addKit(HtmlBlock comment) {
+        String[] lines = comment.getLiteral().split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i].strip();
+            if (line.startsWith("kit:")) {
+                int place = linesFrom(comment, i).applyAsInt(0);
+                KitItem.read(line)
+                        .ifPresentOrElse(kit::add, () -> faults.add(place, text("kit", line)));
+            }
         }
     }
 
@@ -172,8 +187,10 @@ final class LessonBuilder {
         if (stepLine == 0 && word != BlockKind.TEACHER) {
             faults.add(line, text("block.early", word.words(), STEP_EXAMPLE));
         }
-        if (word == BlockKind.PREDICTION) {
-            PredictionReader.read(text, within, faults).ifPresent(parts::add);
+        if (word == BlockKind.PREDICTION || word == BlockKind.QUESTION) {
+            boolean runless = word == BlockKind.QUESTION;
+            PredictionReader.read(text, within, faults, runless, this::belowSnippet)
+                    .ifPresent(parts::add);
         } else if (word == BlockKind.TEACHER) {
             addTeacher(text, line, within);
         } else if (word == BlockKind.CHECK) {
@@ -274,7 +291,8 @@ final class LessonBuilder {
                         .mapToInt(LessonPart::line)
                         .max()
                         .orElse(0);
-        kinds.predictions().stream()
+        kinds.asked().stream()
+                .filter(LessonPart.Prediction.class::isInstance)
                 .filter(prediction -> prediction.line() > lastRun)
                 .forEach(prediction -> faults.add(prediction.line(), text("prediction.late")));
     }
@@ -296,6 +314,7 @@ final class LessonBuilder {
                 header.asks(),
                 opening,
                 steps,
+                kit,
                 faults.inOrder(),
                 text);
     }

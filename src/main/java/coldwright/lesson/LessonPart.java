@@ -29,6 +29,9 @@ public sealed interface LessonPart {
         /** A question before a run. */
         void prediction(Prediction prediction);
 
+        /** A question without a run. */
+        void question(Question question);
+
         /** Checks on the snippets above. */
         void check(Check check);
     }
@@ -114,6 +117,18 @@ public sealed interface LessonPart {
         }
     }
 
+    /** A question with its right answer; what learners answer is kept, handed in and marked. */
+    sealed interface Asked extends LessonPart {
+        /** The question, one line. */
+        String question();
+
+        /** The right answer. */
+        ExpectedAnswer answer();
+
+        /** CommonMark blocks to show after the answer; may be empty. */
+        List<Node> explanation();
+    }
+
     /**
      * A question to answer before the run.
      *
@@ -129,7 +144,7 @@ public sealed interface LessonPart {
             ExpectedAnswer answer,
             List<Node> explanation,
             List<VerifiedNumber> verifiedNumbers)
-            implements LessonPart {
+            implements Asked {
         /** Makes defensive copies. */
         public Prediction {
             explanation = List.copyOf(explanation);
@@ -139,6 +154,34 @@ public sealed interface LessonPart {
         @Override
         public void accept(Visitor visitor) {
             visitor.prediction(this);
+        }
+    }
+
+    /**
+     * A question without a run: recall, or a part of a test.
+     *
+     * @param line line of its fence
+     * @param question the question, one line
+     * @param answer its choices, of which several may be right
+     * @param explanation CommonMark blocks to show after the answer; may be empty
+     * @param verifiedNumbers the verified numbers of the explanation, checked where it is
+     */
+    record Question(
+            int line,
+            String question,
+            ExpectedAnswer.Several answer,
+            List<Node> explanation,
+            List<VerifiedNumber> verifiedNumbers)
+            implements Asked {
+        /** Makes defensive copies. */
+        public Question {
+            explanation = List.copyOf(explanation);
+            verifiedNumbers = List.copyOf(verifiedNumbers);
+        }
+
+        @Override
+        public void accept(Visitor visitor) {
+            visitor.question(this);
         }
     }
 

@@ -8,7 +8,7 @@ public final class PartsByKind implements LessonPart.Visitor {
     private final List<LessonPart.Prose> prose = new ArrayList<>();
     private final List<LessonPart.Teacher> notes = new ArrayList<>();
     private final List<LessonPart.Snippet> snippets = new ArrayList<>();
-    private final List<LessonPart.Prediction> predictions = new ArrayList<>();
+    private final List<LessonPart.Asked> asked = new ArrayList<>();
 
     private PartsByKind() {}
 
@@ -36,7 +36,12 @@ public final class PartsByKind implements LessonPart.Visitor {
 
     @Override
     public void prediction(LessonPart.Prediction prediction) {
-        predictions.add(prediction);
+        asked.add(prediction);
+    }
+
+    @Override
+    public void question(LessonPart.Question question) {
+        asked.add(question);
     }
 
     /** Ignored: nobody needs the checks separately. */
@@ -58,8 +63,8 @@ public final class PartsByKind implements LessonPart.Visitor {
         return List.copyOf(snippets);
     }
 
-    /** The questions, in order. */
-    public List<LessonPart.Prediction> predictions() {
-        return List.copyOf(predictions);
+    /** The questions before a run and those without one, in order. */
+    public List<LessonPart.Asked> asked() {
+        return List.copyOf(asked);
     }
 }

@@ -3,18 +3,20 @@ package coldwright.lesson;
 import static coldwright.lesson.FaultList.text;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntUnaryOperator;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a prediction block: the question, then the answers, then the explanation. */
+/** Reads a prediction or a question: what is asked, then the answers, then the explanation. */
 final class PredictionReader {
     private static final int LONGEST_NUMBER = 200;
     private static final String CURVE = "curve:";
     private static final String RIGHT = "- * ";
+    private static final String BECAUSE = " -- ";
     private static final Pattern NUMBER =
             Pattern.compile(
                     "number:\\s*(%1$s)\\s*([^\\d.,\\s].*?)?\\s+within\\s+(%1$s)\\s*([^\\d.,].*)?"
@@ -22,6 +24,10 @@ final class PredictionReader {
 
     private final IntUnaryOperator lineInFile;
     private final FaultList faults;
+
+    /** Whether no run answers it, so that several choices may be right, each with a reason. */
+    private final boolean runless;
+
     private final List<String> question = new ArrayList<>();
     private final List<String> choices = new ArrayList<>();
     private final List<Integer> right = new ArrayList<>();
@@ -29,23 +35,30 @@ final class PredictionReader {
     private final List<String> curves = new ArrayList<>();
     private int numberLine;
 
-    private PredictionReader(IntUnaryOperator lineInFile, FaultList faults) {
+    private PredictionReader(IntUnaryOperator lineInFile, FaultList faults, boolean runless) {
+        this.runless = runless;
         this.lineInFile = lineInFile;
         this.faults = faults;
     }
 
     /**
-     * Reads a prediction block.
+     * Reads a prediction block, or a question block.
      *
      * @param text the text between its fences
      * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
      * @param faults collects the faults
-     * @return the prediction, if valid
+     * @param runless whether it is a question block, which no run answers
+     * @param tried the verified numbers of a question block that can be tried where it is
+     * @return what is asked, if valid
      */
-    static Optional<LessonPart.Prediction> read(
-            String text, IntUnaryOperator lineInFile, FaultList faults) {
+    static Optional<LessonPart.Asked> read(
+            String text,
+            IntUnaryOperator lineInFile,
+            FaultList faults,
+            boolean runless,
+            UnaryOperator<List<VerifiedNumber>> tried) {
         String[] lines = text.split("\n", -1);
-        PredictionReader reader = new PredictionReader(lineInFile, faults);
+        PredictionReader reader = new PredictionReader(lineInFile, faults, runless);
         int end = reader.readUntilExplanation(lines);
         String explanation = String.join("\n", List.of(lines).subList(end, lines.length));
         Optional<ExpectedAnswer> answer = reader.answer();
@@ -54,13 +67,20 @@ final class PredictionReader {
         }
         ExplainedBlock after =
                 ExplainedBlock.of(explanation, i -> lineInFile.applyAsInt(end + i), faults);
-        return Optional.of(
-                new LessonPart.Prediction(
-                        lineInFile.applyAsInt(-1),
-                        String.join(" ", reader.question),
-                        answer.get(),
-                        after.nodes(),
-                        after.verifiedNumbers()));
+        int line = lineInFile.applyAsInt(-1);
+        String question = String.join(" ", reader.question);
+        List<VerifiedNumber> numbers = after.verifiedNumbers();
+        return answer.map(
+                right ->
+                        right instanceof ExpectedAnswer.Several several
+                                ? new LessonPart.Question(
+                                        line,
+                                        question,
+                                        several,
+                                        after.nodes(),
+                                        tried.apply(numbers))
+                                : new LessonPart.Prediction(
+                                        line, question, right, after.nodes(), numbers));
     }
 
     private int readUntilExplanation(String[] lines) {
@@ -73,10 +93,10 @@ final class PredictionReader {
                 }
             } else if (isChoice(line)) {
                 choice(line);
-            } else if (line.startsWith("number:")) {
+            } else if (!runless && line.startsWith("number:")) {
                 numbers.add(line);
                 numberLine = lineInFile.applyAsInt(i);
-            } else if (line.startsWith(CURVE)) {
+            } else if (!runless && line.startsWith(CURVE)) {
                 curves.add(line.substring(CURVE.length()));
                 numberLine = lineInFile.applyAsInt(i);
             } else if (!answered) {
@@ -116,11 +136,24 @@ final class PredictionReader {
         choices.add(line.substring(marked ? 3 : 1).strip());
     }
 
+    private String withoutReason(String choice) {
+        return runless ? choice.split(BECAUSE, 2)[0].strip() : choice;
+    }
+
     private Optional<ExpectedAnswer> answer() {
         Optional<String> fault = faultOfShape();
         if (fault.isPresent()) {
             faults.add(lineInFile.applyAsInt(-1), fault.get());
             return Optional.empty();
+        }
+        if (runless) {
+            List<String> words = choices.stream().map(this::withoutReason).toList();
+            List<String> reasons =
+                    choices.stream()
+                            .map(one -> one.substring(withoutReason(one).length()))
+                            .map(one -> one.replaceFirst(BECAUSE, "").strip())
+                            .toList();
+            return Optional.of(new ExpectedAnswer.Several(words, reasons, Set.copyOf(right)));
         }
         if (!curves.isEmpty()) {
             return CurveAxesReader.read(curves.get(0), numberLine, faults);
@@ -136,7 +169,7 @@ final class PredictionReader {
         }
         int lines = numbers.size() + curves.size();
         if (choices.isEmpty() && lines == 0) {
-            return Optional.of(text("prediction.no-answer"));
+            return Optional.of(text(runless ? "question.no-choice" : "prediction.no-answer"));
         }
         if (lines > 0) {
             return lines == 1 && choices.isEmpty()
@@ -149,13 +182,13 @@ final class PredictionReader {
         if (choices.size() < 2) {
             return Optional.of(text("choice.one"));
         }
-        if (new HashSet<>(choices).size() < choices.size()) {
+        if (choices.stream().map(this::withoutReason).distinct().count() < choices.size()) {
             return Optional.of(text("choice.same"));
         }
         if (right.isEmpty()) {
             return Optional.of(text("choice.none-right"));
         }
-        if (right.size() > 1) {
+        if (right.size() > 1 && !runless) {
             return Optional.of(text("choice.many-right", right.size()));
         }
         return Optional.empty();

@@ -121,6 +121,12 @@ public final class LessonPlayer {
         }
 
         @Override
+        public void question(LessonPart.Question question) {
+            listener.question(question);
+            claim(question.verifiedNumbers());
+        }
+
+        @Override
         public void check(LessonPart.Check check) {
             listener.check(check);
             if (mode == PlayMode.LEARN) {

@@ -23,6 +23,9 @@ public interface PlayListener extends LessonPart.Visitor {
         public void prediction(LessonPart.Prediction prediction) {}
 
         @Override
+        public void question(LessonPart.Question question) {}
+
+        @Override
         public void snippet(LessonPart.Snippet snippet) {}
 
         @Override

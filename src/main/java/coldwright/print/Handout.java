@@ -147,6 +147,17 @@ public final class Handout implements LessonPart.Visitor {
         asked = Optional.of(prediction);
     }
 
+    /** Its explanation would give the answer away, so only the teacher's edition has it. */
+    @Override
+    public void question(LessonPart.Question question) {
+        explain();
+        String said = handed.map(step -> step.answer(question.question())).orElse("");
+        html.append(QuestionSheet.html(question, options.edition(), said, exhibits));
+        if (options.edition() == HandoutEdition.ANSWERS) {
+            html.append(HtmlMarkup.prose(question.explanation()));
+        }
+    }
+
     /** Closes the group that stays with the step's heading, if this part is its last. */
     private void closeHeadingGroup() {
         html.append(started ? "</div>\n" : "");

@@ -23,7 +23,7 @@ final class KeepWithHeading {
             return 0;
         }
         PartsByKind second = PartsByKind.of(parts.subList(1, 2));
-        boolean follows = !second.predictions().isEmpty() || !second.snippets().isEmpty();
+        boolean follows = !second.asked().isEmpty() || !second.snippets().isEmpty();
         boolean isShort =
                 PartsByKind.of(parts.subList(0, 1)).prose().stream()
                         .anyMatch(prose -> HtmlMarkup.prose(prose.nodes()).length() <= SHORT);

@@ -10,18 +10,25 @@ import coldwright.paint.EmptyAxes;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Set;
 
 /** Questions on paper, with the answer or room for one. */
 final class QuestionSheet {
     private QuestionSheet() {}
 
     static String html(
-            LessonPart.Prediction prediction,
+            LessonPart.Asked prediction,
             HandoutEdition edition,
             String said,
             NumberedFigures exhibits) {
         StringBuilder html = new StringBuilder("<div class=\"forecast\">\n");
-        html.append("<p class=\"label\">%s</p>\n".formatted(text("predict")));
+        html.append(
+                "<p class=\"label\">%s</p>\n"
+                        .formatted(
+                                text(
+                                        prediction instanceof LessonPart.Prediction
+                                                ? "predict"
+                                                : "question")));
         html.append(
                 "<p class=\"question\">%s</p>\n".formatted(HtmlMarkup.line(prediction.question())));
         boolean told = edition == HandoutEdition.ANSWERS;
@@ -29,7 +36,18 @@ final class QuestionSheet {
                 prediction
                         .answer()
                         .match(
-                                choice -> choices(choice, told, said),
+                                choice ->
+                                        choices(
+                                                choice.choices(),
+                                                Set.of(choice.choices().indexOf(said)),
+                                                told ? Set.of(choice.right()) : Set.of(),
+                                                List.of()),
+                                several ->
+                                        choices(
+                                                several.choices(),
+                                                several.chosen(said),
+                                                told ? several.right() : Set.of(),
+                                                told ? several.reasons() : List.of()),
                                 amount -> amount(amount, told, said),
                                 curve -> curve(curve, told, said, exhibits));
         return html.append(answer).append("</div>\n").toString();
@@ -51,22 +69,24 @@ final class QuestionSheet {
         return "<p class=\"right\">%s</p>\n".formatted(words);
     }
 
-    private static String choices(ExpectedAnswer.Choice choice, boolean told, String said) {
+    private static String choices(
+            List<String> choices, Set<Integer> ticked, Set<Integer> right, List<String> reasons) {
         StringBuilder html = new StringBuilder("<ul class=\"choices\">\n");
-        for (int i = 0; i < choice.choices().size(); i++) {
-            String words = choice.choices().get(i);
-            boolean right = told && i == choice.right();
+        for (int i = 0; i < choices.size(); i++) {
+            String words = HtmlMarkup.line(choices.get(i));
+            String reason = reasons.isEmpty() ? "" : reasons.get(i);
             html.append(
-                    "<li><span class=\"box\">%s</span> %s%s</li>\n"
+                    "<li><span class=\"box\">%s</span> %s%s%s</li>\n"
                             .formatted(
-                                    words.equals(said) ? "×" : "\u00A0",
-                                    right
-                                            ? "<b>" + HtmlMarkup.line(words) + "</b>"
-                                            : HtmlMarkup.line(words),
-                                    right
+                                    ticked.contains(i) ? "×" : "\u00A0",
+                                    right.contains(i) ? "<b>" + words + "</b>" : words,
+                                    right.contains(i)
                                             ? " <i class=\"right\">%s</i>"
                                                     .formatted(text("right-choice"))
-                                            : ""));
+                                            : "",
+                                    reason.isEmpty()
+                                            ? ""
+                                            : " – <i>%s</i>".formatted(HtmlMarkup.line(reason))));
         }
         return html.append("</ul>\n").toString();
     }

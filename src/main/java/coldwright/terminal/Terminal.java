@@ -96,6 +96,7 @@ public final class Terminal {
                         .addSubcommand(new WalkCommand(screen, courseLessons, data))
                         .addSubcommand(new CheckCommand(screen, courseLessons))
                         .addSubcommand(new HandoutCommand(screen, courseLessons, data))
+                        .addSubcommand(new KitCommand(screen, courseLessons))
                         .addSubcommand(new NewCommand(screen))
                         .addSubcommand(new BatchCommand(screen))
                         .addSubcommand(new BalanceCommand(screen))

@@ -27,6 +27,11 @@ final class WrittenEvents implements PlayListener {
     }
 
     @Override
+    public void question(LessonPart.Question question) {
+        lines.add("question " + question.question());
+    }
+
+    @Override
     public void prediction(LessonPart.Prediction prediction) {
         lines.add("asked " + prediction.question());
     }

@@ -5,12 +5,16 @@ import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.prose.ProseView;
+import coldwright.lesson.ExpectedAnswer;
 
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 
 /** After the run: the learner's answer, the right one, and why. */
@@ -34,7 +38,7 @@ final class AnswerView extends VBox {
         beside.getStyleClass().add("beside");
         beside.addRow(
                 0,
-                head(Messages.of("answer.predicted")),
+                head(Messages.of(model.withoutRun() ? "question.said" : "answer.predicted")),
                 TextControls.label(
                         model.answerText().orElse(Messages.of("answer.nothing")), "beside-said"));
         beside.addRow(
@@ -49,9 +53,27 @@ final class AnswerView extends VBox {
                         TextControls.label(verdict, "verdict"),
                         new ProseView(
                                 model.prediction().explanation(), openLink, new TermFinder()));
+        getChildren().addAll(3, reasons());
+    }
+
+    /** The reason or belief behind each choice that has one. */
+    private List<Node> reasons() {
+        List<Node> lines = new ArrayList<>();
+        if (model.prediction().answer() instanceof ExpectedAnswer.Several several) {
+            for (int i = 0; i < several.choices().size(); i++) {
+                if (!several.reasons().get(i).isEmpty()) {
+                    String line = several.choices().get(i) + " – " + several.reasons().get(i);
+                    lines.add(TextControls.label(line, "question-reason"));
+                }
+            }
+        }
+        return lines;
     }
 
     private String verdict() {
+        if (model.withoutRun()) {
+            return Messages.of("question." + model.verdict().word());
+        }
         return switch (model.verdict()) {
             case YES -> Messages.of("answer.right");
             case NO -> Messages.of("answer.wrong");

@@ -14,6 +14,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
@@ -21,6 +22,9 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+
+import java.util.Set;
+import java.util.TreeSet;
 
 /** A question before the run. */
 final class PredictionView extends VBox {
@@ -35,7 +39,10 @@ final class PredictionView extends VBox {
         getStyleClass().add("prediction");
         getChildren()
                 .addAll(
-                        TextControls.label(Messages.of("prediction.asks"), "kicker"),
+                        TextControls.label(
+                                Messages.of(
+                                        model.withoutRun() ? "question.asks" : "prediction.asks"),
+                                "kicker"),
                         TextControls.label(model.prediction().question(), "question"),
                         asked());
     }
@@ -43,6 +50,9 @@ final class PredictionView extends VBox {
     private Node asked() {
         if (model.prediction().answer() instanceof ExpectedAnswer.Choice choice) {
             return choices(choice);
+        }
+        if (model.prediction().answer() instanceof ExpectedAnswer.Several several) {
+            return several(several);
         }
         if (model.prediction().answer() instanceof ExpectedAnswer.Amount amount) {
             return number(amount);
@@ -75,6 +85,35 @@ final class PredictionView extends VBox {
             button.setMaxWidth(Double.MAX_VALUE);
             box.getChildren().add(new HBox(button, TextControls.shown(hands(index), classroom)));
         }
+        return box;
+    }
+
+    /** Boxes to tick, and a button that shows the answer. */
+    private Node several(ExpectedAnswer.Several several) {
+        VBox box = new VBox();
+        box.getStyleClass().add("choices");
+        for (int i = 0; i < several.choices().size(); i++) {
+            int index = i;
+            CheckBox tick = new CheckBox(Typography.of(several.choices().get(i)));
+            tick.setWrapText(true);
+            tick.setSelected(several.chosen(model.typed().get()).contains(i));
+            tick.setOnAction(
+                    event -> {
+                        Set<Integer> now = new TreeSet<>(several.chosen(model.typed().get()));
+                        if (!now.remove(index)) {
+                            now.add(index);
+                        }
+                        model.typed().set(several.words(now));
+                    });
+            model.typed()
+                    .addListener(
+                            (value, was, is) ->
+                                    tick.setSelected(several.chosen(is).contains(index)));
+            tick.disableProperty().bind(model.revealed());
+            box.getChildren().add(tick);
+        }
+        Button show = TextControls.button(Messages.of("question.show"), model::reveal);
+        box.getChildren().add(TextControls.shown(show, model.revealed().not()));
         return box;
     }
 

@@ -98,7 +98,11 @@ final class StepView extends VBox implements PartModel.Visitor {
     @Override
     public void prediction(PredictionModel prediction) {
         put(new PredictionView(prediction, state));
-        asked.add(prediction);
+        if (prediction.withoutRun()) {
+            put(new AnswerView(prediction, openLink));
+        } else {
+            asked.add(prediction);
+        }
     }
 
     @Override

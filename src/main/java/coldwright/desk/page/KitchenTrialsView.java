@@ -92,6 +92,9 @@ final class KitchenTrialsView extends ScrollPage {
         public void prediction(LessonPart.Prediction prediction) {}
 
         @Override
+        public void question(LessonPart.Question question) {}
+
+        @Override
         public void check(LessonPart.Check check) {}
     }
 

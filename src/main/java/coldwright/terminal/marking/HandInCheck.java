@@ -51,7 +51,7 @@ final class HandInCheck implements PlayListener {
 
     /** The marks of a step so far. */
     private static final class StepMarks {
-        private final List<LessonPart.Prediction> asked = new ArrayList<>();
+        private final List<LessonPart.Asked> asked = new ArrayList<>();
         private final List<String> troubles = new ArrayList<>();
         private Optional<Series.Curve> drawn = Optional.empty();
         private int snippets;
@@ -101,6 +101,11 @@ final class HandInCheck implements PlayListener {
     }
 
     @Override
+    public void question(LessonPart.Question question) {
+        marks.asked.add(question);
+    }
+
+    @Override
     public void snippet(LessonPart.Snippet snippet) {
         marks.snippets++;
     }
@@ -147,7 +152,7 @@ final class HandInCheck implements PlayListener {
         }
     }
 
-    private MarkedPrediction marked(LessonPart.Prediction prediction) {
+    private MarkedPrediction marked(LessonPart.Asked prediction) {
         String said =
                 MarkedHandIn.oneLine(
                         handed().map(step -> step.answer(prediction.question())).orElse(""));
@@ -160,7 +165,7 @@ final class HandInCheck implements PlayListener {
     }
 
     /** A drawn curve is compared with the run's first curve. */
-    private String besideFigure(LessonPart.Prediction prediction, String said) {
+    private String besideFigure(LessonPart.Asked prediction, String said) {
         Optional<TypedCurve> typed =
                 prediction.answer() instanceof ExpectedAnswer.Curve axes && said.startsWith(CURVE)
                         ? TypedCurve.read(axes, said.substring(CURVE.length()))

@@ -132,7 +132,7 @@ public final class HandInMarking {
     private static List<String> claims(HandedInStep step, List<LessonPart> parts) {
         List<String> notes = new ArrayList<>();
         PartsByKind kinds = PartsByKind.of(parts);
-        for (LessonPart.Prediction asked : kinds.predictions()) {
+        for (LessonPart.Asked asked : kinds.asked()) {
             for (HandedInPrediction said : step.predictions()) {
                 if (said.question().equals(asked.question())
                         && said.outcome() == PredictionOutcome.YES

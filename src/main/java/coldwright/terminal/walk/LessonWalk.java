@@ -168,11 +168,21 @@ public final class LessonWalk implements PlayListener {
 
     @Override
     public void prediction(LessonPart.Prediction prediction) {
-        PredictionPrompt prompt = PredictionPrompt.ask(prediction, screen);
+        open.add(ask(prediction));
+    }
+
+    /** Answered at once, because no run answers it. */
+    @Override
+    public void question(LessonPart.Question question) {
+        ask(question).reveal(List.of(), screen);
+    }
+
+    private PredictionPrompt ask(LessonPart.Asked asked) {
+        PredictionPrompt prompt = PredictionPrompt.ask(asked, screen);
         int index = predictions++;
         prompt.answer()
-                .ifPresent(said -> work.answered(step.name(), index, prediction.question(), said));
-        open.add(prompt);
+                .ifPresent(said -> work.answered(step.name(), index, asked.question(), said));
+        return prompt;
     }
 
     @Override

@@ -17,25 +17,29 @@ import picocli.CommandLine.Help.Ansi.Style;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** A prediction as the terminal asks for it, and its answer. */
 final class PredictionPrompt {
     private static final int MOST_TRIES = 3;
 
-    private final LessonPart.Prediction prediction;
+    private final LessonPart.Asked prediction;
     private final String form;
     private Optional<String> reply = Optional.empty();
     private boolean right;
     private Optional<TypedCurve> points = Optional.empty();
     private Optional<LearnerAnswer> answer = Optional.empty();
 
-    private PredictionPrompt(LessonPart.Prediction prediction) {
+    private PredictionPrompt(LessonPart.Asked prediction) {
         this.prediction = prediction;
         this.form =
                 prediction
                         .answer()
                         .match(
                                 choice -> text("form.letter", letter(choice.choices().size() - 1)),
+                                several ->
+                                        text("form.letters", letter(several.choices().size() - 1)),
                                 amount ->
                                         amount.unit().isEmpty()
                                                 ? text("form.number")
@@ -44,21 +48,30 @@ final class PredictionPrompt {
     }
 
     /** Shows the question and waits for an answer if there is a user. */
-    static PredictionPrompt ask(LessonPart.Prediction prediction, TerminalScreen screen) {
+    static PredictionPrompt ask(LessonPart.Asked prediction, TerminalScreen screen) {
         PredictionPrompt prompt = new PredictionPrompt(prediction);
-        screen.paragraph(Style.bold, text("predict", prediction.question()));
-        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
-            for (int i = 0; i < choice.choices().size(); i++) {
-                String mark = "  %s  ".formatted(letter(i));
-                PlainProse.behind(mark, choice.choices().get(i), screen.width())
-                        .forEach(screen::say);
-            }
+        boolean predicts = prediction instanceof LessonPart.Prediction;
+        screen.paragraph(
+                Style.bold,
+                predicts ? text("predict", prediction.question()) : prediction.question());
+        List<String> choices = choices(prediction.answer());
+        for (int i = 0; i < choices.size(); i++) {
+            PlainProse.behind("  %s  ".formatted(letter(i)), choices.get(i), screen.width())
+                    .forEach(screen::say);
         }
         if (screen.asker().isPresent()) {
             prompt.take(screen);
         }
         screen.say("");
         return prompt;
+    }
+
+    private static List<String> choices(ExpectedAnswer answer) {
+        return answer.match(
+                ExpectedAnswer.Choice::choices,
+                ExpectedAnswer.Several::choices,
+                amount -> List.of(),
+                curve -> List.of());
     }
 
     private static String letter(int index) {
@@ -99,6 +112,18 @@ final class PredictionPrompt {
                             String chosen = choice.choices().get(index);
                             return take(chosen, chosen, new LearnerAnswer.Choice(index, chosen));
                         },
+                        several -> {
+                            Set<Integer> chosen = new TreeSet<>();
+                            for (char one : line.replaceAll("[\\s,;]", "").toCharArray()) {
+                                chosen.add(one - 'a');
+                            }
+                            if (chosen.stream()
+                                    .anyMatch(i -> i < 0 || i >= several.choices().size())) {
+                                return false;
+                            }
+                            String words = several.words(chosen);
+                            return take(words, words, new LearnerAnswer.Typed(words));
+                        },
                         amount -> {
                             var number = amount.read(line);
                             return number.isPresent()
@@ -132,6 +157,7 @@ final class PredictionPrompt {
                         .answer()
                         .match(
                                 choice -> outcome(choice.choices().get(choice.right()), !right),
+                                several -> outcome(several.words(several.right()), !right),
                                 amount ->
                                         outcome(
                                                 text(
@@ -142,6 +168,17 @@ final class PredictionPrompt {
                                 curve -> outcome(firstCurve(figures), true));
         screen.paragraph(outcome);
         screen.say("");
+        if (prediction.answer() instanceof ExpectedAnswer.Several several) {
+            for (int i = 0; i < several.reasons().size(); i++) {
+                if (!several.reasons().get(i).isEmpty()) {
+                    PlainProse.behind(
+                                    "  %s  ".formatted(letter(i)),
+                                    several.reasons().get(i),
+                                    screen.width())
+                            .forEach(screen::say);
+                }
+            }
+        }
         List<String> explanation = PlainProse.set(prediction.explanation(), screen.width());
         if (!explanation.isEmpty()) {
             explanation.forEach(screen::say);

@@ -75,7 +75,7 @@ public record HandIn(
             snippets.add(new HandedInSnippet(index, !text.equals(snippet.code()), text));
         }
         List<HandedInPrediction> forecasts = new ArrayList<>();
-        for (LessonPart.Prediction prediction : kinds.predictions()) {
+        for (LessonPart.Asked prediction : kinds.asked()) {
             int index = forecasts.size();
             String said = work.answer(index, prediction.question()).map(HandIn::words).orElse("");
             forecasts.add(

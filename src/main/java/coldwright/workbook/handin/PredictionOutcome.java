@@ -5,7 +5,7 @@ import coldwright.lesson.ExpectedAnswer;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** The result of a learner's prediction. */
+/** The result of a learner's prediction or answer. */
 public enum PredictionOutcome {
     /** The prediction was right. */
     YES,
@@ -26,6 +26,7 @@ public enum PredictionOutcome {
         }
         return answer.match(
                 choice -> choice.choices().get(choice.right()).equals(said) ? YES : NO,
+                several -> several.chosen(said).equals(several.right()) ? YES : NO,
                 amount -> {
                     OptionalDouble number = amount.read(said);
                     return number.isEmpty()
@@ -39,6 +40,7 @@ public enum PredictionOutcome {
     public static String words(ExpectedAnswer answer) {
         return answer.match(
                 choice -> choice.choices().get(choice.right()),
+                several -> several.words(several.right()),
                 amount -> {
                     String unit = amount.unit().isBlank() ? "" : " " + amount.unit().strip();
                     return number(amount.value()) + unit + " within " + number(amount.within());

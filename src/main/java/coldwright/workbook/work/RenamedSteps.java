@@ -47,8 +47,6 @@ final class RenamedSteps {
 
     /** The questions of a step, in order. */
     static List<String> questions(List<LessonPart> parts) {
-        return PartsByKind.of(parts).predictions().stream()
-                .map(LessonPart.Prediction::question)
-                .toList();
+        return PartsByKind.of(parts).asked().stream().map(LessonPart.Asked::question).toList();
     }
 }

@@ -28,7 +28,7 @@ public final class PredictionModel implements PartModel {
     /** No choice yet. */
     public static final int NONE = -1;
 
-    private final LessonPart.Prediction prediction;
+    private final LessonPart.Asked prediction;
     private final IntegerProperty chosen = new SimpleIntegerProperty(NONE);
     private final StringProperty typed = new SimpleStringProperty("");
     private final Optional<CurveSketch> sketch;
@@ -36,7 +36,7 @@ public final class PredictionModel implements PartModel {
     private final ObservableList<Integer> hands = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper revealed = new ReadOnlyBooleanWrapper(false);
 
-    public PredictionModel(LessonPart.Prediction prediction) {
+    public PredictionModel(LessonPart.Asked prediction) {
         this.prediction = prediction;
         if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
             choice.choices().forEach(one -> hands.add(0));
@@ -60,6 +60,16 @@ public final class PredictionModel implements PartModel {
                     snippet.result().predictedCurve(drawn::curve);
                     result = snippet.result()::firstCurve;
                 });
+    }
+
+    /** Whether the learner reveals the answer, because no run does. */
+    public boolean withoutRun() {
+        return prediction instanceof LessonPart.Question;
+    }
+
+    /** Shows the answer of a question without a run. */
+    public void reveal() {
+        revealed.set(true);
     }
 
     /** The curve that the learner draws; empty for other kinds of question. */
@@ -125,6 +135,9 @@ public final class PredictionModel implements PartModel {
         if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
             return choice.choices().get(choice.right());
         }
+        if (prediction.answer() instanceof ExpectedAnswer.Several several) {
+            return several.words(several.right());
+        }
         if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
             return DisplayNumber.of(amount.value(), amount.unit());
         }
@@ -136,7 +149,9 @@ public final class PredictionModel implements PartModel {
 
     /** The error of the typed number, in one sentence; empty if there is none. */
     public Optional<String> inputError() {
-        return typed.get().isBlank() || number().isPresent()
+        return typed.get().isBlank()
+                        || !(prediction.answer() instanceof ExpectedAnswer.Amount)
+                        || number().isPresent()
                 ? Optional.empty()
                 : Optional.of(Messages.of("prediction.invalid", typed.get().strip()));
     }
@@ -163,7 +178,7 @@ public final class PredictionModel implements PartModel {
     }
 
     /** The question and its right answer, from the lesson. */
-    public LessonPart.Prediction prediction() {
+    public LessonPart.Asked prediction() {
         return prediction;
     }
 

@@ -49,6 +49,13 @@ final class StepParts implements LessonPart.Visitor {
     }
 
     @Override
+    public void question(LessonPart.Question question) {
+        PredictionModel model = new PredictionModel(question);
+        parts.add(model);
+        predictions.add(model);
+    }
+
+    @Override
     public void snippet(LessonPart.Snippet snippet) {
         List<SnippetModel> before = List.copyOf(above);
         SnippetModel model = new SnippetModel(snippet, stepTitle, runContext, () -> before);
