@@ -16,10 +16,22 @@ public enum Component {
     MALTOSE(Kind.SUGAR),
     GALACTOSE(Kind.SUGAR),
     TREHALOSE(Kind.SUGAR),
+    ALLULOSE(Kind.SUGAR),
+    ISOMALTULOSE(Kind.SUGAR),
     /** Chains of three and more glucose units from starch syrups; dissolved, hardly sweet. */
     HIGHER_SACCHARIDES(Kind.CARBOHYDRATE),
     SORBITOL(Kind.POLYOL),
     GLYCEROL(Kind.POLYOL),
+    ERYTHRITOL(Kind.POLYOL),
+    XYLITOL(Kind.POLYOL),
+    MALTITOL(Kind.POLYOL),
+    ISOMALT(Kind.POLYOL),
+    LACTITOL(Kind.POLYOL),
+    MANNITOL(Kind.POLYOL),
+    /** Chains of fructose units, of any length; dissolved. */
+    INULIN(Kind.CARBOHYDRATE),
+    /** Branched chains of glucose units; dissolved. */
+    POLYDEXTROSE(Kind.CARBOHYDRATE),
     STARCH(Kind.CARBOHYDRATE),
     FIBRE(Kind.CARBOHYDRATE),
     OTHER_CARBOHYDRATE(Kind.CARBOHYDRATE),
@@ -40,7 +52,10 @@ public enum Component {
     /** Gums, gelatine, pectin. */
     STABILISER(Kind.OTHER),
     /** Lecithin and mono- and diglycerides sold as such. */
-    EMULSIFIER(Kind.OTHER);
+    EMULSIFIER(Kind.OTHER),
+    /** The sweet substances of stevia leaves. */
+    STEVIOL_GLYCOSIDES(Kind.OTHER),
+    SUCRALOSE(Kind.OTHER);
 
     private final Kind kind;
 

@@ -27,6 +27,14 @@ final class DissolvedSolutes {
         SOLUTES.put(Component.TREHALOSE, Solute.TREHALOSE);
         SOLUTES.put(Component.SORBITOL, Solute.SORBITOL);
         SOLUTES.put(Component.GLYCEROL, Solute.GLYCEROL);
+        SOLUTES.put(Component.ALLULOSE, Solute.ALLULOSE);
+        SOLUTES.put(Component.ISOMALTULOSE, Solute.ISOMALTULOSE);
+        SOLUTES.put(Component.ERYTHRITOL, Solute.ERYTHRITOL);
+        SOLUTES.put(Component.XYLITOL, Solute.XYLITOL);
+        SOLUTES.put(Component.MALTITOL, Solute.MALTITOL);
+        SOLUTES.put(Component.ISOMALT, Solute.ISOMALT);
+        SOLUTES.put(Component.LACTITOL, Solute.LACTITOL);
+        SOLUTES.put(Component.MANNITOL, Solute.MANNITOL);
         SOLUTES.put(Component.ALCOHOL, Solute.ETHANOL);
         SOLUTES.put(Component.SALT, Solute.SODIUM_CHLORIDE);
         SOLUTES.put(Component.POTASSIUM_CHLORIDE, Solute.POTASSIUM_CHLORIDE);
@@ -36,6 +44,11 @@ final class DissolvedSolutes {
         SOLUTES.put(Component.TARTARIC_ACID, Solute.TARTARIC_ACID);
         SOLUTES.put(Component.LACTIC_ACID, Solute.LACTIC_ACID);
     }
+
+    /** Intense sweeteners have no solute either; their few molecules are counted as ideal. */
+    private static final double STEVIOL_GLYCOSIDES_G_PER_MOL = 804.9;
+
+    private static final double SUCRALOSE_G_PER_MOL = 397.6;
 
     /** Particles counted as ideal, in mmol per 100 g of a composition. */
     private static final Map<String, ToDoubleFunction<Composition>> IDEALS = new LinkedHashMap<>();
@@ -52,6 +65,13 @@ final class DissolvedSolutes {
         IDEALS.put(
                 Component.ACETIC_ACID.words(),
                 c -> 1000 * c.percent(Component.ACETIC_ACID) / ACETIC_ACID_G_PER_MOL);
+        IDEALS.put(
+                "intense sweeteners",
+                c ->
+                        1000
+                                        * c.percent(Component.STEVIOL_GLYCOSIDES)
+                                        / STEVIOL_GLYCOSIDES_G_PER_MOL
+                                + 1000 * c.percent(Component.SUCRALOSE) / SUCRALOSE_G_PER_MOL);
     }
 
     private DissolvedSolutes() {}

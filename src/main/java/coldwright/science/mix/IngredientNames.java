@@ -26,8 +26,16 @@ final class IngredientNames {
             put(ingredient.name(), ingredient);
         }
         for (Ingredient ingredient : ingredients) {
-            ingredient.aliases().forEach(alias -> put(alias, ingredient));
+            for (String alias : ingredient.aliases()) {
+                put(alias, ingredient);
+                put(withoutUmlauts(alias), ingredient);
+            }
         }
+    }
+
+    /** As typed on a keyboard without umlauts: {@code Haselnuesse}. */
+    private static String withoutUmlauts(String name) {
+        return name.replaceAll("[äÄ]", "ae").replaceAll("[öÖ]", "oe").replaceAll("[üÜ]", "ue");
     }
 
     private void put(String name, Ingredient ingredient) {
@@ -71,6 +79,7 @@ final class IngredientNames {
                 Normalizer.normalize(name, Normalizer.Form.NFD)
                         .replaceAll("\\p{M}", "")
                         .toLowerCase(Locale.ROOT)
+                        .replace("ß", "ss")
                         .replaceAll("['’]", "")
                         .replaceAll("(?<=\\d),(?=\\d)", ".")
                         .replaceAll("[^a-z0-9.]+", " ")

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The built-in ingredients, one constant each.
+ * The built-in ingredients. Those that lessons use have a constant; {@link #find} has all.
  *
- * <p>Their figures are in {@code shelf.csv} beside this class, with the number of the USDA row and
- * the inferred values. A constant's name is the ingredient's name: {@link #WHOLE_MILK} is {@code
- * whole milk}.
+ * <p>Their figures are in {@code shelf/} beside this class, with the number of the USDA row and the
+ * inferred values. A constant's name is the ingredient's name: {@link #WHOLE_MILK} is {@code whole
+ * milk}.
  */
 public final class Shelf {
-    private static final Map<String, Ingredient> ROWS = ShelfReader.read("shelf.csv");
+    private static final Map<String, Ingredient> ROWS = ShelfReader.read();
     private static final IngredientNames NAMES = new IngredientNames(ROWS.values());
 
     public static final Ingredient WATER = row("water");
@@ -210,7 +210,7 @@ public final class Shelf {
     /**
      * All ingredients on the shelf.
      *
-     * @return the ingredients, in the order of the file
+     * @return the ingredients, kind by kind
      */
     public static List<Ingredient> all() {
         return List.copyOf(ROWS.values());
@@ -230,7 +230,7 @@ public final class Shelf {
     private static Ingredient row(String name) {
         Ingredient ingredient = ROWS.get(name);
         if (ingredient == null) {
-            throw new IllegalStateException("shelf.csv has no row \"%s\"".formatted(name));
+            throw new IllegalStateException("the shelf has no row \"%s\"".formatted(name));
         }
         return ingredient;
     }

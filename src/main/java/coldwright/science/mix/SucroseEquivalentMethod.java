@@ -160,8 +160,12 @@ public record SucroseEquivalentMethod(
                 + c.percent(Component.SUCROSE)
                 + c.percent(Component.MALTOSE)
                 + c.percent(Component.TREHALOSE)
+                + c.percent(Component.ISOMALTULOSE)
                 + SINGLE_UNIT_SUGARS
-                        * (c.percent(Component.GLUCOSE) + c.percent(Component.FRUCTOSE) + galactose)
+                        * (c.percent(Component.GLUCOSE)
+                                + c.percent(Component.FRUCTOSE)
+                                + c.percent(Component.ALLULOSE)
+                                + galactose)
                 + SUCROSE_G_PER_MOL / 1000 * c.per100g(Tally.HIGHER_SACCHARIDES_MMOL);
     }
 
@@ -171,7 +175,13 @@ public record SucroseEquivalentMethod(
         double millimol =
                 c.percent(Component.ALCOHOL) / 0.04607
                         + c.percent(Component.GLYCEROL) / 0.09209
-                        + c.percent(Component.SORBITOL) / 0.18217
+                        + (c.percent(Component.SORBITOL) + c.percent(Component.MANNITOL)) / 0.18217
+                        + c.percent(Component.ERYTHRITOL) / 0.12212
+                        + c.percent(Component.XYLITOL) / 0.15215
+                        + (c.percent(Component.MALTITOL)
+                                        + c.percent(Component.ISOMALT)
+                                        + c.percent(Component.LACTITOL))
+                                / 0.34431
                         + 2 * c.percent(Component.SALT) / 0.05844
                         + 2 * c.percent(Component.POTASSIUM_CHLORIDE) / 0.07455
                         + 3 * c.percent(Component.CALCIUM_CHLORIDE) / 0.11098
