@@ -2,6 +2,8 @@ package coldwright.science.mix;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * The built-in ingredients. Those that lessons use have a constant; {@link #find} has all.
@@ -225,6 +227,45 @@ public final class Shelf {
      */
     public static Ingredient find(String name) {
         return NAMES.find(name);
+    }
+
+    /**
+     * Finds an ingredient by name, as {@link #find} does.
+     *
+     * @param name an everyday name
+     * @return the ingredient; empty if there is none of that name
+     */
+    public static Optional<Ingredient> named(String name) {
+        return NAMES.named(name);
+    }
+
+    /**
+     * Ingredients of a similar name.
+     *
+     * @param name an everyday name
+     * @return up to three, the most similar first
+     */
+    public static List<Ingredient> similar(String name) {
+        return NAMES.nearest(name);
+    }
+
+    /**
+     * A word as {@link #vocabulary} has it: in lower case, without accents and plural.
+     *
+     * @param word a word of a name
+     * @return the same, plain
+     */
+    public static String word(String word) {
+        return IngredientNames.key(word);
+    }
+
+    /**
+     * The words of all names and aliases.
+     *
+     * @return the words, as {@link #word} gives them
+     */
+    public static Set<String> vocabulary() {
+        return NAMES.words();
     }
 
     private static Ingredient row(String name) {
