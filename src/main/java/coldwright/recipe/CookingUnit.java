@@ -1,12 +1,7 @@
 package coldwright.recipe;
 
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
-
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -48,31 +43,27 @@ record CookingUnit(Kind kind, List<Double> amounts, String name, String source) 
     }
 
     private static Map<String, CookingUnit> read() {
-        CSVFormat format =
-                CSVFormat.DEFAULT
-                        .builder()
-                        .setCommentMarker('#')
-                        .setHeader()
-                        .setSkipHeaderRecord(true)
-                        .get();
         Map<String, CookingUnit> units = new HashMap<>();
-        try (InputStream in = CookingUnit.class.getResourceAsStream("units.csv");
-                Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-            for (CSVRecord row : format.parse(reader)) {
-                List<String> words = List.of(row.get("words").split(" "));
-                List<Double> amounts =
-                        Arrays.stream(row.get("amount").split("\\|")).map(Double::valueOf).toList();
-                CookingUnit unit =
-                        new CookingUnit(
-                                Kind.valueOf(row.get("kind").toUpperCase(Locale.ROOT)),
-                                amounts,
-                                words.get(0),
-                                row.get("source"));
-                words.forEach(word -> units.put(word, unit));
-            }
+        for (String line : lines("units.csv").subList(1, lines("units.csv").size())) {
+            String[] row = line.split(",", -1);
+            List<Double> amounts = Arrays.stream(row[1].split("\\|")).map(Double::valueOf).toList();
+            Kind kind = Kind.valueOf(row[0].toUpperCase(Locale.ROOT));
+            List<String> words = List.of(row[2].split(" "));
+            CookingUnit unit = new CookingUnit(kind, amounts, words.get(0), row[3]);
+            words.forEach(word -> units.put(word, unit));
+        }
+        return Map.copyOf(units);
+    }
+
+    /** The lines of a file beside this class, without comments. */
+    static List<String> lines(String resource) {
+        try (InputStream in = CookingUnit.class.getResourceAsStream(resource)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return Map.copyOf(units);
     }
 }

@@ -5,10 +5,6 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.IngredientKind;
 import coldwright.science.mix.Shelf;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -36,7 +32,10 @@ final class NameReader {
     private static final List<String> ENDINGS = List.of("", "e", "er", "es", "en", "n");
     private static final int MOST_DROPPED = 5;
     private static final int MOST_WORDS = 12;
-    private static final Set<String> PREPARATION = preparation();
+    private static final Set<String> PREPARATION =
+            CookingUnit.lines("preparation.txt").stream()
+                    .flatMap(line -> List.of(line.split(" ")).stream())
+                    .collect(Collectors.toUnmodifiableSet());
     private static final Set<String> VOCABULARY = Shelf.vocabulary();
 
     private final Map<String, Ingredient> own;
@@ -216,17 +215,5 @@ final class NameReader {
     /** One space between words; no signs at the ends. */
     static String squeezed(String text) {
         return text.replaceAll("\\s+", " ").replaceAll("^[ ,;:.–—-]+|[ ,;:–—=-]+$", "").strip();
-    }
-
-    private static Set<String> preparation() {
-        try (InputStream in = NameReader.class.getResourceAsStream("preparation.txt")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .flatMap(line -> List.of(line.split(" ")).stream())
-                    .collect(Collectors.toUnmodifiableSet());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -37,7 +37,7 @@ public record PastedRecipe(String title, List<LineReading> lines, String notes) 
     private static final Pattern SENTENCE = Pattern.compile("(?<=[\\p{L}%)])[.!]\\s+(?=\\p{Lu})");
     private static final Pattern NEXT =
             Pattern.compile(
-                    "(?iu)\\s*(?:[,;]|\\s\\+|\\s(?:and|und|sowie))\\s+(?=(?:\\d|[½¼¾⅓⅔]|an? (?:pinch|dash)|(?:one|two|three|half|eine?|zwei|drei)\\s))");
+                    "(?iu)\\s*(?:[,;]|\\s\\+|\\s(?:and|und|sowie))\\s+(?=(?:\\d|[½¼¾⅓⅔]|an? (?:pinch|dash)|(?:the )?(?:juice|zest)\\b|(?:de[rn] )?saft\\b|(?:one|two|three|half|eine?|zwei|drei)\\s))");
     private static final Pattern LEAD = Pattern.compile("(?u)^[^\\d½¼¾]*?(?=\\d|[½¼¾])");
 
     public PastedRecipe {

@@ -62,7 +62,7 @@ record QuantityScanner(Quantity quantity, String rest) {
     private static final Pattern WORD = Pattern.compile("(?u)(\\p{L}+)(?![\\p{L}'’-])");
     private static final Pattern ONE_OF =
             Pattern.compile(
-                    "(?iu)(?:(?:pinch|dash|knob|handful|splash|stick|glass|drop|bunch|sprig|piece) of |(?:prise|schuss|handvoll|messerspitze|msp\\.?|spritzer|bund) )");
+                    "(?iu)(?:(?:knob|handful|splash|stick|glass|drop|bunch|sprig|piece) of |(?:pinch|dash|prise|schuss|handvoll|messerspitze|msp\\.?|spritzer|bund) )");
     private static final Pattern TO =
             Pattern.compile("(?iu) ?(?:[-–—]|to\\b|bis\\b|or\\b|oder\\b) ?");
     private static final Pattern TIMES = Pattern.compile("(?iu) ?[x×*] ?(?=\\d)");
@@ -76,7 +76,7 @@ record QuantityScanner(Quantity quantity, String rest) {
                     "(?iu)(?:level|scant|gestrichene[rn]?|gestr\\.|knappe[rn]?|generous|good|gute[rn]?)[ -]+");
     private static final Pattern SIZE =
             Pattern.compile(
-                    "(?iu)(extra[- ]large|small|medium(?:-sized)?|large|big|klein\\p{L}*|kl\\.|mittelgroß\\p{L}*|mittel|groß\\p{L}*|gr\\.)(?= )[ ]+");
+                    "(?iu)(extra[- ]large|lg\\.|sm\\.|med\\.|small|medium(?:-sized)?|large|big|klein\\p{L}*|kl\\.|mittelgroß\\p{L}*|mittel|groß\\p{L}*|gr\\.)(?= )[ ]+");
     private static final Pattern UNIT =
             Pattern.compile("(?u)[ -]?(fl-oz|[\\p{L}]+)\\.?(?![\\p{L}])");
 

@@ -48,7 +48,16 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
     private static final String PRACTICE = "common practice, no source";
 
     /** A mass, how it came about and the source of the measure. */
-    record Weight(double massG, Phrase how, String source) {}
+    record Weight(double massG, Phrase how, String source) {
+        LineReading.Part of(Ingredient ingredient) {
+            return new LineReading.Part(ingredient, massG, how, source);
+        }
+    }
+
+    /** What an ingredient of these weights adds to a mix, reading by reading. */
+    List<List<LineReading.Part>> parts(Ingredient ingredient) {
+        return options.stream().map(weight -> List.of(weight.of(ingredient))).toList();
+    }
 
     /** The weights of a quantity in a line, whose other words choose the cup. */
     static Weighing of(Quantity quantity, Ingredient ingredient, String line) {
