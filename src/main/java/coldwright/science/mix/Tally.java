@@ -1,5 +1,7 @@
 package coldwright.science.mix;
 
+import java.util.Locale;
+
 /**
  * A count per 100 g beside the composition, because it overlaps it: solids of one origin, as the
  * trade names them, and dissolved small particles.
@@ -23,5 +25,10 @@ public enum Tally {
      */
     HIGHER_SACCHARIDES_MMOL,
     /** Sweetness stated beyond that of the components, g of sucrose as sweet per 100 g. */
-    STATED_SWEETNESS
+    STATED_SWEETNESS;
+
+    /** {@return its name in lower case, as in ingredient files: {@code whey solids}} */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }

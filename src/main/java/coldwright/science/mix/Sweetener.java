@@ -1,9 +1,6 @@
-package coldwright.science.sensory;
+package coldwright.science.mix;
 
 import coldwright.science.Band;
-import coldwright.science.mix.Component;
-import coldwright.science.mix.Composition;
-import coldwright.science.mix.Tally;
 import coldwright.words.Phrase;
 
 import java.util.Optional;
@@ -98,11 +95,7 @@ public enum Sweetener {
                 : composition.percent(component);
     }
 
-    /**
-     * Sweetness by mass.
-     *
-     * @return sucrose 100, with the spread of the sources
-     */
+    /** {@return sweetness by mass, sucrose 100, with the spread of the sources} */
     public Band relativeSweetness() {
         return relativeSweetness;
     }
@@ -150,11 +143,21 @@ public enum Sweetener {
                 .map(
                         dose ->
                                 Phrase.of(
-                                        "science.sensory",
+                                        "science.mix",
                                         "laxation",
                                         Phrase.named(
                                                 "science.freezing", "solute", component.words()),
                                         60 * dose.low(),
                                         dose.low()));
+    }
+
+    /** Grams of sucrose as sweet as 100 g, by the middle of the published spread. */
+    static double podOf100g(Composition composition) {
+        double sucroseG = 0;
+        for (Sweetener sweetener : values()) {
+            sucroseG +=
+                    sweetener.percentOf(composition) * sweetener.relativeSweetness.middle() / 100;
+        }
+        return sucroseG;
     }
 }

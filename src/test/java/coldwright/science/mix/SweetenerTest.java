@@ -1,4 +1,4 @@
-package coldwright.science.sensory;
+package coldwright.science.mix;
 
 import static coldwright.science.mix.Amount.grams;
 
@@ -7,11 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.Band;
 import coldwright.science.freezing.Solution;
-import coldwright.science.mix.Component;
-import coldwright.science.mix.Ingredient;
-import coldwright.science.mix.IngredientKind;
-import coldwright.science.mix.Mix;
-import coldwright.science.mix.Shelf;
+import coldwright.science.sensory.Sweetness;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
