@@ -56,7 +56,7 @@ record QuantityScanner(Quantity quantity, String rest) {
     private static final Pattern FRACTION =
             Pattern.compile("(\\d{1,2}) ?/ ?([234568]|10|16)(?![\\d/])");
     private static final Pattern THOUSANDS =
-            Pattern.compile("([1-9]\\d{0,2})[.,](\\d{3})(?![\\d.,]\\d)");
+            Pattern.compile("([1-9]\\d{0,2})[.,](\\d{3})(?!\\d|[.,]\\d)");
     private static final Pattern DECIMAL =
             Pattern.compile("(\\d{1,9})(?:[.,](\\d{1,9}))?(?![\\d.,]*\\d)");
     private static final Pattern WORD = Pattern.compile("(?u)(\\p{L}+)(?![\\p{L}'’-])");

@@ -132,7 +132,7 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
                     : both(phrase("why.bare"), grams, pieces.options.get(0));
         }
         if (quantity.count() < 5 || !UNCOUNTED.contains(ingredient.kind())) {
-            return nothing(phrase("unknown.measure", "1", ingredient.name()));
+            return nothing(phrase("unknown.measure", quantity.text(), ingredient.name()));
         }
         return isLiquid(ingredient)
                 ? both(

@@ -84,7 +84,7 @@ class IngredientLineTest {
                 "100 g chocolate ice cream | There is no “chocolate ice cream” in the larder. Choose one of these, or describe it as your own.",
                 "100 g xyzzyqwv | There is no “xyzzyqwv” in the larder. Describe it as your own.",
                 "1 cup hazelnut chocolate pralines | There is no “hazelnut chocolate pralines” in the larder. Choose one of these, or describe it as your own.",
-                "10 peppercorns | It isn’t known how much a 1 of black pepper weighs. Weigh it.",
+                "10 peppercorns | It isn’t known how much one of these weighs: 10, black pepper. Weigh it.",
                 "2000 kg sugar | 2000 kg is more than a tonne. Write a smaller amount."
             })
     void namesWhatItDoesNotKnow(String line, String why) {
@@ -103,6 +103,8 @@ class IngredientLineTest {
     @Test
     void aNumberAloneInATableIsGramsUnlessPiecesAreAsLikely() {
         assertEquals(120, IngredientLine.amount("120", Shelf.SUCROSE).massG());
+        assertEquals(2.345, IngredientLine.amount("2.345 g", Shelf.SUCROSE).massG(), 1e-9);
+        assertEquals(32.6667, IngredientLine.amount("32.6667", Shelf.SUCROSE).massG(), 1e-9);
         LineReading yolks = IngredientLine.amount("4", Shelf.EGG_YOLK);
         assertEquals(State.ASK, yolks.state());
         assertEquals(

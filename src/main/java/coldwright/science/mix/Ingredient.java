@@ -66,6 +66,21 @@ public record Ingredient(
                 List.of());
     }
 
+    /** The same under another name. */
+    public Ingredient called(String newName) {
+        return new Ingredient(
+                newName,
+                aliases,
+                composition,
+                densityKgPerL,
+                allergens,
+                source,
+                inferred,
+                kind,
+                diet,
+                measures);
+    }
+
     /**
      * A household measure of this ingredient.
      *

@@ -264,19 +264,6 @@ class ShelfTest {
     }
 
     @Test
-    void measuresTurnIntoGramsByDensity() {
-        assertEquals(248, KitchenMeasure.CUPS.of(1, Shelf.ORANGE_JUICE).massG(), 0.5);
-        assertEquals(21, KitchenMeasure.TABLESPOONS.of(1, Shelf.HONEY).massG(), 0.5);
-        IllegalArgumentException e =
-                assertThrows(
-                        IllegalArgumentException.class,
-                        () -> KitchenMeasure.CUPS.of(2, Shelf.RASPBERRIES));
-        assertEquals(
-                "2 cups of raspberries can't be turned into grams, because it packs differently each time. Weigh it.",
-                e.getMessage());
-    }
-
-    @Test
     void freezingPointsOfWatersJuicesAndSyrupsAreInOrder() {
         List<Ingredient> warmToCold =
                 List.of(
