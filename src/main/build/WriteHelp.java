@@ -12,6 +12,7 @@ import com.sun.source.util.TreePath;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,14 +61,19 @@ final class WriteHelp {
 
     private WriteHelp(Path sources, Path shelf) throws IOException {
         this.sources = sources;
-        this.otherNames = otherNames(Files.readAllLines(shelf, StandardCharsets.UTF_8));
+        List<String> rows = new ArrayList<>();
+        try (DirectoryStream<Path> kinds = Files.newDirectoryStream(shelf, "*.csv")) {
+            for (Path kind : kinds) {
+                rows.addAll(Files.readAllLines(kind, StandardCharsets.UTF_8));
+            }
+        }
+        this.otherNames = otherNames(rows);
     }
 
     public static void main(String[] args) throws IOException {
         Path resources = Path.of(args[1]);
         WriteHelp help =
-                new WriteHelp(
-                        Path.of(args[0]), resources.resolve("coldwright/science/mix/shelf.csv"));
+                new WriteHelp(Path.of(args[0]), resources.resolve("coldwright/science/mix/shelf"));
         List<String> packages = new ArrayList<>();
         for (String line : Files.readAllLines(resources.resolve("coldwright/lesson/prelude.txt"))) {
             Matcher found = IMPORT.matcher(line);

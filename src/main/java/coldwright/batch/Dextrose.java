@@ -22,14 +22,7 @@ public final class Dextrose {
     static Ingredient find(String typed) {
         Ingredient found = Shelf.find(typed);
         return typed.toLowerCase(Locale.ROOT).contains(DEXTROSE) && found.equals(Shelf.GLUCOSE)
-                ? new Ingredient(
-                        DEXTROSE,
-                        found.aliases(),
-                        found.composition(),
-                        found.densityKgPerL(),
-                        found.allergens(),
-                        found.source(),
-                        found.inferred())
+                ? found.called(DEXTROSE)
                 : found;
     }
 

@@ -1,5 +1,6 @@
 package coldwright.batch;
 
+import coldwright.recipe.PastedRecipe;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Target;
 import coldwright.science.mix.Amount;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param goals targets for a balance, one list per line of the file
  * @param totalG total mass for a balance, g
  * @param lines its ingredients
+ * @param notes the method and whatever else the cook keeps, one paragraph a line
  */
 public record Recipe(
         String name,
@@ -32,7 +34,8 @@ public record Recipe(
         List<Typed<Ingredient>> own,
         List<Typed<List<Target>>> goals,
         Typed<Double> totalG,
-        List<RecipeLine> lines) {
+        List<RecipeLine> lines,
+        String notes) {
     /** The most ingredients in a recipe. */
     public static final int MOST_LINES = 200;
 
@@ -59,7 +62,17 @@ public record Recipe(
 
     /** A recipe from ingredients of the shelf, without targets. */
     public static Recipe of(String name, FreezingSetup setup, List<RecipeLine> lines) {
-        return new Recipe(name, setup, List.of(), List.of(), Typed.nothing(), lines);
+        return new Recipe(name, setup, List.of(), List.of(), Typed.nothing(), lines, "");
+    }
+
+    /** A pasted recipe, with the lines that are still to be decided. */
+    public static Recipe of(PastedRecipe pasted, FreezingSetup setup) {
+        List<RecipeLine> lines =
+                pasted.lines().stream()
+                        .flatMap(line -> RecipeLine.of(line).stream())
+                        .limit(MOST_LINES)
+                        .toList();
+        return of(pasted.title(), setup, lines).noting(pasted.notes());
     }
 
     /** An example to start from: a blood-orange sorbet in a bag. */
@@ -75,17 +88,22 @@ public record Recipe(
 
     /** The same under another name. */
     public Recipe called(String newName) {
-        return new Recipe(newName, setup, own, goals, totalG, lines);
+        return new Recipe(newName, setup, own, goals, totalG, lines, notes);
     }
 
     /** The same with other freezing conditions. */
     public Recipe by(FreezingSetup newSetup) {
-        return new Recipe(name, newSetup, own, goals, totalG, lines);
+        return new Recipe(name, newSetup, own, goals, totalG, lines, notes);
+    }
+
+    /** The same with other notes, such as the method. */
+    public Recipe noting(String newNotes) {
+        return new Recipe(name, setup, own, goals, totalG, lines, newNotes);
     }
 
     /** The same with other lines. */
     public Recipe of(List<RecipeLine> newLines) {
-        return new Recipe(name, setup, own, goals, totalG, newLines);
+        return new Recipe(name, setup, own, goals, totalG, newLines, notes);
     }
 
     /** The same with one line changed. */
@@ -124,7 +142,7 @@ public record Recipe(
         List<Typed<Ingredient>> now = new ArrayList<>(own);
         now.removeIf(one -> nameOf(one).equals(ownName.strip().toLowerCase(Locale.ROOT)));
         now.add(described);
-        return new Recipe(name, setup, now, goals, totalG, lines);
+        return new Recipe(name, setup, now, goals, totalG, lines, notes);
     }
 
     /** Parses an own ingredient; its fault is a sentence. */

@@ -1,7 +1,10 @@
 package coldwright.batch;
 
+import coldwright.recipe.LineReading;
+import coldwright.recipe.PastedRecipe;
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
+import coldwright.words.Phrase;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -31,6 +34,9 @@ public final class RecipeFileReader {
     /** Marks an unfinished or wrong field or table row. */
     static final String UNFINISHED = "# unfinished: ";
 
+    /** Marks a line of the cook's notes. */
+    static final String NOTE = "# note: ";
+
     /** Marks an unfinished row in older files: {@code amount | name}, at the head of the file. */
     private static final String TYPED = "# typed:";
 
@@ -47,6 +53,7 @@ public final class RecipeFileReader {
     /** Lines of the unfinished fields and rows; those of older files come last. */
     private final Map<SetupField, Integer> fields = new EnumMap<>(SetupField.class);
 
+    private final List<String> notes = new ArrayList<>();
     private final Set<Integer> unfinished = new HashSet<>();
     private final Map<Integer, RecipeLine> older = new LinkedHashMap<>();
     private final Map<Integer, RecipeLine> lines = new LinkedHashMap<>();
@@ -63,7 +70,8 @@ public final class RecipeFileReader {
      * @throws BatchFileException at the first error
      */
     public static RecipeFile read(String file, String text) throws BatchFileException {
-        return new RecipeFileReader(file).read(text);
+        Optional<RecipeFile> pasted = pasted(file, text);
+        return pasted.isPresent() ? pasted.get() : new RecipeFileReader(file).read(text);
     }
 
     /**
@@ -78,6 +86,34 @@ public final class RecipeFileReader {
             throw new BatchFileException(file.toString(), first.line(), first.words());
         }
         return read(file.toString(), read.text().get());
+    }
+
+    /** A recipe as people write it, without a table; empty if it names fewer than two amounts. */
+    private static Optional<RecipeFile> pasted(String file, String text) {
+        if (text.lines().anyMatch(RecipeFileReader::isTableHead)) {
+            return Optional.empty();
+        }
+        PastedRecipe read = PastedRecipe.read(text, List.of());
+        if (read.lines().stream().filter(line -> !line.parts().isEmpty()).count() < 2) {
+            return Optional.empty();
+        }
+        List<RecipeFile.Unfinished> open = new ArrayList<>();
+        List<String> all = text.lines().map(String::strip).toList();
+        for (LineReading line : read.lines()) {
+            line.why().ifPresent(why -> open.add(open(all.indexOf(line.text()) + 1, line, why)));
+        }
+        return Optional.of(
+                new RecipeFile(file, Recipe.of(read, FreezingSetup.TUB), BatchLineage.NONE, open));
+    }
+
+    private static RecipeFile.Unfinished open(int at, LineReading line, Phrase why) {
+        List<String> choices = new ArrayList<>();
+        line.choices().forEach(choice -> choices.add(choice.label().shown()));
+        line.suggestions().forEach(one -> choices.add(one.name()));
+        return new RecipeFile.Unfinished(
+                at,
+                Fault.of("unfinished.pasted", line.text(), why, String.join(" / ", choices)),
+                RecipeFile.Prevents.NOTHING);
     }
 
     private RecipeFile read(String text) throws BatchFileException {
@@ -122,6 +158,8 @@ public final class RecipeFileReader {
         if (comment.startsWith(TYPED) && bar > 0) {
             String amount = comment.substring(TYPED.length(), bar).strip();
             older.put(line, new RecipeLine(amount, comment.substring(bar + 1).strip()));
+        } else if (comment.startsWith(NOTE.strip())) {
+            notes.add(comment.substring(NOTE.strip().length()).strip());
         } else {
             lineage = lineage.with(comment);
         }
@@ -137,7 +175,8 @@ public final class RecipeFileReader {
                         List.copyOf(head.own.values()),
                         head.goals,
                         head.totalG,
-                        List.copyOf(lines.values()));
+                        List.copyOf(lines.values()),
+                        String.join("\n", notes));
         List<RecipeFile.Unfinished> left = new ArrayList<>();
         fields.forEach((field, at) -> left.add(RecipeFile.Unfinished.of(at, field, head.setup)));
         Iterator<RecipeLine> line = recipe.lines().iterator();

@@ -21,6 +21,7 @@ public final class RecipeFileWriter {
     public static String text(Recipe recipe, BatchLineage lineage) {
         RecipeFileWriter writer = new RecipeFileWriter();
         lineage.comments().forEach(writer::line);
+        recipe.notes().lines().forEach(note -> writer.line(RecipeFileReader.NOTE + note));
         return writer.recipe(recipe);
     }
 

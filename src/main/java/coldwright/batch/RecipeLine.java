@@ -1,7 +1,9 @@
 package coldwright.batch;
 
+import coldwright.recipe.LineReading;
 import coldwright.science.mix.Ingredient;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +37,24 @@ public record RecipeLine(
                 Typed.nothing(),
                 Typed.nothing(),
                 false);
+    }
+
+    /**
+     * The lines of a pasted one: one for each part of what was understood. What is still to be
+     * decided is a line that doesn't count.
+     */
+    public static List<RecipeLine> of(LineReading read) {
+        if (read.parts().isEmpty()) {
+            RecipeLine typed = new RecipeLine(read.amount(), read.name());
+            return List.of(typed.counts() ? typed.withAmount("") : typed);
+        }
+        return read.parts().stream().map(part -> of(part, read.amount())).toList();
+    }
+
+    private static RecipeLine of(LineReading.Part part, String typed) {
+        RecipeLine asTyped = new RecipeLine(typed, part.ingredient().name());
+        boolean same = asTyped.counts() && Math.abs(asTyped.grams() - part.massG()) < 1e-9;
+        return same ? asTyped : asTyped.weighing(part.massG());
     }
 
     /** A bound as typed. */
@@ -134,7 +154,14 @@ public record RecipeLine(
         return fixed && amount.value().isPresent();
     }
 
-    /** The grams of spoons and cups, such as {@code 24.6 g}; empty where grams were typed. */
+    /** What its amount is understood as; empty while it is unfinished or wrong. */
+    public Optional<LineReading> reading() {
+        return amount.value().flatMap(typed -> ingredient.value().map(typed::of));
+    }
+
+    /**
+     * The grams of spoons, cups and pieces, such as {@code 24.6 g}; empty where grams were typed.
+     */
     public String inGrams() {
         return counts() && !amount.value().orElseThrow().weighed()
                 ? TypedAmount.number(grams()) + " g"

@@ -1,7 +1,6 @@
 package coldwright.print;
 
 import coldwright.science.mix.Amount;
-import coldwright.science.mix.KitchenMeasure;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +11,12 @@ final class SpoonText {
     private static final double MOST_OFF = 0.04;
 
     private static final double MOST_CUPS = 8;
+
+    /** United States customary units, mL. */
+    private static final double CUP_ML = 236.588;
+
+    private static final double TABLESPOON_ML = 14.787;
+    private static final double TEASPOON_ML = 4.929;
     private static final String[] QUARTERS = {"", "¼", "½", "¾"};
 
     private SpoonText() {}
@@ -29,15 +34,14 @@ final class SpoonText {
         }
         double volumeMl = amount.massG() / density.getAsDouble();
         return cups(volumeMl)
-                .or(() -> quarters(volumeMl, KitchenMeasure.TABLESPOONS, 2, 8))
-                .or(() -> quarters(volumeMl, KitchenMeasure.TEASPOONS, 1, 8));
+                .or(() -> quarters(volumeMl, TABLESPOON_ML, 2, 8))
+                .or(() -> quarters(volumeMl, TEASPOON_ML, 1, 8));
     }
 
     /** Cups in quarters and the rest in tablespoons; four tablespoons are a quarter. */
     private static Optional<String> cups(double volumeMl) {
-        double cupMl = KitchenMeasure.CUPS.millilitres();
-        long spoons = Math.round(16 * volumeMl / cupMl);
-        if (spoons < 4 || spoons > 16 * MOST_CUPS || isOff(spoons * cupMl / 16, volumeMl)) {
+        long spoons = Math.round(16 * volumeMl / CUP_ML);
+        if (spoons < 4 || spoons > 16 * MOST_CUPS || isOff(spoons * CUP_ML / 16, volumeMl)) {
             return Optional.empty();
         }
         long quarters = spoons / 4;
@@ -50,15 +54,14 @@ final class SpoonText {
     }
 
     private static Optional<String> quarters(
-            double volumeMl, KitchenMeasure measure, int step, int mostWhole) {
-        double quarterMl = measure.millilitres() / 4;
+            double volumeMl, double spoonMl, int step, int mostWhole) {
+        double quarterMl = spoonMl / 4;
         long quarters = step * Math.round(volumeMl / quarterMl / step);
         if (quarters < 1 || quarters > 4L * mostWhole || isOff(quarters * quarterMl, volumeMl)) {
             return Optional.empty();
         }
         return Optional.of(
-                MakeSheetText.word(
-                        measure == KitchenMeasure.TABLESPOONS ? "tbsp" : "tsp", number(quarters)));
+                MakeSheetText.word(spoonMl == TABLESPOON_ML ? "tbsp" : "tsp", number(quarters)));
     }
 
     private static boolean isOff(double spoonedMl, double volumeMl) {

@@ -2,8 +2,11 @@ package coldwright.desk.batch;
 
 import coldwright.batch.Dextrose;
 import coldwright.batch.RecipeLine;
+import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.recipe.IngredientLine;
+import coldwright.recipe.LineReading;
 import coldwright.science.mix.Ingredient;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
@@ -12,6 +15,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -104,7 +108,13 @@ final class RecipeLineView extends VBox {
         Optional<String> wrong = is.fault();
         fault.setText(wrong.map(DisplayText::sentence).orElse(lacks(is)));
         TextControls.show(fault, !fault.getText().isEmpty());
+        grams.setTooltip(
+                is.reading()
+                        .filter(read -> !read.parts().isEmpty())
+                        .map(read -> new Tooltip(how(read.parts().get(0))))
+                        .orElse(null));
         showMeant(is.name());
+        showChoices(is);
         amount.setAccessibleText(Messages.of("batch.amount.of", is.name()));
         name.setAccessibleText(
                 wrong.map(words -> Messages.of("batch.ingredient") + ". " + words)
@@ -128,6 +138,47 @@ final class RecipeLineView extends VBox {
                             .map(name -> TextControls.button(name, () -> take(name)))
                             .forEach(choices.getChildren()::add);
                     meant.getChildren().addAll(TextControls.label(words, "brew-why"), choices);
+                });
+    }
+
+    private static String how(LineReading.Part part) {
+        String how = part.how().shown();
+        return part.source().isEmpty() ? how : how + " (" + part.source() + ")";
+    }
+
+    /** Buttons for an amount that may mean two things, or for names like an unknown one. */
+    private void showChoices(RecipeLine is) {
+        FlowPane choices = new FlowPane();
+        choices.getStyleClass().add("brew-choices");
+        is.reading()
+                .ifPresent(
+                        read ->
+                                read.choices()
+                                        .forEach(
+                                                choice ->
+                                                        choices.getChildren().add(button(choice))));
+        if (is.ingredient().value().isEmpty() && !is.ingredient().isBlank()) {
+            IngredientLine.similar(is.name(), own.values())
+                    .forEach(
+                            one ->
+                                    choices.getChildren()
+                                            .add(
+                                                    TextControls.button(
+                                                            one.name(), () -> take(one.name()))));
+        }
+        if (!choices.getChildren().isEmpty()) {
+            TextControls.show(meant, true);
+            meant.getChildren().add(choices);
+        }
+    }
+
+    private Button button(LineReading.Choice choice) {
+        String mass = TypedAmount.number(choice.parts().get(0).massG()) + " g";
+        return TextControls.button(
+                choice.label().shown(),
+                () -> {
+                    amount.setText(mass);
+                    amount.end();
                 });
     }
 

@@ -5,6 +5,7 @@ import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.PasteModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
@@ -14,6 +15,7 @@ import javafx.beans.InvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -36,6 +38,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final Label state = TextControls.label("", "brew-fault");
     private final FreezingSetupView means = new FreezingSetupView(this::changed);
     private final InvalidationListener listener = value -> refresh();
+    private final TextArea notes = new TextArea();
     private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
     private BatchModel batch;
 
@@ -53,6 +56,17 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                         (value, was, is) -> {
                             if (!showing) {
                                 batch.change("name", batch.recipe().get().called(is));
+                            }
+                        });
+        notes.setPromptText(Messages.of("batch.notes"));
+        notes.setAccessibleText(Messages.of("batch.notes"));
+        notes.setPrefRowCount(3);
+        notes.setWrapText(true);
+        notes.textProperty()
+                .addListener(
+                        value -> {
+                            if (!showing) {
+                                batch.change("notes", batch.recipe().get().noting(notes.getText()));
                             }
                         });
         FlowPane scale =
@@ -76,6 +90,9 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                         scale,
                         together,
                         state,
+                        notes,
+                        new PasteRecipeView(
+                                () -> batch.recipe().get().ownByName().values(), this::pasted),
                         new OwnIngredientView(this::own),
                         means);
     }
@@ -96,6 +113,9 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         Recipe recipe = batch.recipe().get();
         showing = true;
         InputFields.put(name, recipe.name());
+        if (!notes.getText().equals(recipe.notes())) {
+            notes.setText(recipe.notes());
+        }
         Map<String, Ingredient> own = recipe.ownByName();
         List<RecipeLine> all = recipe.lines();
         while (lines.getChildren().size() > all.size()) {
@@ -131,6 +151,17 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
 
     private void changed(String place, FreezingSetup now) {
         batch.change(place, batch.recipe().get().by(now));
+    }
+
+    /** Adds pasted lines; an empty first line makes room for them. */
+    private void pasted(PasteModel paste) {
+        Recipe was = batch.recipe().get();
+        List<RecipeLine> all = new ArrayList<>(was.lines());
+        all.removeIf(RecipeLine::unfinished);
+        all.addAll(paste.all());
+        String before = was.notes().isEmpty() ? "" : was.notes() + "\n";
+        Recipe now = was.of(all.subList(0, Math.min(all.size(), Recipe.MOST_LINES)));
+        batch.change("", now.noting((before + paste.pasted().notes()).strip()));
     }
 
     private void own(String ownName, String parts) {

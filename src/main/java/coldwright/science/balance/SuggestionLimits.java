@@ -1,11 +1,14 @@
 package coldwright.science.balance;
 
+import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Component;
+import coldwright.science.mix.Diet;
 import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.IngredientKind;
 import coldwright.science.mix.Mix;
-import coldwright.science.mix.Shelf;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -25,9 +28,7 @@ public final class SuggestionLimits {
      */
     public static final double MOST_SALT_PERCENT = 0.5;
 
-    /** Ingredients that are or may be of animal origin and are on no list of allergens. */
-    private static final Set<Ingredient> ANIMAL =
-            Set.of(Shelf.HONEY, Shelf.GELATINE, Shelf.MONO_AND_DIGLYCERIDES);
+    private static final Set<Allergen> MILK_AND_EGG = Set.of(Allergen.MILK, Allergen.EGG);
 
     private static final List<Component> SALTS =
             List.of(Component.SALT, Component.POTASSIUM_CHLORIDE, Component.CALCIUM_CHLORIDE);
@@ -48,7 +49,14 @@ public final class SuggestionLimits {
     public static boolean mayAdd(Mix mix, Ingredient ingredient) {
         return ingredient.composition().percent(Component.ALCOHOL) == 0
                 && mix.allergens().containsAll(ingredient.allergens())
-                && (!ANIMAL.contains(ingredient) || mix.massG(ingredient) > 0);
+                && (!mayBeAnimal(ingredient) || mix.massG(ingredient) > 0);
+    }
+
+    /** Whether it is or may be of animal origin and no allergen says so; of one's own, no. */
+    private static boolean mayBeAnimal(Ingredient ingredient) {
+        return ingredient.kind() != IngredientKind.OWN
+                && ingredient.diet() != Diet.VEGAN
+                && Collections.disjoint(ingredient.allergens(), MILK_AND_EGG);
     }
 
     /**

@@ -144,6 +144,21 @@ final class BathCurve {
         return heatJ[n];
     }
 
+    /**
+     * Heat at which a bath without ice reaches a temperature, J; infinite above the curve's end.
+     */
+    double heatWhenJ(double wantedC) {
+        int n = size - 1;
+        if (wantedC >= temperatureC[n]) {
+            return Double.POSITIVE_INFINITY;
+        }
+        while (n > 0 && temperatureC[n - 1] > wantedC) {
+            n--;
+        }
+        double share = (wantedC - temperatureC[n - 1]) / (temperatureC[n] - temperatureC[n - 1]);
+        return heatJ[n - 1] + share * (heatJ[n] - heatJ[n - 1]);
+    }
+
     double temperatureC(double heat) {
         return between(temperatureC, heat);
     }

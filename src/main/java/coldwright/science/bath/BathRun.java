@@ -21,6 +21,9 @@ public final class BathRun implements ColdRun {
     /**
      * Lets time pass; the room's heat is calculated at the temperature at the start of the step.
      *
+     * <p>A bath without ice takes up little heat, so that a long step would heat it past whatever
+     * heats it. It warms at most to the room: it isn't a source of cold any more.
+     *
      * @param seconds length of the step, s
      * @param batchJ heat from the batch in that time, J
      */
@@ -28,9 +31,11 @@ public final class BathRun implements ColdRun {
     public void pass(double seconds, double batchJ) {
         Require.notNegative("seconds", seconds, "s");
         double room = bath.roomWPerK() * (bath.roomC() - temperatureC()) * seconds;
-        fromBatchJ += batchJ;
+        double warmestC = Math.max(bath.roomC(), temperatureC());
+        double tooMuchJ = Math.max(0, heatJ + batchJ + room - curve.heatWhenJ(warmestC));
+        fromBatchJ += batchJ - tooMuchJ;
         fromRoomJ += room;
-        heatJ += batchJ + room;
+        heatJ += batchJ + room - tooMuchJ;
     }
 
     @Override

@@ -48,6 +48,44 @@ public enum Solute {
             -30,
             Validity.unmeasured("like-sucrose", 3)),
 
+    /** A rare sugar, a mirror of fructose at one carbon: taken as fructose. */
+    ALLULOSE(
+            180.156,
+            Margules.upTo(0.29, 1.966, -2.439),
+            -46,
+            Validity.unmeasured("like-fructose", 3)),
+
+    /** Glucose and fructose, joined at another carbon than in sucrose: taken as sucrose. */
+    ISOMALTULOSE(
+            342.296,
+            Margules.upTo(0.18, 5.922, 57.13, -351.9),
+            -34,
+            Validity.unmeasured("like-sucrose", 3)),
+
+    /** Sugar alcohol of maltose: taken as maltose, with its own molar mass. */
+    MALTITOL(
+            344.313,
+            Margules.upTo(0.15, 3.896, 112.5, -644.5),
+            -34,
+            Validity.unmeasured("like-maltose", 4)),
+
+    /** Two sugar alcohols of isomaltulose, without crystal water: taken as sucrose. */
+    ISOMALT(
+            344.313,
+            Margules.upTo(0.18, 5.922, 57.13, -351.9),
+            -34,
+            Validity.unmeasured("like-sucrose", 4)),
+
+    /** Sugar alcohol of lactose, without crystal water: taken as lactose. */
+    LACTITOL(
+            344.313,
+            Margules.upTo(0.25, 6.822, -19.93),
+            -30,
+            Validity.unmeasured("like-lactose", 4)),
+
+    /** Sugar alcohol, K = 0.906 at 25 °C; see {@link Polyols}. Two of its CRC rows set the 0.7. */
+    MANNITOL(182.171, Polyols.of(0.906), -40, crc(-1.69, 1)),
+
     /** Sugar alcohol, K = 1.65 at 25 °C; see {@link Polyols}. */
     SORBITOL(182.172, Polyols.of(1.65), -49, Polyols.VALIDITY),
 
@@ -198,8 +236,8 @@ public enum Solute {
 
     /**
      * Temperature Tm′ below which no more ice grows in it, °C; not a number for salts. All from
-     * memory (Y. Roos, Carbohydr. Res. 238 (1993) 39, for the sugars); acids, erythritol and
-     * alcohol by judgement.
+     * memory (Y. Roos, Carbohydr. Res. 238 (1993) 39, for the sugars); acids, erythritol, mannitol,
+     * alcohol and whatever is taken as another sugar by judgement.
      */
     double iceStopsC() {
         return iceStopsC;

@@ -19,10 +19,22 @@ public enum Component {
     MALTOSE(Kind.SUGAR, Solute.MALTOSE),
     GALACTOSE(Kind.SUGAR, Solute.GALACTOSE),
     TREHALOSE(Kind.SUGAR, Solute.TREHALOSE),
+    ALLULOSE(Kind.SUGAR, Solute.ALLULOSE),
+    ISOMALTULOSE(Kind.SUGAR, Solute.ISOMALTULOSE),
     /** Chains of three and more glucose units from starch syrups; dissolved, hardly sweet. */
     HIGHER_SACCHARIDES(Kind.CARBOHYDRATE),
     SORBITOL(Kind.POLYOL, Solute.SORBITOL),
     GLYCEROL(Kind.POLYOL, Solute.GLYCEROL),
+    ERYTHRITOL(Kind.POLYOL, Solute.ERYTHRITOL),
+    XYLITOL(Kind.POLYOL, Solute.XYLITOL),
+    MALTITOL(Kind.POLYOL, Solute.MALTITOL),
+    ISOMALT(Kind.POLYOL, Solute.ISOMALT),
+    LACTITOL(Kind.POLYOL, Solute.LACTITOL),
+    MANNITOL(Kind.POLYOL, Solute.MANNITOL),
+    /** Chains of fructose units, of any length; dissolved. */
+    INULIN(Kind.CARBOHYDRATE),
+    /** Branched chains of glucose units; dissolved. */
+    POLYDEXTROSE(Kind.CARBOHYDRATE),
     STARCH(Kind.CARBOHYDRATE),
     FIBRE(Kind.CARBOHYDRATE),
     OTHER_CARBOHYDRATE(Kind.CARBOHYDRATE),
@@ -43,7 +55,10 @@ public enum Component {
     /** Gums, gelatine, pectin. */
     STABILISER(Kind.OTHER),
     /** Lecithin and mono- and diglycerides sold as such. */
-    EMULSIFIER(Kind.OTHER);
+    EMULSIFIER(Kind.OTHER),
+    /** The sweet substances of stevia leaves. */
+    STEVIOL_GLYCOSIDES(Kind.OTHER),
+    SUCRALOSE(Kind.OTHER);
 
     private final Kind kind;
     private final Optional<Solute> solute;

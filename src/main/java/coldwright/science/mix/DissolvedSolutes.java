@@ -15,6 +15,11 @@ final class DissolvedSolutes {
     /** Acetic acid has no solute of its own and is counted as ideal, by its molar mass. */
     private static final double ACETIC_ACID_G_PER_MOL = 60.05;
 
+    /** Intense sweeteners have no solute either; their few molecules are counted as ideal. */
+    private static final double STEVIOL_GLYCOSIDES_G_PER_MOL = 804.9;
+
+    private static final double SUCRALOSE_G_PER_MOL = 397.6;
+
     /** Particles counted as ideal, in mmol per 100 g of a composition. */
     private static final Map<String, ToDoubleFunction<Composition>> IDEALS = new LinkedHashMap<>();
 
@@ -28,6 +33,13 @@ final class DissolvedSolutes {
         IDEALS.put("other ions", c -> c.per100g(Tally.IONS_MMOL));
         IDEALS.put("higher saccharides", c -> c.per100g(Tally.HIGHER_SACCHARIDES_MMOL));
         IDEALS.put(Component.ACETIC_ACID.words(), DissolvedSolutes::aceticAcidMmol);
+        IDEALS.put(
+                "intense sweeteners",
+                c ->
+                        1000
+                                        * c.percent(Component.STEVIOL_GLYCOSIDES)
+                                        / STEVIOL_GLYCOSIDES_G_PER_MOL
+                                + 1000 * c.percent(Component.SUCRALOSE) / SUCRALOSE_G_PER_MOL);
     }
 
     private DissolvedSolutes() {}

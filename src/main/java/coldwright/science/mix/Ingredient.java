@@ -3,6 +3,7 @@ package coldwright.science.mix;
 import coldwright.science.Require;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -18,6 +19,9 @@ import java.util.Set;
  *     mean that there is none
  * @param source source of its figures, such as {@code USDA SR24 01211}
  * @param inferred calculated or assumed values and how they were found; empty if none
+ * @param kind where a cook would look for it
+ * @param diet who eats it
+ * @param measures masses of one piece, one cup heaped and the like; empty if none is known
  */
 public record Ingredient(
         String name,
@@ -26,7 +30,10 @@ public record Ingredient(
         OptionalDouble densityKgPerL,
         Set<Allergen> allergens,
         String source,
-        String inferred) {
+        String inferred,
+        IngredientKind kind,
+        Diet diet,
+        List<HouseholdMeasure> measures) {
 
     public Ingredient {
         Require.that(
@@ -34,6 +41,54 @@ public record Ingredient(
                 "the ingredient's name is empty; it must have at least one letter");
         aliases = List.copyOf(aliases);
         allergens = Set.copyOf(allergens);
+        measures = List.copyOf(measures);
+    }
+
+    /** An ingredient of one's own, of unknown kind and diet, without household measures. */
+    public Ingredient(
+            String name,
+            List<String> aliases,
+            Composition composition,
+            OptionalDouble densityKgPerL,
+            Set<Allergen> allergens,
+            String source,
+            String inferred) {
+        this(
+                name,
+                aliases,
+                composition,
+                densityKgPerL,
+                allergens,
+                source,
+                inferred,
+                IngredientKind.OWN,
+                Diet.CHECK,
+                List.of());
+    }
+
+    /** The same under another name. */
+    public Ingredient called(String newName) {
+        return new Ingredient(
+                newName,
+                aliases,
+                composition,
+                densityKgPerL,
+                allergens,
+                source,
+                inferred,
+                kind,
+                diet,
+                measures);
+    }
+
+    /**
+     * A household measure of this ingredient.
+     *
+     * @param unit its name, such as {@code piece} or {@code cup}
+     * @return the measure; empty if it is not known
+     */
+    public Optional<HouseholdMeasure> measure(String unit) {
+        return measures.stream().filter(one -> one.unit().equals(unit)).findFirst();
     }
 
     /**

@@ -4,13 +4,17 @@ import coldwright.text.NearestWord;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Finds an ingredient by a name as a cook writes it, or suggests the nearest ones. */
 final class IngredientNames {
@@ -19,6 +23,16 @@ final class IngredientNames {
     /** Edit distance beyond which names differ: saccharose is no mascarpone. */
     private static final double FARTHEST = 0.4;
 
+    /** Part of the distance that shared words take away. */
+    private static final double SHARED_WORDS = 0.4;
+
+    /** Accents and apostrophes. */
+    private static final Pattern MARKS = Pattern.compile("[\\p{M}'’]");
+
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+    private static final Pattern OTHER_SIGNS = Pattern.compile("[^a-z0-9.]+");
+    private static final Pattern PLURAL_ES = Pattern.compile(".*(ch|sh|ss|x|o)es");
+
     private final Map<String, Ingredient> byKey = new LinkedHashMap<>();
 
     IngredientNames(Collection<Ingredient> ingredients) {
@@ -26,8 +40,16 @@ final class IngredientNames {
             put(ingredient.name(), ingredient);
         }
         for (Ingredient ingredient : ingredients) {
-            ingredient.aliases().forEach(alias -> put(alias, ingredient));
+            for (String alias : ingredient.aliases()) {
+                put(alias, ingredient);
+                put(withoutUmlauts(alias), ingredient);
+            }
         }
+    }
+
+    /** As typed on a keyboard without umlauts: {@code Haselnuesse}. */
+    private static String withoutUmlauts(String name) {
+        return name.replaceAll("[äÄ]", "ae").replaceAll("[öÖ]", "oe").replaceAll("[üÜ]", "ue");
     }
 
     private void put(String name, Ingredient ingredient) {
@@ -38,13 +60,17 @@ final class IngredientNames {
         }
     }
 
+    Optional<Ingredient> named(String name) {
+        return Optional.ofNullable(byKey.get(key(name)));
+    }
+
     Ingredient find(String name) {
-        Ingredient found = byKey.get(key(name));
-        if (found != null) {
-            return found;
-        }
-        List<String> near = nearest(key(name));
-        throw new IllegalArgumentException(
+        return named(name).orElseThrow(() -> unknown(name));
+    }
+
+    private IllegalArgumentException unknown(String name) {
+        List<String> near = nearest(name).stream().map(Ingredient::name).toList();
+        return new IllegalArgumentException(
                 near.isEmpty()
                         ? "\"%s\" is not on the shelf: state it as an own ingredient"
                                 .formatted(name.strip())
@@ -52,33 +78,47 @@ final class IngredientNames {
                                 .formatted(name.strip(), String.join(", ", near)));
     }
 
-    private List<String> nearest(String key) {
+    /** Words of all names. */
+    Set<String> words() {
+        return byKey.keySet().stream()
+                .flatMap(key -> Arrays.stream(key.split(" ")))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** Up to three ingredients of a similar name, the most similar first. */
+    List<Ingredient> nearest(String name) {
+        String key = key(name);
+        Set<String> words = Set.copyOf(Arrays.asList(key.split(" ")));
         Map<Ingredient, Double> distances = new LinkedHashMap<>();
         byKey.forEach(
                 (other, ingredient) ->
-                        distances.merge(ingredient, distance(key, other), Math::min));
+                        distances.merge(ingredient, distance(key, words, other), Math::min));
         return distances.entrySet().stream()
                 .filter(entry -> entry.getValue() <= FARTHEST)
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
                 .limit(SUGGESTIONS)
-                .map(entry -> entry.getKey().name())
+                .map(Map.Entry::getKey)
                 .toList();
     }
 
     /** Lower case, no accents, hyphens or plurals; numbers last, so that "40 % rum" is "rum 40". */
     static String key(String name) {
-        String plain =
+        String letters =
                 Normalizer.normalize(name, Normalizer.Form.NFD)
-                        .replaceAll("\\p{M}", "")
                         .toLowerCase(Locale.ROOT)
-                        .replaceAll("['’]", "")
-                        .replaceAll("(?<=\\d),(?=\\d)", ".")
-                        .replaceAll("[^a-z0-9.]+", " ")
+                        .replace("ß", "ss");
+        String plain =
+                OTHER_SIGNS
+                        .matcher(
+                                DECIMAL_COMMA
+                                        .matcher(MARKS.matcher(letters).replaceAll(""))
+                                        .replaceAll("."))
+                        .replaceAll(" ")
                         .strip();
         List<String> words = new ArrayList<>();
         List<String> numbers = new ArrayList<>();
         for (String word : plain.split(" ", -1)) {
-            if (word.matches("[0-9.]+")) {
+            if (!word.isEmpty() && word.charAt(0) <= '9') {
                 numbers.add(word.replaceAll("(?<=\\.\\d{0,9})0+$|\\.0*$", ""));
             } else {
                 words.add(singular(word));
@@ -92,7 +132,7 @@ final class IngredientNames {
         if (word.endsWith("ies") && word.length() > 4) {
             return word.substring(0, word.length() - 3) + "y";
         }
-        if (word.matches(".*(ch|sh|ss|x|o)es")) {
+        if (word.endsWith("es") && PLURAL_ES.matcher(word).matches()) {
             return word.substring(0, word.length() - 2);
         }
         return word.endsWith("s") && !word.endsWith("ss") && word.length() > 3
@@ -100,14 +140,14 @@ final class IngredientNames {
                 : word;
     }
 
-    /** Edit distance over the longer length, less where whole words agree. */
-    private static double distance(String a, String b) {
-        double letters =
-                NearestWord.typos(a, b) / (double) Math.max(1, Math.max(a.length(), b.length()));
-        Set<String> shared = new java.util.HashSet<>(List.of(a.split(" ")));
-        Set<String> others = Set.copyOf(java.util.Arrays.asList(b.split(" ")));
-        int all = Math.max(shared.size(), others.size());
-        shared.retainAll(others);
-        return letters * (1 - 0.4 * shared.size() / all);
+    /** Edit distance over the longer length, less where whole words agree; 1 if it is far. */
+    private static double distance(String a, Set<String> words, String b) {
+        int longer = Math.max(1, Math.max(a.length(), b.length()));
+        String[] others = b.split(" ");
+        long shared = Arrays.stream(others).filter(words::contains).count();
+        double factor = 1 - SHARED_WORDS * shared / Math.max(words.size(), others.length);
+        return Math.abs(a.length() - b.length()) * factor > FARTHEST * longer
+                ? 1
+                : NearestWord.typos(a, b) * factor / longer;
     }
 }

@@ -2,16 +2,18 @@ package coldwright.science.mix;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * The built-in ingredients, one constant each.
+ * The built-in ingredients. Those that lessons use have a constant; {@link #find} has all.
  *
- * <p>Their figures are in {@code shelf.csv} beside this class, with the number of the USDA row and
- * the inferred values. A constant's name is the ingredient's name: {@link #WHOLE_MILK} is {@code
- * whole milk}.
+ * <p>Their figures are in {@code shelf/} beside this class, with the number of the USDA row and the
+ * inferred values. A constant's name is the ingredient's name: {@link #WHOLE_MILK} is {@code whole
+ * milk}.
  */
 public final class Shelf {
-    private static final Map<String, Ingredient> ROWS = ShelfReader.read("shelf.csv");
+    private static final Map<String, Ingredient> ROWS = ShelfReader.read();
     private static final IngredientNames NAMES = new IngredientNames(ROWS.values());
 
     public static final Ingredient WATER = row("water");
@@ -214,7 +216,7 @@ public final class Shelf {
 
     private Shelf() {}
 
-    /** {@return all ingredients on the shelf, in the order of the file} */
+    /** {@return all ingredients on the shelf, kind by kind} */
     public static List<Ingredient> all() {
         return List.copyOf(ROWS.values());
     }
@@ -229,10 +231,49 @@ public final class Shelf {
         return NAMES.find(name);
     }
 
+    /**
+     * Finds an ingredient by name, as {@link #find} does.
+     *
+     * @param name an everyday name
+     * @return the ingredient; empty if there is none of that name
+     */
+    public static Optional<Ingredient> named(String name) {
+        return NAMES.named(name);
+    }
+
+    /**
+     * Ingredients of a similar name.
+     *
+     * @param name an everyday name
+     * @return up to three, the most similar first
+     */
+    public static List<Ingredient> similar(String name) {
+        return NAMES.nearest(name);
+    }
+
+    /**
+     * A word as {@link #vocabulary} has it: in lower case, without accents and plural.
+     *
+     * @param word a word of a name
+     * @return the same, plain
+     */
+    public static String word(String word) {
+        return IngredientNames.key(word);
+    }
+
+    /**
+     * The words of all names and aliases.
+     *
+     * @return the words, as {@link #word} gives them
+     */
+    public static Set<String> vocabulary() {
+        return NAMES.words();
+    }
+
     private static Ingredient row(String name) {
         Ingredient ingredient = ROWS.get(name);
         if (ingredient == null) {
-            throw new IllegalStateException("shelf.csv has no row \"%s\"".formatted(name));
+            throw new IllegalStateException("the shelf has no row \"%s\"".formatted(name));
         }
         return ingredient;
     }

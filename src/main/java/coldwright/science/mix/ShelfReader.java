@@ -17,9 +17,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Reads the built-in ingredient file; an invalid row is a bug in the program. */
+/**
+ * Reads the built-in ingredients, a file for each kind; an invalid row is a bug in the program.
+ * {@code shelf/README.md} describes the columns.
+ */
 final class ShelfReader {
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT
@@ -29,25 +34,37 @@ final class ShelfReader {
                     .setSkipHeaderRecord(true)
                     .get();
 
+    /** A measure such as {@code piece 50} or {@code can 400 mL (common practice, no source)}. */
+    private static final Pattern MEASURE =
+            Pattern.compile("(\\p{L}[\\p{L} ]*) ([0-9.]+)( mL)?(?: \\(([^)]*)\\))?(?:; |$)");
+
     private ShelfReader() {}
 
-    static Map<String, Ingredient> read(String resource) {
-        try (InputStream in = ShelfReader.class.getResourceAsStream(resource);
+    static Map<String, Ingredient> read() {
+        Map<String, Ingredient> rows = new LinkedHashMap<>();
+        for (IngredientKind kind : IngredientKind.values()) {
+            if (kind != IngredientKind.OWN) {
+                read(kind, rows);
+            }
+        }
+        return Collections.unmodifiableMap(rows);
+    }
+
+    private static void read(IngredientKind kind, Map<String, Ingredient> rows) {
+        try (InputStream in = ShelfReader.class.getResourceAsStream(kind.resource());
                 Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-            Map<String, Ingredient> rows = new LinkedHashMap<>();
             for (CSVRecord row : FORMAT.parse(reader)) {
-                Ingredient ingredient = ingredient(row);
+                Ingredient ingredient = ingredient(kind, row);
                 if (rows.put(ingredient.name(), ingredient) != null) {
                     throw new IllegalStateException("%s is on the shelf twice".formatted(row));
                 }
             }
-            return Collections.unmodifiableMap(rows);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Ingredient ingredient(CSVRecord row) {
+    private static Ingredient ingredient(IngredientKind kind, CSVRecord row) {
         Composition composition = Composition.NOTHING;
         for (String part : list(row.get("parts"))) {
             composition = composition.with(number(part), component(words(part)));
@@ -56,6 +73,7 @@ final class ShelfReader {
             composition = composition.with(number(beside), tally(words(beside)));
         }
         String density = row.get("density_kg_per_l");
+        String source = (row.get("source") + " " + row.get("ndb")).strip();
         return new Ingredient(
                 row.get("name"),
                 list(row.get("aliases")),
@@ -64,8 +82,22 @@ final class ShelfReader {
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(Double.parseDouble(density)),
                 allergens(row.get("allergens")),
-                (row.get("source") + " " + row.get("ndb")).strip(),
-                row.get("inferred"));
+                source,
+                row.get("inferred"),
+                kind,
+                Diet.valueOf(row.get("diet").toUpperCase(Locale.ROOT)),
+                MEASURE.matcher(row.get("measures"))
+                        .results()
+                        .map(found -> measure(found, source))
+                        .toList());
+    }
+
+    private static HouseholdMeasure measure(MatchResult found, String source) {
+        return new HouseholdMeasure(
+                found.group(1),
+                Double.parseDouble(found.group(2)),
+                found.group(3) != null,
+                found.group(4) == null ? source : found.group(4));
     }
 
     private static List<String> list(String text) {

@@ -132,11 +132,14 @@ public record SucroseEquivalentMethod(
         return Phrase.of("science.mix", key, values);
     }
 
-    /** Milk sugars follow the rule for milk solids, without their products in cultured milk. */
+    /**
+     * Milk sugars follow the rule for milk solids, without their products in cultured milk; where
+     * all lactose was split or taken out, they are counted as they are.
+     */
     private static double sugarsEquivalent(Composition c) {
         double milk = c.per100g(Tally.MILK_SOLIDS_NOT_FAT);
         double whey = c.per100g(Tally.WHEY_SOLIDS);
-        boolean dairy = milk + whey > 0;
+        boolean dairy = milk + whey > 0 && c.percent(Component.LACTOSE) > 0;
         double lactose =
                 dairy
                         ? MilkSolids.LACTOSE * milk + MilkSolids.WHEY_LACTOSE * whey
@@ -146,8 +149,12 @@ public record SucroseEquivalentMethod(
                 + c.percent(Component.SUCROSE)
                 + c.percent(Component.MALTOSE)
                 + c.percent(Component.TREHALOSE)
+                + c.percent(Component.ISOMALTULOSE)
                 + SINGLE_UNIT_SUGARS
-                        * (c.percent(Component.GLUCOSE) + c.percent(Component.FRUCTOSE) + galactose)
+                        * (c.percent(Component.GLUCOSE)
+                                + c.percent(Component.FRUCTOSE)
+                                + c.percent(Component.ALLULOSE)
+                                + galactose)
                 + SUCROSE_G_PER_MOL / 1000 * c.per100g(Tally.HIGHER_SACCHARIDES_MMOL);
     }
 

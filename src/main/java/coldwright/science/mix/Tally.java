@@ -19,8 +19,13 @@ public enum Tally {
     CITRUS_FRUIT,
     /** Dissolved ions of milk, fruit and other foods, added salt left out, mmol per 100 g. */
     IONS_MMOL,
-    /** Molecules of {@link Component#HIGHER_SACCHARIDES}, mmol per 100 g. */
-    HIGHER_SACCHARIDES_MMOL;
+    /**
+     * Molecules of {@link Component#HIGHER_SACCHARIDES}, {@link Component#INULIN} and {@link
+     * Component#POLYDEXTROSE}, mmol per 100 g.
+     */
+    HIGHER_SACCHARIDES_MMOL,
+    /** Sweetness stated beyond that of the components, g of sucrose as sweet per 100 g. */
+    STATED_SWEETNESS;
 
     /** {@return its name in lower case, as in ingredient files: {@code whey solids}} */
     public String words() {

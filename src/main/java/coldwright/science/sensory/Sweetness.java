@@ -58,7 +58,7 @@ public record Sweetness(Mix mix) {
     public List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         for (Sweetener sweetener : Sweetener.values()) {
-            double percent = mix.composition().percent(sweetener.component());
+            double percent = sweetener.percentOf(mix.composition());
             if (percent > 0) {
                 parts.add(new Part(sweetener, sweetener.relativeSweetness().times(percent / 100)));
             }

@@ -68,6 +68,23 @@ class BathLawsTest {
                         <= IceAndSalt.of(2000, salt).lastIceC() + 1e-9);
     }
 
+    /** Five grams of ice under a batch of 20 °C once showed a bath of 40 °C. */
+    @Cases(100)
+    void aBathIsNeverWarmerThanRoomAndBatch(Draw draw) {
+        double roomC = draw.doubleIn(5, 35);
+        double wattsPerK = draw.doubleIn(0.2, 3);
+        BathRun run =
+                IceAndSalt.of(draw.doubleIn(5, 200), draw.doubleIn(0, 60)).roomAt(roomC).start();
+        double batchC = draw.doubleIn(4, 30);
+        double warmestC = Math.max(roomC, batchC);
+        for (int i = 0; i < 300; i++) {
+            double heatJ = 60 * wattsPerK * (batchC - run.temperatureC());
+            batchC -= heatJ / 1700;
+            run.pass(60, heatJ);
+            assertTrue(run.temperatureC() <= warmestC + 1e-6, () -> run.temperatureC() + " °C");
+        }
+    }
+
     @Cases(50)
     void theClockKeepsTheHeat(Draw draw) {
         double watts = draw.doubleIn(0, 200);

@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.published.FromTable;
 import coldwright.published.Ledger;
+import coldwright.published.PublishedTable;
 import coldwright.published.PublishedTable.Row;
 import coldwright.published.Tolerance;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+
+import java.util.Map;
+import java.util.Set;
 
 /** The shelf against the raw rows that it was made from, and the trade's rules for milk. */
 class PublishedCompositionTest {
@@ -49,6 +53,43 @@ class PublishedCompositionTest {
                 row.number("protein"), c.percent(Component.Kind.PROTEIN), TWO_DECIMALS);
         at.compare("carbohydrate, %", row.number("carbohydrate"), carbohydrate, TWO_DECIMALS);
         at.compare("ash, %", row.number("ash"), c.percent(Component.Kind.MINERAL), TWO_DECIMALS);
+    }
+
+    /** Every numbered row of the shelf, but for the fields in which it departs on purpose. */
+    @ParameterizedTest
+    @FromTable("usda-sr24-shelf")
+    void everyNumberedRowIsKept(Row row) {
+        Ingredient ingredient = Shelf.find(row.text("name"));
+        Composition c = ingredient.composition();
+        assertEquals("USDA SR24 " + row.text("ndb"), ingredient.source());
+        assertEquals(row.text("departs").isEmpty(), row.text("why").isEmpty(), row::toString);
+        Map<String, Double> found =
+                Map.of(
+                        "water", c.percent(Component.WATER),
+                        "fat", c.percent(Component.Kind.FAT),
+                        "protein", c.percent(Component.Kind.PROTEIN),
+                        "carbohydrate",
+                                c.percent(Component.Kind.SUGAR)
+                                        + c.percent(Component.Kind.CARBOHYDRATE)
+                                        + c.percent(Component.Kind.POLYOL)
+                                        + c.percent(Component.Kind.ACID),
+                        "alcohol", c.percent(Component.ALCOHOL),
+                        "ash", c.percent(Component.Kind.MINERAL));
+        Ledger.At at = LEDGER.at(row, row.text("name"));
+        found.forEach(
+                (field, percent) -> {
+                    boolean departs = Set.of(row.text("departs").split(" ")).contains(field);
+                    if (!departs && !row.text(field).isEmpty()) {
+                        at.compare(field + ", %", row.number(field), percent, TWO_DECIMALS);
+                    }
+                });
+    }
+
+    @Test
+    void everyNumberedRowIsInTheTable() {
+        assertEquals(
+                Shelf.all().stream().filter(one -> one.source().startsWith("USDA SR24")).count(),
+                PublishedTable.read("usda-sr24-shelf").rows().size());
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package coldwright.science.sensory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.published.FromTable;
 import coldwright.published.Ledger;
@@ -47,6 +48,20 @@ class PublishedSensoryTest {
             assertEquals(published.high(), found.high());
             at.compare("sweetness (sucrose 100)", published, found, INSIDE);
         }
+    }
+
+    @ParameterizedTest
+    @FromTable("sweetness-of-sweeteners")
+    void sweetenersAreAsSweetAsPrinted(Row row) {
+        Sweetener sweetener = Sweetener.valueOf(row.text("sweetener"));
+        Band published = row.between("low", "high").times(100);
+        assertTrue(sweetener.relativeSweetness().holds(published.middle()), row::toString);
+        LEDGER.at(row, sweetener.name().toLowerCase(Locale.ROOT))
+                .compare(
+                        "sweetness (sucrose 100)",
+                        published,
+                        sweetener.relativeSweetness(),
+                        INSIDE);
     }
 
     @ParameterizedTest

@@ -15,7 +15,6 @@ import coldwright.batch.RecipeFileReader;
 import coldwright.batch.RecipeFileWriter;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
-import coldwright.batch.TypedAmount;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.api.Test;
@@ -188,12 +187,17 @@ class BatchModelTest {
 
         double densityKgPerL = Shelf.RUM_40.densityKgPerL().orElseThrow();
         assertEquals(2 * 14.787 * densityKgPerL, rum.grams(), 1e-9);
-        assertEquals(0.5, TypedAmount.of("½ cup").count());
-        assertEquals(1.5, TypedAmount.of("1 1/2 cups").count());
+        double cupG = new RecipeLine("1 cup", "orange juice").grams();
+        assertEquals(248, cupG, 0.5);
+        assertEquals(0.5 * cupG, new RecipeLine("½ cup", "orange juice").grams(), 1e-9);
+        assertEquals(1.5 * cupG, new RecipeLine("1 1/2 cups", "orange juice").grams(), 1e-9);
+        assertEquals(72, new RecipeLine("4 pieces", "egg yolk").grams(), 1e-9);
+        assertEquals("72 g", new RecipeLine("4 pieces", "egg yolk").inGrams());
+        assertEquals("Grams or pieces?", new RecipeLine("4", "egg yolk").fault().orElseThrow());
         assertEquals(
-                "\"foo\" isn't a unit here; the units are g, kg, tsp, tbsp, cup, fl oz, ml and l",
+                "\"3 foo\" isn't an amount; write grams, or spoons and cups as in 2 tbsp",
                 new RecipeLine("3 foo", "water").fault().orElseThrow());
-        assertTrue(new RecipeLine("1,5", "water").fault().orElseThrow().contains("1.5"));
+        assertEquals(1.5, new RecipeLine("1,5", "water").grams(), 1e-9);
     }
 
     @Test

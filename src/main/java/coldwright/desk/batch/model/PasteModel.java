@@ -1,0 +1,73 @@
+package coldwright.desk.batch.model;
+
+import coldwright.batch.RecipeLine;
+import coldwright.recipe.IngredientLine;
+import coldwright.recipe.LineReading;
+import coldwright.recipe.PastedRecipe;
+import coldwright.science.mix.Ingredient;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/** A pasted recipe while a cook decides what its unclear lines mean. */
+public final class PasteModel {
+    private PastedRecipe pasted = new PastedRecipe("", List.of(), "");
+    private final List<List<RecipeLine>> rows = new ArrayList<>();
+    private Collection<Ingredient> own = List.of();
+
+    /** Reads another text. */
+    public void read(String text, Collection<Ingredient> newOwn) {
+        own = newOwn;
+        pasted = PastedRecipe.read(text, own);
+        rows.clear();
+        pasted.lines().forEach(line -> rows.add(RecipeLine.of(line)));
+    }
+
+    /** What was read. */
+    public PastedRecipe pasted() {
+        return pasted;
+    }
+
+    /** The recipe lines of a pasted one, by its index. */
+    public List<RecipeLine> rows(int index) {
+        return rows.get(index);
+    }
+
+    /** Whether a pasted line is decided. */
+    public boolean isDecided(int index) {
+        return rows.get(index).stream().allMatch(RecipeLine::counts);
+    }
+
+    /** Takes one of the readings of a line. */
+    public void choose(int index, LineReading.Choice choice) {
+        LineReading line = pasted.lines().get(index);
+        rows.set(
+                index,
+                choice.parts().isEmpty()
+                        ? List.of()
+                        : RecipeLine.of(
+                                new LineReading(
+                                        line.text(),
+                                        "",
+                                        line.name(),
+                                        LineReading.State.UNDERSTOOD,
+                                        choice.parts(),
+                                        line.why(),
+                                        List.of(),
+                                        List.of())));
+    }
+
+    /** Takes an ingredient for a line whose name is unknown. */
+    public void choose(int index, Ingredient ingredient) {
+        LineReading line = pasted.lines().get(index);
+        LineReading again =
+                IngredientLine.read((line.amount() + " " + ingredient.name()).strip(), own);
+        rows.set(index, RecipeLine.of(again));
+    }
+
+    /** All recipe lines, the undecided ones too. */
+    public List<RecipeLine> all() {
+        return rows.stream().flatMap(List::stream).toList();
+    }
+}
