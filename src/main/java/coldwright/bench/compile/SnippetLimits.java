@@ -146,7 +146,7 @@ public final class SnippetLimits {
             word = source.text(token);
             more = joined.getOrDefault(word, 0L);
         } else if (token.isQuoted()) {
-            more = token.end() - token.start();
+            more = (long) token.end() - token.start();
         } else if (source.is(token, "=")) {
             target = word;
             length = 0;
