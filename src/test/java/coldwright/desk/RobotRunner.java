@@ -5,6 +5,7 @@ import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 import coldwright.bench.compile.SnippetSource;
+import coldwright.bench.SnippetRights;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
@@ -26,7 +27,7 @@ final class RobotRunner implements SnippetRunner {
 
     @Override
     public synchronized CompletableFuture<FinishedRun> run(
-            List<SnippetSource> snippets, RunListener watcher) {
+            List<SnippetSource> snippets, SnippetRights rights, RunListener watcher) {
         String text = snippets.get(snippets.size() - 1).text();
         running = new CompletableFuture<>();
         if (!text.contains("while")) {

@@ -104,6 +104,7 @@ class AnsweredQuestionTest {
                         LessonFolder.in(lessons),
                         Duration.ofSeconds(60),
                         Optional.empty(),
+                        false,
                         false)
                 .check(List.of(folder.toString()));
         String marks = session.out().replaceAll("\\s+", " ");
