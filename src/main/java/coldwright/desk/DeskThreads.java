@@ -11,8 +11,7 @@ import java.util.concurrent.ScheduledExecutorService;
  * @param painting for painting figures
  * @param saving for saving work
  */
-record DeskThreads(
-        ExecutorService work, ExecutorService painting, ScheduledExecutorService saving)
+record DeskThreads(ExecutorService work, ExecutorService painting, ScheduledExecutorService saving)
         implements AutoCloseable {
     static DeskThreads start() {
         return new DeskThreads(

@@ -118,8 +118,8 @@ final class RobotChecks {
                                             .flatMap(
                                                     node ->
                                                             ((Parent) node)
-                                                                    .getChildrenUnmodifiable()
-                                                                    .stream())
+                                                                            .getChildrenUnmodifiable()
+                                                                            .stream())
                                             .count();
                             expect(
                                     figures == step.drawn().size(),
@@ -204,8 +204,7 @@ final class RobotChecks {
                             expect(
                                     bounds.getMaxX() <= width + 1,
                                     "over the edge: " + one.getText() + " to " + bounds.getMaxX());
-                            if (one.lookup(".text") instanceof Text text
-                                    && one instanceof Button) {
+                            if (one.lookup(".text") instanceof Text text && one instanceof Button) {
                                 expect(
                                         text.getText().equals(one.getText())
                                                 || text.getText().isEmpty(),
@@ -237,7 +236,8 @@ final class RobotChecks {
                         file.map(one -> one.steps().equals(work.steps()))
                                 .orElse(work.steps().isEmpty());
                 if (!same) {
-                    wrong.add("the file of " + work.title() + " has " + file + ", the page " + work);
+                    wrong.add(
+                            "the file of " + work.title() + " has " + file + ", the page " + work);
                 }
             }
         }
