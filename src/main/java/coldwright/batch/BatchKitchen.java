@@ -1,0 +1,123 @@
+package coldwright.batch;
+
+import coldwright.science.Band;
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.crystal.Method;
+import coldwright.science.freezer.Cold;
+import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
+import coldwright.science.mix.Mix;
+import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Frozen;
+import coldwright.science.plan.Kitchen;
+import coldwright.science.plan.Making;
+import coldwright.science.style.Diet;
+import coldwright.science.style.Style;
+
+import java.util.Optional;
+
+/**
+ * The kitchen of a recipe: its freezer, its bath and its storage. A plan is frozen and stored by
+ * the same models as the recipe itself.
+ *
+ * @param recipe the recipe whose freezer, portions and storage count
+ */
+public record BatchKitchen(Recipe recipe) implements Kitchen {
+    @Override
+    public Frozen freeze(Mix batch, Making making) {
+        Recipe made = recipe.by(setup(making));
+        try {
+            FreezeMethodSetup setup = FreezeMethodSetup.of(made, batch);
+            return frozen(setup, CrystalsInStorage.of(made, batch, setup));
+        } catch (IllegalArgumentException | IllegalStateException e) {
+            return new Frozen(
+                    false,
+                    made.freezerC(),
+                    0,
+                    0,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty());
+        }
+    }
+
+    /** What a setup makes of a batch. */
+    static Frozen frozen(FreezeMethodSetup setup, Optional<CrystalsInStorage> crystals) {
+        FreezePlan plan = setup.plan();
+        boolean bath = plan.freeze().cold() instanceof Cold.Bath;
+        Optional<IceAndSalt> least = bath ? Optional.of(plan.leastBath()) : Optional.empty();
+        return new Frozen(
+                plan.reaches(Stage.SOFT_SERVE),
+                setup.coldC(),
+                setup.vessels() * least.map(IceAndSalt::iceG).orElse(0.0),
+                setup.vessels() * least.map(IceAndSalt::saltG).orElse(0.0),
+                crystals.map(one -> one.drawn().meanUm()),
+                crystals.map(BatchKitchen::eaten),
+                crystals.flatMap(CrystalsInStorage::steady)
+                        .map(steady -> grown(crystals.get(), steady.meanUm())));
+    }
+
+    private static Band eaten(CrystalsInStorage crystals) {
+        return grown(crystals, crystals.tasted().meanUm());
+    }
+
+    /** Storage never makes crystals smaller than they were when they were drawn. */
+    private static Band grown(CrystalsInStorage crystals, Band um) {
+        Band drawn = crystals.drawn().meanUm();
+        return um.middle() >= drawn.middle() ? um : drawn;
+    }
+
+    private FreezingSetup setup(Making making) {
+        FreezingSetup setup =
+                recipe.setup()
+                        .by(method(making.method()))
+                        .with(SetupField.AIR, TypedAmount.number(making.overrunPercent()))
+                        .with(SetupField.ICE, grams(making.iceG()))
+                        .with(SetupField.SALT, grams(making.saltG()));
+        return making.steady() ? setup.steady() : setup;
+    }
+
+    private static String grams(double g) {
+        return g > 0 ? TypedAmount.number(g) : "";
+    }
+
+    /** How the recipe is made, as a plan may change it. */
+    Making making(Style style) {
+        return new Making(
+                method(recipe.method()),
+                recipe.bath().map(BathSetup::iceG).orElse(0.0),
+                recipe.bath().map(BathSetup::saltG).orElse(0.0),
+                recipe.airPercent(),
+                style.servingC(),
+                recipe.stored().filter(StorageConditions::disturbed).isEmpty());
+    }
+
+    /**
+     * The recipe's batch as it is judged.
+     *
+     * @param style what it is meant to be
+     * @param diet what it must not contain
+     * @throws BatchFileException if it can't be analysed
+     */
+    public BatchState state(Style style, Diet diet) throws BatchFileException {
+        return BatchState.of(recipe.mix(), style, diet, making(style), this);
+    }
+
+    private static Recipe.Method method(Method method) {
+        return switch (method) {
+            case BAG -> Recipe.Method.BAG;
+            case MACHINE -> Recipe.Method.CHURN;
+            case SHAKEN_TUB -> Recipe.Method.SHAKEN;
+            case STILL_TUB -> Recipe.Method.TUB;
+        };
+    }
+
+    static Method method(Recipe.Method method) {
+        return switch (method) {
+            case BAG -> Method.BAG;
+            case CHURN -> Method.MACHINE;
+            case SHAKEN -> Method.SHAKEN_TUB;
+            case TUB -> Method.STILL_TUB;
+        };
+    }
+}

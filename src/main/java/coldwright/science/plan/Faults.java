@@ -1,0 +1,136 @@
+package coldwright.science.plan;
+
+import coldwright.science.Band;
+import coldwright.science.crystal.Texture;
+import coldwright.science.freezer.Stage;
+import coldwright.science.mix.Mix;
+import coldwright.science.style.Quantity;
+import coldwright.science.style.Style;
+import coldwright.science.style.StyleRange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The faults of a batch, judged against its own style. */
+public final class Faults {
+    /** Ice when churning stops, % of the water: at least half (university dairy text, read). */
+    private static final StyleRange CHURNED =
+            new StyleRange(Stage.SOFT_SERVE.icePercent(), 101, "churned");
+
+    private static final StyleRange SMOOTH = new StyleRange(0, Texture.SMOOTH.upToUm(), "smooth");
+    private static final StyleRange DISSOLVED =
+            new StyleRange(Double.NEGATIVE_INFINITY, 0, "lactose");
+
+    /** One step of crystal size, µm; judgement. */
+    private static final double CRYSTAL_STEP_UM = 15;
+
+    /** Below this many days in store lactose and missing stabiliser don't show; judgement. */
+    private static final double SHORT_DAYS = 3;
+
+    /** Steps of what makes a batch impossible as it is. */
+    private static final double IMPOSSIBLE_STEPS = 10;
+
+    private Faults() {}
+
+    /**
+     * The faults, the gravest first.
+     *
+     * @param state the batch
+     * @return those worth a sentence; empty for a sound batch
+     */
+    public static List<FoundFault> of(BatchState state) {
+        List<FoundFault> found = new ArrayList<>();
+        for (Fault fault : Fault.values()) {
+            FoundFault one = measure(fault, state);
+            if (one.worthTelling()) {
+                found.add(one);
+            }
+        }
+        found.sort(Comparator.comparingDouble(FoundFault::steps).reversed());
+        return List.copyOf(found);
+    }
+
+    /** The range that decides a fault. */
+    static StyleRange range(Quantity quantity, Style style) {
+        return switch (quantity) {
+            case ICE_IN_THE_COLD -> CHURNED;
+            case LACTOSE -> style.keptDays() > SHORT_DAYS ? DISSOLVED : style.range(quantity);
+            default -> style.range(quantity);
+        };
+    }
+
+    private static FoundFault measure(Fault fault, BatchState state) {
+        return switch (fault) {
+            case SMALL_BATH -> smallBath(state);
+            case OFF_DIET -> offDiet(state);
+            case COARSE_CRYSTALS -> crystals(state);
+            case STORAGE -> storage(state);
+            default -> measured(fault, state);
+        };
+    }
+
+    private static FoundFault measured(Fault fault, BatchState state) {
+        Quantity quantity = fault.quantity();
+        StyleRange range = range(quantity, state.style());
+        double value = state.of(quantity);
+        double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
+        return new FoundFault(
+                fault, value, range, fault.weight() * Math.max(0, beyond) / quantity.step());
+    }
+
+    private static FoundFault smallBath(BatchState state) {
+        boolean small =
+                !state.frozen().freezes() && state.of(Quantity.ICE_IN_THE_COLD) >= CHURNED.least();
+        double least = state.frozen().leastIceG();
+        return new FoundFault(
+                Fault.SMALL_BATH,
+                state.making().iceG(),
+                new StyleRange(least, Double.POSITIVE_INFINITY, "bath"),
+                small ? IMPOSSIBLE_STEPS : 0);
+    }
+
+    private static FoundFault offDiet(BatchState state) {
+        Mix batch = state.batch();
+        double percent =
+                100
+                        * state.diet().excludedFrom(batch).stream().mapToDouble(batch::massG).sum()
+                        / batch.massG();
+        return new FoundFault(
+                Fault.OFF_DIET,
+                percent,
+                new StyleRange(0, 0, "diet"),
+                percent > 0 ? IMPOSSIBLE_STEPS : 0);
+    }
+
+    private static FoundFault crystals(BatchState state) {
+        double now = eatenUm(state).map(Band::middle).orElse(0.0);
+        double own = state.frozen().steadyUm().map(one -> Math.min(one.middle(), now)).orElse(now);
+        return felt(Fault.COARSE_CRYSTALS, own, SMOOTH, state);
+    }
+
+    /** Crystal growth beyond that of the same time in a steady freezer. */
+    private static FoundFault storage(BatchState state) {
+        double now = eatenUm(state).map(Band::middle).orElse(0.0);
+        double steady = state.frozen().steadyUm().map(Band::middle).orElse(now);
+        return felt(
+                Fault.STORAGE,
+                now,
+                new StyleRange(0, Math.max(steady, SMOOTH.most()), "steady"),
+                state);
+    }
+
+    /** What is eaten at once has the crystals that it was drawn with. */
+    private static Optional<Band> eatenUm(BatchState state) {
+        return state.style().eaten() == Style.Eaten.AT_ONCE
+                ? state.frozen().drawnUm()
+                : state.frozen().crystalsUm();
+    }
+
+    private static FoundFault felt(Fault fault, double um, StyleRange range, BatchState state) {
+        boolean counts = state.style().smooth() && state.frozen().freezes();
+        return new FoundFault(
+                fault, um, range, counts ? fault.weight() * range.beyond(um) / CRYSTAL_STEP_UM : 0);
+    }
+}
