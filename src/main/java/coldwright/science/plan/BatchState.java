@@ -53,6 +53,16 @@ public record BatchState(
         return new BatchState(pieces, style, diet, other, by, curve);
     }
 
+    /**
+     * The same served at another temperature.
+     *
+     * @param celsius °C
+     * @return its state; it needn't be frozen again
+     */
+    public BatchState servedAt(double celsius) {
+        return with(making.servedAt(celsius), frozen);
+    }
+
     BatchState as(Style other) {
         return new BatchState(
                 pieces, other, diet, making.servedAt(other.servingC()), frozen, curve);

@@ -30,7 +30,7 @@ public final class Faults {
     private static final double SHORT_DAYS = 3;
 
     /** Steps of what makes a batch impossible as it is. */
-    private static final double IMPOSSIBLE_STEPS = 10;
+    private static final double IMPOSSIBLE_STEPS = 20;
 
     private Faults() {}
 
@@ -76,8 +76,9 @@ public final class Faults {
         StyleRange range = range(quantity, state.style());
         double value = state.of(quantity);
         double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
-        return new FoundFault(
-                fault, value, range, fault.weight() * Math.max(0, beyond) / quantity.step());
+        double steps = fault.weight() * Math.max(0, beyond) / quantity.step();
+        boolean impossible = fault == Fault.LOW_FREEZING_POINT && steps > 0;
+        return new FoundFault(fault, value, range, steps + (impossible ? IMPOSSIBLE_STEPS : 0));
     }
 
     private static FoundFault smallBath(BatchState state) {

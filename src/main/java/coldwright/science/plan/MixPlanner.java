@@ -25,6 +25,9 @@ final class MixPlanner {
     /** The most that a plan may move, as a share of the batch: more is another recipe. */
     static final double MOST_MOVED = 0.25;
 
+    /** Left for rounding to the scales. */
+    private static final double MOST_AIMED = MOST_MOVED - 0.002;
+
     /** How far inside a range to aim, in steps; the second if rounding or curvature misses. */
     private static final double[] MARGINS = {0.1, 0.35};
 
@@ -73,7 +76,8 @@ final class MixPlanner {
                         .map(one -> new AmountChange(-batch.massG(one), one))
                         .toList();
         double g = out.stream().mapToDouble(one -> -one.massG()).sum();
-        return g <= MOST_MOVED * batch.massG() ? out : List.of();
+        boolean small = g <= MOST_MOVED * batch.massG();
+        return small && changed(batch, out).waterPercent() > 0 ? out : List.of();
     }
 
     /** The plan that resolves the hardest faults, and as many of the others as go together. */
@@ -84,7 +88,7 @@ final class MixPlanner {
                 .filter(fault -> fault.quantity() != null && !fault.ofMaking())
                 .forEach(all::add);
         if (all.isEmpty()) {
-            return found(List.of(), base, Map.of());
+            return found(cleared, base, Map.of());
         }
         Optional<Found> whole = verified(all, Map.of());
         if (whole.isPresent()) {
@@ -110,7 +114,7 @@ final class MixPlanner {
             }
         }
         return best == null
-                ? found(List.of(), base, left)
+                ? found(cleared, base, left)
                 : found(best.changes(), best.after(), left);
     }
 
@@ -145,7 +149,7 @@ final class MixPlanner {
 
     private Optional<Found> verified(Set<Fault> required, Map<Fault, Plan.Why> left) {
         for (double margin : MARGINS) {
-            LinearModel.Rows rows = model.rows(required, margin, MOST_MOVED);
+            LinearModel.Rows rows = model.rows(required, margin, MOST_AIMED);
             for (boolean three : new boolean[] {false, true}) {
                 int tried = 0;
                 for (List<AmountChange> way : ChangeCandidates.of(model, rows, three)) {
@@ -188,7 +192,7 @@ final class MixPlanner {
         LinearModel.Rows free = model.rows(alone, 0, 10);
         boolean far =
                 !ChangeCandidates.of(model, free, false).isEmpty()
-                        && ChangeCandidates.of(model, model.rows(alone, 0, MOST_MOVED), false)
+                        && ChangeCandidates.of(model, model.rows(alone, 0, MOST_AIMED), false)
                                 .isEmpty();
         return far
                 ? Plan.Why.ANOTHER_RECIPE
