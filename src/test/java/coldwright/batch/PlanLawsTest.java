@@ -225,8 +225,7 @@ class PlanLawsTest {
                         .mapToDouble(change -> -change.massG())
                         .sum();
         assertTrue(
-                plan.movedShare()
-                        <= 0.25 + excludedG / plan.before().pieces().mix().massG(),
+                plan.movedShare() <= 0.25 + excludedG / plan.before().pieces().mix().massG(),
                 () -> "another recipe: " + plan.changes());
         for (AmountChange change : plan.changes()) {
             double g = Math.abs(change.massG());

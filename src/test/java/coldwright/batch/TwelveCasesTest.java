@@ -110,12 +110,7 @@ class TwelveCasesTest {
     @Test
     void aVeganBatchIsNeverOfferedMilkOrEgg() throws BatchFileException {
         Recipe lean =
-                recipe(
-                        CHURN,
-                        "650 oat drink",
-                        "120 coconut milk",
-                        "90 sucrose",
-                        "1 guar gum");
+                recipe(CHURN, "650 oat drink", "120 coconut milk", "90 sucrose", "1 guar gum");
         BatchState state = state(lean, Style.VEGAN);
         List<Plan> plans = plans(lean, state);
         assertFalse(plans.isEmpty());
@@ -148,19 +143,14 @@ class TwelveCasesTest {
     @Test
     void aLollyMayBeHard() throws BatchFileException {
         Recipe recipe =
-                recipe(
-                        CHURN.by(Recipe.Method.TUB),
-                        "700 apple juice",
-                        "50 sucrose",
-                        "250 water");
+                recipe(CHURN.by(Recipe.Method.TUB), "700 apple juice", "50 sucrose", "250 water");
         assertEquals(List.of(), faults(state(recipe, Style.LOLLY)));
     }
 
     /** Once: 92.7 g sucrose in, 12.9 g honey out as too sweet, or 249 g of cream. */
     @Test
     void aLeanFrozenYogurtGetsOnePlanThatAgreesWithItself() throws BatchFileException {
-        Recipe recipe =
-                recipe(CHURN, "800 low-fat yogurt", "60 sucrose", "60 honey", "60 water");
+        Recipe recipe = recipe(CHURN, "800 low-fat yogurt", "60 sucrose", "60 honey", "60 water");
         BatchState state = state(recipe, Style.FROZEN_YOGURT);
         Plan plan = plans(recipe, state).get(0);
         assertTrue(plan.resolvesAll(), () -> plan.left().toString());
@@ -206,12 +196,7 @@ class TwelveCasesTest {
     @Test
     void yolkStabilises() throws BatchFileException {
         Recipe recipe =
-                recipe(
-                        CHURN,
-                        "500 whole milk",
-                        "240 cream 35 %",
-                        "105 egg yolk",
-                        "155 sucrose");
+                recipe(CHURN, "500 whole milk", "240 cream 35 %", "105 egg yolk", "155 sucrose");
         BatchState state = state(recipe, Style.CUSTARD);
         assertEquals(10.5, 100 * 105 / state.batch().massG(), 0.01);
         assertTrue(state.of(Quantity.STABILITY) > 0.3);
@@ -223,9 +208,7 @@ class TwelveCasesTest {
     void aBathThatCantFreezeItIsTheFirstFinding() throws BatchFileException {
         Recipe recipe =
                 recipe(
-                        FreezingSetup.USUAL
-                                .with(SetupField.ICE, "200")
-                                .with(SetupField.SALT, "50"),
+                        FreezingSetup.USUAL.with(SetupField.ICE, "200").with(SetupField.SALT, "50"),
                         "600 blood orange juice",
                         "150 sucrose",
                         "50 water",

@@ -7,6 +7,10 @@ import coldwright.science.style.Diet;
 import coldwright.science.style.Pieces;
 import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleRange;
+
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * A batch as it is judged: what is in it, what it is meant to be, what it must not contain, and
@@ -18,9 +22,21 @@ import coldwright.science.style.Style;
  * @param making how it is made
  * @param frozen what freezing made of it
  * @param curve the freezing curve of its mix
+ * @param wanted ranges that a cook asked for, in place of the style's
  */
 public record BatchState(
-        Pieces pieces, Style style, Diet diet, Making making, Frozen frozen, FreezingCurve curve) {
+        Pieces pieces,
+        Style style,
+        Diet diet,
+        Making making,
+        Frozen frozen,
+        FreezingCurve curve,
+        Map<Quantity, StyleRange> wanted) {
+    /** Copies the map. */
+    public BatchState {
+        wanted = Map.copyOf(wanted);
+    }
+
     /**
      * A batch, frozen.
      *
@@ -35,9 +51,20 @@ public record BatchState(
         return of(batch, style, diet, making, kitchen.freeze(batch, making));
     }
 
-    static BatchState of(Mix batch, Style style, Diet diet, Making making, Frozen frozen) {
+    /**
+     * A batch that is frozen already.
+     *
+     * @param batch everything in it
+     * @param style what it is meant to be
+     * @param diet what it must not contain
+     * @param making how it was made
+     * @param frozen what that made of it
+     * @return its state
+     */
+    public static BatchState of(Mix batch, Style style, Diet diet, Making making, Frozen frozen) {
         Pieces pieces = Pieces.of(batch);
-        return new BatchState(pieces, style, diet, making, frozen, pieces.mix().freezingCurve());
+        FreezingCurve curve = pieces.mix().freezingCurve();
+        return new BatchState(pieces, style, diet, making, frozen, curve, Map.of());
     }
 
     /** {@return everything in it} */
@@ -46,11 +73,43 @@ public record BatchState(
     }
 
     BatchState with(Mix batch) {
-        return of(batch, style, diet, making, frozen);
+        Pieces changed = Pieces.of(batch);
+        FreezingCurve by = changed.mix().freezingCurve();
+        return new BatchState(changed, style, diet, making, frozen, by, wanted);
     }
 
     BatchState with(Making other, Frozen by) {
-        return new BatchState(pieces, style, diet, other, by, curve);
+        return new BatchState(pieces, style, diet, other, by, curve, wanted);
+    }
+
+    /**
+     * The same with a range that a cook asks for.
+     *
+     * @param quantity the quantity
+     * @param least no less than this, in its unit
+     * @param most no more than this, in its unit
+     * @return its state: outside that range is a fault, whatever the style says
+     */
+    public BatchState wanting(Quantity quantity, double least, double most) {
+        Map<Quantity, StyleRange> all = new EnumMap<>(Quantity.class);
+        all.putAll(wanted);
+        all.put(quantity, new StyleRange(least, most, "asked"));
+        return new BatchState(pieces, style, diet, making, frozen, curve, all);
+    }
+
+    /**
+     * The same under another diet.
+     *
+     * @param other what it must not contain
+     * @return its state
+     */
+    public BatchState under(Diet other) {
+        return new BatchState(pieces, style, other, making, frozen, curve, wanted);
+    }
+
+    /** The range that decides whether a quantity is a fault. */
+    StyleRange range(Quantity quantity) {
+        return wanted.containsKey(quantity) ? wanted.get(quantity) : Faults.range(quantity, style);
     }
 
     /**
@@ -64,8 +123,8 @@ public record BatchState(
     }
 
     BatchState as(Style other) {
-        return new BatchState(
-                pieces, other, diet, making.servedAt(other.servingC()), frozen, curve);
+        Making served = making.servedAt(other.servingC());
+        return new BatchState(pieces, other, diet, served, frozen, curve, wanted);
     }
 
     /**

@@ -52,7 +52,7 @@ public final class Faults {
         return List.copyOf(found);
     }
 
-    /** The range that decides a fault. */
+    /** The range of a style that decides a fault. */
     static StyleRange range(Quantity quantity, Style style) {
         return switch (quantity) {
             case ICE_IN_THE_COLD -> CHURNED;
@@ -73,7 +73,7 @@ public final class Faults {
 
     private static FoundFault measured(Fault fault, BatchState state) {
         Quantity quantity = fault.quantity();
-        StyleRange range = range(quantity, state.style());
+        StyleRange range = state.range(quantity);
         double value = state.of(quantity);
         double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
         double steps = fault.weight() * Math.max(0, beyond) / quantity.step();

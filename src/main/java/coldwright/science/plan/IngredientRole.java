@@ -17,7 +17,7 @@ public enum IngredientRole implements Worded {
     WATER(20, 100, 0.6, Shelf.WATER),
     SUGAR(12, 60, 1, Shelf.SUCROSE),
     /** Simple sugars, which keep more water liquid and are less sweet than sugar. */
-    DEXTROSE(8, 100, 1, Shelf.GLUCOSE),
+    DEXTROSE(8, 100, 1, Shelf.DEXTROSE_MONOHYDRATE),
     /** Glucose syrup and maltodextrin, which give body without much sweetness. */
     SYRUP(8, 100, 1.4, Shelf.GLUCOSE_SYRUP_POWDER, Shelf.MALTODEXTRIN),
     MILK(20, 60, 0.8, Shelf.WHOLE_MILK),
@@ -29,7 +29,7 @@ public enum IngredientRole implements Worded {
     PLANT_CREAM(20, 60, 1.2, Shelf.COCONUT_CREAM),
     STABILISER(0.4, 95, 2, Shelf.LOCUST_BEAN_GUM),
     STARCH(1, 100, 2),
-    ALCOHOL(0, 75, 0.8),
+    ALCOHOL(0, 50, 0.8),
     SALT(0, 85, 0.5),
     ACID(0, 70, 1),
     FRUIT(20, 35, 1.5),

@@ -150,7 +150,7 @@ final class LinearModel {
         List<double[]> a = new ArrayList<>();
         List<Double> b = new ArrayList<>();
         for (Quantity quantity : JUDGED) {
-            StyleRange range = Faults.range(quantity, state.style());
+            StyleRange range = state.range(quantity);
             double value = state.of(quantity);
             double inside = margin * quantity.step();
             boolean low = required.stream().anyMatch(f -> f.quantity() == quantity && !f.above());
@@ -205,7 +205,7 @@ final class LinearModel {
     /** The most of a quantity that no plan exceeds: its limit, or what is in the batch already. */
     double most(Quantity quantity) {
         double value = state.of(quantity);
-        StyleRange range = Faults.range(quantity, state.style());
+        StyleRange range = state.range(quantity);
         return range.beyond(value) > 0
                 ? value
                 : Math.max(value, kept(quantity, range, value).most());

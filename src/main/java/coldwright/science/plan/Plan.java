@@ -1,6 +1,7 @@
 package coldwright.science.plan;
 
 import coldwright.science.balance.AmountChange;
+import coldwright.words.Worded;
 
 import java.util.List;
 
@@ -20,7 +21,7 @@ public record Plan(
         BatchState after,
         List<Left> left) {
     /** What a plan is like. */
-    public enum Character {
+    public enum Character implements Worded {
         /** The smallest change. */
         LEAST,
         /** Only what is in the batch, and water. */

@@ -241,7 +241,7 @@ public final class Planner {
     /** The serving temperature nearest to now, within the style's range, at which ice is usual. */
     private Optional<Making> served(BatchState made) {
         StyleRange usual = made.style().range(Quantity.SERVING);
-        StyleRange ice = made.style().range(Quantity.ICE);
+        StyleRange ice = made.range(Quantity.ICE);
         double now = made.making().servingC();
         double far = Math.max(usual.most() - now, now - usual.least());
         for (double by = STEP_C; by <= far; by += STEP_C) {
