@@ -11,7 +11,7 @@ import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Frozen;
 import coldwright.science.plan.Kitchen;
 import coldwright.science.plan.Making;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Style;
 
 import java.util.Optional;
@@ -99,7 +99,7 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
      * @param diet what it must not contain
      * @throws BatchFileException if it can't be analysed
      */
-    public BatchState state(Style style, Diet diet) throws BatchFileException {
+    public BatchState state(Style style, DietRules diet) throws BatchFileException {
         return BatchState.of(recipe.mix(), style, diet, making(style), this);
     }
 

@@ -9,7 +9,7 @@ import coldwright.science.plan.Faults;
 import coldwright.science.plan.IngredientRole;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Style;
 import coldwright.science.style.StyleGuess;
 
@@ -42,7 +42,12 @@ class FortyBatchesTest {
                     "STILL_TUB", Recipe.Method.TUB);
 
     record Row(
-            String name, Recipe recipe, Style style, Diet diet, String fault, Set<String> means) {
+            String name,
+            Recipe recipe,
+            Style style,
+            DietRules diet,
+            String fault,
+            Set<String> means) {
         @Override
         public String toString() {
             return name;
@@ -90,7 +95,7 @@ class FortyBatchesTest {
                 row.get("name"),
                 Recipe.of(row.get("name"), setup, lines),
                 Style.valueOf(row.get("style")),
-                diet.isEmpty() ? Diet.AS_IT_IS : Diet.named(diet),
+                diet.isEmpty() ? DietRules.AS_IT_IS : DietRules.named(diet),
                 row.get("fault"),
                 Set.of(row.get("means").split(" ")));
     }

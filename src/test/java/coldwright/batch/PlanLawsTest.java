@@ -23,7 +23,7 @@ import coldwright.science.plan.Making;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
 import coldwright.science.plan.ScaleRounding;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
 
@@ -69,9 +69,9 @@ class PlanLawsTest {
             add(amounts, used, one, draw.doubleIn(0.5, most));
         }
         Style style = draw.oneOf(Style.values());
-        Set<Diet.Rule> rules = EnumSet.noneOf(Diet.Rule.class);
+        Set<DietRules.Rule> rules = EnumSet.noneOf(DietRules.Rule.class);
         if (draw.anyBoolean()) {
-            rules.add(draw.oneOf(Diet.Rule.values()));
+            rules.add(draw.oneOf(DietRules.Rule.values()));
         }
         Set<Allergen> asked =
                 draw.intIn(0, 4) == 2 ? Set.of(draw.oneOf(Allergen.values())) : Set.of();
@@ -85,7 +85,7 @@ class PlanLawsTest {
                         true);
         Kitchen kitchen = Kitchen.at(draw.oneOf(-18.0, -21.0, -12.0));
         return new Case(
-                BatchState.of(Mix.of(amounts), style, new Diet(rules, asked), making, kitchen),
+                BatchState.of(Mix.of(amounts), style, new DietRules(rules, asked), making, kitchen),
                 kitchen);
     }
 
@@ -189,7 +189,7 @@ class PlanLawsTest {
                 assertTrue(!animal || before.massG(change.ingredient()) > 0, change::toString);
             }
         }
-        if (plan.before().diet().rules().contains(Diet.Rule.LESS_SUGAR)
+        if (plan.before().diet().rules().contains(DietRules.Rule.LESS_SUGAR)
                 && plan.before().diet().excludedFrom(before).isEmpty()) {
             assertTrue(
                     plan.after().of(Quantity.SUGARS) <= plan.before().of(Quantity.SUGARS) + 0.05,

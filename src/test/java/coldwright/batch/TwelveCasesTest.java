@@ -17,7 +17,7 @@ import coldwright.science.plan.IngredientRole;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Pieces;
 import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
@@ -53,7 +53,7 @@ class TwelveCasesTest {
     }
 
     private static BatchState state(Recipe recipe, Style style) throws BatchFileException {
-        return new BatchKitchen(recipe).state(style, Diet.AS_IT_IS);
+        return new BatchKitchen(recipe).state(style, DietRules.AS_IT_IS);
     }
 
     private static List<Plan> plans(Recipe recipe, BatchState state) {
@@ -114,7 +114,7 @@ class TwelveCasesTest {
         BatchState state = state(lean, Style.VEGAN);
         List<Plan> plans = plans(lean, state);
         assertFalse(plans.isEmpty());
-        Diet vegan = Diet.named("vegan");
+        DietRules vegan = DietRules.named("vegan");
         for (Plan plan : plans) {
             assertEquals(List.of(), vegan.excludedFrom(plan.after().batch()));
         }
@@ -275,7 +275,7 @@ class TwelveCasesTest {
                     BatchState.of(
                             mix,
                             Style.ICE_CREAM,
-                            Diet.AS_IT_IS,
+                            DietRules.AS_IT_IS,
                             new BatchKitchen(recipe(CHURN, "1 water")).making(Style.ICE_CREAM),
                             coldwright.science.plan.Kitchen.at(-18));
             Firmness firmness = Firmness.of(mix, state.making().servingC());

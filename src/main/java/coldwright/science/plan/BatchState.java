@@ -3,7 +3,7 @@ package coldwright.science.plan;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Pieces;
 import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
@@ -27,7 +27,7 @@ import java.util.Map;
 public record BatchState(
         Pieces pieces,
         Style style,
-        Diet diet,
+        DietRules diet,
         Making making,
         Frozen frozen,
         FreezingCurve curve,
@@ -47,7 +47,8 @@ public record BatchState(
      * @param kitchen freezes it
      * @return its state
      */
-    public static BatchState of(Mix batch, Style style, Diet diet, Making making, Kitchen kitchen) {
+    public static BatchState of(
+            Mix batch, Style style, DietRules diet, Making making, Kitchen kitchen) {
         return of(batch, style, diet, making, kitchen.freeze(batch, making));
     }
 
@@ -61,7 +62,8 @@ public record BatchState(
      * @param frozen what that made of it
      * @return its state
      */
-    public static BatchState of(Mix batch, Style style, Diet diet, Making making, Frozen frozen) {
+    public static BatchState of(
+            Mix batch, Style style, DietRules diet, Making making, Frozen frozen) {
         Pieces pieces = Pieces.of(batch);
         FreezingCurve curve = pieces.mix().freezingCurve();
         return new BatchState(pieces, style, diet, making, frozen, curve, Map.of());
@@ -103,7 +105,7 @@ public record BatchState(
      * @param other what it must not contain
      * @return its state
      */
-    public BatchState under(Diet other) {
+    public BatchState under(DietRules other) {
         return new BatchState(pieces, style, other, making, frozen, curve, wanted);
     }
 

@@ -3,7 +3,7 @@ package coldwright.science.plan;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Pieces;
 import coldwright.science.style.Style;
 
@@ -42,7 +42,7 @@ record Lever(
      * @param diet what may be added
      * @param style decides which roles belong in it
      */
-    static List<Lever> of(Mix mix, Diet diet, Style style) {
+    static List<Lever> of(Mix mix, DietRules diet, Style style) {
         Map<IngredientRole, Amount> most = new EnumMap<>(IngredientRole.class);
         for (Amount amount : mix.amounts()) {
             if (amount.massG() > 0 && !Pieces.isPiece(amount.ingredient())) {

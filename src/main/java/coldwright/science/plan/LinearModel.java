@@ -5,7 +5,7 @@ import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Quantity;
 import coldwright.science.style.StyleRange;
 
@@ -185,7 +185,7 @@ final class LinearModel {
     private StyleRange kept(Quantity quantity, StyleRange range, double value) {
         double step = quantity.step();
         double middle = (range.least() + range.most()) / 2;
-        boolean lessSugar = state.diet().rules().contains(Diet.Rule.LESS_SUGAR);
+        boolean lessSugar = state.diet().rules().contains(DietRules.Rule.LESS_SUGAR);
         double most =
                 switch (quantity) {
                     case ALCOHOL -> 0;

@@ -4,7 +4,7 @@ import coldwright.science.balance.AmountChange;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Quantity;
 
 import java.util.ArrayList;
@@ -61,8 +61,8 @@ final class MixPlanner {
                                 .toList());
     }
 
-    private static boolean keepsSugar(Lever lever, Diet diet) {
-        return !(diet.rules().contains(Diet.Rule.LESS_SUGAR)
+    private static boolean keepsSugar(Lever lever, DietRules diet) {
+        return !(diet.rules().contains(DietRules.Rule.LESS_SUGAR)
                 && lever.sign() > 0
                 && (lever.role() == IngredientRole.SUGAR
                         || lever.role() == IngredientRole.DEXTROSE));

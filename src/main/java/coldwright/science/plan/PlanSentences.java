@@ -5,7 +5,7 @@ import static coldwright.science.plan.FaultSentences.phrase;
 import coldwright.science.Band;
 import coldwright.science.mix.Allergen;
 import coldwright.science.sensory.AntiFreezingPower;
-import coldwright.science.style.Diet;
+import coldwright.science.style.DietRules;
 import coldwright.science.style.Quantity;
 import coldwright.words.Phrase;
 
@@ -126,7 +126,7 @@ public final class PlanSentences {
                 .toList();
     }
 
-    private static Phrase why(Plan.Left left, Diet diet) {
+    private static Phrase why(Plan.Left left, DietRules diet) {
         boolean stated = !diet.rules().isEmpty();
         return left.why() == Plan.Why.NO_INGREDIENT
                 ? phrase(stated ? "why.NO_INGREDIENT.diet" : "why.NO_INGREDIENT")

@@ -17,7 +17,7 @@ import java.util.Optional;
  * whole.
  *
  * <pre>{@code
- * var state = BatchState.of(mix, Style.SORBET, Diet.AS_IT_IS, making, Kitchen.at(-18));
+ * var state = BatchState.of(mix, Style.SORBET, DietRules.AS_IT_IS, making, Kitchen.at(-18));
  * Planner.plans(state, Kitchen.at(-18)).get(0).changes();
  * }</pre>
  */

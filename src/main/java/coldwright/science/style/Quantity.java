@@ -4,7 +4,7 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.LactoseSaturation;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
-import coldwright.science.sensory.Sweetener;
+import coldwright.science.sensory.Sweetness;
 import coldwright.words.Worded;
 
 import java.util.function.ToDoubleFunction;
@@ -23,7 +23,7 @@ public enum Quantity implements Worded {
     /** Sugars of one and two units, lactose included, % by mass. */
     SUGARS(4, Mix::sugarsPercent),
     /** Sucrose that would be as sweet, % by mass. */
-    SWEETNESS(2.5, Quantity::sweetness),
+    SWEETNESS(2.5, mix -> Sweetness.of(mix).sucroseEquivalentPercent().middle()),
     /**
      * What stabilises, as far as it acts, in % of gum: gums and gelatine fully; starch and fibre
      * (pectin of fruit) a tenth; cooked yolk solids 6 %; milk protein 4 % (rules of thumb).
@@ -91,17 +91,6 @@ public enum Quantity implements Worded {
             throw new IllegalStateException(this + " depends on temperature or method");
         }
         return byMass.applyAsDouble(mix);
-    }
-
-    private static double sweetness(Mix mix) {
-        double sum = 0;
-        for (Sweetener sweetener : Sweetener.values()) {
-            sum +=
-                    mix.composition().percent(sweetener.component())
-                            * sweetener.relativeSweetness().middle()
-                            / 100;
-        }
-        return sum;
     }
 
     private static double stability(Mix mix) {

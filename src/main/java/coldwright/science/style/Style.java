@@ -115,7 +115,7 @@ public enum Style implements Worded {
     public static Style named(String words) {
         String plain = words.strip().toLowerCase(Locale.ROOT).replaceAll("[ _-]+", " ");
         for (Style style : values()) {
-            if (style.words().equals(plain)
+            if (style.words().replace('-', ' ').equals(plain)
                     || style.name().toLowerCase(Locale.ROOT).replace('_', ' ').equals(plain)) {
                 return style;
             }

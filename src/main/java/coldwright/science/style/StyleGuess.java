@@ -82,7 +82,7 @@ public final class StyleGuess {
 
     private static Style withoutMilk(Mix mix, Method method) {
         if (mix.fatPercent() >= 3) {
-            return Diet.plantsOnly(mix) ? Style.VEGAN : Style.CUSTARD;
+            return DietRules.plantsOnly(mix) ? Style.VEGAN : Style.CUSTARD;
         }
         boolean thin = mix.sugarsPercent() < 17;
         return thin && method == Method.SHAKEN_TUB

@@ -26,9 +26,9 @@ import java.util.stream.Collectors;
  * @param rules what it must not contain, or must not get more of
  * @param asked allergens that may be added if the batch has none of them yet
  */
-public record Diet(Set<Rule> rules, Set<Allergen> asked) {
+public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     /** Respected as the recipe is. */
-    public static final Diet AS_IT_IS = new Diet(Set.of(), Set.of());
+    public static final DietRules AS_IT_IS = new DietRules(Set.of(), Set.of());
 
     /** Ingredients that are or may be of animal origin and are on no list of allergens. */
     private static final Set<Ingredient> ANIMAL =
@@ -66,7 +66,7 @@ public record Diet(Set<Rule> rules, Set<Allergen> asked) {
     }
 
     /** Copies the sets. */
-    public Diet {
+    public DietRules {
         rules = Set.copyOf(rules);
         asked = Set.copyOf(asked);
     }
@@ -79,7 +79,7 @@ public record Diet(Set<Rule> rules, Set<Allergen> asked) {
      * @return the diet
      * @throws IllegalArgumentException if a word is none of these
      */
-    public static Diet named(String words) {
+    public static DietRules named(String words) {
         Set<Rule> rules = EnumSet.noneOf(Rule.class);
         Set<Allergen> asked = EnumSet.noneOf(Allergen.class);
         for (String one : words.split(",")) {
@@ -99,7 +99,7 @@ public record Diet(Set<Rule> rules, Set<Allergen> asked) {
                         e);
             }
         }
-        return new Diet(rules, asked);
+        return new DietRules(rules, asked);
     }
 
     private static String known() {
@@ -165,6 +165,6 @@ public record Diet(Set<Rule> rules, Set<Allergen> asked) {
      * @return true if none is known
      */
     static boolean plantsOnly(Mix mix) {
-        return new Diet(Set.of(Rule.VEGAN), Set.of()).excludedFrom(mix).isEmpty();
+        return new DietRules(Set.of(Rule.VEGAN), Set.of()).excludedFrom(mix).isEmpty();
     }
 }
