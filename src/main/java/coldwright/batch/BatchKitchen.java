@@ -23,6 +23,9 @@ import java.util.Optional;
  * @param recipe the recipe whose freezer, portions and storage count
  */
 public record BatchKitchen(Recipe recipe) implements Kitchen {
+    /** How much warmer than its bath at the start a batch stays at the best, °C; judgement. */
+    private static final double ABOVE_BATH_C = 4;
+
     @Override
     public Frozen freeze(Mix batch, Making making) {
         Recipe made = recipe.by(setup(making));
@@ -48,7 +51,7 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
         Optional<IceAndSalt> least = bath ? Optional.of(plan.leastBath()) : Optional.empty();
         return new Frozen(
                 plan.reaches(Stage.SOFT_SERVE),
-                setup.coldC(),
+                setup.coldC() + (bath ? ABOVE_BATH_C : 0),
                 setup.vessels() * least.map(IceAndSalt::iceG).orElse(0.0),
                 setup.vessels() * least.map(IceAndSalt::saltG).orElse(0.0),
                 crystals.map(one -> one.drawn().meanUm()),

@@ -3,7 +3,16 @@ package coldwright.science.diagnosis;
 import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.science.crystal.Method;
+import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Frozen;
+import coldwright.science.plan.Making;
+import coldwright.science.style.DietRules;
+import coldwright.science.style.Pieces;
+import coldwright.science.style.Style;
+import coldwright.science.style.StyleGuess;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -29,7 +38,6 @@ public record Situation(
     /** Where ice cream is scooped, °C (from memory: −15 to −12 °C in shops). */
     public static final double SERVING_C = -12;
 
-    /** Checks the values. */
     public Situation {
         Objects.requireNonNull(mix, "mix");
         Temperature.require("coldC", coldC);
@@ -59,17 +67,26 @@ public record Situation(
      * A batch in a home freezer, served at −12 °C, without air.
      *
      * @param mix what is in it
-     * @return the situation
      */
     public static Situation of(Mix mix) {
         return new Situation(mix, Temperature.HOME_FREEZER_C, SERVING_C, 0, Optional.empty());
+    }
+
+    /** The batch as it is judged: in the style that it probably has. */
+    BatchState state() {
+        Pieces pieces = Pieces.of(mix);
+        Style style = StyleGuess.of("", pieces.mix(), Method.MACHINE);
+        Making making = new Making(Method.MACHINE, 0, 0, overrunPercent, servingC, true);
+        boolean freezes =
+                pieces.mix().freezingCurve().icePercentAt(coldC) >= Stage.SOFT_SERVE.icePercent();
+        Frozen frozen = new Frozen(freezes, coldC, 0, 0, crystalUm, crystalUm, steadyUm);
+        return BatchState.of(mix, style, DietRules.AS_IT_IS, making, frozen);
     }
 
     /**
      * The same, frozen by another cold.
      *
      * @param newColdC temperature of bath, wall or freezer, °C
-     * @return the new situation
      */
     public Situation frozenAt(double newColdC) {
         return new Situation(mix, newColdC, servingC, overrunPercent, crystalUm, steadyUm);
@@ -79,7 +96,6 @@ public record Situation(
      * The same, served at another temperature.
      *
      * @param newServingC °C
-     * @return the new situation
      */
     public Situation servedAt(double newServingC) {
         return new Situation(mix, coldC, newServingC, overrunPercent, crystalUm, steadyUm);
@@ -89,7 +105,6 @@ public record Situation(
      * The same with air beaten in.
      *
      * @param newOverrunPercent growth of the volume, %, 0 to 200
-     * @return the new situation
      */
     public Situation withAir(double newOverrunPercent) {
         return new Situation(mix, coldC, servingC, newOverrunPercent, crystalUm, steadyUm);
@@ -99,7 +114,6 @@ public record Situation(
      * The same with the size of its ice crystals.
      *
      * @param meanUm mean size, µm, above zero
-     * @return the new situation
      */
     public Situation withCrystals(double meanUm) {
         Require.positive("meanUm", meanUm, "µm");
@@ -110,7 +124,6 @@ public record Situation(
      * The same with the size of its ice crystals and its band.
      *
      * @param meanUm mean size with its band, µm, above zero
-     * @return the new situation
      */
     public Situation withCrystals(Band meanUm) {
         Require.positive("meanUm", meanUm.low(), "µm");
@@ -121,7 +134,6 @@ public record Situation(
      * The same with the size of its crystals had the freezer been steady.
      *
      * @param meanUm mean size with its band, µm, above zero
-     * @return the new situation
      */
     public Situation steadyWouldBe(Band meanUm) {
         Require.positive("meanUm", meanUm.low(), "µm");

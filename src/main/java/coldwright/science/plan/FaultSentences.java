@@ -1,5 +1,6 @@
 package coldwright.science.plan;
 
+import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Contribution;
 import coldwright.science.mix.Ingredient;
@@ -68,6 +69,24 @@ public final class FaultSentences {
                             found.range().most(),
                             found.range().sourcePhrase());
             default -> measured(found, state);
+        };
+    }
+
+    /**
+     * What to do by hand, where no plan gives amounts.
+     *
+     * @param found the fault
+     * @param state the batch
+     * @return a sentence in any language
+     */
+    public static Phrase advice(FoundFault found, BatchState state) {
+        boolean milk = state.batch().allergens().contains(Allergen.MILK);
+        return switch (found.fault()) {
+            case LOW_FREEZING_POINT ->
+                    phrase("advice.LOW_FREEZING_POINT", state.frozen().coldC());
+            case FEW_SOLIDS, MANY_SOLIDS ->
+                    phrase("advice." + found.fault().name() + (milk ? ".milk" : ""));
+            default -> phrase("advice." + found.fault().name());
         };
     }
 

@@ -61,7 +61,14 @@ public final class Faults {
         };
     }
 
-    private static FoundFault measure(Fault fault, BatchState state) {
+    /**
+     * Measures one kind of fault.
+     *
+     * @param fault the kind
+     * @param state the batch
+     * @return its value and range; no steps if it is as usual
+     */
+    public static FoundFault measure(Fault fault, BatchState state) {
         return switch (fault) {
             case SMALL_BATH -> smallBath(state);
             case OFF_DIET -> offDiet(state);

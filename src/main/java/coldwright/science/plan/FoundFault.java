@@ -14,6 +14,15 @@ public record FoundFault(Fault fault, double value, StyleRange range, double ste
     /** From here on a fault is worth a sentence, steps. */
     public static final double WORTH_TELLING_STEPS = 0.25;
 
+    /**
+     * How far beyond the range.
+     *
+     * @return steps, without the weight of its kind
+     */
+    public double unweighted() {
+        return steps / fault.weight();
+    }
+
     boolean worthTelling() {
         return steps >= WORTH_TELLING_STEPS;
     }

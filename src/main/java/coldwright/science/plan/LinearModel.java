@@ -7,6 +7,7 @@ import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.style.DietRules;
 import coldwright.science.style.Quantity;
+import coldwright.science.style.Style;
 import coldwright.science.style.StyleRange;
 
 import java.util.ArrayList;
@@ -41,12 +42,6 @@ final class LinearModel {
         Quantity.ICE,
         Quantity.ICE_IN_THE_COLD
     };
-
-    /**
-     * Most salt that a plan may lead to, % of the mix (common practice, no source). For comparison
-     * USDA SR24 19095, vanilla ice cream, has 80 mg of sodium in 100 g, which is 0.2 % as salt.
-     */
-    static final double MOST_SALT_PERCENT = 0.35;
 
     /** Quantities with a limit of taste. */
     static final Set<Quantity> TASTED =
@@ -189,7 +184,7 @@ final class LinearModel {
         double most =
                 switch (quantity) {
                     case ALCOHOL -> 0;
-                    case SALT -> Math.min(MOST_SALT_PERCENT, range.most());
+                    case SALT -> Math.min(Style.MOST_SALT_PERCENT, range.most());
                     case SUGARS -> lessSugar ? 0 : range.most();
                     case SWEETNESS -> Math.min(range.most(), Math.max(middle, value + step));
                     case ACID, GUM, STARCH -> range.most();
