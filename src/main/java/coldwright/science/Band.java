@@ -8,11 +8,10 @@ package coldwright.science;
  * @param high highest
  */
 public record Band(double low, double middle, double high) {
-    /** Checks the order. */
     public Band {
         if (!(low <= middle && middle <= high)) {
             throw new IllegalArgumentException(
-                    "the band %s to %s with %s in the middle is out of order; it must rise from low to high"
+                    "the band %s to %s with %s in the middle isn't in order; it must rise from low to high"
                             .formatted(
                                     Require.format(low),
                                     Require.format(high),

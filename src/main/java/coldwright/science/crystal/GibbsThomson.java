@@ -34,10 +34,10 @@ public final class GibbsThomson {
     private GibbsThomson() {}
 
     /**
-     * How far below the melting point of a flat face a round crystal melts.
+     * {@return how far below the melting point of a flat face a round crystal melts, °C, more than
+     * zero}
      *
      * @param radiusUm radius, µm, 0.1 and more
-     * @return °C, more than zero
      */
     public static double meltingPointDropC(double radiusUm) {
         Require.within("radiusUm", radiusUm, new Require.Range(0.1, 1e6, "µm"));

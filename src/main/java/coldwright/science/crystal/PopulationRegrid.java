@@ -12,7 +12,6 @@ final class PopulationRegrid {
      * @param edges old edges, rising
      * @param numbers old numbers
      * @param size how many old classes count
-     * @return numbers in the new classes
      */
     static double[] onto(double[] fresh, double[] edges, double[] numbers, int size) {
         double[] filled = new double[fresh.length - 1];

@@ -25,10 +25,9 @@ public final class MilkFat {
     private MilkFat() {}
 
     /**
-     * Solid share of milk fat.
+     * {@return solid share of milk fat, % of the fat}
      *
      * @param temperatureC temperature, °C, −20 to 40
-     * @return % of the fat
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public static Band solidPercent(double temperatureC) {

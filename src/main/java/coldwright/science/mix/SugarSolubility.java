@@ -27,20 +27,18 @@ public final class SugarSolubility {
     private SugarSolubility() {}
 
     /**
-     * Solubility of one sugar.
+     * {@return solubility of one sugar, g of sugar, without crystal water, per 100 g of water}
      *
      * @param sugar sucrose, lactose or maltose
      * @param temperatureC temperature, °C, within the sugar's table
-     * @return g of sugar, without crystal water, per 100 g of water
      * @throws IllegalArgumentException if there is no table or the temperature is outside it
      */
     public static double gPer100gWater(Component sugar, double temperatureC) {
         double[][] table = TABLES.get(sugar);
-        if (table == null) {
-            throw new IllegalArgumentException(
-                    "no solubility table is at hand for %s; there is one for sucrose, lactose and maltose"
-                            .formatted(sugar.words()));
-        }
+        Require.that(
+                table != null,
+                "there is no solubility table for %s; use sucrose, lactose or maltose",
+                sugar.words());
         double[] first = table[0];
         double[] last = table[table.length - 1];
         Require.within("temperatureC", temperatureC, new Require.Range(first[0], last[0], "°C"));

@@ -1,5 +1,6 @@
 package coldwright.science.thermal;
 
+import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 
@@ -28,10 +29,7 @@ public final class ThermalComposition {
      */
     public static ThermalComposition of(Composition composition) {
         double sum = composition.sumPercent();
-        if (!(sum > 0)) {
-            throw new IllegalArgumentException(
-                    "the composition is empty; it must hold at least one component");
-        }
+        Require.that(sum > 0, "the composition is empty; it must have at least one component");
         ThermalComposition thermalComposition = new ThermalComposition();
         for (Component component : Component.values()) {
             double share = composition.percent(component) / sum;
@@ -58,21 +56,15 @@ public final class ThermalComposition {
         };
     }
 
-    /**
-     * Share of one substance.
-     *
-     * @param substance the substance
-     * @return of the mass, 0 to 1
-     */
+    /** {@return share of one substance, of the mass, 0 to 1} */
     public double share(Substance substance) {
         return shares[substance.ordinal()];
     }
 
     /**
-     * Heat capacity, all water liquid.
+     * {@return heat capacity, all water liquid, J/(g·K)}
      *
      * @param temperatureC temperature, °C, −60 to 150
-     * @return J/(g·K)
      */
     public double heatCapacityJPerGK(double temperatureC) {
         double sum = 0;
@@ -85,10 +77,9 @@ public final class ThermalComposition {
     }
 
     /**
-     * Sensible heat above 0 °C of all but the water.
+     * {@return sensible heat above 0 °C of all but the water, J per g of the whole}
      *
      * @param temperatureC temperature, °C
-     * @return J per g of the whole
      */
     double solidsEnthalpyJPerG(double temperatureC) {
         double sum = 0;
@@ -101,11 +92,10 @@ public final class ThermalComposition {
     }
 
     /**
-     * Density without air, with part of the water as ice.
+     * {@return density without air, with part of the water as ice, kg/m³}
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
-     * @return kg/m³
      */
     double densityKgPerM3(double temperatureC, double iceOfWater) {
         double ice = share(Substance.WATER) * iceOfWater;
@@ -113,12 +103,12 @@ public final class ThermalComposition {
     }
 
     /**
-     * Conductivity without air, with part of the water as ice: the liquid in parallel by volume.
+     * {@return conductivity without air, with part of the water as ice: the liquid in parallel by
+     * volume, W/(m·K)}
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
      * @param iceLies arrangement of the ice in the liquid
-     * @return W/(m·K)
      */
     double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
         double ice = share(Substance.WATER) * iceOfWater;
