@@ -32,7 +32,6 @@ public final class PdfWriter {
         QUIET.setLevel(Level.SEVERE);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PdfRendererBuilder pages = new PdfRendererBuilder();
-        pages.useFastMode();
         pages.usePdfUaAccessibility(true);
         pages.useUriResolver((base, uri) -> isOwn(uri) ? uri : null);
         pages.withProducer("Coldwright");

@@ -1,10 +1,11 @@
 package coldwright.terminal;
 
-import coldwright.batch.BalanceReport;
+import coldwright.batch.BatchAnalysisText;
+import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchBalance;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileOpener;
+import coldwright.batch.RecipeFileReader;
 import coldwright.science.balance.Balanced;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.JsonWriter;
@@ -46,13 +47,13 @@ final class BalanceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileOpener.read(file);
+            RecipeFile batch = RecipeFileReader.read(file);
             Balanced found = BatchBalance.of(batch);
             batch.warnings().forEach(screen::complain);
             screen.say(
                     json
-                            ? JsonWriter.of(BalanceReport.tree(found))
-                            : BalanceReport.page(found).stripTrailing());
+                            ? JsonWriter.of(BatchAnalysisTree.of(found))
+                            : BatchAnalysisText.of(found).stripTrailing());
             return found.met() ? ExitCode.DONE : ExitCode.FAILED;
         } catch (BatchFileException e) {
             screen.complain(e.getMessage());

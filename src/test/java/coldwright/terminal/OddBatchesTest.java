@@ -266,7 +266,7 @@ class OddBatchesTest {
         assertEquals(ExitCode.NOT_UNDERSTOOD, refused.exit());
         String file = folder.resolve("odd.batch").toString();
         assertEquals(
-                file + ":2: freezer is \"cold\", which is no number; write a number",
+                file + ":2: freezer is \"cold\", which isn't a number; write a number",
                 refused.err().strip());
     }
 

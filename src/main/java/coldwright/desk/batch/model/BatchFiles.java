@@ -41,8 +41,6 @@ public final class BatchFiles {
     /**
      * Opens a copy of a recipe file; the file itself stays unchanged.
      *
-     * @param file the recipe file
-     * @param batches receives the batch
      * @return completes when it is open, or a notice gives the error
      */
     public CompletableFuture<Void> open(Path file, BatchesModel batches) {
@@ -65,8 +63,6 @@ public final class BatchFiles {
     /**
      * Writes a batch to a recipe file.
      *
-     * @param batch the batch
-     * @param file the target
      * @return completes when it is written, or a notice gives the error
      */
     public CompletableFuture<Void> save(BatchModel batch, Path file) {
@@ -87,7 +83,6 @@ public final class BatchFiles {
     /**
      * Writes the batch as a lesson that shows its code.
      *
-     * @param batch the batch
      * @param then receives the lesson's file, on the window's thread
      */
     public void showCode(BatchModel batch, Consumer<Path> then) {

@@ -2,9 +2,9 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchDifferences;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.BatchFix;
 import coldwright.science.balance.SmallestChange;
@@ -87,7 +87,6 @@ public enum BatchGoal {
     /**
      * Searches for changes that reach the goal.
      *
-     * @param recipe the recipe
      * @param minutes time limit for {@link #READY}
      * @return the smallest changes, or why there are none
      */
@@ -155,7 +154,10 @@ public enum BatchGoal {
     static ProposedChange offer(Recipe was, String words, Recipe is) {
         try {
             return new ProposedChange(
-                    words, BatchDifferences.between(BatchPreview.of(was), BatchPreview.of(is)), is);
+                    words,
+                    BatchDifferences.between(
+                            BatchPreview.of(was).report(), BatchPreview.of(is).report()),
+                    is);
         } catch (BatchFileException e) {
             return new ProposedChange(words, List.of(), is);
         }

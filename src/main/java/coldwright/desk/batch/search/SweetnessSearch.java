@@ -1,7 +1,7 @@
 package coldwright.desk.batch.search;
 
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balance;

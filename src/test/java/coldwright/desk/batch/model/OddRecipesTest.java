@@ -46,7 +46,8 @@ class OddRecipesTest {
         String all = which + "\n" + recipe;
         try {
             BatchAnalysis now = BatchAnalysis.of(recipe);
-            assertEquals(now.findings().size(), FindingWithFixes.of(recipe, now).size(), all);
+            assertEquals(
+                    now.report().findings().size(), FindingWithFixes.of(recipe, now).size(), all);
             for (Symptom symptom : Symptom.values()) {
                 Diagnosis.of(now.situation(), symptom)
                         .forEach(cause -> assertFalse(cause.why().contains("not a number"), all));
