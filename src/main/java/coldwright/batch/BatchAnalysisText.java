@@ -1,5 +1,9 @@
 package coldwright.batch;
 
+import coldwright.words.Phrase;
+import coldwright.science.style.Style;
+import coldwright.science.plan.PlanSentences;
+import coldwright.science.plan.Plan;
 import coldwright.science.balance.Balanced;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
@@ -92,6 +96,7 @@ public final class BatchAnalysisText {
         report.sentences("sweetness_percent_of_sucrose_solution", "volume_with_air_l")
                 .forEach(this::say);
         heading("expect");
+        all.judged().forEach(one -> say(DisplayText.sentence(one.shown())));
         if (report.findings().isEmpty()) {
             say(BatchReport.NO_FINDINGS.shown());
         }
@@ -100,13 +105,27 @@ public final class BatchAnalysisText {
             say("  " + word("why", Basis.labelled(finding.cause().reason())));
             say("  " + word("fix", finding.cause().remedy()));
         }
+        all.plans().forEach(this::plan);
         heading("names");
-        names(report.names());
+        names(report.names(), all.state().style());
         report.declarations().forEach(one -> bullet(one.shown()));
         if (!report.notes().isEmpty()) {
             heading("notes");
             report.notes().forEach(one -> bullet(one.shown()));
         }
+    }
+
+    private void plan(Plan plan) {
+        String steps = joined(PlanSentences.steps(plan));
+        if (!steps.isEmpty()) {
+            say(word("plan", plan.character().phrase(), steps));
+            say("  " + word("effects", joined(PlanSentences.effects(plan))));
+        }
+        PlanSentences.left(plan).forEach(one -> say("  " + one.shown()));
+    }
+
+    private static String joined(List<Phrase> phrases) {
+        return phrases.stream().map(Phrase::shown).collect(Collectors.joining("; "));
     }
 
     private void amounts(Mix mix, BatchReport report) {
@@ -130,10 +149,12 @@ public final class BatchAnalysisText {
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }
 
-    /** The names it may be sold under; without any, the rules that it misses. */
-    private void names(List<NameVerdict> names) {
-        boolean none = names.stream().noneMatch(NameVerdict::allowed);
-        names.stream()
+    /** One line on the names that its style claims; the others are in {@code --json}. */
+    private void names(List<NameVerdict> names, Style style) {
+        List<NameVerdict> claimed =
+                names.stream().filter(one -> style.claims().contains(one.name())).toList();
+        boolean none = claimed.stream().noneMatch(NameVerdict::allowed);
+        claimed.stream()
                 .filter(name -> none || name.allowed())
                 .forEach(name -> bullet(name.phrase().shown()));
     }

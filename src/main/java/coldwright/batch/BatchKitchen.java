@@ -11,8 +11,11 @@ import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Frozen;
 import coldwright.science.plan.Kitchen;
 import coldwright.science.plan.Making;
+import coldwright.science.plan.Plan;
 import coldwright.science.style.DietRules;
+import coldwright.science.style.Pieces;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleGuess;
 
 import java.util.Optional;
 
@@ -88,10 +91,10 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
     Making making(Style style) {
         return new Making(
                 method(recipe.method()),
-                recipe.bath().map(BathSetup::iceG).orElse(0.0),
-                recipe.bath().map(BathSetup::saltG).orElse(0.0),
+                recipe.bath().map(FreezingSetup.Bath::iceG).orElse(0.0),
+                recipe.bath().map(FreezingSetup.Bath::saltG).orElse(0.0),
                 recipe.airPercent(),
-                style.servingC(),
+                recipe.setup().value(SetupField.SERVING).orElse(style.servingC()),
                 recipe.stored().filter(StorageConditions::disturbed).isEmpty());
     }
 
@@ -104,6 +107,52 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
      */
     public BatchState state(Style style, DietRules diet) throws BatchFileException {
         return BatchState.of(recipe.mix(), style, diet, making(style), this);
+    }
+
+    /** The batch as it is judged, in the style and under the diet of the recipe. */
+    BatchState state(Mix batch, Frozen frozen) {
+        Style style = style(batch);
+        return BatchState.of(batch, style, diet(), making(style), frozen);
+    }
+
+    /** The style that the recipe states, or that is guessed from it. */
+    Style style(Mix batch) {
+        return recipe.intent()
+                .style()
+                .value()
+                .orElseGet(
+                        () ->
+                                StyleGuess.of(
+                                        recipe.name(),
+                                        Pieces.of(batch).mix(),
+                                        method(recipe.method())));
+    }
+
+    /** The diet that the recipe states; otherwise it is respected as it is. */
+    DietRules diet() {
+        return recipe.intent().diet().value().orElse(DietRules.AS_IT_IS);
+    }
+
+    /**
+     * The recipe with a plan: amounts, method, bath, overrun, storage, serving temperature, style.
+     *
+     * @param plan a plan for this recipe
+     */
+    public Recipe with(Plan plan) {
+        Making was = plan.before().making();
+        Making is = plan.after().making();
+        Recipe changed = recipe.changed(plan.changes());
+        if (!is.equals(was)) {
+            FreezingSetup setup = setup(is);
+            if (is.servingC() != was.servingC()) {
+                setup = setup.with(SetupField.SERVING, TypedAmount.number(is.servingC()));
+            }
+            changed = changed.by(setup);
+        }
+        Style style = plan.after().style();
+        return style == plan.before().style()
+                ? changed
+                : changed.meant(recipe.intent().withStyle(style.words()));
     }
 
     private static Recipe.Method method(Method method) {

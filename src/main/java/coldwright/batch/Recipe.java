@@ -21,6 +21,7 @@ import java.util.Optional;
  *
  * @param name the batch's name
  * @param setup freezing and storage conditions
+ * @param intent its style and diet
  * @param own the cook's own ingredients, each as {@code name = part percent, …}
  * @param goals targets for a balance, one list per line of the file
  * @param totalG total mass for a balance, g
@@ -29,6 +30,7 @@ import java.util.Optional;
 public record Recipe(
         String name,
         FreezingSetup setup,
+        RecipeIntent intent,
         List<Typed<Ingredient>> own,
         List<Typed<List<Target>>> goals,
         Typed<Double> totalG,
@@ -59,7 +61,8 @@ public record Recipe(
 
     /** A recipe from ingredients of the shelf, without targets. */
     public static Recipe of(String name, FreezingSetup setup, List<RecipeLine> lines) {
-        return new Recipe(name, setup, List.of(), List.of(), Typed.nothing(), lines);
+        return new Recipe(
+                name, setup, RecipeIntent.NONE, List.of(), List.of(), Typed.nothing(), lines);
     }
 
     /** An example to start from: a blood-orange sorbet in a bag. */
@@ -75,17 +78,22 @@ public record Recipe(
 
     /** The same under another name. */
     public Recipe called(String newName) {
-        return new Recipe(newName, setup, own, goals, totalG, lines);
+        return new Recipe(newName, setup, intent, own, goals, totalG, lines);
     }
 
     /** The same with other freezing conditions. */
     public Recipe by(FreezingSetup newSetup) {
-        return new Recipe(name, newSetup, own, goals, totalG, lines);
+        return new Recipe(name, newSetup, intent, own, goals, totalG, lines);
+    }
+
+    /** The same meant to be something else. */
+    public Recipe meant(RecipeIntent newIntent) {
+        return new Recipe(name, setup, newIntent, own, goals, totalG, lines);
     }
 
     /** The same with other lines. */
     public Recipe of(List<RecipeLine> newLines) {
-        return new Recipe(name, setup, own, goals, totalG, newLines);
+        return new Recipe(name, setup, intent, own, goals, totalG, newLines);
     }
 
     /** The same with one line changed. */
@@ -124,7 +132,7 @@ public record Recipe(
         List<Typed<Ingredient>> now = new ArrayList<>(own);
         now.removeIf(one -> nameOf(one).equals(ownName.strip().toLowerCase(Locale.ROOT)));
         now.add(described);
-        return new Recipe(name, setup, now, goals, totalG, lines);
+        return new Recipe(name, setup, intent, now, goals, totalG, lines);
     }
 
     /** Parses an own ingredient; its fault is a sentence. */
@@ -161,11 +169,15 @@ public record Recipe(
     /**
      * The recipe as a mix without its unfinished or wrong lines.
      *
-     * @throws BatchFileException if the freezing conditions are wrong, or all amounts are zero
+     * @throws BatchFileException if freezing conditions, style or diet are wrong, or all amounts are
+     *     zero
      */
     public Mix mix() throws BatchFileException {
         if (!setup.fault().isEmpty()) {
             throw new BatchFileException(setup.fault());
+        }
+        if (!intent.fault().isEmpty()) {
+            throw new BatchFileException(intent.fault());
         }
         if (!(massG() > 0)) {
             throw new BatchFileException(Fault.of("all-zero"));

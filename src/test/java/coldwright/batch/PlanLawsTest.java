@@ -14,7 +14,7 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 import coldwright.science.plan.BatchState;
-import coldwright.science.plan.Fault;
+import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.Faults;
 import coldwright.science.plan.FoundFault;
 import coldwright.science.plan.IngredientRole;
@@ -95,8 +95,8 @@ class PlanLawsTest {
         }
     }
 
-    private static Map<Fault, Double> steps(BatchState state) {
-        Map<Fault, Double> steps = new EnumMap<>(Fault.class);
+    private static Map<BatchFault, Double> steps(BatchState state) {
+        Map<BatchFault, Double> steps = new EnumMap<>(BatchFault.class);
         Faults.of(state).forEach(one -> steps.put(one.fault(), one.steps()));
         return steps;
     }
@@ -105,7 +105,7 @@ class PlanLawsTest {
     void aPlanKeepsItsPromises(Draw draw) {
         Case one = any(draw);
         BatchState before = one.state();
-        Map<Fault, Double> was = steps(before);
+        Map<BatchFault, Double> was = steps(before);
         List<Plan> plans = Planner.plans(before, one.kitchen());
         assertEquals(was.isEmpty(), plans.isEmpty(), "a plan for each batch with a finding");
         assertTrue(plans.size() <= 3);
@@ -140,9 +140,9 @@ class PlanLawsTest {
                 () -> "the plan's claim: " + plan.changes());
     }
 
-    private static void nothingNewOrWorse(Plan plan, Map<Fault, Double> was) {
+    private static void nothingNewOrWorse(Plan plan, Map<BatchFault, Double> was) {
         for (Plan.Left left : plan.left()) {
-            Fault fault = left.fault().fault();
+            BatchFault fault = left.fault().fault();
             boolean off = plan.before().diet().excludedFrom(plan.before().batch()).isEmpty();
             if (off) {
                 assertTrue(

@@ -10,7 +10,7 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 import coldwright.science.plan.BatchState;
-import coldwright.science.plan.Fault;
+import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.Faults;
 import coldwright.science.plan.FoundFault;
 import coldwright.science.plan.IngredientRole;
@@ -60,7 +60,7 @@ class TwelveCasesTest {
         return Planner.plans(state, new BatchKitchen(recipe));
     }
 
-    private static List<Fault> faults(BatchState state) {
+    private static List<BatchFault> faults(BatchState state) {
         return Faults.of(state).stream().map(FoundFault::fault).toList();
     }
 
@@ -76,7 +76,7 @@ class TwelveCasesTest {
     void scoopableFromTheFreezerIsNeverSalted() throws BatchFileException {
         BatchState served = state(oat(), Style.VEGAN);
         BatchState asked = served.servedAt(-18);
-        assertEquals(Fault.MUCH_ICE, faults(asked).get(0));
+        assertEquals(BatchFault.MUCH_ICE, faults(asked).get(0));
         List<Plan> plans = plans(oat(), asked);
         assertFalse(plans.isEmpty());
         for (Plan plan : plans) {
@@ -100,7 +100,7 @@ class TwelveCasesTest {
                         "110 sucrose",
                         "0.5 salt");
         BatchState state = state(recipe, Style.CUSTARD);
-        assertTrue(faults(state).contains(Fault.MUCH_ICE));
+        assertTrue(faults(state).contains(BatchFault.MUCH_ICE));
         for (Plan plan : plans(recipe, state)) {
             assertEquals(0, moreG(plan, Shelf.SALT));
         }
@@ -200,7 +200,7 @@ class TwelveCasesTest {
         BatchState state = state(recipe, Style.CUSTARD);
         assertEquals(10.5, 100 * 105 / state.batch().massG(), 0.01);
         assertTrue(state.of(Quantity.STABILITY) > 0.3);
-        assertFalse(faults(state).contains(Fault.NO_STABILISER));
+        assertFalse(faults(state).contains(BatchFault.NO_STABILISER));
     }
 
     /** Once: never soft-serve, yet "expect it to be hard", crystals "smooth 36 µm". */
@@ -215,7 +215,7 @@ class TwelveCasesTest {
                         "2 locust bean gum");
         BatchState state = state(recipe, Style.SORBET);
         assertFalse(state.frozen().freezes());
-        assertEquals(List.of(Fault.SMALL_BATH), faults(state));
+        assertEquals(List.of(BatchFault.SMALL_BATH), faults(state));
         FoundFault found = Faults.of(state).get(0);
         assertEquals(200, found.value());
         assertTrue(found.range().least() > 400, "it takes more ice");
@@ -239,9 +239,9 @@ class TwelveCasesTest {
         BatchState state = state(recipe, Style.ADULT);
         assertFalse(state.frozen().freezes());
         assertTrue(state.frozen().crystalsUm().isEmpty());
-        assertFalse(faults(state).contains(Fault.COARSE_CRYSTALS));
-        assertFalse(faults(state).contains(Fault.STORAGE));
-        assertEquals(Fault.LOW_FREEZING_POINT, faults(state).get(0));
+        assertFalse(faults(state).contains(BatchFault.COARSE_CRYSTALS));
+        assertFalse(faults(state).contains(BatchFault.STORAGE));
+        assertEquals(BatchFault.LOW_FREEZING_POINT, faults(state).get(0));
     }
 
     /** Once: a still tub's mean crystal shrank in store. */
@@ -279,11 +279,11 @@ class TwelveCasesTest {
                             new BatchKitchen(recipe(CHURN, "1 water")).making(Style.ICE_CREAM),
                             coldwright.science.plan.Kitchen.at(-18));
             Firmness firmness = Firmness.of(mix, state.making().servingC());
-            List<Fault> faults = faults(state);
+            List<BatchFault> faults = faults(state);
             assertFalse(
                     firmness == Firmness.SCOOPABLE
-                            && (faults.contains(Fault.MUCH_ICE)
-                                    || faults.contains(Fault.LITTLE_ICE)),
+                            && (faults.contains(BatchFault.MUCH_ICE)
+                                    || faults.contains(BatchFault.LITTLE_ICE)),
                     sugar + " g: " + firmness + " and " + faults);
         }
     }

@@ -56,6 +56,7 @@ final class FreezingSetupView extends VBox {
                         InputFields.named("batch.bath.salt", fields.get(SetupField.SALT), "g"));
         fields.get(SetupField.ICE).setPromptText(Messages.of("batch.bath.usual"));
         fields.get(SetupField.SALT).setPromptText(Messages.of("batch.bath.usual"));
+        fields.get(SetupField.SERVING).setPromptText(Messages.of("batch.bath.usual"));
         getChildren()
                 .addAll(
                         InputFields.heading("batch.means"),
@@ -64,7 +65,9 @@ final class FreezingSetupView extends VBox {
                         flow(
                                 InputFields.named(
                                         "batch.freezer", fields.get(SetupField.FREEZER), "°C"),
-                                InputFields.named("batch.air", fields.get(SetupField.AIR), "%")),
+                                InputFields.named("batch.air", fields.get(SetupField.AIR), "%"),
+                                InputFields.named(
+                                        "batch.serving-at", fields.get(SetupField.SERVING), "°C")),
                         InputFields.heading("batch.store"),
                         flow(
                                 InputFields.named(

@@ -2,6 +2,7 @@ package coldwright.desk.batch;
 
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeIntent;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchModel;
@@ -35,6 +36,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final CheckBox together = new CheckBox(Messages.of("batch.together"));
     private final Label state = TextControls.label("", "brew-fault");
     private final FreezingSetupView means = new FreezingSetupView(this::changed);
+    private final RecipeIntentView intent = new RecipeIntentView(this::changed);
     private final InvalidationListener listener = value -> refresh();
     private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
     private BatchModel batch;
@@ -71,6 +73,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         getChildren()
                 .addAll(
                         name,
+                        intent,
                         lines,
                         words,
                         scale,
@@ -115,6 +118,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
             InputFields.put(
                     servings, TypedAmount.number(Math.round(10 * grams / SERVING_G) / 10.0));
         }
+        intent.show(recipe.intent());
         means.show(recipe.setup());
         showing = false;
         boolean wrong = all.stream().anyMatch(line -> line.fault().isPresent());
@@ -131,6 +135,10 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
 
     private void changed(String place, FreezingSetup now) {
         batch.change(place, batch.recipe().get().by(now));
+    }
+
+    private void changed(String place, RecipeIntent now) {
+        batch.change(place, batch.recipe().get().meant(now));
     }
 
     private void own(String ownName, String parts) {

@@ -1,6 +1,6 @@
 package coldwright.science.diagnosis;
 
-import coldwright.science.plan.Fault;
+import coldwright.science.plan.BatchFault;
 import coldwright.words.Phrase;
 
 /**
@@ -13,7 +13,7 @@ import coldwright.words.Phrase;
  * @param remedy what to do by hand; a plan gives the amounts
  */
 public record Cause(
-        Fault kind, Phrase reason, double steps, double sharePercent, Phrase remedy) {
+        BatchFault kind, Phrase reason, double steps, double sharePercent, Phrase remedy) {
     /** The cause in a few words. */
     public String what() {
         return kind.phrase().english();

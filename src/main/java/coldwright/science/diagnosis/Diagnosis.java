@@ -1,15 +1,19 @@
 package coldwright.science.diagnosis;
 
 import coldwright.science.plan.BatchState;
-import coldwright.science.plan.Fault;
+import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.FaultSentences;
 import coldwright.science.plan.Faults;
 import coldwright.science.plan.FoundFault;
+
+import coldwright.words.Phrase;
+import coldwright.words.Words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Causes of a symptom, ranked.
@@ -47,7 +51,7 @@ public final class Diagnosis {
     public static List<Cause> of(BatchState state, Symptom symptom) {
         List<Cause> causes = new ArrayList<>();
         double all = 0;
-        for (Map.Entry<Fault, Double> suspect : symptom.causes().entrySet()) {
+        for (Map.Entry<BatchFault, Double> suspect : symptom.causes().entrySet()) {
             FoundFault found = Faults.measure(suspect.getKey(), state);
             if (found.unweighted() > 0) {
                 Cause cause = cause(found, state, suspect.getValue() * found.unweighted());
@@ -94,6 +98,40 @@ public final class Diagnosis {
                                         FaultSentences.what(found),
                                         cause(found, state, found.steps())))
                 .toList();
+    }
+
+    /**
+     * The batch judged so that a symptom must become less: where no cause of it is beyond its range,
+     * the first one that a recipe can change must move by a step.
+     *
+     * @param state the batch as it is judged
+     * @param symptom what was tasted
+     * @return the state to plan for
+     */
+    public static BatchState eased(BatchState state, Symptom symptom) {
+        boolean told =
+                Faults.of(state).stream()
+                        .anyMatch(found -> symptom.causes().containsKey(found.fault()));
+        return told
+                ? state
+                : symptom.causes().keySet().stream()
+                        .filter(BatchFault::inRecipe)
+                        .max(Comparator.comparingDouble(symptom.causes()::get))
+                        .map(fault -> fault.eased(state))
+                        .orElse(state);
+    }
+
+    /**
+     * Faults of making that may be behind a symptom too, which no figure shows.
+     *
+     * @param symptom what was tasted
+     * @return a sentence; empty if there is none
+     */
+    public static Optional<Phrase> byHand(Symptom symptom) {
+        String key = "by-hand." + symptom.name();
+        return Words.of("science.plan").has(key)
+                ? Optional.of(Phrase.of("science.plan", key))
+                : Optional.empty();
     }
 
     private static Cause cause(FoundFault found, BatchState state, double steps) {

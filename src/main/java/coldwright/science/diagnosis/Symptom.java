@@ -1,6 +1,6 @@
 package coldwright.science.diagnosis;
 
-import coldwright.science.plan.Fault;
+import coldwright.science.plan.BatchFault;
 
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -15,56 +15,56 @@ import java.util.stream.Collectors;
 public enum Symptom {
     ICY(
             Map.of(
-                    Fault.COARSE_CRYSTALS,
+                    BatchFault.COARSE_CRYSTALS,
                     1.0,
-                    Fault.STORAGE,
+                    BatchFault.STORAGE,
                     1.0,
-                    Fault.MUCH_ICE,
+                    BatchFault.MUCH_ICE,
                     0.5,
-                    Fault.FEW_SOLIDS,
+                    BatchFault.FEW_SOLIDS,
                     0.7,
-                    Fault.NO_STABILISER,
+                    BatchFault.NO_STABILISER,
                     0.4)),
-    HARD(Map.of(Fault.MUCH_ICE, 1.0, Fault.FEW_SOLIDS, 0.3)),
+    HARD(Map.of(BatchFault.MUCH_ICE, 1.0, BatchFault.FEW_SOLIDS, 0.3)),
     WILL_NOT_FREEZE(
-            Map.of(Fault.SMALL_BATH, 1.0, Fault.LOW_FREEZING_POINT, 1.0, Fault.LITTLE_ICE, 1.0)),
-    TOO_SOFT(Map.of(Fault.LITTLE_ICE, 1.0, Fault.NO_STABILISER, 0.3)),
-    BUTTERY(Map.of(Fault.MUCH_FAT, 1.0)),
-    SANDY(Map.of(Fault.MUCH_LACTOSE, 1.0)),
+            Map.of(BatchFault.SMALL_BATH, 1.0, BatchFault.LOW_FREEZING_POINT, 1.0, BatchFault.LITTLE_ICE, 1.0)),
+    TOO_SOFT(Map.of(BatchFault.LITTLE_ICE, 1.0, BatchFault.NO_STABILISER, 0.3)),
+    BUTTERY(Map.of(BatchFault.MUCH_FAT, 1.0)),
+    SANDY(Map.of(BatchFault.MUCH_LACTOSE, 1.0)),
     WEAK(
             Map.of(
-                    Fault.FEW_SOLIDS,
+                    BatchFault.FEW_SOLIDS,
                     1.0,
-                    Fault.LITTLE_MSNF,
+                    BatchFault.LITTLE_MSNF,
                     0.5,
-                    Fault.NO_STABILISER,
+                    BatchFault.NO_STABILISER,
                     0.5,
-                    Fault.MUCH_AIR,
+                    BatchFault.MUCH_AIR,
                     0.8)),
-    GUMMY(Map.of(Fault.MUCH_STABILISER, 1.0, Fault.MUCH_STARCH, 0.8, Fault.MANY_SOLIDS, 0.5)),
-    TOO_SWEET(Map.of(Fault.MUCH_SWEETNESS, 1.0, Fault.MUCH_SUGARS, 0.5)),
-    DULL(Map.of(Fault.LITTLE_SWEETNESS, 1.0, Fault.LITTLE_FAT, 0.4)),
-    TOO_SALTY(Map.of(Fault.MUCH_SALT, 1.0)),
-    TOO_SOUR(Map.of(Fault.MUCH_ACID, 1.0)),
-    TOO_STRONG(Map.of(Fault.MUCH_ALCOHOL, 1.0)),
-    POWDERY(Map.of(Fault.MUCH_MSNF, 1.0)),
-    MELTS_FAST(Map.of(Fault.LITTLE_ICE, 0.7, Fault.NO_STABILISER, 0.6, Fault.LITTLE_FAT, 0.5)),
-    SHRINKS(Map.of(Fault.MUCH_AIR, 1.0, Fault.LITTLE_MSNF, 0.6, Fault.NO_STABILISER, 0.3)),
+    GUMMY(Map.of(BatchFault.MUCH_STABILISER, 1.0, BatchFault.MUCH_STARCH, 0.8, BatchFault.MANY_SOLIDS, 0.5)),
+    TOO_SWEET(Map.of(BatchFault.MUCH_SWEETNESS, 1.0, BatchFault.MUCH_SUGARS, 0.5)),
+    DULL(Map.of(BatchFault.LITTLE_SWEETNESS, 1.0, BatchFault.LITTLE_FAT, 0.4)),
+    TOO_SALTY(Map.of(BatchFault.MUCH_SALT, 1.0)),
+    TOO_SOUR(Map.of(BatchFault.MUCH_ACID, 1.0)),
+    TOO_STRONG(Map.of(BatchFault.MUCH_ALCOHOL, 1.0)),
+    POWDERY(Map.of(BatchFault.MUCH_MSNF, 1.0)),
+    MELTS_FAST(Map.of(BatchFault.LITTLE_ICE, 0.7, BatchFault.NO_STABILISER, 0.6, BatchFault.LITTLE_FAT, 0.5)),
+    SHRINKS(Map.of(BatchFault.MUCH_AIR, 1.0, BatchFault.LITTLE_MSNF, 0.6, BatchFault.NO_STABILISER, 0.3)),
     /** It doesn't suit who is to eat it. */
-    OFF_DIET(Map.of(Fault.OFF_DIET, 1.0));
+    OFF_DIET(Map.of(BatchFault.OFF_DIET, 1.0));
 
-    private final Map<Fault, Double> causes = new EnumMap<>(Fault.class);
+    private final Map<BatchFault, Double> causes = new EnumMap<>(BatchFault.class);
 
-    Symptom(Map<Fault, Double> causes) {
+    Symptom(Map<BatchFault, Double> causes) {
         this.causes.putAll(causes);
     }
 
-    Map<Fault, Double> causes() {
+    Map<BatchFault, Double> causes() {
         return causes;
     }
 
     /** The symptom that a fault causes most. */
-    static Symptom of(Fault fault) {
+    static Symptom of(BatchFault fault) {
         return Arrays.stream(values())
                 .filter(one -> one.causes.containsKey(fault))
                 .reduce((a, b) -> b.causes.get(fault) > a.causes.get(fault) ? b : a)

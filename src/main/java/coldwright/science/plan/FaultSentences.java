@@ -92,24 +92,30 @@ public final class FaultSentences {
 
     private static Phrase measured(FoundFault found, BatchState state) {
         StyleRange range = found.range();
-        Phrase value = value(found.fault().quantity(), found.value(), state);
+        double scale = scale(found.fault().quantity());
+        Phrase value = value(found.fault().quantity(), scale * found.value(), state);
         Phrase measured =
                 found.fault().above()
                         ? phrase(
                                 "at-most",
                                 value,
-                                range.most(),
+                                scale * range.most(),
                                 state.style().phrase(),
                                 range.sourcePhrase())
                         : phrase(
                                 "at-least",
                                 value,
-                                range.least(),
+                                scale * range.least(),
                                 state.style().phrase(),
                                 range.sourcePhrase());
         return brought(found.fault().quantity(), state)
                 .map(by -> phrase("brought", measured, by))
                 .orElse(measured);
+    }
+
+    /** Sweetness is shown as sweetening power (POD), g of sucrose per 1000 g. */
+    static double scale(Quantity quantity) {
+        return quantity == Quantity.SWEETNESS ? 10 : 1;
     }
 
     /** A quantity with its value and unit. */

@@ -42,7 +42,7 @@ public final class Faults {
      */
     public static List<FoundFault> of(BatchState state) {
         List<FoundFault> found = new ArrayList<>();
-        for (Fault fault : Fault.values()) {
+        for (BatchFault fault : BatchFault.values()) {
             FoundFault one = measure(fault, state);
             if (one.worthTelling()) {
                 found.add(one);
@@ -68,7 +68,7 @@ public final class Faults {
      * @param state the batch
      * @return its value and range; no steps if it is as usual
      */
-    public static FoundFault measure(Fault fault, BatchState state) {
+    public static FoundFault measure(BatchFault fault, BatchState state) {
         return switch (fault) {
             case SMALL_BATH -> smallBath(state);
             case OFF_DIET -> offDiet(state);
@@ -78,13 +78,13 @@ public final class Faults {
         };
     }
 
-    private static FoundFault measured(Fault fault, BatchState state) {
+    private static FoundFault measured(BatchFault fault, BatchState state) {
         Quantity quantity = fault.quantity();
         StyleRange range = state.range(quantity);
         double value = state.of(quantity);
         double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
         double steps = fault.weight() * Math.max(0, beyond) / quantity.step();
-        boolean impossible = fault == Fault.LOW_FREEZING_POINT && steps > 0;
+        boolean impossible = fault == BatchFault.LOW_FREEZING_POINT && steps > 0;
         return new FoundFault(fault, value, range, steps + (impossible ? IMPOSSIBLE_STEPS : 0));
     }
 
@@ -93,7 +93,7 @@ public final class Faults {
                 !state.frozen().freezes() && state.of(Quantity.ICE_IN_THE_COLD) >= CHURNED.least();
         double least = state.frozen().leastIceG();
         return new FoundFault(
-                Fault.SMALL_BATH,
+                BatchFault.SMALL_BATH,
                 state.making().iceG(),
                 new StyleRange(least, Double.POSITIVE_INFINITY, "bath"),
                 small ? IMPOSSIBLE_STEPS : 0);
@@ -106,7 +106,7 @@ public final class Faults {
                         * state.diet().excludedFrom(batch).stream().mapToDouble(batch::massG).sum()
                         / batch.massG();
         return new FoundFault(
-                Fault.OFF_DIET,
+                BatchFault.OFF_DIET,
                 percent,
                 new StyleRange(0, 0, "diet"),
                 percent > 0 ? IMPOSSIBLE_STEPS : 0);
@@ -115,7 +115,7 @@ public final class Faults {
     private static FoundFault crystals(BatchState state) {
         double now = eatenUm(state).map(Band::middle).orElse(0.0);
         double own = state.frozen().steadyUm().map(one -> Math.min(one.middle(), now)).orElse(now);
-        return felt(Fault.COARSE_CRYSTALS, own, SMOOTH, state);
+        return felt(BatchFault.COARSE_CRYSTALS, own, SMOOTH, state);
     }
 
     /** Crystal growth beyond that of the same time in a steady freezer. */
@@ -123,7 +123,7 @@ public final class Faults {
         double now = eatenUm(state).map(Band::middle).orElse(0.0);
         double steady = state.frozen().steadyUm().map(Band::middle).orElse(now);
         return felt(
-                Fault.STORAGE,
+                BatchFault.STORAGE,
                 now,
                 new StyleRange(0, Math.max(steady, SMOOTH.most()), "steady"),
                 state);
@@ -136,7 +136,7 @@ public final class Faults {
                 : state.frozen().crystalsUm();
     }
 
-    private static FoundFault felt(Fault fault, double um, StyleRange range, BatchState state) {
+    private static FoundFault felt(BatchFault fault, double um, StyleRange range, BatchState state) {
         boolean counts = state.style().smooth() && state.frozen().freezes();
         return new FoundFault(
                 fault, um, range, counts ? fault.weight() * range.beyond(um) / CRYSTAL_STEP_UM : 0);

@@ -10,7 +10,7 @@ import coldwright.science.style.StyleRange;
  * @param range the usual range of the style, with its source
  * @param steps how grave: steps beyond the range times the fault's weight
  */
-public record FoundFault(Fault fault, double value, StyleRange range, double steps) {
+public record FoundFault(BatchFault fault, double value, StyleRange range, double steps) {
     /** From here on a fault is worth a sentence, steps. */
     public static final double WORTH_TELLING_STEPS = 0.25;
 

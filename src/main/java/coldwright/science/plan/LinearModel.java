@@ -141,7 +141,7 @@ final class LinearModel {
      * @param margin how far inside a resolved quantity must be, in steps
      * @param mostMoved the most that may be moved, as a share of the batch
      */
-    Rows rows(Set<Fault> required, double margin, double mostMoved) {
+    Rows rows(Set<BatchFault> required, double margin, double mostMoved) {
         List<double[]> a = new ArrayList<>();
         List<Double> b = new ArrayList<>();
         for (Quantity quantity : JUDGED) {
@@ -207,7 +207,7 @@ final class LinearModel {
     }
 
     /** Whether any lever moves the quantity of a fault the right way at all. */
-    boolean moves(Fault fault) {
+    boolean moves(BatchFault fault) {
         List<double[]> a = new ArrayList<>();
         add(
                 a,

@@ -39,7 +39,7 @@ final class MixPlanner {
     /** What rounding to the scales may add to a limit of taste, steps. */
     private static final double ROUNDING_STEPS = 0.02;
 
-    private final Map<Fault, Double> allowed = new EnumMap<>(Fault.class);
+    private final Map<BatchFault, Double> allowed = new EnumMap<>(BatchFault.class);
     private final List<AmountChange> cleared;
     private final BatchState base;
     private final LinearModel model;
@@ -82,7 +82,7 @@ final class MixPlanner {
 
     /** The plan that resolves the hardest faults, and as many of the others as go together. */
     Found find() {
-        Set<Fault> all = EnumSet.noneOf(Fault.class);
+        Set<BatchFault> all = EnumSet.noneOf(BatchFault.class);
         Faults.of(base).stream()
                 .map(FoundFault::fault)
                 .filter(fault -> fault.quantity() != null && !fault.ofMaking())
@@ -94,8 +94,8 @@ final class MixPlanner {
         if (whole.isPresent()) {
             return whole.get();
         }
-        Set<Fault> required = EnumSet.noneOf(Fault.class);
-        Map<Fault, Plan.Why> left = new EnumMap<>(Fault.class);
+        Set<BatchFault> required = EnumSet.noneOf(BatchFault.class);
+        Map<BatchFault, Plan.Why> left = new EnumMap<>(BatchFault.class);
         Found best = null;
         for (FoundFault one : Faults.of(base)) {
             if (!all.contains(one.fault())) {
@@ -118,7 +118,7 @@ final class MixPlanner {
                 : found(best.changes(), best.after(), left);
     }
 
-    private Found found(List<AmountChange> changes, BatchState after, Map<Fault, Plan.Why> why) {
+    private Found found(List<AmountChange> changes, BatchState after, Map<BatchFault, Plan.Why> why) {
         List<Plan.Left> left = new ArrayList<>();
         for (FoundFault one : Faults.of(after)) {
             if (!one.fault().ofMaking()) {
@@ -127,7 +127,7 @@ final class MixPlanner {
                                 one,
                                 why.getOrDefault(
                                         one.fault(),
-                                        one.fault() == Fault.OFF_DIET
+                                        one.fault() == BatchFault.OFF_DIET
                                                 ? Plan.Why.ANOTHER_RECIPE
                                                 : Plan.Why.LIMITS)));
             }
@@ -143,11 +143,11 @@ final class MixPlanner {
                 .toList();
     }
 
-    private static boolean resolved(Fault fault, BatchState after) {
+    private static boolean resolved(BatchFault fault, BatchState after) {
         return Faults.of(after).stream().noneMatch(one -> one.fault() == fault);
     }
 
-    private Optional<Found> verified(Set<Fault> required, Map<Fault, Plan.Why> left) {
+    private Optional<Found> verified(Set<BatchFault> required, Map<BatchFault, Plan.Why> left) {
         for (double margin : MARGINS) {
             LinearModel.Rows rows = model.rows(required, margin, MOST_AIMED);
             for (boolean three : new boolean[] {false, true}) {
@@ -171,7 +171,7 @@ final class MixPlanner {
     /**
      * Whether the required faults are gone, none is new or worse, and no limit of taste crossed.
      */
-    private boolean holds(Set<Fault> required, BatchState after) {
+    private boolean holds(Set<BatchFault> required, BatchState after) {
         for (FoundFault one : Faults.of(after)) {
             double was = allowed.getOrDefault(one.fault(), 0.0);
             if (required.contains(one.fault()) || one.steps() > was + NO_WORSE) {
@@ -187,8 +187,8 @@ final class MixPlanner {
     }
 
     /** Why nothing resolves a fault, even alone. */
-    private Plan.Why why(Fault fault) {
-        Set<Fault> alone = EnumSet.of(fault);
+    private Plan.Why why(BatchFault fault) {
+        Set<BatchFault> alone = EnumSet.of(fault);
         LinearModel.Rows free = model.rows(alone, 0, 10);
         boolean far =
                 !ChangeCandidates.of(model, free, false).isEmpty()

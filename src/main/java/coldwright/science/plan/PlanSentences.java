@@ -4,7 +4,6 @@ import static coldwright.science.plan.FaultSentences.phrase;
 
 import coldwright.science.Band;
 import coldwright.science.mix.Allergen;
-import coldwright.science.sensory.AntiFreezingPower;
 import coldwright.science.style.DietRules;
 import coldwright.science.style.Quantity;
 import coldwright.words.Phrase;
@@ -81,7 +80,8 @@ public final class PlanSentences {
             double was = before.of(quantity);
             double is = after.of(quantity);
             if (shown && Math.abs(is - was) >= NOTABLE_STEPS * quantity.step()) {
-                effects.add(phrase("effect." + quantity.name(), was, is));
+                double scale = FaultSentences.scale(quantity);
+                effects.add(phrase("effect." + quantity.name(), scale * was, scale * is));
             }
         }
         double wasC = before.curve().initialFreezingPointC();
@@ -91,8 +91,8 @@ public final class PlanSentences {
             effects.add(
                     phrase(
                             "effect.pac",
-                            AntiFreezingPower.per100g(before.pieces().mix()),
-                            AntiFreezingPower.per100g(after.pieces().mix())));
+                            before.pieces().mix().pac(),
+                            after.pieces().mix().pac()));
         }
         crystals(before.frozen().crystalsUm(), after.frozen().crystalsUm()).ifPresent(effects::add);
         return effects;

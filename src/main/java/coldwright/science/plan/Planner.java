@@ -36,7 +36,7 @@ public final class Planner {
 
     private final BatchState start;
     private final Kitchen kitchen;
-    private final Map<Fault, Double> faults = new EnumMap<>(Fault.class);
+    private final Map<BatchFault, Double> faults = new EnumMap<>(BatchFault.class);
     private final List<Plan> plans = new ArrayList<>();
 
     private Planner(BatchState start, Kitchen kitchen) {
@@ -193,7 +193,7 @@ public final class Planner {
             boolean smooth =
                     other.frozen().freezes()
                             && Faults.of(other).stream()
-                                    .noneMatch(one -> one.fault() == Fault.COARSE_CRYSTALS);
+                                    .noneMatch(one -> one.fault() == BatchFault.COARSE_CRYSTALS);
             if (smooth && skipped++ == skip) {
                 return other;
             }
@@ -211,7 +211,7 @@ public final class Planner {
 
     /** Another serving temperature, method or style. */
     private Optional<Plan> otherWay(BatchState made) {
-        boolean ice = faults.containsKey(Fault.MUCH_ICE) || faults.containsKey(Fault.LITTLE_ICE);
+        boolean ice = faults.containsKey(BatchFault.MUCH_ICE) || faults.containsKey(BatchFault.LITTLE_ICE);
         if (ice) {
             Optional<Making> served = served(made);
             if (served.isPresent()) {
@@ -225,7 +225,7 @@ public final class Planner {
                 }
             }
         }
-        if (faults.containsKey(Fault.COARSE_CRYSTALS)) {
+        if (faults.containsKey(BatchFault.COARSE_CRYSTALS)) {
             BatchState other = making(start, 1);
             if (!other.making().equals(start.making()) && !other.making().equals(made.making())) {
                 return Optional.of(

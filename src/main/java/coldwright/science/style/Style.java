@@ -16,6 +16,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -106,6 +107,17 @@ public enum Style implements Worded {
     /** {@return how it is eaten} */
     public Eaten eaten() {
         return eaten;
+    }
+
+    /** {@return the names by law that it claims, of which a batch may bear some} */
+    public Set<String> claims() {
+        return switch (this) {
+            case CUSTARD -> Set.of("frozen custard", "ice cream", "Cremeeis");
+            case ICE_CREAM, ADULT -> Set.of("ice cream", "dairy ice cream", "Eiscreme", "Rahmeis");
+            case MILK_ICE, FROZEN_YOGURT, SOFT_SERVE, LOW_SUGAR -> Set.of("ice cream", "Milcheis");
+            case SORBET, GRANITA, LOLLY -> Set.of("water ice", "Sorbet", "Fruchteis", "Wassereis");
+            case SHERBET, VEGAN -> Set.of();
+        };
     }
 
     /** {@return whether its crystals must be too small to be felt} */

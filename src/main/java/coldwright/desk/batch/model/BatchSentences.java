@@ -101,6 +101,11 @@ public final class BatchSentences {
                 .toList();
     }
 
+    /** The style and the diet that a batch is judged by, and its pieces, in a sentence. */
+    public static String judged(BatchAnalysis all) {
+        return all.judged().stream().map(BatchSentences::sentence).collect(Collectors.joining(" "));
+    }
+
     /** A finding in sentences: what to expect, why, and its fix. */
     public static List<String> finding(Finding finding) {
         return Stream.of(

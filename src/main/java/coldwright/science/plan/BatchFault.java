@@ -1,13 +1,14 @@
 package coldwright.science.plan;
 
 import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleRange;
 import coldwright.words.Worded;
 
 /**
  * A kind of fault. Its weight ranks unlike faults against each other (judgement): what can't be
  * eaten or made first, what is only less good last.
  */
-public enum Fault implements Worded {
+public enum BatchFault implements Worded {
     /** The bath hasn't enough ice and salt to freeze it. */
     SMALL_BATH(null, false, 1),
     /** Its freezing point is too low for the cold that freezes it. */
@@ -42,7 +43,7 @@ public enum Fault implements Worded {
     private final boolean above;
     private final double weight;
 
-    Fault(Quantity quantity, boolean above, double weight) {
+    BatchFault(Quantity quantity, boolean above, double weight) {
         this.quantity = quantity;
         this.above = above;
         this.weight = weight;
@@ -60,6 +61,35 @@ public enum Fault implements Worded {
 
     double weight() {
         return weight;
+    }
+
+    /**
+     * Whether an ingredient can resolve it.
+     *
+     * @return true if a quantity of the mix decides
+     */
+    public boolean inRecipe() {
+        return quantity != null && !ofMaking();
+    }
+
+    /**
+     * A batch judged so that its quantity must move by a step, away from this fault.
+     *
+     * @param state the batch
+     * @return the state to plan for
+     */
+    public BatchState eased(BatchState state) {
+        double value = state.of(quantity);
+        StyleRange range = state.range(quantity);
+        return above
+                ? state.wanting(
+                        quantity,
+                        Math.min(range.least(), value - quantity.step()),
+                        value - quantity.step())
+                : state.wanting(
+                        quantity,
+                        value + quantity.step(),
+                        Math.max(range.most(), value + quantity.step()));
     }
 
     /** Whether only the making can resolve it, never an ingredient. */
