@@ -9,7 +9,9 @@ import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
+import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.NameVerdict;
 import coldwright.text.DisplayText;
 import coldwright.words.Words;
@@ -57,7 +59,22 @@ public final class BatchAnalysisText {
     /** Lines of text for a balance: amounts, shares, and targets that can't be met. */
     public static String of(Balanced found) {
         BatchAnalysisText text = new BatchAnalysisText();
-        text.amounts(found.mix(), new BatchReport(ReportFacts.composition(found.mix())));
+        Mix mix = found.mix();
+        Recipe plain = Recipe.of("", FreezingSetup.TUB, List.of());
+        boolean wet = mix.waterPercent() > 0;
+        BatchReport report =
+                new BatchReport(
+                        wet
+                                ? ReportFacts.quick(
+                                        plain, mix, mix.freezingCurve(), Sweetness.of(mix))
+                                : ReportFacts.composition(mix));
+        text.amounts(mix, report);
+        report.sentences(
+                        "initial_freezing_point_c",
+                        "ice_percent_of_water_at_minus_12_c",
+                        "sweetness_percent_of_sucrose_solution",
+                        BatchReport.PAC)
+                .forEach(text::say);
         text.heading(found.met() ? "met" : "not-met");
         found.shortfalls().forEach(one -> text.bullet(one.phrase().shown()));
         if (!found.met() && !found.atLimit().isEmpty()) {
@@ -130,7 +147,8 @@ public final class BatchAnalysisText {
 
     private void amounts(Mix mix, BatchReport report) {
         for (Amount amount : mix.amounts()) {
-            line("%10.1f g  %s", amount.massG(), amount.ingredient().name());
+            double g = ScaleRounding.roundedG(amount.massG());
+            line(g < 100 ? "%10.1f g  %s" : "%8.0f   g  %s", g, amount.ingredient().name());
         }
         say(
                 SHARES.stream()

@@ -52,10 +52,9 @@ public final class BatchBalance {
                     balance = balance.using(new Choice(one, line.leastG(), line.mostG()));
                 }
             }
-            for (Target target : batch.targets()) {
-                balance = balance.aiming(target.value(), target.trait());
-            }
-            return within(askedPercent(batch), balance);
+            return within(
+                    askedPercent(batch),
+                    new Balance(balance.totalG(), balance.choices(), batch.targets()));
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(e.getMessage());
         }

@@ -233,11 +233,11 @@ public record Recipe(
     /**
      * Scales the recipe to a new mass, g.
      *
-     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds a tonne
+     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds ten tonnes
      */
     public Recipe weighing(double newMassG) {
         double now = massG();
-        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e6)) {
+        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e7)) {
             throw Fault.in("scale");
         }
         return times(newMassG / now);

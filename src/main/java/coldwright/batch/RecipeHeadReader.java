@@ -146,12 +146,14 @@ final class RecipeHeadReader {
     private static List<Target> targetsOf(String value) {
         List<Target> targets = new ArrayList<>();
         for (String part : value.split(",", -1)) {
-            String words = part.strip();
+            String said = part.strip();
+            boolean must = said.endsWith(" must");
+            String words = said.replaceFirst(" (must|prefer)$", "");
             int cut = firstOfValue(words);
             String trait = words.substring(0, cut).strip();
             TypedQuantity amount =
                     TypedQuantity.of(trait.isEmpty() ? "target" : trait, words.substring(cut));
-            targets.add(new Target(Trait.named(trait), amount.value()));
+            targets.add(new Target(Trait.named(trait), amount.value(), must));
         }
         return List.copyOf(targets);
     }

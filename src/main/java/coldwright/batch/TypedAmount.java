@@ -18,7 +18,7 @@ public record TypedAmount(double count, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([0-9]*\\.?[0-9]*)\\s*(?:([0-9]+)\\s*/\\s*([0-9]+))?\\s*([a-z ]*)");
 
-    private static final double MOST_G = 1e6;
+    private static final double MOST_G = 1e7;
 
     /**
      * Parses an amount.
@@ -59,7 +59,7 @@ public record TypedAmount(double count, String unit) {
      * The mass in grams.
      *
      * @param ingredient the ingredient; spoons and cups need its density
-     * @return g, 0 to a tonne
+     * @return g, 0 to ten tonnes
      * @throws IllegalArgumentException if the unit is unknown, or the ingredient must be weighed
      */
     public double grams(Ingredient ingredient) {

@@ -27,7 +27,7 @@ public enum Symptom {
                     0.4)),
     HARD(Map.of(BatchFault.MUCH_ICE, 1.0, BatchFault.FEW_SOLIDS, 0.3)),
     WILL_NOT_FREEZE(
-            Map.of(BatchFault.SMALL_BATH, 1.0, BatchFault.LOW_FREEZING_POINT, 1.0, BatchFault.LITTLE_ICE, 1.0)),
+            Map.of(BatchFault.SMALL_BATH, 1.0, BatchFault.LOW_FREEZING_POINT, 1.0, BatchFault.LITTLE_ICE, 0.9)),
     TOO_SOFT(Map.of(BatchFault.LITTLE_ICE, 1.0, BatchFault.NO_STABILISER, 0.3)),
     BUTTERY(Map.of(BatchFault.MUCH_FAT, 1.0)),
     SANDY(Map.of(BatchFault.MUCH_LACTOSE, 1.0)),

@@ -1,5 +1,6 @@
 package coldwright.science.plan;
 
+import coldwright.science.Band;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
@@ -11,6 +12,7 @@ import coldwright.science.style.StyleRange;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A batch as it is judged: what is in it, what it is meant to be, what it must not contain, and
@@ -129,6 +131,11 @@ public record BatchState(
         return new BatchState(pieces, other, diet, served, frozen, curve, wanted);
     }
 
+    /** What is eaten at once has the crystals that it was drawn with. */
+    private Optional<Band> eatenUm() {
+        return style.eaten() == Style.Eaten.AT_ONCE ? frozen.drawnUm() : frozen.crystalsUm();
+    }
+
     /**
      * Its value of a quantity.
      *
@@ -142,6 +149,7 @@ public record BatchState(
             case ICE_IN_THE_COLD -> curve.icePercentAt(frozen.coldC());
             case OVERRUN -> making.overrunPercent();
             case SERVING -> making.servingC();
+            case CRYSTALS -> eatenUm().map(Band::middle).orElse(0.0);
             default -> quantity.of(mix);
         };
     }

@@ -135,7 +135,7 @@ public final class FaultSentences {
                     shares.merge(one.ingredient(), one.sharePercent(), Double::sum);
                 }
             }
-            case OVERRUN, SERVING, LACTOSE -> {}
+            case OVERRUN, SERVING, CRYSTALS, LACTOSE -> {}
             default -> {
                 double all = quantity.of(mix) * mix.massG();
                 for (Amount amount : mix.amounts()) {

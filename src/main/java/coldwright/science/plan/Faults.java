@@ -11,7 +11,6 @@ import coldwright.science.style.StyleRange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** The faults of a batch, judged against its own style. */
 public final class Faults {
@@ -22,9 +21,6 @@ public final class Faults {
     private static final StyleRange SMOOTH = new StyleRange(0, Texture.SMOOTH.upToUm(), "smooth");
     private static final StyleRange DISSOLVED =
             new StyleRange(Double.NEGATIVE_INFINITY, 0, "lactose");
-
-    /** One step of crystal size, µm; judgement. */
-    private static final double CRYSTAL_STEP_UM = 15;
 
     /** Below this many days in store lactose and missing stabiliser don't show; judgement. */
     private static final double SHORT_DAYS = 3;
@@ -56,6 +52,7 @@ public final class Faults {
     static StyleRange range(Quantity quantity, Style style) {
         return switch (quantity) {
             case ICE_IN_THE_COLD -> CHURNED;
+            case CRYSTALS -> SMOOTH;
             case LACTOSE -> style.keptDays() > SHORT_DAYS ? DISSOLVED : style.range(quantity);
             default -> style.range(quantity);
         };
@@ -113,32 +110,23 @@ public final class Faults {
     }
 
     private static FoundFault crystals(BatchState state) {
-        double now = eatenUm(state).map(Band::middle).orElse(0.0);
+        double now = state.of(Quantity.CRYSTALS);
         double own = state.frozen().steadyUm().map(one -> Math.min(one.middle(), now)).orElse(now);
-        return felt(BatchFault.COARSE_CRYSTALS, own, SMOOTH, state);
+        return felt(BatchFault.COARSE_CRYSTALS, own, state.range(Quantity.CRYSTALS), state);
     }
 
     /** Crystal growth beyond that of the same time in a steady freezer. */
     private static FoundFault storage(BatchState state) {
-        double now = eatenUm(state).map(Band::middle).orElse(0.0);
+        double now = state.of(Quantity.CRYSTALS);
         double steady = state.frozen().steadyUm().map(Band::middle).orElse(now);
-        return felt(
-                BatchFault.STORAGE,
-                now,
-                new StyleRange(0, Math.max(steady, SMOOTH.most()), "steady"),
-                state);
+        double most = Math.max(steady, state.range(Quantity.CRYSTALS).most());
+        return felt(BatchFault.STORAGE, now, new StyleRange(0, most, "steady"), state);
     }
 
-    /** What is eaten at once has the crystals that it was drawn with. */
-    private static Optional<Band> eatenUm(BatchState state) {
-        return state.style().eaten() == Style.Eaten.AT_ONCE
-                ? state.frozen().drawnUm()
-                : state.frozen().crystalsUm();
-    }
-
-    private static FoundFault felt(BatchFault fault, double um, StyleRange range, BatchState state) {
+    private static FoundFault felt(
+            BatchFault fault, double um, StyleRange range, BatchState state) {
         boolean counts = state.style().smooth() && state.frozen().freezes();
-        return new FoundFault(
-                fault, um, range, counts ? fault.weight() * range.beyond(um) / CRYSTAL_STEP_UM : 0);
+        double steps = fault.weight() * range.beyond(um) / Quantity.CRYSTALS.step();
+        return new FoundFault(fault, um, range, counts ? steps : 0);
     }
 }

@@ -178,6 +178,9 @@ final class LinearModel {
      * first thing that is tasted.
      */
     private StyleRange kept(Quantity quantity, StyleRange range, double value) {
+        if (state.wanted().containsKey(quantity)) {
+            return range;
+        }
         double step = quantity.step();
         double middle = (range.least() + range.most()) / 2;
         boolean lessSugar = state.diet().rules().contains(DietRules.Rule.LESS_SUGAR);

@@ -76,6 +76,7 @@ public final class PlanSentences {
                     quantity != Quantity.LACTOSE
                             && quantity != Quantity.SERVING
                             && quantity != Quantity.OVERRUN
+                            && quantity != Quantity.CRYSTALS
                             && quantity != Quantity.ICE_IN_THE_COLD;
             double was = before.of(quantity);
             double is = after.of(quantity);

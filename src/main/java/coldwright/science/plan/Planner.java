@@ -192,8 +192,7 @@ public final class Planner {
             BatchState other = refrozen(state, state.making().by(method));
             boolean smooth =
                     other.frozen().freezes()
-                            && Faults.of(other).stream()
-                                    .noneMatch(one -> one.fault() == BatchFault.COARSE_CRYSTALS);
+                            && Faults.measure(BatchFault.COARSE_CRYSTALS, other).steps() == 0;
             if (smooth && skipped++ == skip) {
                 return other;
             }

@@ -50,6 +50,8 @@ public enum Quantity implements Worded {
     ICE_IN_THE_COLD(15, null),
     /** Overrun, %. */
     OVERRUN(25, null),
+    /** Mean size of the crystals as they are eaten, µm; 0 if there are none. */
+    CRYSTALS(15, null),
     /** Serving temperature, °C. */
     SERVING(3, null);
 

@@ -3,8 +3,11 @@ package coldwright.science.balance;
 import static coldwright.science.mix.Amount.grams;
 import static coldwright.science.mix.Shelf.CREAM_35;
 import static coldwright.science.mix.Shelf.GLUCOSE;
+import static coldwright.science.mix.Shelf.HONEY;
 import static coldwright.science.mix.Shelf.ORANGE_JUICE;
 import static coldwright.science.mix.Shelf.RUM_40;
+import static coldwright.science.mix.Shelf.SALT;
+import static coldwright.science.mix.Shelf.SKIM_MILK_POWDER;
 import static coldwright.science.mix.Shelf.SUCROSE;
 import static coldwright.science.mix.Shelf.WATER;
 import static coldwright.science.mix.Shelf.WHOLE_MILK;
@@ -15,6 +18,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.sensory.Firmness;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,18 +37,18 @@ class SmallestChangeTest {
     @Test
     void mendsABrickAndEveryMendGrantsTheWish() {
         Wish wish = Wish.scoopableAt(-12);
-        List<BatchFix> mends = SmallestChange.ranked(BRICK, wish, List.of(GLUCOSE, RUM_40));
+        List<BatchFix> mends = SmallestChange.smallest(99, BRICK, wish, List.of(GLUCOSE, RUM_40));
         assertFalse(mends.isEmpty());
         for (BatchFix batchFix : mends) {
             assertTrue(wish.grantedBy(batchFix.after()), batchFix::toString);
-            assertTrue(batchFix.valueBefore() > Wish.SCOOPABLE_MOST_ICE_PERCENT);
+            assertTrue(batchFix.valueBefore() > Firmness.SCOOPABLE_MOST_ICE_PERCENT);
         }
     }
 
     @Test
     void ranksTheSmallestFirstAndHalfOfItIsNotEnough() {
         Wish wish = Wish.scoopableAt(-12);
-        List<BatchFix> mends = SmallestChange.ranked(BRICK, wish, List.of(GLUCOSE, RUM_40));
+        List<BatchFix> mends = SmallestChange.smallest(99, BRICK, wish, List.of(GLUCOSE, RUM_40));
         assertTrue(mends.size() > 1, mends::toString);
         for (int i = 1; i < mends.size(); i++) {
             assertTrue(mends.get(i - 1).movedG() <= mends.get(i).movedG());
@@ -59,8 +63,8 @@ class SmallestChangeTest {
 
     @Test
     void leavesAGoodBatchAlone() {
-        Mix good = SmallestChange.ranked(BRICK, Wish.scoopableAt(-12), List.of()).get(0).after();
-        List<BatchFix> mends = SmallestChange.ranked(good, Wish.scoopableAt(-12), List.of(WATER));
+        Mix good = SmallestChange.smallest(99, BRICK, Wish.scoopableAt(-12), List.of()).get(0).after();
+        List<BatchFix> mends = SmallestChange.smallest(99, good, Wish.scoopableAt(-12), List.of(WATER));
         assertEquals(1, mends.size());
         assertTrue(mends.get(0).changes().isEmpty());
         assertEquals(
@@ -68,26 +72,25 @@ class SmallestChangeTest {
     }
 
     @Test
-    void takesAlcoholOutAndKeepsTheFirmness() {
-        Mix mix =
-                Mix.of(
-                        grams(400, WHOLE_MILK),
-                        grams(200, CREAM_35),
-                        grams(120, SUCROSE),
-                        grams(30, RUM_40));
-        Wish wish = Wish.noAlcohol(mix, -18);
-        List<BatchFix> mends = SmallestChange.ranked(mix, wish, List.of(GLUCOSE, RUM_40));
-        assertFalse(mends.isEmpty());
-        for (BatchFix batchFix : mends) {
-            assertEquals(0, batchFix.after().alcoholPercent());
-            assertEquals(batchFix.valueBefore(), batchFix.valueAfter(), 0.5);
+    void offersNoAlcoholNoNewAllergenAndLittleSalt() {
+        List<BatchFix> found =
+                SmallestChange.smallest(
+                        99,
+                        BRICK,
+                        Wish.scoopableAt(-12),
+                        List.of(RUM_40, SKIM_MILK_POWDER, HONEY, SALT, GLUCOSE));
+        assertFalse(found.isEmpty());
+        for (BatchFix one : found) {
+            Ingredient moved = one.changes().get(0).ingredient();
+            assertFalse(List.of(RUM_40, SKIM_MILK_POWDER, HONEY).contains(moved), one::toString);
+            assertTrue(one.after().saltPercent() <= 0.5, one::toString);
         }
     }
 
     @Test
     void saysNothingWhereNothingAtHandHelps() {
         Mix water = Mix.of(grams(100, WATER));
-        assertEquals(List.of(), SmallestChange.ranked(water, Wish.scoopableAt(-12), List.of()));
+        assertEquals(List.of(), SmallestChange.smallest(99, water, Wish.scoopableAt(-12), List.of()));
     }
 
     @ParameterizedTest
@@ -103,11 +106,10 @@ class SmallestChangeTest {
                 List.of(
                         Wish.scoopableAt(-12),
                         Wish.within("leaner", Trait.FAT, 4, 8),
-                        Wish.within("sweeter", Trait.SWEETNESS, 16, 20),
-                        Wish.noAlcohol(rich, -18));
+                        Wish.within("sweeter", Trait.SWEETNESS, 16, 20));
         for (Mix mix : List.of(BRICK, rich)) {
             for (Wish wish : wishes) {
-                List<BatchFix> all = SmallestChange.ranked(mix, wish, AT_HAND);
+                List<BatchFix> all = SmallestChange.smallest(99, mix, wish, AT_HAND);
                 List<BatchFix> few = SmallestChange.smallest(count, mix, wish, AT_HAND);
                 assertEquals(Math.min(count, all.size()), few.size(), wish.words());
                 for (int i = 0; i < few.size(); i++) {

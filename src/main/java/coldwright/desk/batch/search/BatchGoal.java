@@ -7,13 +7,17 @@ import coldwright.batch.Recipe;
 import coldwright.batch.SetupField;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
+import coldwright.science.Band;
+import coldwright.science.crystal.Texture;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Faults;
+import coldwright.science.plan.FoundFault;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
+import coldwright.science.sensory.Firmness;
 import coldwright.science.style.Quantity;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
@@ -44,7 +48,7 @@ public enum BatchGoal {
     private static final double LESS = 0.85;
 
     /** How near the ice must stay where a goal asks for the same softness, % of the water. */
-    private static final double SAME_ICE = 2.5;
+    private static final double SAME_ICE = 0.5;
 
     private final Set<BatchFault> missed = EnumSet.noneOf(BatchFault.class);
 
@@ -123,6 +127,10 @@ public enum BatchGoal {
     private BatchState asked(BatchState state) {
         double ice = state.of(Quantity.ICE);
         return switch (this) {
+            case SCOOPABLE -> {
+                Band scoops = Firmness.scoopablePercentAt(state.making().servingC());
+                yield state.wanting(Quantity.ICE, scoops.low(), scoops.high());
+            }
             case LESS_SWEET -> {
                 double most = LESS * state.of(Quantity.SWEETNESS);
                 yield state.wanting(Quantity.SWEETNESS, 0, most)
@@ -130,6 +138,10 @@ public enum BatchGoal {
             }
             case NO_EGG, NO_ALCOHOL ->
                     state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
+            case SMOOTH -> {
+                double told = FoundFault.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
+                yield state.wanting(Quantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);
+            }
             case LESS_FAT -> state.wanting(Quantity.FAT, 0, LESS * state.of(Quantity.FAT));
             default -> state;
         };

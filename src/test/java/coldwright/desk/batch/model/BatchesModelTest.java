@@ -30,9 +30,7 @@ class BatchesModelTest {
         Recipe recipe = first.recipe().get();
         BatchAnalysis all = first.figures().get().orElseThrow();
         ProposedChange mend =
-                TastingDiagnosis.of(Symptom.ICY, recipe, all).suspects().stream()
-                        .flatMap(one -> one.offers().stream())
-                        .findFirst()
+                TastingDiagnosis.of(Symptom.ICY, all).offers().stream().findFirst()
                         .orElseThrow();
 
         BatchModel second = brew.next(first, mend.recipe(), "against “icy”");
@@ -49,11 +47,10 @@ class BatchesModelTest {
     void theSharesOfAllCausesMakeTheWhole(Symptom symptom) {
         BatchModel batch = brew.startBatch("x");
         TastingDiagnosis tastingDiagnosis =
-                TastingDiagnosis.of(
-                        symptom, batch.recipe().get(), batch.figures().get().orElseThrow());
+                TastingDiagnosis.of(symptom, batch.figures().get().orElseThrow());
         double sum =
                 tastingDiagnosis.suspects().stream()
-                        .mapToDouble(one -> one.cause().sharePercent())
+                        .mapToDouble(one -> one.sharePercent())
                         .sum();
 
         assertTrue(

@@ -10,7 +10,7 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
-import coldwright.desk.batch.search.FindingWithFixes;
+import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.GoalResult;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
@@ -46,10 +46,12 @@ class OddRecipesTest {
         String all = which + "\n" + recipe;
         try {
             BatchAnalysis now = BatchAnalysis.of(recipe);
-            assertEquals(
-                    now.report().findings().size(), FindingWithFixes.of(recipe, now).size(), all);
+            for (ProposedChange change : ProposedChange.of(now)) {
+                assertFalse(change.words().contains("not a number"), all + change);
+                BatchAnalysis.of(change.recipe());
+            }
             for (Symptom symptom : Symptom.values()) {
-                Diagnosis.of(now.situation(), symptom)
+                Diagnosis.of(now.state(), symptom)
                         .forEach(cause -> assertFalse(cause.why().contains("not a number"), all));
             }
             for (BatchGoal wish : BatchGoal.values()) {
