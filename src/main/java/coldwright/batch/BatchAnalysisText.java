@@ -1,19 +1,19 @@
 package coldwright.batch;
 
-import coldwright.words.Phrase;
-import coldwright.science.style.Style;
-import coldwright.science.plan.PlanSentences;
-import coldwright.science.plan.Plan;
 import coldwright.science.balance.Balanced;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
+import coldwright.words.Phrase;
 import coldwright.words.Words;
 
 import java.util.List;

@@ -1,7 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.plan.PlanSentences;
-import coldwright.science.plan.Plan;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Shortfall;
@@ -9,6 +7,8 @@ import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.PlanSentences;
 import coldwright.science.standards.NameVerdict;
 import coldwright.words.Phrase;
 

@@ -169,8 +169,8 @@ public record Recipe(
     /**
      * The recipe as a mix without its unfinished or wrong lines.
      *
-     * @throws BatchFileException if freezing conditions, style or diet are wrong, or all amounts are
-     *     zero
+     * @throws BatchFileException if freezing conditions, style or diet are wrong, or all amounts
+     *     are zero
      */
     public Mix mix() throws BatchFileException {
         if (!setup.fault().isEmpty()) {
@@ -233,7 +233,8 @@ public record Recipe(
     /**
      * Scales the recipe to a new mass, g.
      *
-     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds ten tonnes
+     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds ten
+     *     tonnes
      */
     public Recipe weighing(double newMassG) {
         double now = massG();

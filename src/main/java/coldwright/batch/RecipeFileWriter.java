@@ -81,7 +81,9 @@ public final class RecipeFileWriter {
                             ", warmed to %s for %s",
                             setup, left, SetupField.WARM, SetupField.WARM_FOR);
         }
-        Stream.of(bath, freezer, air, serving, days).filter(one -> !one.isEmpty()).forEach(this::line);
+        Stream.of(bath, freezer, air, serving, days)
+                .filter(one -> !one.isEmpty())
+                .forEach(this::line);
         left.forEach(
                 one -> line(RecipeFileReader.UNFINISHED + one.key() + " = " + setup.text(one)));
     }

@@ -16,8 +16,8 @@ import java.util.Optional;
 final class RecipeHeadReader {
     private static final List<String> KEYS =
             List.of(
-                    "name", "style", "diet", "method", "bath", "freezer", "air", "serving", "stored",
-                    "own", "target", "total");
+                    "name", "style", "diet", "method", "bath", "freezer", "air", "serving",
+                    "stored", "own", "target", "total");
 
     private final String file;
     private final Map<String, Integer> seen = new HashMap<>();

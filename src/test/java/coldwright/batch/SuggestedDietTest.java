@@ -103,7 +103,8 @@ class SuggestedDietTest {
     @Test
     void aPlanForTheMixWithoutMilkOrEggNamesNone() throws BatchFileException {
         for (Plan plan : Recipe.OAT_AND_COCONUT.reckoned().plans()) {
-            String steps = PlanSentences.steps(plan).toString().replaceAll("coconut (milk|cream)", "");
+            String steps =
+                    PlanSentences.steps(plan).toString().replaceAll("coconut (milk|cream)", "");
             assertFalse(steps.matches("(?s).*\\b(milk|cream|butter|egg|yolk)\\b.*"), steps);
         }
     }

@@ -1,8 +1,8 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.RecipeIntent;
-import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.TextControls;
 import coldwright.science.style.Style;
 
 import javafx.scene.control.ChoiceBox;
@@ -62,7 +62,8 @@ final class RecipeIntentView extends FlowPane {
     void show(RecipeIntent is) {
         shown = is;
         showing = true;
-        style.getSelectionModel().select(is.style().value().map(one -> one.ordinal() + 1).orElse(0));
+        style.getSelectionModel()
+                .select(is.style().value().map(one -> one.ordinal() + 1).orElse(0));
         InputFields.put(diet, is.diet().text());
         showing = false;
     }

@@ -170,7 +170,9 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         return new Balanced(mix, shortfalls, atLimit);
     }
 
-    /** Whether no ingredient that may be used brings more of what is short, or less of what is over. */
+    /**
+     * Whether no ingredient that may be used brings more of what is short, or less of what is over.
+     */
     private boolean lacks(Target target, double reached) {
         boolean isShort = reached < target.value();
         return target.trait().isByMass()
@@ -181,8 +183,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
                                         target.trait()
                                                 .of(Mix.of(Amount.grams(100, choice.ingredient()))))
                         .noneMatch(
-                                value ->
-                                        isShort ? value > target.value() : value < target.value());
+                                value -> isShort ? value > target.value() : value < target.value());
     }
 
     private Mix mixOf(double[] shares) {

@@ -1,11 +1,10 @@
 package coldwright.science.diagnosis;
 
-import coldwright.science.plan.BatchState;
 import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.BatchState;
 import coldwright.science.plan.FaultSentences;
 import coldwright.science.plan.Faults;
 import coldwright.science.plan.FoundFault;
-
 import coldwright.words.Phrase;
 import coldwright.words.Words;
 
@@ -20,8 +19,8 @@ import java.util.Optional;
  *
  * <p>Each cause is measured on the batch and compared with the usual range of its style. Its weight
  * is the number of steps beyond that range times the share that shows in the symptom. The measures
- * are computed; the usual ranges are sourced or marked; the steps and shares that rank unlike things
- * against each other are judgement. So treat the order as a hint and look at the figures.
+ * are computed; the usual ranges are sourced or marked; the steps and shares that rank unlike
+ * things against each other are judgement. So treat the order as a hint and look at the figures.
  *
  * <pre>{@code
  * Diagnosis.of(Situation.of(mix).servedAt(-12), Symptom.HARD).get(0).why();
@@ -34,7 +33,6 @@ public final class Diagnosis {
      * Ranks the causes of a symptom.
      *
      * @param situation the batch, its freezing and storage
-     * @param symptom what is wrong
      * @return the causes found, the likeliest first; empty if everything measured is as usual
      */
     public static List<Cause> of(Situation situation, Symptom symptom) {
@@ -44,8 +42,6 @@ public final class Diagnosis {
     /**
      * As {@link #of(Situation, Symptom)}.
      *
-     * @param state the batch as it is judged
-     * @param symptom what is wrong
      * @return the causes found, the likeliest first
      */
     public static List<Cause> of(BatchState state, Symptom symptom) {
@@ -86,7 +82,6 @@ public final class Diagnosis {
     /**
      * As {@link #foresee(Situation)}.
      *
-     * @param state the batch as it is judged
      * @return the findings, the gravest first
      */
     public static List<Finding> foresee(BatchState state) {
@@ -101,11 +96,9 @@ public final class Diagnosis {
     }
 
     /**
-     * The batch judged so that a symptom must become less: where no cause of it is beyond its range,
-     * the first one that a recipe can change must move by a step.
+     * The batch judged so that a symptom must become less: where no cause of it is beyond its
+     * range, the first one that a recipe can change must move by a step.
      *
-     * @param state the batch as it is judged
-     * @param symptom what was tasted
      * @return the state to plan for
      */
     public static BatchState eased(BatchState state, Symptom symptom) {
@@ -124,7 +117,6 @@ public final class Diagnosis {
     /**
      * Faults of making that may be behind a symptom too, which no figure shows.
      *
-     * @param symptom what was tasted
      * @return a sentence; empty if there is none
      */
     public static Optional<Phrase> byHand(Symptom symptom) {

@@ -63,11 +63,7 @@ public enum BatchFault implements Worded {
         return weight;
     }
 
-    /**
-     * Whether an ingredient can resolve it.
-     *
-     * @return true if a quantity of the mix decides
-     */
+    /** {@return true if a quantity of the mix decides} */
     public boolean inRecipe() {
         return quantity != null && !ofMaking();
     }
@@ -75,7 +71,6 @@ public enum BatchFault implements Worded {
     /**
      * A batch judged so that its quantity must move by a step, away from this fault.
      *
-     * @param state the batch
      * @return the state to plan for
      */
     public BatchState eased(BatchState state) {

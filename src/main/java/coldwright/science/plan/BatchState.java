@@ -89,7 +89,6 @@ public record BatchState(
     /**
      * The same with a range that a cook asks for.
      *
-     * @param quantity the quantity
      * @param least no less than this, in its unit
      * @param most no more than this, in its unit
      * @return its state: outside that range is a fault, whatever the style says
@@ -136,12 +135,7 @@ public record BatchState(
         return style.eaten() == Style.Eaten.AT_ONCE ? frozen.drawnUm() : frozen.crystalsUm();
     }
 
-    /**
-     * Its value of a quantity.
-     *
-     * @param quantity the quantity
-     * @return in its unit
-     */
+    /** {@return in its unit} */
     public double of(Quantity quantity) {
         Mix mix = pieces.mix();
         return switch (quantity) {

@@ -26,7 +26,6 @@ public final class FaultSentences {
     /**
      * The cause and what to expect of it.
      *
-     * @param found the fault
      * @return such as {@code too much of its water is ice: expect it to be hard}
      */
     public static Phrase what(FoundFault found) {
@@ -44,8 +43,6 @@ public final class FaultSentences {
     /**
      * The value found against the usual range with its source, and which ingredients bring it.
      *
-     * @param found the fault
-     * @param state the batch
      * @return a sentence in any language
      */
     public static Phrase why(FoundFault found, BatchState state) {
@@ -75,15 +72,12 @@ public final class FaultSentences {
     /**
      * What to do by hand, where no plan gives amounts.
      *
-     * @param found the fault
-     * @param state the batch
      * @return a sentence in any language
      */
     public static Phrase advice(FoundFault found, BatchState state) {
         boolean milk = state.batch().allergens().contains(Allergen.MILK);
         return switch (found.fault()) {
-            case LOW_FREEZING_POINT ->
-                    phrase("advice.LOW_FREEZING_POINT", state.frozen().coldC());
+            case LOW_FREEZING_POINT -> phrase("advice.LOW_FREEZING_POINT", state.frozen().coldC());
             case FEW_SOLIDS, MANY_SOLIDS ->
                     phrase("advice." + found.fault().name() + (milk ? ".milk" : ""));
             default -> phrase("advice." + found.fault().name());

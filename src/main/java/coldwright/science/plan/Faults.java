@@ -30,12 +30,7 @@ public final class Faults {
 
     private Faults() {}
 
-    /**
-     * The faults, the gravest first.
-     *
-     * @param state the batch
-     * @return those worth a sentence; empty for a sound batch
-     */
+    /** {@return those worth a sentence; empty for a sound batch} */
     public static List<FoundFault> of(BatchState state) {
         List<FoundFault> found = new ArrayList<>();
         for (BatchFault fault : BatchFault.values()) {
@@ -58,13 +53,7 @@ public final class Faults {
         };
     }
 
-    /**
-     * Measures one kind of fault.
-     *
-     * @param fault the kind
-     * @param state the batch
-     * @return its value and range; no steps if it is as usual
-     */
+    /** {@return its value and range; no steps if it is as usual} */
     public static FoundFault measure(BatchFault fault, BatchState state) {
         return switch (fault) {
             case SMALL_BATH -> smallBath(state);

@@ -14,11 +14,7 @@ public record FoundFault(BatchFault fault, double value, StyleRange range, doubl
     /** From here on a fault is worth a sentence, steps. */
     public static final double WORTH_TELLING_STEPS = 0.25;
 
-    /**
-     * How far beyond the range.
-     *
-     * @return steps, without the weight of its kind
-     */
+    /** {@return steps, without the weight of its kind} */
     public double unweighted() {
         return steps / fault.weight();
     }

@@ -71,12 +71,7 @@ public enum IngredientRole implements Worded {
         return larder;
     }
 
-    /**
-     * The role of an ingredient.
-     *
-     * @param ingredient the ingredient
-     * @return what it is for
-     */
+    /** {@return what it is for} */
     public static IngredientRole of(Ingredient ingredient) {
         Composition c = ingredient.composition();
         double water = c.percent(Component.WATER);

@@ -33,7 +33,6 @@ public record Making(
     /**
      * The same by another method, in a bath that suits the batch.
      *
-     * @param other the method
      * @return the making
      */
     public Making by(Method other) {
@@ -71,11 +70,7 @@ public record Making(
         return new Making(method, iceG, saltG, overrunPercent, celsius, steady);
     }
 
-    /**
-     * The same, stored steadily cold.
-     *
-     * @return the making
-     */
+    /** {@return the making} */
     public Making keptSteady() {
         return new Making(method, iceG, saltG, overrunPercent, servingC, true);
     }

@@ -118,7 +118,8 @@ final class MixPlanner {
                 : found(best.changes(), best.after(), left);
     }
 
-    private Found found(List<AmountChange> changes, BatchState after, Map<BatchFault, Plan.Why> why) {
+    private Found found(
+            List<AmountChange> changes, BatchState after, Map<BatchFault, Plan.Why> why) {
         List<Plan.Left> left = new ArrayList<>();
         for (FoundFault one : Faults.of(after)) {
             if (!one.fault().ofMaking()) {

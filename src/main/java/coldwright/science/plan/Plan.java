@@ -45,7 +45,6 @@ public record Plan(
     /**
      * A fault that is left.
      *
-     * @param fault the fault
      * @param why the reason
      */
     public record Left(FoundFault fault, Why why) {}

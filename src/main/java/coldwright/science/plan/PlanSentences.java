@@ -26,7 +26,6 @@ public final class PlanSentences {
     /**
      * What to do, in the order in which a cook does it.
      *
-     * @param plan the plan
      * @return one phrase for each change of amounts, method, temperature or style
      */
     public static List<Phrase> steps(Plan plan) {
@@ -64,7 +63,6 @@ public final class PlanSentences {
     /**
      * What it changes besides: each quantity before and after.
      *
-     * @param plan the plan
      * @return one phrase for each notable change
      */
     public static List<Phrase> effects(Plan plan) {
@@ -90,10 +88,7 @@ public final class PlanSentences {
         if (Math.abs(isC - wasC) >= NOTABLE_FREEZING_C) {
             effects.add(phrase("effect.freezing-point", wasC, isC));
             effects.add(
-                    phrase(
-                            "effect.pac",
-                            before.pieces().mix().pac(),
-                            after.pieces().mix().pac()));
+                    phrase("effect.pac", before.pieces().mix().pac(), after.pieces().mix().pac()));
         }
         crystals(before.frozen().crystalsUm(), after.frozen().crystalsUm()).ifPresent(effects::add);
         return effects;
@@ -110,12 +105,7 @@ public final class PlanSentences {
                 : Optional.empty();
     }
 
-    /**
-     * What it leaves, and why.
-     *
-     * @param plan the plan
-     * @return one phrase for each fault that is left
-     */
+    /** {@return one phrase for each fault that is left} */
     public static List<Phrase> left(Plan plan) {
         return plan.left().stream()
                 .map(

@@ -48,7 +48,6 @@ public final class Planner {
     /**
      * The plans for a batch.
      *
-     * @param state the batch
      * @param kitchen freezes it again after each change
      * @return the one that resolves most with the smallest change first; empty for a sound batch
      */
@@ -210,7 +209,9 @@ public final class Planner {
 
     /** Another serving temperature, method or style. */
     private Optional<Plan> otherWay(BatchState made) {
-        boolean ice = faults.containsKey(BatchFault.MUCH_ICE) || faults.containsKey(BatchFault.LITTLE_ICE);
+        boolean ice =
+                faults.containsKey(BatchFault.MUCH_ICE)
+                        || faults.containsKey(BatchFault.LITTLE_ICE);
         if (ice) {
             Optional<Making> served = served(made);
             if (served.isPresent()) {

@@ -111,7 +111,6 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     /**
      * Whether a rule leaves out an ingredient.
      *
-     * @param ingredient the ingredient
      * @return true if it usually contains what a rule excludes
      */
     public boolean excludes(Ingredient ingredient) {
@@ -128,8 +127,6 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     /**
      * Whether more of an ingredient may be offered.
      *
-     * @param mix the batch as it is
-     * @param ingredient the ingredient to add
      * @return false if a rule excludes it, if it brings alcohol, or an allergen or animal product
      *     that the batch doesn't have and nobody asked for
      */
@@ -147,7 +144,6 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     /**
      * Ingredients of a batch that a rule excludes.
      *
-     * @param mix the batch
      * @return in its order; empty if it agrees with the diet as far as is known
      */
     public List<Ingredient> excludedFrom(Mix mix) {
@@ -161,7 +157,6 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     /**
      * Whether a batch is free of animal products, as far as its ingredients are known.
      *
-     * @param mix the batch
      * @return true if none is known
      */
     static boolean plantsOnly(Mix mix) {

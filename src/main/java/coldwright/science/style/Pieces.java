@@ -76,23 +76,14 @@ public record Pieces(Mix mix, List<Amount> folded) {
                 : new Pieces(Mix.of(mixed), folded);
     }
 
-    /**
-     * Whether an ingredient stays in pieces.
-     *
-     * @param ingredient the ingredient
-     * @return true for nuts, dried fruit, chips and biscuits, by their names
-     */
+    /** {@return true for nuts, dried fruit, chips and biscuits, by their names} */
     public static boolean isPiece(Ingredient ingredient) {
         return WHOLE.contains(ingredient)
                 || ingredient.composition().percent(Component.WATER) < DRY_PERCENT
                         && NAMED.matcher(ingredient.name().toLowerCase(Locale.ROOT)).find();
     }
 
-    /**
-     * Their share.
-     *
-     * @return % of the whole batch
-     */
+    /** {@return % of the whole batch} */
     public double sharePercent() {
         double g = folded.stream().mapToDouble(Amount::massG).sum();
         return 100 * g / (g + mix.massG());

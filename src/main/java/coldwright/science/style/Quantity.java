@@ -63,11 +63,7 @@ public enum Quantity implements Worded {
         this.byMass = byMass;
     }
 
-    /**
-     * One whole step.
-     *
-     * @return in the quantity's unit
-     */
+    /** {@return in the quantity's unit} */
     public double step() {
         return step;
     }
@@ -84,7 +80,6 @@ public enum Quantity implements Worded {
     /**
      * Its value for a mix.
      *
-     * @param mix the mix
      * @return in its unit
      * @throws IllegalStateException if it isn't {@link #isByMass() by mass}
      */

@@ -75,12 +75,7 @@ public enum Style implements Worded {
         this.eaten = eaten;
     }
 
-    /**
-     * The usual range of a quantity.
-     *
-     * @param quantity the quantity
-     * @return its range; without ends where the style has none
-     */
+    /** {@return its range; without ends where the style has none} */
     public StyleRange range(Quantity quantity) {
         StyleRange own = RANGES.get(name()).get(quantity);
         return own == null ? RANGES.get("ANY").getOrDefault(quantity, StyleRange.NONE) : own;

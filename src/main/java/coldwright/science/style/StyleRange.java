@@ -27,11 +27,7 @@ public record StyleRange(double least, double most, String source) {
         return Math.max(0, value - most) + Math.min(0, value - least);
     }
 
-    /**
-     * The source.
-     *
-     * @return in any language
-     */
+    /** {@return in any language} */
     public Phrase sourcePhrase() {
         return Phrase.of("science.style", "source." + source);
     }

@@ -1,9 +1,9 @@
 package coldwright.science.balance;
 
+import static coldwright.science.mix.Shelf.*;
+import static coldwright.science.mix.Shelf.HEAVY_CREAM;
 import static coldwright.science.mix.Shelf.SUCROSE;
 import static coldwright.science.mix.Shelf.WATER;
-import static coldwright.science.mix.Shelf.HEAVY_CREAM;
-import static coldwright.science.mix.Shelf.*;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,8 +12,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 
 class BalanceTest {
     private static final double MET = Balance.MET;
@@ -85,6 +85,7 @@ class BalanceTest {
                         .findFirst()
                         .orElseThrow();
         assertTrue(lacking.lacking());
-        assertTrue(lacking.toString().endsWith("because none of the ingredients is a source of it"));
+        assertTrue(
+                lacking.toString().endsWith("because none of the ingredients is a source of it"));
     }
 }

@@ -89,10 +89,7 @@ class FindingsTest {
     @Test
     void findingsAreRankedAndToldOnce() {
         Situation situation =
-                Situation.of(
-                                Mix.of(
-                                        grams(500, named("dew", 0)),
-                                        grams(100, named("nectar", 60))))
+                Situation.of(Mix.of(grams(500, named("dew", 0)), grams(100, named("nectar", 60))))
                         .withAir(150)
                         .withCrystals(70);
         List<Finding> findings = Diagnosis.foresee(situation);

@@ -136,8 +136,7 @@ public enum BatchGoal {
                 yield state.wanting(Quantity.SWEETNESS, 0, most)
                         .wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
             }
-            case NO_EGG, NO_ALCOHOL ->
-                    state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
+            case NO_EGG, NO_ALCOHOL -> state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
             case SMOOTH -> {
                 double told = FoundFault.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
                 yield state.wanting(Quantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);

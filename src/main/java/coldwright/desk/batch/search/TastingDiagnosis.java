@@ -15,8 +15,7 @@ import java.util.List;
  * @param suspects the causes, the likeliest first; empty if all figures are as usual
  * @param offers plans that move the likeliest cause, and leave no other fault
  */
-public record TastingDiagnosis(
-        Symptom symptom, List<Cause> suspects, List<ProposedChange> offers) {
+public record TastingDiagnosis(Symptom symptom, List<Cause> suspects, List<ProposedChange> offers) {
     public TastingDiagnosis {
         suspects = List.copyOf(suspects);
         offers = List.copyOf(offers);
@@ -35,8 +34,7 @@ public record TastingDiagnosis(
                 Diagnosis.of(all.state(), symptom),
                 ProposedChange.of(
                         all.batch(),
-                        ProposedChange.plans(
-                                all.batch(), Diagnosis.eased(all.state(), symptom))));
+                        ProposedChange.plans(all.batch(), Diagnosis.eased(all.state(), symptom))));
     }
 
     /** A symptom in a cook's words, such as {@code icy}. */

@@ -30,8 +30,7 @@ class BatchesModelTest {
         Recipe recipe = first.recipe().get();
         BatchAnalysis all = first.figures().get().orElseThrow();
         ProposedChange mend =
-                TastingDiagnosis.of(Symptom.ICY, all).offers().stream().findFirst()
-                        .orElseThrow();
+                TastingDiagnosis.of(Symptom.ICY, all).offers().stream().findFirst().orElseThrow();
 
         BatchModel second = brew.next(first, mend.recipe(), "against “icy”");
 
@@ -49,9 +48,7 @@ class BatchesModelTest {
         TastingDiagnosis tastingDiagnosis =
                 TastingDiagnosis.of(symptom, batch.figures().get().orElseThrow());
         double sum =
-                tastingDiagnosis.suspects().stream()
-                        .mapToDouble(one -> one.sharePercent())
-                        .sum();
+                tastingDiagnosis.suspects().stream().mapToDouble(one -> one.sharePercent()).sum();
 
         assertTrue(
                 tastingDiagnosis.suspects().isEmpty() || Math.abs(sum - 100) < ROUNDED_PERCENT,

@@ -1,6 +1,5 @@
 package coldwright.desk.batch.model;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
@@ -10,8 +9,8 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
-import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.GoalResult;
+import coldwright.desk.batch.search.ProposedChange;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Ingredient;

@@ -167,8 +167,7 @@ class BatchGoalTest {
         for (ProposedChange plan : plans) {
             assertTrue(tastedUm(plan.recipe()) <= 50, plan::toString);
             assertEquals(List.of(), of(plan.recipe()).report().findings(), plan::toString);
-            assertTrue(
-                    plan.besides().stream().anyMatch(one -> one.contains("µm")), plan::toString);
+            assertTrue(plan.besides().stream().anyMatch(one -> one.contains("µm")), plan::toString);
         }
     }
 
