@@ -18,35 +18,26 @@ import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.LoadedWork;
 import coldwright.workbook.Workbook;
-import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.application.Application;
 import javafx.application.Platform;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 
 /** The JavaFX application: builds the window and its models, and closes them again. */
 public final class DeskApp extends Application {
-    private static final double WIDTH_PX = 1280;
-    private static final double HEIGHT_PX = 800;
-    private static final double LEAST_WIDTH_PX = 480;
-    private static final double LEAST_HEIGHT_PX = 360;
-
     /** The first frame lays out, the second is on the screen. */
     private static final int FRAMES_TO_SHOW = 2;
 
@@ -59,17 +50,18 @@ public final class DeskApp extends Application {
     private static final System.Logger LOG = System.getLogger("coldwright.desk");
 
     private final ExecutorService work = Executors.newCachedThreadPool(run -> daemon(run, "work"));
-    private final ExecutorService pen =
-            Executors.newSingleThreadExecutor(run -> daemon(run, "pen"));
+    private final ExecutorService painting =
+            Executors.newSingleThreadExecutor(run -> daemon(run, "painting"));
     private final ScheduledExecutorService saveTimer =
-            Executors.newSingleThreadScheduledExecutor(run -> daemon(run, "keeping"));
+            Executors.newSingleThreadScheduledExecutor(run -> daemon(run, "saving"));
     private Workbook workbook;
     private PreferencesModel settings;
+    private StagePlace place;
     private WorkKeeper workKeeper;
     private BenchRunner bench;
     private BatchStore batches;
     private DeskModel desk;
-    private HandoutPrinter press;
+    private HandoutPrinter printer;
 
     private static Thread daemon(Runnable run, String name) {
         Thread thread = new Thread(run, "desk-" + name);
@@ -80,32 +72,25 @@ public final class DeskApp extends Application {
     /** Shows the window at once; its content is built while it is being drawn. */
     @Override
     public void start(Stage stage) {
-        Thread.currentThread().setUncaughtExceptionHandler((thread, trouble) -> broke(trouble));
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        stage.setScene(
-                new Scene(
-                        new StackPane(),
-                        Math.min(WIDTH_PX, screen.getWidth()),
-                        Math.min(HEIGHT_PX, screen.getHeight()),
-                        BARE));
-        stage.setMinWidth(LEAST_WIDTH_PX);
-        stage.setMinHeight(LEAST_HEIGHT_PX);
-        stage.setTitle("Coldwright");
-        stage.show();
-        AfterFrame.after(FRAMES_TO_SHOW, () -> layTheDesk(stage));
-    }
-
-    private void layTheDesk(Stage stage) {
-        stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
+        Thread.currentThread().setUncaughtExceptionHandler((thread, error) -> broke(error));
         workbook = Workbook.open(DataFolder.usual());
         LoadedWork<Preferences> kept = workbook.preferences();
         settings = new PreferencesModel(kept.value());
+        stage.setScene(new Scene(new StackPane(), BARE));
+        stage.setTitle("Coldwright");
+        place = new StagePlace(stage, kept.value().window());
+        stage.show();
+        AfterFrame.after(FRAMES_TO_SHOW, () -> fillWindow(stage, kept.messages()));
+    }
+
+    private void fillWindow(Stage stage, List<String> messages) {
+        stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
         bench = new BenchRunner(work, () -> settings.preferences().get());
         workKeeper =
                 new WorkKeeper(
                         workbook, saveTimer, Platform::runLater, words -> desk.notify(words));
         desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, workKeeper);
-        press =
+        printer =
                 new HandoutPrinter(
                         work,
                         Platform::runLater,
@@ -114,8 +99,8 @@ public final class DeskApp extends Application {
         batches = new BatchStore(workbook, saveTimer, Platform::runLater, desk::notify);
         new LessonFileWatcher(desk, saveTimer, Platform::runLater);
         desk.batches().keepOn(batches);
-        kept.messages().forEach(desk::notify);
-        desk.typeSize().set(kept.value().typeSizePercent());
+        messages.forEach(desk::notify);
+        desk.typeSize().set(settings.preferences().get().typeSizePercent());
         desk.typeSize()
                 .percent()
                 .addListener(
@@ -133,10 +118,10 @@ public final class DeskApp extends Application {
     }
 
     private DeskView view(Stage stage) {
-        Words.show(language(settings.preferences().get().language()));
-        FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, press);
+        Words.show(settings.preferences().get().language().locale());
+        FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, printer);
         RenderContext renderContext =
-                new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
+                new RenderContext(FigurePainter.STILL, painting, Platform::runLater);
         return new DeskView(
                 desk,
                 settings,
@@ -150,14 +135,6 @@ public final class DeskApp extends Application {
                         () -> stage.setFullScreen(!stage.isFullScreen())));
     }
 
-    private static Locale language(Language language) {
-        return switch (language) {
-            case SYSTEM -> Locale.getDefault();
-            case EN -> Locale.ENGLISH;
-            case DE -> Locale.GERMAN;
-        };
-    }
-
     /** Settings have changed: updates what depends on them. */
     private void set(Preferences was, Preferences is, Stage stage) {
         workKeeper.settings().keep(is);
@@ -165,6 +142,7 @@ public final class DeskApp extends Application {
             bench.renew();
         }
         if (was.language() != is.language()) {
+            ((DeskView) stage.getScene().getRoot()).close();
             stage.getScene().setRoot(view(stage));
         }
     }
@@ -183,7 +161,8 @@ public final class DeskApp extends Application {
                 .thenRun(
                         () ->
                                 AfterFrame.after(
-                                        FRAMES_TO_READ, () -> pen.execute(ChartPainter::warmUp)));
+                                        FRAMES_TO_READ,
+                                        () -> painting.execute(ChartPainter::warmUp)));
     }
 
     /** The files named on the command line. */
@@ -205,10 +184,10 @@ public final class DeskApp extends Application {
         return shelf.names().stream().map(shelf::read).toList();
     }
 
-    /** Logs an unexpected exception; the window stays open. */
-    private void broke(Throwable trouble) {
-        LOG.log(System.Logger.Level.ERROR, "the window broke", trouble);
-        String words = Messages.of("desk.broke", trouble);
+    /** Logs an unexpected exception; the window stays opainting. */
+    private void broke(Throwable error) {
+        LOG.log(System.Logger.Level.ERROR, "the window broke", error);
+        String words = Messages.of("desk.error");
         if (desk != null) {
             desk.notify(words);
         } else {
@@ -220,6 +199,7 @@ public final class DeskApp extends Application {
     @Override
     public void stop() {
         if (batches != null) {
+            settings.change(all -> all.with(place.now()));
             workKeeper.takeOverAtLast();
             batches.close();
             workKeeper.close();
@@ -227,6 +207,6 @@ public final class DeskApp extends Application {
         }
         saveTimer.shutdownNow();
         work.shutdownNow();
-        pen.shutdownNow();
+        painting.shutdownNow();
     }
 }

@@ -64,9 +64,9 @@ final class DisplayProbe {
     }
 
     /** Why the toolkit did not start. */
-    static String why(Throwable trouble, String display) {
+    static String why(Throwable error, String display) {
         StringBuilder said = new StringBuilder();
-        for (Throwable one = trouble; one != null; one = one.getCause()) {
+        for (Throwable one = error; one != null; one = one.getCause()) {
             said.append(one.getMessage()).append(' ');
         }
         String all = said.toString();

@@ -23,13 +23,13 @@ final class FileDialogs {
     private final Stage stage;
     private final DeskModel desk;
     private final WorkKeeper workKeeper;
-    private final HandoutPrinter press;
+    private final HandoutPrinter printer;
 
-    FileDialogs(Stage stage, DeskModel desk, WorkKeeper workKeeper, HandoutPrinter press) {
+    FileDialogs(Stage stage, DeskModel desk, WorkKeeper workKeeper, HandoutPrinter printer) {
         this.stage = stage;
         this.desk = desk;
         this.workKeeper = workKeeper;
-        this.press = press;
+        this.printer = printer;
     }
 
     void handIn(LessonModel lesson, String name) {
@@ -62,7 +62,7 @@ final class FileDialogs {
         if (file != null) {
             Optional<HandIn> own =
                     choice.withWork() ? Optional.of(workOf(lesson, "")) : Optional.empty();
-            press.write(
+            printer.write(
                     lesson.lesson(),
                     new HandoutOptions(choice.edition(), choice.paper(), false, own),
                     file.toPath(),

@@ -42,14 +42,17 @@ public final class HandoutPrinter {
      * @param work a thread to lay out pages on
      * @param window the window's thread
      * @param benches a new bench for each lesson, so that the page's own bench is undisturbed
-     * @param tell shows the learner a sentence, on the window's thread
+     * @param notify shows the learner a sentence, on the window's thread
      */
     public HandoutPrinter(
-            Executor work, Executor window, Supplier<BenchRunner> benches, Consumer<String> tell) {
+            Executor work,
+            Executor window,
+            Supplier<BenchRunner> benches,
+            Consumer<String> notify) {
         this.work = work;
         this.window = window;
         this.benches = benches;
-        this.notify = tell;
+        this.notify = notify;
     }
 
     /**
@@ -68,9 +71,9 @@ public final class HandoutPrinter {
         return CompletableFuture.supplyAsync(
                         () -> written(lesson, handoutOptions, file, agreed), work)
                 .exceptionally(
-                        trouble ->
+                        error ->
                                 Messages.of(
-                                        "handout.failed", name(file), ExceptionText.text(trouble)))
+                                        "handout.failed", name(file), ExceptionText.text(error)))
                 .thenAcceptAsync(notify, window);
     }
 
@@ -85,7 +88,7 @@ public final class HandoutPrinter {
             return ExceptionText.unwritten(name(file), e);
         }
         boolean failed = Handout.showsTrouble(given, handoutOptions);
-        return Messages.of(failed ? "handout.done-with-trouble" : "handout.done", name(file));
+        return Messages.of(failed ? "handout.done-with-error" : "handout.done", name(file));
     }
 
     private Map<Integer, SnippetOutput> played(Lesson lesson, HandoutOptions handoutOptions) {

@@ -53,6 +53,11 @@ final class SettingsKeeper {
         keepPreferences();
     }
 
+    /** The window is closing: saves the preferences and waits for it. */
+    void close() {
+        chosen.ifPresent(workbook::keep);
+    }
+
     /** Saves everything again, changed or not. */
     void keepAll() {
         keepPreferences();

@@ -56,17 +56,17 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
      * @param workbook where work is stored
      * @param background a thread for reading and writing
      * @param window the window's thread
-     * @param tell shows the learner a sentence, on the window's thread, never during construction
+     * @param notify shows the learner a sentence, on the window's thread, never during construction
      */
     WorkKeeper(
             Workbook workbook,
             ScheduledExecutorService background,
             Executor window,
-            Consumer<String> tell) {
+            Consumer<String> notify) {
         this.workbook = workbook;
         this.background = background;
         this.window = window;
-        this.notify = tell;
+        this.notify = notify;
         this.delayedSaver =
                 new DelayedSaver(
                         workbook,
@@ -88,7 +88,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         say(
                 copies.stream()
                         .skip(Math.max(0, copies.size() - MOST_COPIES_SAID))
-                        .map(one -> Messages.of("keep.copied", one.what(), one.copy()))
+                        .map(one -> Messages.of("work.copied", one.what(), one.copy()))
                         .collect(Collectors.joining(" ")));
     }
 
@@ -102,9 +102,9 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         CompletableFuture.supplyAsync(() -> workbook.load(key, read), background)
                 .thenAcceptAsync(loaded -> workTaken(lesson, loaded), window)
                 .exceptionally(
-                        trouble -> {
+                        error -> {
                             window.execute(
-                                    () -> say(Messages.of("keep.unread", trouble.getMessage())));
+                                    () -> say(Messages.of("work.unread", error.getMessage())));
                             return null;
                         });
     }
@@ -207,7 +207,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
      */
     private void takeOver() {
         copies.clear();
-        say(Messages.of("keep.taken-over"));
+        say(Messages.of("work.taken-over"));
         saveAll();
         settings.keepAll();
         whenTakenOver.forEach(Runnable::run);
@@ -240,7 +240,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
                         put -> {
                             put.message().ifPresent(this::say);
                             put.folder()
-                                    .ifPresent(folder -> say(Messages.of("keep.put-away", folder)));
+                                    .ifPresent(folder -> say(Messages.of("work.archived", folder)));
                         },
                         window);
     }
@@ -261,6 +261,7 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     public void close() {
         takeOverAtLast();
         delayedSaver.close();
+        settings.close();
         workbook.close();
     }
 }

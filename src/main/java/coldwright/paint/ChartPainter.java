@@ -32,8 +32,8 @@ public final class ChartPainter {
     private ChartPainter() {}
 
     /** Draws a figure. */
-    public static RenderedFigure paint(Figure figure, FigureFormat sheet) {
-        return paint(figure, Optional.empty(), sheet);
+    public static RenderedFigure paint(Figure figure, FigureFormat format) {
+        return paint(figure, Optional.empty(), format);
     }
 
     /**
@@ -43,8 +43,8 @@ public final class ChartPainter {
      * @param earlier the figure as it was at the last run
      */
     public static RenderedFigure paint(
-            Figure figure, Optional<Figure> earlier, FigureFormat sheet) {
-        return paint(figure, earlier, sheet, Optional.empty());
+            Figure figure, Optional<Figure> earlier, FigureFormat format) {
+        return paint(figure, earlier, format, Optional.empty());
     }
 
     /**
@@ -56,12 +56,12 @@ public final class ChartPainter {
     public static RenderedFigure paint(
             Figure figure,
             Optional<Figure> earlier,
-            FigureFormat sheet,
+            FigureFormat format,
             Optional<PlotArea> former) {
-        ChartLayout layout = layout(figure, earlier, sheet, former);
+        ChartLayout layout = layout(figure, earlier, format, former);
         BufferedImage image = ChartBackground.image(layout);
         Graphics2D g = image.createGraphics();
-        g.scale(sheet.look().screenScale(), sheet.look().screenScale());
+        g.scale(format.look().screenScale(), format.look().screenScale());
         Resolution.prepare(g);
         DataLayers.of(layout).forEach(layer -> layer.paint(g));
         g.dispose();
@@ -95,8 +95,8 @@ public final class ChartPainter {
     }
 
     /** Draws on a ground that is already painted. */
-    static void draw(Figure figure, FigureFormat sheet, Graphics2D g) {
-        ChartLayout layout = layout(figure, Optional.empty(), sheet, Optional.empty());
+    static void draw(Figure figure, FigureFormat format, Graphics2D g) {
+        ChartLayout layout = layout(figure, Optional.empty(), format, Optional.empty());
         ChartBackground.paint(layout, g);
         DataLayers.of(layout).forEach(layer -> layer.paint(g));
     }
@@ -104,10 +104,10 @@ public final class ChartPainter {
     private static ChartLayout layout(
             Figure figure,
             Optional<Figure> earlier,
-            FigureFormat sheet,
+            FigureFormat format,
             Optional<PlotArea> former) {
         Optional<Figure> was = earlier.filter(before -> comparable(figure, before));
-        return ChartLayout.of(figure, was, sheet, former);
+        return ChartLayout.of(figure, was, format, former);
     }
 
     private static boolean comparable(Figure figure, Figure before) {

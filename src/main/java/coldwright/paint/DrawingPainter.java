@@ -33,21 +33,21 @@ public final class DrawingPainter {
      * @param moment which moment, from 0
      * @throws IllegalArgumentException if there is no such moment
      */
-    public static PixelImage paint(Drawing drawing, int moment, FigureFormat sheet) {
+    public static PixelImage paint(Drawing drawing, int moment, FigureFormat format) {
         BufferedImage image =
                 new BufferedImage(
-                        sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
+                        format.widthPx(), format.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = image.createGraphics();
-        g.setColor(sheet.look().ground().paper());
-        g.fillRect(0, 0, sheet.widthPx(), sheet.heightPx());
-        g.scale(sheet.look().screenScale(), sheet.look().screenScale());
-        draw(drawing, moment, sheet, g);
+        g.setColor(format.look().theme().paper());
+        g.fillRect(0, 0, format.widthPx(), format.heightPx());
+        g.scale(format.look().screenScale(), format.look().screenScale());
+        draw(drawing, moment, format, g);
         g.dispose();
         return new PixelImage(image);
     }
 
     /** Draws on a ground that is already painted. */
-    static void draw(Drawing drawing, int moment, FigureFormat sheet, Graphics2D g) {
+    static void draw(Drawing drawing, int moment, FigureFormat format, Graphics2D g) {
         int count = drawing.moments().size();
         if (moment < 0 || moment >= Math.max(1, count)) {
             throw new IllegalArgumentException(
@@ -55,7 +55,7 @@ public final class DrawingPainter {
                             .formatted(moment, drawing.title(), count - 1));
         }
         Resolution.prepare(g);
-        DrawingLayout layout = DrawingLayout.of(drawing, moment, sheet);
+        DrawingLayout layout = DrawingLayout.of(drawing, moment, format);
         new PieceLayer(drawing, moment, layout).paint(g);
         new DrawingLegend(drawing, layout).paint(g);
         layout.lines().forEach(line -> line.paint(g));

@@ -20,11 +20,11 @@ public final class EmptyAxes {
     /**
      * A figure's frame without its data: title, axes from end to end, and the words under bars.
      *
-     * @param sheet the format it would be drawn in
+     * @param format the format it would be drawn in
      * @return the frame, with the same scales as the figure
      */
-    public static Figure of(Figure figure, FigureFormat sheet) {
-        PlotArea plot = ChartLayout.of(figure, Optional.empty(), sheet, Optional.empty()).plot();
+    public static Figure of(Figure figure, FigureFormat format) {
+        PlotArea plot = ChartLayout.of(figure, Optional.empty(), format, Optional.empty()).plot();
         BarGroups bars = BarGroups.of(figure);
         Axis y = figure.y().between(plot.y().from(), plot.y().to());
         Axis x = bars.drawn() ? figure.x() : figure.x().between(plot.x().from(), plot.x().to());

@@ -49,17 +49,17 @@ public final class FigureFiles {
      *
      * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; replaced if it
      *     exists
-     * @param sheet the format; ignored for a CSV file
+     * @param format the format; ignored for a CSV file
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
-    public static void write(Figure figure, Path file, FigureFormat sheet) throws IOException {
+    public static void write(Figure figure, Path file, FigureFormat format) throws IOException {
         String name = String.valueOf(file.getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         byte[] bytes =
                 switch (ending) {
-                    case "svg" -> FigureSvg.of(figure, sheet).getBytes(StandardCharsets.UTF_8);
-                    case "png" -> png(figure, sheet);
+                    case "svg" -> FigureSvg.of(figure, format).getBytes(StandardCharsets.UTF_8);
+                    case "png" -> png(figure, format);
                     case "csv" -> FigureCsv.of(figure).getBytes(StandardCharsets.UTF_8);
                     default ->
                             throw new IllegalArgumentException(
@@ -79,13 +79,13 @@ public final class FigureFiles {
      */
     public static void write(Drawing drawing, int moment, Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
-        FigureFormat sheet = DrawingPainter.SHEET;
+        FigureFormat format = DrawingPainter.SHEET;
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         if (ending.equals("svg")) {
-            String svg = FigureSvg.of(drawing, moment, sheet);
+            String svg = FigureSvg.of(drawing, moment, format);
             writeWhole(svg.getBytes(StandardCharsets.UTF_8), file);
         } else if (ending.equals("png")) {
-            writeWhole(png(DrawingPainter.paint(drawing, moment, sheet)), file);
+            writeWhole(png(DrawingPainter.paint(drawing, moment, format)), file);
         } else {
             throw new IllegalArgumentException(
                     "%s is no drawing's file; it must end in .svg or .png".formatted(name));
@@ -97,8 +97,8 @@ public final class FigureFiles {
      *
      * @param moment index from 0
      */
-    public static String svg(Drawing drawing, int moment, FigureFormat sheet) {
-        return FigureSvg.of(drawing, moment, sheet);
+    public static String svg(Drawing drawing, int moment, FigureFormat format) {
+        return FigureSvg.of(drawing, moment, format);
     }
 
     /**
@@ -106,8 +106,8 @@ public final class FigureFiles {
      *
      * @return one {@code svg} element, for a file or for embedding in HTML
      */
-    public static String svg(Figure figure, FigureFormat sheet) {
-        return FigureSvg.of(figure, sheet);
+    public static String svg(Figure figure, FigureFormat format) {
+        return FigureSvg.of(figure, format);
     }
 
     /**
@@ -120,8 +120,8 @@ public final class FigureFiles {
     }
 
     /** The bytes of the figure as a PNG file. */
-    public static byte[] png(Figure figure, FigureFormat sheet) {
-        return png(ChartPainter.paint(figure, sheet.withGround(FigureTheme.LIGHT)).picture());
+    public static byte[] png(Figure figure, FigureFormat format) {
+        return png(ChartPainter.paint(figure, format.withTheme(FigureTheme.LIGHT)).picture());
     }
 
     private static byte[] png(PixelImage picture) {

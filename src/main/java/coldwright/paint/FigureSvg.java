@@ -19,18 +19,18 @@ import java.util.zip.CRC32;
 final class FigureSvg {
     private FigureSvg() {}
 
-    static String of(Figure figure, FigureFormat sheet) {
-        FigureFormat light = sheet.withGround(FigureTheme.LIGHT);
+    static String of(Figure figure, FigureFormat format) {
+        FigureFormat light = format.withTheme(FigureTheme.LIGHT);
         return of(figure, light, g -> ChartPainter.draw(figure, light, g));
     }
 
-    static String of(Drawing drawing, int moment, FigureFormat sheet) {
-        FigureFormat light = sheet.withGround(FigureTheme.LIGHT);
+    static String of(Drawing drawing, int moment, FigureFormat format) {
+        FigureFormat light = format.withTheme(FigureTheme.LIGHT);
         return of(drawing, light, g -> DrawingPainter.draw(drawing, moment, light, g));
     }
 
-    private static String of(Exhibit figure, FigureFormat sheet, Consumer<Graphics2D> drawing) {
-        SvgPage page = new SvgPage(sheet, "figure-" + fingerprint(figure));
+    private static String of(Exhibit figure, FigureFormat format, Consumer<Graphics2D> drawing) {
+        SvgPage page = new SvgPage(format, "figure-" + fingerprint(figure));
         drawing.accept(page.graphics());
         return page.finish(figure.title(), FigureDescription.describe(figure));
     }

@@ -1,5 +1,6 @@
 package coldwright.paint;
 
+import coldwright.paint.style.BundledFonts;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureFormat;
 
@@ -21,21 +22,22 @@ import javax.xml.parsers.ParserConfigurationException;
 final class SvgPage {
     static final String SVG = "http://www.w3.org/2000/svg";
 
-    private final FigureFormat sheet;
+    private final FigureFormat format;
     private final String id;
     private final Document document;
     private final SvgStyle style;
     private final SVGGraphics2D graphics;
 
     /** A white page; all IDs in it begin with its own. */
-    SvgPage(FigureFormat sheet, String id) {
-        this.sheet = sheet;
+    SvgPage(FigureFormat format, String id) {
+        BundledFonts.useIfAwtFails();
+        this.format = format;
         this.id = id;
         document = newDocument();
         style = new SvgStyle(document, id);
         graphics = new SVGGraphics2D(style, false);
         graphics.setColor(Color.WHITE);
-        graphics.fillRect(0, 0, sheet.width(), sheet.height());
+        graphics.fillRect(0, 0, format.width(), format.height());
     }
 
     private static Document newDocument() {
@@ -57,9 +59,9 @@ final class SvgPage {
         svg.setAttribute("id", id);
         svg.setAttribute("role", "img");
         svg.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
-        svg.setAttribute("width", Integer.toString(sheet.width()));
-        svg.setAttribute("height", Integer.toString(sheet.height()));
-        svg.setAttribute("viewBox", "0 0 %d %d".formatted(sheet.width(), sheet.height()));
+        svg.setAttribute("width", Integer.toString(format.width()));
+        svg.setAttribute("height", Integer.toString(format.height()));
+        svg.setAttribute("viewBox", "0 0 %d %d".formatted(format.width(), format.height()));
         Node definitions = svg.getFirstChild(); // definitions of all pages: unused
         svg.insertBefore(words("title", title), definitions);
         svg.insertBefore(words("desc", description), definitions);

@@ -93,7 +93,7 @@ public final class LessonPlayer {
         private final PlayedStep step;
         private final PlayListener listener;
         private final List<String> asWritten = new ArrayList<>(above);
-        private final List<LessonPart.Prediction> open = new ArrayList<>();
+        private final RunLinks<LessonPart.Prediction, LessonPart.Snippet> links = new RunLinks<>();
         private final List<LessonClaim> pending = new ArrayList<>();
         private boolean solved;
 
@@ -117,7 +117,7 @@ public final class LessonPlayer {
         @Override
         public void prediction(LessonPart.Prediction prediction) {
             listener.prediction(prediction);
-            open.add(prediction);
+            links.question(prediction);
         }
 
         @Override
@@ -150,9 +150,7 @@ public final class LessonPlayer {
             } else if (finished) {
                 above.add(text.text());
             }
-            if (!snippet.given()) {
-                answer(Optional.of(run));
-            }
+            answer(links.snippet(snippet, snippet), Optional.of(run));
         }
 
         private Optional<FinishedRun> solution(SnippetText text) {
@@ -166,19 +164,18 @@ public final class LessonPlayer {
 
         /** A solution replaces its snippet until the end of the step. */
         void end() {
-            answer(Optional.empty());
+            answer(links.unanswered(), Optional.empty());
             tryPending();
             if (solved) {
                 above = asWritten;
             }
         }
 
-        private void answer(Optional<FinishedRun> run) {
-            if (!open.isEmpty()) {
-                listener.answered(List.copyOf(open), run);
+        private void answer(List<LessonPart.Prediction> answered, Optional<FinishedRun> run) {
+            if (!answered.isEmpty()) {
+                listener.answered(answered, run);
             }
-            open.forEach(prediction -> claim(prediction.verifiedNumbers()));
-            open.clear();
+            answered.forEach(prediction -> claim(prediction.verifiedNumbers()));
         }
 
         private void claim(List<VerifiedNumber> numbers) {

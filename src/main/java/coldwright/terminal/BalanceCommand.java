@@ -22,7 +22,7 @@ import java.util.concurrent.Callable;
 @Command(
         name = "balance",
         description = {
-            "Reads a batch file with targets and finds the amounts that meet them, or says which"
+            "Reads a recipe file with targets and finds the amounts that meet them, or says which"
                     + " can't be met and by how much."
         },
         exitCodeListHeading = "%nIt ends with%n",
@@ -34,7 +34,7 @@ import java.util.concurrent.Callable;
 final class BalanceCommand implements Callable<Integer> {
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
+    @Parameters(paramLabel = "FILE", description = "A recipe file; docs/batch-file.md explains it.")
     private Path file;
 
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")

@@ -33,13 +33,13 @@ import java.util.concurrent.Callable;
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
             "0:the batch was analysed",
-            "1:nobody agreed that a file is written over",
+            "1:not overwritten: add --replace",
             "2:the file can't be used or written; a sentence says why"
         })
 final class BatchCommand implements Callable<Integer> {
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
+    @Parameters(paramLabel = "FILE", description = "A recipe file; docs/batch-file.md explains it.")
     private Path file;
 
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")
@@ -117,7 +117,7 @@ final class BatchCommand implements Callable<Integer> {
         }
         screen.say(
                 pdf && pages.pages() > 1
-                        ? "%s, on %d pages, for it is too long for one"
+                        ? "%s, on %d pages, because it is too long for one"
                                 .formatted(sheet, pages.pages())
                         : sheet.toString());
         return ExitCode.DONE;

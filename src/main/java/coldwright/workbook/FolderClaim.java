@@ -6,7 +6,7 @@ import java.util.Optional;
 /** Whether this window owns a folder, and why not. */
 final class FolderClaim implements AutoCloseable {
     private static final String TAKEN =
-            "another Coldwright window keeps this workbook; what you change here is not kept until it is closed";
+            "another Coldwright window saves your work; changes here are not saved until it is closed";
 
     private final DataFolder folder;
     private volatile Optional<FolderLock> lock = Optional.empty();
@@ -24,9 +24,7 @@ final class FolderClaim implements AutoCloseable {
                 lock = FolderLock.take(folder.path());
                 notice = lock.isPresent() ? Optional.empty() : Optional.of(TAKEN);
             } catch (IOException e) {
-                notice =
-                        Optional.of(
-                                WorkbookFiles.sentence("the lock of the workbook can't be had", e));
+                notice = Optional.of(WorkbookFiles.sentence("can't lock the workbook", e));
             }
         }
         return holds();
@@ -52,6 +50,6 @@ final class FolderClaim implements AutoCloseable {
             }
             lock = Optional.empty();
         }
-        notice = Optional.of("the workbook is closed; what you change now is not kept");
+        notice = Optional.of("the workbook is closed; later changes are not saved");
     }
 }

@@ -51,8 +51,7 @@ final class SharedFile<T> {
         try {
             theirs = theirs(mine, base, form);
         } catch (IOException e) {
-            return new Saved<>(
-                    mine, Optional.of(WorkbookFiles.sentence(what + " can't be kept", e)));
+            return new Saved<>(mine, Optional.of(WorkbookFiles.sentence("can't save " + what, e)));
         }
         Merged<T> merged = form.merge(base, mine, theirs.value());
         Optional<String> failure = Optional.empty();

@@ -4,6 +4,7 @@ import coldwright.lesson.Lesson;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.PreferencesText;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
 
@@ -11,9 +12,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * The folder of a user's saved data. One window at a time may write it; others may read it.
@@ -61,6 +65,17 @@ public final class Workbook implements AutoCloseable {
         Workbook workbook = new Workbook(folder);
         workbook.tryAgain();
         return workbook;
+    }
+
+    /** The language in a folder's settings, without claiming the folder. */
+    public static Locale languageIn(DataFolder folder) {
+        WorkbookFiles files = new WorkbookFiles(folder.path());
+        return files.read(files.settingsFile())
+                .text()
+                .map(text -> PreferencesText.read(text).value())
+                .orElse(Preferences.usual())
+                .language()
+                .locale();
     }
 
     /**
@@ -123,21 +138,10 @@ public final class Workbook implements AutoCloseable {
     private LoadedWork<Optional<LessonWork>> load(Forms.Work form) {
         LessonKey key = form.key();
         Path file = store.fileOf(key);
-        WorkbookFiles.FileContent fileContent = store.read(file);
-        List<String> messages = new ArrayList<>(fileContent.messages());
-        Optional<ParsedEntries<Optional<LessonWork>>> parsed = fileContent.text().map(form::read);
-        parsed.ifPresent(one -> messages.addAll(store.messages(file, one.faults())));
-        Optional<LessonWork> work = parsed.flatMap(ParsedEntries::value).map(form.fit());
         forms.put(key, form);
         SharedFile<LessonWork> shared = new SharedFile<>(store, file);
         works.put(key, shared);
-        if (messages.isEmpty()) {
-            store.files().saw(file, fileContent.mark());
-            shared.shows(work);
-        } else if (keeps() && store.setAside(file, messages).isEmpty()) {
-            work.flatMap(this::save).ifPresent(messages::add);
-        }
-        return new LoadedWork<>(work, messages);
+        return load(shared, file, form, form.fit(), this::save);
     }
 
     /** Fits the work in a lesson to its new text from now on. */
@@ -217,20 +221,41 @@ public final class Workbook implements AutoCloseable {
         return keep(agreed, Forms.AGREED, agreements, WorkbookFiles.AGREED, "the agreement");
     }
 
-    private <T> LoadedWork<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
-        WorkbookFiles.FileContent fileContent = store.read(file);
-        List<String> messages = new ArrayList<>(fileContent.messages());
-        boolean aside = !messages.isEmpty() && keeps() && store.setAside(file, messages).isEmpty();
-        ParsedEntries<Optional<T>> parsed = form.read(fileContent.text().orElse(""));
-        T value = parsed.value().orElse(none);
-        messages.addAll(store.messages(file, parsed.faults()));
-        if (fileContent.messages().isEmpty()) {
-            store.files().saw(file, fileContent.mark());
-            shared.shows(Optional.of(value));
-        } else if (aside) {
-            shared.shows(Optional.empty());
+    /** A damaged file is set aside, and what can be read of it is saved in its place. */
+    private <T> LoadedWork<Optional<T>> load(
+            SharedFile<T> shared,
+            Path file,
+            Form<T> form,
+            UnaryOperator<T> fit,
+            Function<T, Optional<String>> save) {
+        WorkbookFiles.FileContent content = store.read(file);
+        List<String> messages = new ArrayList<>(content.messages());
+        Optional<ParsedEntries<Optional<T>>> parsed = content.text().map(form::read);
+        parsed.ifPresent(one -> messages.addAll(store.messages(file, one.faults())));
+        Optional<T> value = parsed.flatMap(ParsedEntries::value).map(fit);
+        if (messages.isEmpty()) {
+            store.files().saw(file, content.mark());
+            shared.shows(value);
+        } else if (keeps() && store.setAside(file, messages).isEmpty()) {
+            value.flatMap(save).ifPresent(messages::add);
         }
         return new LoadedWork<>(value, messages);
+    }
+
+    private <T> LoadedWork<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
+        LoadedWork<Optional<T>> loaded =
+                load(
+                        shared,
+                        file,
+                        form,
+                        value -> value,
+                        value ->
+                                keep(shared, form, value, "", file.getFileName().toString())
+                                        .failure());
+        if (loaded.value().isEmpty() && loaded.messages().isEmpty()) {
+            shared.shows(Optional.of(none));
+        }
+        return new LoadedWork<>(loaded.value().orElse(none), loaded.messages());
     }
 
     /**

@@ -111,12 +111,11 @@ final class WorkbookFiles {
         try {
             Path to = files.setAside(file);
             messages.add(
-                    "%s was damaged and lies as it was in %s"
+                    "%s was damaged. The damaged file is now %s"
                             .formatted(file.getFileName(), to.toAbsolutePath()));
             return Optional.empty();
         } catch (IOException e) {
-            String sentence =
-                    sentence(file.getFileName() + " is damaged and can't be set aside", e);
+            String sentence = sentence(file.getFileName() + " is damaged and can't be renamed", e);
             messages.add(sentence);
             return Optional.of(sentence);
         }
@@ -133,7 +132,7 @@ final class WorkbookFiles {
     Optional<String> write(Path file, String about, String what, String text, String merged) {
         if (text.length() > MOST_CHARACTERS) {
             return Optional.of(
-                    "%s can't be kept, for it has %,d characters; it may have %,d: what was kept before still stands"
+                    "can't save %s: it has %,d characters, and the most is %,d. What was saved before is still there"
                             .formatted(what, text.length(), MOST_CHARACTERS));
         }
         try {
@@ -141,7 +140,7 @@ final class WorkbookFiles {
             return Optional.empty();
         } catch (IOException e) {
             return Optional.of(
-                    sentence(what + " can't be kept", e) + "; what was kept before still stands");
+                    sentence("can't save " + what, e) + ". What was saved before is still there");
         }
     }
 
@@ -158,7 +157,7 @@ final class WorkbookFiles {
             return new ArchivedWorkbook(to, Optional.empty());
         } catch (IOException e) {
             return new ArchivedWorkbook(
-                    to, Optional.of(sentence("the workbook can't be put away", e)));
+                    to, Optional.of(sentence("can't move the workbook to a backup", e)));
         }
     }
 
@@ -177,11 +176,11 @@ final class WorkbookFiles {
         if (trouble instanceof AccessDeniedException
                 || low.contains("read-only")
                 || low.contains("denied")) {
-            return what + ", for the folder is write-protected; look whether you may write there";
+            return what + " because the folder is write-protected; allow writing there";
         }
         if (low.contains("space") || low.contains("quota") || low.contains("too large")) {
-            return what + ", for the disk is full or its quota used up; make room on it";
+            return what + " because the disk is full; free some space";
         }
-        return what + ", for the system says \"" + words + "\"";
+        return what + ": " + words;
     }
 }

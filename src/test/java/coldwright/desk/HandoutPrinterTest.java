@@ -60,7 +60,7 @@ class HandoutPrinterTest {
         assertEquals(
                 List.of(
                         Messages.of("handout.going", "a.html"),
-                        Messages.of("handout.done-with-trouble", "a.html")),
+                        Messages.of("handout.done-with-error", "a.html")),
                 printed(HandoutEdition.READER, file, true));
         String html = Files.readString(file);
         assertTrue(html.contains("<pre class=\"came\">40</pre>"), html);

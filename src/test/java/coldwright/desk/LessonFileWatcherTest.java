@@ -93,9 +93,9 @@ class LessonFileWatcherTest {
         write("");
         look(3);
         assertEquals("As it was", title());
-        write(LESSON.formatted("Whole"));
+        write(LESSON.formatted("Reset zoom"));
         look(2);
-        assertEquals("Whole", title());
+        assertEquals("Reset zoom", title());
         assertEquals("int a = 9;", desk.open().get().steps().get(0).snippets().get(0).text().get());
     }
 }

@@ -338,23 +338,23 @@ class ChartPainterTest {
         Figure three = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.32 * x);
         Figure little = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.1 * x);
         Figure much = Figure.of("a").x("x", "").y("y", "").line("one", 0, 10, x -> 0.6 * x);
-        FigureFormat sheet = FigureFormat.of(400, 300);
-        PlotArea first = ChartPainter.paint(four, sheet).plot();
-        assertEquals(first, again(three, first, sheet), "it fills more than 60 % of 0 to 5");
-        assertTrue(again(little, first, sheet).y().to() < 2, "it fills too little");
-        assertTrue(again(much, first, sheet).y().to() >= 6, "it does not fit");
+        FigureFormat format = FigureFormat.of(400, 300);
+        PlotArea first = ChartPainter.paint(four, format).plot();
+        assertEquals(first, again(three, first, format), "it fills more than 60 % of 0 to 5");
+        assertTrue(again(little, first, format).y().to() < 2, "it fills too little");
+        assertTrue(again(much, first, format).y().to() >= 6, "it does not fit");
     }
 
-    private static PlotArea again(Figure figure, PlotArea former, FigureFormat sheet) {
-        return ChartPainter.paint(figure, Optional.empty(), sheet, Optional.of(former)).plot();
+    private static PlotArea again(Figure figure, PlotArea former, FigureFormat format) {
+        return ChartPainter.paint(figure, Optional.empty(), format, Optional.of(former)).plot();
     }
 
     @Test
     void aChartOverAKeptBackdropIsTheSameChart() {
         Figure figure = Figure.of("kept").x("x", "s").y("y", "°C").line("one", 0, 3, x -> x * x);
-        FigureFormat sheet = FigureFormat.of(333, 247);
-        int[] first = ChartPainter.paint(figure, sheet).picture().argbPremultiplied();
-        int[] second = ChartPainter.paint(figure, sheet).picture().argbPremultiplied();
+        FigureFormat format = FigureFormat.of(333, 247);
+        int[] first = ChartPainter.paint(figure, format).picture().argbPremultiplied();
+        int[] second = ChartPainter.paint(figure, format).picture().argbPremultiplied();
         assertArrayEquals(first, second);
         int[] other =
                 ChartPainter.paint(
@@ -362,7 +362,7 @@ class ChartPainterTest {
                                         .x("x", "s")
                                         .y("y", "°C")
                                         .line("one", 0, 3, x -> 9 - x * x),
-                                sheet)
+                                format)
                         .picture()
                         .argbPremultiplied();
         assertFalse(Arrays.equals(first, other));
@@ -370,7 +370,7 @@ class ChartPainterTest {
 
     @Test
     void aDarkPlateIsDark() {
-        FigureFormat dark = FigureFormat.of(300, 200).withGround(FigureTheme.DARK);
+        FigureFormat dark = FigureFormat.of(300, 200).withTheme(FigureTheme.DARK);
         Figure figure = Figure.of("night").line("one", 0, 1, x -> x);
         assertEquals(0x202B32, ChartPainter.paint(figure, dark).picture().rgbAt(1, 1));
     }

@@ -63,13 +63,13 @@ class DrawingPainterTest {
     @ParameterizedTest
     @CsvSource({"800, 560, 13", "400, 300, 13", "400, 300, 26", "800, 560, 26", "60, 50, 40"})
     void theFieldKeepsItsShapeAndStaysOnTheSheet(int width, int height, double type) {
-        FigureFormat sheet = FigureFormat.of(width, height).withType(type);
+        FigureFormat format = FigureFormat.of(width, height).withType(type);
         Drawing drawing = EMPTY.warmth(-20, 5).at(moment(0, FAT));
-        DrawingLayout.Box box = DrawingLayout.of(drawing, 0, sheet).field();
+        DrawingLayout.Box box = DrawingLayout.of(drawing, 0, format).field();
         assertEquals(0.7, box.height() / box.width(), 1e-9);
         assertTrue(box.x() >= 0 && box.x() + box.width() <= width);
         assertTrue(box.y() >= 0 && box.y() + box.height() <= height);
-        DrawingPainter.paint(drawing, 0, sheet);
+        DrawingPainter.paint(drawing, 0, format);
     }
 
     @Test

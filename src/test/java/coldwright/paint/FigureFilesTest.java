@@ -78,9 +78,10 @@ class FigureFilesTest {
 
     @Test
     void aPngIsTheSamePicture() throws IOException {
-        FigureFormat sheet = FigureFormat.of(300, 200).withScale(2);
-        BufferedImage read = ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, sheet)));
-        PixelImage painted = ChartPainter.paint(FIGURE, sheet).picture();
+        FigureFormat format = FigureFormat.of(300, 200).withScale(2);
+        BufferedImage read =
+                ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, format)));
+        PixelImage painted = ChartPainter.paint(FIGURE, format).picture();
         assertEquals(600, read.getWidth());
         for (int i = 0; i < 400; i++) {
             assertEquals(painted.rgbAt(i, i), read.getRGB(i, i) & 0xFFFFFF);

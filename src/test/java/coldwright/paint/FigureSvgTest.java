@@ -196,7 +196,7 @@ class FigureSvgTest {
     void theGroundIsLight() {
         assertEquals(
                 FigureFiles.svg(FIGURE, SHEET),
-                FigureFiles.svg(FIGURE, SHEET.withGround(FigureTheme.DARK)));
+                FigureFiles.svg(FIGURE, SHEET.withTheme(FigureTheme.DARK)));
         assertFalse(FigureFiles.svg(FIGURE, SHEET).startsWith("<?xml"), "it can be within HTML");
     }
 

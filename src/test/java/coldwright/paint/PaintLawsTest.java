@@ -44,7 +44,7 @@ class PaintLawsTest {
         double[] x = xs.stream().mapToDouble(v -> v).limit(size).toArray();
         double[] y = ys.stream().mapToDouble(v -> v).limit(size).toArray();
         Figure figure =
-                Figure.of("Any figure, also one with a title that is longer than its sheet")
+                Figure.of("Any figure, also one with a title that is longer than its format")
                         .x("x", "%")
                         .y("y", "°C")
                         .line("line", x, y)
@@ -52,15 +52,15 @@ class PaintLawsTest {
                         .band("band", x, v -> v - 1, v -> v * 2)
                         .markX("mark", size > 0 ? x[0] : 0)
                         .markY("mark", size > 0 ? y[0] : 0);
-        FigureFormat sheet = FigureFormat.of(width, height).withScale(scale).withType(type);
+        FigureFormat format = FigureFormat.of(width, height).withScale(scale).withType(type);
         Figure earlier = figure.line("earlier", y, x);
-        RenderedFigure renderedFigure = ChartPainter.paint(figure, Optional.of(earlier), sheet);
-        assertEquals(sheet.widthPx(), renderedFigure.picture().widthPx());
-        assertEquals(sheet.heightPx(), renderedFigure.picture().heightPx());
+        RenderedFigure renderedFigure = ChartPainter.paint(figure, Optional.of(earlier), format);
+        assertEquals(format.widthPx(), renderedFigure.picture().widthPx());
+        assertEquals(format.heightPx(), renderedFigure.picture().heightPx());
         PlotArea plot = renderedFigure.plot();
-        ChartLayout layout = ChartLayout.of(figure, Optional.of(earlier), sheet, Optional.empty());
+        ChartLayout layout = ChartLayout.of(figure, Optional.of(earlier), format, Optional.empty());
         var labels = new ReferenceLineLayer(figure.marks(), layout).places().values();
-        double em = sheet.em() * scale;
+        double em = format.em() * scale;
         for (int i = 0; i < size && em > 10; i++) { // an axis covers smaller points
             double xPx = plot.xPx(y[i]);
             double yPx = plot.yPx(x[i]);
@@ -95,12 +95,12 @@ class PaintLawsTest {
         int width = draw.intIn(40, 500);
         List<String> words = values.stream().map(v -> "a word " + v).toList();
         double[] heights = values.stream().mapToDouble(v -> v).toArray();
-        FigureFormat sheet = FigureFormat.of(width, 200);
+        FigureFormat format = FigureFormat.of(width, 200);
         RenderedFigure renderedFigure =
-                ChartPainter.paint(Figure.of("Bars").bars("b", words, heights), sheet);
+                ChartPainter.paint(Figure.of("Bars").bars("b", words, heights), format);
         PlotArea plot = renderedFigure.plot();
         PlotArea.PixelRect pixelRect = plot.area();
-        double barPx = Math.min(0.62 * pixelRect.width() / heights.length, 5 * sheet.em());
+        double barPx = Math.min(0.62 * pixelRect.width() / heights.length, 5 * format.em());
         double zeroPx = plot.yPx(Math.max(plot.y().from(), Math.min(plot.y().to(), 0)));
         for (int i = 0; i < heights.length && barPx > 3; i++) {
             int column = (int) plot.xPx(i);
@@ -114,8 +114,8 @@ class PaintLawsTest {
                 assertTrue(inked || !within, "bar " + i + " has a hole in row " + row);
             }
         }
-        for (int row = 0; row < sheet.heightPx(); row++) {
-            for (int column = 0; column < sheet.widthPx(); column++) {
+        for (int row = 0; row < format.heightPx(); row++) {
+            for (int column = 0; column < format.widthPx(); column++) {
                 boolean inked = renderedFigure.picture().rgbAt(column, row) == BAR;
                 assertTrue(!inked || near(pixelRect, column, row), column + ", " + row);
             }

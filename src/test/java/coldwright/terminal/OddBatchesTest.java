@@ -270,6 +270,26 @@ class OddBatchesTest {
                 refused.err().strip());
     }
 
+    static LongStream mixes() {
+        return LongStream.rangeClosed(1, Integer.getInteger("batch.mixes", 25));
+    }
+
+    /** Five thousand of them in the profile long. */
+    @ParameterizedTest
+    @MethodSource("mixes")
+    void anyTwoPartsMakeAMixWithAReport(long seed) {
+        Random random = new Random(seed);
+        String first = Shelf.all().get(random.nextInt(Shelf.all().size())).name();
+        String second = Shelf.all().get(random.nextInt(Shelf.all().size())).name();
+        answers(
+                "mix " + seed,
+                table(
+                        String.format(
+                                Locale.ROOT, "\"%s\",%.3f", first, 1000 * random.nextDouble()),
+                        String.format(
+                                Locale.ROOT, "\"%s\",%.3f", second, 1000 * random.nextDouble())));
+    }
+
     @Test
     void crumbs() {
         answers("crumbs", table("water,0.00009", "ethanol,0.00009", "salt,0.00009"));

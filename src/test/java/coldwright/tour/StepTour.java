@@ -40,7 +40,7 @@ final class StepTour {
     int take() throws Exception {
         Hands.act(() -> Hands.scrollTo(step));
         Hands.settle(SETTLE_MS);
-        for (Node forecast : seen("forecast")) {
+        for (Node forecast : seen("prediction")) {
             answer(forecast);
         }
         pictures.write(name + "-a-before", List.of(step));
@@ -124,7 +124,7 @@ final class StepTour {
     /** What a snippet says that is not as it should be. */
     private static List<String> wrong(Node snippet) {
         List<String> wrong = new ArrayList<>();
-        for (String look : List.of("trouble", "asks", "mend")) {
+        for (String look : List.of("error", "runs-long", "input-error")) {
             Hands.within(snippet, look)
                     .map(Hands::words)
                     .filter(text -> !text.isBlank())
@@ -174,7 +174,7 @@ final class StepTour {
                 troubles.add("Play moved nothing");
             }
             picture("-c-playing");
-            if (Hands.ask(() -> firstButton(bar).getText()).equals(Messages.of("plate.pause"))) {
+            if (Hands.ask(() -> firstButton(bar).getText()).equals(Messages.of("figure.pause"))) {
                 Hands.act(() -> firstButton(bar).fire());
             }
         }
@@ -192,7 +192,8 @@ final class StepTour {
                                         .reduce((one, later) -> later)
                                         .orElseThrow());
         CodeEditor slip =
-                (CodeEditor) Hands.ask(() -> Hands.within(snippet, "code-slip").findFirst().get());
+                (CodeEditor)
+                        Hands.ask(() -> Hands.within(snippet, "code-editor").findFirst().get());
         String given = Hands.ask(slip::getText);
         Hands.act(() -> slip.replaceText(given.strip() + "\nvar wrong = Mix.of(grams(10, MLIK));"));
         List<String> before = List.copyOf(troubles);
@@ -244,9 +245,9 @@ final class StepTour {
                         .map(Hands::words)
                         .allMatch(
                                 text ->
-                                        text.equals(Messages.of("check.holds"))
+                                        text.equals(Messages.of("check.passes"))
                                                 || text.matches(
-                                                        Messages.of("check.all-hold", "[0-9]+")));
+                                                        Messages.of("check.all-pass", "[0-9]+")));
         String told =
                 Hands.within(step, "check-summary")
                         .map(Hands::words)

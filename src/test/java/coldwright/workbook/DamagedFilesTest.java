@@ -52,7 +52,8 @@ class DamagedFilesTest {
                         .matches("01-toasted-oats\\.txt\\.damaged-\\d{8}-\\d{6}"),
                 aside::toString);
         assertEquals(
-                "01-toasted-oats.txt was damaged and lies as it was in " + aside.toAbsolutePath(),
+                "01-toasted-oats.txt was damaged. The damaged file is now "
+                        + aside.toAbsolutePath(),
                 loaded.messages().get(loaded.messages().size() - 1));
         assertEquals(bytes.length, Files.size(aside));
         assertEquals(List.of(), load().messages(), "it is told once");
@@ -80,7 +81,7 @@ class DamagedFilesTest {
         assertEquals(work.step("Toast").withDone(false), read.step("Toast"));
         assertEquals(
                 List.of(
-                        "01-toasted-oats.txt:3: \"titel\" is no line of a workbook; look at its spelling",
+                        "01-toasted-oats.txt:3: \"titel\" isn't a key of a workbook; check its spelling",
                         "01-toasted-oats.txt:9: done is \"perhaps\"; it must be yes or no"),
                 loaded.messages().subList(0, 2));
         assertEquals(damaged, Files.readString(aside().get(0)));
@@ -102,7 +103,7 @@ class DamagedFilesTest {
     void aLaterVersionsFileIsNotTouchedButSetAside() throws IOException {
         Files.writeString(file(), "Coldwright workbook 2\nall: new\n");
         assertEquals(
-                "01-toasted-oats.txt:1: this was written by another version of the program, as \"Coldwright workbook 2\"; this one reads \"Coldwright workbook 1\"",
+                "01-toasted-oats.txt:1: another version of Coldwright wrote this file, as \"Coldwright workbook 2\"; this version reads \"Coldwright workbook 1\"",
                 load().messages().get(0));
         assertEquals("Coldwright workbook 2\nall: new\n", Files.readString(aside().get(0)));
     }

@@ -52,7 +52,7 @@ class FullDiskTest {
         assertEquals(
                 """
                 saved
-                the work in "Toasted oats" can't be kept, for the disk is full or its quota used up; make room on it; what was kept before still stands
+                can't save the work in "Toasted oats" because the disk is full; free some space. What was saved before is still there
                 """,
                 said);
         try (Workbook workbook = Workbook.open(new DataFolder(folder));
@@ -68,9 +68,9 @@ class FullDiskTest {
         try (Workbook workbook = Workbook.open(new DataFolder(file.resolve("data")))) {
             String notice = workbook.notice().orElseThrow();
             assertEquals(
-                    "what you do is not kept, for the folder "
+                    "your work is not saved because the folder "
                             + file.resolve("data")
-                            + " can't be made or written to; look whether you may, or name another with -Dcoldwright.data=FOLDER",
+                            + " can't be made or written to. Allow that, or name another with -Dcoldwright.data=FOLDER",
                     notice);
             assertEquals(Optional.of(notice), workbook.save(Samples.state(1, 1)));
             assertEquals(Optional.empty(), workbook.load(Samples.OATS).value());
@@ -83,10 +83,8 @@ class FullDiskTest {
         Files.createDirectories(folder.resolve("lessons/01-toasted-oats.txt/something"));
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
             String failure = workbook.save(Samples.state(1, 1)).orElseThrow();
-            assertTrue(
-                    failure.startsWith("the work in \"Toasted oats\" can't be kept, for "),
-                    failure);
-            assertTrue(failure.endsWith("; what was kept before still stands"), failure);
+            assertTrue(failure.startsWith("can't save the work in \"Toasted oats\": "), failure);
+            assertTrue(failure.endsWith(". What was saved before is still there"), failure);
         }
     }
 }

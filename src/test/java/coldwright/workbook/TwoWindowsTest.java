@@ -27,7 +27,7 @@ import java.util.Optional;
 class TwoWindowsTest {
     private static final Optional<String> TAKEN =
             Optional.of(
-                    "another Coldwright window keeps this workbook; what you change here is not kept until it is closed");
+                    "another Coldwright window saves your work; changes here are not saved until it is closed");
 
     @TempDir Path folder;
 

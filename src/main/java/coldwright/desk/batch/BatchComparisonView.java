@@ -1,5 +1,6 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.BatchReport;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
@@ -13,7 +14,6 @@ import javafx.scene.Node;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -63,19 +63,7 @@ final class BatchComparisonView extends VBox {
                 card,
                 Messages.of("batch.beside.title", number(batch), name(batch)),
                 "brew-finding");
-        batch.report()
-                .ifPresent(
-                        report -> {
-                            card.getChildren()
-                                    .add(new BatchThumbnail(report, emPx.getValue().doubleValue()));
-                            BatchSentences.beside(report)
-                                    .forEach(
-                                            one ->
-                                                    card.getChildren()
-                                                            .add(
-                                                                    TextControls.label(
-                                                                            one, "brew-fact")));
-                        });
+        batch.report().ifPresent(report -> describe(card, report));
         if (here) {
             card.getStyleClass().add("here");
             InputFields.say(card, Messages.of("batch.beside.open"), "brew-why");
@@ -85,28 +73,22 @@ final class BatchComparisonView extends VBox {
         return card;
     }
 
+    private void describe(VBox card, BatchReport report) {
+        card.getChildren().add(new BatchThumbnail(report, emPx.getValue().doubleValue()));
+        BatchSentences.beside(report).forEach(one -> InputFields.say(card, one, "brew-fact"));
+    }
+
     private void differ(VBox card, BatchModel batch) {
         BatchModel open = batches.open().get();
         if (open == null) {
             return;
         }
-        List<String> all =
-                new ArrayList<>(BatchDifferences.between(open.shownRecipe(), batch.shownRecipe()));
-        open.report()
-                .ifPresent(
-                        was ->
-                                batch.report()
-                                        .ifPresent(
-                                                is ->
-                                                        all.addAll(
-                                                                BatchDifferences.between(
-                                                                        was, is))));
-        InputFields.say(
-                card,
+        List<String> all = BatchDifferences.between(open, batch);
+        String words =
                 all.isEmpty()
                         ? Messages.of("batch.alike")
-                        : Messages.of("batch.beside.differs", number(open), String.join("; ", all)),
-                "brew-mend");
+                        : Messages.of("batch.beside.differs", number(open), String.join("; ", all));
+        InputFields.say(card, words, "brew-mend");
     }
 
     private static String number(BatchModel batch) {

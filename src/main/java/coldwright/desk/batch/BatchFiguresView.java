@@ -157,31 +157,14 @@ final class BatchFiguresView extends VBox {
     }
 
     private void compare(BatchModel other) {
-        differences
-                .getChildren()
-                .setAll(
-                        TextControls.label(
-                                Messages.of(
-                                        "batch.against",
-                                        String.valueOf(other.lineage().get().number())),
-                                "brew-heading"));
-        List<String> changed = BatchDifferences.between(other.shownRecipe(), batch.shownRecipe());
-        add(changed.isEmpty() ? List.of(Messages.of("batch.alike")) : changed, "brew-fact");
-        other.report()
-                .ifPresent(
-                        was ->
-                                batch.report()
-                                        .ifPresent(
-                                                is ->
-                                                        add(
-                                                                BatchDifferences.between(was, is),
-                                                                "brew-fact")));
-    }
-
-    private void add(List<String> sentences, String look) {
-        if (!sentences.isEmpty()) {
-            differences.getChildren().add(TextControls.label(String.join("; ", sentences), look));
-        }
+        String number = String.valueOf(other.lineage().get().number());
+        List<String> changed = BatchDifferences.between(other, batch);
+        differences.getChildren().clear();
+        InputFields.say(differences, Messages.of("batch.against", number), "brew-heading");
+        InputFields.say(
+                differences,
+                changed.isEmpty() ? Messages.of("batch.alike") : String.join("; ", changed),
+                "brew-fact");
     }
 
     private void showAnalysis() {

@@ -136,7 +136,7 @@ public final class BatchView extends ScrollPane {
     private void reveal(Node part) {
         double top = page.sceneToLocal(part.localToScene(0, 0)).getY() - room.emPx().get();
         TextControls.scroll(this, top);
-        Optional.ofNullable(part.lookup(".plate-face")).ifPresent(Node::requestFocus);
+        Optional.ofNullable(part.lookup(".figure-canvas")).ifPresent(Node::requestFocus);
     }
 
     private void draggedOver(DragEvent event) {

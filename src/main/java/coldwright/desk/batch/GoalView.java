@@ -4,7 +4,7 @@ import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.BatchGoal;
-import coldwright.desk.batch.search.GoalResult;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;

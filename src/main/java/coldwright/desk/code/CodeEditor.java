@@ -51,7 +51,7 @@ public final class CodeEditor extends CodeArea {
      */
     public CodeEditor(StringProperty text, NameSource nameSource) {
         this.nameSource = nameSource;
-        getStyleClass().add("code-slip");
+        getStyleClass().add("code-editor");
         getChildren().add(height);
         setWrapText(true);
         setAccessibleRole(AccessibleRole.TEXT_AREA);

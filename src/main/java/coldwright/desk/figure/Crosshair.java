@@ -1,7 +1,7 @@
 package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.FigureReadout;
-import coldwright.desk.figure.model.FigureReadout.SheetPoint;
+import coldwright.desk.figure.model.FigureReadout.ImagePoint;
 import coldwright.paint.style.PlotArea;
 
 import javafx.geometry.Bounds;
@@ -40,13 +40,13 @@ final class Crosshair {
         boolean ySeen = y >= pixelRect.top() && y <= pixelRect.bottom();
         put(
                 upright,
-                new SheetPoint(x, pixelRect.top()),
-                new SheetPoint(x, pixelRect.bottom()),
+                new ImagePoint(x, pixelRect.top()),
+                new ImagePoint(x, pixelRect.bottom()),
                 xSeen);
         put(
                 level,
-                new SheetPoint(pixelRect.left(), y),
-                new SheetPoint(pixelRect.right(), y),
+                new ImagePoint(pixelRect.left(), y),
+                new ImagePoint(pixelRect.right(), y),
                 ySeen);
         words.setText(reading.words());
         words.autosize();
@@ -66,7 +66,7 @@ final class Crosshair {
         words.setVisible(true);
     }
 
-    private static void put(Line line, SheetPoint from, SheetPoint to, boolean seen) {
+    private static void put(Line line, ImagePoint from, ImagePoint to, boolean seen) {
         line.setStartX(Math.rint(from.x()) + 0.5);
         line.setStartY(Math.rint(from.y()) + 0.5);
         line.setEndX(Math.rint(to.x()) + 0.5);
@@ -82,7 +82,7 @@ final class Crosshair {
     }
 
     /** Shows the zoom rectangle. */
-    void showPart(SheetPoint from, SheetPoint to) {
+    void showPart(ImagePoint from, ImagePoint to) {
         part.setX(Math.min(from.x(), to.x()));
         part.setY(Math.min(from.y(), to.y()));
         part.setWidth(Math.abs(from.x() - to.x()));

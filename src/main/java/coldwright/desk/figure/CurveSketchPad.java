@@ -55,11 +55,11 @@ public final class CurveSketchPad extends VBox {
         here.setManaged(false);
         sketchAxes.glass.getChildren().addAll(line, here);
         sketchAxes.disableProperty().bind(model.revealed());
-        Button clear = TextControls.button(Messages.of("plate.clear"), this::clear);
+        Button clear = TextControls.button(Messages.of("figure.clear"), this::clear);
         clear.getStyleClass().add("quiet-word");
         clear.disableProperty().bind(model.revealed());
         getChildren()
-                .addAll(TextControls.label(Messages.of("plate.draw"), "note"), sketchAxes, clear);
+                .addAll(TextControls.label(Messages.of("figure.draw"), "note"), sketchAxes, clear);
         sketch.points().addListener((Observable value) -> show());
         sketchAxes.focusedProperty().addListener(value -> show());
     }
@@ -101,7 +101,7 @@ public final class CurveSketchPad extends VBox {
         String here =
                 value.isPresent()
                         ? at + ", " + number(value.getAsDouble(), axes.upright())
-                        : at + ", " + Messages.of("plate.nothing-drawn");
+                        : at + ", " + Messages.of("figure.nothing-drawn");
         Optional<String> all = sketch.description();
         return all.map(words -> here + ". " + words).orElse(here);
     }
@@ -174,7 +174,7 @@ public final class CurveSketchPad extends VBox {
             getStyleClass().add("sketch-pad");
             setFocusTraversable(true);
             setAccessibleRole(AccessibleRole.SLIDER);
-            setAccessibleHelp(Messages.of("plate.draw"));
+            setAccessibleHelp(Messages.of("figure.draw"));
             addEventHandler(KeyEvent.KEY_PRESSED, CurveSketchPad.this::key);
             addEventHandler(MouseEvent.MOUSE_PRESSED, CurveSketchPad.this::press);
             addEventHandler(MouseEvent.MOUSE_DRAGGED, CurveSketchPad.this::drag);

@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 /** A figure that fills the window; Escape or a button closes it. */
 public final class EnlargedFigure extends VBox {
     private final FigureView figureView;
-    private final Button back = TextControls.button(Messages.of("plate.back"), this::close);
+    private final Button back = TextControls.button(Messages.of("figure.close"), this::close);
     private final EventHandler<KeyEvent> escape =
             event -> {
                 if (event.getCode() == KeyCode.ESCAPE) {
@@ -38,7 +38,7 @@ public final class EnlargedFigure extends VBox {
      */
     public EnlargedFigure(FigureSettings room) {
         figureView = FigureView.filling(room);
-        getStyleClass().add("large-plate");
+        getStyleClass().add("enlarged-figure");
         VBox.setVgrow(figureView, Priority.ALWAYS);
         HBox foot = new HBox(back);
         foot.setAlignment(Pos.BASELINE_RIGHT);

@@ -14,14 +14,14 @@ final class FigureActions extends FlowPane {
     private static final double NARROW_EM = 21;
 
     private final FigureSettings room;
-    private final Button more = word("plate.more", this::open);
+    private final Button more = word("figure.more", this::open);
     private final List<Button> all = new ArrayList<>();
     private final List<Button> wanted = new ArrayList<>();
     private boolean opened;
 
     FigureActions(FigureSettings room) {
         this.room = room;
-        getStyleClass().add("plate-words");
+        getStyleClass().add("figure-buttons");
         TextControls.show(more, false);
         getChildren().add(more);
         widthProperty().addListener(value -> arrange());
@@ -38,7 +38,7 @@ final class FigureActions extends FlowPane {
 
     private static Button word(String key, Runnable action) {
         Button button = TextControls.button(Messages.of(key), action);
-        button.getStyleClass().addAll("quiet-word", "plate-word");
+        button.getStyleClass().addAll("quiet-word", "figure-button");
         return button;
     }
 

@@ -2,7 +2,7 @@ package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.FigureModel;
 import coldwright.desk.figure.model.FigureReadout;
-import coldwright.desk.figure.model.FigureReadout.SheetPoint;
+import coldwright.desk.figure.model.FigureReadout.ImagePoint;
 import coldwright.desk.messages.Messages;
 import coldwright.figure.Drawing;
 import coldwright.figure.Figure;
@@ -25,8 +25,8 @@ final class FigureCanvas extends ImagePane {
     private final Crosshair crosshair = new Crosshair(glass);
     private Optional<FigureReadout> reading = Optional.empty();
     private Optional<PlotArea> former = Optional.empty();
-    private SheetPoint dragStart;
-    private SheetPoint pointed;
+    private ImagePoint dragStart;
+    private ImagePoint pointed;
     private boolean walking;
     private String described = "";
 
@@ -35,7 +35,7 @@ final class FigureCanvas extends ImagePane {
         this.model = model;
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleHelp(Messages.of("plate.keys"));
+        setAccessibleHelp(Messages.of("figure.keys"));
         addEventHandler(MouseEvent.MOUSE_MOVED, event -> point(spot(event)));
         addEventHandler(MouseEvent.MOUSE_EXITED, event -> letGo());
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
@@ -124,12 +124,12 @@ final class FigureCanvas extends ImagePane {
                 .map(Figure.class::cast);
     }
 
-    private SheetPoint spot(MouseEvent event) {
-        return new SheetPoint(event.getX() - snappedLeftInset(), event.getY() - snappedTopInset());
+    private ImagePoint spot(MouseEvent event) {
+        return new ImagePoint(event.getX() - snappedLeftInset(), event.getY() - snappedTopInset());
     }
 
-    private void point(SheetPoint sheetPoint) {
-        pointed = sheetPoint;
+    private void point(ImagePoint imagePoint) {
+        pointed = imagePoint;
         walking = false;
         read(
                 figure().flatMap(
@@ -139,7 +139,7 @@ final class FigureCanvas extends ImagePane {
                                                                 FigureReadout.near(
                                                                         figure,
                                                                         plot,
-                                                                        sheetPoint))));
+                                                                        imagePoint))));
     }
 
     private void read(Optional<FigureReadout> is) {
@@ -167,7 +167,7 @@ final class FigureCanvas extends ImagePane {
     private void press(MouseEvent event) {
         event.consume(); // or a scroll pane would take the focus
         requestFocus();
-        SheetPoint at = spot(event);
+        ImagePoint at = spot(event);
         boolean inside = plot().filter(plot -> plot.area().contains(at.x(), at.y())).isPresent();
         dragStart =
                 inside && event.getButton() == MouseButton.PRIMARY && model.canZoom() ? at : null;
@@ -180,10 +180,10 @@ final class FigureCanvas extends ImagePane {
         }
     }
 
-    private static SheetPoint heldPoint(SheetPoint sheetPoint, PlotArea.PixelRect pixelRect) {
-        return new SheetPoint(
-                Math.max(pixelRect.left(), Math.min(pixelRect.right(), sheetPoint.x())),
-                Math.max(pixelRect.top(), Math.min(pixelRect.bottom(), sheetPoint.y())));
+    private static ImagePoint heldPoint(ImagePoint imagePoint, PlotArea.PixelRect pixelRect) {
+        return new ImagePoint(
+                Math.max(pixelRect.left(), Math.min(pixelRect.right(), imagePoint.x())),
+                Math.max(pixelRect.top(), Math.min(pixelRect.bottom(), imagePoint.y())));
     }
 
     private void release(MouseEvent event) {

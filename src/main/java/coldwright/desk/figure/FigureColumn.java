@@ -12,7 +12,7 @@ import javafx.scene.layout.VBox;
 /** The column beside the text: the figures of the step in sight, and all pinned ones. */
 public final class FigureColumn extends ScrollPane {
     private final FigureStack stack;
-    private final Label empty = TextControls.label(Messages.of("plate.none-yet"), "no-plate");
+    private final Label empty = TextControls.label(Messages.of("figure.none-yet"), "no-figure");
 
     /**
      * Makes a column.

@@ -11,14 +11,14 @@ import javafx.scene.layout.VBox;
 final class FigureDetails extends VBox {
     private final FigureModel model;
     private final FigureTableView table;
-    private final Label words = TextControls.label("", "plate-described");
+    private final Label words = TextControls.label("", "figure-description");
     private final Label message = TextControls.label("", "note");
     private boolean tabled;
 
     FigureDetails(FigureModel model, FigureSettings room) {
         this.model = model;
         this.table = new FigureTableView(room.emPx());
-        getStyleClass().add("plate-leaf");
+        getStyleClass().add("figure-details");
         words.setFocusTraversable(true);
         TextControls.show(words, false);
         TextControls.show(message, false);

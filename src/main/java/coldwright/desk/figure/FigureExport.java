@@ -46,23 +46,23 @@ final class FigureExport {
     /** Copies an image to the clipboard. */
     void copy() {
         Exhibit exhibit = model.seen();
-        FigureFormat sheet = exhibit instanceof Figure ? FigureFiles.SHEET : DrawingPainter.SHEET;
+        FigureFormat format = exhibit instanceof Figure ? FigureFiles.SHEET : DrawingPainter.SHEET;
         RenderRequest renderRequest =
                 new RenderRequest(
                         exhibit, model.earlier(), model.play().moment().get(), Optional.empty());
         RenderContext renderContext = room.renderContext();
         CompletableFuture.supplyAsync(
-                        () -> renderContext.painter().paint(renderRequest, sheet.withScale(FINE)),
+                        () -> renderContext.painter().paint(renderRequest, format.withScale(FINE)),
                         renderContext.work())
                 .whenCompleteAsync(
-                        (figureImage, trouble) -> {
-                            if (trouble == null) {
+                        (figureImage, error) -> {
+                            if (error == null) {
                                 ClipboardContent content = new ClipboardContent();
                                 content.putImage(ImagePane.imageOf(figureImage.picture()));
                                 Clipboard.getSystemClipboard().setContent(content);
-                                say.accept(Messages.of("plate.copied"));
+                                say.accept(Messages.of("figure.copied"));
                             } else {
-                                say.accept(Messages.of("plate.not-copied", words(trouble)));
+                                say.accept(Messages.of("figure.not-copied", words(error)));
                             }
                         },
                         renderContext.window());
@@ -82,12 +82,12 @@ final class FigureExport {
         RenderContext renderContext = room.renderContext();
         CompletableFuture.runAsync(() -> writeNow(exhibit, moment, file), renderContext.work())
                 .whenCompleteAsync(
-                        (nothing, trouble) ->
+                        (nothing, error) ->
                                 say.accept(
-                                        trouble == null
-                                                ? Messages.of("plate.saved", file)
+                                        error == null
+                                                ? Messages.of("figure.saved", file)
                                                 : Messages.of(
-                                                        "plate.not-saved", file, words(trouble))),
+                                                        "figure.not-saved", file, words(error))),
                         renderContext.window());
     }
 
@@ -109,8 +109,8 @@ final class FigureExport {
         }
     }
 
-    private static String words(Throwable trouble) {
-        Throwable cause = trouble.getCause() == null ? trouble : trouble.getCause();
+    private static String words(Throwable error) {
+        Throwable cause = error.getCause() == null ? error : error.getCause();
         return String.valueOf(cause.getMessage());
     }
 }

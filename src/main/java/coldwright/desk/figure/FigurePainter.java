@@ -19,21 +19,21 @@ public interface FigurePainter {
      * Draws a figure.
      *
      * @param renderRequest what to draw
-     * @param sheet size and resolution
+     * @param format size and resolution
      */
-    FigureImage paint(RenderRequest renderRequest, FigureFormat sheet);
+    FigureImage paint(RenderRequest renderRequest, FigureFormat format);
 
-    private static FigureImage still(RenderRequest renderRequest, FigureFormat sheet) {
+    private static FigureImage still(RenderRequest renderRequest, FigureFormat format) {
         if (renderRequest.exhibit() instanceof Figure figure) {
             RenderedFigure renderedFigure =
                     ChartPainter.paint(
-                            figure, renderRequest.earlier(), sheet, renderRequest.former());
+                            figure, renderRequest.earlier(), format, renderRequest.former());
             return new FigureImage(
                     renderedFigure.picture(), Optional.of(renderedFigure.plot()), figure);
         }
         if (renderRequest.exhibit() instanceof Drawing drawing) {
             return new FigureImage(
-                    DrawingPainter.paint(drawing, renderRequest.moment(), sheet),
+                    DrawingPainter.paint(drawing, renderRequest.moment(), format),
                     Optional.empty(),
                     drawing);
         }

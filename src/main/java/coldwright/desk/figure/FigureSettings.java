@@ -18,8 +18,7 @@ public final class FigureSettings {
     private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
     private final ObjectProperty<UnitConversion> units =
             new SimpleObjectProperty<>(UnitConversion.AS_IT_IS);
-    private final ObjectProperty<FigureTheme> ground =
-            new SimpleObjectProperty<>(FigureTheme.LIGHT);
+    private final ObjectProperty<FigureTheme> theme = new SimpleObjectProperty<>(FigureTheme.LIGHT);
 
     /**
      * Makes settings for figures.
@@ -56,7 +55,7 @@ public final class FigureSettings {
     }
 
     /** The figures' theme; initially light. */
-    public ObjectProperty<FigureTheme> ground() {
-        return ground;
+    public ObjectProperty<FigureTheme> theme() {
+        return theme;
     }
 }

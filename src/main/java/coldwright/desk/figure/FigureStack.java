@@ -13,10 +13,11 @@ import javafx.scene.layout.VBox;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Figures in a column, pinned ones below; drawn only while visible. */
 public final class FigureStack extends VBox {
-    private final FigureSettings room;
+    private final FigureSettings figureSettings;
     private final PinnedFigures pinnedFigures;
     private final ObservableValue<Boolean> wanted;
     private final boolean allPins;
@@ -30,34 +31,34 @@ public final class FigureStack extends VBox {
      * Makes a stack.
      *
      * @param drawn the figures
-     * @param room settings shared by figures
+     * @param figureSettings settings shared by figures
      * @param pinnedFigures the pinned figures; those pinned here are at the bottom
      * @param wanted whether it is visible
      */
     public FigureStack(
             ObservableList<ShownFigure> drawn,
-            FigureSettings room,
+            FigureSettings figureSettings,
             PinnedFigures pinnedFigures,
             ObservableValue<Boolean> wanted) {
-        this(drawn, room, pinnedFigures, wanted, false);
+        this(drawn, figureSettings, pinnedFigures, wanted, false);
     }
 
     FigureStack(
             ObservableList<ShownFigure> drawn,
-            FigureSettings room,
+            FigureSettings figureSettings,
             PinnedFigures pinnedFigures,
             ObservableValue<Boolean> wanted,
             boolean allPins) {
-        this.room = room;
+        this.figureSettings = figureSettings;
         this.pinnedFigures = pinnedFigures;
         this.wanted = wanted;
         this.allPins = allPins;
-        getStyleClass().add("plates");
-        now.getStyleClass().add("plates-now");
-        kept.getStyleClass().add("plates-kept");
+        getStyleClass().add("figure-stack");
+        now.getStyleClass().add("figures-now");
+        kept.getStyleClass().add("figures-pinned");
         getChildren().addAll(now, kept);
         wanted.addListener((value, was, is) -> refresh());
-        room.units().addListener((value, was, is) -> refresh());
+        figureSettings.units().addListener((value, was, is) -> refresh());
         pinnedFigures
                 .all()
                 .addListener((ListChangeListener<PinnedFigures.PinnedFigure>) change -> refresh());
@@ -71,7 +72,24 @@ public final class FigureStack extends VBox {
         }
         drawn = is;
         drawn.addListener(listener);
+        List<Integer> moments =
+                IntStream.range(0, drawn.size())
+                        .mapToObj(index -> pinnedFigures.moment(drawn, index))
+                        .toList();
         refresh();
+        for (int i = 0; i < now.getChildren().size(); i++) {
+            ((FigureView) now.getChildren().get(i)).model().play().goTo(moments.get(i));
+        }
+    }
+
+    private FigureView viewOf(int index) {
+        FigureView view =
+                FigureView.on(figureSettings, pinnedFigures, allPins ? pinnedFigures : drawn);
+        view.model()
+                .play()
+                .moment()
+                .subscribe((was, is) -> pinnedFigures.setMoment(drawn, index, is.intValue()));
+        return view;
     }
 
     private void refresh() {
@@ -80,12 +98,16 @@ public final class FigureStack extends VBox {
         while (now.getChildren().size() > count) {
             now.getChildren().remove(now.getChildren().size() - 1);
         }
+        int before = now.getChildren().size();
         while (now.getChildren().size() < count) {
-            now.getChildren()
-                    .add(FigureView.on(room, pinnedFigures, allPins ? pinnedFigures : drawn));
+            now.getChildren().add(viewOf(now.getChildren().size()));
         }
         for (int i = 0; i < count; i++) {
-            ((FigureView) now.getChildren().get(i)).show(drawn.get(i).in(room.units().get()));
+            FigureView view = (FigureView) now.getChildren().get(i);
+            view.show(drawn.get(i).in(figureSettings.units().get()));
+            if (i >= before) {
+                view.model().play().goTo(pinnedFigures.moment(drawn, i));
+            }
         }
         refreshKept(some ? mine() : List.of());
         boolean shown = count + kept.getChildren().size() > 0;
@@ -114,9 +136,10 @@ public final class FigureStack extends VBox {
     }
 
     private VBox keptView(PinnedFigures.PinnedFigure pinnedFigure) {
-        FigureView plate = FigureView.pinned(room, () -> pinnedFigures.unpin(pinnedFigure));
+        FigureView plate =
+                FigureView.pinned(figureSettings, () -> pinnedFigures.unpin(pinnedFigure));
         plate.show(pinnedFigure.drawn());
-        String caption = Messages.of("plate.pinned", pinnedFigure.drawn().exhibit().title());
+        String caption = Messages.of("figure.pinned", pinnedFigure.drawn().exhibit().title());
         VBox view = new VBox(TextControls.label(caption, "pinned-caption"), plate);
         view.getStyleClass().add("pinned");
         return view;

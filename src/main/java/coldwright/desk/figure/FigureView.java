@@ -33,7 +33,7 @@ public final class FigureView extends VBox {
     private final PlaybackBar play = new PlaybackBar(model);
     private final FigureActions words;
     private final FigureDetails details;
-    private final Label sources = TextControls.label("", "plate-source");
+    private final Label sources = TextControls.label("", "figure-source");
     private final PauseTransition rest = new PauseTransition(REST);
     private final Button earlier;
     private final Button whole;
@@ -44,13 +44,13 @@ public final class FigureView extends VBox {
         figureCanvas = new FigureCanvas(model, room, filling);
         words = new FigureActions(room);
         details = new FigureDetails(model, room);
-        getStyleClass().add("plate");
+        getStyleClass().add("figure");
         if (filling) {
             VBox.setVgrow(figureCanvas, Priority.ALWAYS);
             getStyleClass().add("filling");
         }
-        earlier = words.add("plate.earlier.off", this::turnEarlier);
-        whole = words.add("plate.whole", figureCanvas::whole);
+        earlier = words.add("figure.earlier.hide", this::turnEarlier);
+        whole = words.add("figure.reset-zoom", figureCanvas::whole);
         words.want(whole, false);
         TextControls.show(play, false);
         TextControls.show(sources, false);
@@ -68,16 +68,16 @@ public final class FigureView extends VBox {
      */
     static FigureView on(FigureSettings room, PinnedFigures pinnedFigures, Object place) {
         FigureView view = new FigureView(room, false);
-        view.words.add("plate.pin", () -> pinnedFigures.pin(view.model.drawn(), place));
+        view.words.add("figure.pin", () -> pinnedFigures.pin(view.model.drawn(), place));
         view.addActions();
-        view.words.add("plate.large", view::enlarge);
+        view.words.add("figure.enlarge", view::enlarge);
         return view;
     }
 
     /** A pinned figure. */
     static FigureView pinned(FigureSettings room, Runnable unpin) {
         FigureView view = new FigureView(room, false);
-        view.words.add("plate.unpin", unpin);
+        view.words.add("figure.unpin", unpin);
         view.addActions();
         return view;
     }
@@ -91,10 +91,10 @@ public final class FigureView extends VBox {
 
     private void addActions() {
         FigureExport figureExport = new FigureExport(model, room, details::say);
-        words.add("plate.copy", figureExport::copy);
-        words.add("plate.save", () -> figureExport.save(getScene().getWindow()));
-        words.add("plate.table", details::turnTable);
-        words.add("plate.described", details::turnWords);
+        words.add("figure.copy", figureExport::copy);
+        words.add("figure.save", () -> figureExport.save(getScene().getWindow()));
+        words.add("figure.table", details::turnTable);
+        words.add("figure.description", details::turnWords);
     }
 
     /** Shows a figure or drawing, if it isn't shown already. */
@@ -140,7 +140,7 @@ public final class FigureView extends VBox {
     private void turnEarlier() {
         boolean shown = !model.earlierShown().get();
         model.earlierShown().set(shown);
-        earlier.setText(Messages.of(shown ? "plate.earlier.off" : "plate.earlier.on"));
+        earlier.setText(Messages.of(shown ? "figure.earlier.hide" : "figure.earlier.show"));
     }
 
     /** Describes the figure in words, on the drawing thread. */

@@ -28,13 +28,13 @@ public interface FileChooserPrompt {
 
     private static Optional<Path> dialog(String name, List<String> endings, Window over) {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Messages.of("plate.save"));
+        chooser.setTitle(Messages.of("figure.save"));
         chooser.setInitialFileName(name + "." + endings.get(0));
         for (String ending : endings) {
             chooser.getExtensionFilters()
                     .add(
                             new FileChooser.ExtensionFilter(
-                                    Messages.of("plate.save." + ending), "*." + ending));
+                                    Messages.of("figure.save." + ending), "*." + ending));
         }
         File file = chooser.showSaveDialog(over);
         if (file == null) {

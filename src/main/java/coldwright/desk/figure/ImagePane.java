@@ -57,7 +57,7 @@ abstract class ImagePane extends Region {
         this.room = room;
         this.filling = filling;
         latestRender = new LatestRender(room.renderContext(), this::took, this::broke);
-        getStyleClass().add("plate-face");
+        getStyleClass().add("figure-canvas");
         image.setSmooth(true);
         image.setManaged(false);
         glass.setManaged(false);
@@ -70,10 +70,10 @@ abstract class ImagePane extends Region {
     private void listen(Scene was, Scene is) {
         if (was == null && is != null) {
             room.emPx().addListener(again);
-            room.ground().addListener(again);
+            room.theme().addListener(again);
         } else if (is == null) {
             room.emPx().removeListener(again);
-            room.ground().removeListener(again);
+            room.theme().removeListener(again);
         }
         pause.playFromStart();
     }
@@ -86,23 +86,23 @@ abstract class ImagePane extends Region {
 
     /** Requests an image of the current state. */
     final void ask() {
-        sheet().ifPresent(
-                        sheet ->
+        format().ifPresent(
+                        format ->
                                 renderRequest()
                                         .ifPresent(
                                                 is -> {
-                                                    askedOn = sheet;
-                                                    latestRender.ask(is, sheet);
+                                                    askedOn = format;
+                                                    latestRender.ask(is, format);
                                                 }));
     }
 
     private void askIfResized() {
-        if (!sheet().equals(Optional.ofNullable(askedOn))) {
+        if (!format().equals(Optional.ofNullable(askedOn))) {
             ask();
         }
     }
 
-    private Optional<FigureFormat> sheet() {
+    private Optional<FigureFormat> format() {
         if (getScene() == null || getWidth() < LEAST_WIDTH || innerHeight() < LEAST_WIDTH) {
             return Optional.empty();
         }
@@ -113,7 +113,7 @@ abstract class ImagePane extends Region {
                 FigureFormat.of(innerWidth(), innerHeight())
                         .withScale(Math.max(1, Math.min(4, scale)))
                         .withType(Math.max(8, Math.min(40, type)))
-                        .withGround(room.ground().get()));
+                        .withTheme(room.theme().get()));
     }
 
     private void took(FigureImage is) {
@@ -123,11 +123,11 @@ abstract class ImagePane extends Region {
         rendered(is);
     }
 
-    private void broke(Throwable trouble) {
-        LOG.log(System.Logger.Level.ERROR, "a figure can't be drawn", trouble);
+    private void broke(Throwable error) {
+        LOG.log(System.Logger.Level.ERROR, "a figure can't be drawn", error);
         image.setImage(null);
-        setAccessibleText(Messages.of("plate.cannot"));
-        glass.getChildren().setAll(TextControls.label(Messages.of("plate.cannot"), "note"));
+        setAccessibleText(Messages.of("figure.undrawable"));
+        glass.getChildren().setAll(TextControls.label(Messages.of("figure.undrawable"), "note"));
         glass.getChildren().get(0).autosize();
     }
 

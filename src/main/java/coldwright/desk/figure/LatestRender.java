@@ -16,7 +16,7 @@ final class LatestRender {
     private PendingRender waiting;
     private boolean busy;
 
-    private record PendingRender(RenderRequest request, FigureFormat sheet) {}
+    private record PendingRender(RenderRequest request, FigureFormat format) {}
 
     /**
      * Makes a renderer.
@@ -33,8 +33,8 @@ final class LatestRender {
     }
 
     /** Requests an image, on the window's thread; replaces a request that hasn't started. */
-    void ask(RenderRequest renderRequest, FigureFormat sheet) {
-        waiting = new PendingRender(renderRequest, sheet);
+    void ask(RenderRequest renderRequest, FigureFormat format) {
+        waiting = new PendingRender(renderRequest, format);
         if (!busy) {
             start();
         }
@@ -47,18 +47,18 @@ final class LatestRender {
         CompletableFuture.supplyAsync(
                         () ->
                                 context.painter()
-                                        .paint(pendingRender.request(), pendingRender.sheet()),
+                                        .paint(pendingRender.request(), pendingRender.format()),
                         context.work())
                 .whenCompleteAsync(
-                        (figureImage, trouble) -> {
+                        (figureImage, error) -> {
                             busy = false;
                             if (waiting != null) {
                                 start();
                             }
-                            if (trouble == null) {
+                            if (error == null) {
                                 done.accept(figureImage);
                             } else {
-                                broke.accept(trouble);
+                                broke.accept(error);
                             }
                         },
                         context.window());

@@ -45,7 +45,7 @@ final class PlaybackBar extends HBox {
     PlaybackBar(FigureModel model) {
         this.model = model;
         this.playback = model.play();
-        press = TextControls.button(Messages.of("plate.play"), playback::press);
+        press = TextControls.button(Messages.of("figure.play"), playback::press);
         getStyleClass().add("play-bar");
         setAlignment(Pos.CENTER_LEFT);
         time.getStyleClass().add("play-time");
@@ -102,11 +102,11 @@ final class PlaybackBar extends HBox {
         String seen = FigureCanvas.moment(model);
         int colon = seen.indexOf(": ");
         time.setText(colon < 0 ? seen : seen.substring(0, colon));
-        slider.setAccessibleText(Messages.of("plate.time", seen));
+        slider.setAccessibleText(Messages.of("figure.time", seen));
     }
 
     private void run(boolean playing) {
-        press.setText(Messages.of(playing ? "plate.pause" : "plate.play"));
+        press.setText(Messages.of(playing ? "figure.pause" : "figure.play"));
         if (playing) {
             clock.start();
         } else {

@@ -1,6 +1,6 @@
 package coldwright.desk.layout;
 
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.text.Text;

@@ -39,7 +39,7 @@ public final class CollapsibleSection extends VBox {
     public CollapsibleSection(
             String open, String close, Supplier<Node> made, Optional<Pane> place) {
         under = place.orElse(this);
-        getStyleClass().add("folded");
+        getStyleClass().add("collapsible");
         word.getStyleClass().setAll("word", "quiet-word");
         word.setText(open);
         word.selectedProperty()

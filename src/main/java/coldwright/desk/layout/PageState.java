@@ -8,15 +8,17 @@ import coldwright.desk.model.PreferencesModel;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 
 /** State shared by all views of a page: type size, place of the figures, and preferences. */
 public final class PageState {
-    private final FigureSettings room;
+    private final FigureSettings figureSettings;
     private final PreferencesModel settings;
+    private final DoubleProperty coveredPx = new SimpleDoubleProperty(0);
     private final BooleanProperty classroom = new SimpleBooleanProperty(false);
 
     public PageState(RenderContext renderContext, PreferencesModel settings) {
-        this.room = new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG);
+        this.figureSettings = new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG);
         this.settings = settings;
     }
 
@@ -26,13 +28,18 @@ public final class PageState {
     }
 
     /** The settings shared by figures. */
-    public FigureSettings room() {
-        return room;
+    public FigureSettings figureSettings() {
+        return figureSettings;
     }
 
     /** Type size, pixels. */
     public DoubleProperty emPx() {
-        return room.emPx();
+        return figureSettings.emPx();
+    }
+
+    /** Height of the page's foot that a notice covers, pixels. */
+    public DoubleProperty coveredPx() {
+        return coveredPx;
     }
 
     /** Whether the lesson is in classroom view. */
@@ -42,6 +49,6 @@ public final class PageState {
 
     /** Whether figures are in a column of their own beside the text. */
     public BooleanProperty figuresBeside() {
-        return room.figuresBeside();
+        return figureSettings.figuresBeside();
     }
 }

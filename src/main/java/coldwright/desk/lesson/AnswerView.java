@@ -1,10 +1,10 @@
 package coldwright.desk.lesson;
 
+import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.prose.ProseView;
-import coldwright.desk.prose.Typography;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -34,29 +34,28 @@ final class AnswerView extends VBox {
         beside.getStyleClass().add("beside");
         beside.addRow(
                 0,
-                head(Messages.of("answer.said")),
+                head(Messages.of("answer.predicted")),
                 TextControls.label(
-                        Typography.of(model.answerText().orElse(Messages.of("answer.nothing"))),
-                        "beside-said"));
+                        model.answerText().orElse(Messages.of("answer.nothing")), "beside-said"));
         beside.addRow(
                 1,
                 head(Messages.of("answer.is")),
-                TextControls.label(Typography.of(model.right()), "beside-right"));
+                TextControls.label(model.right(), "beside-right"));
         String verdict = model.distance().orElseGet(this::verdict);
         getChildren()
                 .setAll(
-                        TextControls.label(
-                                Typography.of(model.prediction().question()), "answer-question"),
+                        TextControls.label(model.prediction().question(), "answer-question"),
                         beside,
                         TextControls.label(verdict, "verdict"),
-                        new ProseView(model.prediction().explanation(), openLink));
+                        new ProseView(
+                                model.prediction().explanation(), openLink, new TermFinder()));
     }
 
     private String verdict() {
         return switch (model.verdict()) {
             case YES -> Messages.of("answer.right");
-            case NO -> Messages.of("answer.otherwise");
-            case OPEN -> Messages.of("answer.not-said");
+            case NO -> Messages.of("answer.wrong");
+            case OPEN -> Messages.of("answer.none");
         };
     }
 

@@ -23,7 +23,7 @@ final class CheckView extends VBox {
     private final VBox lines = new VBox();
     private final CollapsibleSection collapsibleSection =
             new CollapsibleSection(
-                    Messages.of("check.show"), Messages.of("check.fold"), () -> lines);
+                    Messages.of("check.show"), Messages.of("check.hide"), () -> lines);
 
     CheckView(CheckModel model) {
         this.model = model;
@@ -43,10 +43,10 @@ final class CheckView extends VBox {
         summary.setText(
                 held == all
                         ? (all == 1
-                                ? Messages.of("check.holds")
-                                : Messages.of("check.all-hold", number(all)))
+                                ? Messages.of("check.passes")
+                                : Messages.of("check.all-pass", number(all)))
                         : Messages.of(
-                                changed ? "check.some-hold.changed" : "check.some-hold",
+                                changed ? "check.some-pass.changed" : "check.some-pass",
                                 number(held),
                                 number(all)));
         lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
@@ -65,7 +65,8 @@ final class CheckView extends VBox {
 
     private static Node line(CheckLine line) {
         Label mark = new Label(mark(line.state()));
-        mark.getStyleClass().addAll("check-mark", line.state() == State.PASSED ? "held" : "missed");
+        mark.getStyleClass()
+                .addAll("check-mark", line.state() == State.PASSED ? "passed" : "missed");
         Label expression = TextControls.label(line.expectation().expression(), "check-expression");
         String source = line.expectation().source();
         VBox words = new VBox();
@@ -89,7 +90,7 @@ final class CheckView extends VBox {
     private static String mark(State state) {
         return switch (state) {
             case OPEN -> Messages.of("check.open");
-            case PASSED -> Messages.of("check.held");
+            case PASSED -> Messages.of("check.passed");
             case MISSED -> Messages.of("check.missed");
             case FAILED -> Messages.of("check.failed");
         };

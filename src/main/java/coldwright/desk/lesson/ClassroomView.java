@@ -6,7 +6,7 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -25,6 +25,9 @@ import java.util.function.Consumer;
 
 /** A lesson in classroom view: large type, one step at a time, its figures beside it. */
 public final class ClassroomView extends BorderPane {
+    /** Height of the strip with the buttons, ems. */
+    public static final double STRIP_EM = 2.4;
+
     private final LessonModel lesson;
     private final PageState state;
     private final Consumer<String> openLink;
@@ -53,16 +56,16 @@ public final class ClassroomView extends BorderPane {
         this.lesson = lesson;
         this.state = state;
         this.openLink = openLink;
-        getStyleClass().add("workshop");
+        getStyleClass().add("classroom");
         page.getStyleClass().add("reading");
         page.setFitToWidth(true);
         page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        figures = new FigureColumn(lesson.inSight().get(), state.room(), lesson.pins());
+        figures = new FigureColumn(lesson.inSight().get(), state.figureSettings(), lesson.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         HBox both = new HBox(page, figures);
         setCenter(both);
-        back = TextControls.button(Messages.of("workshop.back"), () -> turn(-1));
-        next = TextControls.button(Messages.of("workshop.next"), () -> turn(1));
+        back = TextControls.button(Messages.of("classroom.previous"), () -> turn(-1));
+        next = TextControls.button(Messages.of("classroom.next"), () -> turn(1));
         where.getStyleClass().add("strip-here");
         HBox.setHgrow(where, Priority.ALWAYS);
         where.setMaxWidth(Double.MAX_VALUE);
@@ -71,10 +74,10 @@ public final class ClassroomView extends BorderPane {
                         back,
                         next,
                         where,
-                        TextControls.button(Messages.of("workshop.notes"), notes),
-                        TextControls.button(Messages.of("workshop.leave"), leave));
+                        TextControls.button(Messages.of("classroom.notes"), notes),
+                        TextControls.button(Messages.of("classroom.exit"), leave));
         strip.setAlignment(Pos.BASELINE_LEFT);
-        strip.getStyleClass().addAll("strip", "workshop-strip");
+        strip.getStyleClass().addAll("strip", "classroom-strip");
         setBottom(strip);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         lesson.inSight().addListener(sight);
@@ -136,7 +139,7 @@ public final class ClassroomView extends BorderPane {
         next.setDisable(at == all - 1);
         where.setText(
                 Messages.of(
-                        "workshop.where",
+                        "classroom.where",
                         Typography.of(lesson.lesson().title()),
                         String.valueOf(Math.max(1, at + 1)),
                         String.valueOf(all)));

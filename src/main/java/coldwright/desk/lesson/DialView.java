@@ -4,7 +4,7 @@ import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.lesson.model.DialModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 import coldwright.figure.UnitConversion;
 import coldwright.lesson.Dial;
 
@@ -33,7 +33,7 @@ final class DialView extends VBox {
     private final Label unit = new Label();
     private final Slider slider = new Slider();
     private final TextField number = new TextField();
-    private final Label inputError = TextControls.label("", "mend");
+    private final Label inputError = TextControls.label("", "input-error");
     private final PauseTransition rest = new PauseTransition(REST);
     private boolean following;
 
@@ -159,7 +159,7 @@ final class DialView extends VBox {
         } else {
             inputError.setText(
                     Messages.of(
-                            "dial.mend",
+                            "dial.invalid",
                             number.getText().strip(),
                             DisplayNumber.of(dial.least()),
                             DisplayNumber.of(dial.most())));

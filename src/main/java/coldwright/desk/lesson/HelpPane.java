@@ -26,7 +26,7 @@ public final class HelpPane extends VBox {
     HelpPane(SnippetModel model, CodeEditor slip) {
         this.model = model;
         this.editor = slip;
-        getStyleClass().add("help-slip");
+        getStyleClass().add("help-pane");
         TextControls.show(this, false);
     }
 
@@ -80,12 +80,12 @@ public final class HelpPane extends VBox {
             getChildren().add(TextControls.label(Messages.of("help.none"), "note"));
         }
         entries.stream().limit(MOST_SHOWN).forEach(this::add);
-        getChildren().add(TextControls.button(Messages.of("put-away"), this::dismiss));
+        getChildren().add(TextControls.button(Messages.of("dismiss"), this::dismiss));
         TextControls.show(this, true);
     }
 
     private void add(HelpEntry entry) {
-        getChildren().add(TextControls.label(entry.signature(), "help-signature"));
+        getChildren().add(TextControls.literal(entry.signature(), "help-signature"));
         if (!entry.sentence().isEmpty()) {
             getChildren().add(new CodeSentence(entry.sentence(), "help-sentence"));
         }
@@ -95,7 +95,8 @@ public final class HelpPane extends VBox {
             getChildren()
                     .add(
                             new CodeSentence(
-                                    Messages.of("help.gives", entry.returns()), "help-parameter"));
+                                    Messages.of("help.returns", entry.returns()),
+                                    "help-parameter"));
         }
     }
 
@@ -107,7 +108,7 @@ public final class HelpPane extends VBox {
     /** Closes all open help within a page. Returns whether any was open. */
     public static boolean dismissWithin(Node page) {
         List<HelpPane> shown =
-                page.lookupAll(".help-slip").stream()
+                page.lookupAll(".help-pane").stream()
                         .filter(HelpPane.class::isInstance)
                         .map(HelpPane.class::cast)
                         .filter(Node::isVisible)

@@ -41,7 +41,7 @@ public final class LessonColumns extends HBox {
                         desk::toggleClassroom,
                         name -> appActions.handIn().accept(model, name),
                         choice -> appActions.handout().accept(model, choice));
-        figures = new FigureColumn(model.inSight().get(), state.room(), model.pins());
+        figures = new FigureColumn(model.inSight().get(), state.figureSettings(), model.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         getChildren().addAll(lesson, figures);
     }

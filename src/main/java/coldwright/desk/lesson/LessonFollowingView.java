@@ -14,12 +14,12 @@ import java.nio.file.Path;
  */
 final class LessonFollowingView extends VBox {
     LessonFollowingView(LessonModel model, Runnable end) {
-        getStyleClass().add("writing");
+        getStyleClass().add("following");
         Path name = Path.of(model.lesson().file()).getFileName();
         String file = name == null ? model.lesson().file() : name.toString();
         getChildren()
                 .addAll(
-                        new CodeSentence(Messages.of("writing.follows", file), "writing-words"),
+                        new CodeSentence(Messages.of("writing.follows", file), "following-words"),
                         TextControls.button(Messages.of("writing.end"), end));
         TextControls.shown(this, model.written());
     }

@@ -5,7 +5,6 @@ import coldwright.desk.lesson.model.LessonFaults;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
 
@@ -43,10 +42,10 @@ final class LessonFrontView extends VBox {
         if (!lesson.track().isEmpty()) {
             getChildren().add(TextControls.label(lesson.track(), "kicker"));
         }
-        getChildren().add(TextControls.label(Typography.of(lesson.title()), "lesson-title"));
+        getChildren().add(TextControls.label(lesson.title(), "lesson-title"));
         String terms = terms(lesson);
         if (!terms.isEmpty()) {
-            getChildren().add(TextControls.label(Typography.of(terms), "terms"));
+            getChildren().add(TextControls.label(terms, "terms"));
         }
         getChildren().addAll(faults(model), agreement, actions(model, workshop, handout), opening);
     }
@@ -92,11 +91,13 @@ final class LessonFrontView extends VBox {
         VBox opened = new VBox();
         CollapsibleSection anew =
                 new CollapsibleSection(
-                        Messages.of("lesson.anew"),
-                        Messages.of("lesson.anew"),
-                        () -> TextControls.button(Messages.of("lesson.anew.sure"), model::reset),
+                        Messages.of("lesson.restart"),
+                        Messages.of("lesson.restart"),
+                        () ->
+                                TextControls.button(
+                                        Messages.of("lesson.restart.confirm"), model::reset),
                         Optional.of(opened));
-        Button room = TextControls.button(Messages.of("lesson.workshop"), workshop);
+        Button room = TextControls.button(Messages.of("classroom.open"), workshop);
         CollapsibleSection paper =
                 new CollapsibleSection(
                         Messages.of("handout"),
@@ -104,10 +105,10 @@ final class LessonFrontView extends VBox {
                         () -> new HandoutView(handout),
                         Optional.of(opened));
         FlowPane row = new FlowPane(all, stop, room, paper, anew, progress);
-        row.getStyleClass().add("deeds-row");
-        opened.getStyleClass().add("deeds-opened");
+        row.getStyleClass().add("lesson-actions-row");
+        opened.getStyleClass().add("lesson-actions-opened");
         VBox deeds = new VBox(row, opened);
-        deeds.getStyleClass().add("deeds");
+        deeds.getStyleClass().add("lesson-actions");
         return deeds;
     }
 }

@@ -2,6 +2,7 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.TextControls;
@@ -9,10 +10,7 @@ import coldwright.desk.messages.TextControls;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 import java.util.ArrayList;
@@ -21,7 +19,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A lesson as one long page, and which of its steps is in sight. */
-public final class LessonView extends ScrollPane {
+public final class LessonView extends ScrollPage {
     /** The step at this share of the height is the one in sight. */
     private static final double EYE = 0.35;
 
@@ -33,8 +31,8 @@ public final class LessonView extends ScrollPane {
     private final LessonModel model;
     private final PageState state;
     private final Consumer<String> openLink;
-    private final VBox column = new VBox();
-    private final Region endPaper = new Region();
+    private final VBox column = column();
+    private final Region endSpace = new Region();
     private final List<StepView> steps = new ArrayList<>();
 
     private boolean lookDue;
@@ -48,25 +46,19 @@ public final class LessonView extends ScrollPane {
             Runnable workshop,
             Consumer<String> handIn,
             Consumer<HandoutRequest> handout) {
+        super("lesson");
         this.model = model;
         this.state = state;
         this.openLink = openLink;
-        getStyleClass().add("reading");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        column.getStyleClass().add("column");
         column.getChildren()
                 .add(
                         new LessonFrontView(
                                 model, agreement, viewOf(model.opening()), workshop, handout));
         column.getChildren().add(new HandInView(handIn));
-        endPaper.getStyleClass().add("end-paper");
-        endPaper.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
-        column.getChildren().add(endPaper);
+        endSpace.getStyleClass().add("end-space");
+        endSpace.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
+        column.getChildren().add(endSpace);
         setNext();
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
-        setContent(sheet);
         vvalueProperty().addListener(value -> lookSoon());
         heightProperty().addListener(value -> lookSoon());
         column.heightProperty().addListener(value -> lookSoon());
@@ -135,7 +127,7 @@ public final class LessonView extends ScrollPane {
         while (steps.size() < model.steps().size()) {
             setNext();
         }
-        Runnable stand =
+        Runnable scroll =
                 () -> {
                     getScene().getRoot().applyCss();
                     getScene().getRoot().layout();
@@ -143,8 +135,8 @@ public final class LessonView extends ScrollPane {
                     TextControls.scroll(this, top + below);
                     anchoredAt = offset();
                 };
-        stand.run();
-        AfterFrame.after(1, stand);
+        scroll.run();
+        AfterFrame.after(1, scroll);
     }
 
     private Optional<StepView> sameStep(StepView former) {
@@ -181,7 +173,7 @@ public final class LessonView extends ScrollPane {
     public void reveal(Node node) {
         Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
         double top = offset();
-        double seen = getViewportBounds().getHeight();
+        double seen = getViewportBounds().getHeight() - state.coveredPx().get();
         if (bounds.getMinY() < top) {
             TextControls.scroll(this, bounds.getMinY() - GAP_PX);
         } else if (bounds.getMaxY() > top + seen) {

@@ -63,7 +63,7 @@ final class OutcomeView extends VBox {
         }
         printed.getChildren().clear();
         if (!text.head().isEmpty()) {
-            Label head = TextControls.label(text.head(), "printed-text");
+            Label head = TextControls.literal(text.head(), "printed-text");
             head.setAccessibleRole(AccessibleRole.TEXT);
             printed.getChildren().add(head);
         }
@@ -75,7 +75,7 @@ final class OutcomeView extends VBox {
             printed.getChildren()
                     .add(
                             new CollapsibleSection(
-                                    more, Messages.of("outcome.fold"), () -> whole(text)));
+                                    more, Messages.of("outcome.hide"), () -> whole(text)));
         }
         if (text.cut()) {
             printed.getChildren().add(TextControls.label(Messages.of("outcome.cut"), "note"));
@@ -125,8 +125,7 @@ final class OutcomeView extends VBox {
         }
         return List.of(
                 new CodeSentence(
-                        model.ending(),
-                        outcome instanceof RunOutcome.Stopped ? "note" : "trouble"));
+                        model.ending(), outcome instanceof RunOutcome.Stopped ? "note" : "error"));
     }
 
     private static boolean isSilent(FinishedRun run) {
@@ -135,7 +134,7 @@ final class OutcomeView extends VBox {
 
     private static List<Node> finished(RunOutcome.Finished finished, FinishedRun run) {
         if (finished.gaveValue()) {
-            return List.of(TextControls.label(finished.value(), "value"));
+            return List.of(TextControls.literal(finished.value(), "value"));
         }
         return isSilent(run)
                 ? List.of(TextControls.label(Messages.of("outcome.nothing"), "note"))
@@ -145,7 +144,7 @@ final class OutcomeView extends VBox {
     private Node problem(SnippetProblem problem) {
         VBox box = new VBox();
         box.getStyleClass().add("problem");
-        CodeSentence words = new CodeSentence(problem.words(), "trouble");
+        CodeSentence words = new CodeSentence(problem.words(), "error");
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox row = new HBox(words);
         row.getStyleClass().add("problem-row");
@@ -163,9 +162,9 @@ final class OutcomeView extends VBox {
                     .add(
                             new CollapsibleSection(
                                     Messages.of("outcome.java"),
-                                    Messages.of("outcome.java.fold"),
+                                    Messages.of("outcome.java.hide"),
                                     () ->
-                                            TextControls.label(
+                                            TextControls.literal(
                                                     problem.compilerWords(), "compiler-words")));
         }
         return box;

@@ -6,7 +6,7 @@ import coldwright.desk.layout.PageState;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.prose.Typography;
+import coldwright.desk.messages.Typography;
 import coldwright.lesson.ExpectedAnswer;
 
 import javafx.beans.InvalidationListener;
@@ -31,13 +31,12 @@ final class PredictionView extends VBox {
     PredictionView(PredictionModel model, PageState state) {
         this.model = model;
         this.classroom = state.classroom();
-        this.room = state.room();
-        getStyleClass().add("forecast");
+        this.room = state.figureSettings();
+        getStyleClass().add("prediction");
         getChildren()
                 .addAll(
-                        TextControls.label(Messages.of("forecast.asks"), "kicker"),
-                        TextControls.label(
-                                Typography.of(model.prediction().question()), "question"),
+                        TextControls.label(Messages.of("prediction.asks"), "kicker"),
+                        TextControls.label(model.prediction().question(), "question"),
                         asked());
     }
 
@@ -82,21 +81,21 @@ final class PredictionView extends VBox {
     /** Buttons that count raised hands for a choice. */
     private Node hands(int index) {
         Label count = new Label();
-        count.getStyleClass().add("hands-count");
+        count.getStyleClass().add("votes-count");
         Button fewer = TextControls.button("−", () -> model.count(index, -1));
         Button more = TextControls.button("+", () -> model.count(index, 1));
         InvalidationListener tell =
                 value -> {
                     String hands = String.valueOf(model.hands().get(index));
                     count.setText(hands);
-                    more.setAccessibleText(Messages.of("hands.more", hands));
-                    fewer.setAccessibleText(Messages.of("hands.fewer", hands));
+                    more.setAccessibleText(Messages.of("votes.more", hands));
+                    fewer.setAccessibleText(Messages.of("votes.fewer", hands));
                 };
         model.hands().addListener(tell);
         tell.invalidated(null);
         HBox row = new HBox(fewer, count, more);
         row.setAlignment(Pos.BASELINE_RIGHT);
-        row.getStyleClass().add("hands");
+        row.getStyleClass().add("votes");
         return row;
     }
 
@@ -110,7 +109,7 @@ final class PredictionView extends VBox {
         HBox row = new HBox(field, new Label(amount.unit()));
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("number-row");
-        Label mend = TextControls.label("", "mend");
+        Label mend = TextControls.label("", "input-error");
         TextControls.show(mend, false);
         field.textProperty()
                 .addListener(

@@ -91,7 +91,7 @@ final class SnippetView extends VBox {
                 });
         clock.setCycleCount(Animation.INDEFINITE);
         VBox paper = new VBox(editor, help, dials(), foot(), asks);
-        paper.getStyleClass().add("slip");
+        paper.getStyleClass().add("snippet-paper");
         outcome = new OutcomeView(model, editor::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
         model.phase().addListener((value, was, is) -> phaseChanged(is));
@@ -112,12 +112,12 @@ final class SnippetView extends VBox {
 
     /** Asks after a while whether to continue a run. */
     private HBox asks() {
-        Label words = TextControls.label("", "asks-words");
+        Label words = TextControls.label("", "runs-long-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         Button on = TextControls.button(Messages.of("snippet.let-it-run"), this::letItRun);
         HBox box = new HBox(words, on);
         box.setAlignment(Pos.BASELINE_LEFT);
-        box.getStyleClass().add("asks");
+        box.getStyleClass().add("runs-long");
         TextControls.show(box, false);
         return box;
     }
@@ -136,7 +136,7 @@ final class SnippetView extends VBox {
         boolean asking = model.phase().get() == Phase.RUNNING && seconds() >= askAtS;
         if (asking && !asks.isVisible()) {
             String soFar = String.valueOf(Math.round(seconds()));
-            ((Label) asks.getChildren().get(0)).setText(Messages.of("snippet.asks", soFar));
+            ((Label) asks.getChildren().get(0)).setText(Messages.of("snippet.runs-long", soFar));
         }
         TextControls.show(asks, asking);
     }
@@ -161,7 +161,7 @@ final class SnippetView extends VBox {
 
     private static CollapsibleSection folded(VBox paper) {
         return new CollapsibleSection(
-                Messages.of("snippet.given.show"), Messages.of("snippet.given.fold"), () -> paper);
+                Messages.of("snippet.given.show"), Messages.of("snippet.given.hide"), () -> paper);
     }
 
     OutcomeView outcome() {
@@ -176,7 +176,7 @@ final class SnippetView extends VBox {
         Button what = TextControls.button(Messages.of("snippet.help"), help::turn);
         what.getStyleClass().add("quiet-word");
         FlowPane foot = new FlowPane(run, stop, reset, fromHere, what, status);
-        foot.getStyleClass().add("slip-foot");
+        foot.getStyleClass().add("snippet-buttons");
         fromHere.getStyleClass().add("quiet-word");
         return foot;
     }

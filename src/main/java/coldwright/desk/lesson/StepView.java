@@ -2,6 +2,7 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureStack;
 import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.layout.CollapsibleSection;
 import coldwright.desk.layout.PageState;
 import coldwright.desk.lesson.model.CheckModel;
@@ -13,7 +14,6 @@ import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.prose.ProseView;
-import coldwright.desk.prose.Typography;
 import coldwright.lesson.LessonFault;
 
 import javafx.application.Platform;
@@ -28,6 +28,7 @@ import java.util.function.Consumer;
 
 /** One step on the page: its heading and its parts in order. */
 final class StepView extends VBox implements PartModel.Visitor {
+    private final TermFinder terms = new TermFinder();
     private final StepModel model;
     private final Consumer<String> openLink;
     private final PageState state;
@@ -53,7 +54,7 @@ final class StepView extends VBox implements PartModel.Visitor {
         if (model.number() > 0) {
             Label number = new Label(Messages.of("step.number", String.valueOf(model.number())));
             number.getStyleClass().add("kicker");
-            Label title = TextControls.label(Typography.of(model.title()), "step-title");
+            Label title = TextControls.label(model.title(), "step-title");
             title.setAccessibleRole(AccessibleRole.TEXT);
             VBox head = new VBox(number, title);
             head.getStyleClass().add("step-head");
@@ -67,7 +68,7 @@ final class StepView extends VBox implements PartModel.Visitor {
 
     @Override
     public void prose(ProseModel prose) {
-        put(new ProseView(prose.prose().nodes(), openLink));
+        put(new ProseView(prose.prose().nodes(), openLink, terms));
     }
 
     @Override
@@ -76,19 +77,19 @@ final class StepView extends VBox implements PartModel.Visitor {
                 new SnippetView(
                         snippet,
                         state.settings(),
-                        state.room().units(),
+                        state.figureSettings().units(),
                         () -> fromHere.accept(snippet));
         FigureStack plates =
                 new FigureStack(
                         snippet.result().drawn(),
-                        state.room(),
+                        state.figureSettings(),
                         pinnedFigures,
                         state.figuresBeside().not());
         put(view);
         put(plates);
         snippet.result().lastRun().addListener(run -> showResults(view, plates));
         if (!snippet.snippet().given()) {
-            asked.forEach(forecast -> put(new AnswerView(forecast, openLink)));
+            asked.forEach(model -> put(new AnswerView(model, openLink)));
             asked.clear();
         }
         putSolution(snippet);
@@ -112,8 +113,8 @@ final class StepView extends VBox implements PartModel.Visitor {
             CollapsibleSection collapsibleSection =
                     new CollapsibleSection(
                             Messages.of("solution.show"),
-                            Messages.of("solution.fold"),
-                            () -> TextControls.label(solution, "listing"));
+                            Messages.of("solution.hide"),
+                            () -> TextControls.literal(solution, "listing"));
             collapsibleSection.getStyleClass().add("solution");
             put(TextControls.shown(collapsibleSection, snippet.result().everFinished()));
         }

@@ -1,5 +1,7 @@
 package coldwright.desk.messages;
 
+import coldwright.desk.glossary.Glossary;
+
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,7 +20,7 @@ public final class TextControls {
      * @param action what it does
      */
     public static Button button(String word, Runnable action) {
-        Button button = new Button(word);
+        Button button = new Button(Typography.of(word));
         button.getStyleClass().add("word");
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(event -> action.run());
@@ -26,12 +28,19 @@ public final class TextControls {
     }
 
     /**
-     * A label that wraps.
+     * A label that wraps, typeset so that no number breaks apart from its unit. If all of it is a
+     * term of the glossary, it is a link to its meaning.
      *
-     * @param text its text
      * @param looks its style classes
      */
     public static Label label(String text, String... looks) {
+        Label label = literal(Typography.of(text), looks);
+        Glossary.ofThisProgram().term(text).ifPresent(term -> TermLink.on(label, term));
+        return label;
+    }
+
+    /** A label that wraps, with its text exactly as given, such as Java. */
+    public static Label literal(String text, String... looks) {
         Label label = new Label(text);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);

@@ -8,6 +8,7 @@ import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.Lesson;
 
+import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -35,6 +36,9 @@ public final class DeskModel {
     private final ReadOnlyObjectWrapper<ShownPage> place =
             new ReadOnlyObjectWrapper<>(ShownPage.HOME);
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper busy = new ReadOnlyStringWrapper("");
+    private ShownPage beforeGlossary = ShownPage.HOME;
+    private String wantedTerm = "";
 
     /**
      * Makes a desk without lessons.
@@ -56,7 +60,8 @@ public final class DeskModel {
         this.work = work;
         this.window = window;
         this.batches = new BatchesModel(work, window);
-        this.files = new LessonOpener(reader, lessons, work, window, notice::set, this::open);
+        this.files =
+                new LessonOpener(reader, lessons, work, window, notice::set, busy::set, this::open);
     }
 
     /**
@@ -68,9 +73,9 @@ public final class DeskModel {
     public CompletableFuture<Void> fetch(Supplier<List<Lesson>> shelf) {
         return CompletableFuture.supplyAsync(shelf, work)
                 .handleAsync(
-                        (found, trouble) -> {
-                            if (trouble != null) {
-                                notice.set(Messages.of("desk.unread", ExceptionText.text(trouble)));
+                        (found, error) -> {
+                            if (error != null) {
+                                notice.set(Messages.of("desk.unread", ExceptionText.text(error)));
                             } else {
                                 put(found);
                             }
@@ -80,7 +85,7 @@ public final class DeskModel {
     }
 
     private void put(List<Lesson> found) {
-        found.forEach(lessons::layFromProgram);
+        found.forEach(lessons::addFromProgram);
         if (lessons.all().isEmpty()) {
             notice.set(Messages.of("desk.no-lesson"));
         }
@@ -113,7 +118,7 @@ public final class DeskModel {
      * @param file a lesson file, folder, zip file or recipe file
      */
     public void announce(Path file) {
-        notice.set(LessonOpener.opening(file));
+        busy.set(LessonOpener.opening(file));
     }
 
     /**
@@ -141,13 +146,13 @@ public final class DeskModel {
         }
         boolean seen = open.get() == former;
         LessonModel model = lessons.replace(former, lesson);
-        LessonReload anew = new LessonReload(former, model);
-        anew.stand();
+        LessonReload reload = new LessonReload(former, model);
+        reload.keepStepInSight();
         notice.set("");
         if (seen) {
             open.set(model);
         }
-        anew.run();
+        reload.run();
     }
 
     /**
@@ -180,6 +185,7 @@ public final class DeskModel {
 
     private void turnTo(ShownPage one) {
         notice.set("");
+        busy.set("");
         place.set(one);
     }
 
@@ -213,14 +219,54 @@ public final class DeskModel {
         turnTo(ShownPage.TRIALS);
     }
 
+    /**
+     * Shows the glossary.
+     *
+     * @param term name of the term to show first; empty for the top
+     */
+    public void openGlossary(String term) {
+        wantedTerm = term;
+        if (place.get() != ShownPage.GLOSSARY) {
+            beforeGlossary = place.get();
+        }
+        turnTo(ShownPage.GLOSSARY);
+    }
+
+    /** Shows the page from which the glossary was opened. */
+    public void leaveGlossary() {
+        turnTo(beforeGlossary);
+    }
+
+    /** Name of the term that the glossary shows first; empty for the top. */
+    public String wantedTerm() {
+        return wantedTerm;
+    }
+
     /** Shows the settings. */
     public void openSettings() {
         turnTo(ShownPage.SETTINGS);
     }
 
-    /** The lesson to continue: the last one that is partly done; empty if there is none. */
+    /**
+     * A lesson that came with the program.
+     *
+     * @param name its file name without the ending
+     */
+    public Optional<LessonModel> lessonNamed(String name) {
+        return lessons.all().stream().filter(one -> one.key().name().equals(name)).findFirst();
+    }
+
+    /**
+     * The lesson to continue: the one used last, or the next one if that is done; empty if none was
+     * used or all are done.
+     */
     public Optional<LessonModel> startedLesson() {
         return lessons.started();
+    }
+
+    /** Changes with the work in any lesson. */
+    public ReadOnlyIntegerProperty progress() {
+        return lessons.progress();
     }
 
     /** The page that is shown. */
@@ -234,9 +280,9 @@ public final class DeskModel {
      * @param lesson one of {@link #lessons()}
      */
     public void open(LessonModel lesson) {
-        notice.set("");
+        lesson.use();
         open.set(lesson);
-        place.set(ShownPage.LESSON);
+        turnTo(ShownPage.LESSON);
     }
 
     /** Shows the learner a notice. */
@@ -257,6 +303,11 @@ public final class DeskModel {
     /** The open lesson; null before the first was opened. */
     public ReadOnlyObjectProperty<LessonModel> open() {
         return open.getReadOnlyProperty();
+    }
+
+    /** What is going on, such as opening a file, in one sentence; empty for nothing. */
+    public ReadOnlyStringProperty busy() {
+        return busy.getReadOnlyProperty();
     }
 
     /** The current notice, in one sentence; empty if there is none. */

@@ -21,6 +21,7 @@ final class LessonOpener {
     private final Executor work;
     private final Executor window;
     private final Consumer<String> notify;
+    private final Consumer<String> busy;
     private final Consumer<LessonModel> open;
 
     /**
@@ -30,7 +31,8 @@ final class LessonOpener {
      * @param lessons receives the lessons
      * @param work a thread for reading
      * @param window the window's thread
-     * @param tell shows the learner a notice
+     * @param notify shows the learner a notice
+     * @param busy shows what is going on; empty at its end
      * @param open shows a lesson
      */
     LessonOpener(
@@ -38,26 +40,29 @@ final class LessonOpener {
             OpenLessons lessons,
             Executor work,
             Executor window,
-            Consumer<String> tell,
+            Consumer<String> notify,
+            Consumer<String> busy,
             Consumer<LessonModel> open) {
         this.reader = reader;
         this.lessons = lessons;
         this.work = work;
         this.window = window;
-        this.notify = tell;
+        this.notify = notify;
+        this.busy = busy;
         this.open = open;
     }
 
     /** Shows that a file is being opened, then the lesson or the error. */
     CompletableFuture<Void> open(Path file) {
-        notify.accept(opening(file));
+        busy.accept(opening(file));
         return CompletableFuture.supplyAsync(() -> read(file), work)
                 .handleAsync(
-                        (found, trouble) -> {
-                            if (trouble == null) {
+                        (found, error) -> {
+                            busy.accept("");
+                            if (error == null) {
                                 opened(found);
                             } else if (LessonPack.isOne(file)) {
-                                notify.accept(ExceptionText.text(trouble));
+                                notify.accept(ExceptionText.text(error));
                             } else {
                                 notify.accept(Messages.of("desk.no-such-lesson", file));
                             }
@@ -79,19 +84,19 @@ final class LessonOpener {
     /** A name in a zip file may be invalid on this system. */
     private void opened(List<Lesson> found) {
         try {
-            lay(found);
+            add(found);
         } catch (InvalidPathException e) {
             notify.accept(Messages.of("desk.no-such-lesson", e.getInput()));
         }
     }
 
-    private void lay(List<Lesson> found) {
+    private void add(List<Lesson> found) {
         List<Lesson> taught = found.stream().filter(one -> !one.steps().isEmpty()).toList();
         if (taught.isEmpty()) {
             notify.accept(noLessonMessage(found.get(0)));
             return;
         }
-        open.accept(taught.stream().map(this::lay).toList().get(0));
+        open.accept(taught.stream().map(this::add).toList().get(0));
         found.stream()
                 .filter(one -> one.steps().isEmpty())
                 .findFirst()
@@ -99,10 +104,10 @@ final class LessonOpener {
                         one -> notify.accept(Messages.of("desk.left-out", noLessonMessage(one))));
     }
 
-    private LessonModel lay(Lesson lesson) {
+    private LessonModel add(Lesson lesson) {
         return lessons.ofFile(lesson.file())
                 .map(former -> lessons.replace(former, lesson))
-                .orElseGet(() -> lessons.layFromFile(lesson));
+                .orElseGet(() -> lessons.addFromFile(lesson));
     }
 
     /** Why a text without steps can't be opened. */

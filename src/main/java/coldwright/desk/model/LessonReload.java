@@ -21,7 +21,7 @@ final class LessonReload {
     }
 
     /** Keeps the step in sight: the one with the same title, or else the same number. */
-    void stand() {
+    void keepStepInSight() {
         StepModel was = former.inSight().get();
         if (was.number() >= 1) {
             List<StepModel> steps = now.steps();

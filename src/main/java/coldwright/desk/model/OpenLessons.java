@@ -6,10 +6,13 @@ import coldwright.desk.run.RunQueue;
 import coldwright.lesson.Lesson;
 import coldwright.workbook.work.LessonKey;
 
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
@@ -19,6 +22,7 @@ final class OpenLessons {
     private final Executor window;
     private final WorkStore workStore;
     private final RunPermissions permissions;
+    private final ReadOnlyIntegerWrapper progress = new ReadOnlyIntegerWrapper();
     private final ObservableList<LessonModel> all = FXCollections.observableArrayList();
 
     /**
@@ -36,18 +40,19 @@ final class OpenLessons {
     }
 
     /** Adds a lesson that comes with the program: its snippets may run. */
-    void layFromProgram(Lesson lesson) {
+    void addFromProgram(Lesson lesson) {
         permissions.comesWithTheProgram(lesson);
-        lay(new LessonModel(lesson, queue, window));
+        add(new LessonModel(lesson, queue, window));
     }
 
     /** Adds a lesson that was read from a file. */
-    LessonModel layFromFile(Lesson lesson) {
-        return lay(modelOf(lesson));
+    LessonModel addFromFile(Lesson lesson) {
+        return add(modelOf(lesson));
     }
 
-    private LessonModel lay(LessonModel model) {
+    private LessonModel add(LessonModel model) {
         all.add(model);
+        model.whenChanged(this::progressed);
         workStore.opened(model);
         return model;
     }
@@ -56,6 +61,7 @@ final class OpenLessons {
     LessonModel replace(LessonModel former, Lesson read) {
         LessonModel model = modelOf(read);
         all.set(all.indexOf(former), model);
+        model.whenChanged(this::progressed);
         workStore.replaced(former, model);
         return model;
     }
@@ -74,11 +80,17 @@ final class OpenLessons {
         return all.stream().filter(one -> one.lesson().file().equals(file)).findFirst();
     }
 
-    /** The last lesson that is partly done. */
+    /** The lesson used last or, if that is done, the first after it that isn't. */
     Optional<LessonModel> started() {
         return all.stream()
-                .filter(one -> one.stepsDone() > 0 && one.stepsDone() < one.steps().size())
-                .reduce((first, second) -> second);
+                .filter(one -> one.lastUsed().isPresent())
+                .max(Comparator.comparing(one -> one.lastUsed().get()))
+                .flatMap(
+                        last ->
+                                all.stream()
+                                        .skip(all.indexOf(last))
+                                        .filter(one -> one.stepsDone() < one.steps().size())
+                                        .findFirst());
     }
 
     /** The learner agrees to run a lesson's snippets. */
@@ -99,6 +111,15 @@ final class OpenLessons {
     void doneWriting(LessonModel lesson) {
         permissions.doneWriting(lesson.lesson());
         lesson.setWritten(false);
+    }
+
+    private void progressed() {
+        progress.set(progress.get() + 1);
+    }
+
+    /** Changes with the work in any lesson. */
+    ReadOnlyIntegerProperty progress() {
+        return progress.getReadOnlyProperty();
     }
 
     ObservableList<LessonModel> all() {

@@ -12,6 +12,8 @@ public enum ShownPage {
     BATCH,
     /** The kitchen trials that need no machine. */
     TRIALS,
+    /** The terms of the trade. */
+    GLOSSARY,
     /** Type, colours, units, limits. */
     SETTINGS
 }

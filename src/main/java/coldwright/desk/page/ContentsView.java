@@ -2,15 +2,15 @@ package coldwright.desk.page;
 
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.PageStyles;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.ShownPage;
-import coldwright.desk.prose.Typography;
 
-import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -47,20 +47,18 @@ final class ContentsView extends BorderPane {
         setTop(name);
         setCenter(scroll);
         setBottom(foot(openFile));
-        desk.lessons().addListener((InvalidationListener) value -> fill());
-        desk.open().addListener(value -> fill());
-        desk.place().addListener(value -> fill());
         list.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
-        fill();
+        WhileShown.follow(this, this::fill, desk.lessons(), desk.open(), desk.place());
     }
 
     private Node foot(Runnable openFile) {
         Button batch = TextControls.button(Messages.of("batch.page"), desk::openBatches);
+        Button glossary = TextControls.button(Messages.of("glossary"), () -> desk.openGlossary(""));
         Button settings = TextControls.button(Messages.of("settings"), desk::openSettings);
         Button open = TextControls.button(Messages.of("open-file"), openFile);
         Button smaller = TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller);
         Button larger = TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger);
-        VBox foot = new VBox(batch, settings, open, smaller, larger);
+        VBox foot = new VBox(batch, glossary, settings, open, smaller, larger);
         foot.getChildren().forEach(word -> word.getStyleClass().add("quiet-word"));
         foot.getStyleClass().add("contents-foot");
         return foot;
@@ -72,7 +70,7 @@ final class ContentsView extends BorderPane {
         for (LessonModel lesson : desk.lessons()) {
             if (!lesson.lesson().track().equals(track)) {
                 track = lesson.lesson().track();
-                list.getChildren().add(TextControls.label(Typography.of(track), "contents-track"));
+                list.getChildren().add(TextControls.label(track, "contents-track"));
             }
             boolean open = lesson == desk.open().get() && desk.place().get() == ShownPage.LESSON;
             Button title = entry(Typography.of(lesson.lesson().title()), () -> desk.open(lesson));
@@ -93,8 +91,8 @@ final class ContentsView extends BorderPane {
         HBox.setHgrow(title, Priority.ALWAYS);
         HBox row = new HBox(number, title);
         row.getStyleClass().add("contents-row");
-        InvalidationListener refresh =
-                value -> {
+        Runnable refresh =
+                () -> {
                     boolean here = lesson.inSight().get() == step;
                     boolean done = step.done().get();
                     row.pseudoClassStateChanged(PageStyles.HERE, here);
@@ -106,9 +104,7 @@ final class ContentsView extends BorderPane {
                                     + ", "
                                     + title.getText());
                 };
-        lesson.inSight().addListener(refresh);
-        step.done().addListener(refresh);
-        refresh.invalidated(null);
+        WhileShown.follow(row, refresh, lesson.inSight(), step.done());
         return row;
     }
 

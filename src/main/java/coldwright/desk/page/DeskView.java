@@ -14,12 +14,16 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
-import coldwright.desk.prose.Typography;
 
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
+import javafx.event.EventHandler;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -29,10 +33,14 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
+import javafx.util.Subscription;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The whole window: contents, the open lesson, and the figures of the step in sight. */
 public final class DeskView extends StackPane {
@@ -44,8 +52,11 @@ public final class DeskView extends StackPane {
     private final ContentsView contents;
     private final Label here = new Label();
     private final HBox strip;
-    private final Map<LessonModel, LessonColumns> spreads = new HashMap<>();
+    private final Map<LessonModel, LessonColumns> columns = new HashMap<>();
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
+    private final NoticeView notice;
+    private final TermPopover popover;
+    private final List<Subscription> subscriptions = new ArrayList<>();
     private LessonColumns lessonColumns;
     private ClassroomView classroom;
     private BatchView batchView;
@@ -74,24 +85,39 @@ public final class DeskView extends StackPane {
         getStylesheets().addAll(PageStyles.sheets());
         getStyleClass().add("desk");
         contents = new ContentsView(desk, this::goTo, appActions.openFile());
+        notice = new NoticeView(desk);
+        popover = new TermPopover(desk, this);
         strip = strip();
         page.getStyleClass().add("page");
-        frame.setCenter(page);
-        frame.setBottom(new NoticeView(desk));
+        frame.setCenter(new StackPane(page, notice));
         getChildren().add(frame);
-        desk.place().addListener(value -> turnPage());
-        desk.open().addListener(value -> turnPage());
-        ThemeBinder.put(settings.preferences().get(), this, state.room());
-        settings.preferences()
-                .addListener((value, was, is) -> ThemeBinder.put(is, this, state.room()));
-        desk.typeSize().percent().addListener(value -> arrange());
-        widthProperty().addListener(value -> arrange());
-        heightProperty()
-                .addListener(value -> Optional.ofNullable(classroom).ifPresent(is -> arrange()));
+        ThemeBinder.put(settings.preferences().get(), this, state.figureSettings());
+        follow(settings.preferences(), is -> ThemeBinder.put(is, this, state.figureSettings()));
+        follow(desk.place(), is -> turnPage());
+        follow(desk.open(), is -> turnPage());
+        follow(desk.typeSize().percent(), is -> arrange());
+        follow(widthProperty(), is -> arrange());
+        follow(heightProperty(), is -> Optional.ofNullable(classroom).ifPresent(one -> arrange()));
+        state.coveredPx()
+                .bind(
+                        Bindings.when(desk.notice().isEmpty())
+                                .then(0)
+                                .otherwise(notice.heightProperty()));
         arrange();
         turnPage();
         listenToKeys();
         DroppedFiles.on(this, desk::openFile);
+    }
+
+    private <T> void follow(ObservableValue<T> value, Consumer<T> action) {
+        subscriptions.add(value.subscribe((was, is) -> action.accept(is)));
+    }
+
+    /** Stops following everything, because another view takes its place. */
+    public void close() {
+        subscriptions.forEach(Subscription::unsubscribe);
+        notice.close();
+        exitPage();
     }
 
     private void listenToKeys() {
@@ -105,14 +131,30 @@ public final class DeskView extends StackPane {
                         this::escape,
                         this::back,
                         this::turn);
+        EventHandler<KeyEvent> pressedKey = keys::pressed;
+        EventHandler<MouseEvent> mouse =
+                event -> {
+                    pressed = event.getEventType() == MouseEvent.MOUSE_PRESSED;
+                    if (pressed) {
+                        popover.pressed(event.getTarget());
+                    }
+                };
+        ChangeListener<Node> focus = (owner, before, now) -> focused(now);
         sceneProperty()
                 .addListener(
                         (value, was, is) -> {
-                            is.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
-                            is.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> pressed = true);
-                            is.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
-                            is.focusOwnerProperty()
-                                    .addListener((owner, before, now) -> follow(now));
+                            if (was != null) {
+                                was.removeEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
+                                was.removeEventFilter(MouseEvent.MOUSE_PRESSED, mouse);
+                                was.removeEventFilter(MouseEvent.MOUSE_RELEASED, mouse);
+                                was.focusOwnerProperty().removeListener(focus);
+                            }
+                            if (is != null) {
+                                is.addEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
+                                is.addEventFilter(MouseEvent.MOUSE_PRESSED, mouse);
+                                is.addEventFilter(MouseEvent.MOUSE_RELEASED, mouse);
+                                is.focusOwnerProperty().addListener(focus);
+                            }
                         });
     }
 
@@ -137,13 +179,20 @@ public final class DeskView extends StackPane {
             frame.setLeft(null);
             frame.setTop(null);
             classroom.arrange(getWidth(), em);
+            StackPane.setMargin(notice, new Insets(0, 0, ClassroomView.STRIP_EM * em, 0));
             return;
         }
+        StackPane.setMargin(notice, Insets.EMPTY);
         PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
         state.figuresBeside().set(now.figuresBeside());
         contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
         contents.setMaxWidth(contents.getPrefWidth());
-        putContents(now.contentsBeside());
+        if (desk.place().get() == ShownPage.HOME) {
+            frame.setLeft(null);
+            frame.setTop(null);
+        } else {
+            putContents(now.contentsBeside());
+        }
         if (lessonColumns != null) {
             lessonColumns.arrange(now);
         }
@@ -177,22 +226,27 @@ public final class DeskView extends StackPane {
         return covered;
     }
 
-    /** The action of Alt and Left: from the kitchen trials it leads home. */
+    /** The action of Alt and Left: the way back from a page that is only read. */
     private Optional<Runnable> back() {
-        return desk.place().get() == ShownPage.TRIALS
-                ? Optional.of(desk::goHome)
-                : Optional.empty();
+        return switch (desk.place().get()) {
+            case TRIALS -> Optional.of(desk::goHome);
+            case GLOSSARY -> Optional.of(desk::leaveGlossary);
+            case CLASSROOM -> Optional.of(desk::toggleClassroom);
+            default -> Optional.empty();
+        };
     }
 
-    /** Closes the contents if they cover the page, or else help, or else goes back. */
+    /**
+     * Closes a term's meaning, or else contents that cover the page, or else help, or goes back.
+     */
     private void escape() {
-        if (!closeContents() && !HelpPane.dismissWithin(page)) {
+        if (!popover.close() && !closeContents() && !HelpPane.dismissWithin(page)) {
             back().ifPresent(Runnable::run);
         }
     }
 
-    private void turnPage() {
-        Optional<LessonView> former = Optional.ofNullable(lessonColumns).map(LessonColumns::lesson);
+    private void exitPage() {
+        popover.close();
         if (lessonColumns != null) {
             lessonColumns.lesson().model().inSight().removeListener(sight);
             lessonColumns = null;
@@ -201,30 +255,54 @@ public final class DeskView extends StackPane {
             classroom.exit();
             classroom = null;
         }
+        if (notes != null) {
+            notes.close();
+            notes = null;
+        }
+    }
+
+    private void turnPage() {
+        Optional<LessonView> former = Optional.ofNullable(lessonColumns).map(LessonColumns::lesson);
+        boolean fromClassroom = classroom != null;
+        exitPage();
         LessonModel is = desk.open().get();
-        boolean forARoom = desk.place().get() == ShownPage.CLASSROOM && is != null;
-        state.classroom().set(forARoom);
-        if (forARoom) {
+        boolean inClassroom = desk.place().get() == ShownPage.CLASSROOM && is != null;
+        state.classroom().set(inClassroom);
+        if (inClassroom) {
             classroom =
                     new ClassroomView(
                             is, state, actions.openLink(), this::openNotes, desk::toggleClassroom);
             page.getChildren().setAll(classroom);
             arrange();
-        } else if (desk.place().get() == ShownPage.SETTINGS) {
-            show(
-                    new SettingsView(desk, state.settings(), actions.archiveWork()),
-                    Messages.of("settings"));
-        } else if (desk.place().get() == ShownPage.BATCH) {
-            if (batchView == null) {
-                batchView = new BatchView(desk.batches(), state.room(), desk::openOwn);
+            return;
+        }
+        switch (is == null && desk.place().get() == ShownPage.LESSON
+                ? ShownPage.HOME
+                : desk.place().get()) {
+            case SETTINGS ->
+                    show(
+                            new SettingsView(desk, state.settings(), actions.archiveWork()),
+                            Messages.of("settings"));
+            case GLOSSARY ->
+                    show(
+                            new GlossaryView(desk, actions.openLink(), desk.wantedTerm()),
+                            Messages.of("glossary"));
+            case BATCH -> {
+                if (batchView == null) {
+                    batchView =
+                            new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
+                }
+                show(batchView, Messages.of("batch.page"));
             }
-            show(batchView, Messages.of("batch.page"));
-        } else if (desk.place().get() == ShownPage.TRIALS) {
-            show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
-        } else if (desk.place().get() == ShownPage.HOME || is == null) {
-            show(new HomeView(desk, actions.openFile()), Messages.of("home"));
-        } else {
-            openChanged(is, former);
+            case TRIALS ->
+                    show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
+            case LESSON -> {
+                openChanged(is, former);
+                if (fromClassroom) {
+                    goTo(is.inSight().get());
+                }
+            }
+            default -> show(new HomeView(desk, state, actions.openFile()), Messages.of("home"));
         }
     }
 
@@ -246,10 +324,10 @@ public final class DeskView extends StackPane {
     }
 
     private void openChanged(LessonModel is, Optional<LessonView> former) {
-        spreads.keySet().retainAll(desk.lessons());
-        boolean anew = !spreads.containsKey(is);
+        columns.keySet().retainAll(desk.lessons());
+        boolean first = !columns.containsKey(is);
         lessonColumns =
-                spreads.computeIfAbsent(is, one -> new LessonColumns(one, desk, state, actions));
+                columns.computeIfAbsent(is, one -> new LessonColumns(one, desk, state, actions));
         page.getChildren().setAll(lessonColumns);
         is.inSight().addListener(sight);
         stepInSight(is.inSight().get());
@@ -259,7 +337,7 @@ public final class DeskView extends StackPane {
                 former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
         if (written.isPresent()) {
             lessonColumns.lesson().scrollAsFarAs(written.get());
-        } else if (anew && is.inSight().get().number() > 1) {
+        } else if (first && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
         }
     }
@@ -289,7 +367,7 @@ public final class DeskView extends StackPane {
         lessonColumns.lesson().goTo(step);
     }
 
-    private void follow(Node focused) {
+    private void focused(Node focused) {
         if (lessonColumns != null) {
             lessonColumns.follow(focused, pressed);
         }

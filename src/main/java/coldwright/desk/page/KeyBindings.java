@@ -15,7 +15,7 @@ import java.util.function.Supplier;
  *
  * @param typeSize for Control and plus, minus, 0
  * @param openFile for Control and O
- * @param classroom for F5
+ * @param classroom for F9
  * @param fullScreen for F11
  * @param contents for F6
  * @param closeContents for Escape, also where it goes back
@@ -54,7 +54,7 @@ record KeyBindings(
     private Runnable other(KeyEvent event) {
         return switch (event.getCode()) {
             case ENTER -> event.getTarget() instanceof ButtonBase word ? word::fire : null;
-            case F5 -> classroom;
+            case F9 -> classroom;
             case F6 -> contents;
             case F11 -> fullScreen;
             case ESCAPE -> closeContents;

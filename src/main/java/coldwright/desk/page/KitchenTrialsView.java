@@ -1,23 +1,20 @@
 package coldwright.desk.page;
 
+import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.prose.ProseView;
-import coldwright.desk.prose.Typography;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
 import coldwright.lesson.LessonStep;
 
 import javafx.scene.AccessibleRole;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -30,35 +27,29 @@ import java.util.function.Consumer;
  * The kitchen trials that need no machine, to read and to cook by. The page has the form of a
  * lesson, but nothing on it runs: the Java that checks its numbers is folded, as plain text.
  */
-final class KitchenTrialsView extends ScrollPane {
+final class KitchenTrialsView extends ScrollPage {
     private static final String PAGE = "/docs/kitchen-trials.md";
 
     private final DeskModel desk;
     private final Consumer<String> openLink;
-    private final VBox column = new VBox();
+    private final TermFinder terms = new TermFinder();
 
     KitchenTrialsView(DeskModel desk, Consumer<String> openLink) {
+        super("trials");
         this.desk = desk;
         this.openLink = openLink;
         Lesson page = page();
-        getStyleClass().addAll("reading", "trials");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        column.getStyleClass().addAll("column", "trials-column");
-        Button back = TextControls.button(Messages.of("trials.back"), desk::goHome);
-        column.getChildren()
-                .addAll(back, TextControls.label(Typography.of(page.title()), "lesson-title"));
+        add(
+                TextControls.button(Messages.of("trials.back"), desk::goHome),
+                TextControls.label(page.title(), "lesson-title"));
         put(page.opening());
         for (LessonStep step : page.steps()) {
-            Label title = TextControls.label(Typography.of(step.title()), "step-title");
+            Label title = TextControls.label(step.title(), "step-title");
             title.setAccessibleRole(AccessibleRole.TEXT);
-            column.getChildren().add(title);
+            add(title);
             put(step.parts());
         }
-        column.getChildren().add(TextControls.button(Messages.of("trials.back"), desk::goHome));
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
-        setContent(sheet);
+        add(TextControls.button(Messages.of("trials.back"), desk::goHome));
     }
 
     /** Whether the page is packaged with the program. */
@@ -82,17 +73,16 @@ final class KitchenTrialsView extends ScrollPane {
     private final class Writer implements LessonPart.Visitor {
         @Override
         public void prose(LessonPart.Prose prose) {
-            column.getChildren().add(new ProseView(prose.nodes(), KitchenTrialsView.this::follow));
+            add(new ProseView(prose.nodes(), KitchenTrialsView.this::follow, terms));
         }
 
         @Override
         public void snippet(LessonPart.Snippet snippet) {
-            column.getChildren()
-                    .add(
-                            new CollapsibleSection(
-                                    Messages.of("trials.java"),
-                                    Messages.of("trials.fold"),
-                                    () -> TextControls.label(snippet.code(), "listing")));
+            add(
+                    new CollapsibleSection(
+                            Messages.of("trials.java"),
+                            Messages.of("trials.hide"),
+                            () -> TextControls.literal(snippet.code(), "listing")));
         }
 
         @Override
@@ -112,11 +102,8 @@ final class KitchenTrialsView extends ScrollPane {
 
     private Optional<LessonModel> lessonAt(String address) {
         String file = address.substring(address.lastIndexOf('/') + 1);
-        return desk.lessons().stream()
-                .filter(
-                        one ->
-                                address.startsWith("../lessons/")
-                                        && one.key().name().concat(".md").equals(file))
-                .findFirst();
+        return address.startsWith("../lessons/")
+                ? desk.lessonNamed(file.replaceFirst("\\.md$", ""))
+                : Optional.empty();
     }
 }

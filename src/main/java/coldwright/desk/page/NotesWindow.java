@@ -1,12 +1,12 @@
 package coldwright.desk.page;
 
+import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.layout.PageStyles;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.prose.ProseView;
-import coldwright.desk.prose.Typography;
 import coldwright.lesson.LessonPart;
 
 import javafx.beans.value.ChangeListener;
@@ -20,7 +20,7 @@ import javafx.stage.Window;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** The presenter's notes on the step in sight, in a window that the class can't see. */
+/** The teacher's notes on the step in sight, in a window that the class can't see. */
 final class NotesWindow {
     private static final double WIDTH_PX = 560;
     private static final double HEIGHT_PX = 520;
@@ -57,11 +57,13 @@ final class NotesWindow {
     }
 
     private void show(StepModel step) {
-        column.getChildren().setAll(TextControls.label(Typography.of(step.title()), "step-title"));
+        column.getChildren().setAll(TextControls.label(step.title(), "step-title"));
+        TermFinder terms = new TermFinder();
         List<LessonPart.Teacher> notes = step.notes();
         if (notes.isEmpty()) {
             column.getChildren().add(TextControls.label(Messages.of("notes.none"), "note"));
         }
-        notes.forEach(note -> column.getChildren().add(new ProseView(note.nodes(), openLink)));
+        notes.forEach(
+                note -> column.getChildren().add(new ProseView(note.nodes(), openLink, terms)));
     }
 }

@@ -6,23 +6,43 @@ import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
 
 import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 
-/** The notice at the foot of the window, until it is dismissed. */
-final class NoticeView extends HBox {
+/**
+ * What is going on, and the notice until it is dismissed. It is shown over the foot of the page, so
+ * that nothing on the page moves.
+ */
+final class NoticeView extends VBox {
+    private final Subscription subscription;
+
     NoticeView(DeskModel desk) {
+        Label busy = TextControls.label("", "busy");
+        busy.textProperty().bind(desk.busy());
+        TextControls.shown(busy, desk.busy().isNotEmpty());
         StackPane words = new StackPane();
         HBox.setHgrow(words, Priority.ALWAYS);
-        desk.notice()
-                .addListener(
-                        (value, was, is) ->
-                                words.getChildren().setAll(new CodeSentence(is, "notice-words")));
-        getChildren()
-                .addAll(words, TextControls.button(Messages.of("put-away"), desk::dismissNotice));
-        setAlignment(Pos.BASELINE_LEFT);
-        getStyleClass().add("notice");
-        TextControls.shown(this, desk.notice().isNotEmpty());
+        subscription =
+                desk.notice()
+                        .subscribe(
+                                is ->
+                                        words.getChildren()
+                                                .setAll(new CodeSentence(is, "notice-words")));
+        HBox notice =
+                new HBox(words, TextControls.button(Messages.of("dismiss"), desk::dismissNotice));
+        notice.setAlignment(Pos.BASELINE_LEFT);
+        notice.getStyleClass().add("notice");
+        getChildren().addAll(busy, TextControls.shown(notice, desk.notice().isNotEmpty()));
+        setMaxHeight(USE_PREF_SIZE);
+        setPickOnBounds(false);
+        StackPane.setAlignment(this, Pos.BOTTOM_LEFT);
+    }
+
+    void close() {
+        subscription.unsubscribe();
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.desk.page;
 
 import coldwright.desk.figure.model.DisplayNumber;
+import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
@@ -13,15 +14,12 @@ import coldwright.workbook.settings.TemperatureUnit;
 import coldwright.workbook.settings.Theme;
 
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 import java.util.Locale;
@@ -30,32 +28,26 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /** The settings: type, colours, units, language, and the limits of the bench. */
-final class SettingsView extends ScrollPane {
+final class SettingsView extends ScrollPage {
     private final PreferencesModel settings;
-    private final VBox column = new VBox();
 
     /**
      * Shows the settings.
      *
-     * @param desk has the type size
-     * @param settings the preferences
-     * @param putAway moves all saved work into a backup folder
+     * @param archive moves all saved work into a backup folder
      */
-    SettingsView(DeskModel desk, PreferencesModel settings, Runnable putAway) {
+    SettingsView(DeskModel desk, PreferencesModel settings, Runnable archive) {
+        super("settings");
         this.settings = settings;
-        getStyleClass().addAll("reading", "settings");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        column.getStyleClass().addAll("column", "settings-column");
-        put(TextControls.label(Messages.of("settings"), "lesson-title"));
+        add(TextControls.label(Messages.of("settings"), "lesson-title"));
         part("settings.type");
         HBox type =
                 new HBox(
                         TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
                         TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
-                        TextControls.button(Messages.of("type.usual"), desk.typeSize()::usual));
+                        TextControls.button(Messages.of("type.reset"), desk.typeSize()::usual));
         type.getStyleClass().add("settings-row");
-        put(type);
+        add(type);
         choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
         choice(
                 "settings.temperature",
@@ -65,24 +57,17 @@ final class SettingsView extends ScrollPane {
         choice("settings.mass", MassUnit.values(), Preferences::massUnit, Preferences::with);
         choice("settings.language", Language.values(), Preferences::language, Preferences::with);
         part("settings.limits");
-        put(TextControls.label(Messages.of("settings.limits.why"), "note"));
+        add(TextControls.label(Messages.of("settings.limits.why"), "note"));
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }
-        part("settings.kept");
-        put(TextControls.label(Messages.of("settings.kept.what"), "note"));
-        put(new HBox(TextControls.button(Messages.of("settings.put-away"), putAway)));
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
-        setContent(sheet);
-    }
-
-    private void put(Node node) {
-        column.getChildren().add(node);
+        part("settings.saved");
+        add(TextControls.label(Messages.of("settings.saved.what"), "note"));
+        add(new HBox(TextControls.button(Messages.of("settings.archive"), archive)));
     }
 
     private void part(String key) {
-        put(TextControls.label(Messages.of(key), "settings-part"));
+        add(TextControls.label(Messages.of(key), "settings-part"));
     }
 
     private <E extends Enum<E>> void choice(
@@ -109,7 +94,7 @@ final class SettingsView extends ScrollPane {
                             });
             row.getChildren().add(button);
         }
-        put(row);
+        add(row);
     }
 
     private void limit(BenchLimit limit) {
@@ -145,6 +130,6 @@ final class SettingsView extends ScrollPane {
         row.getStyleClass().add("settings-row");
         VBox both = new VBox(row, range);
         both.getStyleClass().add("limit");
-        put(both);
+        add(both);
     }
 }

@@ -24,7 +24,7 @@ final class ThemeBinder {
      * @param room settings shared by figures
      */
     static void put(Preferences set, Node page, FigureSettings room) {
-        room.ground().set(ground(set.theme()));
+        room.theme().set(theme(set.theme()));
         room.units()
                 .set(
                         new UnitConversion(
@@ -40,7 +40,7 @@ final class ThemeBinder {
         return theme.name().toLowerCase(Locale.ROOT);
     }
 
-    private static FigureTheme ground(Theme theme) {
+    private static FigureTheme theme(Theme theme) {
         return switch (theme) {
             case LIGHT -> FigureTheme.LIGHT;
             case DARK -> FigureTheme.DARK;

@@ -1,5 +1,9 @@
 package coldwright.desk.prose;
 
+import coldwright.desk.glossary.TermFinder;
+import coldwright.desk.messages.TermLink;
+import coldwright.desk.messages.Typography;
+
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -43,11 +47,14 @@ final class ProseRenderer extends AbstractVisitor {
     private final Deque<Pane> boxes = new ArrayDeque<>();
     private final Deque<String> looks = new ArrayDeque<>();
     private final Typography typography = new Typography();
+    private final TermFinder terms;
     private TextFlow line;
+    private boolean inLink;
     private final StringBuilder accessibleText = new StringBuilder();
 
-    ProseRenderer(Pane box, Consumer<String> openLink) {
+    ProseRenderer(Pane box, Consumer<String> openLink, TermFinder terms) {
         this.openLink = openLink;
+        this.terms = terms;
         boxes.push(box);
     }
 
@@ -107,7 +114,7 @@ final class ProseRenderer extends AbstractVisitor {
     public void visit(BlockQuote quote) {
         VBox aside = new VBox();
         String first = firstWords(quote).toLowerCase(Locale.ROOT);
-        aside.getStyleClass().addAll("aside", first.startsWith("caution") ? "caution" : "remark");
+        aside.getStyleClass().addAll("aside", first.startsWith("caution") ? "caution" : "tip");
         within(aside, quote);
         boxes.element().getChildren().add(aside);
     }
@@ -174,7 +181,21 @@ final class ProseRenderer extends AbstractVisitor {
 
     @Override
     public void visit(org.commonmark.node.Text text) {
-        append(typography.set(text.getLiteral()));
+        String set = typography.set(text.getLiteral());
+        if (inLink || line.getStyleClass().stream().anyMatch(look -> look.startsWith("heading"))) {
+            append(set);
+            return;
+        }
+        for (TermFinder.Piece piece : terms.split(set)) {
+            if (piece.term().isPresent()) {
+                TermLink link = new TermLink(piece.text(), piece.term().get());
+                link.getStyleClass().addAll(List.copyOf(looks));
+                accessibleText.append(piece.text());
+                line.getChildren().add(link);
+            } else {
+                append(piece.text());
+            }
+        }
     }
 
     @Override
@@ -200,7 +221,9 @@ final class ProseRenderer extends AbstractVisitor {
         TextFlow outer = line;
         line = new TextFlow();
         int from = accessibleText.length();
+        inLink = true;
         visitChildren(link);
+        inLink = false;
         Hyperlink words = new Hyperlink(accessibleText.substring(from));
         words.getStyleClass().add("prose-link");
         words.setOnAction(event -> openLink.accept(link.getDestination()));

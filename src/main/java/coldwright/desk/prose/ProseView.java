@@ -1,5 +1,7 @@
 package coldwright.desk.prose;
 
+import coldwright.desk.glossary.TermFinder;
+
 import javafx.scene.layout.VBox;
 
 import org.commonmark.node.Node;
@@ -14,11 +16,12 @@ public final class ProseView extends VBox {
      *
      * @param blocks CommonMark blocks, in order
      * @param openLink receives the address of a link that the learner follows
+     * @param terms makes the first use of each term a link
      */
-    public ProseView(List<Node> blocks, Consumer<String> openLink) {
+    public ProseView(List<Node> blocks, Consumer<String> openLink, TermFinder terms) {
         getStyleClass().add("prose");
         setFocusTraversable(false);
-        ProseRenderer setter = new ProseRenderer(this, openLink);
+        ProseRenderer setter = new ProseRenderer(this, openLink, terms);
         blocks.forEach(block -> block.accept(setter));
     }
 }

@@ -12,8 +12,8 @@ public final class ExceptionText {
     /**
      * The message of an exception, without the wrappers of other threads; its class if it has none.
      */
-    public static String text(Throwable trouble) {
-        Throwable cause = trouble;
+    public static String text(Throwable error) {
+        Throwable cause = error;
         while (cause instanceof CompletionException && cause.getCause() != null) {
             cause = cause.getCause();
         }
@@ -24,18 +24,18 @@ public final class ExceptionText {
      * An error sentence on a file that was not written, with the reason and the fix.
      *
      * @param file its name, as the learner knows it
-     * @param trouble the exception
+     * @param error the exception
      */
-    public static String unwritten(Object file, WholeFile.UnwrittenException trouble) {
-        return Messages.of("unwritten", file, why(trouble));
+    public static String unwritten(Object file, WholeFile.UnwrittenException error) {
+        return Messages.of("unwritten", file, why(error));
     }
 
     /**
      * The reason why a file was not written and the fix, as half a sentence.
      *
-     * @param trouble the exception
+     * @param error the exception
      */
-    public static String why(WholeFile.UnwrittenException trouble) {
-        return Messages.of("unwritten." + trouble.reason());
+    public static String why(WholeFile.UnwrittenException error) {
+        return Messages.of("unwritten." + error.reason());
     }
 }

@@ -75,7 +75,7 @@ public final class RunQueue {
         QueuedRun job = waiting.remove();
         current = job;
         job.begun();
-        start(job).whenComplete((run, trouble) -> window.execute(() -> end(job, run, trouble)));
+        start(job).whenComplete((run, error) -> window.execute(() -> end(job, run, error)));
     }
 
     private CompletableFuture<FinishedRun> start(QueuedRun job) {
@@ -86,18 +86,18 @@ public final class RunQueue {
         }
     }
 
-    private void end(QueuedRun job, FinishedRun run, Throwable trouble) {
+    private void end(QueuedRun job, FinishedRun run, Throwable error) {
         current = null;
         try {
-            job.ended(trouble == null ? run : lost(trouble));
+            job.ended(error == null ? run : lost(error));
         } finally {
             next();
         }
     }
 
-    private static FinishedRun lost(Throwable trouble) {
+    private static FinishedRun lost(Throwable error) {
         return new FinishedRun(
-                new RunOutcome.Died(Messages.of("ending.no-bench", ExceptionText.text(trouble))),
+                new RunOutcome.Died(Messages.of("ending.no-bench", ExceptionText.text(error))),
                 "",
                 false,
                 List.of(),

@@ -22,7 +22,7 @@ record AxesLayer(ChartLayout layout) implements ChartLayer {
                         (float) layout.pixels().axisWidth(),
                         BasicStroke.CAP_SQUARE,
                         BasicStroke.JOIN_MITER));
-        g.setColor(layout.ground().axis());
+        g.setColor(layout.theme().axis());
         line(g, left, pixelRect.top(), left, bottom);
         line(g, left, bottom, pixelRect.right(), bottom);
         for (int i = 0; i < layout.yTicks().count() && layout.yLabelled(); i++) {

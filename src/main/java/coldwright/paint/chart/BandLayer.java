@@ -37,16 +37,16 @@ record BandLayer(Series.Band band, ChartLayout layout, SeriesStyle ink) implemen
         if (end - begin < 2) {
             return;
         }
-        Path2D ground = new Path2D.Double();
-        ground.moveTo(xPx(begin), yPx(band.high().at(begin)));
+        Path2D outline = new Path2D.Double();
+        outline.moveTo(xPx(begin), yPx(band.high().at(begin)));
         for (int i = begin + 1; i < end; i++) {
-            ground.lineTo(xPx(i), yPx(band.high().at(i)));
+            outline.lineTo(xPx(i), yPx(band.high().at(i)));
         }
         for (int i = end - 1; i >= begin; i--) {
-            ground.lineTo(xPx(i), yPx(band.low().at(i)));
+            outline.lineTo(xPx(i), yPx(band.low().at(i)));
         }
-        ground.closePath();
-        g.fill(ground);
+        outline.closePath();
+        g.fill(outline);
     }
 
     private boolean drawn(int i) {

@@ -72,7 +72,7 @@ record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int numbe
         }
         Graphics2D in = (Graphics2D) g.create();
         in.clip(bar);
-        in.setColor(seriesStyle.ground().paper());
+        in.setColor(seriesStyle.theme().paper());
         in.setStroke(new BasicStroke((float) (em * 0.07)));
         Rectangle2D box = bar;
         double step = em * HATCH_EMS * (hatch > 2 ? 0.6 : 1);
@@ -89,7 +89,7 @@ record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int numbe
         String text = text(value);
         double end = value < 0 ? bar.getMaxY() : bar.getMinY();
         if (layout.plot().area().contains(bar.getCenterX(), end)) {
-            g.setColor(layout.ground().text());
+            g.setColor(layout.theme().text());
             double y = value < 0 ? end + type.size() * 1.05 : end - type.size() * 0.35;
             type.set(g, text, bar.getCenterX() - type.width(text) / 2, y);
         }

@@ -38,7 +38,7 @@ public final class ChartBackground {
 
     /** Everything that the background depends on. */
     private record BackgroundKey(
-            FigureFormat sheet,
+            FigureFormat format,
             PlotArea plot,
             List<AxisTicks> ticks,
             boolean barred,
@@ -46,7 +46,7 @@ public final class ChartBackground {
             List<ChartLegend.Placed> samples) {
         static BackgroundKey of(ChartLayout layout) {
             return new BackgroundKey(
-                    layout.sheet(),
+                    layout.format(),
                     layout.plot(),
                     List.of(layout.xTicks(), layout.yTicks()),
                     layout.bars().drawn(),
@@ -57,10 +57,10 @@ public final class ChartBackground {
 
     /** A new image with the background on it. */
     public static BufferedImage image(ChartLayout layout) {
-        FigureFormat sheet = layout.sheet();
+        FigureFormat format = layout.format();
         BufferedImage image =
                 new BufferedImage(
-                        sheet.widthPx(), sheet.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
+                        format.widthPx(), format.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         BackgroundKey backgroundKey = BackgroundKey.of(layout);
         int[] kept;
@@ -72,9 +72,9 @@ public final class ChartBackground {
             return image;
         }
         Graphics2D g = image.createGraphics();
-        g.setColor(layout.ground().paper());
-        g.fillRect(0, 0, sheet.widthPx(), sheet.heightPx());
-        g.scale(sheet.look().screenScale(), sheet.look().screenScale());
+        g.setColor(layout.theme().paper());
+        g.fillRect(0, 0, format.widthPx(), format.heightPx());
+        g.scale(format.look().screenScale(), format.look().screenScale());
         paint(layout, g);
         g.dispose();
         if (pixels.length <= MOST_PIXELS) {
@@ -89,7 +89,7 @@ public final class ChartBackground {
     public static void paint(ChartLayout layout, Graphics2D g) {
         ChartFrame.paint(g, layout);
         Resolution.prepare(g);
-        AxesLayer.zero(layout, layout.ground().zero()).paint(g);
+        AxesLayer.zero(layout, layout.theme().zero()).paint(g);
         layout.lines().forEach(line -> line.paint(g));
         for (ChartLegend.Placed sample : layout.samples()) {
             layout.legend().paint(g, sample, layout.lineWidth());

@@ -40,8 +40,8 @@ final class ChartFrame {
                 .setChartTitleVisible(false)
                 .setLegendVisible(false)
                 .setChartPadding(0)
-                .setChartBackgroundColor(layout.ground().paper())
-                .setPlotBackgroundColor(layout.ground().paper())
+                .setChartBackgroundColor(layout.theme().paper())
+                .setPlotBackgroundColor(layout.theme().paper())
                 .setPlotBorderVisible(false)
                 .setPlotContentSize(1);
         style.setPlotMargin(0)
@@ -82,7 +82,7 @@ final class ChartFrame {
         if (xs.length > 0) {
             XYSeries grid = chart.addSeries("grid", xs, ys);
             grid.setMarker(SeriesMarkers.NONE);
-            grid.setLineColor(layout.ground().grid());
+            grid.setLineColor(layout.theme().grid());
             grid.setLineStyle(new BasicStroke((float) layout.pixels().hairline()));
         }
     }

@@ -27,7 +27,7 @@ public final class ChartLayout {
 
     private final Figure figure;
     private final Optional<Figure> earlier;
-    private final FigureFormat sheet;
+    private final FigureFormat format;
     private final Optional<PlotArea> former;
     private final double em;
     private final FigureFont plain;
@@ -43,34 +43,34 @@ public final class ChartLayout {
     private ChartLayout(
             Figure figure,
             Optional<Figure> earlier,
-            FigureFormat sheet,
+            FigureFormat format,
             Optional<PlotArea> former) {
         this.former = former;
         this.figure = figure;
         this.earlier = earlier;
-        this.sheet = sheet;
-        em = sheet.em();
+        this.format = format;
+        em = format.em();
         plain = FigureFont.of(em);
         small = FigureFont.of(Math.rint(em * 0.94));
         bars = BarGroups.of(figure);
-        legend = ChartLegend.of(figure, earlier, plain, sheet.look().ground());
+        legend = ChartLegend.of(figure, earlier, plain, format.look().theme());
     }
 
     public static ChartLayout of(
             Figure figure,
             Optional<Figure> earlier,
-            FigureFormat sheet,
+            FigureFormat format,
             Optional<PlotArea> former) {
-        ChartLayout layout = new ChartLayout(figure, earlier, sheet, former);
+        ChartLayout layout = new ChartLayout(figure, earlier, format, former);
         layout.make();
         return layout;
     }
 
     private void make() {
         double pad = em * 0.9;
-        double inner = sheet.width() - 2 * pad;
+        double inner = format.width() - 2 * pad;
         double top = setHead(pad, inner, setTitle(pad, inner)) + em * 0.6;
-        double bottom = sheet.height() - em * 0.55;
+        double bottom = format.height() - em * 0.55;
         String xCaption = plain.cut(figure.x().caption(), inner);
         double captionBase = bottom - em * 0.2;
         bottom -= xCaption.isBlank() ? 0 : em * 1.5;
@@ -93,7 +93,7 @@ public final class ChartLayout {
                 heldY.map(span -> AxisTicks.on(span, count(rows)))
                         .orElseGet(() -> ticks(figure.y(), wholeY, count(rows)));
         double left = pad + labelsWidth();
-        double width = sheet.width() - left - rightPad;
+        double width = format.width() - left - rightPad;
         List<List<String>> words = words(width);
         int wordLines = words.stream().mapToInt(List::size).max().orElse(1);
         plotBottom -= (wordLines - 1) * em * 1.2;
@@ -109,7 +109,7 @@ public final class ChartLayout {
         setLabels(words);
         if (!xCaption.isBlank()) {
             double at = Math.max(pad, pixelRect.right() - plain.width(xCaption));
-            lines.add(new TextLine(xCaption, plain, ground().text(), at, captionBase));
+            lines.add(new TextLine(xCaption, plain, theme().text(), at, captionBase));
         }
     }
 
@@ -119,10 +119,10 @@ public final class ChartLayout {
             return y;
         }
         FigureFont type = FigureFont.ofTitles(Math.rint(em * 1.5));
-        int most = sheet.height() < em * 20 ? 2 : 3;
+        int most = format.height() < em * 20 ? 2 : 3;
         for (String line : type.wrapped(figure.title(), inner, most)) {
             y += type.size() * 0.9;
-            lines.add(new TextLine(line, type, ground().text(), pad, y));
+            lines.add(new TextLine(line, type, theme().text(), pad, y));
             y += type.size() * 0.25;
         }
         return y + em * 0.4;
@@ -145,12 +145,12 @@ public final class ChartLayout {
             y += em * ROW_EMS;
         } else {
             double row = em * ROW_EMS;
-            int rows = (int) Math.max(1, sheet.height() * LEGEND_SHARE / row);
+            int rows = (int) Math.max(1, format.height() * LEGEND_SHARE / row);
             samples.addAll(legend.inColumns(pad, y + em, new ChartLegend.Room(inner, rows, row)));
             y = samples.isEmpty() ? y : samples.get(samples.size() - 1).y() - em + row;
         }
         if (captioned) {
-            lines.add(new TextLine(caption, plain, ground().text(), pad, y + em));
+            lines.add(new TextLine(caption, plain, theme().text(), pad, y + em));
             y += em * ROW_EMS;
         }
         return y;
@@ -200,7 +200,7 @@ public final class ChartLayout {
             for (int i = 0; i < labels.size(); i++) {
                 double x = plot.area().left() - gap - plain.width(labels.get(i));
                 double y = plot.yPx(yTicks.value(i)) + em * 0.36;
-                lines.add(new TextLine(labels.get(i), plain, ground().quietText(), x, y));
+                lines.add(new TextLine(labels.get(i), plain, theme().quietText(), x, y));
             }
         }
         double y = plot.area().bottom() + tickLength() + em * 1.1;
@@ -219,15 +219,15 @@ public final class ChartLayout {
 
     private void setCentred(String text, double middle, double y) {
         double x = middle - plain.width(text) / 2;
-        lines.add(new TextLine(text, plain, ground().quietText(), x, y));
+        lines.add(new TextLine(text, plain, theme().quietText(), x, y));
     }
 
     Figure figure() {
         return figure;
     }
 
-    FigureFormat sheet() {
-        return sheet;
+    FigureFormat format() {
+        return format;
     }
 
     Optional<Figure> earlier() {
@@ -279,8 +279,8 @@ public final class ChartLayout {
         return !bars.drawn() && (!figure.series().isEmpty() || figure.x().from().isPresent());
     }
 
-    FigureTheme ground() {
-        return sheet.look().ground();
+    FigureTheme theme() {
+        return format.look().theme();
     }
 
     double tickLength() {
@@ -293,6 +293,6 @@ public final class ChartLayout {
 
     /** The pixels where thin lines are sharp. */
     PixelGrid pixels() {
-        return new PixelGrid(em, sheet.look().screenScale());
+        return new PixelGrid(em, format.look().screenScale());
     }
 }

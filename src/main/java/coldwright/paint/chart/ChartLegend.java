@@ -20,9 +20,9 @@ import java.util.Optional;
  *
  * @param entries samples and names in the order of the series; the earlier figure, once, last
  * @param type the font
- * @param ground the theme
+ * @param theme the theme
  */
-record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
+record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
     /** The name of the earlier figure. */
     static final String EARLIER = "earlier";
 
@@ -184,7 +184,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme ground) {
                 }
             }
         }
-        g.setColor(ground.text());
+        g.setColor(theme.text());
         type.set(g, entry.name(), x + wide + type.size() * AFTER_SAMPLE_EMS, placed.y());
     }
 

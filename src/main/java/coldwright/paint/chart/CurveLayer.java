@@ -72,7 +72,7 @@ record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Point
     }
 
     static void paintPoint(Graphics2D g, SeriesStyle seriesStyle, double x, double y, double em) {
-        g.setColor(seriesStyle.ground().paper());
+        g.setColor(seriesStyle.theme().paper());
         seriesStyle.shape().fill(g, x, y, em * (POINT_EMS + 0.2));
         g.setColor(seriesStyle.color());
         seriesStyle.shape().fill(g, x, y, em * POINT_EMS);

@@ -18,7 +18,7 @@ public final class DataLayers {
         List<ChartLayer> layers = new ArrayList<>();
         List<ChartLayer> data = new ArrayList<>();
         List<Series> series = layout.figure().series();
-        List<SeriesStyle> inks = SeriesStyle.of(series, layout.ground());
+        List<SeriesStyle> inks = SeriesStyle.of(series, layout.theme());
         for (int i = 0; i < series.size(); i++) {
             if (series.get(i) instanceof Series.Band band) {
                 data.add(new BandLayer(band, layout, inks.get(i)));
@@ -28,7 +28,7 @@ public final class DataLayers {
         addSeries(data, layout);
         layers.add(g -> paintWithin(layout, data, g));
         if (layout.bars().drawn()) {
-            layers.add(AxesLayer.zero(layout, layout.ground().axis()));
+            layers.add(AxesLayer.zero(layout, layout.theme().axis()));
         }
         layers.add(new AxesLayer(layout));
         layers.add(new ReferenceLineLayer(layout.figure().marks(), layout));
@@ -53,8 +53,8 @@ public final class DataLayers {
 
     private static void addEarlier(List<ChartLayer> data, Figure was, ChartLayout layout) {
         List<String> names = layout.figure().series().stream().map(Series::name).toList();
-        List<SeriesStyle> inks = SeriesStyle.of(layout.figure().series(), layout.ground());
-        List<SeriesStyle> ownInks = SeriesStyle.of(was.series(), layout.ground());
+        List<SeriesStyle> inks = SeriesStyle.of(layout.figure().series(), layout.theme());
+        List<SeriesStyle> ownInks = SeriesStyle.of(was.series(), layout.theme());
         for (int i = 0; i < was.series().size(); i++) {
             Series one = was.series().get(i);
             int same = names.indexOf(one.name());
@@ -73,7 +73,7 @@ public final class DataLayers {
         List<Series> series = layout.figure().series();
         int curves = (int) series.stream().filter(Series.Curve.class::isInstance).count();
         int curvesSoFar = 0;
-        List<SeriesStyle> inks = SeriesStyle.of(series, layout.ground());
+        List<SeriesStyle> inks = SeriesStyle.of(series, layout.theme());
         for (int i = 0; i < series.size(); i++) {
             Series one = series.get(i);
             if (one instanceof Series.Curve curve) {

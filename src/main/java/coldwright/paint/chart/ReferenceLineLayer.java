@@ -58,7 +58,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         PlotArea.PixelRect pixelRect = layout.plot().area();
         float width = (float) layout.pixels().axisWidth();
         float dash = (float) (layout.em() * 0.28);
-        g.setColor(layout.ground().mark());
+        g.setColor(layout.theme().mark());
         g.setStroke(
                 new BasicStroke(
                         width,
@@ -75,9 +75,9 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
 
     private void setLabel(Graphics2D g, String label, Rectangle2D box) {
         FigureFont type = layout.small();
-        g.setColor(layout.ground().halo());
+        g.setColor(layout.theme().halo());
         g.fill(box);
-        g.setColor(layout.ground().mark());
+        g.setColor(layout.theme().mark());
         type.set(
                 g,
                 label,

@@ -19,7 +19,7 @@ import java.util.List;
  * @param em the font size
  * @param barY position of the scale bar, from the top
  * @param lines all texts except those in the field
- * @param ground the theme
+ * @param theme the theme
  */
 public record DrawingLayout(
         Box field,
@@ -27,7 +27,7 @@ public record DrawingLayout(
         double em,
         double barY,
         List<TextLine> lines,
-        FigureTheme ground) {
+        FigureTheme theme) {
     private static final double PAD_EMS = 0.9;
     private static final double LEGEND_EMS = 5.2;
     private static final double FOOT_EMS = 2.3;
@@ -43,18 +43,18 @@ public record DrawingLayout(
      */
     public record Box(double x, double y, double width, double height) {}
 
-    public static DrawingLayout of(Drawing drawing, int moment, FigureFormat sheet) {
-        double em = sheet.em();
+    public static DrawingLayout of(Drawing drawing, int moment, FigureFormat format) {
+        double em = format.em();
         double pad = em * PAD_EMS;
         List<TextLine> lines = new ArrayList<>();
-        double top = title(drawing, sheet, lines);
-        double inner = sheet.width() - 2 * pad;
+        double top = title(drawing, format, lines);
+        double inner = format.width() - 2 * pad;
         double legend = drawing.warmth().isPresent() ? em * LEGEND_EMS : 0;
         FigureFont type = FigureFont.of(em);
         Foot foot = foot(drawing, moment, type, inner);
         double under = em * (FOOT_EMS + ROW_EMS * foot.rows);
         double roomW = inner - legend;
-        double roomH = Math.max(8, sheet.height() - top - under);
+        double roomH = Math.max(8, format.height() - top - under);
         Drawing.Field field = drawing.field();
         double px = Math.min(roomW / field.width(), roomH / field.height());
         double width = field.width() * px;
@@ -71,9 +71,9 @@ public record DrawingLayout(
             boolean beside = foot.rows == 0;
             double x = beside ? Math.max(afterBar, box.x() + width - type.width(text)) : box.x();
             double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
-            lines.add(new TextLine(text, type, sheet.look().ground().text(), x, y));
+            lines.add(new TextLine(text, type, format.look().theme().text(), x, y));
         }
-        return new DrawingLayout(box, px, em, barY, List.copyOf(lines), sheet.look().ground());
+        return new DrawingLayout(box, px, em, barY, List.copyOf(lines), format.look().theme());
     }
 
     /** Time and label: beside the scale bar if those of every moment fit, otherwise below it. */
@@ -104,17 +104,17 @@ public record DrawingLayout(
     /** Rows below the scale bar, the same at every moment, and the text at this one. */
     private record Foot(int rows, List<String> words) {}
 
-    private static double title(Drawing drawing, FigureFormat sheet, List<TextLine> lines) {
-        double em = sheet.em();
+    private static double title(Drawing drawing, FigureFormat format, List<TextLine> lines) {
+        double em = format.em();
         double pad = em * PAD_EMS;
         double y = em * 0.6;
         if (drawing.title().isBlank()) {
             return y;
         }
         FigureFont type = FigureFont.ofTitles(Math.rint(em * 1.5));
-        for (String line : type.wrapped(drawing.title(), sheet.width() - 2 * pad, 2)) {
+        for (String line : type.wrapped(drawing.title(), format.width() - 2 * pad, 2)) {
             y += type.size() * 0.9;
-            lines.add(new TextLine(line, type, sheet.look().ground().text(), pad, y));
+            lines.add(new TextLine(line, type, format.look().theme().text(), pad, y));
             y += type.size() * 0.25;
         }
         return y + em * 0.5;

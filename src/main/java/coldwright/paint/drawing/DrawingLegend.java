@@ -31,7 +31,7 @@ public record DrawingLegend(Drawing drawing, DrawingLayout layout) implements Ch
         double right = left + drawing.bar().length() * layout.pxPerUnit();
         double y = layout.barY();
         double end = em * 0.28;
-        g.setColor(layout.ground().text());
+        g.setColor(layout.theme().text());
         g.setStroke(
                 new BasicStroke((float) (em * 0.14), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
         g.draw(new Line2D.Double(left, y, right, y));
@@ -60,18 +60,18 @@ public record DrawingLegend(Drawing drawing, DrawingLayout layout) implements Ch
         g.setPaint(new LinearGradientPaint(0, (float) top, 0, (float) bottom, shares, colours));
         g.fill(strip);
         g.setStroke(new BasicStroke((float) Math.max(0.7, em * 0.07)));
-        g.setColor(layout.ground().axis());
+        g.setColor(layout.theme().axis());
         g.draw(strip);
-        g.setColor(layout.ground().text());
+        g.setColor(layout.theme().text());
         type.set(g, "°C", x, field.y() + em * 0.8);
         int most = (int) Math.max(2, Math.min(9, (bottom - top) / (em * BETWEEN_TICKS_EMS)));
         AxisTicks axisTicks = AxisTicks.on(new ValueSpan(scale.coldestC(), scale.warmestC()), most);
         for (int i = 0; i < axisTicks.count(); i++) {
             double y = bottom - (axisTicks.value(i) - scale.coldestC()) / wide * (bottom - top);
             double right = x + em * WIDTH_EMS;
-            g.setColor(layout.ground().axis());
+            g.setColor(layout.theme().axis());
             g.draw(new Line2D.Double(right, y, right + em * 0.3, y));
-            g.setColor(layout.ground().text());
+            g.setColor(layout.theme().text());
             type.set(g, axisTicks.labels().get(i), right + em * 0.5, y + em * 0.33);
         }
     }

@@ -47,7 +47,7 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
             }
         }
         in.dispose();
-        g.setColor(layout.ground().axis());
+        g.setColor(layout.theme().axis());
         g.setStroke(new BasicStroke((float) Math.max(0.7, layout.em() * 0.07)));
         g.draw(field);
     }

@@ -31,9 +31,9 @@ public record FigureFormat(int width, int height, FigureQuality look) {
      *
      * @param screenScale screen pixels per logical pixel, 0.5 to 4
      * @param typePx font size in logical pixels, 6 to 72
-     * @param ground the theme
+     * @param theme the theme
      */
-    public record FigureQuality(double screenScale, double typePx, FigureTheme ground) {
+    public record FigureQuality(double screenScale, double typePx, FigureTheme theme) {
         /**
          * One screen pixel per logical pixel, with a font size that is easy to read on a screen.
          */
@@ -69,7 +69,7 @@ public record FigureFormat(int width, int height, FigureQuality look) {
      */
     public FigureFormat withScale(double screenScale) {
         return new FigureFormat(
-                width, height, new FigureQuality(screenScale, look.typePx(), look.ground()));
+                width, height, new FigureQuality(screenScale, look.typePx(), look.theme()));
     }
 
     /**
@@ -79,11 +79,11 @@ public record FigureFormat(int width, int height, FigureQuality look) {
      */
     public FigureFormat withType(double typePx) {
         return new FigureFormat(
-                width, height, new FigureQuality(look.screenScale(), typePx, look.ground()));
+                width, height, new FigureQuality(look.screenScale(), typePx, look.theme()));
     }
 
     /** The same format in another theme. */
-    public FigureFormat withGround(FigureTheme figureTheme) {
+    public FigureFormat withTheme(FigureTheme figureTheme) {
         return new FigureFormat(
                 width, height, new FigureQuality(look.screenScale(), look.typePx(), figureTheme));
     }

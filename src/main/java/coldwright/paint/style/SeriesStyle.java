@@ -27,10 +27,10 @@ import java.util.stream.IntStream;
  * @param dash lengths of strokes and gaps in line widths; empty for a solid line
  * @param shape the shape of a point
  * @param pale whether it is for an earlier figure
- * @param ground the theme
+ * @param theme the theme
  */
 public record SeriesStyle(
-        Color color, List<Float> dash, PointShape shape, boolean pale, FigureTheme ground) {
+        Color color, List<Float> dash, PointShape shape, boolean pale, FigureTheme theme) {
     /** The share of the colour in an earlier curve; the rest is paper. */
     static final double EARLIER_SHARE = 0.45;
 
@@ -101,7 +101,7 @@ public record SeriesStyle(
 
     /** The pale style for the earlier figure. */
     public SeriesStyle earlier() {
-        return new SeriesStyle(ground.paler(color, EARLIER_SHARE), dash, shape, true, ground);
+        return new SeriesStyle(theme.paler(color, EARLIER_SHARE), dash, shape, true, theme);
     }
 
     /** The hatching of bars: none, rising, falling, then again but closer. */
@@ -110,7 +110,7 @@ public record SeriesStyle(
     }
 
     public Color band() {
-        return ground.paler(color, BAND_SHARE);
+        return theme.paler(color, BAND_SHARE);
     }
 
     private static List<Color> colors(int... rgb) {

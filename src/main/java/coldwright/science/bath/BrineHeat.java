@@ -2,6 +2,7 @@ package coldwright.science.bath;
 
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.science.freezing.Solute;
 
 /**
  * Density, heat capacity, conductivity and enthalpy of sodium chloride brine.
@@ -24,7 +25,7 @@ import coldwright.science.Temperature;
  */
 public final class BrineHeat {
     /** Molar mass of sodium chloride, g/mol. */
-    static final double SALT_G_PER_MOL = 58.443;
+    static final double SALT_G_PER_MOL = Solute.SODIUM_CHLORIDE.molarMassGPerMol();
 
     /** Heat capacity of solid salt, J/(g·K) (CRC Handbook 50.5 J/(mol·K), from memory). */
     static final double SOLID_SALT_JPERGK = 50.5 / SALT_G_PER_MOL;

@@ -68,10 +68,7 @@ public final class Coarsening implements Commented {
         Require.within("startUm", startUm, new Require.Range(1, 1000, "µm"));
         Band rate = cubeUm3PerDay(storageTime.temperatureC());
         double start = startUm * startUm * startUm;
-        return new Band(
-                Math.cbrt(start + rate.low() * storageTime.days()),
-                Math.cbrt(start + rate.middle() * storageTime.days()),
-                Math.cbrt(start + rate.high() * storageTime.days()));
+        return rate.map(perDay -> Math.cbrt(start + perDay * storageTime.days()));
     }
 
     /**

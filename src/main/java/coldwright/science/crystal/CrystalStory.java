@@ -7,6 +7,7 @@ import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -289,5 +290,15 @@ public final class CrystalStory implements Commented {
                     "%s needs ice, and there is none yet; freeze it first, for example with frozenBy(Method.BAG)"
                             .formatted(what));
         }
+    }
+
+    /** Evidence for each kind of step: published, or only this model's figure. */
+    enum TrendEvidence implements Worded {
+        MOVED,
+        STILL,
+        SHOCK,
+        BLENDED,
+        SWINGS,
+        STORAGE
     }
 }

@@ -131,7 +131,11 @@ public final class Storage {
                             : CoolingPath.hold(temperatureC, hours * 3600);
             now = now.still(keep, "storing");
         }
-        return story.then(now, swingC > 0 ? TrendEvidence.SWINGS : TrendEvidence.STORAGE);
+        return story.then(
+                now,
+                swingC > 0
+                        ? CrystalStory.TrendEvidence.SWINGS
+                        : CrystalStory.TrendEvidence.STORAGE);
     }
 
     /** The hours given, or the usual ones at −18 °C, longer in a warmer store. */

@@ -85,7 +85,7 @@ public record Churning(
     public Band clumpedPercent(double minutes, Motion motion) {
         Require.notNegative("minutes", minutes, "min");
         Band rate = perSecond(motion).times(minutes * 60);
-        return new Band(clumped(rate.low()), clumped(rate.middle()), clumped(rate.high()));
+        return rate.map(Churning::clumped);
     }
 
     /**
@@ -95,8 +95,7 @@ public record Churning(
      */
     public Band minutesToButter(Motion motion) {
         double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
-        Band rate = perSecond(motion);
-        return new Band(needed / rate.high(), needed / rate.middle(), needed / rate.low());
+        return perSecond(motion).map(rate -> needed / rate);
     }
 
     /** What the fat has become. */

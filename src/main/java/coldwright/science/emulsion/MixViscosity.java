@@ -32,7 +32,7 @@ import java.util.List;
  * @param cooked whether its starch has been cooked
  */
 public record MixViscosity(Mix mix, boolean cooked) implements Commented {
-    private static final double FAT_ML_PER_G = 1 / 0.92;
+    private static final double FAT_ML_PER_G = 1000 / FatSurface.FAT_KG_PER_M3;
     private static final double MILK_PROTEIN_ML_PER_G = 3.4;
     private static final double OTHER_PROTEIN_ML_PER_G = 2;
     private static final double EILERS = 1.25;

@@ -90,11 +90,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      */
     public Band temperatureCAfter(double seconds) {
         Require.notNegative("seconds", seconds, "s");
-        Band tau = timeConstantS();
-        return new Band(
-                after(seconds, tau.low()),
-                after(seconds, tau.middle()),
-                after(seconds, tau.high()));
+        return timeConstantS().map(tau -> after(seconds, tau));
     }
 
     /**
@@ -154,8 +150,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     private Band timeConstantS() {
-        Band h = surfaceWPerM2K();
-        return new Band(timeConstantS(h.high()), timeConstantS(h.middle()), timeConstantS(h.low()));
+        return surfaceWPerM2K().map(this::timeConstantS);
     }
 
     private double timeConstantS(double filmWPerM2K) {

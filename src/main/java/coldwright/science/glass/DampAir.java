@@ -27,7 +27,7 @@ import java.util.List;
  * @param roomC temperature of the room, °C, 0 to 45
  */
 public record DampAir(Wafer wafer, double roomC) implements Commented {
-    private static final double[] MONOLAYER_G_PER_G = {0.035, 0.045, 0.055};
+    private static final Band MONOLAYER_G_PER_G = new Band(0.035, 0.045, 0.055);
     private static final double C = 12;
     private static final double K = 0.95;
     private static final Band DIFFUSIVITY_M2_PER_S = new Band(2e-11, 6e-11, 2e-10);
@@ -50,10 +50,7 @@ public record DampAir(Wafer wafer, double roomC) implements Commented {
      */
     public Band waterPercentAt(double humidityPercent) {
         Require.within("humidityPercent", humidityPercent, HUMIDITY);
-        return new Band(
-                wet(MONOLAYER_G_PER_G[0], humidityPercent),
-                wet(MONOLAYER_G_PER_G[1], humidityPercent),
-                wet(MONOLAYER_G_PER_G[2], humidityPercent));
+        return MONOLAYER_G_PER_G.map(monolayer -> wet(monolayer, humidityPercent));
     }
 
     /**
@@ -63,27 +60,19 @@ public record DampAir(Wafer wafer, double roomC) implements Commented {
      * @param humidityPercent relative humidity, %, 0 to 95
      */
     public Band glassTransitionCAt(double humidityPercent) {
-        Band water = waterPercentAt(humidityPercent);
-        return new Band(glass(water.high()), glass(water.middle()), glass(water.low()));
+        return waterPercentAt(humidityPercent).map(this::glass);
     }
 
     /** {@return the highest humidity at which it stays crisp, % relative humidity} */
     public Band crispUpToHumidityPercent() {
-        double[] limits = new double[MONOLAYER_G_PER_G.length];
-        for (int i = 0; i < limits.length; i++) {
-            limits[i] = limit(MONOLAYER_G_PER_G[i]);
-        }
-        return new Band(limits[2], limits[1], limits[0]);
+        return MONOLAYER_G_PER_G.map(this::limit);
     }
 
     /** {@return how long a dry wafer takes for half of its water uptake, h} */
     public Band hoursHalfWay() {
         double half = wafer.thicknessMm() / 2000;
         double factor = HALF_WAY * half * half / 3600;
-        return new Band(
-                factor / DIFFUSIVITY_M2_PER_S.high(),
-                factor / DIFFUSIVITY_M2_PER_S.middle(),
-                factor / DIFFUSIVITY_M2_PER_S.low());
+        return DIFFUSIVITY_M2_PER_S.map(diffusivity -> factor / diffusivity);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package coldwright.science.mix;
 
+import coldwright.science.LinearTable;
 import coldwright.science.Rounded;
 import coldwright.science.freezing.Solute;
 import coldwright.words.Phrase;
@@ -39,31 +40,33 @@ public record SucroseEquivalentMethod(
     private static final double SUCROSE_G_PER_MOL = Solute.SUCROSE.molarMassGPerMol();
 
     /** Sucrose, g per 100 g of water, and depression, °C; from memory. */
-    private static final double[][] TABLE = {
-        {0, 0},
-        {3, .18},
-        {6, .35},
-        {9, .53},
-        {12, .72},
-        {18, 1.10},
-        {24, 1.47},
-        {30, 1.86},
-        {36, 2.21},
-        {42, 2.60},
-        {48, 2.99},
-        {54, 3.42},
-        {60, 3.85},
-        {66, 4.33},
-        {72, 4.77},
-        {84, 5.77},
-        {96, 6.80},
-        {108, 7.80},
-        {120, 8.92},
-        {135, 10.22},
-        {150, 11.41},
-        {165, 12.67},
-        {180, 13.68}
-    };
+    private static final LinearTable TABLE =
+            new LinearTable(
+                    new double[][] {
+                        {0, 0},
+                        {3, .18},
+                        {6, .35},
+                        {9, .53},
+                        {12, .72},
+                        {18, 1.10},
+                        {24, 1.47},
+                        {30, 1.86},
+                        {36, 2.21},
+                        {42, 2.60},
+                        {48, 2.99},
+                        {54, 3.42},
+                        {60, 3.85},
+                        {66, 4.33},
+                        {72, 4.77},
+                        {84, 5.77},
+                        {96, 6.80},
+                        {108, 7.80},
+                        {120, 8.92},
+                        {135, 10.22},
+                        {150, 11.41},
+                        {165, 12.67},
+                        {180, 13.68}
+                    });
 
     /**
      * Applies the method to a mix.
@@ -86,7 +89,7 @@ public record SucroseEquivalentMethod(
                 sugars,
                 others,
                 per100gWater,
-                sucroseDepressionC(per100gWater),
+                TABLE.at(per100gWater),
                 SALTS_C * mix.milkSolidsNotFatPercent() / water,
                 thermodynamicC);
     }
@@ -101,7 +104,7 @@ public record SucroseEquivalentMethod(
      * 13.68 °C, is used and the true one is greater: true beyond 180 g per 100 g of water}
      */
     public boolean beyondTable() {
-        return equivalentPer100gWater > TABLE[TABLE.length - 1][0];
+        return equivalentPer100gWater > TABLE.last();
     }
 
     /** {@return why the two freezing points differ, in English} */
@@ -166,19 +169,5 @@ public record SucroseEquivalentMethod(
             }
         }
         return sucrose;
-    }
-
-    private static double sucroseDepressionC(double per100gWater) {
-        double[] end = TABLE[TABLE.length - 1];
-        if (per100gWater >= end[0]) {
-            return end[1];
-        }
-        int i = 1;
-        while (i < TABLE.length - 1 && TABLE[i][0] < per100gWater) {
-            i++;
-        }
-        double[] low = TABLE[i - 1];
-        double[] high = TABLE[i];
-        return low[1] + (high[1] - low[1]) * (per100gWater - low[0]) / (high[0] - low[0]);
     }
 }

@@ -50,12 +50,8 @@ public record Sweetness(Mix mix) {
      * water of the mix, % of that solution by mass}
      */
     public Band percentOfSucroseSolution() {
-        Band sucrose = sucroseEquivalentPercent();
         double water = mix.waterPercent();
-        return new Band(
-                strength(sucrose.low(), water),
-                strength(sucrose.middle(), water),
-                strength(sucrose.high(), water));
+        return sucroseEquivalentPercent().map(sucrose -> strength(sucrose, water));
     }
 
     /** {@return the sugars of the mix with their sweetness, the sweetest first} */

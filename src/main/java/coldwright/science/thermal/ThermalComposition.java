@@ -4,6 +4,8 @@ import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * A composition sorted into the few substances of the thermal tables.
  *
@@ -67,13 +69,7 @@ public final class ThermalComposition {
      * @param temperatureC temperature, °C, −60 to 150
      */
     public double heatCapacityJPerGK(double temperatureC) {
-        double sum = 0;
-        for (Substance part : SUBSTANCES) {
-            if (shares[part.ordinal()] > 0) {
-                sum += shares[part.ordinal()] * part.heatCapacityJPerGK(temperatureC);
-            }
-        }
-        return sum;
+        return sum(0, part -> part.heatCapacityJPerGK(temperatureC));
     }
 
     /**
@@ -82,13 +78,7 @@ public final class ThermalComposition {
      * @param temperatureC temperature, °C
      */
     double solidsEnthalpyJPerG(double temperatureC) {
-        double sum = 0;
-        for (Substance part : SUBSTANCES) {
-            if (part != Substance.WATER && shares[part.ordinal()] > 0) {
-                sum += shares[part.ordinal()] * part.enthalpyFromZeroJPerG(temperatureC);
-            }
-        }
-        return sum;
+        return sum(share(Substance.WATER), part -> part.enthalpyFromZeroJPerG(temperatureC));
     }
 
     /**
@@ -113,16 +103,12 @@ public final class ThermalComposition {
     double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
         double ice = share(Substance.WATER) * iceOfWater;
         double liquidVolume = liquidVolume(temperatureC, ice);
-        double sum = 0;
-        for (Substance part : SUBSTANCES) {
-            double mass = liquidMass(part, ice);
-            if (mass > 0) {
-                sum +=
-                        mass
-                                / part.densityKgPerM3(temperatureC)
-                                * part.conductivityWPerMK(temperatureC);
-            }
-        }
+        double sum =
+                sum(
+                        ice,
+                        part ->
+                                part.conductivityWPerMK(temperatureC)
+                                        / part.densityKgPerM3(temperatureC));
         if (ice <= 0) {
             return sum / liquidVolume;
         }
@@ -136,18 +122,19 @@ public final class ThermalComposition {
     }
 
     private double liquidVolume(double temperatureC, double ice) {
-        double volume = 0;
-        for (Substance part : SUBSTANCES) {
-            double mass = liquidMass(part, ice);
-            if (mass > 0) {
-                volume += mass / part.densityKgPerM3(temperatureC);
-            }
-        }
-        return volume;
+        return sum(ice, part -> 1 / part.densityKgPerM3(temperatureC));
     }
 
-    private double liquidMass(Substance part, double ice) {
-        return shares[part.ordinal()] - (part == Substance.WATER ? ice : 0);
+    /** Sum over the substances, by mass, without some of the water. */
+    private double sum(double withoutWater, ToDoubleFunction<Substance> property) {
+        double sum = 0;
+        for (Substance part : SUBSTANCES) {
+            double mass = share(part) - (part == Substance.WATER ? withoutWater : 0);
+            if (mass > 0) {
+                sum += mass * property.applyAsDouble(part);
+            }
+        }
+        return sum;
     }
 
     private static double iceVolume(double temperatureC, double ice) {

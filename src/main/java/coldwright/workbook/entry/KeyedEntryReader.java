@@ -11,6 +11,9 @@ public final class KeyedEntryReader {
     private static final String INDENT = "    ";
     private static final int LONGEST_QUOTE = 60;
 
+    /** The message for a file whose last line has no end. */
+    public static final String CUT = "the end of the file is missing";
+
     private final List<KeyedEntry> entries = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
     private final List<String> block = new ArrayList<>();
@@ -26,10 +29,9 @@ public final class KeyedEntryReader {
      */
     public static ParsedEntries<List<KeyedEntry>> read(String text, String heading) {
         String[] lines = text.split("\n", -1);
-        String first = lines[0].strip();
-        if (!first.equals(heading)) {
-            return new ParsedEntries<>(
-                    List.of(), List.of(new TextFault(1, notThat(first, heading))));
+        Optional<TextFault> wrong = wrongHeading(lines[0], heading);
+        if (wrong.isPresent()) {
+            return new ParsedEntries<>(List.of(), List.of(wrong.get()));
         }
         KeyedEntryReader reader = new KeyedEntryReader();
         for (int i = 1; i < lines.length; i++) {
@@ -46,13 +48,26 @@ public final class KeyedEntryReader {
         return plain.length() <= LONGEST_QUOTE ? plain : plain.substring(0, LONGEST_QUOTE) + "…";
     }
 
+    /**
+     * Compares a file's first line with the expected heading, such as {@code Coldwright settings
+     * 1}.
+     *
+     * @return the error; empty if they are equal
+     */
+    public static Optional<TextFault> wrongHeading(String line, String heading) {
+        String first = line.strip();
+        return first.equals(heading)
+                ? Optional.empty()
+                : Optional.of(new TextFault(1, notThat(first, heading)));
+    }
+
     private static String notThat(String first, String heading) {
         if (first.isBlank()) {
-            return "there is nothing on the first line; it must be \"%s\"".formatted(heading);
+            return "the first line is empty; it must be \"%s\"".formatted(heading);
         }
         String kind = heading.replaceFirst(" \\d+$", "");
         return first.matches(java.util.regex.Pattern.quote(kind) + " \\d+")
-                ? "this was written by another version of the program, as \"%s\"; this one reads \"%s\""
+                ? "another version of Coldwright wrote this file, as \"%s\"; this version reads \"%s\""
                         .formatted(quoted(first), heading)
                 : "the first line is \"%s\"; it must be \"%s\"".formatted(quoted(first), heading);
     }
@@ -69,7 +84,7 @@ public final class KeyedEntryReader {
             faults.add(
                     new TextFault(
                             number,
-                            "\"%s\" is indented otherwise than by four spaces under an entry; fix its indent"
+                            "\"%s\" isn't indented by four spaces under an entry; correct its indent"
                                     .formatted(quoted(line.strip()))));
         } else if (line.charAt(0) != '#') {
             endBlock();
@@ -83,7 +98,7 @@ public final class KeyedEntryReader {
             faults.add(
                     new TextFault(
                             number,
-                            "\"%s\" is no `key: value`; fix it, or indent it by four spaces if it is code"
+                            "\"%s\" isn't `key: value`; correct it, or indent it by four spaces if it is code"
                                     .formatted(quoted(line.strip()))));
             return;
         }

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Lessons whose snippets a user agreed to run. A lesson whose text changes by one letter is another
@@ -74,27 +75,34 @@ public record Agreements(Map<ContentHash, String> names) {
     }
 
     /**
-     * Reads agreements. Invalid hashes are skipped.
+     * Reads agreements. Invalid hashes are skipped, and so is all of another version's file.
      *
-     * @return the agreements, and a sentence for each invalid line
+     * @return the agreements, and a sentence for each error
      */
     public static ParsedEntries<Agreements> read(String text) {
         Agreements agreements = none();
         List<TextFault> faults = new ArrayList<>();
         String[] lines = text.split("\\R", -1);
-        for (int i = 0; i < lines.length; i++) {
+        Optional<TextFault> wrong = KeyedEntryReader.wrongHeading(lines[0], HEADING);
+        if (wrong.isPresent()) {
+            return new ParsedEntries<>(agreements, List.of(wrong.get()));
+        }
+        for (int i = 1; i < lines.length; i++) {
             String line = lines[i].strip();
             String[] both = line.split("\\s+", 2);
             if (both[0].matches("[0-9a-f]{64}")) {
                 agreements =
                         agreements.agree(new ContentHash(both[0]), both.length > 1 ? both[1] : "");
-            } else if (!line.isEmpty() && !line.equals(HEADING)) {
+            } else if (!line.isEmpty()) {
                 faults.add(
                         new TextFault(
                                 i + 1,
-                                "\"%s\" is no hash and name; you will be asked again before that lesson runs"
+                                "\"%s\" isn't a hash and a name; Coldwright asks again before that lesson runs"
                                         .formatted(KeyedEntryReader.quoted(line))));
             }
+        }
+        if (!lines[lines.length - 1].isEmpty()) {
+            faults.add(new TextFault(lines.length, KeyedEntryReader.CUT));
         }
         return new ParsedEntries<>(agreements, faults);
     }

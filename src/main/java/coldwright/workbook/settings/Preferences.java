@@ -3,6 +3,7 @@ package coldwright.workbook.settings;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A user's settings.
@@ -14,6 +15,7 @@ import java.util.Map;
  * @param massUnit unit of masses
  * @param language the program's language
  * @param limits every limit of the bench
+ * @param window the window's last place and size; empty before the first close
  * @param others lines of the file that this version does not know, saved unchanged
  */
 public record Preferences(
@@ -23,6 +25,7 @@ public record Preferences(
         MassUnit massUnit,
         Language language,
         Map<BenchLimit, Integer> limits,
+        Optional<WindowPlace> window,
         List<String> others) {
     /** The smallest type size, per cent of the usual one. */
     public static final int LEAST_TYPE_SIZE_PERCENT = 50;
@@ -69,6 +72,7 @@ public record Preferences(
                 MassUnit.G,
                 Language.SYSTEM,
                 Map.of(),
+                Optional.empty(),
                 List.of());
     }
 
@@ -83,26 +87,42 @@ public record Preferences(
      * @throws IllegalArgumentException if it is outside its range
      */
     public Preferences withTypeSizePercent(int percent) {
-        return new Preferences(percent, theme, temperatureUnit, massUnit, language, limits, others);
+        return new Preferences(
+                percent, theme, temperatureUnit, massUnit, language, limits, window, others);
     }
 
     public Preferences with(Theme newTheme) {
         return new Preferences(
-                typeSizePercent, newTheme, temperatureUnit, massUnit, language, limits, others);
+                typeSizePercent,
+                newTheme,
+                temperatureUnit,
+                massUnit,
+                language,
+                limits,
+                window,
+                others);
     }
 
     public Preferences with(TemperatureUnit unit) {
-        return new Preferences(typeSizePercent, theme, unit, massUnit, language, limits, others);
+        return new Preferences(
+                typeSizePercent, theme, unit, massUnit, language, limits, window, others);
     }
 
     public Preferences with(MassUnit unit) {
         return new Preferences(
-                typeSizePercent, theme, temperatureUnit, unit, language, limits, others);
+                typeSizePercent, theme, temperatureUnit, unit, language, limits, window, others);
     }
 
     public Preferences with(Language newLanguage) {
         return new Preferences(
-                typeSizePercent, theme, temperatureUnit, massUnit, newLanguage, limits, others);
+                typeSizePercent,
+                theme,
+                temperatureUnit,
+                massUnit,
+                newLanguage,
+                limits,
+                window,
+                others);
     }
 
     /**
@@ -114,12 +134,24 @@ public record Preferences(
         Map<BenchLimit, Integer> next = new EnumMap<>(limits);
         next.put(which, value);
         return new Preferences(
-                typeSizePercent, theme, temperatureUnit, massUnit, language, next, others);
+                typeSizePercent, theme, temperatureUnit, massUnit, language, next, window, others);
+    }
+
+    public Preferences with(WindowPlace place) {
+        return new Preferences(
+                typeSizePercent,
+                theme,
+                temperatureUnit,
+                massUnit,
+                language,
+                limits,
+                Optional.of(place),
+                others);
     }
 
     /** Sets the lines that this version does not know. */
     Preferences withOthers(List<String> lines) {
         return new Preferences(
-                typeSizePercent, theme, temperatureUnit, massUnit, language, limits, lines);
+                typeSizePercent, theme, temperatureUnit, massUnit, language, limits, window, lines);
     }
 }

@@ -44,6 +44,7 @@ public final class PreferencesMerge {
                 choose(Preferences::massUnit),
                 choose(Preferences::language),
                 limits,
+                choose(Preferences::window),
                 choose(Preferences::others));
     }
 

@@ -12,11 +12,17 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Settings as a readable text of {@code key: value} lines. */
 public final class PreferencesText {
     private static final String HEADING = "Coldwright settings 1";
     private static final String TYPE_SIZE = "typeSizePercent";
+    private static final List<String> KEYS =
+            Stream.concat(
+                            Stream.of(TYPE_SIZE, "theme", "temperature", "mass", "language"),
+                            Arrays.stream(BenchLimit.values()).map(BenchLimit::key))
+                    .toList();
 
     private final List<TextFault> faults = new ArrayList<>();
     private final List<String> others = new ArrayList<>();
@@ -37,24 +43,41 @@ public final class PreferencesText {
         for (BenchLimit limit : BenchLimit.values()) {
             lines.add(limit.key() + ": " + preferences.limit(limit));
         }
+        preferences.window().ifPresent(place -> lines.add("window: " + place.text()));
         lines.addAll(preferences.others());
         return String.join("\n", lines) + "\n";
     }
 
     /**
-     * Reads settings. Invalid values get their defaults.
+     * Reads settings. Invalid and missing values get their defaults, and so does all of another
+     * version's file.
      *
-     * @return the settings, and a sentence for each invalid value
+     * @return the settings, and a sentence for each error
      */
     public static ParsedEntries<Preferences> read(String text) {
         PreferencesText reader = new PreferencesText();
         String[] lines = text.split("\\R", -1);
-        for (int i = 0; i < lines.length; i++) {
-            if (!lines[i].isBlank() && !lines[i].strip().equals(HEADING)) {
-                reader.line(i + 1, lines[i]);
+        KeyedEntryReader.wrongHeading(lines[0], HEADING)
+                .ifPresentOrElse(reader.faults::add, () -> reader.lines(lines));
+        return new ParsedEntries<>(reader.read.withOthers(reader.others), reader.faults);
+    }
+
+    private void lines(String[] lines) {
+        for (int i = 1; i < lines.length; i++) {
+            if (!lines[i].isBlank()) {
+                line(i + 1, lines[i]);
             }
         }
-        return new ParsedEntries<>(reader.read.withOthers(reader.others), reader.faults);
+        String missing =
+                KEYS.stream().filter(key -> !seen.contains(key)).collect(Collectors.joining(", "));
+        if (!missing.isEmpty()) {
+            faults.add(
+                    new TextFault(
+                            lines.length,
+                            "%s is missing; Coldwright uses the usual value".formatted(missing)));
+        } else if (!lines[lines.length - 1].isEmpty()) {
+            faults.add(new TextFault(lines.length, KeyedEntryReader.CUT));
+        }
     }
 
     private void line(int number, String line) {
@@ -62,14 +85,16 @@ public final class PreferencesText {
         String key = line.substring(0, Math.max(0, colon)).strip();
         String value = line.substring(colon + 1).strip();
         try {
+            boolean known = KEYS.contains(key) || key.equals("window");
+            boolean again = known && !seen.add(key);
             Optional<Preferences> next = taken(key, value);
             if (next.isEmpty()) {
                 others.add(line);
-            } else if (seen.add(key)) {
+            } else if (!again) {
                 read = next.get();
             } else {
                 throw new IllegalArgumentException(
-                        "\"%s\" stands here for a second time; the first is taken".formatted(key));
+                        "\"%s\" appears twice; Coldwright uses the first".formatted(key));
             }
         } catch (IllegalArgumentException e) {
             faults.add(new TextFault(number, e.getMessage()));
@@ -90,6 +115,7 @@ public final class PreferencesText {
             case "temperature" -> Optional.of(read.with(one(TemperatureUnit.class, key, value)));
             case "mass" -> Optional.of(read.with(one(MassUnit.class, key, value)));
             case "language" -> Optional.of(read.with(one(Language.class, key, value)));
+            case "window" -> Optional.of(read.with(WindowPlace.read(value)));
             default ->
                     Arrays.stream(BenchLimit.values())
                             .filter(limit -> limit.key().equals(key))
@@ -110,7 +136,7 @@ public final class PreferencesText {
         boolean whole = value.matches("-?\\d{1,9}");
         if (!whole || Integer.parseInt(value) < least || Integer.parseInt(value) > most) {
             throw new IllegalArgumentException(
-                    "%s is \"%s\"; it must be a whole number between %d and %d, and has its usual value until then"
+                    "%s is \"%s\"; it must be a whole number from %d to %d; Coldwright uses the usual value"
                             .formatted(key, KeyedEntryReader.quoted(value), least, most));
         }
         return Integer.parseInt(value);
@@ -123,7 +149,7 @@ public final class PreferencesText {
                 .orElseThrow(
                         () ->
                                 new IllegalArgumentException(
-                                        "%s is \"%s\"; it must be %s, and has its usual value until then"
+                                        "%s is \"%s\"; it must be %s; Coldwright uses the usual value"
                                                 .formatted(
                                                         key,
                                                         KeyedEntryReader.quoted(value),

@@ -33,7 +33,7 @@ public record ContentHash(String hex) {
     public ContentHash {
         if (!FORM.matcher(hex).matches()) {
             throw new IllegalArgumentException(
-                    "\"%s\" is no content hash; it must be 64 digits from 0 to f".formatted(hex));
+                    "\"%s\" isn't a content hash; it must be 64 digits from 0 to f".formatted(hex));
         }
     }
 

@@ -24,7 +24,7 @@ public record LessonKey(String name) {
     public LessonKey {
         if (!FORM.matcher(name).matches()) {
             throw new IllegalArgumentException(
-                    "\"%s\" is no key of a lesson; it must be 1 to 80 of a to z, 0 to 9, - and _"
+                    "\"%s\" isn't a key of a lesson; it must be 1 to 80 of a to z, 0 to 9, - and _"
                             .formatted(name));
         }
     }

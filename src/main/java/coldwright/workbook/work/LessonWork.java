@@ -50,7 +50,7 @@ public record LessonWork(
         steps = steps.stream().filter(step -> !step.isEmpty()).toList();
         if (steps.stream().map(StepWork::title).distinct().count() < steps.size()) {
             throw new IllegalArgumentException(
-                    "the work on \"%s\" has two steps of one title; each may stand there once"
+                    "the work on \"%s\" has two steps of the same title; each may appear once"
                             .formatted(title));
         }
     }

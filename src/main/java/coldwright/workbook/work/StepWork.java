@@ -44,7 +44,7 @@ public record StepWork(
         List<Integer> all = places.toList();
         if (all.stream().distinct().count() < all.size()) {
             throw new IllegalArgumentException(
-                    "the step \"%s\" has two %s of one index; each may have one"
+                    "the step \"%s\" has two %s with the same index; each may have one"
                             .formatted(title, what));
         }
     }

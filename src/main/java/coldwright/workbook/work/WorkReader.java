@@ -47,14 +47,15 @@ final class WorkReader {
     private Optional<LessonWork> work(ParsedEntries<List<KeyedEntry>> entries) {
         if (entries.value().isEmpty()) {
             if (entries.faults().isEmpty()) {
-                faults.add(new TextFault(1, "the file ends behind its first line"));
+                faults.add(new TextFault(1, "the file ends after its first line"));
             }
             return Optional.empty();
         }
         if (headOf("hash").isEmpty()) {
             faults.add(
                     new TextFault(
-                            1, "there is no line `hash: ...` that says which lesson text this is"));
+                            1,
+                            "the line `hash: ...` with the hash of the lesson's text is missing"));
         }
         return Optional.of(
                 new LessonWork(
@@ -88,7 +89,7 @@ final class WorkReader {
             faults.add(
                     new TextFault(
                             entry.line(),
-                            "\"%s\" is no time; write one like 2026-11-25T16:40:27Z"
+                            "\"%s\" isn't a time; write one like 2026-11-25T16:40:27Z"
                                     .formatted(KeyedEntryReader.quoted(entry.value()))));
             return Optional.empty();
         }
@@ -108,7 +109,7 @@ final class WorkReader {
             case "aside" -> takeAside(entry);
             default ->
                     throw new IllegalArgumentException(
-                            "\"%s\" is no line of a workbook; look at its spelling"
+                            "\"%s\" isn't a key of a workbook; check its spelling"
                                     .formatted(KeyedEntryReader.quoted(entry.key())));
         }
     }
@@ -133,7 +134,7 @@ final class WorkReader {
         steps.remove(former);
         step = former;
         throw new IllegalArgumentException(
-                "the step \"%s\" stands here for a second time; put its lines together"
+                "the step \"%s\" appears twice; put its lines together"
                         .formatted(KeyedEntryReader.quoted(entry.value())));
     }
 
@@ -147,7 +148,7 @@ final class WorkReader {
     private StepWork step(KeyedEntry entry) {
         if (step == null) {
             throw new IllegalArgumentException(
-                    "\"%s\" stands before the first `step: ...`; move it behind one"
+                    "\"%s\" is before the first `step: ...`; move it after one"
                             .formatted(KeyedEntryReader.quoted(entry.key())));
         }
         return step;
@@ -219,7 +220,7 @@ final class WorkReader {
                 points.add(new LearnerAnswer.Point(number(both[0]), number(both[1])));
             } else if (!line.isBlank()) {
                 throw new IllegalArgumentException(
-                        "\"%s\" is no point of a curve; write two numbers such as `-5 20.1`"
+                        "\"%s\" isn't a point of a curve; write two numbers such as `-5 20.1`"
                                 .formatted(KeyedEntryReader.quoted(line.strip())));
             }
         }
@@ -231,7 +232,7 @@ final class WorkReader {
             return Double.parseDouble(text.replace('−', '-'));
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException(
-                    "\"%s\" is no number; write one such as -5.2"
+                    "\"%s\" isn't a number; write one such as -5.2"
                             .formatted(KeyedEntryReader.quoted(text)),
                     e);
         }
@@ -239,7 +240,7 @@ final class WorkReader {
 
     private static IllegalArgumentException twice(KeyedEntry entry) {
         return new IllegalArgumentException(
-                "\"%s\" stands here for a second time; take one of them out"
+                "\"%s\" appears twice; remove one of them"
                         .formatted(KeyedEntryReader.quoted(entry.key())));
     }
 }

@@ -14,6 +14,7 @@ import coldwright.desk.figure.FigureSettings;
 import coldwright.desk.figure.FileChooserPrompt;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
+import coldwright.desk.messages.Typography;
 import coldwright.science.mix.Shelf;
 
 import javafx.application.Platform;
@@ -247,7 +248,7 @@ class BatchWindowTest {
         String taken = batch.lineage().get().taken().get(0);
         await(
                 () ->
-                        robot.lookup(Messages.of("batch.history.taken", taken))
+                        robot.lookup(Typography.of(Messages.of("batch.history.taken", taken)))
                                 .tryQuery()
                                 .isPresent(),
                 "the history naming what was taken");

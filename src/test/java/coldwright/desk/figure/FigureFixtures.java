@@ -94,7 +94,7 @@ final class FigureFixtures {
         robot.interact(() -> drawn.setAll(one));
         return OnPage.waitFor(
                 () ->
-                        robot.lookup(".plate").queryAllAs(FigureView.class).stream()
+                        robot.lookup(".figure").queryAllAs(FigureView.class).stream()
                                 .filter(plate -> imageOf(plate) != null)
                                 .findFirst()
                                 .orElse(null),

@@ -144,7 +144,7 @@ class FigureWindowTest {
         PlotArea part = waitFor(() -> other(plate, whole), "the part");
         assertEquals(10, part.x().from(), 0.3);
         assertEquals(20, part.x().to(), 0.3);
-        pressWord(robot, "Whole");
+        pressWord(robot, "Reset zoom");
         waitFor(() -> other(plate, part), "the whole");
         assertEquals(whole.x(), plate.face().plot().orElseThrow().x());
         assertTrue(plate.face().isFocused(), "the word that went hands the focus on");
@@ -172,7 +172,7 @@ class FigureWindowTest {
         robot.interact(() -> plate.face().requestFocus());
         robot.push(KeyCode.TAB);
         Node focused = stage.getScene().getFocusOwner();
-        assertTrue(focused.getStyleClass().contains("plate-word"), focused.toString());
+        assertTrue(focused.getStyleClass().contains("figure-button"), focused.toString());
         assertEquals(1, focused.getParent().getOpacity());
         robot.interact(() -> plates.column.getParent().requestFocus());
         waitFor(() -> focused.getParent().getOpacity() == 0 ? true : null, "quiet");
@@ -184,9 +184,9 @@ class FigureWindowTest {
         pressWord(robot, "Pin");
         robot.interact(() -> plates.drawn.setAll(of(lines(0.2))));
         assertTrue(word(robot, "Pinned: Two lines").isPresent());
-        assertEquals(2, robot.lookup(".plate").queryAll().size());
+        assertEquals(2, robot.lookup(".figure").queryAll().size());
         pressWord(robot, "Unpin");
-        waitFor(() -> robot.lookup(".plate").queryAll().size() == 1 ? true : null, "one plate");
+        waitFor(() -> robot.lookup(".figure").queryAll().size() == 1 ? true : null, "one plate");
     }
 
     @Test
@@ -194,11 +194,11 @@ class FigureWindowTest {
         FigureView plate =
                 plates.show(robot, new ShownFigure(lines(0.1), Optional.of(lines(0.08))));
         Object image = imageOf(plate);
-        pressWord(robot, "Without earlier");
+        pressWord(robot, "Hide earlier runs");
         Object without = waitFor(() -> imageOf(plate) != image ? imageOf(plate) : null, "it");
         assertNotSame(image, without);
         assertTrue(plate.model().earlier().isEmpty());
-        pressWord(robot, "With earlier");
+        pressWord(robot, "Show earlier runs");
         assertTrue(plate.model().earlier().isPresent());
     }
 
@@ -220,7 +220,7 @@ class FigureWindowTest {
                 () ->
                         word(
                                         robot,
-                                        "It could not be saved as "
+                                        "Can’t save as "
                                                 + doc
                                                 + ": lines.doc is no figure's file; it must end in .svg, .png or .csv.")
                                 .orElse(null),
@@ -231,7 +231,7 @@ class FigureWindowTest {
     void aFigureIsCopied(FxRobot robot) throws Exception {
         plates.show(robot, of(lines(0.1)));
         pressWord(robot, "Copy");
-        waitFor(() -> word(robot, "The picture is on the clipboard.").orElse(null), "the copy");
+        waitFor(() -> word(robot, "Copied the picture to the clipboard.").orElse(null), "the copy");
         assertTrue(
                 waitFor(() -> Clipboard.getSystemClipboard().hasImage() ? true : null, "an image"));
     }
@@ -249,7 +249,7 @@ class FigureWindowTest {
         pressWord(robot, "As a table");
         assertTrue(robot.lookup(".data-table").tryQuery().isEmpty());
         pressWord(robot, "In words");
-        Labeled words = robot.lookup(".plate-described").queryAs(Labeled.class);
+        Labeled words = robot.lookup(".figure-description").queryAs(Labeled.class);
         waitFor(() -> words.getText().contains("falls from 0 to −4 °C") ? true : null, "words");
         assertTrue(words.isVisible());
         assertEquals(words.getText(), plate.face().getAccessibleText());
@@ -258,11 +258,11 @@ class FigureWindowTest {
     @Test
     void aLargeFigureFillsTheWindowUntilEscape(FxRobot robot) throws Exception {
         FigureView plate = plates.show(robot, of(lines(0.1)));
-        pressWord(robot, "Large");
-        Node large = robot.lookup(".large-plate").query();
+        pressWord(robot, "Enlarge");
+        Node large = robot.lookup(".enlarged-figure").query();
         waitFor(() -> large.getLayoutBounds().getHeight() > 690 ? true : null, "the large plate");
         robot.push(KeyCode.ESCAPE);
-        assertTrue(robot.lookup(".large-plate").tryQuery().isEmpty());
+        assertTrue(robot.lookup(".enlarged-figure").tryQuery().isEmpty());
         assertTrue(plate.face().isFocused());
     }
 
@@ -280,7 +280,7 @@ class FigureWindowTest {
     void onADarkPageThePlateIsDark(FxRobot robot) throws Exception {
         FigureView plate = plates.show(robot, of(lines(0.1)));
         Object image = imageOf(plate);
-        robot.interact(() -> plates.room.ground().set(FigureTheme.DARK));
+        robot.interact(() -> plates.room.theme().set(FigureTheme.DARK));
         waitFor(() -> imageOf(plate) != image ? true : null, "another image");
         javafx.scene.image.Image dark = (javafx.scene.image.Image) imageOf(plate);
         assertEquals(0xFF202B32, dark.getPixelReader().getArgb(2, 2));

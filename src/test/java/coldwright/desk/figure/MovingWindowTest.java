@@ -68,7 +68,7 @@ class MovingWindowTest {
                         plate.face().getAccessibleText().startsWith("5 min: moved by 5. ")
                                 ? true
                                 : null,
-                "what is seen");
+                "what you see");
     }
 
     @Test

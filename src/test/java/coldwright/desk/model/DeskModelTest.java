@@ -174,7 +174,7 @@ class DeskModelTest {
                 () -> {
                     throw new IllegalStateException("disk gone");
                 });
-        assertEquals("The lessons can't be read: disk gone", desk.notice().get());
+        assertEquals("Can’t read the lessons: disk gone", desk.notice().get());
     }
 
     private Path write(String name, String text) throws IOException {

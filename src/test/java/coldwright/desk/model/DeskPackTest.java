@@ -57,7 +57,7 @@ class DeskPackTest {
 
     private void open(Path file) {
         desk.openFile(file);
-        assertEquals("Opening " + file.getFileName() + " …", desk.notice().get());
+        assertEquals("Opening " + file.getFileName() + " …", desk.busy().get());
         work.poll().run();
     }
 
@@ -121,6 +121,6 @@ class DeskPackTest {
     @Test
     void aFileIsAnnouncedBeforeItIsItsTurn() {
         desk.announce(folder.resolve("ripple.md"));
-        assertEquals("Opening ripple.md …", desk.notice().get());
+        assertEquals("Opening ripple.md …", desk.busy().get());
     }
 }

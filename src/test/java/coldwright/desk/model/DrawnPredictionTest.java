@@ -56,7 +56,8 @@ class DrawnPredictionTest {
                 List.of("computed", CurveSketch.name()),
                 shown.series().stream().map(Series::name).toList());
         assertEquals(
-                Optional.of("On average your curve is 2 °C from the result."), forecast.distance());
+                Optional.of("On average your curve is 2 °C away from the result."),
+                forecast.distance());
         assertEquals(PredictionOutcome.OPEN, forecast.verdict());
         assertEquals(
                 Optional.of("falls from 0 to −8 °C as sucrose rises from 0 to 40 %"),

@@ -141,7 +141,7 @@ class DeskReachTest {
         waitFor(() -> robot.lookup(".fault").tryQuery().orElse(null), "the fault");
         press(robot, "Run", 0);
         assertTrue(desk.open().get().gate().refusedRun().get(), "a stranger's lesson must wait");
-        robot.clickOn("Let its snippets run");
+        robot.clickOn("Allow its snippets");
         press(robot, "Run", 0);
         waitFor(() -> has(robot, "2") ? true : null, "the value");
     }

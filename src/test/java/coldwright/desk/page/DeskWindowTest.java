@@ -92,7 +92,7 @@ class DeskWindowTest {
                 () ->
                         has(
                                         robot,
-                                        "1 of 2 checks hold; they are meant for the snippets before your change.")
+                                        "1 of 2 checks pass. They are meant for the snippets before your change.")
                                 ? true
                                 : null,
                 "the checks");
@@ -108,11 +108,11 @@ class DeskWindowTest {
         Node problem = waitFor(() -> robot.lookup(".problem").tryQuery().orElse(null), "a problem");
         assertTrue(slip(robot, 0).getParagraph(0).getParagraphStyle().contains("wrong-line"));
         assertTrue(robot.from(problem).lookup("Line 1").tryQuery().isPresent());
-        String words = robot.from(problem).lookup(".trouble").query().getAccessibleText();
+        String words = robot.from(problem).lookup(".error").query().getAccessibleText();
         assertTrue(words.contains("`nothing`"), words);
         assertTrue(robot.lookup(".compiler-words").tryQuery().isEmpty());
         robot.interact(() -> reveal(problem));
-        robot.clickOn("Java’s own words");
+        robot.clickOn("Java’s message");
         assertTrue(robot.lookup(".compiler-words").query().isVisible());
 
         typeInto(robot, 0, 0, " ");
@@ -124,7 +124,7 @@ class DeskWindowTest {
         SnippetModel snippet = snippet(desk, 0);
         robot.interact(() -> snippet.text().set("while (true) { }"));
         press(robot, "Run", 0);
-        waitFor(() -> statusStarts(robot, "runs, ") ? true : null, "the time it runs");
+        waitFor(() -> statusStarts(robot, "running, ") ? true : null, "the time it runs");
         press(robot, "Stop", 0);
         waitFor(() -> snippet.phase().get() == Phase.RESTING ? true : null, "the stop");
         assertEquals(new RunOutcome.Stopped(), snippet.result().lastRun().get().outcome());
@@ -169,7 +169,7 @@ class DeskWindowTest {
     private static String trouble(FxRobot robot, String part) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".trouble").queryAll().stream()
+                        robot.lookup(".error").queryAll().stream()
                                 .map(Node::getAccessibleText)
                                 .filter(words -> words.replace('−', '-').contains(part))
                                 .findFirst()

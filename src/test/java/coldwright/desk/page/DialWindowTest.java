@@ -130,13 +130,13 @@ final class DialWindowTest {
     @Test
     void homeSettingsAndRoomAreAKeyOrAWordAway(FxRobot robot) throws Exception {
         dialled(robot);
-        robot.type(KeyCode.F5);
-        waitFor(() -> robot.lookup(".workshop").tryQuery().orElse(null), "the room");
+        robot.type(KeyCode.F9);
+        waitFor(() -> robot.lookup(".classroom").tryQuery().orElse(null), "the room");
         assertTrue(OnPage.has(robot, "A lesson to press on · step 1 of 3"));
         robot.clickOn("Next step");
         assertEquals(2, desk.open().get().inSight().get().number());
-        robot.type(KeyCode.F5);
-        assertFalse(robot.lookup(".workshop").tryQuery().isPresent());
+        robot.type(KeyCode.F9);
+        assertFalse(robot.lookup(".classroom").tryQuery().isPresent());
         robot.clickOn("Settings");
         robot.clickOn("dark");
         assertTrue(stage.getScene().getRoot().getStyleClass().contains("dark"));
@@ -149,8 +149,8 @@ final class DialWindowTest {
     @Test
     void handsAreCountedInTheRoom(FxRobot robot) throws Exception {
         dialled(robot);
-        robot.type(KeyCode.F5);
-        waitFor(() -> robot.lookup(".hands").tryQuery().orElse(null), "the hands");
+        robot.type(KeyCode.F9);
+        waitFor(() -> robot.lookup(".votes").tryQuery().orElse(null), "the hands");
         robot.clickOn("+");
         robot.clickOn("+");
         assertTrue(OnPage.has(robot, "2"));

@@ -57,7 +57,7 @@ final class EditorWindowTest {
                 (CodeEditor)
                         waitFor(
                                 () ->
-                                        robot.lookup(".code-slip").queryAll().stream()
+                                        robot.lookup(".code-editor").queryAll().stream()
                                                 .filter(CodeEditor.class::isInstance)
                                                 .findFirst()
                                                 .orElse(null),

@@ -47,7 +47,7 @@ class GermanWindowTest {
     void theWindowSpeaksGermanAndTheLessonItsOwnLanguage(FxRobot robot) throws Exception {
         slip(robot, 0);
         assertTrue(has(robot, "Ausführen"));
-        assertTrue(has(robot, "Was ist zu erwarten?"));
+        assertTrue(has(robot, "Was ist die Vorhersage?"));
         assertTrue(has(robot, "Schritt 1"));
         assertTrue(has(robot, "How high is it at its end?"));
         for (String english : new String[] {"Run", "Stop", "Reset", "Contents", "Step 1"}) {

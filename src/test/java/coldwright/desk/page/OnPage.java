@@ -44,7 +44,7 @@ public final class OnPage {
     static CodeEditor slip(FxRobot robot, int index) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".code-slip").queryAllAs(CodeEditor.class).stream()
+                        robot.lookup(".code-editor").queryAllAs(CodeEditor.class).stream()
                                 .skip(index)
                                 .findFirst()
                                 .orElse(null),
@@ -69,7 +69,10 @@ public final class OnPage {
         Button button =
                 waitFor(
                         () ->
-                                robot.lookup(".slip-foot .word").queryAllAs(Button.class).stream()
+                                robot
+                                        .lookup(".snippet-buttons .word")
+                                        .queryAllAs(Button.class)
+                                        .stream()
                                         .filter(one -> one.getText().equals(word))
                                         .skip(index)
                                         .findFirst()
@@ -93,7 +96,7 @@ public final class OnPage {
     }
 
     static Node plate(FxRobot robot) {
-        return robot.lookup(".plate-face").queryAll().stream()
+        return robot.lookup(".figure-canvas").queryAll().stream()
                 .filter(face -> face.isVisible() && face.getBoundsInLocal().getWidth() > 0)
                 .findFirst()
                 .orElse(null);

@@ -39,8 +39,7 @@ import java.util.concurrent.Executors;
 /** What the page says beside its snippets, and how it takes it away again. */
 @ExtendWith(ApplicationExtension.class)
 class PageWordsWindowTest {
-    private static final String TO_COME =
-            "The figure appears here after the step’s snippet has run.";
+    private static final String TO_COME = "Run the step’s snippet to see its figure here.";
 
     private static final ExecutorService WORK =
             Executors.newCachedThreadPool(PageWordsWindowTest::daemon);
@@ -95,7 +94,7 @@ class PageWordsWindowTest {
 
         robot.push(KeyCode.F1);
         waitFor(() -> help(robot) ? true : null, "help");
-        Node away = robot.lookup(".help-slip .word").query();
+        Node away = robot.lookup(".help-pane .word").query();
         robot.interact(away::requestFocus);
         robot.push(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
@@ -104,7 +103,7 @@ class PageWordsWindowTest {
     }
 
     private static boolean help(FxRobot robot) {
-        return robot.lookup(".help-slip").queryAll().stream().anyMatch(Node::isVisible);
+        return robot.lookup(".help-pane").queryAll().stream().anyMatch(Node::isVisible);
     }
 
     @Test
@@ -118,13 +117,18 @@ class PageWordsWindowTest {
         robot.interact(word::fire);
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals(all, bounds(robot, "Run all"), "what opens stands below the row");
-        assertTrue(robot.lookup(".deeds-opened").query().getBoundsInParent().getHeight() > 20);
+        assertTrue(
+                robot.lookup(".lesson-actions-opened").query().getBoundsInParent().getHeight()
+                        > 20);
     }
 
     private static ButtonBase word(FxRobot robot, String words) throws Exception {
         return waitFor(
                 () ->
-                        robot.lookup(".deeds-row .word").queryAllAs(ButtonBase.class).stream()
+                        robot
+                                .lookup(".lesson-actions-row .word")
+                                .queryAllAs(ButtonBase.class)
+                                .stream()
                                 .filter(one -> one.getText().equals(words))
                                 .filter(one -> one.getWidth() > 0)
                                 .findFirst()
@@ -140,10 +144,10 @@ class PageWordsWindowTest {
     @Test
     void aStepThatRanForOneBelowSaysSo(FxRobot robot) throws Exception {
         press(robot, "Run", 1);
-        waitFor(() -> statusStarts(robot, "ran for what stands below") ? true : null, "the word");
+        waitFor(() -> statusStarts(robot, "ran for a snippet below") ? true : null, "the word");
         assertFalse(desk.open().get().steps().get(0).done().get());
         press(robot, "Run", 0);
-        waitFor(() -> statusStarts(robot, "ran for what stands below") ? null : true, "its own");
+        waitFor(() -> statusStarts(robot, "ran for a snippet below") ? null : true, "its own");
     }
 
     @Test

@@ -87,7 +87,7 @@ class TrialsWindowTest {
                             .anyMatch(title -> title.getText().startsWith(start)),
                     "trial " + n);
         }
-        assertTrue(robot.lookup(".code-slip").queryAll().isEmpty(), "no editor");
+        assertTrue(robot.lookup(".code-editor").queryAll().isEmpty(), "no editor");
         assertTrue(robot.lookup(".listing").queryAll().isEmpty(), "the Java is folded");
         assertFalse(has(robot, "Run"), "no run button");
     }

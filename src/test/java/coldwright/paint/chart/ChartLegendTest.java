@@ -65,14 +65,14 @@ class ChartLegendTest {
                                 List.of("milk"),
                                 new double[] {88});
         Figure two = one.bars("water", List.of("milk"), new double[] {9});
-        FigureFormat sheet = FigureFormat.of(400, 300);
+        FigureFormat format = FigureFormat.of(400, 300);
         int alone =
-                ChartLayout.of(one, Optional.empty(), sheet, Optional.empty())
+                ChartLayout.of(one, Optional.empty(), format, Optional.empty())
                         .plot()
                         .area()
                         .height();
         int both =
-                ChartLayout.of(two, Optional.empty(), sheet, Optional.empty())
+                ChartLayout.of(two, Optional.empty(), format, Optional.empty())
                         .plot()
                         .area()
                         .height();
@@ -98,17 +98,17 @@ class ChartLegendTest {
 
     @Test
     void linesOfTextDoNotOverlapNorLeaveTheSheet() {
-        for (FigureFormat sheet :
+        for (FigureFormat format :
                 List.of(
                         FigureFormat.of(400, 300),
                         FigureFormat.of(800, 500),
                         FigureFormat.of(1600, 1000))) {
             ChartLayout layout =
-                    ChartLayout.of(TWO.x("sugar", "%"), Optional.empty(), sheet, Optional.empty());
+                    ChartLayout.of(TWO.x("sugar", "%"), Optional.empty(), format, Optional.empty());
             for (TextLine line : layout.lines()) {
                 double right = line.x() + line.type().width(line.text());
-                assertTrue(line.x() >= 0 && right <= sheet.width(), line.text());
-                assertTrue(line.y() > 0 && line.y() < sheet.height(), line.text());
+                assertTrue(line.x() >= 0 && right <= format.width(), line.text());
+                assertTrue(line.y() > 0 && line.y() < format.height(), line.text());
                 for (TextLine other : layout.lines()) {
                     boolean apart =
                             other.equals(line)

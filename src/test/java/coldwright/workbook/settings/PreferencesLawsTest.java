@@ -33,6 +33,16 @@ class PreferencesLawsTest {
                         .with(mass)
                         .with(language)
                         .with(limit, value);
+        if (draw.anyBoolean()) {
+            chosen =
+                    chosen.with(
+                            new WindowPlace(
+                                    draw.intIn(-9_999, 9_999),
+                                    draw.intIn(-9_999, 9_999),
+                                    draw.intIn(1, 9_999),
+                                    draw.intIn(1, 9_999),
+                                    draw.anyBoolean()));
+        }
         assertEquals(
                 new ParsedEntries<>(chosen, List.of()),
                 PreferencesText.read(PreferencesText.write(chosen)));
@@ -56,6 +66,12 @@ class PreferencesLawsTest {
                 heapMb: 12
                 shelf: top
                 typeSizePercent: large
+                temperature: C
+                language: system
+                printedLimit: 100000
+                figureLimit: 20
+                pointLimit: 100000
+                askAfterSeconds: 10
                 """;
         ParsedEntries<Preferences> read = PreferencesText.read(text);
         assertEquals(
@@ -65,13 +81,13 @@ class PreferencesLawsTest {
                 List.of(
                         new TextFault(
                                 3,
-                                "theme is \"beige\"; it must be light or dark or contrast, and has its usual value until then"),
+                                "theme is \"beige\"; it must be light or dark or contrast; Coldwright uses the usual value"),
                         new TextFault(
                                 5,
-                                "heapMb is \"12\"; it must be a whole number between 32 and 8192, and has its usual value until then"),
+                                "heapMb is \"12\"; it must be a whole number from 32 to 8192; Coldwright uses the usual value"),
                         new TextFault(
                                 7,
-                                "typeSizePercent is \"large\"; it must be a whole number between 50 and 300, and has its usual value until then")),
+                                "typeSizePercent is \"large\"; it must be a whole number from 50 to 300; Coldwright uses the usual value")),
                 read.faults());
         assertEquals(
                 "heapMb is 12; it must be between 32 and 8192",
@@ -94,7 +110,9 @@ class PreferencesLawsTest {
     @Test
     void whatIsNoHashIsNoAgreement() {
         ContentHash hash = ContentHash.of("a");
-        Agreements read = Agreements.read(hash.hex().substring(1) + " a\n").value();
+        Agreements read =
+                Agreements.read("Coldwright agreements 1\n" + hash.hex().substring(1) + " a\n")
+                        .value();
         assertEquals(Agreements.none(), read);
     }
 }

@@ -58,6 +58,13 @@ public final class BatchDifferences {
 
     private BatchDifferences() {}
 
+    /** Differences between the recipes and the results shown of two batches. */
+    public static List<String> between(BatchModel was, BatchModel is) {
+        List<String> words = new ArrayList<>(between(was.shownRecipe(), is.shownRecipe()));
+        was.report().ifPresent(a -> is.report().ifPresent(b -> words.addAll(between(a, b))));
+        return words;
+    }
+
     /**
      * Differences between two recipes.
      *

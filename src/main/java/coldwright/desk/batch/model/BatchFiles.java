@@ -92,14 +92,12 @@ public final class BatchFiles {
         }
         String text = LessonFromBatch.of(batch.recipe().get(), batch.figures().get().orElseThrow());
         Path file = folder.resolve("batch-" + batch.lineage().get().number() + ".md");
-        background.execute(
+        apart(
+                "batch.file.not-kept",
+                file,
                 () -> {
-                    try {
-                        workbook.files().write(file, text, String.valueOf(file.getFileName()));
-                        window.execute(() -> then.accept(file));
-                    } catch (IOException e) {
-                        say("batch.file.not-kept", file, BatchStore.said(e));
-                    }
+                    workbook.files().write(file, text, String.valueOf(file.getFileName()));
+                    window.execute(() -> then.accept(file));
                 });
     }
 
@@ -110,25 +108,32 @@ public final class BatchFiles {
 
     /** Restores the list of recent files. */
     void restoreRecent() {
-        background.execute(
+        apart(
+                "batch.file.unread",
+                folder,
                 () -> {
-                    try {
-                        List<Path> opened = recent.read();
-                        window.execute(() -> recent.show(opened));
-                    } catch (IOException e) {
-                        say("batch.file.unread", folder, BatchStore.said(e));
-                    }
+                    List<Path> opened = recent.read();
+                    window.execute(() -> recent.show(opened));
                 });
     }
 
     private void remember(Path file) {
         String text = recent.plus(file);
+        apart("batch.file.not-kept", RecentFiles.FILE, () -> recent.write(text));
+    }
+
+    private interface FileWork {
+        void run() throws IOException;
+    }
+
+    /** Works with a file on the other thread, and says so if that fails. */
+    private void apart(String failure, Object file, FileWork work) {
         background.execute(
                 () -> {
                     try {
-                        recent.write(text);
+                        work.run();
                     } catch (IOException e) {
-                        say("batch.file.not-kept", RecentFiles.FILE, BatchStore.said(e));
+                        say(failure, file, BatchStore.said(e));
                     }
                 });
     }

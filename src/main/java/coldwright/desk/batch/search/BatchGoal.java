@@ -45,6 +45,19 @@ public enum BatchGoal {
     /** Less fat. */
     LESS_FAT(BatchFault.MUCH_FAT);
 
+    /**
+     * The result of a search.
+     *
+     * @param goal the goal, in plain words
+     * @param text that it is reached already, or why it can't be; may be empty
+     * @param offers changes that reach it, the smallest first
+     */
+    public record GoalResult(String goal, String text, List<ProposedChange> offers) {
+        public GoalResult {
+            offers = List.copyOf(offers);
+        }
+    }
+
     private static final double LESS = 0.85;
 
     /** How near the ice must stay where a goal asks for the same softness, % of the water. */

@@ -9,6 +9,7 @@ import coldwright.batch.SetupField;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Require;
 

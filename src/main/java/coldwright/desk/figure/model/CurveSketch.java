@@ -179,7 +179,7 @@ public final class CurveSketch {
 
     /** The drawn line's series name in the figure of the result. */
     public static String name() {
-        return Messages.of("forecast.yours");
+        return Messages.of("prediction.yours");
     }
 
     /**
@@ -216,6 +216,6 @@ public final class CurveSketch {
         double wide = axes.upright().to() - axes.upright().from();
         String mean = TypesetNumber.plain(sum / count, Math.min(wide, 4 * sum / count));
         String unit = axes.upright().unit().isBlank() ? "" : " " + axes.upright().unit();
-        return Optional.of(Messages.of("forecast.distance", mean + unit));
+        return Optional.of(Messages.of("prediction.distance", mean + unit));
     }
 }

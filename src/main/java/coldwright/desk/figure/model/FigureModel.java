@@ -91,7 +91,7 @@ public final class FigureModel {
      * @param one a corner
      * @param other the opposite corner
      */
-    public void zoom(PlotArea plot, FigureReadout.SheetPoint one, FigureReadout.SheetPoint other) {
+    public void zoom(PlotArea plot, FigureReadout.ImagePoint one, FigureReadout.ImagePoint other) {
         boolean tiny = Math.abs(one.x() - other.x()) < 6 || Math.abs(one.y() - other.y()) < 6;
         if (!tiny && canZoom()) {
             part =

@@ -33,28 +33,28 @@ public record FigureReadout(int series, double x, double y, String words) {
      * @param x from the left
      * @param y from the top
      */
-    public record SheetPoint(double x, double y) {}
+    public record ImagePoint(double x, double y) {}
 
     /**
      * The readout nearest to a point.
      *
      * @param figure the figure
      * @param plot the area of its data
-     * @param sheetPoint the point
+     * @param imagePoint the point
      * @return the readout on the nearest series; empty outside the plot or away from all data
      */
     public static Optional<FigureReadout> near(
-            Figure figure, PlotArea plot, SheetPoint sheetPoint) {
-        if (!plot.area().contains(sheetPoint.x(), sheetPoint.y())) {
+            Figure figure, PlotArea plot, ImagePoint imagePoint) {
+        if (!plot.area().contains(imagePoint.x(), imagePoint.y())) {
             return Optional.empty();
         }
         FigureReadout best = null;
         double least = Double.POSITIVE_INFINITY;
         List<Series> all = figure.series();
         for (int i = 0; i < all.size(); i++) {
-            Optional<FigureReadout> one = near(figure, i, plot, sheetPoint);
+            Optional<FigureReadout> one = near(figure, i, plot, imagePoint);
             if (one.isPresent()) {
-                double apart = apart(all.get(i), one.get(), plot, sheetPoint);
+                double apart = apart(all.get(i), one.get(), plot, imagePoint);
                 if (apart < least) {
                     least = apart;
                     best = one.get();
@@ -65,30 +65,30 @@ public record FigureReadout(int series, double x, double y, String words) {
     }
 
     private static double apart(
-            Series series, FigureReadout one, PlotArea plot, SheetPoint sheetPoint) {
-        double beside = series instanceof Series.Dots ? plot.xPx(one.x()) - sheetPoint.x() : 0;
+            Series series, FigureReadout one, PlotArea plot, ImagePoint imagePoint) {
+        double beside = series instanceof Series.Dots ? plot.xPx(one.x()) - imagePoint.x() : 0;
         if (series instanceof Series.Bars) {
-            return Math.abs(plot.xPx(one.x()) - sheetPoint.x());
+            return Math.abs(plot.xPx(one.x()) - imagePoint.x());
         }
-        return Math.hypot(beside, plot.yPx(one.y()) - sheetPoint.y());
+        return Math.hypot(beside, plot.yPx(one.y()) - imagePoint.y());
     }
 
     private static Optional<FigureReadout> near(
-            Figure figure, int index, PlotArea plot, SheetPoint sheetPoint) {
+            Figure figure, int index, PlotArea plot, ImagePoint imagePoint) {
         Series series = figure.series().get(index);
-        double x = plot.xAt(sheetPoint.x());
+        double x = plot.xAt(imagePoint.x());
         if (series instanceof Series.Curve curve) {
-            return nearest(curve.x(), curve.y(), x, plot, sheetPoint).stream()
+            return nearest(curve.x(), curve.y(), x, plot, imagePoint).stream()
                     .mapToObj(y -> of(figure, index, plot, x, y))
                     .findFirst();
         } else if (series instanceof Series.Band band) {
-            OptionalDouble low = nearest(band.x(), band.low(), x, plot, sheetPoint);
-            OptionalDouble high = nearest(band.x(), band.high(), x, plot, sheetPoint);
+            OptionalDouble low = nearest(band.x(), band.low(), x, plot, imagePoint);
+            OptionalDouble high = nearest(band.x(), band.high(), x, plot, imagePoint);
             if (low.isEmpty() || high.isEmpty()) {
                 return Optional.empty();
             }
-            double toLow = Math.abs(plot.yPx(low.getAsDouble()) - sheetPoint.y());
-            double toHigh = Math.abs(plot.yPx(high.getAsDouble()) - sheetPoint.y());
+            double toLow = Math.abs(plot.yPx(low.getAsDouble()) - imagePoint.y());
+            double toHigh = Math.abs(plot.yPx(high.getAsDouble()) - imagePoint.y());
             double y = toLow < toHigh ? low.getAsDouble() : high.getAsDouble();
             return Optional.of(of(figure, index, plot, x, y));
         } else if (series instanceof Series.Dots dots) {
@@ -97,8 +97,8 @@ public record FigureReadout(int series, double x, double y, String words) {
             for (int i = 0; i < dots.size(); i++) {
                 double apart =
                         Math.hypot(
-                                plot.xPx(dots.x().at(i)) - sheetPoint.x(),
-                                plot.yPx(dots.y().at(i)) - sheetPoint.y());
+                                plot.xPx(dots.x().at(i)) - imagePoint.x(),
+                                plot.yPx(dots.y().at(i)) - imagePoint.y());
                 if (apart < least) {
                     nearest = i;
                     least = apart;
@@ -184,14 +184,14 @@ public record FigureReadout(int series, double x, double y, String words) {
 
     /** Of a line's values at an x, the one nearest to the point. */
     private static OptionalDouble nearest(
-            NumberColumn xs, NumberColumn ys, double x, PlotArea plot, SheetPoint sheetPoint) {
+            NumberColumn xs, NumberColumn ys, double x, PlotArea plot, ImagePoint imagePoint) {
         double best = Double.NaN;
         for (int i = 0; i + 1 < xs.size(); i++) {
             double y = between(xs, ys, i, x);
             boolean nearer =
                     Double.isNaN(best)
-                            || Math.abs(plot.yPx(y) - sheetPoint.y())
-                                    < Math.abs(plot.yPx(best) - sheetPoint.y());
+                            || Math.abs(plot.yPx(y) - imagePoint.y())
+                                    < Math.abs(plot.yPx(best) - imagePoint.y());
             if (Double.isFinite(y) && nearer) {
                 best = y;
             }

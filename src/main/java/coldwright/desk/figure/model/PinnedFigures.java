@@ -3,13 +3,22 @@ package coldwright.desk.figure.model;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** Figures of a lesson that the learner pins to compare the next ones with. */
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/**
+ * What the learner did to a lesson's figures: those pinned to compare the next ones with, and the
+ * moment at which each drawing is.
+ */
 public final class PinnedFigures {
     private final ObservableList<PinnedFigure> all = FXCollections.observableArrayList();
 
     /** Kept because its listeners are attached to it, and its source refers to it weakly. */
     private final ObservableList<PinnedFigure> shown =
             FXCollections.unmodifiableObservableList(all);
+
+    private final Map<Object, Map<Integer, Integer>> moments = new IdentityHashMap<>();
 
     /** A pinned figure; no two are equal. */
     public static final class PinnedFigure {
@@ -52,6 +61,16 @@ public final class PinnedFigures {
     /** Unpins a figure. */
     public void unpin(PinnedFigure pinnedFigure) {
         all.remove(pinnedFigure);
+    }
+
+    /** Notes the moment at which the figure of an index in a list is. */
+    public void setMoment(Object place, int index, int moment) {
+        moments.computeIfAbsent(place, one -> new HashMap<>()).put(index, moment);
+    }
+
+    /** The moment at which the figure of an index in a list was last; at first 0. */
+    public int moment(Object place, int index) {
+        return moments.getOrDefault(place, Map.of()).getOrDefault(index, 0);
     }
 
     /** All pinned figures, in the order in which they were pinned; not to be changed. */

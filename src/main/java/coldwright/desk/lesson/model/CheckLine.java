@@ -49,7 +49,7 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
     private static String got(CheckExpectation expectation, ClaimVerdict verdict) {
         return expectation instanceof CheckExpectation.Value value
                 ? DisplayNumber.toTolerance(verdict.number().getAsDouble(), value.tolerance())
-                : Messages.of(verdict.passed() ? "check.true" : "check.not-true");
+                : Messages.of(verdict.passed() ? "check.true" : "check.false");
     }
 
     /** The expected value in words, such as {@code −1.47 within 0.03}. */

@@ -1,7 +1,6 @@
 package coldwright.desk.lesson.model;
 
 import coldwright.bench.FinishedRun;
-import coldwright.bench.RunOutcome;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.CheckExpectation;
@@ -14,13 +13,13 @@ import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
- * A check on the snippets above, tried after each run of the snippet above it. All lines are tried
- * in one snippet. If that doesn't compile, each is tried by itself, so that one bad line doesn't
- * hide the others.
+ * A check on the snippets above, tried after each run of the snippet above it, as {@link
+ * ClaimTrial} does.
  */
 public final class CheckModel implements PartModel {
     private final LessonPart.Check check;
@@ -63,16 +62,14 @@ public final class CheckModel implements PartModel {
             return;
         }
         awaited--;
-        if (run.outcome() instanceof RunOutcome.Rejected && tried.which.size() > 1) {
-            tried.which.forEach(index -> evaluate(List.of(index), round));
-            return;
-        }
-        List<ClaimVerdict> verdicts = ClaimTrial.verdicts(tried.expectations, run.printed());
-        for (int i = 0; i < tried.which.size(); i++) {
+        List<Optional<ClaimVerdict>> verdicts = ClaimTrial.verdicts(tried.expectations, run);
+        for (int i = 0; i < verdicts.size(); i++) {
             CheckExpectation line = tried.expectations.get(i);
-            ClaimVerdict verdict =
-                    i < verdicts.size() ? verdicts.get(i) : ClaimVerdict.of(line, run.outcome());
-            lines.set(tried.which.get(i), CheckLine.of(line, verdict));
+            int index = tried.which.get(i);
+            verdicts.get(i)
+                    .ifPresentOrElse(
+                            verdict -> lines.set(index, CheckLine.of(line, verdict)),
+                            () -> evaluate(List.of(index), round));
         }
         if (awaited == 0) {
             afterTried.forEach(Runnable::run);

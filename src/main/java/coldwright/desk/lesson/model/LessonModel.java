@@ -11,13 +11,16 @@ import coldwright.lesson.LessonStep;
 import coldwright.workbook.work.LessonKey;
 
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +39,7 @@ public final class LessonModel {
     private final SnippetDependencies snippetDependencies = new SnippetDependencies();
     private final BooleanProperty written = new SimpleBooleanProperty(false);
     private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
+    private final ObjectProperty<Instant> lastUsed = new SimpleObjectProperty<>();
 
     /**
      * Makes a lesson's model.
@@ -155,6 +159,24 @@ public final class LessonModel {
         opening.whenChanged(action);
         steps.forEach(step -> step.whenChanged(action));
         inSight.addListener((value, was, is) -> action.run());
+        lastUsed.addListener((value, was, is) -> action.run());
+    }
+
+    /** The learner opens it. */
+    public void use() {
+        lastUsed.set(Instant.now());
+    }
+
+    /** Restores when it was last used. */
+    void wasUsed(Instant when) {
+        if (lastUsed.get() == null) {
+            lastUsed.set(when);
+        }
+    }
+
+    /** When the learner last opened or changed it; empty if never. */
+    public Optional<Instant> lastUsed() {
+        return Optional.ofNullable(lastUsed.get());
     }
 
     /** The figures that the learner has pinned. */

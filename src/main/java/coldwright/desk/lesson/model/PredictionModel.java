@@ -129,7 +129,7 @@ public final class PredictionModel implements PartModel {
             return DisplayNumber.of(amount.value(), amount.unit());
         }
         if (prediction.answer() instanceof ExpectedAnswer.Curve) {
-            return Messages.of("forecast.curve");
+            return Messages.of("prediction.curve");
         }
         throw new AssertionError(prediction.answer());
     }
@@ -138,7 +138,7 @@ public final class PredictionModel implements PartModel {
     public Optional<String> inputError() {
         return typed.get().isBlank() || number().isPresent()
                 ? Optional.empty()
-                : Optional.of(Messages.of("forecast.mend", typed.get().strip()));
+                : Optional.of(Messages.of("prediction.invalid", typed.get().strip()));
     }
 
     private OptionalDouble number() {

@@ -156,9 +156,13 @@ public final class SnippetModel implements PartModel {
         return ranForBelow.getReadOnlyProperty();
     }
 
-    /** Restores the author's text. */
+    /** Restores the author's text. The error of a failed run goes with the text that failed. */
     public void reset() {
         text.set(snippet.code());
+        FinishedRun run = result.lastRun().get();
+        if (run != null && !run.outcome().finished() && result.changedSinceRun().get()) {
+            result.forget();
+        }
     }
 
     /** Resets it to never run. */

@@ -2,6 +2,7 @@ package coldwright.desk.lesson.model;
 
 import coldwright.desk.run.RunContext;
 import coldwright.lesson.LessonPart;
+import coldwright.play.RunLinks;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,7 +18,7 @@ final class StepParts implements LessonPart.Visitor {
     private final List<SnippetModel> snippets = new ArrayList<>();
     private final List<PredictionModel> predictions = new ArrayList<>();
     private final Map<CheckModel, SnippetModel> triedAfter = new LinkedHashMap<>();
-    private final List<PredictionModel> open = new ArrayList<>();
+    private final RunLinks<PredictionModel, SnippetModel> links = new RunLinks<>();
 
     /**
      * None made yet.
@@ -44,7 +45,7 @@ final class StepParts implements LessonPart.Visitor {
         PredictionModel model = new PredictionModel(prediction);
         parts.add(model);
         predictions.add(model);
-        open.add(model);
+        links.question(model);
     }
 
     @Override
@@ -54,10 +55,7 @@ final class StepParts implements LessonPart.Visitor {
         parts.add(model);
         snippets.add(model);
         above.add(model);
-        if (!snippet.given()) {
-            open.forEach(prediction -> prediction.answeredBy(model));
-            open.clear();
-        }
+        links.snippet(model, snippet).forEach(prediction -> prediction.answeredBy(model));
     }
 
     @Override
@@ -65,9 +63,7 @@ final class StepParts implements LessonPart.Visitor {
         List<SnippetModel> before = List.copyOf(above);
         CheckModel model = new CheckModel(check, runContext.queue(), () -> before);
         parts.add(model);
-        if (!snippets.isEmpty()) {
-            triedAfter.put(model, snippets.get(snippets.size() - 1));
-        }
+        links.triedAfter().ifPresent(snippet -> triedAfter.put(model, snippet));
     }
 
     List<PartModel> parts() {

@@ -9,6 +9,7 @@ import coldwright.workbook.work.LessonWork;
 import coldwright.workbook.work.StepNames;
 import coldwright.workbook.work.StepWork;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +41,11 @@ public final class WorkMapper {
             SnippetModel snippet = step.snippets().get(i);
             work = work.withSnippet(i, snippet.text().get(), snippet.snippet().code());
         }
-        List<PredictionModel> forecasts = step.predictions();
-        for (int i = 0; i < forecasts.size(); i++) {
-            PredictionModel forecast = forecasts.get(i);
-            Optional<LearnerAnswer> said = answer(forecast);
-            String question = forecast.prediction().question();
+        List<PredictionModel> predictions = step.predictions();
+        for (int i = 0; i < predictions.size(); i++) {
+            PredictionModel model = predictions.get(i);
+            Optional<LearnerAnswer> said = answer(model);
+            String question = model.prediction().question();
             work =
                     said.isPresent()
                             ? work.withPrediction(new GivenPrediction(i, question, said.get()))
@@ -53,19 +54,19 @@ public final class WorkMapper {
         return work;
     }
 
-    private static Optional<LearnerAnswer> answer(PredictionModel forecast) {
-        if (forecast.prediction().answer() instanceof ExpectedAnswer.Choice choice) {
-            int chosen = forecast.chosen().get();
+    private static Optional<LearnerAnswer> answer(PredictionModel model) {
+        if (model.prediction().answer() instanceof ExpectedAnswer.Choice choice) {
+            int chosen = model.chosen().get();
             return chosen == PredictionModel.NONE
                     ? Optional.empty()
                     : Optional.of(new LearnerAnswer.Choice(chosen, choice.choices().get(chosen)));
         }
-        if (forecast.sketch().isPresent()) {
-            return forecast.sketch()
+        if (model.sketch().isPresent()) {
+            return model.sketch()
                     .filter(drawn -> !drawn.points().isEmpty())
                     .map(drawn -> new LearnerAnswer.Curve(drawn.points()));
         }
-        String typed = forecast.typed().get();
+        String typed = model.typed().get();
         return typed.isBlank() ? Optional.empty() : Optional.of(new LearnerAnswer.Typed(typed));
     }
 
@@ -107,6 +108,9 @@ public final class WorkMapper {
     public static void restore(LessonWork work, LessonModel lesson) {
         List<String> names = names(lesson);
         List<StepModel> steps = steps(lesson);
+        if (work.changed().isAfter(Instant.EPOCH)) {
+            lesson.wasUsed(work.changed());
+        }
         for (int i = 0; i < steps.size(); i++) {
             restore(work.step(names.get(i)), steps.get(i));
             if (i > 0 && names.get(i).equals(work.inSight())) {
@@ -120,11 +124,11 @@ public final class WorkMapper {
             SnippetModel snippet = step.snippets().get(i);
             snippet.text().set(work.textOf(i, snippet.snippet().code()));
         }
-        List<PredictionModel> forecasts = step.predictions();
-        for (int i = 0; i < forecasts.size(); i++) {
-            PredictionModel forecast = forecasts.get(i);
-            work.answer(i, forecast.prediction().question())
-                    .ifPresent(learnerAnswer -> restore(learnerAnswer, forecast));
+        List<PredictionModel> predictions = step.predictions();
+        for (int i = 0; i < predictions.size(); i++) {
+            PredictionModel model = predictions.get(i);
+            work.answer(i, model.prediction().question())
+                    .ifPresent(learnerAnswer -> restore(learnerAnswer, model));
         }
         step.restore(work.read(), work.done());
     }
@@ -150,23 +154,23 @@ public final class WorkMapper {
 
     /** Clears an answer that was withdrawn in the other window. */
     private static void clearWithdrawn(StepWork is, StepModel step) {
-        List<PredictionModel> forecasts = step.predictions();
-        for (int i = 0; i < forecasts.size(); i++) {
-            if (answer(forecasts.get(i)).isPresent()
-                    && is.answer(i, forecasts.get(i).prediction().question()).isEmpty()) {
-                forecasts.get(i).reset();
+        List<PredictionModel> predictions = step.predictions();
+        for (int i = 0; i < predictions.size(); i++) {
+            if (answer(predictions.get(i)).isPresent()
+                    && is.answer(i, predictions.get(i).prediction().question()).isEmpty()) {
+                predictions.get(i).reset();
             }
         }
     }
 
-    private static void restore(LearnerAnswer learnerAnswer, PredictionModel forecast) {
+    private static void restore(LearnerAnswer learnerAnswer, PredictionModel model) {
         if (learnerAnswer instanceof LearnerAnswer.Choice choice
-                && forecast.prediction().answer() instanceof ExpectedAnswer.Choice asked) {
-            choice.among(asked.choices()).ifPresent(forecast.chosen()::set);
+                && model.prediction().answer() instanceof ExpectedAnswer.Choice asked) {
+            choice.among(asked.choices()).ifPresent(model.chosen()::set);
         } else if (learnerAnswer instanceof LearnerAnswer.Typed typed) {
-            forecast.typed().set(typed.text());
+            model.typed().set(typed.text());
         } else if (learnerAnswer instanceof LearnerAnswer.Curve drawn) {
-            forecast.sketch().ifPresent(sketch -> sketch.restore(drawn.points()));
+            model.sketch().ifPresent(sketch -> sketch.restore(drawn.points()));
         }
     }
 

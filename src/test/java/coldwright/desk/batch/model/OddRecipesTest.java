@@ -9,7 +9,7 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
-import coldwright.desk.batch.search.GoalResult;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;

@@ -11,6 +11,7 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Symptom;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.desk.figure.model.FigureReadout.SheetPoint;
+import coldwright.desk.figure.model.FigureReadout.ImagePoint;
 import coldwright.figure.Figure;
 import coldwright.paint.ChartPainter;
 import coldwright.paint.style.FigureFormat;
@@ -30,7 +30,7 @@ class FigureReadoutTest {
 
     private static Optional<FigureReadout> read(Figure figure, double x, double y) {
         PlotArea plot = plot(figure);
-        return FigureReadout.near(figure, plot, new SheetPoint(plot.xPx(x), plot.yPx(y)));
+        return FigureReadout.near(figure, plot, new ImagePoint(plot.xPx(x), plot.yPx(y)));
     }
 
     @Test
@@ -44,7 +44,7 @@ class FigureReadoutTest {
     @Test
     void nothingIsReadBesideThePlotOrBesideTheData() {
         PlotArea plot = plot(LINES);
-        assertTrue(FigureReadout.near(LINES, plot, new SheetPoint(1, 1)).isEmpty());
+        assertTrue(FigureReadout.near(LINES, plot, new ImagePoint(1, 1)).isEmpty());
         Figure far = LINES.xBetween(0, 100);
         assertTrue(read(far, 90, -2).isEmpty());
     }
@@ -94,8 +94,8 @@ class FigureReadoutTest {
         PlotArea plot = plot(LINES);
         model.zoom(
                 plot,
-                new SheetPoint(plot.xPx(10), plot.yPx(-1)),
-                new SheetPoint(plot.xPx(20), plot.yPx(-3)));
+                new ImagePoint(plot.xPx(10), plot.yPx(-1)),
+                new ImagePoint(plot.xPx(20), plot.yPx(-3)));
         assertTrue(model.zoomed().get());
         PlotArea part = plot((Figure) model.seen());
         assertEquals(10, part.x().from(), NEAR);
@@ -108,7 +108,7 @@ class FigureReadoutTest {
         assertTrue(plot((Figure) model.seen()).x().width() < plot.x().width());
         model.whole();
         assertEquals(LINES.x("salt", "%"), model.seen());
-        model.zoom(plot, new SheetPoint(100, 100), new SheetPoint(102, 300));
+        model.zoom(plot, new ImagePoint(100, 100), new ImagePoint(102, 300));
         assertFalse(model.zoomed().get(), "a slip of the hand is no part");
     }
 }

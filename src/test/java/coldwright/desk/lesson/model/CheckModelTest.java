@@ -64,8 +64,9 @@ class CheckModelTest {
         snippet.run();
         bench.finish("");
         bench.end(rejected(), "");
-        bench.finish(told("-1.47"));
-        bench.finish(told("false"));
+        assertEquals("a", bench.snippet());
+        bench.end(new RunOutcome.Finished("-1.47", "Double"), "");
+        bench.end(new RunOutcome.Finished("false", "Boolean"), "");
         bench.end(rejected(), "");
         assertEquals(List.of(State.PASSED, State.MISSED, State.FAILED), states());
         assertEquals("`b` is not known here.", check.lines().get(2).got());
@@ -79,6 +80,11 @@ class CheckModelTest {
                 told("-1.47")
                         + told("true")
                         + "\n\u0001\u0003\u0002massG is -5; it must be more than 0\n");
+        assertEquals("b", bench.snippet(), "a line without a result is tried by itself");
+        bench.end(
+                new RunOutcome.Threw(
+                        new SnippetProblem(0, 1, 1, "massG is -5; it must be more than 0", "")),
+                "");
         assertEquals(State.FAILED, check.lines().get(2).state());
         assertEquals("massG is -5; it must be more than 0", check.lines().get(2).got());
     }

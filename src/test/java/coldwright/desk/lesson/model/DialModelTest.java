@@ -171,7 +171,7 @@ final class DialModelTest {
                 lesson.snippets().stream().map(one -> one.result().outOfDate().get()).toList());
         lesson.runFrom(snippet(1));
         runner.finish();
-        assertEquals("2 of 3", lesson.chain().progress().get().replace("runs ", ""));
+        assertEquals("2 of 3", lesson.chain().progress().get().replace("running ", ""));
         assertFalse(snippet(1).result().outOfDate().get(), "it ran with what stands now");
         assertTrue(snippet(0).result().outOfDate().get(), "its own text was not run as a whole");
         lesson.chain().stop();

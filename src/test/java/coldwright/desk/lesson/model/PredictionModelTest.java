@@ -75,7 +75,7 @@ class PredictionModelTest {
         number.typed().set("cold");
         assertEquals(PredictionOutcome.OPEN, number.verdict());
         assertEquals(
-                Optional.of("“cold” isn’t a number; write one like −1.5"), number.inputError());
+                Optional.of("“cold” isn’t a number. Write one like −1.5."), number.inputError());
     }
 
     @Test

@@ -147,7 +147,7 @@ class SnippetModelTest {
         bench.last().watcher().printed("two\n");
         assertEquals("one\ntwo", first.result().printed().get().head());
         bench.last().watcher().above(1, 3);
-        assertEquals("runs those above first: 2 of 3", first.progress().get());
+        assertEquals("running the snippets above first: 2 of 3", first.progress().get());
     }
 
     @Test
@@ -155,7 +155,7 @@ class SnippetModelTest {
         first.run();
         bench.last().answer().completeExceptionally(new IllegalStateException("no Java found"));
         assertEquals(
-                new RunOutcome.Died("the bench can't run snippets at present: no Java found"),
+                new RunOutcome.Died("snippets can’t run now: no Java found"),
                 first.result().lastRun().get().outcome());
         assertEquals(Phase.RESTING, first.phase().get());
     }
@@ -174,7 +174,7 @@ class SnippetModelTest {
     void whatIsGivenAndFailedRunsAgainOnceItsStepRan() {
         given.run();
         bench.end(new RunOutcome.AboveFailed(0, rejected()), "");
-        assertEquals("The snippet of “One” above did not run to its end: no", given.ending());
+        assertEquals("The snippet of “One” above didn’t finish: no", given.ending());
         second.run();
         bench.finish("");
         assertEquals("int b = 2;", bench.last().snippet());

@@ -1,4 +1,4 @@
-package coldwright.desk.prose;
+package coldwright.desk.messages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package coldwright.desk.prose;
+package coldwright.desk.messages;
 
 import java.util.regex.Pattern;
 
@@ -9,12 +9,13 @@ import java.util.regex.Pattern;
 public final class Typography {
     private static final Pattern BEFORE_UNIT =
             Pattern.compile(
-                    "(?<=\\d) (?=(?:%|°|g|kg|mg|ml|l|mm|cm|µm|J|kJ|W|s|min|h|MB|kPa|mPa)(?![\\p{L}\\d]))");
-    private static final Pattern BEFORE_DEGREE = Pattern.compile("(?<=\\d) (?=°)");
+                    "(?<=\\d) (?=(?:%|°[CF]?|(?:k|m|µ)?g|oz|lb|m?l|litres?|Liter|[mcµk]?m|k?J|[kM]?W|m?Pa|kPa|MB"
+                            + "|m?mol|K|s|seconds?|Sekunden?|min|minutes?|Minuten?|h|hours?|Stunden?"
+                            + "|days?|Tagen?|Tage|grams?|Gramm|ounces?|Unzen)(?![\\p{L}\\d]))");
     private static final char NO_BREAK_SPACE = '\u00A0';
     private char before = ' ';
 
-    Typography() {}
+    public Typography() {}
 
     /** Typesets a separate text, such as a title. */
     public static String of(String text) {
@@ -22,14 +23,14 @@ public final class Typography {
     }
 
     /** Starts a paragraph: no text comes before its first character. */
-    void begin() {
+    public void begin() {
         before = ' ';
     }
 
     /**
      * Typesets the next piece of running text; the text before decides how a quotation mark curls.
      */
-    String set(String text) {
+    public String set(String text) {
         StringBuilder out = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -42,12 +43,11 @@ public final class Typography {
             }
             before = c;
         }
-        String spaced = BEFORE_DEGREE.matcher(out).replaceAll(String.valueOf(NO_BREAK_SPACE));
-        return BEFORE_UNIT.matcher(spaced).replaceAll(String.valueOf(NO_BREAK_SPACE));
+        return BEFORE_UNIT.matcher(out).replaceAll(String.valueOf(NO_BREAK_SPACE));
     }
 
     /** Passes a piece that is left as it is, such as code. */
-    void pass(String text) {
+    public void pass(String text) {
         before = text.isEmpty() ? before : text.charAt(text.length() - 1);
     }
 

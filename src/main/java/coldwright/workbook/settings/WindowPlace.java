@@ -1,0 +1,48 @@
+package coldwright.workbook.settings;
+
+/**
+ * Place and size of the window, in logical pixels of the desktop.
+ *
+ * @param x left edge
+ * @param y top edge
+ * @param width 1 to 100,000
+ * @param height 1 to 100,000
+ * @param maximised whether it fills the screen; the rest is then its size before that
+ */
+public record WindowPlace(int x, int y, int width, int height, boolean maximised) {
+    private static final String MAXIMISED = " maximised";
+    private static final int MOST_PX = 100_000;
+
+    /**
+     * Checks the size.
+     *
+     * @throws IllegalArgumentException if it is outside its range
+     */
+    public WindowPlace {
+        if (width < 1 || width > MOST_PX || height < 1 || height > MOST_PX) {
+            throw new IllegalArgumentException(
+                    "the window is %d × %d pixels; it must be 1 to %d each way"
+                            .formatted(width, height, MOST_PX));
+        }
+    }
+
+    /** A line of the settings file, such as {@code 40 30 1280 800}, which {@link #read} reads. */
+    String text() {
+        return "%d %d %d %d%s".formatted(x, y, width, height, maximised ? MAXIMISED : "");
+    }
+
+    static WindowPlace read(String text) {
+        if (!text.matches("(-?\\d{1,6} ){2}\\d{1,6} \\d{1,6}(" + MAXIMISED + ")?")) {
+            throw new IllegalArgumentException(
+                    "window is \"%s\"; it must be left, top, width and height in pixels"
+                            .formatted(text));
+        }
+        String[] all = text.split(" ");
+        return new WindowPlace(
+                Integer.parseInt(all[0]),
+                Integer.parseInt(all[1]),
+                Integer.parseInt(all[2]),
+                Integer.parseInt(all[3]),
+                all.length > 4);
+    }
+}

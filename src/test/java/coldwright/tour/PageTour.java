@@ -1,0 +1,116 @@
+package coldwright.tour;
+
+import coldwright.desk.DeskApp;
+import coldwright.desk.messages.Messages;
+
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * A process of its own that opens the window and takes a picture of each page, in the language,
+ * type size and colours of the data folder's settings.
+ */
+public final class PageTour {
+    private static final double PATIENCE_S = 60;
+
+    private PageTour() {}
+
+    /**
+     * Takes the tour.
+     *
+     * @param words the folder for the pictures
+     * @throws Exception if the window does not answer
+     */
+    public static void main(String[] words) throws Exception {
+        Thread app = new Thread(() -> Application.launch(DeskApp.class), "app");
+        app.setDaemon(true);
+        app.start();
+        while (Window.getWindows().isEmpty()) {
+            Thread.sleep(50);
+        }
+        Hands.await(() -> found(look("home-lesson")).isPresent(), PATIENCE_S);
+        Stage stage = Hands.ask(() -> (Stage) Window.getWindows().get(0));
+        Hands.act(
+                () -> {
+                    stage.setWidth(1280);
+                    stage.setHeight(800);
+                });
+        Pictures pictures = new Pictures(Path.of(words[0]));
+        picture(pictures, stage, "1-home");
+        press("trials.home");
+        picture(pictures, stage, "2-trials");
+        press("glossary");
+        picture(pictures, stage, "3-glossary");
+        press("settings");
+        picture(pictures, stage, "4-settings");
+        press("batch.page");
+        Hands.settle(3_000);
+        picture(pictures, stage, "5-batch");
+        Hands.act(() -> fire("Coldwright"));
+        Hands.settle(500);
+        Hands.act(() -> ((Button) found(look("home-lesson")).orElseThrow()).fire());
+        Hands.settle(1_500);
+        picture(pictures, stage, "6-lesson");
+        press("lesson.run-all");
+        Hands.settle(8_000);
+        Hands.act(() -> found(look("term")).ifPresent(PageTour::ask));
+        picture(pictures, stage, "7-term");
+        Hands.act(() -> Hands.key(stage.getScene().getRoot(), KeyCode.ESCAPE));
+        press("classroom.open");
+        Hands.settle(1_500);
+        press("classroom.next");
+        picture(pictures, stage, "8-classroom");
+        Platform.exit();
+        System.exit(0);
+    }
+
+    private static void ask(Node link) {
+        link.requestFocus();
+        Hands.key(link, KeyCode.ENTER);
+    }
+
+    private static void picture(Pictures pictures, Stage stage, String name) throws Exception {
+        Hands.settle(1_000);
+        pictures.write(name, stage.getScene());
+    }
+
+    private static Predicate<Node> look(String name) {
+        return node -> node.getStyleClass().contains(name) && Hands.isSeen(node);
+    }
+
+    private static Optional<Node> found(Predicate<Node> wanted) {
+        return Hands.inWindow(wanted).findFirst();
+    }
+
+    /** Presses a button of the page or, if it isn't there, of the contents. */
+    private static void press(String key) throws Exception {
+        String word = Messages.of(key);
+        if (!Hands.ask(() -> fire(word))) {
+            Hands.act(() -> fire(Messages.of("contents")));
+            Hands.settle(500);
+            Hands.act(() -> fire(word));
+        }
+        Hands.settle(500);
+    }
+
+    private static boolean fire(String word) {
+        Optional<Node> button =
+                found(
+                        node ->
+                                node instanceof Button one
+                                        && ((Labeled) one).getText().equals(word)
+                                        && Hands.isSeen(node));
+        button.ifPresent(one -> ((Button) one).fire());
+        return button.isPresent();
+    }
+}
