@@ -2,10 +2,12 @@ package coldwright.desk.batch;
 
 import coldwright.batch.RecipeIntent;
 import coldwright.desk.messages.Messages;
-import coldwright.desk.messages.TextControls;
 import coldwright.science.style.Style;
 
+import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -52,10 +54,17 @@ final class RecipeIntentView extends FlowPane {
                                 changed.accept("diet", shown.withDiet(is));
                             }
                         });
-        getChildren()
-                .addAll(
-                        new HBox(TextControls.label(Messages.of("batch.style"), "brew-why"), style),
-                        new HBox(TextControls.label(Messages.of("batch.diet"), "brew-why"), diet));
+        getChildren().addAll(named("batch.style", style), named("batch.diet", diet));
+    }
+
+    private static HBox named(String key, Control field) {
+        Label name = new Label(Messages.of(key));
+        name.setLabelFor(field);
+        name.setMinWidth(USE_PREF_SIZE);
+        HBox row = new HBox(name, field);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("brew-named");
+        return row;
     }
 
     /** Shows an intent. */
