@@ -33,6 +33,9 @@ final class MixPlanner {
 
     private static final int MOST_TRIED = 8;
 
+    /** What is left below it after a change is taken out whole, g. */
+    private static final double LEAST_WEIGHED_G = 0.05;
+
     /** How much worse a fault that is left may become, steps: rounding of the scales. */
     static final double NO_WORSE = 0.02;
 
@@ -212,7 +215,7 @@ final class MixPlanner {
         List<Amount> amounts = new ArrayList<>();
         grams.forEach(
                 (ingredient, g) -> {
-                    if (g >= 0.05) {
+                    if (g >= LEAST_WEIGHED_G || g == batch.massG(ingredient)) {
                         amounts.add(Amount.grams(g, ingredient));
                     }
                 });
