@@ -100,16 +100,6 @@ public record BatchState(
         return new BatchState(pieces, style, diet, making, frozen, curve, all);
     }
 
-    /**
-     * The same under another diet.
-     *
-     * @param other what it must not contain
-     * @return its state
-     */
-    public BatchState under(DietRules other) {
-        return new BatchState(pieces, style, other, making, frozen, curve, wanted);
-    }
-
     /** The range that decides whether a quantity is a fault. */
     StyleRange range(Quantity quantity) {
         return wanted.containsKey(quantity) ? wanted.get(quantity) : Faults.range(quantity, style);

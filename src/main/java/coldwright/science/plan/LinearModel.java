@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The usual ranges as linear rows over the grams that levers move.
@@ -26,22 +27,9 @@ import java.util.Set;
  * water, so that it is found even where the batch itself would be liquid.
  */
 final class LinearModel {
-    private static final Quantity[] JUDGED = {
-        Quantity.FAT,
-        Quantity.MSNF,
-        Quantity.SOLIDS,
-        Quantity.SUGARS,
-        Quantity.SWEETNESS,
-        Quantity.STABILITY,
-        Quantity.GUM,
-        Quantity.STARCH,
-        Quantity.SALT,
-        Quantity.ACID,
-        Quantity.ALCOHOL,
-        Quantity.LACTOSE,
-        Quantity.ICE,
-        Quantity.ICE_IN_THE_COLD
-    };
+    /** All that an ingredient moves. */
+    private static final Set<Quantity> JUDGED =
+            EnumSet.complementOf(EnumSet.of(Quantity.OVERRUN, Quantity.SERVING, Quantity.CRYSTALS));
 
     /** Quantities with a limit of taste. */
     static final Set<Quantity> TASTED =
@@ -261,7 +249,7 @@ final class LinearModel {
         }
     }
 
-    private void row(List<double[]> a, java.util.function.ToDoubleFunction<Effect> perGram) {
+    private void row(List<double[]> a, ToDoubleFunction<Effect> perGram) {
         double[] row = new double[levers.size()];
         for (int j = 0; j < row.length; j++) {
             Lever lever = levers.get(j);

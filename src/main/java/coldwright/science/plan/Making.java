@@ -22,7 +22,6 @@ public record Making(
         double overrunPercent,
         double servingC,
         boolean steady) {
-    /** Checks the values. */
     public Making {
         Require.notNegative("iceG", iceG, "g");
         Require.notNegative("saltG", saltG, "g");
@@ -30,48 +29,24 @@ public record Making(
         Temperature.require("servingC", servingC);
     }
 
-    /**
-     * The same by another method, in a bath that suits the batch.
-     *
-     * @return the making
-     */
-    public Making by(Method other) {
+    /** The same by another method, in a bath that suits the batch. */
+    Making by(Method other) {
         return new Making(other, 0, 0, overrunPercent, servingC, steady);
     }
 
-    /**
-     * The same in another bath.
-     *
-     * @param newIceG ice, g
-     * @param newSaltG salt, g
-     * @return the making
-     */
-    public Making inBath(double newIceG, double newSaltG) {
+    Making inBath(double newIceG, double newSaltG) {
         return new Making(method, newIceG, newSaltG, overrunPercent, servingC, steady);
     }
 
-    /**
-     * The same with another overrun.
-     *
-     * @param percent overrun, %
-     * @return the making
-     */
-    public Making withOverrun(double percent) {
+    Making withOverrun(double percent) {
         return new Making(method, iceG, saltG, percent, servingC, steady);
     }
 
-    /**
-     * The same at another serving temperature.
-     *
-     * @param celsius °C
-     * @return the making
-     */
-    public Making servedAt(double celsius) {
+    Making servedAt(double celsius) {
         return new Making(method, iceG, saltG, overrunPercent, celsius, steady);
     }
 
-    /** {@return the making} */
-    public Making keptSteady() {
+    Making keptSteady() {
         return new Making(method, iceG, saltG, overrunPercent, servingC, true);
     }
 }
