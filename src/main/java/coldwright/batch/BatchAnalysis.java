@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchState;
@@ -75,7 +76,9 @@ public record BatchAnalysis(
         FreezeMethodSetup setup = FreezeMethodSetup.of(batch, mix);
         FreezePlan plan = setup.plan();
         Optional<CrystalsInStorage> crystals =
-                CrystalsInStorage.of(batch, mix, setup).map(CrystalsInStorage::calculated);
+                plan.reaches(Stage.SOFT_SERVE)
+                        ? CrystalsInStorage.of(batch, mix, setup).map(CrystalsInStorage::calculated)
+                        : Optional.empty();
         List<Fact> facts = new ArrayList<>(preview.report().facts());
         facts.addAll(
                 new ReportFacts()

@@ -68,7 +68,7 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
     }
 
     /** Storage never makes crystals smaller than they were when they were drawn. */
-    private static Band grown(CrystalsInStorage crystals, Band um) {
+    static Band grown(CrystalsInStorage crystals, Band um) {
         Band drawn = crystals.drawn().meanUm();
         return um.middle() >= drawn.middle() ? um : drawn;
     }

@@ -220,6 +220,9 @@ class TwelveCasesTest {
         assertEquals(200, found.value());
         assertTrue(found.range().least() > 400, "it takes more ice");
         assertTrue(state.frozen().crystalsUm().isEmpty(), "no verdict on crystals");
+        BatchAnalysis all = BatchAnalysis.of(recipe);
+        assertTrue(all.crystals().isEmpty(), "nor in the report");
+        assertEquals(1, all.report().findings().size());
         Plan plan = plans(recipe, state).get(0);
         assertTrue(plan.changes().isEmpty());
         assertTrue(plan.after().frozen().freezes());
@@ -259,6 +262,11 @@ class TwelveCasesTest {
             Band drawn = state.frozen().drawnUm().orElseThrow();
             Band kept = state.frozen().crystalsUm().orElseThrow();
             assertTrue(kept.middle() >= drawn.middle(), method + ": " + drawn + " to " + kept);
+            BatchReport report = BatchAnalysis.of(recipe).report();
+            assertTrue(
+                    report.fact("after_a_night_mean_micrometres").number()
+                            >= report.fact("drawn_mean_micrometres").number(),
+                    method + " in the report");
         }
     }
 
