@@ -103,18 +103,18 @@ public enum Basis implements Worded {
     }
 
     private static Phrase usual(Kind kind, Object measure) {
-        Phrase range = Phrase.of(AREA, "source.usual", measure);
+        Object name =
+                measure instanceof Phrase value && value.area().equals("science.plan")
+                        ? Phrase.of("science.style", value.key().replace("value", "Quantity"))
+                        : measure;
+        Phrase range = Phrase.of(AREA, "source.usual", name);
         return Phrase.of(AREA, "source", kind.phrase(), range);
     }
 
     /** The kind of a source that a finding names; empty for any other text. */
     private static Optional<Kind> kind(Phrase text) {
-        return text.area().equals("science.diagnosis")
-                ? switch (text.key()) {
-                    case "source.memory", "source.air" -> Optional.of(Kind.FROM_MEMORY);
-                    case "source.practice" -> Optional.of(Kind.COMMON_PRACTICE);
-                    default -> Optional.empty();
-                }
+        return text.area().equals("science.style") && text.key().equals("source.practice")
+                ? Optional.of(Kind.COMMON_PRACTICE)
                 : Optional.empty();
     }
 }

@@ -1,13 +1,18 @@
 package coldwright.batch;
 
 import coldwright.science.diagnosis.Diagnosis;
-import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezePlan;
+import coldwright.science.freezer.Stage;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.Planner;
 import coldwright.science.standards.Declarations;
 import coldwright.science.standards.ProductNames;
+import coldwright.science.style.Pieces;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +26,7 @@ import java.util.Optional;
  * @param parts number of equal parts it is frozen in
  * @param coldC temperature that freezes it at the start, °C
  * @param crystals its ice crystals, if it freezes
+ * @param state the batch as it is judged: style, diet, making and what freezing made of it
  * @param report all results, to be shown
  */
 public record BatchAnalysis(
@@ -29,6 +35,7 @@ public record BatchAnalysis(
         int parts,
         double coldC,
         Optional<CrystalsInStorage> crystals,
+        BatchState state,
         BatchReport report) {
     private static final Phrase MELTED = Phrase.of("batch", "assumed.melted");
 
@@ -69,7 +76,9 @@ public record BatchAnalysis(
         FreezeMethodSetup setup = FreezeMethodSetup.of(batch, mix);
         FreezePlan plan = setup.plan();
         Optional<CrystalsInStorage> crystals =
-                CrystalsInStorage.of(batch, mix, setup).map(CrystalsInStorage::calculated);
+                plan.reaches(Stage.SOFT_SERVE)
+                        ? CrystalsInStorage.of(batch, mix, setup).map(CrystalsInStorage::calculated)
+                        : Optional.empty();
         List<Fact> facts = new ArrayList<>(preview.report().facts());
         facts.addAll(
                 new ReportFacts()
@@ -88,14 +97,17 @@ public record BatchAnalysis(
                 && crystals.filter(one -> one.kept().isEmpty()).isPresent()) {
             notes.add(MELTED);
         }
+        BatchKitchen kitchen = new BatchKitchen(batch);
+        BatchState state = kitchen.state(mix, BatchKitchen.frozen(setup, crystals));
         BatchReport report =
                 new BatchReport(
                         facts,
-                        Diagnosis.foresee(situation(preview, setup.coldC(), crystals)),
+                        Diagnosis.foresee(state),
                         ProductNames.of(mix, batch.airPercent()),
                         List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                         notes.stream().distinct().toList());
-        return new BatchAnalysis(preview, plan, setup.vessels(), setup.coldC(), crystals, report);
+        return new BatchAnalysis(
+                preview, plan, setup.vessels(), setup.coldC(), crystals, state, report);
     }
 
     /** Minutes until a recipe is soft-serve, without its other results; infinite for never. */
@@ -120,23 +132,43 @@ public record BatchAnalysis(
         return preview.curve();
     }
 
-    /** The batch, its freezing and its crystals when tasted: the conditions for its findings. */
-    public Situation situation() {
-        return situation(preview, coldC, crystals);
+    /** What it is judged as, under which diet, and which pieces are folded in. */
+    public List<Phrase> judged() {
+        List<Phrase> judged = new ArrayList<>();
+        boolean stated = batch().intent().style().value().isPresent();
+        judged.add(
+                Phrase.of(
+                        "batch",
+                        stated ? "judged" : "judged.guessed",
+                        state.style().phrase(),
+                        state.making().servingC()));
+        if (!state.diet().rules().isEmpty()) {
+            judged.add(
+                    Phrase.of(
+                            "batch",
+                            "judged.diet",
+                            state.diet().rules().stream().sorted().map(Worded::phrase).toList()));
+        }
+        Pieces pieces = state.pieces();
+        if (!pieces.folded().isEmpty()) {
+            judged.add(
+                    Phrase.of(
+                            "batch",
+                            "judged.pieces",
+                            pieces.folded().stream().map(one -> one.ingredient().name()).toList(),
+                            pieces.sharePercent()));
+            pieces.sugarGivenUpG()
+                    .ifPresent(g -> judged.add(Phrase.of("batch", "judged.soaked", g)));
+        }
+        return judged;
     }
 
-    private static Situation situation(
-            BatchPreview preview, double coldC, Optional<CrystalsInStorage> crystals) {
-        Situation bare =
-                Situation.of(preview.mix()).frozenAt(coldC).withAir(preview.batch().airPercent());
-        return crystals.map(
-                        all -> {
-                            Situation kept = bare.withCrystals(all.tasted().meanUm());
-                            return all.kept()
-                                    .flatMap(one -> all.steady())
-                                    .map(steady -> kept.steadyWouldBe(steady.meanUm()))
-                                    .orElse(kept);
-                        })
-                .orElse(bare);
+    /**
+     * Up to three plans that resolve its findings; takes up to half a second.
+     *
+     * @return the best first; empty for a sound batch
+     */
+    public List<Plan> plans() {
+        return Planner.plans(state, new BatchKitchen(batch()));
     }
 }

@@ -5,9 +5,15 @@ import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.PlanSentences;
+import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
+import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
+import coldwright.words.Phrase;
 import coldwright.words.Words;
 
 import java.util.List;
@@ -53,7 +59,22 @@ public final class BatchAnalysisText {
     /** Lines of text for a balance: amounts, shares, and targets that can't be met. */
     public static String of(Balanced found) {
         BatchAnalysisText text = new BatchAnalysisText();
-        text.amounts(found.mix(), new BatchReport(ReportFacts.composition(found.mix())));
+        Mix mix = found.mix();
+        Recipe plain = Recipe.of("", FreezingSetup.TUB, List.of());
+        boolean wet = mix.waterPercent() > 0;
+        BatchReport report =
+                new BatchReport(
+                        wet
+                                ? ReportFacts.quick(
+                                        plain, mix, mix.freezingCurve(), Sweetness.of(mix))
+                                : ReportFacts.composition(mix));
+        text.amounts(mix, report);
+        report.sentences(
+                        "initial_freezing_point_c",
+                        "ice_percent_of_water_at_minus_12_c",
+                        "sweetness_percent_of_sucrose_solution",
+                        BatchReport.PAC)
+                .forEach(text::say);
         text.heading(found.met() ? "met" : "not-met");
         found.shortfalls().forEach(one -> text.bullet(one.phrase().shown()));
         if (!found.met() && !found.atLimit().isEmpty()) {
@@ -92,6 +113,7 @@ public final class BatchAnalysisText {
         report.sentences("sweetness_percent_of_sucrose_solution", "volume_with_air_l")
                 .forEach(this::say);
         heading("expect");
+        all.judged().forEach(one -> say(DisplayText.sentence(one.shown())));
         if (report.findings().isEmpty()) {
             say(BatchReport.NO_FINDINGS.shown());
         }
@@ -100,8 +122,9 @@ public final class BatchAnalysisText {
             say("  " + word("why", Basis.labelled(finding.cause().reason())));
             say("  " + word("fix", finding.cause().remedy()));
         }
+        all.plans().forEach(this::plan);
         heading("names");
-        names(report.names());
+        names(report.names(), all.state().style());
         report.declarations().forEach(one -> bullet(one.shown()));
         if (!report.notes().isEmpty()) {
             heading("notes");
@@ -109,9 +132,23 @@ public final class BatchAnalysisText {
         }
     }
 
+    private void plan(Plan plan) {
+        String steps = joined(PlanSentences.steps(plan));
+        if (!steps.isEmpty()) {
+            say(word("plan", plan.character().phrase(), steps));
+            say("  " + word("effects", joined(PlanSentences.effects(plan))));
+        }
+        PlanSentences.left(plan).forEach(one -> say("  " + one.shown()));
+    }
+
+    private static String joined(List<Phrase> phrases) {
+        return phrases.stream().map(Phrase::shown).collect(Collectors.joining("; "));
+    }
+
     private void amounts(Mix mix, BatchReport report) {
         for (Amount amount : mix.amounts()) {
-            line("%10.1f g  %s", amount.massG(), amount.ingredient().name());
+            double g = ScaleRounding.roundedG(amount.massG());
+            line(g < 100 ? "%10.1f g  %s" : "%8.0f   g  %s", g, amount.ingredient().name());
         }
         say(
                 SHARES.stream()
@@ -130,10 +167,12 @@ public final class BatchAnalysisText {
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }
 
-    /** The names it may be sold under; without any, the rules that it misses. */
-    private void names(List<NameVerdict> names) {
-        boolean none = names.stream().noneMatch(NameVerdict::allowed);
-        names.stream()
+    /** One line on the names that its style claims; the others are in {@code --json}. */
+    private void names(List<NameVerdict> names, Style style) {
+        List<NameVerdict> claimed =
+                names.stream().filter(one -> style.claims().contains(one.name())).toList();
+        boolean none = claimed.stream().noneMatch(NameVerdict::allowed);
+        claimed.stream()
                 .filter(name -> none || name.allowed())
                 .forEach(name -> bullet(name.phrase().shown()));
     }

@@ -1,11 +1,14 @@
 package coldwright.batch;
 
+import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Shortfall;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.PlanSentences;
 import coldwright.science.standards.NameVerdict;
 import coldwright.words.Phrase;
 
@@ -32,7 +35,10 @@ public final class BatchAnalysisTree {
         for (Fact fact : report.facts()) {
             put(fact.group().isEmpty() ? tree : part(tree, fact.group()), fact);
         }
+        tree.put("style", all.state().style().words());
+        tree.put("diet", all.batch().intent().diet().text());
         tree.put("findings", report.findings().stream().map(BatchAnalysisTree::finding).toList());
+        tree.put("plans", all.plans().stream().map(BatchAnalysisTree::plan).toList());
         tree.put("names", report.names().stream().map(NameVerdict::sentence).toList());
         tree.put("declarations", Phrase.english(report.declarations()));
         tree.put("notes", Phrase.english(report.notes()));
@@ -131,6 +137,23 @@ public final class BatchAnalysisTree {
         tree.put("what", finding.what());
         tree.put("why", finding.why());
         tree.put("mend", finding.mend());
+        return tree;
+    }
+
+    private static Map<String, Object> plan(Plan plan) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("character", plan.character().words());
+        tree.put("steps", Phrase.english(PlanSentences.steps(plan)));
+        List<Map<String, Object>> changes = new ArrayList<>();
+        for (AmountChange change : plan.changes()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("ingredient", change.ingredient().name());
+            one.put("grams", number(change.massG()));
+            changes.add(one);
+        }
+        tree.put("changes", changes);
+        tree.put("effects", Phrase.english(PlanSentences.effects(plan)));
+        tree.put("left", Phrase.english(PlanSentences.left(plan)));
         return tree;
     }
 

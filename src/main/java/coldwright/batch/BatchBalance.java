@@ -3,12 +3,13 @@ package coldwright.batch;
 import coldwright.science.balance.Balance;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Choice;
-import coldwright.science.balance.SuggestionLimits;
 import coldwright.science.balance.Target;
 import coldwright.science.balance.Trait;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.style.Quantity;
+import coldwright.science.style.Style;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +28,7 @@ public final class BatchBalance {
      *
      * <p>The total is the file's; without one, the sum of its grams; without these, 1000 g. A row
      * marked {@code fixed} keeps its mass; other {@code grams} are only a starting point. Salt is
-     * used up to {@link SuggestionLimits#MOST_SALT_PERCENT}, or as much as a target requires.
+     * used up to {@link Style#MOST_SALT_PERCENT}, or as much as a target requires.
      *
      * @param file a recipe with targets
      * @return the amounts nearest to its targets
@@ -51,10 +52,9 @@ public final class BatchBalance {
                     balance = balance.using(new Choice(one, line.leastG(), line.mostG()));
                 }
             }
-            for (Target target : batch.targets()) {
-                balance = balance.aiming(target.value(), target.trait());
-            }
-            return within(askedPercent(batch), balance);
+            return within(
+                    askedPercent(batch),
+                    new Balance(balance.totalG(), balance.choices(), batch.targets()));
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(e.getMessage());
         }
@@ -65,7 +65,7 @@ public final class BatchBalance {
         return batch.targets().stream()
                 .filter(target -> target.trait() == Trait.SALT)
                 .mapToDouble(Target::value)
-                .reduce(SuggestionLimits.MOST_SALT_PERCENT, Math::max);
+                .reduce(Style.MOST_SALT_PERCENT, Math::max);
     }
 
     /** Solves again with less of the saltiest ingredient until the mix is not too salty. */
@@ -109,10 +109,10 @@ public final class BatchBalance {
     }
 
     private static double shareOfSalts(Ingredient one) {
-        return SuggestionLimits.saltsPercent(Mix.of(Amount.grams(100, one))) / 100;
+        return Quantity.SALT.of(Mix.of(Amount.grams(100, one))) / 100;
     }
 
     private static double saltsG(Mix mix) {
-        return SuggestionLimits.saltsPercent(mix) / 100 * mix.massG();
+        return Quantity.SALT.of(mix) / 100 * mix.massG();
     }
 }

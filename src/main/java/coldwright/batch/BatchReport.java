@@ -1,6 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.Band;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.standards.NameVerdict;
 import coldwright.words.Phrase;
@@ -95,10 +94,5 @@ public record BatchReport(
      */
     public static Phrase time(double minutes) {
         return ReportFacts.time(minutes);
-    }
-
-    /** The mean size of crystals, µm, with its band, in words. */
-    public static Phrase size(Band um) {
-        return ReportFacts.size(um);
     }
 }

@@ -22,6 +22,7 @@ import java.util.Optional;
  *
  * @param name the batch's name
  * @param setup freezing and storage conditions
+ * @param intent its style and diet
  * @param own the cook's own ingredients, each as {@code name = part percent, …}
  * @param goals targets for a balance, one list per line of the file
  * @param totalG total mass for a balance, g
@@ -31,6 +32,7 @@ import java.util.Optional;
 public record Recipe(
         String name,
         FreezingSetup setup,
+        RecipeIntent intent,
         List<Typed<Ingredient>> own,
         List<Typed<List<Target>>> goals,
         Typed<Double> totalG,
@@ -62,7 +64,15 @@ public record Recipe(
 
     /** A recipe from ingredients of the shelf, without targets. */
     public static Recipe of(String name, FreezingSetup setup, List<RecipeLine> lines) {
-        return new Recipe(name, setup, List.of(), List.of(), Typed.nothing(), lines, "");
+        return new Recipe(
+                name,
+                setup,
+                RecipeIntent.NONE,
+                List.of(),
+                List.of(),
+                Typed.nothing(),
+                lines,
+                "");
     }
 
     /** A pasted recipe, with the lines that are still to be decided. */
@@ -88,22 +98,27 @@ public record Recipe(
 
     /** The same under another name. */
     public Recipe called(String newName) {
-        return new Recipe(newName, setup, own, goals, totalG, lines, notes);
+        return new Recipe(newName, setup, intent, own, goals, totalG, lines, notes);
     }
 
     /** The same with other freezing conditions. */
     public Recipe by(FreezingSetup newSetup) {
-        return new Recipe(name, newSetup, own, goals, totalG, lines, notes);
+        return new Recipe(name, newSetup, intent, own, goals, totalG, lines, notes);
     }
 
     /** The same with other notes, such as the method. */
     public Recipe noting(String newNotes) {
-        return new Recipe(name, setup, own, goals, totalG, lines, newNotes);
+        return new Recipe(name, setup, intent, own, goals, totalG, lines, newNotes);
+    }
+
+    /** The same meant to be something else. */
+    public Recipe meant(RecipeIntent newIntent) {
+        return new Recipe(name, setup, newIntent, own, goals, totalG, lines, notes);
     }
 
     /** The same with other lines. */
     public Recipe of(List<RecipeLine> newLines) {
-        return new Recipe(name, setup, own, goals, totalG, newLines, notes);
+        return new Recipe(name, setup, intent, own, goals, totalG, newLines, notes);
     }
 
     /** The same with one line changed. */
@@ -142,7 +157,7 @@ public record Recipe(
         List<Typed<Ingredient>> now = new ArrayList<>(own);
         now.removeIf(one -> nameOf(one).equals(ownName.strip().toLowerCase(Locale.ROOT)));
         now.add(described);
-        return new Recipe(name, setup, now, goals, totalG, lines, notes);
+        return new Recipe(name, setup, intent, now, goals, totalG, lines, notes);
     }
 
     /** Parses an own ingredient; its fault is a sentence. */
@@ -179,11 +194,15 @@ public record Recipe(
     /**
      * The recipe as a mix without its unfinished or wrong lines.
      *
-     * @throws BatchFileException if the freezing conditions are wrong, or all amounts are zero
+     * @throws BatchFileException if freezing conditions, style or diet are wrong, or all amounts
+     *     are zero
      */
     public Mix mix() throws BatchFileException {
         if (!setup.fault().isEmpty()) {
             throw new BatchFileException(setup.fault());
+        }
+        if (!intent.fault().isEmpty()) {
+            throw new BatchFileException(intent.fault());
         }
         if (!(massG() > 0)) {
             throw new BatchFileException(Fault.of("all-zero"));
@@ -239,11 +258,12 @@ public record Recipe(
     /**
      * Scales the recipe to a new mass, g.
      *
-     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds a tonne
+     * @throws IllegalArgumentException if either mass isn't above 0, or the new one exceeds ten
+     *     tonnes
      */
     public Recipe weighing(double newMassG) {
         double now = massG();
-        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e6)) {
+        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e7)) {
             throw Fault.in("scale");
         }
         return times(newMassG / now);

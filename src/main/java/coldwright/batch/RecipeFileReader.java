@@ -172,6 +172,7 @@ public final class RecipeFileReader {
                 new Recipe(
                         head.name.isEmpty() ? file : head.name,
                         head.setup,
+                        head.intent,
                         List.copyOf(head.own.values()),
                         head.goals,
                         head.totalG,

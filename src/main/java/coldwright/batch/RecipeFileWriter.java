@@ -29,6 +29,7 @@ public final class RecipeFileWriter {
         if (!recipe.name().isBlank()) {
             line("name: " + recipe.name());
         }
+        intent(recipe.intent());
         setup(recipe.setup());
         recipe.own().forEach(one -> line("own: " + one.text()));
         recipe.goals().forEach(one -> line("target: " + one.text()));
@@ -56,6 +57,15 @@ public final class RecipeFileWriter {
         return text.toString();
     }
 
+    private void intent(RecipeIntent intent) {
+        if (intent.style().value().isPresent()) {
+            line("style: " + intent.style().text().strip());
+        }
+        if (intent.diet().value().isPresent()) {
+            line("diet: " + intent.diet().text().strip());
+        }
+    }
+
     private void setup(FreezingSetup setup) {
         line("method: " + setup.method().name().toLowerCase(Locale.ROOT));
         Set<SetupField> left = EnumSet.allOf(SetupField.class);
@@ -63,6 +73,7 @@ public final class RecipeFileWriter {
         String bath = typed("bath: ice %s, salt %s", setup, left, SetupField.ICE, SetupField.SALT);
         String freezer = typed("freezer: %s", setup, left, SetupField.FREEZER);
         String air = typed("air: %s", setup, left, SetupField.AIR);
+        String serving = typed("serving: %s", setup, left, SetupField.SERVING);
         String days = typed("stored: %s", setup, left, SetupField.DAYS);
         if (!days.isEmpty()) {
             days += typed(", swinging %s", setup, left, SetupField.SWING);
@@ -71,7 +82,9 @@ public final class RecipeFileWriter {
                             ", warmed to %s for %s",
                             setup, left, SetupField.WARM, SetupField.WARM_FOR);
         }
-        Stream.of(bath, freezer, air, days).filter(one -> !one.isEmpty()).forEach(this::line);
+        Stream.of(bath, freezer, air, serving, days)
+                .filter(one -> !one.isEmpty())
+                .forEach(this::line);
         left.forEach(
                 one -> line(RecipeFileReader.UNFINISHED + one.key() + " = " + setup.text(one)));
     }

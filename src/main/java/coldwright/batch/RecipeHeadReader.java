@@ -15,13 +15,16 @@ import java.util.Optional;
 /** Reads the {@code key: value} lines of a recipe file. */
 final class RecipeHeadReader {
     private static final List<String> KEYS =
-            List.of("name", "method", "bath", "freezer", "air", "stored", "own", "target", "total");
+            List.of(
+                    "name", "style", "diet", "method", "bath", "freezer", "air", "serving",
+                    "stored", "own", "target", "total");
 
     private final String file;
     private final Map<String, Integer> seen = new HashMap<>();
 
     String name = "";
     FreezingSetup setup = FreezingSetup.TUB;
+    RecipeIntent intent = RecipeIntent.NONE;
     Typed<Double> totalG = Typed.nothing();
     final List<Typed<List<Target>>> goals = new ArrayList<>();
     final Map<String, Typed<Ingredient>> own = new LinkedHashMap<>();
@@ -61,10 +64,13 @@ final class RecipeHeadReader {
     private void take(String key, String value) {
         switch (key) {
             case "name" -> name = value;
+            case "style" -> right((intent = intent.withStyle(value)).style());
+            case "diet" -> right((intent = intent.withDiet(value)).diet());
             case "method" -> setup = setup.by(methodOf(value));
             case "bath" -> bathOf(value);
             case "freezer" -> set(SetupField.FREEZER, value);
             case "air" -> set(SetupField.AIR, value);
+            case "serving" -> set(SetupField.SERVING, value);
             case "stored" -> storedOf(value);
             case "total" -> totalG = right(RecipeLine.bound("total", value));
             case "target" -> goals.add(new Typed<>(value, Optional.of(targetsOf(value)), ""));
@@ -140,12 +146,14 @@ final class RecipeHeadReader {
     private static List<Target> targetsOf(String value) {
         List<Target> targets = new ArrayList<>();
         for (String part : value.split(",", -1)) {
-            String words = part.strip();
+            String said = part.strip();
+            boolean must = said.endsWith(" must");
+            String words = said.replaceFirst(" (must|prefer)$", "");
             int cut = firstOfValue(words);
             String trait = words.substring(0, cut).strip();
             TypedQuantity amount =
                     TypedQuantity.of(trait.isEmpty() ? "target" : trait, words.substring(cut));
-            targets.add(new Target(Trait.named(trait), amount.value()));
+            targets.add(new Target(Trait.named(trait), amount.value(), must));
         }
         return List.copyOf(targets);
     }

@@ -252,24 +252,24 @@ final class ReportFacts {
             return this;
         }
         CrystalsInStorage crystals = all.get();
-        crystal("drawn", crystals.drawn());
-        crystal("after_a_night", crystals.night());
-        crystals.fortnight().ifPresent(fortnight -> crystal("after_two_weeks", fortnight));
-        crystals.kept().ifPresent(kept -> crystal("as_kept", kept));
-        crystals.steady().ifPresent(steady -> crystal("kept_steady", steady));
+        crystal("drawn", crystals, crystals.drawn());
+        crystal("after_a_night", crystals, crystals.night());
+        crystals.fortnight().ifPresent(one -> crystal("after_two_weeks", crystals, one));
+        crystals.kept().ifPresent(kept -> crystal("as_kept", crystals, kept));
+        crystals.steady().ifPresent(steady -> crystal("kept_steady", crystals, steady));
         add("crystals", "smooth_below_micrometres", (int) Texture.SMOOTH.upToUm(), Basis.SMOOTH);
         CrystalStory tasted = crystals.tasted();
-        crystal("tasted", tasted);
+        crystal("tasted", crystals, tasted);
         facts.add(
                 Fact.of("crystals", "verdict", tasted.judgement(), Basis.SMOOTH)
                         .said(
                                 crystals.kept().isPresent() ? "tasted-kept" : "tasted",
-                                size(tasted.meanUm())));
+                                size(BatchKitchen.grown(crystals, tasted.meanUm()))));
         return this;
     }
 
-    private void crystal(String when, CrystalStory story) {
-        Band um = story.meanUm();
+    private void crystal(String when, CrystalsInStorage crystals, CrystalStory story) {
+        Band um = BatchKitchen.grown(crystals, story.meanUm());
         facts.add(
                 Fact.of("crystals", when + "_mean_micrometres", um.middle(), Basis.CRYSTALS)
                         .valid(Storage.COLDEST_C, 0, "°C")

@@ -11,6 +11,8 @@ public enum SetupField {
     FREEZER("freezer", "°C", text -> TypedQuantity.of("freezer", text).celsius(-60, 0)),
     /** Overrun, %, 0 to 200. */
     AIR("air", "%", text -> TypedQuantity.of("air", text).percent(0, 200)),
+    /** Temperature at which it is served, °C, −40 to −1; the style's if nothing is typed. */
+    SERVING("serving", "°C", text -> TypedQuantity.of("serving", text).celsius(-40, -1)),
     /** Storage time, days, up to 1000. */
     DAYS("days", "days", text -> StorageConditions.days(TypedQuantity.of("stored", text).days())),
     /** Temperature variation of the freezer, ± °C, up to 10. */

@@ -32,7 +32,7 @@ public record TypedAmount(String text) {
      * The mass in grams.
      *
      * @param ingredient the ingredient; its density and its pieces turn other units into grams
-     * @return g, 0 to a tonne
+     * @return g, 0 to ten tonnes
      * @throws IllegalArgumentException if it may mean two things, or nobody knows what it weighs
      */
     public double grams(Ingredient ingredient) {

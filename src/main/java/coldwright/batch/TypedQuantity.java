@@ -18,8 +18,8 @@ record TypedQuantity(String what, double value, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+))\\s*(.*)");
 
-    /** The largest mass: a tonne, g. */
-    private static final double MOST_G = 1e6;
+    /** The largest mass: ten tonnes, g. */
+    private static final double MOST_G = 1e7;
 
     /** Grams of each unit of mass. */
     static final Map<String, Double> GRAMS =

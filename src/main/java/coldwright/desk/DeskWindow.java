@@ -28,7 +28,6 @@ final class DeskWindow implements AutoCloseable {
 
     private final Stage stage;
     private final DeskThreads threads;
-    private final Workbook workbook;
     private final PreferencesModel settings;
     private final Runnable renewBench;
     private final Consumer<String> openLink;
@@ -55,7 +54,6 @@ final class DeskWindow implements AutoCloseable {
             Consumer<String> openLink) {
         this.stage = stage;
         this.threads = threads;
-        this.workbook = workbook;
         this.settings = settings;
         this.renewBench = renewBench;
         this.openLink = openLink;

@@ -25,7 +25,7 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
     /** More than this is not meant where a number can be read in two ways, g. */
     private static final double HOUSEHOLD_G = 20_000;
 
-    private static final double MOST_G = 1e6;
+    private static final double MOST_G = 1e7;
     private static final double CUP_ML = 236.588;
     private static final double CAN_ML = 400;
     private static final double FLUID_OUNCE_ML = 29.574;

@@ -119,8 +119,8 @@ class RecipeFileReaderTest {
                         "ingredient,grams\nwater,1e9\n",
                         "b.txt:2: water is given in \"e9\"; write it in g or kg"),
                 Arguments.of(
-                        "ingredient,grams\nwater,2000 kg\n",
-                        "b.txt:2: water is 2000000; it must be between 0 and 1000000 g"),
+                        "ingredient,grams\nwater,20000 kg\n",
+                        "b.txt:2: water is 20000000; it must be between 0 and 10000000 g"),
                 Arguments.of(
                         "ingredient,grams\n,5\n",
                         "b.txt:2: this line names no ingredient; write its name before the comma"),
@@ -132,7 +132,7 @@ class RecipeFileReaderTest {
                         "b.txt:1: the table has a column \"cups\"; the columns are ingredient, grams, min, max, fixed, each once"),
                 Arguments.of(
                         "colour: red\ningredient,grams\nwater,5\n",
-                        "b.txt:1: there is no key \"colour\"; the keys are name, method, bath, freezer, air, stored, own, target, total"),
+                        "b.txt:1: there is no key \"colour\"; the keys are name, style, diet, method, bath, freezer, air, serving, stored, own, target, total"),
                 Arguments.of(
                         "hello\ningredient,grams\nwater,5\n",
                         "b.txt:1: \"hello\" isn't a line of a head; write it as key: value, and leave a line empty before the table"),

@@ -7,11 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.print.MakeSheet;
 import coldwright.print.PaperSize;
 import coldwright.science.balance.Balanced;
-import coldwright.science.balance.BatchFix;
 import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.PlanSentences;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,7 +58,7 @@ class SuggestedDietTest {
 
     private static List<Cause> causes(BatchAnalysis all) {
         return List.of(Symptom.values()).stream()
-                .flatMap(symptom -> Diagnosis.of(all.situation(), symptom).stream())
+                .flatMap(symptom -> Diagnosis.of(all.state(), symptom).stream())
                 .toList();
     }
 
@@ -67,19 +68,17 @@ class SuggestedDietTest {
         BatchAnalysis all = recipe.reckoned();
         Mix was = all.mix();
         int fixes = 0;
-        for (Cause cause : causes(all)) {
-            for (BatchFix batchFix : cause.fixes()) {
-                Mix is = batchFix.after();
-                fixes++;
-                assertTrue(was.allergens().containsAll(is.allergens()), batchFix::toString);
-                assertTrue(is.saltPercent() <= MOST_SALT_PERCENT + ROUNDING, batchFix::toString);
-                assertTrue(
-                        is.alcoholPercent() * is.massG()
-                                <= was.alcoholPercent() * was.massG() + ROUNDING,
-                        batchFix::toString);
-            }
+        for (Plan plan : all.plans()) {
+            Mix is = plan.after().batch();
+            fixes++;
+            assertTrue(was.allergens().containsAll(is.allergens()), plan::toString);
+            assertTrue(is.saltPercent() <= MOST_SALT_PERCENT + ROUNDING, plan::toString);
+            assertTrue(
+                    is.alcoholPercent() * is.massG()
+                            <= was.alcoholPercent() * was.massG() + ROUNDING,
+                    plan::toString);
         }
-        assertTrue(fixes > 0, "some fixes are left to check");
+        assertTrue(fixes > 0, "some plans are left to check");
     }
 
     @ParameterizedTest
@@ -102,18 +101,12 @@ class SuggestedDietTest {
     }
 
     @Test
-    void theMixWithoutMilkOrEggSaysThatNoneIsSuggested() throws BatchFileException {
-        BatchAnalysis all = Recipe.OAT_AND_COCONUT.reckoned();
-        assertTrue(
-                causes(all).stream()
-                        .anyMatch(
-                                cause ->
-                                        cause.advice()
-                                                .contains("suggests only what is in it already")),
-                () -> causes(all).toString());
-        assertTrue(
-                causes(all).stream().anyMatch(cause -> cause.advice().contains("locust bean gum")),
-                () -> causes(all).toString());
+    void aPlanForTheMixWithoutMilkOrEggNamesNone() throws BatchFileException {
+        for (Plan plan : Recipe.OAT_AND_COCONUT.reckoned().plans()) {
+            String steps =
+                    PlanSentences.steps(plan).toString().replaceAll("coconut (milk|cream)", "");
+            assertFalse(steps.matches("(?s).*\\b(milk|cream|butter|egg|yolk)\\b.*"), steps);
+        }
     }
 
     @ParameterizedTest

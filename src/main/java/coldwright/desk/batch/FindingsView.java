@@ -6,7 +6,6 @@ import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.batch.search.FindingWithFixes;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -20,13 +19,14 @@ import javafx.util.Duration;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Findings in plain words, each with its fixes. */
+/** Findings in plain words, and up to three plans that resolve them. */
 final class FindingsView extends VBox {
-    /** Fixes are searched only when typing pauses, so that typing stays quick. */
+    /** Plans are made only when typing pauses, so that typing stays quick. */
     private static final Duration REST = Duration.millis(250);
 
     private final BatchesModel batches;
     private final Consumer<Recipe> taken;
+    private final VBox plans = new VBox();
     private final PauseTransition rest = new PauseTransition(REST);
     private BatchModel batch;
     private BatchAnalysis shown;
@@ -34,7 +34,7 @@ final class FindingsView extends VBox {
     /**
      * Shows findings.
      *
-     * @param taken receives the recipe as it was before a fix was applied
+     * @param taken receives the recipe as it was before a plan was taken
      */
     FindingsView(BatchesModel brew, Consumer<Recipe> taken) {
         this.batches = brew;
@@ -43,7 +43,7 @@ final class FindingsView extends VBox {
         rest.setOnFinished(event -> ask());
     }
 
-    /** Shows what to expect of a batch, and searches for fixes a moment later. */
+    /** Shows what to expect of a batch, and makes plans a moment later. */
     void show(BatchModel of, BatchAnalysis all) {
         if (all.equals(shown) && of.equals(batch)) {
             return;
@@ -51,20 +51,21 @@ final class FindingsView extends VBox {
         batch = of;
         shown = all;
         getChildren().clear();
+        InputFields.say(this, BatchSentences.judged(all), "brew-why");
         if (all.report().findings().isEmpty()) {
             getChildren().add(TextControls.label(BatchReport.NO_FINDINGS.shown(), "brew-finding"));
         }
-        all.report().findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
+        all.report().findings().forEach(one -> getChildren().add(findingBox(one)));
+        getChildren().add(plans);
+        plans.getChildren().clear();
         rest.playFromStart();
     }
 
-    private static Node[] findingNodes(Finding finding) {
+    private static Node findingBox(Finding finding) {
         List<String> told = BatchSentences.finding(finding);
-        return new Node[] {
-            TextControls.label(told.get(0), "brew-finding"),
-            TextControls.label(told.get(1), "brew-why"),
-            TextControls.label(Messages.of("batch.mend", told.get(2)), "brew-mend")
-        };
+        return new VBox(
+                TextControls.label(told.get(0), "brew-finding"),
+                TextControls.label(told.get(1), "brew-why"));
     }
 
     private void ask() {
@@ -73,7 +74,7 @@ final class FindingsView extends VBox {
         Recipe recipe = of.recipe().get();
         if (of.figuresAreOfNow() && !all.report().findings().isEmpty()) {
             batches.ask(
-                    () -> FindingWithFixes.of(recipe, all),
+                    () -> ProposedChange.of(all),
                     found -> {
                         if (all.equals(shown) && of.recipe().get().equals(recipe)) {
                             offer(found, recipe);
@@ -82,15 +83,21 @@ final class FindingsView extends VBox {
         }
     }
 
-    private void offer(List<FindingWithFixes> found, Recipe was) {
-        for (int i = 0; i < found.size(); i++) {
-            List<ProposedChange> offers = found.get(i).offers();
-            if (!offers.isEmpty()) {
-                VBox box = (VBox) getChildren().get(i);
-                box.getChildren().remove(2, box.getChildren().size());
-                offers.forEach(one -> box.getChildren().add(box(one, was)));
-            }
+    /** The plans, or what to do by hand where there is none. */
+    private void offer(List<ProposedChange> found, Recipe was) {
+        if (found.isEmpty()) {
+            shown.report()
+                    .findings()
+                    .forEach(
+                            one ->
+                                    InputFields.say(
+                                            plans,
+                                            BatchSentences.finding(one).get(2),
+                                            "brew-mend"));
+            return;
         }
+        InputFields.say(plans, Messages.of("batch.plans"), "brew-finding");
+        found.forEach(one -> plans.getChildren().add(box(one, was)));
     }
 
     private Node box(ProposedChange change, Recipe was) {

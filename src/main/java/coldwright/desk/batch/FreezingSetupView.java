@@ -56,6 +56,7 @@ final class FreezingSetupView extends VBox {
                         named("batch.bath.salt", SetupField.SALT, "g"));
         fields.get(SetupField.ICE).setPromptText(Messages.of("batch.bath.usual"));
         fields.get(SetupField.SALT).setPromptText(Messages.of("batch.bath.usual"));
+        fields.get(SetupField.SERVING).setPromptText(Messages.of("batch.bath.usual"));
         getChildren()
                 .addAll(
                         InputFields.heading("batch.means"),
@@ -63,7 +64,8 @@ final class FreezingSetupView extends VBox {
                         bath,
                         flow(
                                 named("batch.freezer", SetupField.FREEZER, "°C"),
-                                named("batch.air", SetupField.AIR, "%")),
+                                named("batch.air", SetupField.AIR, "%"),
+                                named("batch.serving-at", SetupField.SERVING, "°C")),
                         InputFields.heading("batch.store"),
                         flow(
                                 named(

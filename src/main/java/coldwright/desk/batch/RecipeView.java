@@ -2,6 +2,7 @@ package coldwright.desk.batch;
 
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeIntent;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchModel;
@@ -37,6 +38,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final CheckBox together = new CheckBox(Messages.of("batch.together"));
     private final Label state = TextControls.label("", "brew-fault");
     private final FreezingSetupView means = new FreezingSetupView(this::changed);
+    private final RecipeIntentView intent = new RecipeIntentView(this::changed);
     private final InvalidationListener listener = value -> refresh();
     private final TextArea notes = new TextArea();
     private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
@@ -85,6 +87,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         getChildren()
                 .addAll(
                         name,
+                        intent,
                         lines,
                         words,
                         scale,
@@ -135,6 +138,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
             InputFields.put(
                     servings, TypedAmount.number(Math.round(10 * grams / SERVING_G) / 10.0));
         }
+        intent.show(recipe.intent());
         means.show(recipe.setup());
         showing = false;
         boolean wrong = all.stream().anyMatch(line -> line.fault().isPresent());
@@ -162,6 +166,10 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         String before = was.notes().isEmpty() ? "" : was.notes() + "\n";
         Recipe now = was.of(all.subList(0, Math.min(all.size(), Recipe.MOST_LINES)));
         batch.change("", now.noting((before + paste.pasted().notes()).strip()));
+    }
+
+    private void changed(String place, RecipeIntent now) {
+        batch.change(place, batch.recipe().get().meant(now));
     }
 
     private void own(String ownName, String parts) {

@@ -10,6 +10,7 @@ import coldwright.desk.batch.search.TastingDiagnosis;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.diagnosis.Cause;
+import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.text.DisplayText;
 
@@ -17,7 +18,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 import java.util.ArrayList;
@@ -87,7 +87,7 @@ final class TastingView extends VBox {
         }
         BatchAnalysis all = batch.figures().get().orElseThrow();
         batches.ask(
-                () -> said.stream().map(one -> TastingDiagnosis.of(one, recipe, all)).toList(),
+                () -> said.stream().map(one -> TastingDiagnosis.of(one, all)).toList(),
                 found -> {
                     if (of.equals(batch) && said.equals(chosenSymptoms())) {
                         causes.getChildren().clear();
@@ -101,16 +101,23 @@ final class TastingView extends VBox {
         if (tastingDiagnosis.suspects().isEmpty()) {
             InputFields.say(causes, Messages.of("batch.tasted.nothing"), "brew-why");
         }
-        for (TastingDiagnosis.SuspectedCause suspectedCause : tastingDiagnosis.suspects()) {
-            causes.getChildren().add(causeNode(tastingDiagnosis, suspectedCause, was));
+        for (Cause cause : tastingDiagnosis.suspects()) {
+            causes.getChildren().add(causeNode(cause, was));
         }
+        for (ProposedChange change : tastingDiagnosis.offers()) {
+            causes.getChildren()
+                    .add(
+                            new ProposedChangeView(
+                                    batch,
+                                    was,
+                                    change,
+                                    next(tastingDiagnosis, change.recipe(), change.words())));
+        }
+        Diagnosis.byHand(tastingDiagnosis.symptom())
+                .ifPresent(one -> InputFields.say(causes, one.shown(), "brew-why"));
     }
 
-    private Node causeNode(
-            TastingDiagnosis tastingDiagnosis,
-            TastingDiagnosis.SuspectedCause suspectedCause,
-            Recipe was) {
-        Cause cause = suspectedCause.cause();
+    private Node causeNode(Cause cause, Recipe was) {
         VBox box =
                 new VBox(
                         TextControls.label(
@@ -122,20 +129,7 @@ final class TastingView extends VBox {
                         TextControls.label(
                                 DisplayText.sentence(Basis.labelled(cause.reason()).shown()),
                                 "brew-why"));
-        for (ProposedChange change : suspectedCause.offers()) {
-            box.getChildren()
-                    .add(
-                            new ProposedChangeView(
-                                    batch,
-                                    was,
-                                    change,
-                                    next(tastingDiagnosis, change.recipe(), change.words())));
-        }
-        if (suspectedCause.offers().isEmpty()) {
-            String remedy = cause.remedy().shown();
-            InputFields.say(box, DisplayText.sentence(remedy), "brew-mend");
-            box.getChildren().add(new HBox(next(tastingDiagnosis, was, remedy)));
-        }
+        InputFields.say(box, DisplayText.sentence(cause.remedy().shown()), "brew-mend");
         ProposedChangeView.belongsTo(box, batch, was);
         box.getStyleClass().add("brew-offer");
         return box;

@@ -123,11 +123,11 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
             double value = trait.of(here);
             double reached = 0;
             for (int i = 0; i < row.length; i++) {
-                row[i] *= trait.weight();
+                row[i] *= targets.get(k).weight();
                 reached += row[i] * shares[i];
             }
             rows[k] = row;
-            wanted[k] = reached + trait.weight() * (targets.get(k).value() - value);
+            wanted[k] = reached + targets.get(k).weight() * (targets.get(k).value() - value);
         }
         return squares.nearTo(shares, rows, wanted);
     }
@@ -155,7 +155,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         for (Target target : targets) {
             double reached = target.trait().of(mix);
             if (!(Math.abs(reached - target.value()) <= MET)) {
-                shortfalls.add(new Shortfall(target, reached));
+                shortfalls.add(new Shortfall(target, reached, lacks(target, reached)));
             }
         }
         List<Ingredient> atLimit = new ArrayList<>();
@@ -168,6 +168,22 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
             }
         }
         return new Balanced(mix, shortfalls, atLimit);
+    }
+
+    /**
+     * Whether no ingredient that may be used brings more of what is short, or less of what is over.
+     */
+    private boolean lacks(Target target, double reached) {
+        boolean isShort = reached < target.value();
+        return target.trait().isByMass()
+                && choices.stream()
+                        .filter(choice -> choice.mostG() > choice.leastG())
+                        .mapToDouble(
+                                choice ->
+                                        target.trait()
+                                                .of(Mix.of(Amount.grams(100, choice.ingredient()))))
+                        .noneMatch(
+                                value -> isShort ? value > target.value() : value < target.value());
     }
 
     private Mix mixOf(double[] shares) {

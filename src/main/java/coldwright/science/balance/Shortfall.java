@@ -8,8 +8,9 @@ import coldwright.words.Phrase;
  *
  * @param target the target
  * @param reached value of the nearest mix, in the trait's unit
+ * @param lacking whether no ingredient that may be used is a source of it
  */
-public record Shortfall(Target target, double reached) {
+public record Shortfall(Target target, double reached, boolean lacking) {
     /** {@return the difference from the target: value reached minus target, in the trait's unit} */
     public double missedBy() {
         return reached - target.value();
@@ -19,7 +20,7 @@ public record Shortfall(Target target, double reached) {
     public Phrase phrase() {
         return Phrase.of(
                 "science.balance",
-                missedBy() < 0 ? "short" : "over",
+                (missedBy() < 0 ? "short" : "over") + (lacking ? ".lacking" : ""),
                 target.trait().name(),
                 Rounded.hundredth(reached),
                 target.trait().unitName(),

@@ -4,7 +4,6 @@ import coldwright.science.Temperature;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
-import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Sweetness;
 import coldwright.words.Phrase;
 
@@ -170,23 +169,6 @@ public final class Trait {
                 1,
                 false,
                 mix -> mix.freezingCurve().icePercentAt(temperatureC));
-    }
-
-    /**
-     * The ice that a spoon meets at a temperature, which decides whether it is firm or soft.
-     *
-     * @param temperatureC the temperature, °C, −60 to 120
-     * @return the trait, in % of the water; a mix with less than 62 % water counts as having as
-     *     much less of it ({@link Firmness#spoonIcePercent})
-     */
-    public static Trait spoonIceAt(double temperatureC) {
-        Temperature.require("temperatureC", temperatureC);
-        return new Trait(
-                Phrase.of(AREA, "spoon-ice-at", temperatureC),
-                plain("%"),
-                1,
-                false,
-                mix -> Firmness.spoonIcePercent(mix, temperatureC));
     }
 
     /**

@@ -1,92 +1,137 @@
 package coldwright.science.diagnosis;
 
+import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.BatchState;
+import coldwright.science.plan.FaultSentences;
+import coldwright.science.plan.Faults;
+import coldwright.science.plan.FoundFault;
+import coldwright.words.Phrase;
+import coldwright.words.Words;
+
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 /**
  * Causes of a symptom, ranked.
  *
- * <p>Each suspect is measured on the batch and compared with the usual range. Its weight is the
- * number of steps beyond that range times the share that shows in the symptom. The measures are
- * computed; the usual ranges are sourced or marked; the steps and shares that rank unlike things
- * against each other are judgement. So treat the order as a hint and look at the figures.
+ * <p>Each cause is measured on the batch and compared with the usual range of its style. Its weight
+ * is the number of steps beyond that range times the share that shows in the symptom. The measures
+ * are computed; the usual ranges are sourced or marked; the steps and shares that rank unlike
+ * things against each other are judgement. So treat the order as a hint and look at the figures.
  *
  * <pre>{@code
- * Diagnosis.of(Situation.of(mix).servedAt(-12), Symptom.HARD).get(0).fixes();
+ * Diagnosis.of(Situation.of(mix).servedAt(-12), Symptom.HARD).get(0).why();
  * }</pre>
  */
 public final class Diagnosis {
-    /** Findings are reported from a quarter of a step on. */
-    private static final double WORTH_TELLING_STEPS = 0.25;
-
     private Diagnosis() {}
 
     /**
      * Ranks the causes of a symptom.
      *
      * @param situation the batch, its freezing and storage
-     * @param symptom what is wrong
      * @return the causes found, the likeliest first; empty if everything measured is as usual
      */
     public static List<Cause> of(Situation situation, Symptom symptom) {
-        return ranked(situation, new SuspectTable(situation).behindTasted(symptom));
+        return of(situation.state(), symptom);
     }
 
-    private static List<Cause> ranked(Situation situation, List<SuspectMeasure> suspects) {
+    /**
+     * As {@link #of(Situation, Symptom)}.
+     *
+     * @return the causes found, the likeliest first
+     */
+    public static List<Cause> of(BatchState state, Symptom symptom) {
         List<Cause> causes = new ArrayList<>();
         double all = 0;
-        for (SuspectMeasure suspectMeasure : suspects) {
-            if (suspectMeasure.steps(situation.mix()) > 0) {
-                Cause cause = suspectMeasure.cause(situation.mix());
+        for (Map.Entry<BatchFault, Double> suspect : symptom.causes().entrySet()) {
+            FoundFault found = Faults.measure(suspect.getKey(), state);
+            if (found.unweighted() > 0) {
+                Cause cause = cause(found, state, suspect.getValue() * found.unweighted());
                 causes.add(cause);
                 all += cause.steps();
             }
         }
-        double allSteps = all;
+        double steps = all;
         return causes.stream()
-                .map(cause -> cause.shareOf(allSteps))
+                .map(
+                        one ->
+                                new Cause(
+                                        one.kind(),
+                                        one.reason(),
+                                        one.steps(),
+                                        100 * one.steps() / steps,
+                                        one.remedy()))
                 .sorted(Comparator.comparingDouble(Cause::steps).reversed())
                 .toList();
     }
 
     /**
-     * Predicts symptoms before tasting: the first cause of each symptom that the figures suggest;
-     * of hard and too soft only the likelier one.
+     * Predicts symptoms before tasting.
      *
      * @param situation the batch, its freezing and storage
-     * @return the findings, the most certain first; empty for a batch without fault
+     * @return the findings, the gravest first; empty for a batch without fault
      */
     public static List<Finding> foresee(Situation situation) {
-        Map<Symptom, List<Cause>> all = new EnumMap<>(Symptom.class);
-        SuspectTable suspectTable = new SuspectTable(situation);
-        for (Symptom symptom : Symptom.values()) {
-            List<Cause> causes = ranked(situation, suspectTable.behind(symptom));
-            if (!causes.isEmpty() && causes.get(0).steps() >= WORTH_TELLING_STEPS) {
-                all.put(symptom, causes);
-            }
-        }
-        if (all.containsKey(Symptom.HARD) && all.containsKey(Symptom.TOO_SOFT)) {
-            boolean hard = steps(all.get(Symptom.HARD)) >= steps(all.get(Symptom.TOO_SOFT));
-            all.remove(hard ? Symptom.TOO_SOFT : Symptom.HARD);
-        }
-        Set<CauseKind> named = EnumSet.noneOf(CauseKind.class);
-        return all.keySet().stream()
-                .filter(symptom -> named.add(all.get(symptom).get(0).kind()))
-                .sorted(Comparator.comparingDouble(symptom -> -steps(all.get(symptom))))
-                .map(symptom -> finding(situation, symptom, all.get(symptom)))
+        return foresee(situation.state());
+    }
+
+    /**
+     * As {@link #foresee(Situation)}.
+     *
+     * @return the findings, the gravest first
+     */
+    public static List<Finding> foresee(BatchState state) {
+        return Faults.of(state).stream()
+                .map(
+                        found ->
+                                new Finding(
+                                        Symptom.of(found.fault()),
+                                        FaultSentences.what(found),
+                                        cause(found, state, found.steps())))
                 .toList();
     }
 
-    private static double steps(List<Cause> causes) {
-        return causes.get(0).steps();
+    /**
+     * The batch judged so that a symptom must become less: where no cause of it is beyond its
+     * range, the first one that a recipe can change must move by a step.
+     *
+     * @return the state to plan for
+     */
+    public static BatchState eased(BatchState state, Symptom symptom) {
+        boolean told =
+                Faults.of(state).stream()
+                        .anyMatch(found -> symptom.causes().containsKey(found.fault()));
+        return told
+                ? state
+                : symptom.causes().keySet().stream()
+                        .filter(BatchFault::inRecipe)
+                        .max(Comparator.comparingDouble(symptom.causes()::get))
+                        .map(fault -> fault.eased(state))
+                        .orElse(state);
     }
 
-    private static Finding finding(Situation situation, Symptom symptom, List<Cause> causes) {
-        return new Finding(symptom, ExpectedFindings.of(situation, symptom, causes), causes.get(0));
+    /**
+     * Faults of making that may be behind a symptom too, which no figure shows.
+     *
+     * @return a sentence; empty if there is none
+     */
+    public static Optional<Phrase> byHand(Symptom symptom) {
+        String key = "by-hand." + symptom.name();
+        return Words.of("science.plan").has(key)
+                ? Optional.of(Phrase.of("science.plan", key))
+                : Optional.empty();
+    }
+
+    private static Cause cause(FoundFault found, BatchState state, double steps) {
+        return new Cause(
+                found.fault(),
+                FaultSentences.why(found, state),
+                steps,
+                100,
+                FaultSentences.advice(found, state));
     }
 }

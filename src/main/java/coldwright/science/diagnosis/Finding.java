@@ -1,19 +1,16 @@
 package coldwright.science.diagnosis;
 
-import coldwright.science.balance.BatchFix;
 import coldwright.words.Phrase;
 
-import java.util.List;
-
 /**
- * A symptom to expect of a batch, with its causes.
+ * A symptom to expect of a batch, with its cause.
  *
  * @param symptom the symptom
- * @param expected the causes, and what to expect
- * @param cause the likeliest of the causes
+ * @param expected the cause, and what to expect
+ * @param cause the cause
  */
 public record Finding(Symptom symptom, Phrase expected, Cause cause) {
-    /** The causes, and what to expect. */
+    /** The cause, and what to expect. */
     public String what() {
         return expected.english();
     }
@@ -23,14 +20,9 @@ public record Finding(Symptom symptom, Phrase expected, Cause cause) {
         return cause.why();
     }
 
-    /** {@return the fix in words, with the new figure where changing an amount fixes it} */
+    /** {@return what to do by hand} */
     public String mend() {
         return cause.advice();
-    }
-
-    /** {@return changes to the batch that fix its cause, the smallest first; may be empty} */
-    public List<BatchFix> fixes() {
-        return cause.fixes();
     }
 
     @Override

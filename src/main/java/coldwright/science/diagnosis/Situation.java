@@ -3,7 +3,16 @@ package coldwright.science.diagnosis;
 import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.science.crystal.Method;
+import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Frozen;
+import coldwright.science.plan.Making;
+import coldwright.science.style.DietRules;
+import coldwright.science.style.Pieces;
+import coldwright.science.style.Style;
+import coldwright.science.style.StyleGuess;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -61,6 +70,17 @@ public record Situation(
      */
     public static Situation of(Mix mix) {
         return new Situation(mix, Temperature.HOME_FREEZER_C, SERVING_C, 0, Optional.empty());
+    }
+
+    /** The batch as it is judged: in the style that it probably has. */
+    BatchState state() {
+        Pieces pieces = Pieces.of(mix);
+        Style style = StyleGuess.of("", pieces.mix(), Method.MACHINE);
+        Making making = new Making(Method.MACHINE, 0, 0, overrunPercent, servingC, true);
+        boolean freezes =
+                pieces.mix().freezingCurve().icePercentAt(coldC) >= Stage.SOFT_SERVE.icePercent();
+        Frozen frozen = new Frozen(freezes, coldC, 0, 0, crystalUm, crystalUm, steadyUm);
+        return BatchState.of(mix, style, DietRules.AS_IT_IS, making, frozen);
     }
 
     /**

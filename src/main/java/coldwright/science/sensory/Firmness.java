@@ -35,7 +35,7 @@ public enum Firmness implements Worded {
     public static final double SCOOPABLE_MOST_ICE_PERCENT = 75;
 
     /** Water of an ordinary ice cream, % by mass (common practice, no source). */
-    private static final double ORDINARY_WATER_PERCENT = 62;
+    public static final double ORDINARY_WATER_PERCENT = 62;
 
     /** Below this temperature the class is one firmer, °C; by judgement. */
     public static final double STIFF_SYRUP_C = -20;
@@ -64,8 +64,20 @@ public enum Firmness implements Worded {
      * @param temperatureC temperature, °C, −60 to 120
      */
     public static double spoonIcePercent(Mix mix, double temperatureC) {
+        return spoonIcePercent(mix, mix.freezingCurve(), temperatureC);
+    }
+
+    /**
+     * As {@link #spoonIcePercent(Mix, double)}, with the curve of the mix at hand.
+     *
+     * @param mix the mix
+     * @param curve its freezing curve
+     * @param temperatureC temperature, °C, −60 to 120
+     * @return % of the water
+     */
+    public static double spoonIcePercent(Mix mix, FreezingCurve curve, double temperatureC) {
         double part = Math.min(1, mix.waterPercent() / ORDINARY_WATER_PERCENT);
-        return part * mix.freezingCurve().icePercentAt(temperatureC);
+        return part * curve.icePercentAt(temperatureC);
     }
 
     /**

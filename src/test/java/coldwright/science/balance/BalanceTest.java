@@ -1,6 +1,9 @@
 package coldwright.science.balance;
 
 import static coldwright.science.mix.Shelf.*;
+import static coldwright.science.mix.Shelf.HEAVY_CREAM;
+import static coldwright.science.mix.Shelf.SUCROSE;
+import static coldwright.science.mix.Shelf.WATER;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,6 +11,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.List;
 
 class BalanceTest {
     private static final double MET = Balance.MET;
@@ -59,5 +65,27 @@ class BalanceTest {
         assertEquals(
                 "the ingredients may weigh 0 to 300 g together, but the total is 1000 g. Widen a bound or change the total.",
                 assertThrows(IllegalArgumentException.class, narrow::solve).getMessage());
+    }
+
+    /** A target that must be met comes before those that are preferred. */
+    @Test
+    void aMustComesBeforeWhatIsPreferred() {
+        Balance balance =
+                Balance.of(1000)
+                        .using(HEAVY_CREAM, WATER, SUCROSE)
+                        .aiming(11, Trait.MILK_SOLIDS_NOT_FAT)
+                        .aiming(15, Trait.SUCROSE);
+        List<Target> all = new ArrayList<>(balance.targets());
+        all.add(new Target(Trait.FAT, 10, true));
+        Balanced found = new Balance(1000, balance.choices(), all).solve();
+        assertEquals(10, found.mix().fatPercent(), 0.01);
+        Shortfall lacking =
+                found.shortfalls().stream()
+                        .filter(one -> one.target().trait() == Trait.MILK_SOLIDS_NOT_FAT)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(lacking.lacking());
+        assertTrue(
+                lacking.toString().endsWith("because none of the ingredients is a source of it"));
     }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.science.balance.Wish;
+import coldwright.science.Band;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.AntiFreezingPower;
 import coldwright.science.mix.Component;
@@ -58,7 +58,7 @@ class SensoryTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {-8, -12, -18, -24})
-    void aWishAndTheFirmnessCallTheSameScoopable(double temperatureC) {
+    void theRangeAndTheFirmnessCallTheSameScoopable(double temperatureC) {
         int scoopable = 0;
         for (double dry = 0; dry <= 40; dry += 10) {
             Mix base =
@@ -68,8 +68,10 @@ class SensoryTest {
             for (double gram = 4; gram < 60; gram += 1) {
                 Mix mix = base.with(Amount.grams(gram, Shelf.GLUCOSE));
                 boolean firmness = Firmness.of(mix, temperatureC) == Firmness.SCOOPABLE;
-                assertEquals(
-                        firmness, Wish.scoopableAt(temperatureC).grantedBy(mix), mix::toString);
+                double ice = Firmness.spoonIcePercent(mix, temperatureC);
+                Band scoops = Firmness.scoopablePercentAt(temperatureC);
+                boolean within = ice > scoops.low() && ice <= scoops.high();
+                assertEquals(firmness, within, mix::toString);
                 scoopable += firmness ? 1 : 0;
             }
         }

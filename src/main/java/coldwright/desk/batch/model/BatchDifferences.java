@@ -6,6 +6,7 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
+import coldwright.batch.Typed;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.text.DisplayText;
@@ -92,6 +93,8 @@ public final class BatchDifferences {
         if (old.method() != setup.method()) {
             words.add(Messages.of("batch.differs.method", method(old), method(setup)));
         }
+        said("style", was.intent().style(), is.intent().style()).ifPresent(words::add);
+        said("diet", was.intent().diet(), is.intent().diet()).ifPresent(words::add);
         for (SetupField field : SetupField.values()) {
             String from = old.text(field);
             String to = setup.text(field);
@@ -101,6 +104,16 @@ public final class BatchDifferences {
             }
         }
         return words;
+    }
+
+    private static Optional<String> said(String key, Typed<?> was, Typed<?> is) {
+        return was.text().equals(is.text())
+                ? Optional.empty()
+                : Optional.of(Messages.of("batch.differs." + key, stated(was), stated(is)));
+    }
+
+    private static String stated(Typed<?> field) {
+        return field.isBlank() ? Messages.of("batch.differs.unstated") : field.text().strip();
     }
 
     private static String method(FreezingSetup freezingSetup) {
@@ -114,7 +127,7 @@ public final class BatchDifferences {
         }
         return switch (field) {
             case DAYS, SWING, WARM, WARM_FOR -> Messages.of("batch.differs.unsaid");
-            case FREEZER, AIR, ICE, SALT -> Messages.of("batch.differs.unstated");
+            case FREEZER, AIR, SERVING, ICE, SALT -> Messages.of("batch.differs.unstated");
         };
     }
 

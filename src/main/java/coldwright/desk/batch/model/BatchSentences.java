@@ -4,9 +4,7 @@ import coldwright.batch.Basis;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Fact;
-import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
-import coldwright.science.Band;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Allergen;
 import coldwright.text.DisplayText;
@@ -80,16 +78,7 @@ public final class BatchSentences {
 
     /** When its crystals are tasted: after one night, or after its recipe's storage time. */
     public static String when(BatchReport report) {
-        return when(report.find(KEPT).isPresent());
-    }
-
-    /** When a recipe's crystals are tasted. */
-    public static String when(Recipe recipe) {
-        return when(recipe.stored().isPresent());
-    }
-
-    private static String when(boolean kept) {
-        return Messages.of(kept ? "batch.when.kept" : "batch.when.night");
+        return Messages.of(report.find(KEPT).isPresent() ? "batch.when.kept" : "batch.when.night");
     }
 
     /**
@@ -99,6 +88,11 @@ public final class BatchSentences {
         return report.sentences(STARTS, SERVED, SWEET, "minutes_to_soft_serve", "verdict").stream()
                 .map(DisplayText::sentence)
                 .toList();
+    }
+
+    /** The style and the diet that a batch is judged by, and its pieces, in a sentence. */
+    public static String judged(BatchAnalysis all) {
+        return all.judged().stream().map(BatchSentences::sentence).collect(Collectors.joining(" "));
     }
 
     /** A finding in sentences: what to expect, why, and its fix. */
@@ -133,11 +127,6 @@ public final class BatchSentences {
     /** A time in minutes or hours, such as {@code 14 min}. */
     public static String minutes(double minutes) {
         return BatchReport.time(minutes).shown();
-    }
-
-    /** Crystal size with its range. */
-    public static String size(Band um) {
-        return BatchReport.size(um).shown();
     }
 
     /** A caption for a tile: name and share of a component. */

@@ -4,39 +4,46 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
-import coldwright.desk.batch.model.BatchDifferences;
+import coldwright.batch.SetupField;
+import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
-import coldwright.science.balance.BatchFix;
-import coldwright.science.balance.SmallestChange;
-import coldwright.science.balance.SuggestionLimits;
-import coldwright.science.balance.Trait;
-import coldwright.science.balance.Wish;
-import coldwright.science.diagnosis.Situation;
+import coldwright.science.Band;
+import coldwright.science.crystal.Texture;
 import coldwright.science.mix.Allergen;
-import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
-import coldwright.science.mix.Shelf;
+import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Faults;
+import coldwright.science.plan.FoundFault;
+import coldwright.science.plan.Plan;
+import coldwright.science.plan.PlanSentences;
+import coldwright.science.sensory.Firmness;
+import coldwright.science.style.Quantity;
 import coldwright.text.DisplayText;
+import coldwright.words.Phrase;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** A goal for a batch, and the search for the smallest change that reaches it. */
+/** A goal for a batch, and the search for the smallest plan that reaches it. */
 public enum BatchGoal {
     /** Scoopable straight from the freezer. */
-    SCOOPABLE,
+    SCOOPABLE(BatchFault.MUCH_ICE, BatchFault.LITTLE_ICE),
     /** Soft-serve within some minutes. */
     READY,
-    /** Crystals too small to be felt after one night. */
-    SMOOTH,
+    /** Crystals too small to be felt. */
+    SMOOTH(BatchFault.COARSE_CRYSTALS, BatchFault.STORAGE),
     /** Less sweet, with the same ice. */
-    LESS_SWEET,
+    LESS_SWEET(BatchFault.MUCH_SWEETNESS),
     /** No egg, as firm as before. */
-    NO_EGG,
+    NO_EGG(BatchFault.OFF_DIET),
     /** No alcohol, as firm as before. */
-    NO_ALCOHOL,
+    NO_ALCOHOL(BatchFault.OFF_DIET),
     /** Less fat. */
-    LESS_FAT;
+    LESS_FAT(BatchFault.MUCH_FAT);
 
     /**
      * The result of a search.
@@ -51,20 +58,16 @@ public enum BatchGoal {
         }
     }
 
-    private static final int OFFERS = 3;
     private static final double LESS = 0.85;
 
-    /** Common kitchen ingredients; the search leaves out those that a batch must not contain. */
-    private static final List<Ingredient> AT_HAND =
-            List.of(
-                    Shelf.WATER,
-                    Shelf.SUCROSE,
-                    Shelf.GLUCOSE,
-                    Shelf.GLUCOSE_SYRUP_POWDER,
-                    Shelf.MALTODEXTRIN,
-                    Shelf.WHOLE_MILK,
-                    Shelf.SKIM_MILK_POWDER,
-                    Shelf.HEAVY_CREAM);
+    /** How near the ice must stay where a goal asks for the same softness, % of the water. */
+    private static final double SAME_ICE = 0.5;
+
+    private final Set<BatchFault> missed = EnumSet.noneOf(BatchFault.class);
+
+    BatchGoal(BatchFault... missed) {
+        this.missed.addAll(List.of(missed));
+    }
 
     /**
      * Whether the goal makes sense for a batch.
@@ -98,81 +101,89 @@ public enum BatchGoal {
     }
 
     /**
-     * Searches for changes that reach the goal.
+     * Searches for plans that reach the goal.
      *
      * @param minutes time limit for {@link #READY}
-     * @return the smallest changes, or why there are none
+     * @return the plans, or why there are none
      */
     public GoalResult of(Recipe recipe, double minutes) {
         try {
-            BatchPreview batchPreview = BatchPreview.of(recipe);
-            String wish = words(recipe.freezerC(), minutes);
-            return switch (this) {
-                case READY ->
-                        FasterFreezeSearch.of(recipe, BatchAnalysis.of(recipe), wish, minutes);
-                case SMOOTH -> SmootherSearch.of(recipe, BatchAnalysis.of(recipe), wish);
-                case LESS_SWEET -> SweetnessSearch.less(recipe, batchPreview, wish, LESS);
-                default -> offered(recipe, batchPreview, wish);
-            };
+            String goal = words(recipe.freezerC(), minutes);
+            Recipe asked = asked(recipe);
+            BatchAnalysis all = BatchAnalysis.of(asked);
+            return this == READY
+                    ? FasterFreezeSearch.of(recipe, all, goal, minutes)
+                    : planned(goal, asked, asked(all.state()));
         } catch (BatchFileException | IllegalArgumentException e) {
             return new GoalResult(name(), DisplayText.sentence(e.getMessage()), List.of());
         }
     }
 
-    private GoalResult offered(Recipe recipe, BatchPreview batchPreview, String words) {
-        Mix mix = batchPreview.mix();
-        Wish wish =
-                switch (this) {
-                    case SCOOPABLE -> Wish.scoopableAt(batchPreview.batch().freezerC());
-                    case NO_EGG ->
-                            Wish.without(
-                                    words,
-                                    mix,
-                                    Trait.iceAt(Situation.SERVING_C),
-                                    one -> one.allergens().contains(Allergen.EGG));
-                    case NO_ALCOHOL -> Wish.noAlcohol(mix, Situation.SERVING_C);
-                    case LESS_FAT ->
-                            Wish.within(words, Trait.TOTAL_FAT, 0, LESS * mix.fatPercent());
-                    case READY, SMOOTH, LESS_SWEET -> throw new AssertionError(this);
-                };
-        List<BatchFix> mends = SmallestChange.smallest(OFFERS, mix, wish, AT_HAND);
-        if (mends.isEmpty()) {
-            return new GoalResult(
-                    words,
-                    Messages.of(
-                            "batch.wish.cannot",
-                            wish.trait().name().shown(),
-                            DisplayText.decimals(1, wish.trait().of(mix)),
-                            DisplayText.decimals(1, wish.least()),
-                            DisplayText.decimals(1, wish.most()),
-                            wish.trait().unitName().shown(),
-                            DisplayText.decimals(1, SuggestionLimits.MOST_SALT_PERCENT)),
-                    List.of());
-        }
-        if (mends.get(0).changes().isEmpty()) {
-            return new GoalResult(words, Messages.of("batch.wish.already"), List.of());
-        }
-        return new GoalResult(
-                words, "", mends.stream().map(batchFix -> offer(recipe, batchFix)).toList());
+    /** The recipe as the goal has it: served from the freezer, or under another diet. */
+    private Recipe asked(Recipe recipe) {
+        String diet = recipe.intent().diet().text().strip();
+        String more = diet.isEmpty() ? "" : diet + ", ";
+        return switch (this) {
+            case SCOOPABLE ->
+                    recipe.by(
+                            recipe.setup()
+                                    .with(
+                                            SetupField.SERVING,
+                                            TypedAmount.number(recipe.freezerC())));
+            case NO_EGG -> recipe.meant(recipe.intent().withDiet(more + "no egg"));
+            case NO_ALCOHOL -> recipe.meant(recipe.intent().withDiet(more + "no alcohol"));
+            default -> recipe;
+        };
     }
 
-    /** A fix as a proposed change, with its side effects. */
-    static ProposedChange offer(Recipe recipe, BatchFix batchFix) {
-        return offer(
-                recipe,
-                DisplayText.sentence(batchFix.phrase().shown()),
-                recipe.changed(batchFix.changes()));
+    /** The batch with the range that the goal asks for. */
+    private BatchState asked(BatchState state) {
+        double ice = state.of(Quantity.ICE);
+        return switch (this) {
+            case SCOOPABLE -> {
+                Band scoops = Firmness.scoopablePercentAt(state.making().servingC());
+                yield state.wanting(Quantity.ICE, scoops.low(), scoops.high());
+            }
+            case LESS_SWEET -> {
+                double most = LESS * state.of(Quantity.SWEETNESS);
+                yield state.wanting(Quantity.SWEETNESS, 0, most)
+                        .wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
+            }
+            case NO_EGG, NO_ALCOHOL -> state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
+            case SMOOTH -> {
+                double told = FoundFault.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
+                yield state.wanting(Quantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);
+            }
+            case LESS_FAT -> state.wanting(Quantity.FAT, 0, LESS * state.of(Quantity.FAT));
+            default -> state;
+        };
     }
 
-    static ProposedChange offer(Recipe was, String words, Recipe is) {
-        try {
-            return new ProposedChange(
-                    words,
-                    BatchDifferences.between(
-                            BatchPreview.of(was).report(), BatchPreview.of(is).report()),
-                    is);
-        } catch (BatchFileException e) {
-            return new ProposedChange(words, List.of(), is);
+    private GoalResult planned(String goal, Recipe recipe, BatchState state) {
+        boolean reached =
+                Faults.of(state).stream().noneMatch(found -> missed.contains(found.fault()));
+        if (reached && this != LESS_SWEET && this != LESS_FAT) {
+            return new GoalResult(goal, Messages.of("batch.wish.already"), List.of());
         }
+        List<Plan> plans = ProposedChange.plans(recipe, state);
+        List<Plan> reaching =
+                plans.stream()
+                        .filter(
+                                plan ->
+                                        plan.left().stream()
+                                                .noneMatch(
+                                                        left ->
+                                                                missed.contains(
+                                                                        left.fault().fault())))
+                        .toList();
+        String why =
+                reaching.isEmpty() && !plans.isEmpty()
+                        ? Messages.of(
+                                "batch.wish.cannot",
+                                PlanSentences.left(plans.get(0)).stream()
+                                        .map(Phrase::shown)
+                                        .collect(Collectors.joining("; ")))
+                        : "";
+        return new GoalResult(goal, why, ProposedChange.of(recipe, reaching));
     }
 }

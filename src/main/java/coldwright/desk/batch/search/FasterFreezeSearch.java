@@ -2,6 +2,7 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.SetupField;
@@ -107,7 +108,11 @@ final class FasterFreezeSearch {
                         "batch.wish.ready-by",
                         String.join("; ", BatchDifferences.between(was, is)),
                         BatchSentences.minutes(minutesOf(is)));
-        return BatchGoal.offer(was, words, is);
+        return new ProposedChange(
+                words,
+                BatchDifferences.between(
+                        BatchPreview.of(was).report(), BatchPreview.of(is).report()),
+                is);
     }
 
     private static double minutesOf(Recipe recipe) throws BatchFileException {

@@ -1,58 +1,40 @@
 package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
-import coldwright.science.balance.BatchFix;
 import coldwright.science.diagnosis.Cause;
-import coldwright.science.diagnosis.CauseKind;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Possible causes of a fault found in tasting.
+ * Possible causes of a fault found in tasting, and plans against it.
  *
  * @param symptom the fault
  * @param suspects the causes, the likeliest first; empty if all figures are as usual
+ * @param offers plans that move the likeliest cause, and leave no other fault
  */
-public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
-    private static final int MOST_OFFERS = 2;
-
+public record TastingDiagnosis(Symptom symptom, List<Cause> suspects, List<ProposedChange> offers) {
     public TastingDiagnosis {
         suspects = List.copyOf(suspects);
+        offers = List.copyOf(offers);
     }
 
     /**
-     * One cause with its fixes.
+     * Searches for the causes, under the same conditions as the batch's findings. What was tasted
+     * counts more than what is usual: the likeliest cause is moved even inside its range.
      *
-     * @param cause the cause, its computed share and its reason
-     * @param offers changes to the batch that fix it, the smallest first; may be empty
+     * @param symptom the fault
+     * @param all the batch's analysis
      */
-    public record SuspectedCause(Cause cause, List<ProposedChange> offers) {
-        public SuspectedCause {
-            offers = List.copyOf(offers);
-        }
-    }
-
-    /** Searches for the causes, under the same conditions as the batch's findings. */
-    public static TastingDiagnosis of(Symptom symptom, Recipe recipe, BatchAnalysis all) {
-        List<SuspectedCause> suspects = new ArrayList<>();
-        for (Cause cause : Diagnosis.of(all.situation(), symptom)) {
-            List<ProposedChange> offers = new ArrayList<>();
-            if (cause.kind() == CauseKind.STORAGE) {
-                offers.add(SmootherSearch.steady(recipe));
-            }
-            for (BatchFix batchFix : cause.fixes()) {
-                if (!batchFix.changes().isEmpty() && offers.size() < MOST_OFFERS) {
-                    offers.add(BatchGoal.offer(recipe, batchFix));
-                }
-            }
-            suspects.add(new SuspectedCause(cause, offers));
-        }
-        return new TastingDiagnosis(symptom, suspects);
+    public static TastingDiagnosis of(Symptom symptom, BatchAnalysis all) {
+        return new TastingDiagnosis(
+                symptom,
+                Diagnosis.of(all.state(), symptom),
+                ProposedChange.of(
+                        all.batch(),
+                        ProposedChange.plans(all.batch(), Diagnosis.eased(all.state(), symptom))));
     }
 
     /** A symptom in a cook's words, such as {@code icy}. */

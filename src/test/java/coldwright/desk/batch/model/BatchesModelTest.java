@@ -30,10 +30,7 @@ class BatchesModelTest {
         Recipe recipe = first.recipe().get();
         BatchAnalysis all = first.figures().get().orElseThrow();
         ProposedChange mend =
-                TastingDiagnosis.of(Symptom.ICY, recipe, all).suspects().stream()
-                        .flatMap(one -> one.offers().stream())
-                        .findFirst()
-                        .orElseThrow();
+                TastingDiagnosis.of(Symptom.ICY, all).offers().stream().findFirst().orElseThrow();
 
         BatchModel second = brew.next(first, mend.recipe(), "against “icy”");
 
@@ -49,12 +46,9 @@ class BatchesModelTest {
     void theSharesOfAllCausesMakeTheWhole(Symptom symptom) {
         BatchModel batch = brew.startBatch("x");
         TastingDiagnosis tastingDiagnosis =
-                TastingDiagnosis.of(
-                        symptom, batch.recipe().get(), batch.figures().get().orElseThrow());
+                TastingDiagnosis.of(symptom, batch.figures().get().orElseThrow());
         double sum =
-                tastingDiagnosis.suspects().stream()
-                        .mapToDouble(one -> one.cause().sharePercent())
-                        .sum();
+                tastingDiagnosis.suspects().stream().mapToDouble(one -> one.sharePercent()).sum();
 
         assertTrue(
                 tastingDiagnosis.suspects().isEmpty() || Math.abs(sum - 100) < ROUNDED_PERCENT,

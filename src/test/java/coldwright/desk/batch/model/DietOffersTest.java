@@ -10,7 +10,6 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
-import coldwright.desk.batch.search.FindingWithFixes;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.TastingDiagnosis;
 import coldwright.science.diagnosis.Symptom;
@@ -85,11 +84,9 @@ class DietOffersTest {
         boolean both = batch == Batch.OAT_AND_COCONUT || batch == Batch.CUSTARD;
         for (Recipe recipe : both ? List.of(batch.recipe, tub) : List.of(tub)) {
             BatchAnalysis all = of(recipe);
-            FindingWithFixes.of(recipe, all).forEach(one -> offers.addAll(one.offers()));
+            offers.addAll(ProposedChange.of(all));
             for (Symptom symptom : Symptom.values()) {
-                TastingDiagnosis.of(symptom, recipe, all)
-                        .suspects()
-                        .forEach(one -> offers.addAll(one.offers()));
+                offers.addAll(TastingDiagnosis.of(symptom, all).offers());
             }
             for (BatchGoal wish : BatchGoal.values()) {
                 offers.addAll(wish.of(recipe, 30).offers());

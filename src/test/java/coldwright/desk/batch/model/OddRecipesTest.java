@@ -1,6 +1,5 @@
 package coldwright.desk.batch.model;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
@@ -11,7 +10,7 @@ import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
 import coldwright.desk.batch.search.BatchGoal.GoalResult;
-import coldwright.desk.batch.search.FindingWithFixes;
+import coldwright.desk.batch.search.ProposedChange;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Ingredient;
@@ -46,10 +45,12 @@ class OddRecipesTest {
         String all = which + "\n" + recipe;
         try {
             BatchAnalysis now = BatchAnalysis.of(recipe);
-            assertEquals(
-                    now.report().findings().size(), FindingWithFixes.of(recipe, now).size(), all);
+            for (ProposedChange change : ProposedChange.of(now)) {
+                assertFalse(change.words().contains("not a number"), all + change);
+                BatchAnalysis.of(change.recipe());
+            }
             for (Symptom symptom : Symptom.values()) {
-                Diagnosis.of(now.situation(), symptom)
+                Diagnosis.of(now.state(), symptom)
                         .forEach(cause -> assertFalse(cause.why().contains("not a number"), all));
             }
             for (BatchGoal wish : BatchGoal.values()) {

@@ -13,10 +13,10 @@ import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
 import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.science.balance.Trait;
-import coldwright.science.diagnosis.CauseKind;
+import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
-import coldwright.text.DisplayText;
+import coldwright.science.plan.BatchFault;
 
 import org.junit.jupiter.api.Test;
 
@@ -76,8 +76,10 @@ class BatchGoalTest {
         BatchAnalysis was = of(SORBET);
         BatchAnalysis is = of(first(BatchGoal.LESS_SWEET.of(SORBET, 40)));
 
-        assertEquals(0.85 * Trait.SWEETNESS.of(was.mix()), Trait.SWEETNESS.of(is.mix()), ROUNDED);
-        assertEquals(was.curve().icePercentAt(-12), is.curve().icePercentAt(-12), 3 * ROUNDED);
+        double wanted = 0.85 * Trait.SWEETNESS.of(was.mix());
+        double sweet = Trait.SWEETNESS.of(is.mix());
+        assertTrue(sweet <= wanted + ROUNDED && sweet >= wanted - WITHIN, "sweet " + sweet);
+        assertEquals(was.curve().icePercentAt(-12), is.curve().icePercentAt(-12), WITHIN + ROUNDED);
     }
 
     @Test
@@ -128,42 +130,30 @@ class BatchGoalTest {
         assertTrue(tastedUm(steady) < 50);
         GoalResult answer = BatchGoal.SMOOTH.of(bag, 40);
 
-        assertTrue(answer.text().contains("stored as you say"), answer.text());
+        assertTrue(answer.text().isEmpty(), answer.text());
         assertTrue(
                 answer.offers().stream()
-                        .anyMatch(proposedChange -> proposedChange.recipe().equals(steady)),
+                        .anyMatch(change -> change.recipe().setup().equals(steady.setup())),
                 answer::toString);
     }
 
     @Test
     void keptBadlyItsFindingAndItsTastingOfferASteadyFreezer() throws BatchFileException {
-        Recipe bag = storedBadly();
-        Recipe steady = bag.by(bag.setup().steady());
-        BatchAnalysis all = of(bag);
-        FindingWithFixes first =
-                FindingWithFixes.of(bag, all).stream()
-                        .filter(one -> one.finding().symptom() == Symptom.ICY)
+        BatchAnalysis all = of(storedBadly());
+        Recipe steady = storedBadly().by(storedBadly().setup().steady());
+        Finding first =
+                all.report().findings().stream()
+                        .filter(one -> one.symptom() == Symptom.ICY)
                         .findFirst()
                         .orElseThrow();
-        assertTrue(first.finding().cause().kind() == CauseKind.STORAGE, first::toString);
-        String um = DisplayText.decimals(0, tastedUm(steady)) + " µm";
-        assertTrue(first.finding().mend().contains(um), first::toString);
-        assertEquals(steady, first.offers().get(0).recipe());
-        assertEquals(
-                1,
-                FindingWithFixes.of(bag, all).stream()
-                        .flatMap(one -> one.offers().stream())
-                        .filter(offer -> offer.recipe().equals(steady))
-                        .count(),
-                "a steady freezer is offered once");
-
-        TastingDiagnosis.SuspectedCause cause =
-                TastingDiagnosis.of(Symptom.ICY, bag, all).suspects().get(0);
-        assertTrue(cause.cause().kind() == CauseKind.STORAGE, cause::toString);
-        assertEquals(steady, cause.offers().get(0).recipe());
+        assertEquals(BatchFault.STORAGE, first.cause().kind());
+        assertEquals(steady.setup(), ProposedChange.of(all).get(0).recipe().setup());
+        TastingDiagnosis tasted = TastingDiagnosis.of(Symptom.ICY, all);
+        assertEquals(BatchFault.STORAGE, tasted.suspects().get(0).kind());
+        assertEquals(steady.setup(), tasted.offers().get(0).recipe().setup());
         assertTrue(
-                TastingDiagnosis.of(Symptom.ICY, steady, of(steady)).suspects().stream()
-                        .noneMatch(one -> one.cause().kind() == CauseKind.STORAGE));
+                TastingDiagnosis.of(Symptom.ICY, of(steady)).suspects().stream()
+                        .noneMatch(one -> one.kind() == BatchFault.STORAGE));
     }
 
     private static double tastedUm(Recipe recipe) throws BatchFileException {
@@ -171,22 +161,15 @@ class BatchGoalTest {
     }
 
     @Test
-    void eachFindingSaysWhatCanBeTakenAgainstIt() throws BatchFileException {
-        BatchAnalysis all = of(CUSTARD.by(CUSTARD.setup().by(Recipe.Method.TUB)));
+    void thePlansOfABatchSayWhatBecomesOfItsCrystals() throws BatchFileException {
         Recipe tub = CUSTARD.by(CUSTARD.setup().by(Recipe.Method.TUB));
-        List<FindingWithFixes> found = FindingWithFixes.of(tub, all);
-
-        assertEquals(
-                all.report().findings(), found.stream().map(FindingWithFixes::finding).toList());
-        FindingWithFixes icy =
-                found.stream()
-                        .filter(one -> one.finding().symptom() == Symptom.ICY)
-                        .findFirst()
-                        .orElseThrow();
-        Recipe mended = icy.offers().get(0).recipe();
-        assertTrue(tastedUm(mended) < tastedUm(tub));
-        String um = DisplayText.decimals(0, tastedUm(mended)) + " µm";
-        assertTrue(icy.offers().get(0).words().contains("→ crystals of " + um), icy::toString);
+        List<ProposedChange> plans = ProposedChange.of(of(tub));
+        assertFalse(plans.isEmpty());
+        for (ProposedChange plan : plans) {
+            assertTrue(tastedUm(plan.recipe()) <= 50, plan::toString);
+            assertEquals(List.of(), of(plan.recipe()).report().findings(), plan::toString);
+            assertTrue(plan.besides().stream().anyMatch(one -> one.contains("µm")), plan::toString);
+        }
     }
 
     @Test

@@ -1,0 +1,79 @@
+package coldwright.desk.batch;
+
+import coldwright.batch.RecipeIntent;
+import coldwright.desk.messages.Messages;
+import coldwright.science.style.Style;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+
+import java.util.function.BiConsumer;
+
+/** What a recipe is meant to be: its style, guessed unless it is chosen, and its diet. */
+final class RecipeIntentView extends FlowPane {
+    private final ChoiceBox<String> style = new ChoiceBox<>();
+    private final TextField diet = InputFields.field("brew-diet");
+    private RecipeIntent shown;
+    private boolean showing;
+
+    /**
+     * Shows choices.
+     *
+     * @param changed receives the changed field and the new intent
+     */
+    RecipeIntentView(BiConsumer<String, RecipeIntent> changed) {
+        getStyleClass().add("brew-choices");
+        style.getItems().add(Messages.of("batch.style.guessed"));
+        for (Style one : Style.values()) {
+            style.getItems().add(one.phrase().shown());
+        }
+        style.setAccessibleText(Messages.of("batch.style"));
+        style.getSelectionModel()
+                .selectedIndexProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!showing && is.intValue() >= 0) {
+                                String words =
+                                        is.intValue() == 0
+                                                ? ""
+                                                : Style.values()[is.intValue() - 1].words();
+                                changed.accept("", shown.withStyle(words));
+                            }
+                        });
+        diet.setPromptText(Messages.of("batch.diet.as-it-is"));
+        diet.setAccessibleText(Messages.of("batch.diet"));
+        diet.textProperty()
+                .addListener(
+                        (value, was, is) -> {
+                            if (!showing) {
+                                changed.accept("diet", shown.withDiet(is));
+                            }
+                        });
+        getChildren().addAll(named("batch.style", style), named("batch.diet", diet));
+    }
+
+    private static HBox named(String key, Control field) {
+        Label name = new Label(Messages.of(key));
+        name.setLabelFor(field);
+        name.setMinWidth(USE_PREF_SIZE);
+        HBox row = new HBox(name, field);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        row.getStyleClass().add("brew-named");
+        return row;
+    }
+
+    /** Shows an intent. */
+    void show(RecipeIntent is) {
+        shown = is;
+        showing = true;
+        style.getSelectionModel()
+                .select(is.style().value().map(one -> one.ordinal() + 1).orElse(0));
+        InputFields.put(diet, is.diet().text());
+        showing = false;
+    }
+}

@@ -1,0 +1,97 @@
+package coldwright.science.plan;
+
+import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleRange;
+import coldwright.words.Worded;
+
+/**
+ * A kind of fault. Its weight ranks unlike faults against each other (judgement): what can't be
+ * eaten or made first, what is only less good last.
+ */
+public enum BatchFault implements Worded {
+    /** The bath hasn't enough ice and salt to freeze it. */
+    SMALL_BATH(null, false, 1),
+    /** Its freezing point is too low for the cold that freezes it. */
+    LOW_FREEZING_POINT(Quantity.ICE_IN_THE_COLD, false, 2),
+    /** It contains what its diet leaves out. */
+    OFF_DIET(null, false, 1),
+    MUCH_SALT(Quantity.SALT, true, 1.5),
+    MUCH_ACID(Quantity.ACID, true, 1),
+    MUCH_ALCOHOL(Quantity.ALCOHOL, true, 0.8),
+    MUCH_ICE(Quantity.ICE, true, 1),
+    LITTLE_ICE(Quantity.ICE, false, 1),
+    COARSE_CRYSTALS(null, true, 1),
+    /** Varying temperature or warming in storage. */
+    STORAGE(null, true, 1),
+    MUCH_SWEETNESS(Quantity.SWEETNESS, true, 1),
+    LITTLE_SWEETNESS(Quantity.SWEETNESS, false, 0.8),
+    FEW_SOLIDS(Quantity.SOLIDS, false, 0.8),
+    MANY_SOLIDS(Quantity.SOLIDS, true, 0.6),
+    MUCH_FAT(Quantity.FAT, true, 1),
+    LITTLE_FAT(Quantity.FAT, false, 0.5),
+    MUCH_MSNF(Quantity.MSNF, true, 0.5),
+    LITTLE_MSNF(Quantity.MSNF, false, 0.7),
+    /** More milk sugar than stays dissolved in storage. */
+    MUCH_LACTOSE(Quantity.LACTOSE, true, 1),
+    MUCH_SUGARS(Quantity.SUGARS, true, 0.9),
+    NO_STABILISER(Quantity.STABILITY, false, 0.4),
+    MUCH_STABILISER(Quantity.GUM, true, 1),
+    MUCH_STARCH(Quantity.STARCH, true, 0.8),
+    MUCH_AIR(Quantity.OVERRUN, true, 0.8);
+
+    private final Quantity quantity;
+    private final boolean above;
+    private final double weight;
+
+    BatchFault(Quantity quantity, boolean above, double weight) {
+        this.quantity = quantity;
+        this.above = above;
+        this.weight = weight;
+    }
+
+    /** Its quantity; null where none decides. */
+    Quantity quantity() {
+        return quantity;
+    }
+
+    /** Whether too much is the fault. */
+    boolean above() {
+        return above;
+    }
+
+    double weight() {
+        return weight;
+    }
+
+    /** {@return true if a quantity of the mix decides} */
+    public boolean inRecipe() {
+        return quantity != null && !ofMaking();
+    }
+
+    /**
+     * A batch judged so that its quantity must move by a step, away from this fault.
+     *
+     * @return the state to plan for
+     */
+    public BatchState eased(BatchState state) {
+        double value = state.of(quantity);
+        StyleRange range = state.range(quantity);
+        return above
+                ? state.wanting(
+                        quantity,
+                        Math.min(range.least(), value - quantity.step()),
+                        value - quantity.step())
+                : state.wanting(
+                        quantity,
+                        value + quantity.step(),
+                        Math.max(range.most(), value + quantity.step()));
+    }
+
+    /** Whether only the making can resolve it, never an ingredient. */
+    boolean ofMaking() {
+        return switch (this) {
+            case SMALL_BATH, COARSE_CRYSTALS, STORAGE, MUCH_AIR -> true;
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,121 @@
+package coldwright.science.plan;
+
+import coldwright.science.Band;
+import coldwright.science.crystal.Texture;
+import coldwright.science.freezer.Stage;
+import coldwright.science.mix.Mix;
+import coldwright.science.style.Quantity;
+import coldwright.science.style.Style;
+import coldwright.science.style.StyleRange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The faults of a batch, judged against its own style. */
+public final class Faults {
+    /** Ice when churning stops, % of the water: at least half (university dairy text, read). */
+    private static final StyleRange CHURNED =
+            new StyleRange(Stage.SOFT_SERVE.icePercent(), 101, "churned");
+
+    private static final StyleRange SMOOTH = new StyleRange(0, Texture.SMOOTH.upToUm(), "smooth");
+    private static final StyleRange DISSOLVED =
+            new StyleRange(Double.NEGATIVE_INFINITY, 0, "lactose");
+
+    /** Below this many days in store lactose and missing stabiliser don't show; judgement. */
+    private static final double SHORT_DAYS = 3;
+
+    /** Steps of what makes a batch impossible as it is. */
+    private static final double IMPOSSIBLE_STEPS = 20;
+
+    private Faults() {}
+
+    /** {@return those worth a sentence; empty for a sound batch} */
+    public static List<FoundFault> of(BatchState state) {
+        List<FoundFault> found = new ArrayList<>();
+        for (BatchFault fault : BatchFault.values()) {
+            FoundFault one = measure(fault, state);
+            if (one.worthTelling()) {
+                found.add(one);
+            }
+        }
+        found.sort(Comparator.comparingDouble(FoundFault::steps).reversed());
+        return List.copyOf(found);
+    }
+
+    /** The range of a style that decides a fault. */
+    static StyleRange range(Quantity quantity, Style style) {
+        return switch (quantity) {
+            case ICE_IN_THE_COLD -> CHURNED;
+            case CRYSTALS -> SMOOTH;
+            case LACTOSE -> style.keptDays() > SHORT_DAYS ? DISSOLVED : style.range(quantity);
+            default -> style.range(quantity);
+        };
+    }
+
+    /** {@return its value and range; no steps if it is as usual} */
+    public static FoundFault measure(BatchFault fault, BatchState state) {
+        return switch (fault) {
+            case SMALL_BATH -> smallBath(state);
+            case OFF_DIET -> offDiet(state);
+            case COARSE_CRYSTALS -> crystals(state);
+            case STORAGE -> storage(state);
+            default -> measured(fault, state);
+        };
+    }
+
+    private static FoundFault measured(BatchFault fault, BatchState state) {
+        Quantity quantity = fault.quantity();
+        StyleRange range = state.range(quantity);
+        double value = state.of(quantity);
+        double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
+        double steps = fault.weight() * Math.max(0, beyond) / quantity.step();
+        boolean impossible = fault == BatchFault.LOW_FREEZING_POINT && steps > 0;
+        return new FoundFault(fault, value, range, steps + (impossible ? IMPOSSIBLE_STEPS : 0));
+    }
+
+    private static FoundFault smallBath(BatchState state) {
+        boolean small =
+                !state.frozen().freezes() && state.of(Quantity.ICE_IN_THE_COLD) >= CHURNED.least();
+        double least = state.frozen().leastIceG();
+        return new FoundFault(
+                BatchFault.SMALL_BATH,
+                state.making().iceG(),
+                new StyleRange(least, Double.POSITIVE_INFINITY, "bath"),
+                small ? IMPOSSIBLE_STEPS : 0);
+    }
+
+    private static FoundFault offDiet(BatchState state) {
+        Mix batch = state.batch();
+        double percent =
+                100
+                        * state.diet().excludedFrom(batch).stream().mapToDouble(batch::massG).sum()
+                        / batch.massG();
+        return new FoundFault(
+                BatchFault.OFF_DIET,
+                percent,
+                new StyleRange(0, 0, "diet"),
+                percent > 0 ? IMPOSSIBLE_STEPS : 0);
+    }
+
+    private static FoundFault crystals(BatchState state) {
+        double now = state.of(Quantity.CRYSTALS);
+        double own = state.frozen().steadyUm().map(one -> Math.min(one.middle(), now)).orElse(now);
+        return felt(BatchFault.COARSE_CRYSTALS, own, state.range(Quantity.CRYSTALS), state);
+    }
+
+    /** Crystal growth beyond that of the same time in a steady freezer. */
+    private static FoundFault storage(BatchState state) {
+        double now = state.of(Quantity.CRYSTALS);
+        double steady = state.frozen().steadyUm().map(Band::middle).orElse(now);
+        double most = Math.max(steady, state.range(Quantity.CRYSTALS).most());
+        return felt(BatchFault.STORAGE, now, new StyleRange(0, most, "steady"), state);
+    }
+
+    private static FoundFault felt(
+            BatchFault fault, double um, StyleRange range, BatchState state) {
+        boolean counts = state.style().smooth() && state.frozen().freezes();
+        double steps = fault.weight() * range.beyond(um) / Quantity.CRYSTALS.step();
+        return new FoundFault(fault, um, range, counts ? steps : 0);
+    }
+}
