@@ -50,8 +50,7 @@ public final class DeskApp extends Application {
         settings = new PreferencesModel(kept.value());
         stage.setTitle("Coldwright");
         place = new StagePlace(stage, kept.value().window());
-        stage.setScene(
-                new Scene(new StackPane(), place.now().width(), place.now().height(), BARE));
+        stage.setScene(new Scene(new StackPane(), place.now().width(), place.now().height(), BARE));
         stage.show();
         AfterFrame.after(FRAMES_TO_SHOW, () -> fillWindow(stage, workbook, kept.messages()));
     }
@@ -101,8 +100,7 @@ public final class DeskApp extends Application {
             window.broke(error);
         } else {
             LOG.log(System.Logger.Level.ERROR, "the window broke", error);
-            stage.getScene()
-                    .setRoot(new StackPane(TextControls.label(Messages.of("desk.error"))));
+            stage.getScene().setRoot(new StackPane(TextControls.label(Messages.of("desk.error"))));
         }
     }
 

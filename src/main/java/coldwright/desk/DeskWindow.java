@@ -59,8 +59,7 @@ final class DeskWindow implements AutoCloseable {
         this.settings = settings;
         this.renewBench = renewBench;
         this.openLink = openLink;
-        workKeeper =
-                new WorkKeeper(workbook, threads.saving(), Platform::runLater, this::notify);
+        workKeeper = new WorkKeeper(workbook, threads.saving(), Platform::runLater, this::notify);
         desk =
                 new DeskModel(
                         LessonReader::read, runner, threads.work(), Platform::runLater, workKeeper);
@@ -70,8 +69,7 @@ final class DeskWindow implements AutoCloseable {
                         Platform::runLater,
                         () -> new BenchRunner(threads.work(), () -> settings.preferences().get()),
                         this::notify);
-        batches =
-                new BatchStore(workbook, threads.saving(), Platform::runLater, desk::notify);
+        batches = new BatchStore(workbook, threads.saving(), Platform::runLater, desk::notify);
         new LessonFileWatcher(desk, threads.saving(), Platform::runLater);
         desk.batches().keepOn(batches);
         desk.typeSize().set(settings.preferences().get().typeSizePercent());

@@ -9,7 +9,6 @@ import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -52,7 +51,8 @@ record RobotAct(Kind kind, int number) {
     private static final List<String> TEXTS =
             List.of("1", " ", "\n", "?", "while", "show", "//", "\"", "ü", "top", ";", "/* ");
 
-    private static final List<String> NUMBERS = List.of("3", "-2.5", "−2,5", "x", "", "1e400", " 7 ");
+    private static final List<String> NUMBERS =
+            List.of("3", "-2.5", "−2,5", "x", "", "1e400", " 7 ");
 
     private static final List<KeyCode> KEYS =
             List.of(
@@ -107,10 +107,11 @@ record RobotAct(Kind kind, int number) {
             case PRESS, PRESS_AGAIN -> of(root, RobotAct::mayPress).forEach(RobotAct::press);
             case KEY -> key(robot);
             case DIAL -> of(root, Slider.class::isInstance).forEach(this::turn);
-            case POINT -> of(root, node -> has(node, "figure-canvas", "sketch-pad"))
-                    .forEach(this::point);
-            case SCROLL -> of(root, ScrollPane.class::isInstance)
-                    .forEach(node -> ((ScrollPane) node).setVvalue(number % 11 / 10.0));
+            case POINT ->
+                    of(root, node -> has(node, "figure-canvas", "sketch-pad")).forEach(this::point);
+            case SCROLL ->
+                    of(root, ScrollPane.class::isInstance)
+                            .forEach(node -> ((ScrollPane) node).setVvalue(number % 11 / 10.0));
             case RESIZE -> {
                 robot.stage().setWidth(480 + number % 9 * 100);
                 robot.stage().setHeight(360 + number / 9 % 5 * 100);

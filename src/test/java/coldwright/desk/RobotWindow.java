@@ -20,7 +20,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
-/** The real window on a data folder, with a bench for robots; its lessons have every kind of part. */
+/**
+ * The real window on a data folder, with a bench for robots; its lessons have every kind of part.
+ */
 final class RobotWindow implements AutoCloseable {
     private static final int PATIENCE_S = 60;
     private static final String LESSON =
@@ -139,8 +141,7 @@ final class RobotWindow implements AutoCloseable {
     }
 
     private static coldwright.lesson.Lesson lesson(int number, String more) {
-        return LessonReader.read(
-                "0%d-robot.md".formatted(number), LESSON.formatted(number, more));
+        return LessonReader.read("0%d-robot.md".formatted(number), LESSON.formatted(number, more));
     }
 
     /** Closes the window and opens it again, as a learner would on another day. */
