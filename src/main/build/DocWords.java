@@ -10,7 +10,6 @@ import com.sun.source.doctree.TextTree;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** The text of a Javadoc comment, without its markup. */
 final class DocWords {
@@ -22,7 +21,7 @@ final class DocWords {
             return List.of("", parameters, "");
         }
         String returns =
-                Stream.concat(doc.getFirstSentence().stream(), doc.getBlockTags().stream())
+                doc.getBlockTags().stream()
                         .filter(ReturnTree.class::isInstance)
                         .map(tag -> text(((ReturnTree) tag).getDescription()))
                         .findFirst()

@@ -221,14 +221,15 @@ final class WriteHelp {
         List<String> words = DocWords.all(docs.getDocCommentTree(path), "");
         if (Signature.isChoice(field)) {
             row(List.of(name, owner, "choice", name, owner), words);
-        } else if (owner.equals("Shelf")
-                && field.getInitializer() instanceof MethodInvocationTree row) {
-            Object plain = ((com.sun.source.tree.LiteralTree) row.getArguments().get(0)).getValue();
-            String others = otherNames.getOrDefault(plain.toString(), "");
-            String sentence = plain + (others.isEmpty() ? "" : ", also called " + others);
-            row(
-                    List.of(name, owner, "ingredient", name, type),
-                    List.of(DocWords.sentence(sentence), "", ""));
+        } else if (owner.equals("Shelf") && type.equals("Ingredient")) {
+            if (field.getInitializer() instanceof MethodInvocationTree row) {
+                Object plain =
+                        ((com.sun.source.tree.LiteralTree) row.getArguments().get(0)).getValue();
+                String others = otherNames.getOrDefault(plain.toString(), "");
+                String sentence = plain + (others.isEmpty() ? "" : ", also called " + others);
+                words = List.of(DocWords.sentence(sentence), "", "");
+            }
+            row(List.of(name, owner, "ingredient", name, type), words);
         } else {
             row(
                     List.of(

@@ -73,7 +73,7 @@ class ArchitectureTest {
                 "science  | text words                    | the calculator must run anywhere, without lessons or a window; words typed by people are mended in one place",
                 "figure   |                               | figures cross as data between processes, so they know only numbers",
                 "source   |                               | Java text is read in one place, by lessons, benches, windows and paper alike",
-                "lesson   | text source                   | a lesson is text; who runs it or shows it is not its business",
+                "lesson   | text words source             | a lesson is text; who runs it or shows it is not its business",
                 "bench    | text source figure            | the bench puts the science on another class path and never calls it",
                 "sight    | science figure                | a record becomes a drawing here, and nothing else does",
                 "paint    | text figure                   | a plate is drawn from data alone, and its file written whole",

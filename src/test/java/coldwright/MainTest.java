@@ -24,6 +24,9 @@ class MainTest {
 
     @TempDir Path folder;
 
+    /** A configuration of fontconfig; empty for the system's. */
+    private String fonts = "";
+
     private record Ended(int exit, String out, String err) {}
 
     private Ended start(List<String> flags, String... words)
@@ -31,11 +34,15 @@ class MainTest {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(flags);
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), "coldwright.Main"));
         command.addAll(List.of(words));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().put("LC_ALL", "C");
         builder.environment().keySet().removeAll(List.of("DISPLAY", "WAYLAND_DISPLAY"));
+        if (!fonts.isEmpty()) {
+            builder.environment().put("FONTCONFIG_FILE", fonts);
+        }
         Path out = folder.resolve("out");
         Path err = folder.resolve("err");
         Process process =
@@ -52,11 +59,23 @@ class MainTest {
     }
 
     @Test
-    void writesUtf8WhateverTheLocale() throws IOException, InterruptedException {
-        Ended ended = start(List.of(), "walk", "--trust", LESSON, "-o", folder.toString());
+    void aCommandWritesUtf8WhateverTheLocaleAndLoadsNoWindow()
+            throws IOException, InterruptedException {
+        Ended ended =
+                start(
+                        List.of("-Xlog:class+load:file=" + folder + "/loaded"),
+                        "walk",
+                        "--trust",
+                        LESSON,
+                        "-o",
+                        folder.toString());
         assertEquals(0, ended.exit(), ended.err());
         assertTrue(ended.out().contains("Oats are toasted at 180 °C."), ended.out());
         assertEquals("", ended.err());
+        String loaded = Files.readString(folder.resolve("loaded"), StandardCharsets.UTF_8);
+        assertTrue(loaded.contains("coldwright.terminal.WalkCommand"));
+        assertFalse(loaded.contains("javafx."));
+        assertFalse(loaded.contains("coldwright.desk.Desk "));
     }
 
     @Test
@@ -72,17 +91,6 @@ class MainTest {
     }
 
     @Test
-    void commandsLoadNoWindow() throws IOException, InterruptedException {
-        Ended ended =
-                start(List.of("-Xlog:class+load:file=" + folder + "/loaded"), "check", LESSON);
-        assertEquals(0, ended.exit(), ended.out() + ended.err());
-        String loaded = Files.readString(folder.resolve("loaded"), StandardCharsets.UTF_8);
-        assertTrue(loaded.contains("coldwright.terminal.CheckCommand"));
-        assertFalse(loaded.contains("javafx."));
-        assertFalse(loaded.contains("coldwright.desk.Desk "));
-    }
-
-    @Test
     @EnabledOnOs(OS.LINUX)
     void withoutADisplayItSaysSoInALineAndWalksTheFirstLesson()
             throws IOException, InterruptedException {
@@ -94,5 +102,25 @@ class MainTest {
         assertTrue(ended.out().contains("\n2 of "), ended.out());
         assertFalse(ended.out().contains("Exception"), ended.out());
         assertEquals("", ended.err());
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void withoutAnySystemFontAHandoutUsesThoseThatCame() throws IOException, InterruptedException {
+        Path none = folder.resolve("fonts.conf");
+        Files.writeString(none, "<fontconfig><cachedir>" + folder + "</cachedir></fontconfig>");
+        fonts = none.toString();
+        Path pdf = folder.resolve("oats.pdf");
+        Ended ended =
+                start(
+                        List.of("-Duser.home=" + folder),
+                        "handout",
+                        "--trust",
+                        LESSON,
+                        "-o",
+                        pdf.toString());
+        assertEquals(0, ended.exit(), ended.err());
+        assertFalse(ended.err().contains("Coldwright"), ended.err());
+        assertTrue(Files.size(pdf) > 10_000, "an empty PDF");
     }
 }

@@ -1,17 +1,11 @@
 package coldwright.batch;
 
-import coldwright.science.Require;
 import coldwright.science.diagnosis.Diagnosis;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
-import coldwright.science.mix.SucroseEquivalentMethod;
-import coldwright.science.sensory.Overrun;
-import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.Declarations;
-import coldwright.science.standards.NameVerdict;
 import coldwright.science.standards.ProductNames;
 import coldwright.words.Phrase;
 
@@ -22,47 +16,21 @@ import java.util.Optional;
 /**
  * The analysis of a batch before it is made.
  *
- * @param batch its recipe
- * @param mix its mix
- * @param curve its freezing curve
- * @param trade results of the trade's method
- * @param sweetness its sweetness
- * @param air its overrun and density
+ * @param preview its mix and freezing curve
  * @param plan minutes to each stage, for one part
  * @param parts number of equal parts it is frozen in
  * @param coldC temperature that freezes it at the start, °C
  * @param crystals its ice crystals, if it freezes
- * @param findings expected problems and how to fix them
- * @param names names it may be sold under
- * @param declarations allergens and alcohol, in sentences
- * @param notes assumptions and limits of the models
+ * @param report all results, to be shown
  */
 public record BatchAnalysis(
-        Recipe batch,
-        Mix mix,
-        FreezingCurve curve,
-        SucroseEquivalentMethod trade,
-        Sweetness sweetness,
-        Overrun air,
+        BatchPreview preview,
         FreezePlan plan,
         int parts,
         double coldC,
         Optional<CrystalsInStorage> crystals,
-        List<Finding> findings,
-        List<NameVerdict> names,
-        List<Phrase> declarations,
-        List<Phrase> notes) {
-    /** Thermal properties are tabulated down to −45 °C. */
-    private static final double COLDEST_START_C = -40;
-
+        BatchReport report) {
     private static final Phrase MELTED = Phrase.of("batch", "assumed.melted");
-
-    public BatchAnalysis {
-        findings = List.copyOf(findings);
-        names = List.copyOf(names);
-        declarations = List.copyOf(declarations);
-        notes = List.copyOf(notes);
-    }
 
     /**
      * Analyses the recipe of a file.
@@ -79,75 +47,96 @@ public record BatchAnalysis(
      * @throws BatchFileException if it can't be analysed, such as without water
      */
     public static BatchAnalysis of(Recipe batch) throws BatchFileException {
-        Mix mix = batch.mix();
-        if (!(mix.waterPercent() > 0)) {
-            throw new BatchFileException(
-                    "the mix has no water, and water is what freezes; add water, milk or juice");
-        }
+        return of(BatchPreview.of(batch));
+    }
+
+    /**
+     * Completes a preview.
+     *
+     * @throws BatchFileException if it can't be analysed
+     */
+    public static BatchAnalysis of(BatchPreview preview) throws BatchFileException {
         try {
-            double startsC = mix.initialFreezingPointC();
-            if (startsC < COLDEST_START_C) {
-                throw new BatchFileException(
-                        "the mix begins to freeze only at %s °C, and nothing colder than %s °C is calculated here; use less alcohol, sugar or salt to its water"
-                                .formatted(
-                                        Require.format(Math.rint(startsC)),
-                                        Require.format(COLDEST_START_C)));
-            }
-            return of(batch, mix);
+            return complete(preview);
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(e.getMessage());
         }
     }
 
-    private static BatchAnalysis of(Recipe batch, Mix mix) {
-        FreezingCurve curve = mix.freezingCurve();
-        FreezeMethodSetup freezeMethodSetup = FreezeMethodSetup.of(batch, mix);
-        FreezePlan plan = freezeMethodSetup.plan();
-        Optional<CrystalsInStorage> keeping =
-                CrystalsInStorage.of(batch, mix, freezeMethodSetup)
-                        .map(CrystalsInStorage::calculated);
-        List<Phrase> notes = new ArrayList<>(freezeMethodSetup.assumed());
+    private static BatchAnalysis complete(BatchPreview preview) {
+        Recipe batch = preview.batch();
+        Mix mix = preview.mix();
+        FreezeMethodSetup setup = FreezeMethodSetup.of(batch, mix);
+        FreezePlan plan = setup.plan();
+        Optional<CrystalsInStorage> crystals =
+                CrystalsInStorage.of(batch, mix, setup).map(CrystalsInStorage::calculated);
+        List<Fact> facts = new ArrayList<>(preview.report().facts());
+        facts.addAll(
+                new ReportFacts()
+                        .plan(plan, setup.vessels(), setup.coldC())
+                        .stored(batch.stored())
+                        .crystals(crystals)
+                        .all());
+        List<Phrase> notes = new ArrayList<>(setup.assumed());
+        batch.lines().forEach(line -> Dextrose.note(line.name()).ifPresent(notes::add));
         List<Phrase> said = plan.comments();
-        curve.comments().stream().filter(note -> !said.contains(note)).forEach(notes::add);
-        keeping.ifPresent(k -> notes.addAll(k.tasted().comments()));
-        if (batch.stored().isPresent() && keeping.filter(k -> k.kept().isEmpty()).isPresent()) {
+        preview.curve().comments().stream()
+                .filter(note -> !said.contains(note))
+                .forEach(notes::add);
+        crystals.ifPresent(one -> notes.addAll(one.tasted().comments()));
+        if (batch.stored().isPresent()
+                && crystals.filter(one -> one.kept().isEmpty()).isPresent()) {
             notes.add(MELTED);
         }
-        return new BatchAnalysis(
-                batch,
-                mix,
-                curve,
-                mix.tradeMethod(),
-                Sweetness.of(mix),
-                new Overrun(batch.airPercent()),
-                plan,
-                freezeMethodSetup.vessels(),
-                freezeMethodSetup.coldC(),
-                keeping,
-                Diagnosis.foresee(
-                        situation(mix, freezeMethodSetup.coldC(), batch.airPercent(), keeping)),
-                ProductNames.of(mix, batch.airPercent()),
-                List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
-                notes.stream().distinct().toList());
+        BatchReport report =
+                new BatchReport(
+                        facts,
+                        Diagnosis.foresee(situation(preview, setup.coldC(), crystals)),
+                        ProductNames.of(mix, batch.airPercent()),
+                        List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
+                        notes.stream().distinct().toList());
+        return new BatchAnalysis(preview, plan, setup.vessels(), setup.coldC(), crystals, report);
+    }
+
+    /** Minutes until a recipe is soft-serve, without its other results; infinite for never. */
+    public static double minutesToSoftServe(Recipe batch) throws BatchFileException {
+        BatchPreview preview = BatchPreview.of(batch);
+        try {
+            return FreezeMethodSetup.of(batch, preview.mix()).plan().minutesToSoftServe();
+        } catch (IllegalArgumentException e) {
+            throw new BatchFileException(e.getMessage());
+        }
+    }
+
+    public Recipe batch() {
+        return preview.batch();
+    }
+
+    public Mix mix() {
+        return preview.mix();
+    }
+
+    public FreezingCurve curve() {
+        return preview.curve();
     }
 
     /** The batch, its freezing and its crystals when tasted: the conditions for its findings. */
     public Situation situation() {
-        return situation(mix, coldC, air.percent(), crystals);
+        return situation(preview, coldC, crystals);
     }
 
     private static Situation situation(
-            Mix mix, double coldC, double airPercent, Optional<CrystalsInStorage> keeping) {
-        Situation bare = Situation.of(mix).frozenAt(coldC).withAir(airPercent);
-        if (keeping.isEmpty()) {
-            return bare;
-        }
-        Situation kept = bare.withCrystals(keeping.get().tasted().meanUm());
-        return keeping.get().kept().isPresent()
-                ? keeping.get()
-                        .steady()
-                        .map(steady -> kept.steadyWouldBe(steady.meanUm()))
-                        .orElse(kept)
-                : kept;
+            BatchPreview preview, double coldC, Optional<CrystalsInStorage> crystals) {
+        Situation bare =
+                Situation.of(preview.mix()).frozenAt(coldC).withAir(preview.batch().airPercent());
+        return crystals.map(
+                        all -> {
+                            Situation kept = bare.withCrystals(all.tasted().meanUm());
+                            return all.kept()
+                                    .flatMap(one -> all.steady())
+                                    .map(steady -> kept.steadyWouldBe(steady.meanUm()))
+                                    .orElse(kept);
+                        })
+                .orElse(bare);
     }
 }

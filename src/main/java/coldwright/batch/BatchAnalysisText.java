@@ -1,7 +1,9 @@
 package coldwright.batch;
 
+import coldwright.science.balance.Balanced;
 import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.NameVerdict;
@@ -12,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** An analysis as a page of text, for people. */
+/** An analysis or a balance as a page of text, for people. */
 public final class BatchAnalysisText {
     private static final int[] TEMPERATURES_C = {-2, -4, -6, -8, -10, -12, -15, -18, -20, -25};
     private static final List<String> SHARES =
@@ -36,29 +38,40 @@ public final class BatchAnalysisText {
     /** Lines of text for an analysis. */
     public static String of(BatchAnalysis all) {
         BatchAnalysisText text = new BatchAnalysisText();
-        text.write(all, BatchReport.of(all));
+        text.write(all, all.report());
         return text.page.toString();
     }
 
-    /**
-     * Lines of text for the composition of a mix.
-     *
-     * @return amounts, then shares
-     */
-    public static String of(Mix mix) {
+    /** Lines of text for the sources of an analysis. */
+    public static String sources(BatchAnalysis all) {
         BatchAnalysisText text = new BatchAnalysisText();
-        text.amounts(mix, BatchReport.of(mix));
+        text.heading("sources");
+        all.report().sources().forEach(one -> text.bullet(one.shown()));
+        return text.page.toString();
+    }
+
+    /** Lines of text for a balance: amounts, shares, and targets that can't be met. */
+    public static String of(Balanced found) {
+        BatchAnalysisText text = new BatchAnalysisText();
+        text.amounts(found.mix(), new BatchReport(ReportFacts.composition(found.mix())));
+        text.heading(found.met() ? "met" : "not-met");
+        found.shortfalls().forEach(one -> text.bullet(one.phrase().shown()));
+        if (!found.met() && !found.atLimit().isEmpty()) {
+            text.say(word("at-limit", found.atLimit().stream().map(Ingredient::name).toList()));
+        }
         return text.page.toString();
     }
 
     private void write(BatchAnalysis all, BatchReport report) {
-        line("%s, %.0f g", all.batch().name(), all.mix().massG());
+        line("%s, %.0f g", all.batch().name(), report.fact("mass_g").number());
         heading("inside");
         amounts(all.mix(), report);
         heading("freezing");
         say(report.fact("initial_freezing_point_c").as("page"));
         say(report.fact("trade_method_initial_freezing_point_c").sentence());
         say("  " + report.fact("trade_method_difference").sentence());
+        say(report.fact(BatchReport.PAC).sentence());
+        say("  " + report.fact(BatchReport.PAC).as("why"));
         say(word("ice-table"));
         for (int celsius : TEMPERATURES_C) {
             line(
@@ -76,23 +89,23 @@ public final class BatchAnalysisText {
         heading("crystals");
         crystals(all, report);
         heading("taste");
-        say(report.fact("sweetness_percent_of_sucrose_solution").sentence());
-        say(report.fact("volume_with_air_l").sentence());
+        report.sentences("sweetness_percent_of_sucrose_solution", "volume_with_air_l")
+                .forEach(this::say);
         heading("expect");
-        if (all.findings().isEmpty()) {
+        if (report.findings().isEmpty()) {
             say(BatchReport.NO_FINDINGS.shown());
         }
-        for (Finding finding : all.findings()) {
+        for (Finding finding : report.findings()) {
             bullet(finding.expected().shown());
-            say("  " + word("why", finding.cause().reason().shown()));
-            say("  " + word("fix", finding.cause().remedy().shown()));
+            say("  " + word("why", Basis.labelled(finding.cause().reason())));
+            say("  " + word("fix", finding.cause().remedy()));
         }
         heading("names");
-        names(all.names());
-        all.declarations().forEach(one -> bullet(one.shown()));
-        if (!all.notes().isEmpty()) {
+        names(report.names());
+        report.declarations().forEach(one -> bullet(one.shown()));
+        if (!report.notes().isEmpty()) {
             heading("notes");
-            all.notes().forEach(one -> bullet(one.shown()));
+            report.notes().forEach(one -> bullet(one.shown()));
         }
     }
 
@@ -112,7 +125,7 @@ public final class BatchAnalysisText {
             return;
         }
         report.facts("crystals").stream()
-                .filter(fact -> fact.band().isPresent())
+                .filter(fact -> fact.band().isPresent() && !fact.key().startsWith("tasted"))
                 .forEach(fact -> say(fact.as("page")));
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }

@@ -1,19 +1,24 @@
 package coldwright.batch;
 
+import coldwright.science.balance.Balanced;
+import coldwright.science.balance.Shortfall;
 import coldwright.science.diagnosis.Finding;
+import coldwright.science.mix.Amount;
+import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.standards.NameVerdict;
 import coldwright.words.Phrase;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /**
- * An analysis as a tree of maps, lists, numbers and texts: the output of {@code --json}. The key of
- * a number ends in its unit. The keys are stable; {@code docs/batch-file.md} explains each. A value
- * that is never reached is null.
+ * An analysis or a balance as a tree of maps, lists, numbers and texts: the output of {@code
+ * --json}. The key of a number ends in its unit. The keys are stable; {@code docs/batch-file.md}
+ * explains each. A value that is never reached is null.
  */
 public final class BatchAnalysisTree {
     private BatchAnalysisTree() {}
@@ -23,21 +28,69 @@ public final class BatchAnalysisTree {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("name", all.batch().name());
         tree.put("method", all.batch().method().name().toLowerCase(Locale.ROOT));
-        for (Fact fact : BatchReport.of(all).facts()) {
+        BatchReport report = all.report();
+        for (Fact fact : report.facts()) {
             put(fact.group().isEmpty() ? tree : part(tree, fact.group()), fact);
         }
-        tree.put("findings", all.findings().stream().map(BatchAnalysisTree::finding).toList());
-        tree.put("names", all.names().stream().map(NameVerdict::sentence).toList());
-        tree.put("declarations", Phrase.english(all.declarations()));
-        tree.put("notes", Phrase.english(all.notes()));
+        tree.put("findings", report.findings().stream().map(BatchAnalysisTree::finding).toList());
+        tree.put("names", report.names().stream().map(NameVerdict::sentence).toList());
+        tree.put("declarations", Phrase.english(report.declarations()));
+        tree.put("notes", Phrase.english(report.notes()));
+        Map<String, Object> sources = new LinkedHashMap<>();
+        report.facts().forEach(fact -> sources.put(fact.key(), source(fact)));
+        tree.put("sources", sources);
         return tree;
     }
 
-    /** The composition of a mix in the tree, % by mass. */
-    public static Map<String, Object> composition(Mix mix) {
-        Map<String, Object> shares = new LinkedHashMap<>();
-        BatchReport.of(mix).facts().forEach(fact -> put(shares, fact));
-        return shares;
+    private static Map<String, Object> source(Fact fact) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("unit", fact.unit());
+        tree.put("kind", fact.basis().kind().words());
+        tree.put("source", fact.basis().words());
+        tree.put("rule_of_thumb", fact.basis().kind().ruleOfThumb());
+        fact.validity()
+                .ifPresent(
+                        range -> {
+                            tree.put("valid_from", number(range.least()));
+                            tree.put("valid_to", number(range.most()));
+                            tree.put("valid_unit", range.unit());
+                        });
+        return tree;
+    }
+
+    /** The tree of a balance. */
+    public static Map<String, Object> of(Balanced found) {
+        Mix mix = found.mix();
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("met", found.met());
+        tree.put("mass_g", number(mix.massG()));
+        List<Map<String, Object>> amounts = new ArrayList<>();
+        for (Amount amount : mix.amounts()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("ingredient", amount.ingredient().name());
+            one.put("grams", number(amount.massG()));
+            one.put("percent", number(100 * amount.massG() / mix.massG()));
+            amounts.add(one);
+        }
+        tree.put("amounts", amounts);
+        tree.put(
+                "shortfalls",
+                found.shortfalls().stream().map(BatchAnalysisTree::shortfall).toList());
+        tree.put("at_limit", found.atLimit().stream().map(Ingredient::name).toList());
+        ReportFacts.composition(mix).forEach(fact -> put(part(tree, fact.group()), fact));
+        if (mix.waterPercent() > 0) {
+            tree.put("initial_freezing_point_c", number(mix.initialFreezingPointC()));
+        }
+        return tree;
+    }
+
+    private static Map<String, Object> shortfall(Shortfall shortfall) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("target", shortfall.target().trait().words());
+        tree.put("unit", shortfall.target().trait().unit());
+        tree.put("asked", number(shortfall.target().value()));
+        tree.put("reached", number(shortfall.reached()));
+        return tree;
     }
 
     @SuppressWarnings("unchecked")
@@ -82,7 +135,7 @@ public final class BatchAnalysisTree {
     }
 
     /** Rounds to four decimals, more than any model here gives; null if not finite. */
-    static Object number(double value) {
+    private static Object number(double value) {
         if (!Double.isFinite(value)) {
             return null;
         }

@@ -39,8 +39,7 @@ public final class BatchBalance {
 
     private static Balanced of(Recipe batch) throws BatchFileException {
         if (batch.targets().isEmpty()) {
-            throw new BatchFileException(
-                    "the file names no target; write one as in: target: fat 14 %, sucrose 15 %");
+            throw new BatchFileException(Fault.of("no-target"));
         }
         double statedG = batch.massG();
         double totalG = batch.totalG().value().orElse(statedG > 0 ? statedG : 1000);

@@ -2,6 +2,8 @@ package coldwright.batch;
 
 import coldwright.words.Phrase;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,10 +13,40 @@ import java.util.Optional;
  * @param group the part of the report it is in, such as {@code crystals}; may be empty
  * @param key its key in {@code --json}, ending in its unit if it has one
  * @param value a number in that unit (infinite if never reached), a text or a list
+ * @param unit its unit, such as {@code °C}; empty for texts and lists
  * @param band its lowest and highest value, if its sources give a range
+ * @param basis its source
+ * @param validity where its model holds; empty if nothing limits it
  * @param words its words, with the same values
  */
-public record Fact(String group, String key, Object value, Optional<Ends> band, Phrase words) {
+public record Fact(
+        String group,
+        String key,
+        Object value,
+        String unit,
+        Optional<Ends> band,
+        Basis basis,
+        Optional<Basis.Validity> validity,
+        Phrase words) {
+    /** Units by what is in a key; the first that matches counts. */
+    private static final Map<String, String> UNITS = new LinkedHashMap<>();
+
+    static {
+        UNITS.put(".*_g_per_100_g_water", "g per 100 g of water");
+        UNITS.put(".*_per_1000_g", "g of sucrose per 1000 g");
+        UNITS.put(".*percent.*", "%");
+        UNITS.put(".*_kg_per_l", "kg/L");
+        UNITS.put(".*_micrometres", "µm");
+        UNITS.put(".*minutes.*", "min");
+        UNITS.put(".*_kj", "kJ");
+        UNITS.put(".*_hours", "h");
+        UNITS.put("days", "days");
+        UNITS.put("parts", "1");
+        UNITS.put(".*_c", "°C");
+        UNITS.put(".*_g", "g");
+        UNITS.put(".*_l", "L");
+    }
+
     /**
      * Both ends of a range, in the fact's unit.
      *
@@ -24,8 +56,24 @@ public record Fact(String group, String key, Object value, Optional<Ends> band, 
     public record Ends(String lowKey, double low, String highKey, double high) {}
 
     /** A fact without a range, with the words of its own key. */
-    static Fact of(String group, String key, Object value) {
-        return new Fact(group, key, value, Optional.empty(), words(key, value));
+    static Fact of(String group, String key, Object value, Basis basis) {
+        String unit =
+                value instanceof Number
+                        ? UNITS.entrySet().stream()
+                                .filter(one -> key.matches(one.getKey()))
+                                .findFirst()
+                                .orElseThrow()
+                                .getValue()
+                        : "";
+        return new Fact(
+                group,
+                key,
+                value,
+                unit,
+                Optional.empty(),
+                basis,
+                Optional.empty(),
+                words(key, value));
     }
 
     static Phrase words(String key, Object... values) {
@@ -33,11 +81,28 @@ public record Fact(String group, String key, Object value, Optional<Ends> band, 
     }
 
     Fact said(String key, Object... values) {
-        return new Fact(group, this.key, value, band, words(key, values));
+        return new Fact(group, this.key, value, unit, band, basis, validity, words(key, values));
     }
 
-    Fact between(Ends ends) {
-        return new Fact(group, key, value, Optional.of(ends), words);
+    Fact between(String lowKey, double low, String highKey, double high) {
+        Ends ends = new Ends(lowKey, low, highKey, high);
+        return new Fact(group, key, value, unit, Optional.of(ends), basis, validity, words);
+    }
+
+    /** The same, valid from a lowest to a highest value of what the model depends on. */
+    Fact valid(double least, double most, String of) {
+        Basis.Validity range = new Basis.Validity(least, most, of);
+        return new Fact(group, key, value, unit, band, basis, Optional.of(range), words);
+    }
+
+    /**
+     * Its value.
+     *
+     * @return in its unit; infinite if never reached
+     * @throws ClassCastException if it isn't a number
+     */
+    public double number() {
+        return ((Number) value).doubleValue();
     }
 
     /** A whole sentence in the language shown. */

@@ -90,10 +90,10 @@ record FreezeMethodSetup(
         static Portions of(Recipe batch, Mix mix, double mostL) {
             int count = Math.max(1, (int) Math.ceil(mix.volumeL() / mostL - 1e-9));
             List<Phrase> words = new ArrayList<>();
-            if (mix.massG() < FreezingDefaults.LEAST_TIMED_G) {
-                words.add(assumption("small", FreezingDefaults.LEAST_TIMED_G));
+            if (mix.massG() < FreezingSetup.LEAST_TIMED_G) {
+                words.add(assumption("small", FreezingSetup.LEAST_TIMED_G));
             }
-            double partG = Math.max(FreezingDefaults.LEAST_TIMED_G, mix.massG() / count);
+            double partG = Math.max(FreezingSetup.LEAST_TIMED_G, mix.massG() / count);
             return new Portions(batch, mix.scaledTo(partG), count, words);
         }
 
@@ -108,12 +108,12 @@ record FreezeMethodSetup(
 
         IceAndSalt bath() {
             if (batch.bath().isPresent()) {
-                BathSetup stated = batch.bath().get();
+                FreezingSetup.Bath stated = batch.bath().get();
                 return IceAndSalt.of(stated.iceG() / count, stated.saltG() / count);
             }
-            double iceG = FreezingDefaults.ICE_PER_BATCH * part.massG();
+            double iceG = FreezingSetup.ICE_PER_BATCH * part.massG();
             words.add(assumption("no-bath"));
-            return IceAndSalt.of(iceG, FreezingDefaults.SALT_PER_ICE * iceG);
+            return IceAndSalt.of(iceG, FreezingSetup.SALT_PER_ICE * iceG);
         }
 
         void assumed(Phrase vessel) {

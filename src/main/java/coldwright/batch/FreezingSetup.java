@@ -15,6 +15,23 @@ import java.util.Optional;
  * @param fields the typed fields; a missing field is empty
  */
 public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields) {
+    /** A smaller mass takes as long as an egg cup full, g: common practice, no source. */
+    public static final double LEAST_TIMED_G = 50;
+
+    /** Ice for each gram of batch if no bath is stated, g: common practice, no source. */
+    public static final double ICE_PER_BATCH = 3;
+
+    /** Salt for each gram of ice if no bath is stated, g: common practice, no source. */
+    public static final double SALT_PER_ICE = 0.25;
+
+    /**
+     * Ice and salt in a recipe file.
+     *
+     * @param iceG mass of ice, g
+     * @param saltG mass of salt, g
+     */
+    public record Bath(double iceG, double saltG) {}
+
     /** A tub in a home freezer, no air. */
     static final FreezingSetup TUB =
             new FreezingSetup(Method.TUB, Map.of())

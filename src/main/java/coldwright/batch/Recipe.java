@@ -118,8 +118,7 @@ public record Recipe(
      */
     public Recipe owning(String ownName, String parts) {
         if (ownName.isBlank() || ownName.matches("(?s).*(=|\\R).*")) {
-            throw new IllegalArgumentException(
-                    "an ingredient of your own needs a name, without the sign =");
+            throw Fault.in("own.nameless");
         }
         Typed<Ingredient> described = described(ownName.strip(), parts.strip());
         List<Typed<Ingredient>> now = new ArrayList<>(own);
@@ -169,8 +168,7 @@ public record Recipe(
             throw new BatchFileException(setup.fault());
         }
         if (!(massG() > 0)) {
-            throw new BatchFileException(
-                    "all amounts are zero; give at least one ingredient some grams");
+            throw new BatchFileException(Fault.of("all-zero"));
         }
         return Mix.of(
                 lines.stream()
@@ -189,9 +187,12 @@ public record Recipe(
     }
 
     /** The stated bath; empty if its size follows from the batch's mass. */
-    public Optional<BathSetup> bath() {
+    public Optional<FreezingSetup.Bath> bath() {
         return setup.value(SetupField.ICE)
-                .flatMap(iceG -> setup.value(SetupField.SALT).map(g -> new BathSetup(iceG, g)));
+                .flatMap(
+                        iceG ->
+                                setup.value(SetupField.SALT)
+                                        .map(g -> new FreezingSetup.Bath(iceG, g)));
     }
 
     /** The freezer's temperature, °C; −18 by default. */
@@ -225,8 +226,7 @@ public record Recipe(
     public Recipe weighing(double newMassG) {
         double now = massG();
         if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e6)) {
-            throw new IllegalArgumentException(
-                    "the total can be scaled from more than 0 g to more than 0 g and up to a tonne");
+            throw Fault.in("scale");
         }
         return times(newMassG / now);
     }
@@ -249,7 +249,8 @@ public record Recipe(
         for (int i = 0; i < lines.size(); i++) {
             RecipeLine line = lines.get(i);
             if (line.counts()
-                    && line.ingredient().value().orElseThrow().equals(amountChange.ingredient())) {
+                    && Dextrose.same(
+                            line.ingredient().value().orElseThrow(), amountChange.ingredient())) {
                 double massG = line.grams() + amountChange.massG();
                 return massG < 0.05 ? without(i) : with(i, line.weighing(massG));
             }

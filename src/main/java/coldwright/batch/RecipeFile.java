@@ -34,8 +34,7 @@ public record RecipeFile(
             return fault.isEmpty()
                     ? new Unfinished(
                             line,
-                            "\"%s %s\" is unfinished and left out. A bath needs ice and salt; storage needs days, and warming both temperature and hours."
-                                    .formatted(field.key(), setup.text(field)),
+                            Fault.of("unfinished.field", field.key(), setup.text(field)),
                             Prevents.NOTHING)
                     : new Unfinished(line, fault, Prevents.EVERYTHING);
         }
@@ -49,24 +48,28 @@ public record RecipeFile(
                 return Optional.of(
                         new Unfinished(
                                 at,
-                                "%s has no amount; write its grams after a comma"
-                                        .formatted(line.ingredient().value().orElseThrow().name()),
+                                Fault.of(
+                                        "no-amount",
+                                        line.ingredient().value().orElseThrow().name()),
                                 Prevents.ANALYSIS));
             }
             String typed = (line.amount().text() + " " + line.name()).strip();
+            String name = RecipeHeadReader.shortened(typed);
             String lacks =
                     line.fault()
-                            .map(fault -> " and left out. " + DisplayText.sentence(fault))
+                            .map(
+                                    fault ->
+                                            Fault.of(
+                                                    "unfinished.wrong",
+                                                    name,
+                                                    DisplayText.sentence(fault)))
                             .orElse(
-                                    line.ingredient().isBlank()
-                                            ? " and left out. Write the name of its ingredient."
-                                            : ". Write its grams.");
-            return Optional.of(
-                    new Unfinished(
-                            at,
-                            "\"%s\" is unfinished%s"
-                                    .formatted(RecipeHeadReader.shortened(typed), lacks),
-                            Prevents.NOTHING));
+                                    Fault.of(
+                                            line.ingredient().isBlank()
+                                                    ? "unfinished.nameless"
+                                                    : "unfinished.bare",
+                                            name));
+            return Optional.of(new Unfinished(at, lacks, Prevents.NOTHING));
         }
     }
 

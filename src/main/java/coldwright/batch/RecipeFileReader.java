@@ -1,5 +1,8 @@
 package coldwright.batch;
 
+import coldwright.text.TextFault;
+import coldwright.text.TextFile;
+
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -7,6 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -29,6 +33,9 @@ public final class RecipeFileReader {
 
     /** Marks an unfinished row in older files: {@code amount | name}, at the head of the file. */
     private static final String TYPED = "# typed:";
+
+    /** A long batch has 5,000 bytes. */
+    private static final int MOST_BYTES = 1_000_000;
 
     private static final List<String> COLUMNS =
             List.of("ingredient", "grams", "min", "max", "fixed");
@@ -59,6 +66,20 @@ public final class RecipeFileReader {
         return new RecipeFileReader(file).read(text);
     }
 
+    /**
+     * Reads a recipe file on disk.
+     *
+     * @throws BatchFileException at the first error
+     */
+    public static RecipeFile read(Path file) throws BatchFileException {
+        TextFile read = TextFile.read(file, MOST_BYTES);
+        if (!read.faults().isEmpty() || read.text().isEmpty()) {
+            TextFault first = read.faults().get(0);
+            throw new BatchFileException(file.toString(), first.line(), first.words());
+        }
+        return read(file.toString(), read.text().get());
+    }
+
     private RecipeFile read(String text) throws BatchFileException {
         String[] all = text.split("\\R", -1);
         int table = 0;
@@ -74,12 +95,7 @@ public final class RecipeFileReader {
             }
         }
         if (table == all.length) {
-            throw new BatchFileException(
-                    file,
-                    0,
-                    text.isBlank()
-                            ? "the file is empty; it needs a table that begins with the line ingredient,grams"
-                            : "the table is missing; after the head write the line ingredient,grams and then one ingredient a line");
+            throw fault(0, text.isBlank() ? "file.empty" : "table.missing");
         }
         for (int i = table; i < all.length; i++) {
             if (all[i].startsWith(UNFINISHED)) {
@@ -131,6 +147,10 @@ public final class RecipeFileReader {
         return new RecipeFile(file, recipe, lineage, left);
     }
 
+    private BatchFileException fault(int line, String key, Object... values) {
+        return new BatchFileException(file, line, Fault.of(key, values));
+    }
+
     private static boolean isTableHead(String line) {
         String first = line.split("[,;\t]", -1)[0].replace("\"", "").strip();
         return first.equalsIgnoreCase("ingredient");
@@ -138,10 +158,7 @@ public final class RecipeFileReader {
 
     private void rows(String[] all, int table) throws BatchFileException {
         if (all[table].indexOf(';') >= 0 || all[table].indexOf('\t') >= 0) {
-            throw new BatchFileException(
-                    file,
-                    table + 1,
-                    "the table is not parted by commas; write it as ingredient,grams");
+            throw fault(table + 1, "table.commas");
         }
         String body = String.join("\n", List.of(all).subList(table, all.length));
         CSVFormat format =
@@ -158,27 +175,17 @@ public final class RecipeFileReader {
                 if (columns == null) {
                     columns = columns(table + 1, row);
                 } else if (lines.size() == Recipe.MOST_LINES) {
-                    throw new BatchFileException(
-                            file,
-                            line,
-                            "the table has more than %d ingredients; a batch may list at most that many"
-                                    .formatted(Recipe.MOST_LINES));
+                    throw fault(line, "table.long", Recipe.MOST_LINES);
                 } else {
                     int at = Math.min(line, all.length);
                     lines.put(at, row(at, columns, row));
                 }
             }
         } catch (UncheckedIOException | IOException e) {
-            throw new BatchFileException(
-                    file,
-                    table + 1,
-                    "the table can't be read; look for a quote that is not closed");
+            throw fault(table + 1, "table.unread");
         }
         if (lines.isEmpty() && older.isEmpty() && lineage.number() == 0) {
-            throw new BatchFileException(
-                    file,
-                    table + 1,
-                    "the table lists nothing; write one ingredient a line below it");
+            throw fault(table + 1, "table.bare");
         }
     }
 
@@ -187,13 +194,7 @@ public final class RecipeFileReader {
         for (String title : titles) {
             String column = title.strip().toLowerCase(Locale.ROOT);
             if (!COLUMNS.contains(column) || columns.contains(column)) {
-                throw new BatchFileException(
-                        file,
-                        line,
-                        "the table has a column \"%s\"; the columns are %s, each once"
-                                .formatted(
-                                        RecipeHeadReader.shortened(title),
-                                        String.join(", ", COLUMNS)));
+                throw fault(line, "column", RecipeHeadReader.shortened(title), COLUMNS);
             }
             columns.add(column);
         }
@@ -203,11 +204,7 @@ public final class RecipeFileReader {
     private RecipeLine row(int line, List<String> columns, CSVRecord record)
             throws BatchFileException {
         if (record.size() > columns.size()) {
-            throw new BatchFileException(
-                    file,
-                    line,
-                    "this line has %d values and the table %d columns; write decimals with a point, and put a name that holds a comma in quotes"
-                            .formatted(record.size(), columns.size()));
+            throw fault(line, "row.long", record.size(), columns.size());
         }
         String fixed = cell(columns, record, "fixed");
         String amount = fixed.isEmpty() ? cell(columns, record, "grams") : fixed;
@@ -230,8 +227,7 @@ public final class RecipeFileReader {
     /** Checks a row; a table takes only valid numbers in g and kg. */
     private static RecipeLine checked(RecipeLine read, List<String> columns, CSVRecord record) {
         if (read.ingredient().isBlank()) {
-            throw new IllegalArgumentException(
-                    "this line names no ingredient; write its name before the comma");
+            throw Fault.in("row.nameless");
         }
         RecipeHeadReader.right(read.ingredient());
         for (String column : List.of("grams", "fixed", "min", "max")) {

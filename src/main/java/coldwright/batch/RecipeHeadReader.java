@@ -17,9 +17,6 @@ final class RecipeHeadReader {
     private static final List<String> KEYS =
             List.of("name", "method", "bath", "freezer", "air", "stored", "own", "target", "total");
 
-    private static final String STORED =
-            "write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h";
-
     private final String file;
     private final Map<String, Integer> seen = new HashMap<>();
 
@@ -36,37 +33,29 @@ final class RecipeHeadReader {
     void read(int line, String text) throws BatchFileException {
         int colon = text.indexOf(':');
         if (colon < 1) {
-            throw new BatchFileException(
-                    file,
-                    line,
-                    "\"%s\" is no line of a head; write it as key: value, and leave a line empty before the table"
-                            .formatted(shortened(text)));
+            throw fault(line, "head.line", shortened(text));
         }
         String key = text.substring(0, colon).strip().toLowerCase(Locale.ROOT);
         String value = text.substring(colon + 1).strip();
         if (!KEYS.contains(key)) {
-            throw new BatchFileException(
-                    file,
-                    line,
-                    "there is no key \"%s\"; the keys are %s"
-                            .formatted(shortened(key), String.join(", ", KEYS)));
+            throw fault(line, "head.key", shortened(key), KEYS);
         }
         Integer before = seen.put(key, line);
         if (before != null && !key.equals("own") && !key.equals("target")) {
-            throw new BatchFileException(
-                    file,
-                    line,
-                    "%s stands on line %d already; keep one of the two".formatted(key, before));
+            throw fault(line, "head.twice", key, before);
         }
         if (value.isEmpty()) {
-            throw new BatchFileException(
-                    file, line, key + " has no value; write one or take the line out");
+            throw fault(line, "head.bare", key);
         }
         try {
             take(key, value);
         } catch (IllegalArgumentException e) {
             throw new BatchFileException(file, line, e.getMessage());
         }
+    }
+
+    private BatchFileException fault(int line, String key, Object... values) {
+        return new BatchFileException(file, line, Fault.of(key, values));
     }
 
     private void take(String key, String value) {
@@ -90,10 +79,7 @@ final class RecipeHeadReader {
             case "tub", "still tub" -> Recipe.Method.TUB;
             case "shaken", "shaken tub" -> Recipe.Method.SHAKEN;
             case "churn", "machine" -> Recipe.Method.CHURN;
-            default ->
-                    throw new IllegalArgumentException(
-                            "there is no method \"%s\"; the methods are bag, tub, shaken and churn"
-                                    .formatted(value));
+            default -> throw Fault.in("method", value);
         };
     }
 
@@ -120,16 +106,14 @@ final class RecipeHeadReader {
             } else if (words.startsWith("salt ")) {
                 set(SetupField.SALT, words.substring(5));
             } else {
-                throw new IllegalArgumentException(
-                        "the bath names \"%s\"; write it as: bath: ice 2000 g, salt 500 g"
-                                .formatted(part.strip()));
+                throw Fault.in("bath", part.strip());
             }
         }
         if (!setup.has(SetupField.ICE)) {
-            throw new IllegalArgumentException(SetupField.NO_ICE);
+            throw Fault.in("bath.no-ice");
         }
         if (!setup.has(SetupField.SALT)) {
-            throw new IllegalArgumentException(SetupField.NO_SALT);
+            throw Fault.in("bath.no-salt");
         }
     }
 
@@ -145,12 +129,11 @@ final class RecipeHeadReader {
             } else if (words.matches("[+-]?[0-9.].*")) {
                 set(SetupField.DAYS, words);
             } else {
-                throw new IllegalArgumentException(
-                        "stored says \"%s\"; %s".formatted(shortened(part.strip()), STORED));
+                throw Fault.in("stored", shortened(part.strip()));
             }
         }
         if (!setup.has(SetupField.DAYS)) {
-            throw new IllegalArgumentException("stored says no days; " + STORED);
+            throw Fault.in("stored.no-days");
         }
     }
 
@@ -177,9 +160,7 @@ final class RecipeHeadReader {
             cut--;
         }
         if (cut == 0 || cut == words.length()) {
-            throw new IllegalArgumentException(
-                    "\"%s\" is no target; write a name and a number, as in: target: fat 14 %%, sucrose 15 %%"
-                            .formatted(words));
+            throw Fault.in("target", words);
         }
         return cut;
     }
@@ -187,16 +168,13 @@ final class RecipeHeadReader {
     private void ownOf(String value) {
         int equals = value.indexOf('=');
         if (equals < 1) {
-            throw new IllegalArgumentException(
-                    "own needs a name, = and its parts, as in: own: house syrup = water 40, sucrose 60");
+            throw Fault.in("own");
         }
         String ownName = value.substring(0, equals).strip();
         Typed<Ingredient> described =
                 Recipe.described(ownName, value.substring(equals + 1).strip());
         if (own.put(Recipe.nameOf(described), described) != null) {
-            throw new IllegalArgumentException(
-                    "own ingredient \"%s\" is described twice; keep one of the two"
-                            .formatted(ownName));
+            throw Fault.in("own.twice", ownName);
         }
     }
 

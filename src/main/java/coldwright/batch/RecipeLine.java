@@ -1,7 +1,6 @@
 package coldwright.batch;
 
 import coldwright.science.mix.Ingredient;
-import coldwright.science.mix.Shelf;
 
 import java.util.Locale;
 import java.util.Map;
@@ -32,7 +31,7 @@ public record RecipeLine(
     public RecipeLine(String amount, String name) {
         this(
                 Typed.of(amount, TypedAmount::of),
-                Typed.of(name, Shelf::find),
+                Typed.of(name, Dextrose::find),
                 Typed.nothing(),
                 Typed.nothing(),
                 false);
@@ -60,7 +59,7 @@ public record RecipeLine(
 
     /** The same with another name, as typed. */
     public RecipeLine withName(String typed) {
-        return new RecipeLine(amount, Typed.of(typed, Shelf::find), min, max, fixed);
+        return new RecipeLine(amount, Typed.of(typed, Dextrose::find), min, max, fixed);
     }
 
     /** The same, with these ingredients searched before those of the shelf. */
@@ -99,9 +98,7 @@ public record RecipeLine(
                         .findFirst();
         try {
             return first.isEmpty() && grams() >= 0 && mostG() < leastG()
-                    ? Optional.of(
-                            "the most of %s is below its least; swap min and max"
-                                    .formatted(ingredient.value().orElseThrow().name()))
+                    ? Optional.of(Fault.of("min-max", ingredient.value().orElseThrow().name()))
                     : first;
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());

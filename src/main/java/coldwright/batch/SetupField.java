@@ -26,16 +26,9 @@ public enum SetupField {
             "h",
             text -> StorageConditions.hours(TypedQuantity.of("warmed for", text).hours())),
     /** Ice of the bath, g, more than 0. */
-    ICE("ice", "g", text -> some("ice", text, SetupField.NO_ICE)),
+    ICE("ice", "g", text -> some("ice", text)),
     /** Salt of the bath, g, more than 0. */
-    SALT("salt", "g", text -> some("salt", text, SetupField.NO_SALT));
-
-    /** How to fix a bath without ice. */
-    static final String NO_ICE = "the bath has no ice; write it as: bath: ice 2000 g, salt 500 g";
-
-    /** How to fix a bath without salt. */
-    static final String NO_SALT =
-            "the bath has no salt, and ice alone stands at 0 °C, where no mix freezes; add about a quarter of the ice's weight in salt";
+    SALT("salt", "g", text -> some("salt", text));
 
     private final String key;
     private final String unit;
@@ -49,10 +42,10 @@ public enum SetupField {
         this.unitAtEnd = Pattern.compile("(?iu)\\s*(?<![a-z])" + Pattern.quote(unit) + "$");
     }
 
-    private static double some(String what, String text, String none) {
+    private static double some(String what, String text) {
         double massG = TypedQuantity.of(what, text).grams();
         if (massG == 0) {
-            throw new IllegalArgumentException(none);
+            throw Fault.in("bath.no-" + what);
         }
         return massG;
     }

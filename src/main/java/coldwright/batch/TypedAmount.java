@@ -37,22 +37,18 @@ public record TypedAmount(double count, String unit) {
                         .strip();
         Matcher comma = Pattern.compile("[0-9]+,[0-9]+.*").matcher(plain);
         if (comma.matches()) {
-            throw new IllegalArgumentException(
-                    "\"%s\" has a comma; write decimals with a point, as in %s"
-                            .formatted(text.strip(), plain.replace(',', '.')));
+            throw Fault.in("comma", text.strip(), plain.replace(',', '.'));
         }
         Matcher shape = SHAPE.matcher(plain.matches("[0-9]+/.*") ? "0 " + plain : plain);
         if (!shape.matches() || !plain.matches(".*[0-9].*") || shape.group(1).equals(".")) {
-            throw new IllegalArgumentException(
-                    "\"%s\" is no amount; write grams, or spoons and cups as in 2 tbsp"
-                            .formatted(text.strip()));
+            throw Fault.in("amount", text.strip());
         }
         double whole = shape.group(1).isEmpty() ? 0 : Double.parseDouble(shape.group(1));
         double part = 0;
         if (shape.group(2) != null) {
             double below = Double.parseDouble(shape.group(3));
             if (below == 0) {
-                throw new IllegalArgumentException("nothing can be parted by 0; write 1/2 or 0.5");
+                throw Fault.in("by-zero");
             }
             part = Double.parseDouble(shape.group(2)) / below;
         }
@@ -87,10 +83,7 @@ public record TypedAmount(double count, String unit) {
             case "fl oz" -> KitchenMeasure.FLUID_OUNCES;
             case "ml" -> KitchenMeasure.MILLILITRES;
             case "l" -> KitchenMeasure.LITRES;
-            default ->
-                    throw new IllegalArgumentException(
-                            "\"%s\" is no unit here; there are g, kg, tsp, tbsp, cup, fl oz, ml and l"
-                                    .formatted(unit));
+            default -> throw Fault.in("amount.unit", unit);
         };
     }
 

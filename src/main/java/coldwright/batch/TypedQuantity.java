@@ -42,13 +42,12 @@ record TypedQuantity(String what, double value, String unit) {
         String text = typed.strip().replace('−', '-');
         Matcher shape = SHAPE.matcher(text);
         if (!shape.matches() || shape.group(2).startsWith(",")) {
-            String mend =
-                    text.matches("[+-]?[0-9]+,[0-9]+.*")
-                            ? "write decimals with a point, as in " + text.replace(',', '.')
-                            : "write a number";
-            throw new IllegalArgumentException(
-                    "%s is \"%s\", which is no number; %s"
-                            .formatted(what, RecipeHeadReader.shortened(typed.strip()), mend));
+            boolean comma = text.matches("[+-]?[0-9]+,[0-9]+.*");
+            throw Fault.in(
+                    comma ? "number.comma" : "number",
+                    what,
+                    RecipeHeadReader.shortened(typed.strip()),
+                    text.replace(',', '.'));
         }
         return new TypedQuantity(
                 what,
@@ -60,9 +59,7 @@ record TypedQuantity(String what, double value, String unit) {
     double grams() {
         double massG = in(GRAMS, "g or kg");
         if (massG < 0) {
-            throw new IllegalArgumentException(
-                    "%s is %s g; an amount must be zero or more: leave the ingredient out instead"
-                            .formatted(what, Require.format(massG)));
+            throw Fault.in("negative", what, Require.format(massG));
         }
         return Require.within(what, massG, new Require.Range(0, MOST_G, "g"));
     }
@@ -73,9 +70,7 @@ record TypedQuantity(String what, double value, String unit) {
                 switch (unit) {
                     case "", "°c", "c" -> value;
                     case "°f", "f" -> (value - 32) / 1.8;
-                    default ->
-                            throw new IllegalArgumentException(
-                                    "%s is given in \"%s\"; write it in °C".formatted(what, unit));
+                    default -> throw Fault.in("unit", what, unit, "°C");
                 };
         return Require.within(what, temperatureC, new Require.Range(least, most, "°C"));
     }
@@ -97,8 +92,7 @@ record TypedQuantity(String what, double value, String unit) {
 
     private double in(Map<String, Double> units, String usual) {
         if (!units.containsKey(unit)) {
-            throw new IllegalArgumentException(
-                    "%s is given in \"%s\"; write it in %s".formatted(what, unit, usual));
+            throw Fault.in("unit", what, unit, usual);
         }
         return value * units.get(unit);
     }
@@ -106,8 +100,7 @@ record TypedQuantity(String what, double value, String unit) {
     /** Converts to a share, %. */
     double percent(double least, double most) {
         if (!unit.isEmpty() && !unit.equals("%")) {
-            throw new IllegalArgumentException(
-                    "%s is given in \"%s\"; write it in %%".formatted(what, unit));
+            throw Fault.in("unit", what, unit, "%");
         }
         return Require.within(what, value, new Require.Range(least, most, "%"));
     }

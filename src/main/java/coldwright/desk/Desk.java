@@ -1,5 +1,7 @@
 package coldwright.desk;
 
+import coldwright.paint.style.BundledFonts;
+
 import javafx.application.Application;
 
 import java.nio.file.Path;
@@ -17,6 +19,7 @@ public final class Desk {
      */
     public static void open(Optional<Path> file) throws NoDisplayException {
         System.setProperty("java.awt.headless", "true");
+        BundledFonts.useIfMissing();
         DisplayProbe.start();
         Application.launch(
                 DeskApp.class,

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.Node;
@@ -101,15 +103,15 @@ final class BlockCloser {
             return Optional.empty();
         }
         if (closed && another >= end && BlockKind.of(info).equals(Optional.of(BlockKind.TEACHER))) {
-            faults.add(
-                    origins.get(heading),
-                    "the heading stands inside a `teacher` block and begins no step; write it with three # or more, or close the block above it");
+            faults.add(origins.get(heading), text("heading.in-teacher"));
             return Optional.empty();
         }
         faults.add(
                 origins.get(start),
-                "the %s opened here is never closed; put %s on a line of its own behind its last line"
-                        .formatted(info.isEmpty() ? "block" : "`" + info + "` block", fence));
+                text(
+                        "block.open",
+                        info.isEmpty() ? text("a-block") : text("a-kind-of-block", info),
+                        fence));
         return swallowed < end ? insert(swallowed, fence) : Optional.empty();
     }
 
@@ -120,9 +122,7 @@ final class BlockCloser {
         if (closed && another == end) {
             return Optional.empty();
         }
-        faults.add(
-                origins.get(start),
-                "the comment opened here is never closed; end it with " + COMMENT_END);
+        faults.add(origins.get(start), text("comment.open", COMMENT_END));
         int blank = first(start + 1, end, String::isBlank);
         int place = Math.min(blank, another);
         return place < end ? insert(place, COMMENT_END) : Optional.empty();

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.text.NearestWord;
 
 import java.util.Arrays;
@@ -46,13 +48,12 @@ enum BlockKind {
     static String unknown(String info) {
         String tidy = tidy(info);
         List<String> known = Arrays.stream(values()).map(BlockKind::words).toList();
-        return "\"%s\" is no kind of block%s"
-                .formatted(
-                        tidy,
-                        NearestWord.to(tidy, known)
-                                .map(": did you mean `%s`?"::formatted)
-                                .orElse(
-                                        "; write `java`, `java given`, `java solution`, `forecast`, `check` or `teacher`, or nothing for plain text"));
+        return text(
+                "block.unknown",
+                tidy,
+                NearestWord.to(tidy, known)
+                        .map(near -> text("near.block", near))
+                        .orElse(text("block.kinds")));
     }
 
     private static String tidy(String info) {

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import java.util.function.Function;
+
 /** One line of a check block. */
 public sealed interface CheckExpectation extends LessonClaim {
     /** The source of the expected value, as its author wrote it; may be empty. */
@@ -26,9 +28,17 @@ public sealed interface CheckExpectation extends LessonClaim {
      */
     record Value(int line, String expression, double value, double tolerance, String source)
             implements CheckExpectation {
-        @Override
+        /** Whether a number is near enough. */
         public boolean passes(double given) {
-            return Math.abs(given - value) <= tolerance;
+            return Math.abs(given - this.value) <= tolerance;
+        }
+
+        @Override
+        public <T> T match(
+                Function<Value, T> value,
+                Function<True, T> truth,
+                Function<VerifiedNumber, T> number) {
+            return value.apply(this);
         }
     }
 
@@ -41,8 +51,11 @@ public sealed interface CheckExpectation extends LessonClaim {
      */
     record True(int line, String expression, String source) implements CheckExpectation {
         @Override
-        public boolean passes(double given) {
-            return false;
+        public <T> T match(
+                Function<Value, T> value,
+                Function<True, T> truth,
+                Function<VerifiedNumber, T> number) {
+            return truth.apply(this);
         }
     }
 }

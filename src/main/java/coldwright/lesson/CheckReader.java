@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.source.JavaSource;
 
 import java.util.ArrayList;
@@ -49,19 +51,14 @@ final class CheckReader {
             }
         }
         if (nothing) {
-            faults.add(
-                    lineInFile.applyAsInt(-1),
-                    "the check names nothing; write a line such as " + EXAMPLE + " or take it out");
+            faults.add(lineInFile.applyAsInt(-1), text("check.empty", EXAMPLE));
         }
         return expectations;
     }
 
     private Optional<CheckExpectation> expectation(int line, String text) {
         if (text.length() > LONGEST_LINE) {
-            faults.add(
-                    line,
-                    "the check line has %,d characters; it may have at most %,d: let a snippet work out a part of it"
-                            .formatted(text.length(), LONGEST_LINE));
+            faults.add(line, text("check.long", text.length(), LONGEST_LINE));
             return Optional.empty();
         }
         int mark = JavaSource.of(text).unquoted(SOURCE_MARK).stream().findFirst().orElse(-1);
@@ -69,24 +66,18 @@ final class CheckReader {
         String source = mark < 0 ? "" : text.substring(mark + SOURCE_MARK.length()).strip();
         List<Integer> places = JavaSource.of(" " + claim).unquoted(IS);
         if (places.isEmpty()) {
-            faults.add(line, "the check line has no \" is \" in it; write it like " + EXAMPLE);
+            faults.add(line, text("check.no-is", EXAMPLE));
             return Optional.empty();
         }
         int last = places.get(places.size() - 1);
         String expression = (" " + claim).substring(0, last).strip();
         String wanted = (" " + claim).substring(last + IS.length()).strip();
         if (!JavaSource.of(expression).isBalanced()) {
-            faults.add(
-                    line,
-                    "the brackets of `%s` don't pair; close each one that is opened"
-                            .formatted(expression));
+            faults.add(line, text("check.brackets", expression));
             return Optional.empty();
         }
         if (!JavaSource.of(expression).namesSomething()) {
-            faults.add(
-                    line,
-                    "the check line names nothing that a snippet made; put an expression before \"is\", as in "
-                            + EXAMPLE);
+            faults.add(line, text("check.no-name", EXAMPLE));
             return Optional.empty();
         }
         if (wanted.equals("true")) {
@@ -99,10 +90,7 @@ final class CheckReader {
         }
         double tolerance = NumberParser.parse(value.group(2));
         if (tolerance < 0) {
-            faults.add(
-                    line,
-                    "the tolerance is %s; it must be zero or more: leave out its sign"
-                            .formatted(NumberParser.format(tolerance)));
+            faults.add(line, text("check.negative", NumberParser.format(tolerance)));
             return Optional.empty();
         }
         return Optional.of(
@@ -113,27 +101,22 @@ final class CheckReader {
     private static String faultOf(String expression, String wanted) {
         Matcher unit = WITH_UNIT.matcher(wanted);
         if (wanted.equals("false")) {
-            return "a check line can't end in \"is false\"; write `!(%s) is true`"
-                    .formatted(expression);
+            return text("check.false", expression);
         }
         if (NumberParser.hasComma(wanted)) {
-            return "\"%s\" has a decimal comma; write numbers with a point".formatted(wanted);
+            return text("comma", wanted);
         }
         if (unit.matches()) {
-            return "\"%s\" is more than two numbers; write `%s within %s` without a unit"
-                    .formatted(wanted, unit.group(1), unit.group(3));
+            return text("check.unit", wanted, unit.group(1), unit.group(3));
         }
         Matcher tolerance = BAD_TOLERANCE.matcher(wanted);
         if (tolerance.matches()) {
-            return "the tolerance \"%s\" is no number; write it like `is %s within 0.01`"
-                    .formatted(tolerance.group(2), tolerance.group(1));
+            return text("check.tolerance", tolerance.group(2), tolerance.group(1));
         }
         Matcher alone = NUMBER_ALONE.matcher(wanted);
         if (alone.matches()) {
-            return "the check line has no tolerance; write how far off is allowed, such as `is %s within 0.01`"
-                    .formatted(alone.group(1));
+            return text("check.no-tolerance", alone.group(1));
         }
-        return "\"%s\" is neither `true` nor a number within a tolerance; write the line like %s"
-                .formatted(wanted, EXAMPLE);
+        return text("check.unfit", wanted, EXAMPLE);
     }
 }

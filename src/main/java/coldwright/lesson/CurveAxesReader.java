@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,16 +36,10 @@ final class CurveAxesReader {
         CurveAxesReader reader = new CurveAxesReader(line, faults);
         String[] halves = text.split(";", -1);
         if (halves.length != 2) {
-            return reader.fault(
-                    "the curve has %s between its axes; write the level axis, one semicolon and the upright axis, as in %s"
-                            .formatted(
-                                    halves.length < 2
-                                            ? "no semicolon"
-                                            : halves.length - 1 + " semicolons",
-                                    EXAMPLE));
+            return reader.fault(text("curve.semicolons", halves.length - 1, EXAMPLE));
         }
-        Optional<ExpectedAnswer.Scale> level = reader.scale("level", halves[0].strip());
-        Optional<ExpectedAnswer.Scale> upright = reader.scale("upright", halves[1].strip());
+        Optional<ExpectedAnswer.Scale> level = reader.scale("x", halves[0].strip());
+        Optional<ExpectedAnswer.Scale> upright = reader.scale("y", halves[1].strip());
         return level.isEmpty() || upright.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new ExpectedAnswer.Curve(level.get(), upright.get()));
@@ -52,26 +48,23 @@ final class CurveAxesReader {
     private Optional<ExpectedAnswer.Scale> scale(String which, String text) {
         Matcher said = SCALE.matcher(text);
         if (NumberParser.hasComma(text) && !said.matches()) {
-            return fault(
-                    "the %s axis \"%s\" has a decimal comma; write numbers with a point"
-                            .formatted(which, text));
+            return fault(text("axis.comma", which, text));
         }
         if (text.length() > LONGEST_AXIS || !said.matches()) {
-            return fault(
-                    "the %s axis \"%s\" is no label with a range; write it like `sucrose 0 to 40 %%`"
-                            .formatted(which, text));
+            return fault(text("axis.unfit", which, text));
         }
         double from = NumberParser.parse(said.group(2));
         double to = NumberParser.parse(said.group(3));
         if (said.group(1) == null) {
-            return fault(
-                    "the %s axis of the curve has no label; write what it shows before `%s`"
-                            .formatted(which, text));
+            return fault(text("axis.no-label", which, text));
         }
         if (!(from < to) || Double.isInfinite(to - from)) {
             return fault(
-                    "the %s axis of the curve runs from %s to %s; its lower end comes first"
-                            .formatted(which, NumberParser.format(from), NumberParser.format(to)));
+                    text(
+                            "axis.reversed",
+                            which,
+                            NumberParser.format(from),
+                            NumberParser.format(to)));
         }
         String unit = said.group(4) == null ? "" : said.group(4).strip();
         return Optional.of(new ExpectedAnswer.Scale(said.group(1), from, to, unit));

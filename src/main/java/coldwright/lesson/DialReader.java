@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.source.JavaSource;
 import coldwright.source.JavaToken;
 
@@ -77,10 +79,7 @@ final class DialReader {
         int here = lineAt(lineStart);
         if (!word.equals("dial")) {
             if (range.matches()) {
-                faults.add(
-                        here,
-                        "\"%s\" is no word for a number that can be turned; write `// dial %s`"
-                                .formatted(word, said.group(2).strip()));
+                faults.add(here, text("dial.word", word, said.group(2).strip()));
             }
             return Optional.empty();
         }
@@ -88,10 +87,7 @@ final class DialReader {
                 DECLARATION.matcher(before.length() > LONGEST_DECLARATION ? "" : before);
         if (!declaration.matches()) {
             if (range.matches() || !before.isBlank()) {
-                faults.add(
-                        here,
-                        "the dial stands on no declaration; write it behind one, such as "
-                                + EXAMPLE);
+                faults.add(here, text("dial.no-declaration", EXAMPLE));
             }
             return Optional.empty();
         }
@@ -117,34 +113,22 @@ final class DialReader {
         String name = declaration.group("name");
         String literal = declaration.group("value");
         if (!TURNABLE.contains(type)) {
-            return Optional.of(
-                    "the dial stands on `%s %s`; it can turn only a `double` or an `int`"
-                            .formatted(type, name));
+            return Optional.of(text("dial.type", type, name));
         }
         if (depth > 0) {
-            return Optional.of(
-                    "the dial of `%s` stands inside brackets; move its declaration out of them"
-                            .formatted(name));
+            return Optional.of(text("dial.in-brackets", name));
         }
         if (literal.matches(".*,.*=.*")) {
-            return Optional.of(
-                    "the dial stands on more than one variable; give `%s` a line of its own"
-                            .formatted(name));
+            return Optional.of(text("dial.several", name));
         }
         if (!LITERAL.matcher(literal).matches()) {
-            return Optional.of(
-                    "the dial of `%s` starts from `%s`; give it one plain number, such as 120"
-                            .formatted(name, literal));
+            return Optional.of(text("dial.start", name, literal));
         }
         if (!range.matches() && commas) {
-            return Optional.of(
-                    "the dial of `%s` has a decimal comma; write numbers with a point"
-                            .formatted(name));
+            return Optional.of(text("dial.comma", name));
         }
         if (!range.matches()) {
-            return Optional.of(
-                    "the dial of `%s` doesn't say its range; write it like %s"
-                            .formatted(name, EXAMPLE));
+            return Optional.of(text("dial.no-range", name, EXAMPLE));
         }
         return faultOfRange(type, name, numberOf(literal), range);
     }
@@ -154,40 +138,32 @@ final class DialReader {
         double least = NumberParser.parse(range.group(1));
         double most = NumberParser.parse(range.group(2));
         double step = NumberParser.parse(range.group(3));
-        String dial = "the dial of `%s` ".formatted(name);
         if (!(least < most)) {
             return Optional.of(
-                    dial
-                            + "runs from %s to %s; its lower end comes first"
-                                    .formatted(
-                                            NumberParser.format(least), NumberParser.format(most)));
+                    text(
+                            "dial.reversed",
+                            name,
+                            NumberParser.format(least),
+                            NumberParser.format(most)));
         }
         if (!(step > 0)) {
-            return Optional.of(
-                    dial
-                            + "has a step of %s; it must be more than 0"
-                                    .formatted(NumberParser.format(step)));
+            return Optional.of(text("dial.step", name, NumberParser.format(step)));
         }
         if (step > most - least) {
-            return Optional.of(
-                    dial
-                            + "has a step of %s, more than its whole range; make it smaller"
-                                    .formatted(NumberParser.format(step)));
+            return Optional.of(text("dial.step-large", name, NumberParser.format(step)));
         }
         if (value < least || value > most) {
             return Optional.of(
-                    dial
-                            + "starts at %s, outside its range %s to %s; change the number or the range"
-                                    .formatted(
-                                            NumberParser.format(value),
-                                            NumberParser.format(least),
-                                            NumberParser.format(most)));
+                    text(
+                            "dial.outside",
+                            name,
+                            NumberParser.format(value),
+                            NumberParser.format(least),
+                            NumberParser.format(most)));
         }
         boolean whole = isWhole(least) && isWhole(step) && isWhole(value);
         if (type.equals("int") && !whole) {
-            return Optional.of(
-                    dial
-                            + "turns an `int` by parts of one; write whole numbers or make it a `double`");
+            return Optional.of(text("dial.whole", name));
         }
         return Optional.empty();
     }

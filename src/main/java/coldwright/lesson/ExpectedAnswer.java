@@ -2,10 +2,14 @@ package coldwright.lesson;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** The right answer to a prediction. */
 public sealed interface ExpectedAnswer {
+    /** Calls the function for this kind of answer. With a new kind every caller must treat it. */
+    <T> T match(Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve);
+
     /**
      * A multiple choice.
      *
@@ -16,6 +20,12 @@ public sealed interface ExpectedAnswer {
         /** Makes defensive copies. */
         public Choice {
             choices = List.copyOf(choices);
+        }
+
+        @Override
+        public <T> T match(
+                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
+            return choice.apply(this);
         }
     }
 
@@ -28,6 +38,12 @@ public sealed interface ExpectedAnswer {
      */
     record Amount(double value, String unit, double within) implements ExpectedAnswer {
         private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
+
+        @Override
+        public <T> T match(
+                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
+            return amount.apply(this);
+        }
 
         /**
          * Whether a number counts as right.
@@ -68,7 +84,13 @@ public sealed interface ExpectedAnswer {
      * @param level the x axis
      * @param upright the y axis
      */
-    record Curve(Scale level, Scale upright) implements ExpectedAnswer {}
+    record Curve(Scale level, Scale upright) implements ExpectedAnswer {
+        @Override
+        public <T> T match(
+                Function<Choice, T> choice, Function<Amount, T> amount, Function<Curve, T> curve) {
+            return curve.apply(this);
+        }
+    }
 
     /**
      * An axis to draw along.

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import coldwright.words.Phrase;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +20,11 @@ final class FaultList {
 
     FaultList(String file) {
         this.file = file;
+    }
+
+    /** A message in the language shown, for a fault or an exception. */
+    static String text(String key, Object... values) {
+        return Phrase.of("lesson", key, values).shown();
     }
 
     void add(int line, String words) {
@@ -42,11 +49,7 @@ final class FaultList {
         List<LessonFault> ordered = new ArrayList<>(faults);
         ordered.sort(Comparator.comparingInt(LessonFault::line));
         if (unnamed > 0) {
-            ordered.add(
-                    new LessonFault(
-                            file,
-                            0,
-                            "%,d more faults are not listed; fix these first".formatted(unnamed)));
+            ordered.add(new LessonFault(file, 0, text("more-faults", unnamed)));
         }
         return ordered;
     }

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
@@ -11,12 +13,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
 /** Builds a lesson from its top-level blocks, in order. */
 final class LessonBuilder {
     private static final String TITLE_EXAMPLE = "`# Sugar and ice`";
+
+    /** A long lesson has twenty; every view keeps all of them. */
+    private static final int MOST_STEPS = 500;
+
     private static final String STEP_EXAMPLE = "`## Why the tub is a brick`";
 
     private final String fileName;
@@ -34,7 +39,12 @@ final class LessonBuilder {
     private String stepTitle = "";
     private int stepLine;
     private boolean anySnippet;
+
+    /** Index in the step of its last own snippet, if that has no solution yet; else −1. */
+    private int unsolved = -1;
+
     private boolean emptyTitle;
+    private boolean tooLong;
 
     LessonBuilder(String fileName, FaultList faults, BlockCloser.Closed source) {
         this.fileName = fileName;
@@ -77,10 +87,7 @@ final class LessonBuilder {
         ProseCleaner own = new ProseCleaner(faults, source::lineInFile);
         own.clean(heading);
         for (VerifiedNumber verifiedNumber : own.takeVerifiedNumbers()) {
-            faults.add(
-                    verifiedNumber.line(),
-                    "a heading can't hold the number %s; hold it in the text below"
-                            .formatted(verifiedNumber.written()));
+            faults.add(verifiedNumber.line(), text("heading.number", verifiedNumber.written()));
         }
         String words = ProseCleaner.wordsOf(heading).strip();
         if (heading.getLevel() == 1) {
@@ -92,27 +99,24 @@ final class LessonBuilder {
                 faults.add(
                         line,
                         words.isEmpty()
-                                ? "this title is empty; write it like " + TITLE_EXAMPLE
-                                : "the lesson has its title already; make this heading a step, `## %s`"
-                                        .formatted(words));
+                                ? text("title.empty", TITLE_EXAMPLE)
+                                : text("title.second", words));
                 prose.add(heading);
             }
             return;
         }
         endStep();
         if (words.isEmpty()) {
-            faults.add(line, "this step has no title; write one like " + STEP_EXAMPLE);
+            faults.add(line, text("step.no-title", STEP_EXAMPLE));
         }
         Integer former = lineByTitle.putIfAbsent(words, line);
         if (former != null && !words.isEmpty()) {
-            faults.add(
-                    line,
-                    "the step on line %d has the same title \"%s\"; change one of them"
-                            .formatted(former, words));
+            faults.add(line, text("step.same-title", former, words));
         }
         stepTitle = words;
         stepLine = line;
         parts = new ArrayList<>();
+        unsolved = -1;
     }
 
     private void addComment(HtmlBlock comment, boolean directlyUnderTitle) {
@@ -146,10 +150,7 @@ final class LessonBuilder {
         IntUnaryOperator within = linesFrom(block, 1);
         endProse();
         if (stepLine == 0 && word != BlockKind.TEACHER) {
-            faults.add(
-                    line,
-                    "this `%s` block stands before the first step; put a heading such as %s above it"
-                            .formatted(word.words(), STEP_EXAMPLE));
+            faults.add(line, text("block.early", word.words(), STEP_EXAMPLE));
         }
         if (word == BlockKind.PREDICTION) {
             PredictionReader.read(text, within, faults).ifPresent(parts::add);
@@ -157,9 +158,7 @@ final class LessonBuilder {
             addTeacher(text, line, within);
         } else if (word == BlockKind.CHECK) {
             if (!anySnippet) {
-                faults.add(
-                        line,
-                        "no snippet stands above this check; put one there or move the check down");
+                faults.add(line, text("check.early"));
             }
             parts.add(new LessonPart.Check(line, CheckReader.read(text, within, faults)));
         } else if (word == BlockKind.JAVA_SOLUTION) {
@@ -172,19 +171,18 @@ final class LessonBuilder {
     private void addSnippet(String text, int line, IntUnaryOperator within, boolean given) {
         String code = text.endsWith("\n") ? text.substring(0, text.length() - 1) : text;
         if (code.isBlank()) {
-            faults.add(line, "this snippet is empty; write Java into it or take it out");
+            faults.add(line, text("snippet.empty"));
             return;
         }
         anySnippet = true;
+        unsolved = given ? unsolved : parts.size();
         parts.add(new LessonPart.Snippet(line, code, given, DialReader.read(code, within, faults)));
     }
 
     private void addTeacher(String text, int line, IntUnaryOperator within) {
         ExplainedBlock notes = ExplainedBlock.of(text, within, faults);
         if (notes.nodes().isEmpty()) {
-            faults.add(
-                    line,
-                    "this teacher's note is empty; write what the teacher should know or take it out");
+            faults.add(line, text("teacher.empty"));
             return;
         }
         parts.add(
@@ -197,10 +195,7 @@ final class LessonBuilder {
             return numbers;
         }
         for (VerifiedNumber one : numbers) {
-            faults.add(
-                    one.line(),
-                    "no snippet stands above the held number %s; move it below one or take its comment out"
-                            .formatted(one.written()));
+            faults.add(one.line(), text("number.early", one.written()));
         }
         return List.of();
     }
@@ -208,22 +203,15 @@ final class LessonBuilder {
     /** A solution belongs to the last snippet above it in its step. */
     private void addSolution(String text, int line) {
         if (text.isBlank()) {
-            faults.add(line, "this solution is empty; write Java into it or take it out");
+            faults.add(line, text("solution.empty"));
             return;
         }
-        Optional<LessonPart.Snippet> last =
-                PartsByKind.of(parts).snippets().stream()
-                        .filter(snippet -> !snippet.given())
-                        .reduce((first, second) -> second)
-                        .filter(snippet -> snippet.solution().isEmpty());
-        if (last.isPresent()) {
-            LessonPart.Snippet snippet = last.get();
-            parts.set(parts.indexOf(snippet), snippet.solvedBy(text.stripTrailing()));
+        if (unsolved >= 0 && parts.get(unsolved) instanceof LessonPart.Snippet snippet) {
+            parts.set(unsolved, snippet.solvedBy(text.stripTrailing()));
+            unsolved = -1;
             return;
         }
-        faults.add(
-                line,
-                "no unsolved snippet of this step stands above this solution; put it below the `java` block that it solves");
+        faults.add(line, text("solution.early"));
     }
 
     private void addProse(Node block) {
@@ -250,8 +238,11 @@ final class LessonBuilder {
     private void endStep() {
         endProse();
         reportPredictionsWithoutSnippet();
-        if (stepLine > 0) {
+        if (stepLine > 0 && steps.size() < MOST_STEPS) {
             steps.add(new LessonStep(stepTitle, stepLine, parts));
+        } else if (stepLine > 0 && !tooLong) {
+            tooLong = true;
+            faults.add(stepLine, text("steps.many", MOST_STEPS));
         }
     }
 
@@ -265,20 +256,16 @@ final class LessonBuilder {
                         .orElse(0);
         kinds.predictions().stream()
                 .filter(prediction -> prediction.line() > lastRun)
-                .forEach(
-                        prediction ->
-                                faults.add(
-                                        prediction.line(),
-                                        "no snippet of this step follows the forecast, so no run can answer it; put a `java` block below it"));
+                .forEach(prediction -> faults.add(prediction.line(), text("prediction.late")));
     }
 
     Lesson build(String text) {
         endStep();
         if (title.isEmpty() && !emptyTitle) {
-            faults.add(1, "the lesson has no title; begin it with a line such as " + TITLE_EXAMPLE);
+            faults.add(1, text("no-title", TITLE_EXAMPLE));
         }
         if (steps.isEmpty()) {
-            faults.add(1, "the lesson has no step; begin one with a line such as " + STEP_EXAMPLE);
+            faults.add(1, text("no-step", STEP_EXAMPLE));
         }
         return new Lesson(
                 fileName,

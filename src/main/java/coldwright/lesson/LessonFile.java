@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.text.NearestWord;
 import coldwright.text.TextFile;
 
@@ -21,11 +23,11 @@ final class LessonFile {
     /** The text of a file, unless it is missing, a folder, too large, unreadable or not text. */
     static Optional<String> read(Path file, FaultList faults) {
         if (Files.isDirectory(file)) {
-            faults.add(0, "this is a folder; name one of the lessons in it" + examples(file));
+            faults.add(0, text("file.folder", examples(file)));
             return Optional.empty();
         }
         if (Files.notExists(file)) {
-            faults.add(0, "there is no such file" + nearest(file));
+            faults.add(0, text("file.missing", nearest(file)));
             return Optional.empty();
         }
         return faultText(TextFile.read(file, MOST_BYTES), faults);
@@ -48,12 +50,12 @@ final class LessonFile {
                         ? ""
                         : NearestWord.question(
                                 name.toString(), lessonsIn(file.toAbsolutePath().getParent()));
-        return question.isEmpty() ? "; look at its name and folder" : question;
+        return question.isEmpty() ? text("file.check") : question;
     }
 
     private static String examples(Path folder) {
         List<String> names = lessonsIn(folder).stream().sorted().limit(3).toList();
-        return names.isEmpty() ? "" : ", such as " + String.join(", ", names);
+        return names.isEmpty() ? "" : text("file.examples", String.join(", ", names));
     }
 
     private static Collection<String> lessonsIn(Path folder) {

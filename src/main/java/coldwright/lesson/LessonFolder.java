@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.text.NearestWord;
 
 import java.io.IOException;
@@ -184,8 +186,7 @@ public final class LessonFolder {
 
     private String noLesson(String words) {
         if (sources.isEmpty()) {
-            return "there is no lesson \"%s\", for this program came without lessons; give the path of a lesson file"
-                    .formatted(words);
+            return text("folder.empty", words);
         }
         Map<String, String> nameByWord = new LinkedHashMap<>();
         for (String name : sources.keySet()) {
@@ -197,12 +198,13 @@ public final class LessonFolder {
                 }
             }
         }
-        return "there is no lesson \"%s\"%s"
-                .formatted(
-                        words,
-                        NearestWord.to(words, nameByWord.keySet())
-                                .map(word -> ": did you mean \"" + nameByWord.get(word) + "\"?")
-                                .orElse("; there are " + String.join(", ", sources.keySet())));
+        return text(
+                "folder.unknown",
+                words,
+                NearestWord.to(words, nameByWord.keySet())
+                        .map(word -> text("near", nameByWord.get(word)))
+                        .orElseGet(
+                                () -> text("folder.lessons", String.join(", ", sources.keySet()))));
     }
 
     private static int numberOf(String name) {

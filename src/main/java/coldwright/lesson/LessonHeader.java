@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.text.NearestWord;
 
 import java.util.HashMap;
@@ -49,22 +51,21 @@ record LessonHeader(String track, String minutes, String needs) {
     private static Optional<String> faultOf(String text, Map<String, String> values) {
         String key = keyOf(text);
         if (key.isEmpty()) {
-            return Optional.of(
-                    "\"%s\" is no `key: value`; write one such as `minutes: 45`".formatted(text));
+            return Optional.of(text("head.unfit", text));
         }
         if (!KEYS.contains(key)) {
             return Optional.of(
-                    "\"%s\" is unknown at a lesson's head%s"
-                            .formatted(
-                                    key,
-                                    NearestWord.to(key, KEYS)
-                                            .map(": did you mean \"%s\"?"::formatted)
-                                            .orElse("; it may say track, minutes and needs")));
+                    text(
+                            "head.unknown",
+                            key,
+                            NearestWord.to(key, KEYS)
+                                    .map(near -> text("near", near))
+                                    .orElse(text("head.keys"))));
         }
         String value = text.substring(text.indexOf(':') + 1).strip();
         return values.putIfAbsent(key, value) == null
                 ? Optional.empty()
-                : Optional.of("\"%s\" is said twice; take one of them out".formatted(key));
+                : Optional.of(text("head.twice", key));
     }
 
     private static String keyOf(String text) {

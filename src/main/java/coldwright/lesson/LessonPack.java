@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -67,13 +69,11 @@ public final class LessonPack {
                             .map(LessonReader::read)
                             .toList();
             if (lessons.isEmpty()) {
-                throw new IllegalArgumentException(
-                        folder + " holds no lessons; their names end in .md");
+                throw new IllegalArgumentException(text("pack.none", folder));
             }
             return lessons;
         } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    folder + " can't be read; look whether you may open it", e);
+            throw new IllegalArgumentException(text("pack.not-allowed", folder), e);
         }
     }
 
@@ -90,8 +90,7 @@ public final class LessonPack {
         try (InputStream in = Files.newInputStream(file)) {
             return read(file.toString(), in);
         } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    file + " can't be read; look whether it is there and may be opened", e);
+            throw new IllegalArgumentException(text("pack.not-allowed", file), e);
         }
     }
 
@@ -107,13 +106,12 @@ public final class LessonPack {
                     new ZipInputStream(
                             new java.io.ByteArrayInputStream(all), StandardCharsets.UTF_8));
         } catch (ZipException e) {
-            throw new IllegalArgumentException(name + " is a damaged zip file; pack it again", e);
+            throw new IllegalArgumentException(text("pack.damaged", name), e);
         } catch (IOException e) {
-            throw new IllegalArgumentException(name + " ends too early; copy it again", e);
+            throw new IllegalArgumentException(text("pack.early", name), e);
         }
         if (pack.lessons.isEmpty()) {
-            throw new IllegalArgumentException(
-                    name + " holds no lessons; it must be a zip file with names that end in .md");
+            throw new IllegalArgumentException(text("pack.none", name));
         }
         return pack.lessons.entrySet().stream()
                 .map(one -> LessonReader.read(name + "/" + one.getKey(), one.getValue()))
@@ -126,15 +124,12 @@ public final class LessonPack {
         while ((entry = nextOf(zip)) != null) {
             count++;
             if (count > MOST_ENTRIES) {
-                throw new IllegalArgumentException(
-                        "%s has more than %d entries; a pack may have that many at most"
-                                .formatted(name, MOST_ENTRIES));
+                throw new IllegalArgumentException(text("pack.entries", name, MOST_ENTRIES));
             }
             String path = entry.getName();
             requireInside(path);
             if (!seen.add(path.toLowerCase(Locale.ROOT))) {
-                throw new IllegalArgumentException(
-                        "%s has \"%s\" twice; pack it again".formatted(name, path));
+                throw new IllegalArgumentException(text("pack.twice", name, path));
             }
             boolean lesson = !entry.isDirectory() && path.toLowerCase(Locale.ROOT).endsWith(LESSON);
             byte[] bytes = bytes(zip, lesson ? LessonFile.MOST_BYTES : MOST_BYTES, path);
@@ -164,13 +159,12 @@ public final class LessonPack {
                                 .noneMatch(part -> part.equals("..") || part.equals("."));
         if (!plain) {
             throw new IllegalArgumentException(
-                    "%s holds \"%s\", a path that leads out of the pack; %s"
-                            .formatted(name, path.replaceAll("\\p{Cntrl}", "?"), nothingRead()));
+                    text("pack.outside", name, path.replaceAll("\\p{Cntrl}", "?"), shortName()));
         }
     }
 
-    private String nothingRead() {
-        return "nothing of " + name.replaceFirst("^.*[/\\\\]", "") + " was read";
+    private String shortName() {
+        return name.replaceFirst("^.*[/\\\\]", "");
     }
 
     private byte[] bytes(InputStream entry, long most, String path) throws IOException {
@@ -183,9 +177,7 @@ public final class LessonPack {
                 throw tooLarge();
             }
             if (bytes.size() + read > most) {
-                throw new IllegalArgumentException(
-                        "%s holds %s, which has more than %d bytes; a lesson may have that many at most"
-                                .formatted(name, path, most));
+                throw new IllegalArgumentException(text("pack.lesson-size", name, path, most));
             }
             bytes.write(block, 0, read);
         }
@@ -193,9 +185,7 @@ public final class LessonPack {
     }
 
     private IllegalArgumentException tooLarge() {
-        return new IllegalArgumentException(
-                "%s has more than %d bytes when unpacked; a pack may have that many at most"
-                        .formatted(name, MOST_BYTES));
+        return new IllegalArgumentException(text("pack.size", name, MOST_BYTES));
     }
 
     /**
@@ -211,8 +201,7 @@ public final class LessonPack {
                     zip[at] == 0x50 && zip[at + 1] == 0x4B && zip[at + 2] == 1 && zip[at + 3] == 2;
             int type = entry && zip[at + 5] == 3 ? (zip[at + 41] & 0xF0) : 0;
             if (type == 0xA0) {
-                throw new IllegalArgumentException(
-                        name + " holds a link, which might lead out of the pack; " + nothingRead());
+                throw new IllegalArgumentException(text("pack.link", name, shortName()));
             }
         }
     }

@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
@@ -54,9 +56,7 @@ public final class LessonReader {
 
     private static Lesson read(String fileName, String text, FaultList faults) {
         if (text.isBlank()) {
-            faults.add(
-                    1,
-                    "the file is empty; begin it with a title such as `# Sugar and ice` and a step such as `## Why the tub is a brick`");
+            faults.add(1, text("file.empty"));
             return LessonBuilder.unreadable(fileName, faults);
         }
         BlockCloser.Closed closed = BlockCloser.close(text, faults);

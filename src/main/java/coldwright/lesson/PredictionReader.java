@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -83,9 +85,7 @@ final class PredictionReader {
                 int last = choices.size() - 1;
                 choices.set(last, choices.get(last) + " " + line);
             } else {
-                faults.add(
-                        lineInFile.applyAsInt(i),
-                        "this line of the forecast is neither an answer nor parted from them by an empty line; begin it with \"- \" or put an empty line above it");
+                faults.add(lineInFile.applyAsInt(i), text("prediction.line"));
                 return i;
             }
         }
@@ -99,9 +99,7 @@ final class PredictionReader {
     private String withoutVerifiedNumbers(String line, int place) {
         String without = VerifiedNumberReader.without(line);
         if (!without.equals(line)) {
-            faults.add(
-                    place,
-                    "a question or a choice can't hold its number; take the comment out and hold the number in the explanation");
+            faults.add(place, text("prediction.number"));
         }
         return without;
     }
@@ -134,35 +132,31 @@ final class PredictionReader {
 
     private Optional<String> faultOfShape() {
         if (question.isEmpty()) {
-            return Optional.of("the forecast asks nothing; write the question on its first line");
+            return Optional.of(text("prediction.no-question"));
         }
         int lines = numbers.size() + curves.size();
         if (choices.isEmpty() && lines == 0) {
-            return Optional.of(
-                    "the forecast has no answer to choose; write choices that begin with \"- \" or a line such as `number: 12.5 °C within 1`");
+            return Optional.of(text("prediction.no-answer"));
         }
         if (lines > 0) {
             return lines == 1 && choices.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(
-                            "the forecast can be answered in more than one way; keep its choices or one line that begins `number:` or `curve:`");
+                    : Optional.of(text("prediction.several-ways"));
         }
         if (choices.contains("")) {
-            return Optional.of("a choice of the forecast is empty; write its words or take it out");
+            return Optional.of(text("choice.empty"));
         }
         if (choices.size() < 2) {
-            return Optional.of("the forecast has one choice only; write at least two");
+            return Optional.of(text("choice.one"));
         }
         if (new HashSet<>(choices).size() < choices.size()) {
-            return Optional.of("two choices of the forecast are the same; change one of them");
+            return Optional.of(text("choice.same"));
         }
         if (right.isEmpty()) {
-            return Optional.of("the forecast has no right answer; mark one choice with \"- * \"");
+            return Optional.of(text("choice.none-right"));
         }
         if (right.size() > 1) {
-            return Optional.of(
-                    "the forecast has %d right answers; mark one choice only with \"- * \""
-                            .formatted(right.size()));
+            return Optional.of(text("choice.many-right", right.size()));
         }
         return Optional.empty();
     }
@@ -170,23 +164,15 @@ final class PredictionReader {
     private Optional<ExpectedAnswer> number(String line) {
         Matcher said = NUMBER.matcher(line);
         if (NumberParser.hasComma(line) && !said.matches()) {
-            faults.add(
-                    numberLine,
-                    "\"%s\" has a decimal comma; write numbers with a point".formatted(line));
+            faults.add(numberLine, text("comma", line));
             return Optional.empty();
         }
         if (said.matches() && NumberParser.parse(said.group(3)) < 0) {
-            faults.add(
-                    numberLine,
-                    "the tolerance of \"%s\" is less than zero; leave out its sign"
-                            .formatted(line));
+            faults.add(numberLine, text("number.negative", line));
             return Optional.empty();
         }
         if (line.length() > LONGEST_NUMBER || !said.matches()) {
-            faults.add(
-                    numberLine,
-                    "\"%s\" is no number with a tolerance; write it like `number: 12.5 °C within 1`"
-                            .formatted(line));
+            faults.add(numberLine, text("number.unfit", line));
             return Optional.empty();
         }
         String unit = said.group(2) == null ? "" : said.group(2).strip();

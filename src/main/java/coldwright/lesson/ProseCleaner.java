@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Block;
 import org.commonmark.node.Code;
@@ -14,7 +16,9 @@ import org.commonmark.node.SourceSpan;
 import org.commonmark.node.Text;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 
@@ -28,6 +32,10 @@ final class ProseCleaner extends AbstractVisitor {
     private final FaultList faults;
     private final IntUnaryOperator lineInFile;
     private final List<VerifiedNumber> verifiedNumbers = new ArrayList<>();
+
+    /** Nodes in which a comment was removed. */
+    private final Set<Node> interrupted = new HashSet<>();
+
     private int line;
 
     /**
@@ -96,6 +104,9 @@ final class ProseCleaner extends AbstractVisitor {
         int here = lineOf(parent, lineInFile);
         line = here > 0 ? here : line;
         super.visitChildren(parent);
+        if (interrupted.remove(parent)) {
+            joinTexts(parent);
+        }
     }
 
     @Override
@@ -103,7 +114,7 @@ final class ProseCleaner extends AbstractVisitor {
         if (VerifiedNumberReader.isMeant(html.getLiteral().strip())) {
             addVerifiedNumber(html, html.getLiteral().strip());
         } else if (!isComment(html)) {
-            fault(html, "raw HTML is not shown; write it in CommonMark");
+            fault(html, text("html.block"));
         }
         html.unlink();
     }
@@ -116,7 +127,7 @@ final class ProseCleaner extends AbstractVisitor {
             reportUnlessClosing(html);
             html.insertBefore(new Text(html.getLiteral()));
         }
-        closeGap(html);
+        interrupted.add(html.getParent());
         html.unlink();
     }
 
@@ -125,10 +136,12 @@ final class ProseCleaner extends AbstractVisitor {
                 .ifPresent(verifiedNumbers::add);
     }
 
-    /** The text before a node in its line. */
+    /** The end of the text before a node in its line. */
     private static String wordsBefore(Node node) {
         StringBuilder words = new StringBuilder();
-        for (Node one = node.getPrevious(); one != null; one = one.getPrevious()) {
+        for (Node one = node.getPrevious();
+                one != null && words.length() < VerifiedNumberReader.FAR_BACK;
+                one = one.getPrevious()) {
             if (!(one instanceof Text || one instanceof Code || one.getFirstChild() != null)
                     || one instanceof Block) {
                 break;
@@ -138,30 +151,29 @@ final class ProseCleaner extends AbstractVisitor {
         return words.toString();
     }
 
-    /** Joins the texts around a comment, so that a number and its unit are one text again. */
-    private static void closeGap(HtmlInline comment) {
-        if (comment.getPrevious() instanceof Text before
-                && comment.getNext() instanceof Text after) {
-            after.setLiteral(before.getLiteral() + after.getLiteral());
-            before.unlink();
+    /** Joins the texts around comments, so that a number and its unit are one text again. */
+    private static void joinTexts(Node parent) {
+        for (Node one = parent.getFirstChild(); one != null; one = one.getNext()) {
+            if (one instanceof Text first && one.getNext() instanceof Text) {
+                StringBuilder all = new StringBuilder(first.getLiteral());
+                while (first.getNext() instanceof Text next) {
+                    all.append(next.getLiteral());
+                    next.unlink();
+                }
+                first.setLiteral(all.toString());
+            }
         }
     }
 
     private void reportUnlessClosing(HtmlInline html) {
         if (!html.getLiteral().startsWith("</")) {
-            fault(
-                    html,
-                    "`%s` is raw HTML and stands in the text as it is; put it between backticks or write it in CommonMark"
-                            .formatted(html.getLiteral()));
+            fault(html, text("html.inline", html.getLiteral()));
         }
     }
 
     @Override
     public void visit(Image image) {
-        fault(
-                image,
-                "the picture `%s` is not shown, only its description; draw a figure in a snippet instead"
-                        .formatted(image.getDestination()));
+        fault(image, text("image", image.getDestination()));
         visitChildren(image);
         while (image.getFirstChild() != null) {
             image.insertBefore(image.getFirstChild());
@@ -173,19 +185,14 @@ final class ProseCleaner extends AbstractVisitor {
     public void visit(FencedCodeBlock code) {
         BlockKind.of(code.getInfo())
                 .filter(word -> word != BlockKind.PLAIN)
-                .ifPresent(
-                        word ->
-                                fault(
-                                        code,
-                                        "the `%s` block stands inside a list, a quotation or another block; move it to the left margin"
-                                                .formatted(word.words())));
+                .ifPresent(word -> fault(code, text("block.nested", word.words())));
     }
 
     @Override
     public void visit(Paragraph paragraph) {
         for (Node node = paragraph.getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof Text text && isTableRule(text.getLiteral())) {
-                fault(text, "tables are not set as tables; write a list instead");
+                fault(text, text("table"));
                 break;
             }
         }

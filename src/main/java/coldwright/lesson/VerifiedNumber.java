@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import java.util.function.Function;
+
 /**
  * A number in the text that is checked against the calculator: {@code about −2.6<!-- =
  * base.initialFreezingPointC() --> °C}.
@@ -32,8 +34,16 @@ public record VerifiedNumber(int line, String written, String expression, double
         return NumberParser.parse(written);
     }
 
-    @Override
+    /** Whether a number agrees with the text. */
     public boolean passes(double given) {
         return Math.abs(given - value()) <= tolerance + HAIR * Math.max(1, Math.abs(value()));
+    }
+
+    @Override
+    public <T> T match(
+            Function<CheckExpectation.Value, T> value,
+            Function<CheckExpectation.True, T> truth,
+            Function<VerifiedNumber, T> number) {
+        return number.apply(this);
     }
 }

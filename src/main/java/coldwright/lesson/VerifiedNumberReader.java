@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.text;
+
 import coldwright.source.JavaSource;
 
 import java.util.List;
@@ -14,7 +16,7 @@ final class VerifiedNumberReader {
     private static final int LONGEST_EXPRESSION = 1000;
 
     /** Longest text before the comment that is searched for the number. */
-    private static final int FAR_BACK = 60;
+    static final int FAR_BACK = 60;
 
     private static final Pattern COMMENT =
             Pattern.compile("<!--\\s*=(?!=)(.*?)-->", Pattern.DOTALL);
@@ -84,44 +86,30 @@ final class VerifiedNumberReader {
 
     private static Optional<String> faultOfNumber(String near, String expression) {
         if (SEPARATED.matcher(near).find()) {
-            return Optional.of(
-                    "the held number is parted by a comma or a space; write its digits together, with a point for decimals");
+            return Optional.of(text("number.separated"));
         }
         return NUMBER.matcher(near).find()
                 ? Optional.empty()
-                : Optional.of(
-                        "no number stands directly before `<!-- = %s -->`; put the comment right behind the last digit, as in %s"
-                                .formatted(expression, EXAMPLE));
+                : Optional.of(text("number.none", expression, EXAMPLE));
     }
 
     private static Optional<String> faultOf(String expression) {
         if (expression.isEmpty()) {
-            return Optional.of(
-                    "the held number has no expression; write what gives it, as in " + EXAMPLE);
+            return Optional.of(text("number.no-expression", EXAMPLE));
         }
         if (expression.length() > LONGEST_EXPRESSION) {
-            return Optional.of(
-                    "the held number's expression has %,d characters; it may have at most %,d: let a snippet work out a part of it"
-                            .formatted(expression.length(), LONGEST_EXPRESSION));
+            return Optional.of(text("number.long", expression.length(), LONGEST_EXPRESSION));
         }
         if (!JavaSource.of(expression).isBalanced()) {
-            return Optional.of(
-                    "the brackets of the held number's `%s` don't pair; close each one that is opened"
-                            .formatted(expression));
+            return Optional.of(text("number.brackets", expression));
         }
         return JavaSource.of(expression).namesSomething()
                 ? Optional.empty()
-                : Optional.of(
-                        "the held number's `%s` names nothing that a snippet made; write what gives it, as in %s"
-                                .formatted(expression, EXAMPLE));
+                : Optional.of(text("number.no-name", expression, EXAMPLE));
     }
 
     private static Optional<String> faultOfTolerance(String within) {
         boolean fit = within.matches(NumberParser.PATTERN) && NumberParser.parse(within) >= 0;
-        return fit
-                ? Optional.empty()
-                : Optional.of(
-                        "the held number's tolerance \"%s\" is no number of zero or more; write it like `within 0.5`, without a unit"
-                                .formatted(within));
+        return fit ? Optional.empty() : Optional.of(text("number.tolerance", within));
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.paint;
 
+import coldwright.paint.style.BundledFonts;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureFormat;
 
@@ -29,6 +30,7 @@ final class SvgPage {
 
     /** A white page; all IDs in it begin with its own. */
     SvgPage(FigureFormat format, String id) {
+        BundledFonts.useIfAwtFails();
         this.format = format;
         this.id = id;
         document = newDocument();

@@ -1,11 +1,11 @@
 package coldwright.play;
 
 import coldwright.bench.RunOutcome;
-import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.LessonClaim;
 
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 
 /**
  * The result of a claim.
@@ -34,21 +34,23 @@ public record ClaimVerdict(LessonClaim claim, State state, RunOutcome outcome) {
     }
 
     private static State state(LessonClaim claim, RunOutcome outcome) {
-        boolean passes;
-        if (claim instanceof CheckExpectation.True) {
-            if (!(outcome instanceof RunOutcome.Finished finished)
-                    || !TRUTHS.contains(finished.type())) {
-                return State.FAILED;
-            }
-            passes = finished.exact().equals("true");
-        } else {
-            OptionalDouble number = number(outcome);
-            if (number.isEmpty()) {
-                return State.FAILED;
-            }
-            passes = claim.passes(number.getAsDouble());
-        }
-        return passes ? State.PASSED : State.MISSED;
+        return claim.match(
+                value -> state(outcome, value::passes),
+                truth ->
+                        outcome instanceof RunOutcome.Finished finished
+                                        && TRUTHS.contains(finished.type())
+                                ? state(finished.exact().equals("true"))
+                                : State.FAILED,
+                number -> state(outcome, number::passes));
+    }
+
+    private static State state(RunOutcome outcome, DoublePredicate passes) {
+        OptionalDouble number = number(outcome);
+        return number.isEmpty() ? State.FAILED : state(passes.test(number.getAsDouble()));
+    }
+
+    private static State state(boolean passed) {
+        return passed ? State.PASSED : State.MISSED;
     }
 
     /** Whether the run agrees with the lesson. */

@@ -11,6 +11,24 @@ import java.util.Optional;
  * part is run or tried; the others report the results.
  */
 public interface PlayListener extends LessonPart.Visitor {
+    /** Listens to results alone, whatever kind of part gives them. */
+    abstract class OfResults implements PlayListener {
+        @Override
+        public void prose(LessonPart.Prose prose) {}
+
+        @Override
+        public void teacher(LessonPart.Teacher note) {}
+
+        @Override
+        public void prediction(LessonPart.Prediction prediction) {}
+
+        @Override
+        public void snippet(LessonPart.Snippet snippet) {}
+
+        @Override
+        public void check(LessonPart.Check check) {}
+    }
+
     /** A step begins. */
     default void stepBegan(PlayedStep step) {}
 

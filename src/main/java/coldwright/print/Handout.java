@@ -1,5 +1,7 @@
 package coldwright.print;
 
+import static coldwright.print.HtmlMarkup.text;
+
 import coldwright.figure.Figure;
 import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
@@ -78,21 +80,23 @@ public final class Handout implements LessonPart.Visitor {
     private void about() {
         StringBuilder about = new StringBuilder();
         if (!lesson.minutes().isBlank()) {
-            about.append(HtmlMarkup.line(lesson.minutes())).append("\u00A0minutes. ");
+            about.append(text("minutes", HtmlMarkup.line(lesson.minutes()))).append(' ');
         }
         if (!lesson.needs().isBlank()) {
-            about.append("You need ").append(HtmlMarkup.line(lesson.needs())).append('.');
+            about.append(text("needs", HtmlMarkup.line(lesson.needs())));
         }
         if (about.length() > 0) {
             html.append("<p class=\"about\">%s</p>\n".formatted(about));
         }
         String who = options.work().map(HandIn::learner).map(HtmlMarkup::escaped).orElse("");
         if (!who.isEmpty()) {
-            html.append("<p class=\"who\">Work of <b>%s</b></p>\n".formatted(who));
+            html.append("<p class=\"who\">%s <b>%s</b></p>\n".formatted(text("work-of"), who));
         } else if (options.edition() == HandoutEdition.BLANK) {
-            html.append("<p class=\"who\">Name <span class=\"rule\"></span></p>\n");
+            html.append(
+                    "<p class=\"who\">%s <span class=\"rule\"></span></p>\n"
+                            .formatted(text("name")));
         } else if (options.edition() == HandoutEdition.ANSWERS) {
-            html.append("<p class=\"who\">For the teacher</p>\n");
+            html.append("<p class=\"who\">%s</p>\n".formatted(text("for-teacher")));
         }
     }
 
@@ -128,7 +132,9 @@ public final class Handout implements LessonPart.Visitor {
     @Override
     public void teacher(LessonPart.Teacher note) {
         if (options.edition() == HandoutEdition.ANSWERS) {
-            html.append("<aside class=\"teacher\">\n<p class=\"for\">For the teacher</p>\n");
+            html.append(
+                    "<aside class=\"teacher\">\n<p class=\"for\">%s</p>\n"
+                            .formatted(text("for-teacher")));
             html.append(HtmlMarkup.prose(note.nodes())).append("</aside>\n");
         }
     }
@@ -182,7 +188,9 @@ public final class Handout implements LessonPart.Visitor {
         }
         came.exhibits().forEach(one -> html.append(exhibits.html(one)));
         if (options.edition() == HandoutEdition.ANSWERS && !snippet.solution().isEmpty()) {
-            html.append("<div class=\"solution\">\n<p class=\"label\">One solution</p>\n")
+            html.append(
+                            "<div class=\"solution\">\n<p class=\"label\">%s</p>\n"
+                                    .formatted(text("one-solution")))
                     .append(HtmlMarkup.java(snippet.solution()));
             came.solved().ifPresent(this::words);
             html.append("</div>\n");
@@ -208,7 +216,9 @@ public final class Handout implements LessonPart.Visitor {
         if (options.edition() != HandoutEdition.ANSWERS || check.expectations().isEmpty()) {
             return;
         }
-        html.append("<div class=\"check\">\n<p class=\"label\">What is checked</p>\n<ul>\n");
+        html.append(
+                "<div class=\"check\">\n<p class=\"label\">%s</p>\n<ul>\n"
+                        .formatted(text("checks")));
         for (CheckExpectation one : check.expectations()) {
             html.append(
                     "<li><code>%s</code> %s"
@@ -224,11 +234,13 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     private static String wanted(CheckExpectation one) {
-        return one instanceof CheckExpectation.Value value
-                ? "is %s within %s"
-                        .formatted(
+        return one.match(
+                value ->
+                        text(
+                                "is-within",
                                 QuestionSheet.number(value.value()),
-                                QuestionSheet.number(value.tolerance()))
-                : "is true";
+                                QuestionSheet.number(value.tolerance())),
+                truth -> text("is-true"),
+                number -> "");
     }
 }

@@ -3,7 +3,6 @@ package coldwright.print;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunOutcome;
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonPart;
 import coldwright.play.BlockingRunner;
 import coldwright.play.LessonPlayer;
 import coldwright.play.PlayListener;
@@ -16,7 +15,7 @@ import java.util.Map;
 import java.util.function.Function;
 
 /** Collects the output of a lesson's snippets, the author's or a learner's. */
-public final class HandoutPlay implements PlayListener {
+public final class HandoutPlay extends PlayListener.OfResults {
     private final Function<RunOutcome, String> trouble;
     private final Map<Integer, SnippetOutput> given = new HashMap<>();
 
@@ -57,19 +56,4 @@ public final class HandoutPlay implements PlayListener {
                 snippet.snippet().line(),
                 (line, output) -> output.with(SnippetOutput.of(run, trouble)));
     }
-
-    @Override
-    public void prose(LessonPart.Prose prose) {}
-
-    @Override
-    public void teacher(LessonPart.Teacher note) {}
-
-    @Override
-    public void prediction(LessonPart.Prediction prediction) {}
-
-    @Override
-    public void snippet(LessonPart.Snippet snippet) {}
-
-    @Override
-    public void check(LessonPart.Check check) {}
 }

@@ -1,5 +1,7 @@
 package coldwright.print;
 
+import coldwright.words.Phrase;
+
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.FencedCodeBlock;
@@ -36,6 +38,11 @@ final class HtmlMarkup {
                     "[^\\x09\\x0A\\x20-\\x7E\\xA0-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
 
     private HtmlMarkup() {}
+
+    /** A text of the bundle in the language shown. */
+    static String text(String key, Object... values) {
+        return Phrase.of("print", key, values).shown();
+    }
 
     static String escaped(String words) {
         return UNPRINTABLE

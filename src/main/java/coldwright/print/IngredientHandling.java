@@ -4,14 +4,20 @@ import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Mix;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
-/** Properties of an ingredient that matter when a cook handles it. */
-final class IngredientHandling {
+/**
+ * The ingredients of a mix, and the properties that matter when a cook handles them.
+ *
+ * @param mix the mix
+ * @param amounts its amounts above zero
+ */
+record IngredientHandling(Mix mix, List<Amount> amounts) {
     private static final Pattern BROWNED =
             Pattern.compile("caramel|toffee|butterscotch|praline|brittle|dulce|honeycomb");
     private static final Pattern WHOLE_FRUIT_ENDS =
@@ -27,7 +33,10 @@ final class IngredientHandling {
     private static final double DRY_PERCENT = 97;
     private static final double WET_PERCENT = 50;
 
-    private IngredientHandling() {}
+    static IngredientHandling of(Mix mix) {
+        return new IngredientHandling(
+                mix, mix.amounts().stream().filter(amount -> amount.massG() > 0).toList());
+    }
 
     static boolean isEgg(Ingredient one) {
         return one.allergens().contains(Allergen.EGG);
@@ -46,7 +55,7 @@ final class IngredientHandling {
      * themselves.
      */
     static boolean isSour(Ingredient one) {
-        return !isMilk(one) && percent(one, Component.Kind.ACID) > SOUR_PERCENT;
+        return !isMilk(one) && one.composition().percent(Component.Kind.ACID) > SOUR_PERCENT;
     }
 
     static boolean isGum(Ingredient one) {
@@ -54,7 +63,7 @@ final class IngredientHandling {
     }
 
     static boolean isDrySugar(Ingredient one) {
-        return percent(one, Component.Kind.SUGAR) > DRY_PERCENT;
+        return one.composition().percent(Component.Kind.SUGAR) > DRY_PERCENT;
     }
 
     static boolean isWet(Ingredient one) {
@@ -73,22 +82,26 @@ final class IngredientHandling {
         return BROWNED.matcher(words.toLowerCase(Locale.ROOT)).find();
     }
 
-    private static double percent(Ingredient one, Component.Kind kind) {
-        double percent = 0;
-        for (Component component : Component.values()) {
-            if (component.kind() == kind) {
-                percent += one.composition().percent(component);
-            }
-        }
-        return percent;
+    /** Whether the mix is heated: because of egg, milk, starch or gums. */
+    boolean isHeated() {
+        return any(IngredientHandling::isEgg)
+                || any(IngredientHandling::isMilk)
+                || any(IngredientHandling::isGum)
+                || any(IngredientHandling::isRawMeal)
+                || mix.composition().percent(Component.STARCH) > 1;
     }
 
-    static boolean any(List<Amount> amounts, Predicate<Ingredient> is) {
+    /** Whether it is added to the cold mix: it boils away, curdles hot milk or loses its scent. */
+    boolean goesInLate(Ingredient one) {
+        return isHeated() && (isStrong(one) || isSour(one) && any(IngredientHandling::isMilk));
+    }
+
+    boolean any(Predicate<Ingredient> is) {
         return amounts.stream().anyMatch(amount -> is.test(amount.ingredient()));
     }
 
     /** The names of all matching ingredients as a list in a sentence; empty if there are none. */
-    static String names(List<Amount> amounts, Predicate<Ingredient> are) {
+    String names(Predicate<Ingredient> are) {
         List<String> names =
                 amounts.stream()
                         .map(Amount::ingredient)
@@ -96,13 +109,10 @@ final class IngredientHandling {
                         .map(Ingredient::name)
                         .distinct()
                         .toList();
-        return switch (names.size()) {
-            case 0 -> "";
-            case 1 -> names.get(0);
-            default ->
-                    String.join(", ", names.subList(0, names.size() - 1))
-                            + " and "
-                            + names.get(names.size() - 1);
-        };
+        int last = names.size() - 1;
+        return names.size() < 2
+                ? String.join("", names)
+                : MakeSheetText.word(
+                        "and", String.join(", ", names.subList(0, last)), names.get(last));
     }
 }

@@ -1,21 +1,23 @@
 package coldwright.print;
 
+import static coldwright.print.MakeSheetText.word;
+
 import coldwright.batch.BatchAnalysis;
 import coldwright.figure.Figure;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.style.FigureFormat;
 import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Amount;
-import coldwright.science.standards.Declarations;
 import coldwright.text.DisplayText;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
  * A batch as one sheet for the kitchen: amounts, method with temperatures and times, what to buy,
- * ice and salt, cautions, allergens and the freezing curve. It is in English.
+ * ice and salt, cautions, allergens and the freezing curve, in the language shown.
  */
 public final class MakeSheet {
     private static final FigureFormat CURVE = FigureFormat.of(420, 250).withType(14);
@@ -64,72 +66,79 @@ public final class MakeSheet {
     private String whole(PaperSize paper, HandoutStyle handoutStyle) {
         String title = HtmlMarkup.escaped(all.batch().name());
         html.append("<header>\n<h1>%s</h1>\n<p class=\"about\">".formatted(title));
-        html.append(HtmlMarkup.line(about())).append("</p>\n</header>\n");
-        html.append("<div class=\"two\">\n<section class=\"side\">\n<h2>Amounts</h2>\n");
+        html.append(HtmlMarkup.line(about())).append("</p>\n</header>\n<div class=\"two\">\n");
+        side("amounts");
         amounts();
-        html.append("</section>\n<section class=\"side\">\n<h2>How it freezes</h2>\n");
-        html.append("<figure>%s</figure>\n".formatted(svg()));
-        html.append("</section>\n</div>\n<section>\n<h2>Method</h2>\n");
+        html.append("</section>\n");
+        side("curve");
+        html.append("<figure>%s</figure>\n</section>\n</div>\n<section>\n".formatted(svg()));
+        heading("method");
         list("ol", "steps", MakeSteps.of(all));
-        html.append("</section>\n<div class=\"two\">\n<section class=\"side\">\n");
-        html.append("<h2>To buy</h2>\n");
+        html.append("</section>\n<div class=\"two\">\n");
+        side("buy");
         list("ul", "boxes", ShoppingList.toBuy(all));
         html.append("</section>\n<section class=\"side\">\n");
         List<String> bath = ShoppingList.iceAndSalt(all);
         if (!bath.isEmpty()) {
-            html.append("<h2>Ice and salt</h2>\n");
+            heading("bath");
             list("ul", "boxes", bath);
-            html.append(
-                    "<p class=\"fine\">%s</p>\n"
-                            .formatted(HtmlMarkup.line(ShoppingList.leastBath(all))));
+            fine(ShoppingList.leastBath(all));
         }
-        html.append("<h2>To have ready</h2>\n");
+        heading("tools");
         list("ul", "boxes", ShoppingList.tools(all));
-        html.append("</section>\n</div>\n<section class=\"cautions\">\n<h2>Cautions</h2>\n");
+        html.append("</section>\n</div>\n<section class=\"cautions\">\n");
+        heading("cautions");
         list("ul", "warned", MakeCautions.of(all));
-        String allergens = DisplayText.sentence(Declarations.allergenSentence(all.mix()));
-        html.append("<p><b>Allergens:</b> %s</p>\n".formatted(HtmlMarkup.line(allergens)));
-        html.append("</section>\n");
+        String allergens = DisplayText.sentence(all.report().declarations().get(0).shown());
+        html.append(
+                "<p><b>%s</b> %s</p>\n</section>\n"
+                        .formatted(word("allergens"), HtmlMarkup.line(allergens)));
         return handoutStyle.page(title, paper, html.toString());
     }
 
+    private void side(String heading) {
+        html.append("<section class=\"side\">\n");
+        heading(heading);
+    }
+
+    private void heading(String key) {
+        html.append("<h2>%s</h2>\n".formatted(word("heading." + key)));
+    }
+
+    private void fine(String sentence) {
+        html.append("<p class=\"fine\">%s</p>\n".formatted(HtmlMarkup.line(sentence)));
+    }
+
     private String about() {
-        return "Makes %s g, %s L%s. %s. Times and temperatures are calculated, with ranges; taste and thermometer decide."
-                .formatted(
-                        MakeSheetText.grams(all.mix().massG()),
-                        DisplayText.decimals(2, all.air().litres(all.mix())),
-                        all.air().percent() > 0
-                                ? " with %s %% air"
-                                        .formatted(DisplayText.decimals(0, all.air().percent()))
-                                : "",
-                        switch (all.batch().method()) {
-                            case BAG -> "In a bag, in ice and salt";
-                            case TUB -> "In a tub, left still";
-                            case SHAKEN -> "In a tub, shaken";
-                            case CHURN -> "In a churn, in ice and salt";
-                        });
+        double airPercent = all.batch().airPercent();
+        return word(
+                "about",
+                MakeSheetText.grams(all.mix().massG()),
+                all.report().fact("volume_with_air_l").number(),
+                airPercent > 0 ? word("about.air", airPercent) : "",
+                word("about." + all.batch().method().name().toLowerCase(Locale.ROOT)));
     }
 
     private void amounts() {
-        html.append("<table>\n<thead><tr><th scope=\"col\">Ingredient</th>");
         html.append(
-                "<th scope=\"col\">g</th><th scope=\"col\">by spoon or cup</th></tr></thead>\n");
-        html.append("<tbody>\n");
-        List<Amount> used = MakeSteps.used(all.mix());
-        for (Amount amount : used) {
+                "<table>\n<thead><tr><th scope=\"col\">%s</th><th scope=\"col\">g</th><th scope=\"col\">%s</th></tr></thead>\n<tbody>\n"
+                        .formatted(word("ingredient"), word("spooned")));
+        boolean spooned = false;
+        for (Amount amount : IngredientHandling.of(all.mix()).amounts()) {
+            Optional<String> spoons = SpoonText.of(amount);
+            spooned |= spoons.isPresent();
             html.append(
                     "<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td></tr>\n"
                             .formatted(
                                     HtmlMarkup.line(amount.ingredient().name()),
                                     MakeSheetText.grams(amount.massG()),
-                                    SpoonText.of(amount).map(HtmlMarkup::line).orElse("weigh")));
+                                    HtmlMarkup.line(spoons.orElse(word("weigh")))));
         }
         html.append(
-                "<tr class=\"sum\"><th scope=\"row\">together</th><td>%s</td><td></td></tr>\n</tbody>\n</table>\n"
-                        .formatted(MakeSheetText.grams(all.mix().massG())));
-        if (used.stream().anyMatch(amount -> SpoonText.of(amount).isPresent())) {
-            html.append(
-                    "<p class=\"fine\">Level spoons and cups of the United States, within 4 %; a scale is surer.</p>\n");
+                "<tr class=\"sum\"><th scope=\"row\">%s</th><td>%s</td><td></td></tr>\n</tbody>\n</table>\n"
+                        .formatted(word("together"), MakeSheetText.grams(all.mix().massG())));
+        if (spooned) {
+            fine(word("spoons"));
         }
     }
 
@@ -154,17 +163,14 @@ public final class MakeSheet {
 
     private Figure curve() {
         return Figure.of(
-                        "Begins to freeze at %s"
-                                .formatted(
-                                        MakeSheetText.celsius(
-                                                1, all.curve().initialFreezingPointC())))
-                .x("temperature", "°C")
-                .y("water that is ice", "%")
+                        word("curve.title", all.report().fact("initial_freezing_point_c").number()))
+                .x(word("curve.temperature"), "°C")
+                .y(word("curve.ice"), "%")
                 .xBetween(COLDEST_C, 0)
                 .yBetween(0, 100)
-                .line("ice", COLDEST_C, 0, all.curve()::icePercentAt)
-                .markX("serve", Situation.SERVING_C)
-                .markX("store", all.batch().freezerC());
+                .line(word("curve.line"), COLDEST_C, 0, all.curve()::icePercentAt)
+                .markX(word("curve.serve"), Situation.SERVING_C)
+                .markX(word("curve.store"), all.batch().freezerC());
     }
 
     /**

@@ -1,23 +1,21 @@
 package coldwright.print;
 
+import static coldwright.print.MakeSheetText.celsius;
+import static coldwright.print.MakeSheetText.word;
+
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.CrystalsInStorage;
+import coldwright.batch.BatchReport;
+import coldwright.batch.Fact;
 import coldwright.batch.Recipe.Method;
-import coldwright.science.Band;
-import coldwright.science.crystal.CrystalStory;
-import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
-import coldwright.science.mix.Amount;
-import coldwright.science.mix.Component;
-import coldwright.science.mix.Ingredient;
-import coldwright.science.mix.Mix;
-import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.Cooling;
 import coldwright.science.standards.Pasteurisation;
 import coldwright.text.DisplayText;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -31,31 +29,20 @@ final class MakeSteps {
     private static final double AGED_FROM_FAT_PERCENT = 3;
 
     private final BatchAnalysis all;
-    private final Mix mix;
-    private final List<Amount> amounts;
-    private final FreezePlan plan;
+    private final BatchReport report;
+    private final IngredientHandling used;
+    private final boolean heated;
+    private final String late;
+    private final String freezerC;
     private final List<String> steps = new ArrayList<>();
 
     private MakeSteps(BatchAnalysis all) {
         this.all = all;
-        this.mix = all.mix();
-        this.amounts = used(mix);
-        this.plan = all.plan();
-    }
-
-    /** The amounts above zero. */
-    static List<Amount> used(Mix mix) {
-        return mix.amounts().stream().filter(amount -> amount.massG() > 0).toList();
-    }
-
-    /** Whether the mix is heated: because of egg, milk, starch or gums. */
-    static boolean isHeated(Mix mix) {
-        List<Amount> amounts = used(mix);
-        return IngredientHandling.any(amounts, IngredientHandling::isEgg)
-                || IngredientHandling.any(amounts, IngredientHandling::isMilk)
-                || IngredientHandling.any(amounts, IngredientHandling::isGum)
-                || IngredientHandling.any(amounts, IngredientHandling::isRawMeal)
-                || mix.composition().percent(Component.STARCH) > 1;
+        this.report = all.report();
+        this.used = IngredientHandling.of(all.mix());
+        this.heated = used.isHeated();
+        this.late = used.names(used::goesInLate);
+        this.freezerC = celsius(0, all.batch().freezerC());
     }
 
     static List<String> of(BatchAnalysis all) {
@@ -67,216 +54,162 @@ final class MakeSteps {
         return steps.steps;
     }
 
-    private void mix() {
-        String gums = IngredientHandling.names(amounts, IngredientHandling::isGum);
-        String sugar = IngredientHandling.names(amounts, IngredientHandling::isDrySugar);
-        if (!gums.isEmpty()) {
-            steps.add(
-                    "**Dry first.** Stir %s %s: so no lumps form."
-                            .formatted(
-                                    gums,
-                                    sugar.isEmpty()
-                                            ? "in a thin stream into the cold liquid"
-                                            : "into about ten times the weight of " + sugar));
-        }
-        String late = IngredientHandling.names(amounts, this::goesInLate);
-        String besides = late.isEmpty() ? "all" : "all but " + late;
-        String fruit = IngredientHandling.names(amounts, IngredientHandling::isWholeFruit);
-        String blend = fruit.isEmpty() ? "" : " Wash and blend %s first.".formatted(fruit);
-        if (!isHeated(mix)) {
-            steps.add(
-                    "**Mix.** Stir %s together until no grain of sugar is left.%s"
-                            .formatted(besides, blend));
-            return;
-        }
-        String egg = IngredientHandling.names(amounts, IngredientHandling::isEgg);
-        String whisk =
-                egg.isEmpty()
-                        ? ""
-                        : " Whisk %s with some of the sugar and pour the warm part on it, whisking."
-                                .formatted(egg);
-        String brown =
-                IngredientHandling.namesBrownedSugar(all.batch().name()) && !sugar.isEmpty()
-                        ? " If sugar is browned first, weigh the pot before and after, and make up with water what boiled away."
-                        : "";
-        steps.add("**Mix.** Put %s in a pot.%s%s%s".formatted(besides, blend, whisk, brown));
-        boolean dairyOrEgg =
-                !egg.isEmpty() || IngredientHandling.any(amounts, IngredientHandling::isMilk);
-        Pasteurisation rule = egg.isEmpty() ? Pasteurisation.MIX : Pasteurisation.EGGNOG;
-        steps.add(
-                dairyOrEgg
-                        ? "**Heat.** Stir all the time and pasteurise as your local food-safety rules say. One such rule, %s of the United States, lists %s for %s, or %s for %s, for every part. No pot proves that: measure, and leave the proof to licensed practice."
-                                .formatted(
-                                        rule.rule(),
-                                        rule.holdAt(HEAT_C[0]).listedAt(),
-                                        MakeSheetText.seconds(rule.holdAt(HEAT_C[0]).seconds()),
-                                        rule.holdAt(HEAT_C[1]).listedAt(),
-                                        MakeSheetText.seconds(rule.holdAt(HEAT_C[1]).seconds()))
-                        : "**Heat.** Bring it just to the boil, stirring: starch and gums swell in the heat, and raw meal must be cooked.");
+    private void step(String key, Object... values) {
+        steps.add(word("step." + key, values).strip());
     }
 
-    /** Whether it is added to the cold mix: it boils away, curdles hot milk or loses its scent. */
-    private boolean goesInLate(Ingredient one) {
-        return isHeated(mix)
-                && (IngredientHandling.isStrong(one)
-                        || IngredientHandling.isSour(one)
-                                && IngredientHandling.any(amounts, IngredientHandling::isMilk));
+    /** A sentence that follows others; empty unless it applies. */
+    private static String also(boolean applies, String key, Object... values) {
+        return applies ? " " + word("step." + key, values) : "";
+    }
+
+    private void mix() {
+        String gums = used.names(IngredientHandling::isGum);
+        String sugar = used.names(IngredientHandling::isDrySugar);
+        if (!gums.isEmpty()) {
+            step(sugar.isEmpty() ? "gums-in-liquid" : "gums", gums, sugar);
+        }
+        String fruit = used.names(IngredientHandling::isWholeFruit);
+        String what = late.isEmpty() ? word("step.all") : word("step.all-but", late);
+        String blend = also(!fruit.isEmpty(), "blend", fruit);
+        if (!heated) {
+            step("mix-cold", what, blend);
+            return;
+        }
+        String egg = used.names(IngredientHandling::isEgg);
+        boolean browned = IngredientHandling.namesBrownedSugar(all.batch().name());
+        step(
+                "mix-hot",
+                what,
+                blend,
+                also(!egg.isEmpty(), "whisk", egg),
+                also(browned && !sugar.isEmpty(), "browned"));
+        if (egg.isEmpty() && !used.any(IngredientHandling::isMilk)) {
+            step("boil");
+            return;
+        }
+        Pasteurisation rule = egg.isEmpty() ? Pasteurisation.MIX : Pasteurisation.EGGNOG;
+        step(
+                "pasteurise",
+                rule.rule(),
+                rule.holdAt(HEAT_C[0]).listedAt(),
+                MakeSheetText.seconds(rule.holdAt(HEAT_C[0]).seconds()),
+                rule.holdAt(HEAT_C[1]).listedAt(),
+                MakeSheetText.seconds(rule.holdAt(HEAT_C[1]).seconds()));
     }
 
     private void cool() {
-        String startC = MakeSheetText.celsius(0, plan.freeze().startC());
-        boolean heated = isHeated(mix);
-        String late = IngredientHandling.names(amounts, this::goesInLate);
-        steps.add(
-                (heated
-                                ? "**Cool** fast, the pot in iced water, to %s or below. %s"
-                                        .formatted(startC, DisplayText.sentence(Cooling.sentence()))
-                                : "**Chill** to %s or below: the times here count from there."
-                                        .formatted(startC))
-                        + (late.isEmpty() ? "" : " Then stir in %s.".formatted(late)));
+        String startC = celsius(0, all.plan().freeze().startC());
+        step(
+                heated ? "cool" : "chill",
+                startC,
+                heated ? DisplayText.sentence(Cooling.phrase().shown()) : "",
+                also(!late.isEmpty(), "late", late));
         boolean aged =
-                heated
-                        && (mix.fatPercent() > AGED_FROM_FAT_PERCENT
-                                || IngredientHandling.any(amounts, IngredientHandling::isGum));
-        if (aged) {
-            steps.add(
-                    "**Age** 4 hours or overnight at %s or below, covered: fat sets and gums swell (common practice)."
-                            .formatted(startC));
+                report.fact("fat_percent").number() > AGED_FROM_FAT_PERCENT
+                        || used.any(IngredientHandling::isGum);
+        if (heated && aged) {
+            step("age", startC);
         }
     }
 
     private void freeze() {
-        String parts =
-                all.parts() == 1 ? "" : "Part it into %d equal parts. ".formatted(all.parts());
         Method method = all.batch().method();
-        String cold = MakeSheetText.celsius(0, all.coldC());
-        switch (method) {
-            case BAG ->
-                    steps.add(
-                            "**Freeze in the bag.** %sFill one strong bag, press the air out, close it, put it in a second one, flat, about 30 mm thick. Bury it in the ice and salt (%s at the start) and knead it through a towel without rest. %s"
-                                    .formatted(parts, cold, done("knead")));
-            case CHURN ->
-                    steps.add(
-                            "**Churn.** %sChill the can, fill it two thirds at most, pack ice and salt round it (%s at the start) and crank without rest. %s"
-                                    .formatted(parts, cold, done("crank")));
-            case TUB ->
-                    steps.add(
-                            "**Freeze in the tub.** %sFill a plastic tub nine tenths, lid on, and leave it in the freezer at %s. %s"
-                                    .formatted(parts, cold, done("wait")));
-            case SHAKEN ->
-                    steps.add(
-                            "**Freeze in the tub, shaking.** %sFill a plastic tub nine tenths, lid on, freezer at %s. %s%s"
-                                    .formatted(parts, cold, shakes(), done("shake")));
-        }
-        if (method == Method.BAG || method == Method.CHURN) {
-            steps.add(
-                    "**Rinse the brine off** before you open it; then pack it cold and fast into a plastic tub. %s"
-                            .formatted(hard()));
-        } else if (plan.reaches(Stage.HARD)) {
-            steps.add("**Harden.** " + hard());
+        List<Double> shakes = all.plan().shakeAtMinutes();
+        step(
+                "freeze." + method.name().toLowerCase(Locale.ROOT),
+                all.parts() == 1 ? "" : word("step.parts", all.parts()) + " ",
+                celsius(0, report.fact("cold_at_start_c").number()),
+                method == Method.SHAKEN && !shakes.isEmpty()
+                        ? word("step.shake", minutes(shakes)) + " "
+                        : "",
+                done(method == Method.TUB));
+        if (all.batch().setup().inBath()) {
+            step("rinse", hard());
+        } else if (reaches(Stage.HARD)) {
+            step("harden", hard());
         }
     }
 
-    private String shakes() {
-        List<Double> minutes = plan.shakeAtMinutes();
-        return minutes.isEmpty()
-                ? ""
-                : "Shake or stir through after %s min. "
-                        .formatted(
-                                minutes.stream()
-                                        .map(minute -> DisplayText.decimals(0, minute))
-                                        .collect(Collectors.joining(", ")));
+    private static String minutes(List<Double> minutes) {
+        return minutes.stream()
+                .map(minute -> DisplayText.decimals(0, minute))
+                .collect(Collectors.joining(", "));
     }
 
-    private String done(String deed) {
-        if (!plan.reaches(Stage.SOFT_SERVE)) {
-            return plan.remarks().isEmpty()
-                    ? "It is not predicted to set with this method."
-                    : DisplayText.sentence(plan.remarks().get(0));
+    private String done(boolean still) {
+        if (reaches(Stage.SOFT_SERVE)) {
+            return word(
+                    still ? "step.done-still" : "step.done",
+                    MakeSheetText.time(stage(Stage.THICKENS).number()),
+                    MakeSheetText.minutes(stage(Stage.SOFT_SERVE)));
         }
-        String end = deed.equals("wait") ? "It is soft-serve" : "Done at soft-serve,";
-        return "It thickens after about %s. %s after about %s (%s)%s."
-                .formatted(
-                        DisplayText.minutes(plan.minutesToThicken()),
-                        end,
-                        DisplayText.minutes(plan.minutesToSoftServe()),
-                        range(Stage.SOFT_SERVE),
-                        deed.equals("wait") ? "" : ", when it stands in soft heaps");
+        return all.plan().comments().isEmpty()
+                ? word("step.never")
+                : DisplayText.sentence(all.plan().comments().get(0).shown());
     }
 
     private String hard() {
-        return plan.reaches(Stage.HARD)
-                ? "Leave it at %s until it is hard: about %s after the start (%s)."
-                        .formatted(
-                                MakeSheetText.celsius(0, all.batch().freezerC()),
-                                DisplayText.minutes(plan.minutesToHard()),
-                                range(Stage.HARD))
-                : "It is not predicted to get hard at %s: eat it soft."
-                        .formatted(MakeSheetText.celsius(0, all.batch().freezerC()));
+        return reaches(Stage.HARD)
+                ? word("step.hard", freezerC, MakeSheetText.minutes(stage(Stage.HARD)))
+                : word("step.never-hard", freezerC);
     }
 
-    private String range(Stage stage) {
-        FreezePlan.MinuteRange minuteRange = plan.rangeMinutes(stage);
-        return DisplayText.minutes(minuteRange.least())
-                + " to "
-                + DisplayText.minutes(minuteRange.most());
+    private boolean reaches(Stage stage) {
+        return Double.isFinite(stage(stage).number());
+    }
+
+    private Fact stage(Stage stage) {
+        return report.fact("minutes_to_" + stage.name().toLowerCase(Locale.ROOT));
     }
 
     private void keep() {
-        double freezerC = all.batch().freezerC();
-        String serve = "";
-        try {
-            Band scoops = Firmness.scoopableC(mix);
-            serve =
-                    scoops.high() < freezerC
-                            ? "it stays softer than a scoop at %s, so serve it straight from there"
-                                    .formatted(MakeSheetText.celsius(0, freezerC))
-                            : scoops.low() <= freezerC
-                                    ? "it can be scooped straight from the freezer"
-                                    : "let it warm in the refrigerator to %s to %s, where it can be scooped"
-                                            .formatted(
-                                                    MakeSheetText.celsius(0, scoops.low()),
-                                                    MakeSheetText.celsius(0, scoops.high()));
-        } catch (IllegalArgumentException e) {
-            serve = "it stays soft at any cold, so serve it as it is";
-        }
-        String crystals = all.crystals().map(this::crystals).orElse("");
-        steps.add(
-                "**Serve and store.** To serve, %s. Store at %s or colder, lid on; do not freeze again what has melted.%s"
-                        .formatted(serve, MakeSheetText.celsius(0, freezerC), crystals));
+        step(
+                "keep",
+                report.find("scoopable_c").map(this::serve).orElse(word("step.serve.liquid")),
+                freezerC,
+                crystals());
     }
 
-    private String crystals(CrystalsInStorage crystalsInStorage) {
-        String usual =
-                " Ice crystals: about %s after one night%s (from 50 µm on they are felt)."
-                        .formatted(
-                                size(crystalsInStorage.night()),
-                                crystalsInStorage
-                                        .fortnight()
-                                        .map(one -> ", " + size(one) + " after two weeks")
-                                        .orElse(""));
-        String kept =
-                crystalsInStorage
-                        .kept()
-                        .map(
-                                one ->
-                                        " Kept %s: %s%s."
-                                                .formatted(
-                                                        all.batch().stored().orElseThrow().words(),
-                                                        size(one),
-                                                        crystalsInStorage
-                                                                .steady()
-                                                                .map(MakeSteps::steady)
-                                                                .orElse("")))
-                        .orElse("");
-        return usual + kept;
+    private String serve(Fact scoopable) {
+        Fact.Ends scoops = scoopable.band().orElseThrow();
+        double storedC = all.batch().freezerC();
+        return scoops.high() < storedC
+                ? word("step.serve.soft", freezerC)
+                : scoops.low() <= storedC
+                        ? word("step.serve.scoop")
+                        : word(
+                                "step.serve.warm",
+                                celsius(0, scoops.low()),
+                                celsius(0, scoops.high()));
     }
 
-    private static String steady(CrystalStory story) {
-        return ", in a steady freezer " + size(story);
+    private String crystals() {
+        Optional<String> night = size("after_a_night");
+        return night.map(
+                        one ->
+                                also(
+                                                true,
+                                                "crystals",
+                                                one,
+                                                size("after_two_weeks")
+                                                        .map(um -> word("step.two-weeks", um))
+                                                        .orElse(""))
+                                        + size("as_kept").map(this::kept).orElse(""))
+                .orElse("");
     }
 
-    private static String size(CrystalStory story) {
-        return DisplayText.decimals(0, story.meanUm().middle()) + " µm";
+    private String kept(String um) {
+        return also(
+                true,
+                "kept",
+                all.batch().stored().orElseThrow().phrase(),
+                um,
+                size("kept_steady").map(steady -> word("step.steady", steady)).orElse(""));
+    }
+
+    private Optional<String> size(String when) {
+        return report.find(when + "_mean_micrometres")
+                .map(fact -> DisplayText.decimals(0, fact.number()) + " µm");
     }
 }

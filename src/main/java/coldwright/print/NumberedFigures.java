@@ -1,5 +1,7 @@
 package coldwright.print;
 
+import static coldwright.print.HtmlMarkup.text;
+
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
@@ -76,22 +78,21 @@ final class NumberedFigures {
     }
 
     private String framed(String name, String picture, String caption, String marks) {
-        return "<figure class=\"%s\">\n%s\n<figcaption><b>Figure %d.</b> %s%s</figcaption>\n</figure>\n"
-                .formatted(name, picture, count, HtmlMarkup.line(caption), marks);
+        return "<figure class=\"%s\">\n%s\n<figcaption><b>%s</b> %s%s</figcaption>\n</figure>\n"
+                .formatted(name, picture, text("figure", count), HtmlMarkup.line(caption), marks);
     }
 
     /** Title and axes as alternative text. */
     private static String caption(Figure figure) {
-        String axes = figure.y().caption() + " against " + figure.x().caption();
-        boolean both = !figure.x().caption().isBlank() && !figure.y().caption().isBlank();
-        return figure.title()
-                + "."
-                + (both
-                        ? " "
-                                + axes.substring(0, 1).toUpperCase(Locale.ROOT)
-                                + axes.substring(1)
-                                + "."
-                        : "");
+        String x = figure.x().caption();
+        String y = figure.y().caption();
+        return x.isBlank() || y.isBlank()
+                ? figure.title() + "."
+                : text(
+                        "axes",
+                        figure.title(),
+                        y.substring(0, 1).toUpperCase(Locale.ROOT) + y.substring(1),
+                        x);
     }
 
     private static String caption(Drawing drawing, List<Integer> moments) {
@@ -100,7 +101,9 @@ final class NumberedFigures {
                         .map(i -> FigureDescription.time(drawing, i))
                         .filter(time -> !time.isEmpty())
                         .collect(Collectors.joining(", "));
-        return drawing.title() + (moments.size() > 1 && !times.isEmpty() ? ": after " + times : "");
+        return moments.size() > 1 && !times.isEmpty()
+                ? text("after", drawing.title(), times)
+                : drawing.title();
     }
 
     /** The picture with its own element names, because the moments of a drawing share theirs. */
@@ -118,11 +121,9 @@ final class NumberedFigures {
     private String table(Figure figure) {
         List<CSVRecord> rows = rows(FigureFiles.csv(figure));
         int every = Math.max(1, (int) Math.ceil((rows.size() - 1) / (double) MOST_ROWS));
-        String left = every == 1 ? "" : ", one row in " + every;
+        String caption = every == 1 ? text("numbers", count) : text("numbers-some", count, every);
         StringBuilder html =
-                new StringBuilder(
-                        "<table>\n<caption>The numbers of figure %d%s</caption>\n<thead><tr>"
-                                .formatted(count, left));
+                new StringBuilder("<table>\n<caption>%s</caption>\n<thead><tr>".formatted(caption));
         rows.get(0)
                 .forEach(
                         one ->

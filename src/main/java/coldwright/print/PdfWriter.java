@@ -1,5 +1,7 @@
 package coldwright.print;
 
+import coldwright.paint.style.BundledFonts;
+
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -28,6 +30,7 @@ public final class PdfWriter {
      * @return the bytes of a PDF file
      */
     public static byte[] of(String html) {
+        BundledFonts.useIfAwtFails();
         XRLog.setLoggingEnabled(false);
         QUIET.setLevel(Level.SEVERE);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

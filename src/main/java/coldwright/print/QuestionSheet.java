@@ -1,5 +1,7 @@
 package coldwright.print;
 
+import static coldwright.print.HtmlMarkup.text;
+
 import coldwright.figure.Axis;
 import coldwright.figure.Figure;
 import coldwright.lesson.ExpectedAnswer;
@@ -19,29 +21,34 @@ final class QuestionSheet {
             String said,
             NumberedFigures exhibits) {
         StringBuilder html = new StringBuilder("<div class=\"forecast\">\n");
-        html.append("<p class=\"label\">What do you expect?</p>\n");
+        html.append("<p class=\"label\">%s</p>\n".formatted(text("predict")));
         html.append(
                 "<p class=\"question\">%s</p>\n".formatted(HtmlMarkup.line(prediction.question())));
         boolean told = edition == HandoutEdition.ANSWERS;
-        if (prediction.answer() instanceof ExpectedAnswer.Choice choice) {
-            html.append(choices(choice, told, said));
-        } else if (prediction.answer() instanceof ExpectedAnswer.Amount amount) {
-            html.append(amount(amount, told, said));
-        } else if (prediction.answer() instanceof ExpectedAnswer.Curve curve) {
-            html.append(
-                    !said.isEmpty()
-                            ? answerText(said)
-                            : told
-                                    ? ""
-                                    : exhibits.empty(
-                                            EmptyAxes.of(
-                                                    axis(curve.level()), axis(curve.upright()))));
-            html.append(
-                    told ? "<p class=\"right\">Right is the first curve of the figure.</p>\n" : "");
-        } else {
-            throw new AssertionError(prediction.answer());
-        }
-        return html.append("</div>\n").toString();
+        String answer =
+                prediction
+                        .answer()
+                        .match(
+                                choice -> choices(choice, told, said),
+                                amount -> amount(amount, told, said),
+                                curve -> curve(curve, told, said, exhibits));
+        return html.append(answer).append("</div>\n").toString();
+    }
+
+    private static String curve(
+            ExpectedAnswer.Curve curve, boolean told, String said, NumberedFigures exhibits) {
+        String axes =
+                !said.isEmpty()
+                        ? answerText(said)
+                        : told
+                                ? ""
+                                : exhibits.empty(
+                                        EmptyAxes.of(axis(curve.level()), axis(curve.upright())));
+        return axes + (told ? right(text("right-curve")) : "");
+    }
+
+    private static String right(String words) {
+        return "<p class=\"right\">%s</p>\n".formatted(words);
     }
 
     private static String choices(ExpectedAnswer.Choice choice, boolean told, String said) {
@@ -56,7 +63,10 @@ final class QuestionSheet {
                                     right
                                             ? "<b>" + HtmlMarkup.line(words) + "</b>"
                                             : HtmlMarkup.line(words),
-                                    right ? " <i class=\"right\">(right)</i>" : ""));
+                                    right
+                                            ? " <i class=\"right\">%s</i>"
+                                                    .formatted(text("right-choice"))
+                                            : ""));
         }
         return html.append("</ul>\n").toString();
     }
@@ -69,15 +79,18 @@ final class QuestionSheet {
                         : answerText(said);
         return told
                 ? line
-                        + "<p class=\"right\">Right is %s\u00A0%s; within %s counts as right.</p>\n"
-                                .formatted(number(amount.value()), unit, number(amount.within()))
+                        + right(
+                                text(
+                                        "right-amount",
+                                        (number(amount.value()) + "\u00A0" + unit),
+                                        number(amount.within())))
                 : line;
     }
 
     private static String answerText(String said) {
         return said.isEmpty()
                 ? ""
-                : "<p>The answer given: <b>%s</b></p>\n".formatted(HtmlMarkup.line(said));
+                : "<p>%s <b>%s</b></p>\n".formatted(text("your-answer"), HtmlMarkup.line(said));
     }
 
     private static Axis axis(ExpectedAnswer.Scale scale) {
@@ -96,7 +109,8 @@ final class QuestionSheet {
      */
     static String room(List<Figure> figures, boolean worded, NumberedFigures exhibits) {
         StringBuilder html =
-                new StringBuilder("<div class=\"room\"><p class=\"label\">What came out</p>");
+                new StringBuilder(
+                        "<div class=\"room\"><p class=\"label\">%s</p>".formatted(text("result")));
         String line = "<p class=\"line\">\u00A0</p>";
         int lines = figures.isEmpty() ? 3 : worded ? 1 : 0;
         html.append(line.repeat(lines));

@@ -1,7 +1,7 @@
 package coldwright.print;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.Recipe.Method;
+import coldwright.batch.BatchReport;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.freezer.Cold;
 import coldwright.science.mix.Amount;
@@ -13,44 +13,28 @@ import java.util.List;
 
 /** What to buy, and which tools to have ready. */
 final class ShoppingList {
-    /** Steps that amounts are rounded up to, because nobody buys 597.4 g. */
-    private static final double[] STEPS_G = {1, 5, 10, 50};
-
     private ShoppingList() {}
 
     /** The shopping list. */
     static List<String> toBuy(BatchAnalysis all) {
-        List<String> list = new ArrayList<>();
-        for (Amount amount : MakeSteps.used(all.mix())) {
-            if (amount.ingredient().equals(Shelf.WATER)) {
-                continue;
-            }
-            boolean poured =
-                    IngredientHandling.isWet(amount.ingredient())
-                            && amount.ingredient().densityKgPerL().isPresent();
-            String volume =
-                    poured
-                            ? " (%s mL)"
-                                    .formatted(
-                                            rounded(
-                                                    amount.massG()
-                                                            / amount.ingredient()
-                                                                    .densityKgPerL()
-                                                                    .getAsDouble()))
-                            : "";
-            list.add(
-                    "%s, %s g%s"
-                            .formatted(
-                                    amount.ingredient().name(), rounded(amount.massG()), volume));
-        }
-        return list;
+        return IngredientHandling.of(all.mix()).amounts().stream()
+                .filter(amount -> !amount.ingredient().equals(Shelf.WATER))
+                .map(ShoppingList::bought)
+                .toList();
     }
 
+    private static String bought(Amount amount) {
+        var densityKgPerL = amount.ingredient().densityKgPerL();
+        boolean poured = IngredientHandling.isWet(amount.ingredient()) && densityKgPerL.isPresent();
+        String weighed = amount.ingredient().name() + ", " + rounded(amount.massG()) + " g";
+        return poured
+                ? weighed + " (" + rounded(amount.massG() / densityKgPerL.getAsDouble()) + " mL)"
+                : weighed;
+    }
+
+    /** Rounds up to what can be bought: nobody buys 597.4 g. */
     private static String rounded(double amount) {
-        double step =
-                amount <= 20
-                        ? STEPS_G[0]
-                        : amount <= 100 ? STEPS_G[1] : amount <= 1000 ? STEPS_G[2] : STEPS_G[3];
+        double step = amount <= 20 ? 1 : amount <= 100 ? 5 : amount <= 1000 ? 10 : 50;
         return DisplayText.decimals(0, step * Math.ceil(amount / step - 1e-9));
     }
 
@@ -61,46 +45,44 @@ final class ShoppingList {
         }
         int parts = all.parts();
         IceAndSalt bath = cold.bath();
-        List<String> list = new ArrayList<>();
-        list.add("ice, %s g".formatted(rounded(parts * bath.iceG())));
-        list.add("table or rock salt, %s g".formatted(rounded(parts * bath.saltG())));
-        return list;
+        return List.of(
+                MakeSheetText.word("buy.ice", rounded(parts * bath.iceG())),
+                MakeSheetText.word("buy.salt", rounded(parts * bath.saltG())));
     }
 
     /** The smallest bath that is enough, for a cook with little ice; empty without a bath. */
     static String leastBath(BatchAnalysis all) {
-        if (!(all.plan().freeze().cold() instanceof Cold.Bath)) {
+        BatchReport report = all.report();
+        if (report.find("least_ice_g").isEmpty()) {
             return "";
         }
         int parts = all.parts();
-        IceAndSalt least = all.plan().leastBath();
-        return (parts == 1 ? "" : "Each of %d parts takes an equal share. ".formatted(parts))
-                + "The least that does: ice %s g, salt %s g."
-                        .formatted(rounded(parts * least.iceG()), rounded(parts * least.saltG()));
+        return (parts == 1 ? "" : MakeSheetText.word("buy.shares", parts) + " ")
+                + MakeSheetText.word(
+                        "buy.least",
+                        rounded(parts * report.fact("least_ice_g").number()),
+                        rounded(parts * report.fact("least_salt_g").number()));
     }
 
     /** The tools to have ready. */
     static List<String> tools(BatchAnalysis all) {
-        List<String> list = new ArrayList<>();
-        list.add("scale, thermometer, whisk, bowl");
-        if (MakeSteps.isHeated(all.mix())) {
-            list.add("pot, iced water to cool it");
+        IngredientHandling used = IngredientHandling.of(all.mix());
+        List<String> tools = new ArrayList<>(List.of("scale"));
+        if (used.isHeated()) {
+            tools.add("pot");
         }
-        if (IngredientHandling.any(MakeSteps.used(all.mix()), IngredientHandling::isWholeFruit)) {
-            list.add("blender");
+        if (used.any(IngredientHandling::isWholeFruit)) {
+            tools.add("blender");
         }
-        Method method = all.batch().method();
+        switch (all.batch().method()) {
+            case BAG -> tools.addAll(List.of("bags", "gloves"));
+            case CHURN -> tools.add("churn");
+            case TUB, SHAKEN -> {}
+        }
         int parts = all.parts();
-        if (method == Method.BAG) {
-            list.add("%d strong bags that close, bowl for the ice".formatted(2 * parts));
-            list.add("gloves, towel");
-        } else if (method == Method.CHURN) {
-            list.add("churn with can and bucket, gloves, towel");
-        }
-        list.add(
-                parts == 1
-                        ? "plastic tub with lid, space in the freezer"
-                        : "%d plastic tubs with lids, space in the freezer".formatted(parts));
-        return list;
+        tools.add(parts == 1 ? "tub" : "tubs");
+        return tools.stream()
+                .map(key -> MakeSheetText.word("tool." + key, parts, 2 * parts))
+                .toList();
     }
 }

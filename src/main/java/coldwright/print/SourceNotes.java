@@ -1,5 +1,7 @@
 package coldwright.print;
 
+import static coldwright.print.HtmlMarkup.text;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +25,9 @@ final class SourceNotes {
             return "";
         }
         StringBuilder html =
-                new StringBuilder("<section class=\"sources\">\n<h2>Sources</h2>\n<ol>\n");
+                new StringBuilder(
+                        "<section class=\"sources\">\n<h2>%s</h2>\n<ol>\n"
+                                .formatted(text("sources")));
         for (int i = 0; i < sources.size(); i++) {
             html.append(
                     "<li id=\"source-%d\">%s</li>\n"

@@ -42,8 +42,11 @@ final class SpoonText {
         }
         long quarters = spoons / 4;
         long rest = spoons % 4;
-        String cups = number(quarters) + (quarters > 4 ? " cups" : " cup");
-        return Optional.of(rest == 0 ? cups : cups + " and " + rest + " tbsp");
+        String cups = MakeSheetText.word(quarters > 4 ? "cups" : "cup", number(quarters));
+        return Optional.of(
+                rest == 0
+                        ? cups
+                        : MakeSheetText.word("and", cups, MakeSheetText.word("tbsp", rest)));
     }
 
     private static Optional<String> quarters(
@@ -54,7 +57,8 @@ final class SpoonText {
             return Optional.empty();
         }
         return Optional.of(
-                number(quarters) + (measure == KitchenMeasure.TABLESPOONS ? " tbsp" : " tsp"));
+                MakeSheetText.word(
+                        measure == KitchenMeasure.TABLESPOONS ? "tbsp" : "tsp", number(quarters)));
     }
 
     private static boolean isOff(double spoonedMl, double volumeMl) {

@@ -1,5 +1,7 @@
 package coldwright.science;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * An uncertain value: the best figure with the lowest and the highest that its sources allow.
  *
@@ -8,11 +10,10 @@ package coldwright.science;
  * @param high highest
  */
 public record Band(double low, double middle, double high) {
-    /** Checks the order. */
     public Band {
         if (!(low <= middle && middle <= high)) {
             throw new IllegalArgumentException(
-                    "the band %s to %s with %s in the middle is out of order; it must rise from low to high"
+                    "the band %s to %s with %s in the middle isn't in order; it must rise from low to high"
                             .formatted(
                                     Require.format(low),
                                     Require.format(high),
@@ -39,6 +40,17 @@ public record Band(double low, double middle, double high) {
     public Band times(double factor) {
         Require.notNegative("factor", factor, "");
         return new Band(low * factor, middle * factor, high * factor);
+    }
+
+    /**
+     * Another quantity that depends on this one, rising or falling throughout.
+     *
+     * @param change gives it for a value of this band
+     */
+    public Band map(DoubleUnaryOperator change) {
+        double a = change.applyAsDouble(low);
+        double b = change.applyAsDouble(high);
+        return new Band(Math.min(a, b), change.applyAsDouble(middle), Math.max(a, b));
     }
 
     /**

@@ -2,6 +2,8 @@ package coldwright.science;
 
 import coldwright.text.DisplayText;
 
+import java.util.Arrays;
+
 /** Argument checks; each error names the value, its figure and the allowed range. */
 public final class Require {
     private Require() {}
@@ -12,7 +14,6 @@ public final class Require {
      * @param name the value's name with its unit, such as {@code saltPercent}
      * @param value the value
      * @param range the allowed range, with the unit for the message
-     * @return the value
      * @throws IllegalArgumentException if it is not a number or outside the range
      */
     public static double within(String name, double value, Range range) {
@@ -36,7 +37,6 @@ public final class Require {
      * @param name the value's name with its unit, such as {@code massG}
      * @param value the value
      * @param unit the unit in the message
-     * @return the value
      * @throws IllegalArgumentException if it is negative, infinite or not a number
      */
     public static double notNegative(String name, double value, String unit) {
@@ -44,8 +44,7 @@ public final class Require {
             return value;
         }
         throw new IllegalArgumentException(
-                "%s is %s %s; it must be zero or more: leave the ingredient out instead"
-                        .formatted(name, format(value), unit));
+                "%s is %s %s; it must be zero or more".formatted(name, format(value), unit));
     }
 
     /**
@@ -54,7 +53,6 @@ public final class Require {
      * @param name the value's name with its unit, such as {@code waterG}
      * @param value the value
      * @param unit the unit in the message
-     * @return the value
      * @throws IllegalArgumentException if it is zero, negative, infinite or not a number
      */
     public static double positive(String name, double value, String unit) {
@@ -63,6 +61,24 @@ public final class Require {
         }
         throw new IllegalArgumentException(
                 "%s is %s %s; it must be more than zero".formatted(name, format(value), unit));
+    }
+
+    /**
+     * Checks a condition.
+     *
+     * @param holds whether it is met
+     * @param message what is wrong and what is allowed, with a place for each value
+     * @param values texts and numbers; numbers get the format of a sentence
+     * @throws IllegalArgumentException if it isn't met
+     */
+    public static void that(boolean holds, String message, Object... values) {
+        if (!holds) {
+            Object[] shown =
+                    Arrays.stream(values)
+                            .map(one -> one instanceof Double number ? format(number) : one)
+                            .toArray();
+            throw new IllegalArgumentException(message.formatted(shown));
+        }
     }
 
     /**

@@ -23,7 +23,6 @@ public final class Temperature {
      * Converts °C to K.
      *
      * @param temperatureC temperature, °C
-     * @return the same temperature, K
      */
     public static double kelvin(double temperatureC) {
         return temperatureC + ZERO_C_IN_K;
@@ -33,7 +32,6 @@ public final class Temperature {
      * Converts K to °C.
      *
      * @param temperatureK temperature, K
-     * @return the same temperature, °C
      */
     public static double celsius(double temperatureK) {
         return temperatureK - ZERO_C_IN_K;
@@ -44,17 +42,12 @@ public final class Temperature {
      *
      * @param name its name in the message
      * @param temperatureC temperature, °C, {@value #COLDEST_C} to {@value #WARMEST_C}
-     * @return the temperature
      * @throws IllegalArgumentException if it is outside the range or not a number
      */
     public static double require(String name, double temperatureC) {
         if (temperatureC >= COLDEST_C && temperatureC <= WARMEST_C) {
             return temperatureC;
         }
-        String guess =
-                temperatureC > WARMEST_C && temperatureC < WARMEST_C + ZERO_C_IN_K
-                        ? ": was this kelvin or °F?"
-                        : "";
         throw new IllegalArgumentException(
                 "%s is %s; it must be between %s and %s °C%s"
                         .formatted(
@@ -62,6 +55,8 @@ public final class Temperature {
                                 Require.format(temperatureC),
                                 Require.format(COLDEST_C),
                                 Require.format(WARMEST_C),
-                                guess));
+                                temperatureC > WARMEST_C && temperatureC < WARMEST_C + ZERO_C_IN_K
+                                        ? ": was this kelvin or °F?"
+                                        : ""));
     }
 }

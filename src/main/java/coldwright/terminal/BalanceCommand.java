@@ -1,10 +1,11 @@
 package coldwright.terminal;
 
-import coldwright.batch.BalanceReport;
+import coldwright.batch.BatchAnalysisText;
+import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchBalance;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileOpener;
+import coldwright.batch.RecipeFileReader;
 import coldwright.science.balance.Balanced;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.JsonWriter;
@@ -21,7 +22,7 @@ import java.util.concurrent.Callable;
 @Command(
         name = "balance",
         description = {
-            "Reads a batch file with targets and finds the amounts that meet them, or says which"
+            "Reads a recipe file with targets and finds the amounts that meet them, or says which"
                     + " can't be met and by how much."
         },
         exitCodeListHeading = "%nIt ends with%n",
@@ -33,7 +34,7 @@ import java.util.concurrent.Callable;
 final class BalanceCommand implements Callable<Integer> {
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
+    @Parameters(paramLabel = "FILE", description = "A recipe file; docs/batch-file.md explains it.")
     private Path file;
 
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")
@@ -46,13 +47,13 @@ final class BalanceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileOpener.read(file);
+            RecipeFile batch = RecipeFileReader.read(file);
             Balanced found = BatchBalance.of(batch);
             batch.warnings().forEach(screen::complain);
             screen.say(
                     json
-                            ? JsonWriter.of(BalanceReport.tree(found))
-                            : BalanceReport.page(found).stripTrailing());
+                            ? JsonWriter.of(BatchAnalysisTree.of(found))
+                            : BatchAnalysisText.of(found).stripTrailing());
             return found.met() ? ExitCode.DONE : ExitCode.FAILED;
         } catch (BatchFileException e) {
             screen.complain(e.getMessage());

@@ -5,7 +5,7 @@ import coldwright.batch.BatchAnalysisText;
 import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileOpener;
+import coldwright.batch.RecipeFileReader;
 import coldwright.print.MakeSheet;
 import coldwright.print.PaperSize;
 import coldwright.terminal.console.ExitCode;
@@ -22,7 +22,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 
-/** {@code batch FILE [--json | --sheet OUT [--replace]]}. */
+/** {@code batch FILE [--json | --why | --sheet OUT [--replace]]}. */
 @Command(
         name = "batch",
         description = {
@@ -33,17 +33,24 @@ import java.util.concurrent.Callable;
         exitCodeListHeading = "%nIt ends with%n",
         exitCodeList = {
             "0:the batch was analysed",
-            "1:nobody agreed that a file is written over",
+            "1:not overwritten: add --replace",
             "2:the file can't be used or written; a sentence says why"
         })
 final class BatchCommand implements Callable<Integer> {
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A batch file; docs/batch-file.md explains it.")
+    @Parameters(paramLabel = "FILE", description = "A recipe file; docs/batch-file.md explains it.")
     private Path file;
 
     @Option(names = "--json", description = "Prints one JSON object instead of a page.")
     private boolean json;
+
+    @Option(
+            names = "--why",
+            description =
+                    "Adds the sources: which values are measured, published, typical or rules of"
+                            + " thumb.")
+    private boolean why;
 
     @Option(
             names = "--sheet",
@@ -72,7 +79,7 @@ final class BatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileOpener.read(file);
+            RecipeFile batch = RecipeFileReader.read(file);
             BatchAnalysis batchAnalysis = BatchAnalysis.of(batch);
             batch.warnings().forEach(screen::complain);
             if (sheet != null) {
@@ -81,7 +88,9 @@ final class BatchCommand implements Callable<Integer> {
             screen.say(
                     json
                             ? JsonWriter.of(BatchAnalysisTree.of(batchAnalysis))
-                            : BatchAnalysisText.of(batchAnalysis).stripTrailing());
+                            : (BatchAnalysisText.of(batchAnalysis)
+                                            + (why ? BatchAnalysisText.sources(batchAnalysis) : ""))
+                                    .stripTrailing());
             return ExitCode.DONE;
         } catch (BatchFileException | IllegalArgumentException e) {
             screen.complain(e.getMessage());
@@ -108,7 +117,7 @@ final class BatchCommand implements Callable<Integer> {
         }
         screen.say(
                 pdf && pages.pages() > 1
-                        ? "%s, on %d pages, for it is too long for one"
+                        ? "%s, on %d pages, because it is too long for one"
                                 .formatted(sheet, pages.pages())
                         : sheet.toString());
         return ExitCode.DONE;

@@ -1,48 +1,29 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.terminal.check.ParallelLessonChecks;
 import coldwright.terminal.console.BlockingBench;
-import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.terminal.marking.ClassMarking;
 import coldwright.terminal.marking.HandInFiles;
 import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
-/** {@code check LESSON...}. */
-@Command(
-        name = "check",
-        customSynopsis = {
-            "coldwright check [-h] [--brief] [--seconds=N] [--table=FILE.csv]",
-            "                        LESSON..."
-        },
-        description = {
-            "Runs every snippet of the lessons, every line of their checks and every number that their text holds to the calculator. For each failure it"
-                    + " prints a line: file:line: what, expected, got.",
-            "Or, for hand-ins (FILE.handin.txt, or a folder of them): runs what learners handed in"
-                    + " and prints who, what runs, what holds, and what they expected."
-        },
-        exitCodeListHeading = "%nIt ends with%n",
-        exitCodeList = {
-            "0:everything holds",
-            "1:something failed",
-            "2:the command was not understood, or there is no such lesson"
-        })
+/** {@code check [LESSON...]}. */
+@Command(name = "check")
 final class CheckCommand implements Callable<Integer> {
     private static final int MOST_SECONDS = 3600;
 
@@ -52,36 +33,16 @@ final class CheckCommand implements Callable<Integer> {
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
 
-    @Parameters(
-            paramLabel = "LESSON...",
-            hideParamSyntax = true,
-            arity = "0..*",
-            description =
-                    "Numbers or names of lessons, lesson files, or folders or zip files of them; or"
-                            + " hand-ins and folders of them.")
+    @Parameters(paramLabel = "LESSON", arity = "0..*", descriptionKey = "lessons")
     private List<String> words = List.of();
 
-    @Spec private CommandSpec spec;
-
-    @Option(
-            names = "--seconds",
-            paramLabel = "N",
-            description =
-                    "How long one snippet may run before it is stopped; if left out, 60 for lessons"
-                            + " and 10 for hand-ins.")
+    @Option(names = "--seconds", paramLabel = "N")
     private Integer seconds;
 
-    @Option(
-            names = "--table",
-            paramLabel = "FILE.csv",
-            description =
-                    "Of hand-ins: writes a table for a spreadsheet, a row each; and FILE-steps.csv,"
-                            + " a row for each step.")
+    @Option(names = "--table", paramLabel = "FILE.csv")
     private Path table;
 
-    @Option(
-            names = "--brief",
-            description = "Of hand-ins: only the table, not what came of each step.")
+    @Option(names = "--brief")
     private boolean brief;
 
     CheckCommand(TerminalScreen screen, LessonFolder shelf) {
@@ -91,59 +52,49 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Lesson> lessons = new ArrayList<>();
-        requireWords();
-        try {
-            requireSeconds();
-            if (words.stream().anyMatch(HandInFiles::areMeantBy)) {
-                return new ClassMarking(
-                                screen,
-                                courseLessons,
-                                patience(FOR_HAND_INS),
-                                Optional.ofNullable(table),
-                                brief)
-                        .check(words);
-            }
-            if (table != null || brief) {
-                throw new IllegalArgumentException(
-                        "--table and --brief are for hand-ins, whose names end in "
-                                + HandIn.ENDING);
-            }
-            words.forEach(word -> lessons.addAll(LessonArguments.lessons(word, courseLessons)));
-        } catch (IllegalArgumentException e) {
-            screen.complain(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+        if (seconds != null && (seconds < 1 || seconds > MOST_SECONDS)) {
+            throw new IllegalArgumentException(text("check.seconds", seconds, MOST_SECONDS));
         }
-        return new ParallelLessonChecks(screen, patience(BlockingBench.PATIENCE)).check(lessons);
+        if (words.stream().anyMatch(HandInFiles::areMeantBy)) {
+            return new ClassMarking(
+                            screen,
+                            courseLessons,
+                            patience(FOR_HAND_INS),
+                            Optional.ofNullable(table),
+                            brief)
+                    .check(words);
+        }
+        if (table != null && words.isEmpty()) {
+            throw new IllegalArgumentException(text("check.table-without-name", table));
+        }
+        if (table != null || brief) {
+            throw new IllegalArgumentException(text("check.for-hand-ins", HandIn.ENDING));
+        }
+        return ParallelLessonChecks.check(lessons(), patience(BlockingBench.PATIENCE), screen);
     }
 
-    /** Catches {@code --table} without a file name: it takes the hand-ins' name as its own. */
-    private void requireWords() {
-        if (!words.isEmpty()) {
-            return;
+    /** The lessons named; all that came with the program if none is. */
+    private List<Lesson> lessons() {
+        List<String> names = words.isEmpty() ? courseLessons.names() : words;
+        if (names.isEmpty()) {
+            throw new IllegalArgumentException(text("no-lessons", "check"));
         }
-        if (table != null) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    ("--table takes the name of the file to write, here \"%s\"; behind it, name"
-                                    + " the hand-ins: check --table marks.csv FOLDER")
-                            .formatted(table));
+        words.forEach(CheckCommand::requireContent);
+        return names.stream()
+                .flatMap(word -> LessonSelection.lessons(word, courseLessons).stream())
+                .toList();
+    }
+
+    /** A folder may have been meant as one of hand-ins. */
+    private static void requireContent(String word) {
+        File folder = new File(word);
+        String[] lessons = folder.list((in, name) -> name.endsWith(".md"));
+        if (lessons != null && lessons.length == 0) {
+            throw new IllegalArgumentException(text("check.empty-folder", word, HandIn.ENDING));
         }
-        throw new ParameterException(spec.commandLine(), "\"check\" needs LESSON");
     }
 
     private Duration patience(Duration usual) {
         return seconds == null ? usual : Duration.ofSeconds(seconds);
-    }
-
-    private void requireSeconds() {
-        if (seconds == null) {
-            return;
-        }
-        if (seconds < 1 || seconds > MOST_SECONDS) {
-            throw new IllegalArgumentException(
-                    "--seconds is %d; it must be between 1 and %d"
-                            .formatted(seconds, MOST_SECONDS));
-        }
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.print.Handout;
@@ -20,8 +22,8 @@ import coldwright.workbook.Workbook;
 import coldwright.workbook.handin.HandIn;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -32,19 +34,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 
 /** {@code handout LESSON -o FILE}. */
-@Command(
-        name = "handout",
-        description = {
-            "Sets a lesson for paper, with the figures that its snippets draw: for reading, with"
-                    + " room to write, or for the teacher."
-        },
-        exitCodeListHeading = "%nIt ends with%n",
-        exitCodeList = {
-            "0:the file was written",
-            "1:a snippet of the lesson failed (the file says where), the lesson has faults, or"
-                    + " nobody agreed that it is run or a file written over",
-            "2:the command was not understood, or there is no such lesson"
-        })
+@Command(name = "handout")
 final class HandoutCommand implements Callable<Integer> {
     private static final int MOST_BYTES = 16_000_000;
 
@@ -52,53 +42,27 @@ final class HandoutCommand implements Callable<Integer> {
     private final LessonFolder courseLessons;
     private final DataFolder folder;
 
-    @Parameters(
-            paramLabel = "LESSON",
-            description =
-                    "A lesson's number, its name, or a lesson file, a folder or a zip file of lessons; of several each gets a file of its own.")
-    private String words;
+    @Mixin private LessonSelection selection;
 
-    @Option(
-            names = "-o",
-            required = true,
-            paramLabel = "FILE",
-            description = "Where it goes: a name that ends in .pdf or .html.")
+    @Option(names = "-o", required = true, paramLabel = "FILE")
     private Path file;
 
-    @Option(names = "--blank", description = "Room for forecasts and answers, and no results.")
+    @Option(names = "--blank")
     private boolean blank;
 
-    @Option(
-            names = "--answers",
-            description = "Right answers, solutions, checks and the teacher's notes too.")
+    @Option(names = "--answers")
     private boolean answers;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            defaultValue = "a4",
-            description = "The sheet; a4 if left out.")
+    @Option(names = "--paper", paramLabel = "a4|letter", defaultValue = "a4")
     private String paper;
 
-    @Option(names = "--data", description = "The numbers of the figures as tables.")
+    @Option(names = "--data")
     private boolean data;
 
-    @Option(
-            names = "--work",
-            paramLabel = "HAND-IN",
-            description = "A learner's hand-in: its snippets and forecasts stand in the lesson.")
+    @Option(names = "--work", paramLabel = "HAND-IN")
     private Path work;
 
-    @Option(
-            names = "--trust",
-            description =
-                    "Let snippets run that did not come with Coldwright, of another lesson or of a"
-                            + " hand-in, without asking.")
-    private boolean trust;
-
-    @Option(
-            names = "--replace",
-            description = "Write over a file that is there already, without asking.")
+    @Option(names = "--replace")
     private boolean replace;
 
     HandoutCommand(TerminalScreen screen, LessonFolder shelf, DataFolder folder) {
@@ -109,70 +73,50 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try {
-            boolean pdf = PrintFile.isPdf(file);
-            HandoutOptions handoutOptions = options();
-            List<Lesson> lessons = LessonArguments.lessons(words, courseLessons);
-            Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
-            List<Path> files = lessons.stream().map(place).toList();
-            if (!mayRun(lessons, handoutOptions)
-                    || !PrintFile.mayWrite(files, "-o", replace, screen)) {
-                return ExitCode.FAILED;
-            }
-            List<Lesson> unrun = unrun(lessons, handoutOptions);
-            int worst = ExitCode.DONE;
-            for (Lesson lesson : lessons) {
-                boolean runs = !unrun.contains(lesson);
-                worst =
-                        Math.max(
-                                worst,
-                                write(lesson, handoutOptions, place.apply(lesson), pdf, runs));
-            }
-            return worst;
-        } catch (IllegalArgumentException e) {
-            screen.complain(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+        boolean pdf = PrintFile.isPdf(file);
+        HandoutOptions options = options();
+        List<Lesson> lessons = selection.lessons(courseLessons);
+        Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
+        List<Path> files = lessons.stream().map(place).toList();
+        if (!mayRun(lessons, options) || !PrintFile.mayWrite(files, "-o", replace, screen)) {
+            return ExitCode.FAILED;
         }
+        List<Lesson> unrun = unrun(lessons, options);
+        int worst = ExitCode.DONE;
+        for (Lesson lesson : lessons) {
+            boolean runs = !unrun.contains(lesson);
+            worst = Math.max(worst, write(lesson, options, place.apply(lesson), pdf, runs));
+        }
+        return worst;
     }
 
-    /** A stranger's or a learner's snippets run only with the user's consent. */
-    private boolean mayRun(List<Lesson> lessons, HandoutOptions handoutOptions) {
-        if (trust || handoutOptions.edition() == HandoutEdition.BLANK) {
-            return true;
-        }
-        RunConsent runConsent = new RunConsent(screen, courseLessons);
-        List<Lesson> strange = lessons.stream().filter(one -> !runConsent.isOurs(one)).toList();
-        if (strange.isEmpty() && handoutOptions.work().isEmpty()) {
+    /** Another person's snippets run only with the user's consent. */
+    private boolean mayRun(List<Lesson> lessons, HandoutOptions options) {
+        RunConsent consent = new RunConsent(screen, courseLessons);
+        if (selection.trusts()
+                || options.edition() == HandoutEdition.BLANK
+                || options.work().isEmpty() && lessons.stream().allMatch(consent::isOurs)) {
             return true;
         }
         try (Workbook workbook = Workbook.open(folder)) {
-            for (Lesson lesson : strange) {
-                if (!runConsent.ask(lesson, workbook)) {
-                    screen.complain(RunConsent.refusal(lesson));
-                    return false;
-                }
-            }
-            if (handoutOptions.work().isPresent()
-                    && !runConsent.ask(handoutOptions.work().get(), workbook)) {
-                screen.complain(RunConsent.refusal(work.toString()));
-                return false;
-            }
+            return lessons.stream().allMatch(one -> consent.mayRun(one, workbook))
+                    && options.work()
+                            .map(one -> consent.mayRun(one, work.toString(), workbook))
+                            .orElse(true);
         }
-        return true;
     }
 
     /** A file name for one of several lessons, such as {@code out-02-salt.pdf}. */
     private Path beside(Lesson lesson) {
-        String own = Path.of(lesson.file()).getFileName().toString().replaceFirst("\\.md$", "");
         String name = file.getFileName().toString();
         int end = name.lastIndexOf('.');
-        return file.resolveSibling(name.substring(0, end) + "-" + own + name.substring(end));
+        return file.resolveSibling(
+                name.substring(0, end) + "-" + lesson.name() + name.substring(end));
     }
 
     private HandoutOptions options() {
         if (blank && answers) {
-            throw new IllegalArgumentException(
-                    "--blank and --answers exclude each other; ask for two handouts");
+            throw new IllegalArgumentException(text("handout.both"));
         }
         HandoutEdition edition =
                 blank
@@ -183,24 +127,22 @@ final class HandoutCommand implements Callable<Integer> {
     }
 
     private HandIn handIn(Path path) {
-        TextFile read = TextFile.read(path, MOST_BYTES);
-        return read.text()
+        return TextFile.read(path, MOST_BYTES)
+                .text()
                 .flatMap(text -> HandIn.read(text).value())
                 .orElseThrow(
                         () ->
                                 new IllegalArgumentException(
-                                        "%s is no hand-in that can be read; their names end in %s"
-                                                .formatted(path, HandIn.ENDING)));
+                                        text("handout.no-hand-in", path, HandIn.ENDING)));
     }
 
-    private int write(
-            Lesson lesson, HandoutOptions handoutOptions, Path to, boolean pdf, boolean runs) {
+    private int write(Lesson lesson, HandoutOptions options, Path to, boolean pdf, boolean runs) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return ExitCode.FAILED;
         }
-        Map<Integer, SnippetOutput> given = runs ? run(lesson, handoutOptions) : Map.of();
-        String html = Handout.html(lesson, given, handoutOptions);
+        Map<Integer, SnippetOutput> given = runs ? run(lesson, options) : Map.of();
+        String html = Handout.html(lesson, given, options);
         try {
             WholeFile.write(to, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
         } catch (WholeFile.UnwrittenException e) {
@@ -208,7 +150,7 @@ final class HandoutCommand implements Callable<Integer> {
             return ExitCode.NOT_UNDERSTOOD;
         }
         screen.say(to.toString());
-        boolean failed = Handout.showsTrouble(given, handoutOptions);
+        boolean failed = Handout.showsTrouble(given, options);
         return failed || !lesson.faults().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
 
@@ -216,22 +158,22 @@ final class HandoutCommand implements Callable<Integer> {
      * The lessons that are not run. A blank handout needs runs only for the axes of its figures, so
      * an untrusted lesson gets lines to write on instead.
      */
-    private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions handoutOptions) {
-        RunConsent runConsent = new RunConsent(screen.withoutAsker(), courseLessons);
-        List<Lesson> strange = lessons.stream().filter(one -> !runConsent.isOurs(one)).toList();
-        if (trust || handoutOptions.edition() != HandoutEdition.BLANK || strange.isEmpty()) {
+    private List<Lesson> unrun(List<Lesson> lessons, HandoutOptions options) {
+        RunConsent consent = new RunConsent(screen.withoutAsker(), courseLessons);
+        List<Lesson> strange = lessons.stream().filter(one -> !consent.isOurs(one)).toList();
+        if (selection.trusts() || options.edition() != HandoutEdition.BLANK || strange.isEmpty()) {
             return List.of();
         }
         try (Workbook workbook = Workbook.open(folder)) {
-            return strange.stream().filter(one -> !runConsent.ask(one, workbook)).toList();
+            return strange.stream().filter(one -> !consent.ask(one, workbook)).toList();
         }
     }
 
-    private static Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions handoutOptions) {
+    private static Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions options) {
         try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE)) {
             return HandoutPlay.of(
                     lesson,
-                    handoutOptions,
+                    options,
                     runs,
                     outcome -> RunFailureText.troubles(outcome).get(0).sentence());
         }

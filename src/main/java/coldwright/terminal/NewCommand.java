@@ -1,5 +1,7 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.WholeFile;
@@ -15,20 +17,13 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
 /** {@code new FILE}. */
-@Command(
-        name = "new",
-        description = {
-            "Writes a small lesson with one of each kind of block, to change into your own;"
-                    + " docs/writing-lessons.md goes on from there."
-        },
-        exitCodeListHeading = "%nIt ends with%n",
-        exitCodeList = {"0:the lesson was written", "2:it was not; a sentence says why"})
+@Command(name = "new")
 final class NewCommand implements Callable<Integer> {
     private static final String TEMPLATE = "/coldwright/lesson/template.md";
 
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A name that ends in .md and isn't taken.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private Path file;
 
     NewCommand(TerminalScreen screen) {
@@ -38,11 +33,11 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!file.toString().endsWith(".md")) {
-            screen.complain(file + " is no lesson's name; it must end in .md");
+            screen.complain(text("new.ending", file));
             return ExitCode.NOT_UNDERSTOOD;
         }
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            screen.complain(file + " is there already and was left as it is; take another name");
+            screen.complain(text("new.exists", file));
             return ExitCode.NOT_UNDERSTOOD;
         }
         try (InputStream template = NewCommand.class.getResourceAsStream(TEMPLATE)) {
@@ -52,7 +47,7 @@ final class NewCommand implements Callable<Integer> {
             return ExitCode.NOT_UNDERSTOOD;
         }
         String word = file.toString().contains(" ") ? "\"" + file + "\"" : file.toString();
-        screen.say("%s is written; try it with: check %s".formatted(file, word));
+        screen.say(text("new.written", file, word));
         return ExitCode.DONE;
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.print.PaperSize;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.WholeFile;
@@ -23,11 +25,10 @@ final class PrintFile {
     static boolean isPdf(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".pdf") && !name.endsWith(".html")) {
-            throw new IllegalArgumentException(
-                    file + " can't be set for paper; its name must end in .pdf or .html");
+            throw new IllegalArgumentException(text("print.ending", file));
         }
         if (Files.isDirectory(file)) {
-            throw new IllegalArgumentException(file + " is a folder; name a file in it");
+            throw unwritable(file, WholeFile.Reason.A_FOLDER);
         }
         Path in = file.toAbsolutePath().getParent();
         if (in == null || !Files.isDirectory(in)) {
@@ -40,7 +41,7 @@ final class PrintFile {
     }
 
     private static IllegalArgumentException unwritable(Path file, WholeFile.Reason why) {
-        return new IllegalArgumentException(file + " can't be written: " + why.words());
+        return new IllegalArgumentException(text("print.unwritable", file, why.words()));
     }
 
     /**
@@ -55,16 +56,14 @@ final class PrintFile {
         if (there.isEmpty() || replace || screen.asker().isEmpty()) {
             return true;
         }
-        String which =
+        String question =
                 there.size() == 1
-                        ? "%s is there already. Overwrite it?"
-                        : "%s and %d more are there already. Overwrite them?";
-        if (screen.agrees(which.formatted(there.get(0), there.size() - 1))) {
+                        ? text("overwrite.one", there.get(0))
+                        : text("overwrite.many", there.get(0), there.size() - 1);
+        if (screen.agrees(question)) {
             return true;
         }
-        screen.complain(
-                "%s was left as it is; give another name with %s, or add --replace"
-                        .formatted(there.get(0), option));
+        screen.complain(text("overwrite.refused", there.get(0), option));
         return false;
     }
 
@@ -72,9 +71,7 @@ final class PrintFile {
         return switch (typed.toLowerCase(Locale.ROOT)) {
             case "a4" -> PaperSize.A4;
             case "letter" -> PaperSize.LETTER;
-            default ->
-                    throw new IllegalArgumentException(
-                            "--paper is %s; it must be a4 or letter".formatted(typed));
+            default -> throw new IllegalArgumentException(text("print.paper", typed));
         };
     }
 }

@@ -1,11 +1,15 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.LessonFolder;
 import coldwright.terminal.console.CrashHandler;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.NearestWord;
+import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
+import coldwright.workbook.Workbook;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -39,8 +43,9 @@ public final class Terminal {
     /** The command-line interface on the terminal of this process. */
     public static Terminal ofThisProcess() {
         System.setProperty("java.awt.headless", "true");
-        return new Terminal(
-                TerminalScreen.ofThisProcess(), LessonFolder.ofThisProgram(), DataFolder.usual());
+        DataFolder data = DataFolder.usual();
+        Words.show(Workbook.languageIn(data));
+        return new Terminal(TerminalScreen.ofThisProcess(), LessonFolder.ofThisProgram(), data);
     }
 
     /**
@@ -51,15 +56,20 @@ public final class Terminal {
      *     the program
      */
     public int execute(String... words) {
-        CommandLine commands = commands();
         try {
-            return commands.execute(words);
+            CommandLine commands = commands();
+            int exit = commands.execute(words);
+            commands.getOut().flush();
+            return screen.lostOutput().map(this::lost).orElse(exit);
         } catch (RuntimeException | Error fault) {
             screen.complain(CrashHandler.sentence(fault));
             return ExitCode.OWN_FAULT;
-        } finally {
-            commands.getOut().flush();
         }
+    }
+
+    private int lost(String why) {
+        screen.complain(text("output-lost", why));
+        return ExitCode.NOT_UNDERSTOOD;
     }
 
     /** Whether {@link #execute} knows this command. */
@@ -74,8 +84,7 @@ public final class Terminal {
     public int insteadOfWindow(String why) {
         screen.say(why);
         if (courseLessons.names().isEmpty()) {
-            screen.complain(
-                    "This program came without lessons; give it a lesson file: walk LESSON.");
+            screen.complain(text("no-lessons", "walk"));
             return ExitCode.FAILED;
         }
         return execute("walk", "--all", courseLessons.names().get(0));
@@ -92,6 +101,7 @@ public final class Terminal {
                         .addSubcommand(new BalanceCommand(screen))
                         .addSubcommand(new HelpCommand());
         commands.getSubcommands().values().forEach(Terminal::addHelpOption);
+        commands.setResourceBundle(Words.of("terminal").bundle(Words.shown()));
         commands.setOut(new PrintWriter(screen.out(), true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(screen.err(), true, StandardCharsets.UTF_8));
         commands.setExpandAtFiles(false);
@@ -108,7 +118,7 @@ public final class Terminal {
                     .addOption(
                             CommandLine.Model.OptionSpec.builder("-h", "--help")
                                     .usageHelp(true)
-                                    .description("Says this.")
+                                    .descriptionKey("help")
                                     .build());
         }
     }
@@ -117,24 +127,28 @@ public final class Terminal {
         CommandLine at = e.getCommandLine();
         screen.complain(sentence(e, at));
         String asked = at.getCommandName().equals(NAME) ? "help" : "help " + at.getCommandName();
-        screen.complain("\"%s\" says what can be written here.".formatted(asked));
+        screen.complain(text("usage", asked));
         return ExitCode.NOT_UNDERSTOOD;
     }
 
     private static String sentence(ParameterException e, CommandLine at) {
         if (e instanceof MissingParameterException missing) {
-            return "\"%s\" needs %s"
-                    .formatted(at.getCommandName(), missing.getMissing().get(0).paramLabel());
+            return text(
+                    "usage.needs", at.getCommandName(), missing.getMissing().get(0).paramLabel());
         }
         if (!(e instanceof UnmatchedArgumentException unmatched)) {
-            return e.getArgSpec() instanceof OptionSpec option && e.getValue() != null
-                    ? "\"%s\" does not fit %s, which takes a number or a path"
-                            .formatted(e.getValue(), option.longestName())
-                    : e.getMessage();
+            String value = e.getValue();
+            return value == null
+                    ? e.getMessage()
+                    : LessonSelection.isLost(value)
+                            ? LessonSelection.lost(value)
+                            : e.getArgSpec() instanceof OptionSpec option
+                                    ? text("usage.unfit", value, option.longestName())
+                                    : e.getMessage();
         }
         String word = unmatched.getUnmatched().get(0);
         if (at.getCommandName().equals(NAME) && word.matches(".*\\.(md|batch|zip)")) {
-            return word + ": there is no such file; look at its name and folder";
+            return text("usage.no-file", word);
         }
         boolean option = word.startsWith("-");
         List<String> known = new ArrayList<>();
@@ -143,15 +157,17 @@ public final class Terminal {
         } else {
             known.addAll(at.getSubcommands().keySet());
         }
-        String what = option ? "option" : "command";
         return known.isEmpty()
-                ? "\"%s\" is one word too many".formatted(word)
-                : "\"%s\" is no %s%s".formatted(word, what, NearestWord.question(word, known));
+                ? text("usage.too-many", word)
+                : NearestWord.to(word, known)
+                        .map(near -> text("usage.did-you-mean", word, near))
+                        .orElseGet(() -> text(option ? "usage.option" : "usage.command", word));
     }
 
     private int failed(Exception e, CommandLine at, ParseResult parsed) {
-        screen.complain(CrashHandler.sentence(e));
-        return ExitCode.OWN_FAULT;
+        boolean ofUser = e instanceof IllegalArgumentException;
+        screen.complain(ofUser ? e.getMessage() : CrashHandler.sentence(e));
+        return ofUser ? ExitCode.NOT_UNDERSTOOD : ExitCode.OWN_FAULT;
     }
 
     @Command(
@@ -159,16 +175,7 @@ public final class Terminal {
             mixinStandardHelpOptions = true,
             versionProvider = Version.class,
             synopsisHeading = "",
-            customSynopsis = {"coldwright [COMMAND]", ""},
-            description = {
-                "Lessons on the science of ice cream, with live Java to run and change.",
-                "Without a command it opens its window; with a lesson, a folder or zip of lessons,",
-                "or a batch in place of a command it opens that there.",
-                ""
-            },
-            commandListHeading = "Commands:%n",
-            optionListHeading = "Options:%n",
-            footer = {"", "\"help COMMAND\" says more on one of them."})
+            customSynopsis = {"coldwright [COMMAND]", ""})
     private static final class Root implements Runnable {
         @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
@@ -183,9 +190,10 @@ public final class Terminal {
         public String[] getVersion() {
             String own = Terminal.class.getPackage().getImplementationVersion();
             return new String[] {
-                "Coldwright %s, on Java %s"
-                        .formatted(
-                                own == null ? "as built" : own, System.getProperty("java.version"))
+                text(
+                        "version",
+                        own == null ? text("version.own-build") : own,
+                        System.getProperty("java.version"))
             };
         }
     }

@@ -14,57 +14,32 @@ import coldwright.workbook.Workbook;
 import coldwright.workbook.work.LessonKey;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 
 /** {@code walk LESSON [--all] [--teacher] [-o FOLDER]}. */
-@Command(
-        name = "walk",
-        description = {
-            "Goes through a lesson here in the terminal: its text, its questions, its snippets and"
-                    + " what they give. Figures are written as files and their paths printed."
-        },
-        exitCodeListHeading = "%nIt ends with%n",
-        exitCodeList = {
-            "0:the lesson was walked",
-            "1:a snippet failed, or the lesson can't be read",
-            "2:the command was not understood, or there is no such lesson"
-        })
+@Command(name = "walk")
 final class WalkCommand implements Callable<Integer> {
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
     private final DataFolder data;
 
-    @Parameters(
-            paramLabel = "LESSON",
-            description =
-                    "A lesson's number, its name, or a lesson file, a folder or a zip file of lessons.")
-    private String words;
+    @Mixin private LessonSelection selection;
 
-    @Option(names = "--all", description = "Don't wait between the steps, and ask nothing.")
+    @Option(names = "--all")
     private boolean all;
 
-    @Option(
-            names = "--teacher",
-            description = "Show the notes for the teacher too; learners don't see them.")
+    @Option(names = "--teacher")
     private boolean teacher;
 
     @Option(
             names = {"-o", "--figures"},
-            paramLabel = "FOLDER",
-            description = "Where the figures go; else a new folder among the temporary files.")
+            paramLabel = "FOLDER")
     private Path folder;
-
-    @Option(
-            names = "--trust",
-            description =
-                    "Let the snippets of a lesson run that did not come with Coldwright, without"
-                            + " asking.")
-    private boolean trust;
 
     WalkCommand(TerminalScreen screen, LessonFolder shelf, DataFolder data) {
         this.data = data;
@@ -74,17 +49,12 @@ final class WalkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try {
-            List<Lesson> lessons = LessonArguments.lessons(words, courseLessons);
-            int worst = ExitCode.DONE;
-            for (Lesson lesson : lessons) {
-                worst = Math.max(worst, walk(lesson, figuresOf(lesson, lessons.size() > 1)));
-            }
-            return worst;
-        } catch (IllegalArgumentException e) {
-            screen.complain(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+        List<Lesson> lessons = selection.lessons(courseLessons);
+        int worst = ExitCode.DONE;
+        for (Lesson lesson : lessons) {
+            worst = Math.max(worst, walk(lesson, figuresOf(lesson, lessons.size() > 1)));
         }
+        return worst;
     }
 
     private int walk(Lesson lesson, FigureFolder figures) {
@@ -92,19 +62,16 @@ final class WalkCommand implements Callable<Integer> {
             lesson.faults().forEach(fault -> screen.complain(fault.toString()));
             return ExitCode.FAILED;
         }
-        RunConsent runConsent = new RunConsent(screen, courseLessons);
-        boolean may = trust || runConsent.isOurs(lesson);
+        RunConsent consent = new RunConsent(screen, courseLessons);
+        boolean trusted = selection.trusts() || consent.isOurs(lesson);
         if (all || screen.asker().isEmpty()) {
             TerminalScreen silent = screen.withoutAsker();
-            if (!may) {
-                screen.complain(RunConsent.refusal(lesson));
-                return ExitCode.FAILED;
-            }
-            return walk(lesson, figures, silent, WalkWork.none(lesson, silent));
+            return trusted || consent.refuse(lesson.file())
+                    ? walk(lesson, figures, silent, WalkWork.none(lesson, silent))
+                    : ExitCode.FAILED;
         }
         try (Workbook workbook = Workbook.open(data)) {
-            if (!may && !runConsent.ask(lesson, workbook)) {
-                screen.complain(RunConsent.refusal(lesson));
+            if (!trusted && !consent.mayRun(lesson, workbook)) {
                 return ExitCode.FAILED;
             }
             return walk(

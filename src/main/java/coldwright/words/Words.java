@@ -106,7 +106,8 @@ public final class Words {
         return String.valueOf(value);
     }
 
-    private ResourceBundle bundle(Locale language) {
+    /** All texts of the area in a language. */
+    public ResourceBundle bundle(Locale language) {
         return ResourceBundle.getBundle(
                 bundle,
                 language,

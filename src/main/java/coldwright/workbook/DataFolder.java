@@ -6,9 +6,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The folder for a user's data.
@@ -18,6 +22,9 @@ import java.util.Optional;
 public record DataFolder(Path path) {
     /** The system property that sets another folder. */
     public static final String PROPERTY = "coldwright.data";
+
+    private static final Set<PosixFilePermission> OWNERS =
+            PosixFilePermissions.fromString("rwx------");
 
     /** The folder in the system property {@value #PROPERTY}, or else the system's usual one. */
     public static DataFolder usual() {
@@ -63,12 +70,31 @@ public record DataFolder(Path path) {
     }
 
     /**
+     * Nobody else may look into the folder, where the system supports that. A folder that is there
+     * already is closed to others only if it has the program's name: another may be shared.
+     */
+    private void makePrivate() throws IOException {
+        if (!Files.exists(path)
+                && path.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.createDirectories(path, PosixFilePermissions.asFileAttribute(OWNERS));
+        } else {
+            Files.createDirectories(path);
+        }
+        PosixFileAttributeView view =
+                Files.getFileAttributeView(path, PosixFileAttributeView.class);
+        boolean own = path.endsWith("coldwright") || path.endsWith("Coldwright");
+        if (view != null && own && !OWNERS.containsAll(view.readAttributes().permissions())) {
+            view.setPermissions(OWNERS);
+        }
+    }
+
+    /**
      * Creates the folder if it is missing, and tests whether it is writable. Returns why it can't
      * be used, one sentence; empty if it can.
      */
     Optional<String> make() {
         try {
-            Files.createDirectories(path);
+            makePrivate();
             Files.delete(Files.createTempFile(path, "try-", WholeFile.PART));
             return Optional.empty();
         } catch (IOException | UnsupportedOperationException | SecurityException e) {

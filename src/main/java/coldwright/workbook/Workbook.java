@@ -4,6 +4,7 @@ import coldwright.lesson.Lesson;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.PreferencesText;
 import coldwright.workbook.work.LessonKey;
 import coldwright.workbook.work.LessonWork;
 
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -63,6 +65,17 @@ public final class Workbook implements AutoCloseable {
         Workbook workbook = new Workbook(folder);
         workbook.tryAgain();
         return workbook;
+    }
+
+    /** The language in a folder's settings, without claiming the folder. */
+    public static Locale languageIn(DataFolder folder) {
+        WorkbookFiles files = new WorkbookFiles(folder.path());
+        return files.read(files.settingsFile())
+                .text()
+                .map(text -> PreferencesText.read(text).value())
+                .orElse(Preferences.usual())
+                .language()
+                .locale();
     }
 
     /**

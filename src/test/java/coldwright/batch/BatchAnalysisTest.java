@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.crystal.CrystalStory;
+import coldwright.words.Phrase;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,9 +101,9 @@ class BatchAnalysisTest {
                 reckon("method: bag\nstored: 1 day, warmed to -0.5 °C for 2 h", SORBET);
         assertTrue(batchAnalysis.crystals().orElseThrow().kept().isEmpty());
         assertTrue(
-                batchAnalysis.notes().stream()
+                batchAnalysis.report().notes().stream()
                         .anyMatch(note -> note.english().contains("nearly all of its ice")),
-                () -> batchAnalysis.notes().toString());
+                () -> batchAnalysis.report().notes().toString());
     }
 
     @Test
@@ -115,8 +116,9 @@ class BatchAnalysisTest {
         assertNull(plan.get("minutes_to_hard"));
         assertFalse(((List<?>) plan.get("remarks")).isEmpty());
         assertTrue(
-                batchAnalysis.findings().stream().anyMatch(f -> f.what().contains("freeze")),
-                () -> batchAnalysis.findings().toString());
+                batchAnalysis.report().findings().stream()
+                        .anyMatch(f -> f.what().contains("freeze")),
+                () -> batchAnalysis.report().findings().toString());
     }
 
     @Test
@@ -157,5 +159,66 @@ class BatchAnalysisTest {
                             .doubleValue();
             assertTrue(startC <= 0 && startC > -60, rows + " " + startC);
         }
+    }
+
+    @Test
+    void eachFactHasAUnitAndASourceAndEachRuleOfThumbSaysSo() throws BatchFileException {
+        BatchReport report =
+                reckon(
+                                "method: bag\nstored: 7 days, swinging 3 °C",
+                                "blood orange juice,600\nsucrose,400\nwater,50\n")
+                        .report();
+        int labelled = 0;
+        for (Fact fact : report.facts()) {
+            assertEquals(fact.value() instanceof Number, !fact.unit().isEmpty(), fact::key);
+            assertTrue(fact.basis().words().contains(" "), fact::key);
+            boolean sentence = fact.sentence().contains(" ");
+            if (sentence && fact.basis().kind().ruleOfThumb()) {
+                assertTrue(fact.sentence().contains("(rule of thumb)"), fact::sentence);
+                labelled++;
+            }
+        }
+        assertEquals(2, labelled, "spoon ice and anti-freezing power");
+        assertTrue(report.fact("ice_percent_of_water_at_minus_12_c").validity().isPresent());
+        assertTrue(
+                report.sources().stream()
+                        .anyMatch(one -> one.english().startsWith("rule of thumb, from memory: ")));
+        assertFalse(
+                BatchAnalysisText.of(reckon("method: bag", SORBET)).contains("textbooks"),
+                "sources are told by --why");
+    }
+
+    /** Powers on the trade's scale: sucrose 100, dextrose 190 and 70 to 75: common practice. */
+    @Test
+    void powersAreThoseOfTheTradesScale() throws BatchFileException {
+        BatchReport sucrose = reckon("method: bag", "sucrose,150\nwater,850\n").report();
+        assertEquals(150, sucrose.fact(BatchReport.PAC).number(), ROUNDING);
+        assertEquals(150, sucrose.fact("pod_g_of_sucrose_per_1000_g").number(), ROUNDING);
+        BatchReport dextrose = reckon("method: bag", "dextrose,100\nwater,900\n").report();
+        assertEquals(190, dextrose.fact(BatchReport.PAC).number(), 0.5);
+        double pod = dextrose.fact("pod_g_of_sucrose_per_1000_g").number();
+        assertTrue(pod >= 70 && pod <= 80, "POD " + pod);
+    }
+
+    @Test
+    void dextroseIsCalledSoAndGlucoseHasANote() throws BatchFileException {
+        BatchAnalysis dextrose = reckon("method: bag", "dextrose,100\nwater,900\n");
+        BatchAnalysis glucose = reckon("method: bag", "glucose,100\nwater,900\n");
+        assertEquals("dextrose", dextrose.mix().amounts().get(0).ingredient().name());
+        assertEquals(dextrose.mix().composition(), glucose.mix().composition());
+        assertTrue(
+                Phrase.english(glucose.report().notes())
+                        .contains(
+                                "glucose is read as anhydrous dextrose; for the syrup write glucose syrup"));
+        assertTrue(
+                dextrose.report().notes().stream()
+                        .anyMatch(one -> one.english().contains("dextrose monohydrate")));
+        Recipe more =
+                dextrose.batch()
+                        .changed(
+                                List.of(
+                                        new coldwright.science.balance.AmountChange(
+                                                10, coldwright.science.mix.Shelf.GLUCOSE)));
+        assertEquals(110, more.lines().get(0).grams(), "more of the line that is there");
     }
 }

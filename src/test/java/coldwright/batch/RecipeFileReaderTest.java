@@ -37,7 +37,7 @@ class RecipeFileReaderTest {
         Recipe batch = RecipeFileReader.read("sorbet.txt", SORBET).recipe();
         assertEquals("Blood-orange sorbet", batch.name());
         assertEquals(Recipe.Method.BAG, batch.method());
-        assertEquals(new BathSetup(2000, 500), batch.bath().orElseThrow());
+        assertEquals(new FreezingSetup.Bath(2000, 500), batch.bath().orElseThrow());
         assertEquals(-17.78, batch.freezerC(), 0.01);
         assertEquals(20, batch.airPercent());
         assertEquals(800, batch.mix().massG(), 1e-9);
@@ -105,16 +105,16 @@ class RecipeFileReaderTest {
                         "b.txt:2: this line has 3 values and the table 2 columns; write decimals with a point, and put a name that holds a comma in quotes"),
                 Arguments.of(
                         "ingredient,grams\nwater,\"600,5\"",
-                        "b.txt:2: water is \"600,5\", which is no number; write decimals with a point, as in 600.5"),
+                        "b.txt:2: water is \"600,5\", which isn't a number; write decimals with a point, as in 600.5"),
                 Arguments.of(
                         "ingredient,grams\nwater,1\n\nwater,-5\n",
                         "b.txt:4: water is −5 g; an amount must be zero or more: leave the ingredient out instead"),
                 Arguments.of(
                         "ingredient,grams\nwater,lots\n",
-                        "b.txt:2: water is \"lots\", which is no number; write a number"),
+                        "b.txt:2: water is \"lots\", which isn't a number; write a number"),
                 Arguments.of(
                         "ingredient,grams\nwater,NaN\n",
-                        "b.txt:2: water is \"NaN\", which is no number; write a number"),
+                        "b.txt:2: water is \"NaN\", which isn't a number; write a number"),
                 Arguments.of(
                         "ingredient,grams\nwater,1e9\n",
                         "b.txt:2: water is given in \"e9\"; write it in g or kg"),
@@ -126,7 +126,7 @@ class RecipeFileReaderTest {
                         "b.txt:2: this line names no ingredient; write its name before the comma"),
                 Arguments.of(
                         "ingredient;grams\nwater;5\n",
-                        "b.txt:1: the table is not parted by commas; write it as ingredient,grams"),
+                        "b.txt:1: the table isn't separated by commas; write it as ingredient,grams"),
                 Arguments.of(
                         "ingredient,cups\nwater,5\n",
                         "b.txt:1: the table has a column \"cups\"; the columns are ingredient, grams, min, max, fixed, each once"),
@@ -135,22 +135,22 @@ class RecipeFileReaderTest {
                         "b.txt:1: there is no key \"colour\"; the keys are name, method, bath, freezer, air, stored, own, target, total"),
                 Arguments.of(
                         "hello\ningredient,grams\nwater,5\n",
-                        "b.txt:1: \"hello\" is no line of a head; write it as key: value, and leave a line empty before the table"),
+                        "b.txt:1: \"hello\" isn't a line of a head; write it as key: value, and leave a line empty before the table"),
                 Arguments.of(
                         "air: 20 %\nair: 30 %\ningredient,grams\nwater,5\n",
-                        "b.txt:2: air stands on line 1 already; keep one of the two"),
+                        "b.txt:2: air is already on line 1; keep one of the two"),
                 Arguments.of(
                         "bath: ice 2000 g\ningredient,grams\nwater,5\n",
-                        "b.txt:1: the bath has no salt, and ice alone stands at 0 °C, where no mix freezes; add about a quarter of the ice's weight in salt"),
+                        "b.txt:1: the bath has no salt, and ice alone stays at 0 °C, where no mix freezes; add about a quarter of the ice's weight in salt"),
                 Arguments.of(
                         "freezer: 18 °C\ningredient,grams\nwater,5\n",
                         "b.txt:1: freezer is 18; it must be between −60 and 0 °C"),
                 Arguments.of(
                         "stored: for long\ningredient,grams\nwater,5\n",
-                        "b.txt:1: stored says \"for long\"; write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h"),
+                        "b.txt:1: stored is \"for long\"; write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h"),
                 Arguments.of(
                         "stored: swinging 3 °C\ningredient,grams\nwater,5\n",
-                        "b.txt:1: stored says no days; write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h"),
+                        "b.txt:1: stored has no days; write it as: stored: 7 days, swinging 3 °C, warmed to -6 °C for 2 h"),
                 Arguments.of(
                         "stored: 7 days, swinging 30 °C\ningredient,grams\nwater,5\n",
                         "b.txt:1: swinging is 30; it must be between 0 and 10 °C"),

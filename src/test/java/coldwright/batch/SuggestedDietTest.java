@@ -136,7 +136,7 @@ class SuggestedDietTest {
 
     @Test
     void anOwnIngredientIsNamedAsUnknown() throws BatchFileException {
-        String sentence = Recipe.UNKNOWN_PASTE.reckoned().declarations().get(0).english();
+        String sentence = Recipe.UNKNOWN_PASTE.reckoned().report().declarations().get(0).english();
         assertTrue(sentence.contains("Not known: what is in malt paste"), sentence);
         String sheet = MakeSheet.html(Recipe.UNKNOWN_PASTE.reckoned(), PaperSize.A4);
         assertEquals(2, sheet.split("what is in malt paste", -1).length, sheet);

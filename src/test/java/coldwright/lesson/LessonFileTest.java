@@ -63,14 +63,14 @@ class LessonFileTest {
     @Test
     void aMissingFile() throws IOException {
         assertEquals(
-                "F/oats.md: there is no such file; look at its name and folder",
+                "F/oats.md: there is no such file; check its name and folder",
                 faultOf(folder.resolve("oats.md")));
         written("oat.md", utf8(GOOD));
         assertEquals(
                 "F/oats.md: there is no such file: did you mean \"oat.md\"?",
                 faultOf(folder.resolve("oats.md")));
         assertEquals(
-                "F/no/oats.md: there is no such file; look at its name and folder",
+                "F/no/oats.md: there is no such file; check its name and folder",
                 faultOf(folder.resolve("no/oats.md")));
     }
 

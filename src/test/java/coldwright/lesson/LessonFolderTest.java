@@ -90,7 +90,7 @@ class LessonFolderTest {
     @Test
     void anEmptyShelfSaysSo() {
         assertEquals(
-                "there is no lesson \"oats\", for this program came without lessons; give the path of a lesson file",
+                "there is no lesson \"oats\" because this program came without lessons; give the path of a lesson file",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> LessonFolder.in(folder.resolve("none")).find("oats"))

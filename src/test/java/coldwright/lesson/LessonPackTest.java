@@ -34,7 +34,7 @@ class LessonPackTest {
             strings = {"../a.md", "x/../../a.md", "/etc/a.md", "C:/a.md", "x\\..\\a.md", "./a.md"})
     void refusesAPathThatLeadsOut(String path) throws IOException {
         assertEquals(
-                "pack.zip holds \""
+                "pack.zip has \""
                         + path
                         + "\", a path that leads out of the pack; nothing of pack.zip was read",
                 refused(zip(LESSON, "good.md", path)));
@@ -47,7 +47,7 @@ class LessonPackTest {
         zip[list + 5] = 3;
         zip[list + 41] = (byte) 0xA1;
         assertEquals(
-                "pack.zip holds a link, which might lead out of the pack; nothing of pack.zip was read",
+                "pack.zip has a link, which might lead out of the pack; nothing of pack.zip was read",
                 refused(zip));
     }
 
@@ -64,7 +64,7 @@ class LessonPackTest {
     @Test
     void refusesALessonThatIsTooLarge() throws IOException {
         assertEquals(
-                "pack.zip holds a.md, which has more than 1000000 bytes; a lesson may have that many at most",
+                "pack.zip has a.md, which is larger than 1000000 bytes; a lesson may have that many at most",
                 refused(zip(new byte[LessonFile.MOST_BYTES + 1], "a.md")));
     }
 
@@ -82,7 +82,7 @@ class LessonPackTest {
     @Test
     void refusesWhatHoldsNoLesson() {
         assertEquals(
-                "pack.zip holds no lessons; it must be a zip file with names that end in .md",
+                "pack.zip has no lessons; their names end in .md",
                 refused("no zip".getBytes(StandardCharsets.UTF_8)));
     }
 

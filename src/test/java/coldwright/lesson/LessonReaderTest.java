@@ -263,7 +263,7 @@ class LessonReaderTest {
         Lesson odd = LessonReader.read("a.md", "# t\n" + "## s\n".repeat(300));
         assertEquals(101, odd.faults().size());
         assertEquals(
-                "a.md: 199 more faults are not listed; fix these first",
+                "a.md: 199 more errors are not listed; fix these first",
                 odd.faults().get(100).toString());
     }
 

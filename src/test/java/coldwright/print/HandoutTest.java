@@ -91,7 +91,7 @@ class HandoutTest {
         assertFalse(html.contains("(right)"));
         assertFalse(html.contains("printed"));
         assertFalse(html.contains("Mind the smoke"));
-        assertTrue(html.contains("What came out"));
+        assertTrue(html.contains("Result"));
         assertTrue(html.contains("class=\"caution\""));
     }
 
@@ -128,7 +128,7 @@ class HandoutTest {
         assertEquals(2, html.split("<figure class=\"empty\">", -1).length - 1, html);
         assertTrue(html.contains(">Brown</text>"), html);
         assertTrue(html.contains("Empty axes to draw on: time, min level, colour upright."), html);
-        assertTrue(html.contains(">0.5</text>"), "the upright axis has numbers between its ends");
+        assertTrue(html.contains(">0.5</text>"), "the y axis has numbers between its ends");
         assertTrue(html.contains(">time, min</text>"), html);
         assertFalse(html.contains("class=\"line\">\u00A0</p>"), html);
         assertFalse(html.contains(">oats</text>"), "no legend and no curve");

@@ -9,6 +9,7 @@ import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFileReader;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Shelf;
+import coldwright.words.Words;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -20,6 +21,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -144,5 +146,23 @@ class MakeSheetTest {
     void aFilesNameIsPlain() {
         assertEquals("blood-orange-sorbet-make-sheet", MakeSheet.fileName("Blood-orange / sorbet"));
         assertEquals("make-sheet", MakeSheet.fileName("../.."));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"sorbet", "oat", "caramel", "coffee"})
+    void aGermanSheetIsGermanAndFitsOnePage(String name) throws BatchFileException, IOException {
+        try {
+            Words.show(Locale.GERMAN);
+            BatchAnalysis all = batch(name + ".batch");
+            String text =
+                    MakeSheet.html(all, PaperSize.A4)
+                            .replaceAll("(?s)<(style|svg)\\b.*?</\\1>|<[^>]*>", " ")
+                            .replace(all.batch().name(), "");
+            assertTrue(text.contains("Zubereitung"), text);
+            assertFalse(text.matches("(?is).*\\b(the|and|is|to|with|make)\\b.*"), text);
+            assertEquals(1, MakeSheet.pdf(all, PaperSize.A4).pages());
+        } finally {
+            Words.show(Locale.ENGLISH);
+        }
     }
 }

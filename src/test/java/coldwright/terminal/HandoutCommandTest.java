@@ -60,7 +60,7 @@ class HandoutCommandTest {
         assertEquals(
                 ExitCode.FAILED,
                 typedSession.obey("handout", lesson.toString(), "-o", path("x.pdf")));
-        assertTrue(typedSession.err().contains("add --trust"), typedSession.err());
+        assertTrue(typedSession.err().contains("Add --trust"), typedSession.err());
         assertFalse(Files.exists(folder.resolve("x.pdf")));
     }
 
@@ -72,10 +72,8 @@ class HandoutCommandTest {
         DataFolder data = TypedSession.data();
         TypedSession unwilling = TypedSession.at(60, "no");
         assertEquals(ExitCode.FAILED, unwilling.obey(data, "handout", lesson, "-o", html));
-        assertTrue(unwilling.out().endsWith("Let them run? (yes or no): \n"), unwilling.out());
-        assertEquals(
-                lesson + ": nothing of it was run; add --trust to let its snippets run\n",
-                unwilling.err());
+        assertTrue(unwilling.out().endsWith("Run them? (yes or no): \n"), unwilling.out());
+        assertEquals(lesson + " was not run. Add --trust to run its snippets.\n", unwilling.err());
         assertFalse(Files.exists(Path.of(html)));
         TypedSession willing = TypedSession.at(60, "yes");
         assertEquals(
@@ -83,7 +81,7 @@ class HandoutCommandTest {
         assertTrue(Files.readString(Path.of(html)).contains(">42</pre>"));
         TypedSession walker = TypedSession.at(60, "", "");
         assertEquals(ExitCode.DONE, walker.obey(data, "walk", lesson));
-        assertFalse(walker.out().contains("Let them run?"), walker.out());
+        assertFalse(walker.out().contains("Run them?"), walker.out());
         assertTrue(walker.out().contains("\n42\n"), walker.out());
     }
 
@@ -95,10 +93,9 @@ class HandoutCommandTest {
                 ExitCode.FAILED,
                 unwilling.obey("handout", "warm", "--blank", "-o", there.toString()));
         assertEquals(
-                there.toString().replace('\\', '/')
-                        + " is there already. Overwrite it? (yes or no): \n",
+                there.toString().replace('\\', '/') + " exists. Overwrite it? (yes or no): \n",
                 unwilling.out());
-        assertTrue(unwilling.err().contains("there.html was left as it is; "), unwilling.err());
+        assertTrue(unwilling.err().contains("there.html. Give another name"), unwilling.err());
         assertEquals("precious", Files.readString(there));
         for (TypedSession willing : List.of(TypedSession.at(80, "y"), TypedSession.nobody())) {
             Files.writeString(there, "precious");
@@ -220,7 +217,7 @@ class HandoutCommandTest {
         assertTrue(asked.out().contains("The lesson "), asked.out());
         assertTrue(
                 asked.out().contains("The work of Ida did not come with Coldwright."), asked.out());
-        assertTrue(asked.err().contains(file.getFileName() + ": nothing of it"), asked.err());
+        assertTrue(asked.err().contains(file.getFileName() + " was not run"), asked.err());
         String set = Files.readString(Path.of(html));
         assertTrue(set.contains("Work of <b>Ida</b>"), set);
         assertTrue(set.contains("21.5"), set);
@@ -251,7 +248,7 @@ class HandoutCommandTest {
         Files.writeString(Path.of(file), "precious");
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("new", file));
         assertEquals("precious", Files.readString(Path.of(file)));
-        assertTrue(typedSession.err().contains("is there already and was left as it is"));
+        assertTrue(typedSession.err().contains("exists and was not changed"));
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("new", path("mine.txt")));
     }
 }

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -27,11 +28,13 @@ class LessonsTest {
 
     @TestFactory
     Stream<DynamicTest> aLessonPasses() throws IOException {
-        return ParallelLessonChecks.begin(lessons(), BlockingBench.PATIENCE).stream()
-                .map(
-                        turn ->
+        List<Lesson> lessons = lessons();
+        var turns = ParallelLessonChecks.begin(lessons, BlockingBench.PATIENCE);
+        return IntStream.range(0, turns.size())
+                .mapToObj(
+                        i ->
                                 DynamicTest.dynamicTest(
-                                        turn.lesson().file(), () -> passes(turn.report())));
+                                        lessons.get(i).file(), () -> passes(turns.get(i).join())));
     }
 
     private static List<Lesson> lessons() throws IOException {

@@ -266,8 +266,28 @@ class OddBatchesTest {
         assertEquals(ExitCode.NOT_UNDERSTOOD, refused.exit());
         String file = folder.resolve("odd.batch").toString();
         assertEquals(
-                file + ":2: freezer is \"cold\", which is no number; write a number",
+                file + ":2: freezer is \"cold\", which isn't a number; write a number",
                 refused.err().strip());
+    }
+
+    static LongStream mixes() {
+        return LongStream.rangeClosed(1, Integer.getInteger("batch.mixes", 25));
+    }
+
+    /** Five thousand of them in the profile long. */
+    @ParameterizedTest
+    @MethodSource("mixes")
+    void anyTwoPartsMakeAMixWithAReport(long seed) {
+        Random random = new Random(seed);
+        String first = Shelf.all().get(random.nextInt(Shelf.all().size())).name();
+        String second = Shelf.all().get(random.nextInt(Shelf.all().size())).name();
+        answers(
+                "mix " + seed,
+                table(
+                        String.format(
+                                Locale.ROOT, "\"%s\",%.3f", first, 1000 * random.nextDouble()),
+                        String.format(
+                                Locale.ROOT, "\"%s\",%.3f", second, 1000 * random.nextDouble())));
     }
 
     @Test

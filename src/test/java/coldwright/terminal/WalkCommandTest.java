@@ -45,7 +45,7 @@ class WalkCommandTest {
 
                 (A line of Java is given and runs first.)
 
-                What do you expect? How many grams of oats go into the oven?
+                What do you predict? How many grams of oats go into the oven?
 
                     int grams = trays * 150;
                     System.out.println("toasting " + grams + " g");
@@ -53,22 +53,22 @@ class WalkCommandTest {
                     grams / 2.0
 
                 toasting 300 g
-                gives 150
+                result: 150
 
                 FIGURE
                     F/01-oats-on-trays.svg
                     F/01-oats-on-trays.png
 
-                The answer: 300 g; within 20 counts as right.
+                The answer: 300 g, within 20.
 
                 Two trays of 150 g.
 
-                Checked: both lines hold.
+                Checked: all 2 lines passed.
 
                 2 of 2. How long
                 ----------------
 
-                What do you expect? How long do they toast?
+                What do you predict? How long do they toast?
                   a  an hour
                   b  ten minutes
                   c  a day
@@ -79,7 +79,7 @@ class WalkCommandTest {
 
                 Longer, and they burn.
 
-                Checked: 1 line holds.
+                Checked: 1 line passed.
 
                 """;
         String shown =
@@ -101,10 +101,14 @@ class WalkCommandTest {
         TypedSession typedSession = TypedSession.somebody("", "310", "", "a");
         assertEquals(ExitCode.DONE, typedSession.obey("walk", "1", "-o", folder.toString()));
         assertTrue(
-                typedSession.out().contains("\nYou said: 310 g. That is right. The answer: 300 g"),
+                typedSession
+                        .out()
+                        .contains("\nYour prediction was right: 310 g. The answer: 300 g"),
                 typedSession.out());
         assertTrue(
-                typedSession.out().contains("\nYou said: an hour. The answer: ten minutes.\n"),
+                typedSession
+                        .out()
+                        .contains("\nYour prediction: an hour. The answer: ten minutes.\n"),
                 typedSession.out());
     }
 
@@ -170,15 +174,17 @@ class WalkCommandTest {
                 words.contains(
                         "Your answer (points of the curve: temperature at the middle of the tub in"
                                 + " °C, then ice as a share of the water in %, such as −19 50; −12"
-                                + " 50; Enter to leave it out, ? for help): "),
+                                + " 50; Enter to skip, ? for help): "),
                 first.out());
         assertTrue(
-                words.contains("\"nonsense\" is not one to 20 points; type them as:"), first.out());
-        assertTrue(words.contains("You said: at −20 °C 80 %, at −5 °C 50 %."), first.out());
+                words.contains("\"nonsense\" is not one to 20 points. Type them as:"), first.out());
+        assertTrue(words.contains("Your prediction: at −20 °C 80 %, at −5 °C 50 %."), first.out());
         assertTrue(words.contains("row, more than any\").size(), expected 5"), first.out());
         assertTrue(second.out().startsWith("A lesson with"), second.out());
         assertTrue(
-                second.out().replaceAll("\\s+", " ").contains("Enter to go on there, b to begin"),
+                second.out()
+                        .replaceAll("\\s+", " ")
+                        .contains("Press Enter to continue there, or type b"),
                 second.out());
     }
 
@@ -222,7 +228,7 @@ class WalkCommandTest {
                     typedSession
                             .out()
                             .contains(
-                                    "\n\"%s\" means nothing here: press Enter alone to go on, or type q or ?.\n"
+                                    "\n\"%s\" isn't an option here. Press Enter to continue, or type q or ?.\n"
                                             .formatted(wrong)),
                     typedSession.out());
         }
@@ -253,7 +259,7 @@ class WalkCommandTest {
                                 "Line 1: a whole number was divided by zero; check the divisor first\n"),
                 typedSession.out());
         assertTrue(
-                typedSession.out().contains("Checked: 1 of 7 lines hold. Not yet:\n"),
+                typedSession.out().contains("Checked: 1 of 7 check lines passed. Not yet:\n"),
                 typedSession.out());
         assertTrue(
                 typedSession.out().contains("    heat, expected 180 within 5, got 200\n"),
@@ -278,9 +284,9 @@ class WalkCommandTest {
         assertEquals(ExitCode.DONE, typedSession.obey("walk", "--trust", file.toString()));
         assertEquals(
                 """
-                The lesson has 2 faults:
+                The lesson has 2 errors:
                 F:1: the lesson has no title; begin it with a line such as `# Sugar and ice`
-                F:5: "jaav" is no kind of block: did you mean `java`?
+                F:5: "jaav" isn't a kind of block: did you mean `java`?
                 """,
                 typedSession.err().replace(file.toString(), "F"));
         assertTrue(typedSession.out().endsWith("Words.\n\n    int a;\n\n"), typedSession.out());
@@ -306,7 +312,7 @@ class WalkCommandTest {
         assertTrue(
                 typedSession
                         .err()
-                        .endsWith("/figures is a file; give a folder for the figures, or none\n"),
+                        .endsWith("/figures is a file. Name a folder for the figures, or none.\n"),
                 typedSession.err());
     }
 

@@ -2,12 +2,21 @@ package coldwright.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.workbook.settings.Language;
+import coldwright.workbook.settings.Preferences;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Each system has its custom; one property stands above all. */
 class DataFolderTest {
@@ -40,6 +49,44 @@ class DataFolderTest {
             } else {
                 System.setProperty(DataFolder.PROPERTY, former);
             }
+        }
+    }
+
+    private static String permissions(Path path) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+    }
+
+    @Test
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "it has no such permissions")
+    void nobodyElseMayLookIntoIt(@TempDir Path at) throws IOException {
+        Path made = at.resolve("share").resolve("coldwright");
+        assertEquals(Optional.empty(), new DataFolder(made).make());
+        assertEquals("rwx------", permissions(made));
+
+        Files.setPosixFilePermissions(made, PosixFilePermissions.fromString("rwxr-xr-x"));
+        try (Workbook workbook = Workbook.open(new DataFolder(made))) {
+            workbook.keep(Preferences.usual().withTypeSizePercent(120));
+        }
+        assertEquals("rwx------", permissions(made));
+        assertEquals("rw-------", permissions(made.resolve("settings.txt")));
+    }
+
+    @Test
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "it has no such permissions")
+    void aFolderOfAnotherNameKeepsItsPermissions(@TempDir Path at) throws IOException {
+        Path shared = Files.createDirectory(at.resolve("school"));
+        Files.setPosixFilePermissions(shared, PosixFilePermissions.fromString("rwxrwxr-x"));
+        assertEquals(Optional.empty(), new DataFolder(shared).make());
+        assertEquals("rwxrwxr-x", permissions(shared));
+    }
+
+    @Test
+    void theLanguageIsReadWithoutClaimingTheFolder(@TempDir Path at) throws IOException {
+        DataFolder folder = new DataFolder(at.resolve("coldwright"));
+        assertEquals(Locale.getDefault(), Workbook.languageIn(folder));
+        try (Workbook workbook = Workbook.open(folder)) {
+            workbook.keep(Preferences.usual().with(Language.DE));
+            assertEquals(Locale.GERMAN, Workbook.languageIn(folder));
         }
     }
 }

@@ -1,9 +1,8 @@
 package coldwright.desk.batch;
 
-import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchReport;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchModel;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.messages.Messages;
@@ -15,7 +14,6 @@ import javafx.scene.Node;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -61,39 +59,23 @@ final class BatchComparisonView extends VBox {
         card.getStyleClass().add("brew-card");
         card.setPrefWidth(CARD_EM * emPx.getValue().doubleValue());
         boolean here = batch.equals(batches.open().get());
-        card.getChildren()
-                .add(
-                        TextControls.label(
-                                Messages.of("batch.beside.title", number(batch), name(batch)),
-                                "brew-finding"));
-        batch.preview().get().ifPresent(now -> describe(card, batch, now));
+        InputFields.say(
+                card,
+                Messages.of("batch.beside.title", number(batch), name(batch)),
+                "brew-finding");
+        batch.report().ifPresent(report -> describe(card, report));
         if (here) {
             card.getStyleClass().add("here");
-            card.getChildren()
-                    .add(TextControls.label(Messages.of("batch.beside.open"), "brew-why"));
+            InputFields.say(card, Messages.of("batch.beside.open"), "brew-why");
         } else {
             differ(card, batch);
         }
         return card;
     }
 
-    private void describe(VBox card, BatchModel batch, BatchPreview now) {
-        card.getChildren()
-                .add(new BatchThumbnail(now, batch.figures().get(), emPx.getValue().doubleValue()));
-        BatchSentences.beside(now)
-                .forEach(one -> card.getChildren().add(TextControls.label(one, "brew-fact")));
-        batch.figures()
-                .get()
-                .ifPresent(
-                        all ->
-                                BatchSentences.beside(all)
-                                        .forEach(
-                                                one ->
-                                                        card.getChildren()
-                                                                .add(
-                                                                        TextControls.label(
-                                                                                one,
-                                                                                "brew-fact"))));
+    private void describe(VBox card, BatchReport report) {
+        card.getChildren().add(new BatchThumbnail(report, emPx.getValue().doubleValue()));
+        BatchSentences.beside(report).forEach(one -> InputFields.say(card, one, "brew-fact"));
     }
 
     private void differ(VBox card, BatchModel batch) {
@@ -101,35 +83,12 @@ final class BatchComparisonView extends VBox {
         if (open == null) {
             return;
         }
-        List<String> all =
-                new ArrayList<>(
-                        BatchDifferences.between(open.recipe().get(), batch.recipe().get()));
-        open.preview()
-                .get()
-                .ifPresent(
-                        was ->
-                                batch.preview()
-                                        .get()
-                                        .ifPresent(
-                                                is ->
-                                                        all.addAll(
-                                                                BatchDifferences.between(
-                                                                        was, is))));
-        open.figures().get().ifPresent(was -> add(all, was, batch));
-        card.getChildren()
-                .add(
-                        TextControls.label(
-                                all.isEmpty()
-                                        ? Messages.of("batch.alike")
-                                        : Messages.of(
-                                                "batch.beside.differs",
-                                                number(open),
-                                                String.join("; ", all)),
-                                "brew-mend"));
-    }
-
-    private static void add(List<String> all, BatchAnalysis was, BatchModel batch) {
-        batch.figures().get().ifPresent(is -> all.addAll(BatchDifferences.between(was, is)));
+        List<String> all = BatchDifferences.between(open, batch);
+        String words =
+                all.isEmpty()
+                        ? Messages.of("batch.alike")
+                        : Messages.of("batch.beside.differs", number(open), String.join("; ", all));
+        InputFields.say(card, words, "brew-mend");
     }
 
     private static String number(BatchModel batch) {
@@ -137,6 +96,6 @@ final class BatchComparisonView extends VBox {
     }
 
     private static String name(BatchModel batch) {
-        return batch.recipe().get().name();
+        return batch.shownRecipe().name();
     }
 }

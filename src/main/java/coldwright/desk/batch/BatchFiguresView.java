@@ -1,11 +1,11 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchFigures;
 import coldwright.desk.batch.model.BatchModel;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.figure.FigureSettings;
@@ -16,12 +16,15 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.figure.Figure;
 
+import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 
 import java.util.List;
 import java.util.Optional;
@@ -30,10 +33,19 @@ import java.util.function.Function;
 
 /** What to expect of a batch: tiles, findings in plain words, then the large figures. */
 final class BatchFiguresView extends VBox {
+    private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
+    /**
+     * Results of an earlier recipe are dimmed only if they stay, so that typing doesn't flicker.
+     */
+    private static final Duration DIM_AFTER = Duration.millis(300);
+
     private final BatchesModel batches;
     private final BatchTilesView tiles;
     private final VBox differences = part("brew-differences");
     private final VBox facts = part("brew-facts");
+    private final VBox sources = part("brew-said");
+    private final PauseTransition dimming = new PauseTransition(DIM_AFTER);
     private final FindingsView findings;
     private final FreezeClockView face;
     private final VBox clock = part("brew-said");
@@ -45,13 +57,12 @@ final class BatchFiguresView extends VBox {
     private final ObservableList<ShownFigure> days = FXCollections.observableArrayList();
     private final InvalidationListener previewListener = value -> showPreview();
     private final InvalidationListener analysisListener = value -> showAnalysis();
+    private final InvalidationListener staleListener = value -> dimming.playFromStart();
     private BatchModel batch;
 
     /**
      * Shows figures.
      *
-     * @param brew the batches
-     * @param room draws figures, and has the type size
      * @param taken receives the recipe as it was before a fix was applied
      * @param reveal scrolls to a node
      */
@@ -81,6 +92,7 @@ final class BatchFiguresView extends VBox {
                         facts,
                         InputFields.heading("batch.expect"),
                         findings,
+                        InputFields.unfolding("batch.sources", sources, () -> {}),
                         differences,
                         curvePlate,
                         insidePlate,
@@ -92,6 +104,7 @@ final class BatchFiguresView extends VBox {
                         crystals,
                         InputFields.heading("batch.mind"),
                         cautions);
+        dimming.setOnFinished(event -> dim());
         brew.against()
                 .addListener(
                         value -> {
@@ -111,12 +124,15 @@ final class BatchFiguresView extends VBox {
         if (batch != null) {
             batch.preview().removeListener(previewListener);
             batch.figures().removeListener(analysisListener);
+            batch.stale().removeListener(staleListener);
         }
         batch = is;
         batch.preview().addListener(previewListener);
         batch.figures().addListener(analysisListener);
+        batch.stale().addListener(staleListener);
         showPreview();
         showAnalysis();
+        dim();
     }
 
     private void showPreview() {
@@ -126,42 +142,29 @@ final class BatchFiguresView extends VBox {
         BatchPreview now = batch.preview().get().get();
         Optional<BatchPreview> other = batches.against().get().flatMap(one -> one.preview().get());
         tiles.show(now);
-        say(facts, BatchSentences.facts(now), "brew-fact");
+        say(facts, BatchSentences.facts(now.report()), "brew-fact");
         curve.setAll(
                 new ShownFigure(BatchFigures.freezing(now), other.map(BatchFigures::freezing)));
         inside.setAll(new ShownFigure(BatchFigures.inside(now), Optional.empty()));
         batches.against()
                 .get()
-                .ifPresentOrElse(one -> compare(one, now), () -> differences.getChildren().clear());
+                .ifPresentOrElse(this::compare, () -> differences.getChildren().clear());
         TextControls.show(differences, !differences.getChildren().isEmpty());
     }
 
-    private void compare(BatchModel other, BatchPreview now) {
-        differences
-                .getChildren()
-                .setAll(
-                        TextControls.label(
-                                Messages.of(
-                                        "batch.against",
-                                        String.valueOf(other.lineage().get().number())),
-                                "brew-heading"));
-        List<String> changed = BatchDifferences.between(other.recipe().get(), batch.recipe().get());
-        add(changed.isEmpty() ? List.of(Messages.of("batch.alike")) : changed, "brew-fact");
-        other.preview()
-                .get()
-                .ifPresent(was -> add(BatchDifferences.between(was, now), "brew-fact"));
-        if (batch.figuresAreOfNow()) {
-            BatchAnalysis all = batch.figures().get().orElseThrow();
-            other.figures()
-                    .get()
-                    .ifPresent(was -> add(BatchDifferences.between(was, all), "brew-fact"));
-        }
+    private void dim() {
+        pseudoClassStateChanged(STALE, batch.stale().get());
     }
 
-    private void add(List<String> sentences, String look) {
-        if (!sentences.isEmpty()) {
-            differences.getChildren().add(TextControls.label(String.join("; ", sentences), look));
-        }
+    private void compare(BatchModel other) {
+        String number = String.valueOf(other.lineage().get().number());
+        List<String> changed = BatchDifferences.between(other, batch);
+        differences.getChildren().clear();
+        InputFields.say(differences, Messages.of("batch.against", number), "brew-heading");
+        InputFields.say(
+                differences,
+                changed.isEmpty() ? Messages.of("batch.alike") : String.join("; ", changed),
+                "brew-fact");
     }
 
     private void showAnalysis() {
@@ -170,17 +173,15 @@ final class BatchFiguresView extends VBox {
         }
         BatchAnalysis all = batch.figures().get().get();
         Optional<BatchAnalysis> other = batches.against().get().flatMap(one -> one.figures().get());
-        if (batch.preview().get().isPresent()) {
-            BatchPreview now = batch.preview().get().get();
-            batches.against().get().ifPresent(one -> compare(one, now));
-        }
+        batches.against().get().ifPresent(this::compare);
         tiles.show(all);
         findings.show(batch, all);
         face.show(all);
         draw(time, all, other, one -> Optional.of(BatchFigures.clock(one)));
         draw(days, all, other, BatchFigures::crystals);
+        say(sources, BatchSentences.sources(all.report()), "brew-why");
         say(clock, BatchSentences.plan(all), "brew-why");
-        say(crystals, List.of(BatchSentences.crystals(all)), "brew-why");
+        say(crystals, List.of(BatchSentences.crystals(all.report())), "brew-why");
         say(cautions, BatchSentences.cautions(all), "brew-caution");
     }
 

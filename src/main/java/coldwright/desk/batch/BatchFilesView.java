@@ -9,6 +9,7 @@ import coldwright.desk.messages.TextControls;
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 
 import java.io.File;
@@ -17,17 +18,25 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Buttons for a new batch, for recipe files, and for the batch as code. */
-final class BatchFilesView extends FlowPane {
+final class BatchFilesView extends VBox {
     private final BatchesModel batches;
     private final Consumer<Path> openLesson;
     private final InvalidationListener listener = value -> fill();
+    private final FlowPane deeds = new FlowPane();
+    private final FlowPane again = new FlowPane();
     private final Label status = TextControls.label("", "note");
     private Optional<BatchFiles> files = Optional.empty();
 
     BatchFilesView(BatchesModel brew, Consumer<Path> openLesson) {
         this.batches = brew;
         this.openLesson = openLesson;
-        getStyleClass().add("brew-choices");
+        deeds.getStyleClass().add("brew-choices");
+        again.getStyleClass().add("brew-choices");
+        getChildren()
+                .addAll(
+                        deeds,
+                        again,
+                        TextControls.shown(status, status.textProperty().isNotEmpty()));
         brew.store().addListener(value -> follow());
         follow();
     }
@@ -40,33 +49,31 @@ final class BatchFilesView extends FlowPane {
     }
 
     private void fill() {
-        getChildren()
+        deeds.getChildren()
                 .setAll(
                         TextControls.button(
                                 Messages.of("batch.new"),
                                 () -> batches.startBatch(Messages.of("batch.new-name"))));
+        again.getChildren().clear();
         files.ifPresent(this::fill);
+        TextControls.show(again, !again.getChildren().isEmpty());
     }
 
     private void fill(BatchFiles is) {
-        getChildren()
+        Runnable sheet = () -> MakeSheetExport.ask(batches, status);
+        Runnable code = () -> is.showCode(batches.open().get(), openLesson);
+        deeds.getChildren()
                 .addAll(
                         TextControls.button(Messages.of("batch.file.open"), () -> open(is)),
                         TextControls.button(Messages.of("batch.file.save"), () -> save(is)),
-                        TextControls.button(
-                                Messages.of("batch.file.sheet"),
-                                () -> MakeSheetExport.ask(batches, status)),
-                        TextControls.button(
-                                Messages.of("batch.file.code"),
-                                () -> is.showCode(batches.open().get(), openLesson)));
-        getChildren().add(TextControls.shown(status, status.textProperty().isNotEmpty()));
+                        TextControls.button(Messages.of("batch.file.sheet"), sheet),
+                        TextControls.button(Messages.of("batch.file.code"), code));
+        if (!is.recent().isEmpty()) {
+            InputFields.say(again, Messages.of("batch.file.again"), "brew-why");
+        }
         for (Path file : is.recent()) {
             String name = String.valueOf(file.getFileName());
-            getChildren()
-                    .add(
-                            TextControls.button(
-                                    Messages.of("batch.file.recent", name),
-                                    () -> is.open(file, batches)));
+            again.getChildren().add(TextControls.button(name, () -> is.open(file, batches)));
         }
     }
 

@@ -126,15 +126,11 @@ final class BatchHistoryView extends VBox {
         batches.before(batch).ifPresent(from -> row.getChildren().add(made(from, batch)));
         if (!batchLineage.taken().isEmpty()) {
             String taken = String.join(" ", batchLineage.taken());
-            row.getChildren()
-                    .add(TextControls.label(Messages.of("batch.history.taken", taken), "brew-why"));
+            InputFields.say(row, Messages.of("batch.history.taken", taken), "brew-why");
         }
         if (!batchLineage.found().isEmpty()) {
-            row.getChildren()
-                    .add(
-                            TextControls.label(
-                                    Messages.of("batch.history.found", found(batchLineage)),
-                                    "brew-why"));
+            InputFields.say(
+                    row, Messages.of("batch.history.found", found(batchLineage)), "brew-why");
         }
         return row;
     }

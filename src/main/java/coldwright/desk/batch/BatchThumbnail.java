@@ -1,9 +1,8 @@
 package coldwright.desk.batch;
 
-import coldwright.batch.BatchAnalysis;
-import coldwright.desk.batch.model.BatchPreview;
+import coldwright.batch.BatchReport;
+import coldwright.batch.Fact;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Situation;
 import coldwright.text.DisplayText;
 
 import javafx.scene.AccessibleRole;
@@ -18,20 +17,19 @@ final class BatchThumbnail extends Pane {
     private static final double HEIGHT_EM = 5;
     private static final double BAR_EM = 1.6;
 
-    BatchThumbnail(BatchPreview now, Optional<BatchAnalysis> all, double em) {
-        setPrefSize((BAR_EM + 1.5 + 2 * CrystalDisc.MOST_EM) * em, HEIGHT_EM * em);
+    BatchThumbnail(BatchReport report, double em) {
+        setPrefSize((BAR_EM + 1.5 + 2 * SmallShapes.MOST_EM) * em, HEIGHT_EM * em);
         setMinHeight(HEIGHT_EM * em);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        double ice = now.curve().icePercentAt(Situation.SERVING_C);
+        double ice = report.fact("ice_percent_of_water_at_minus_12_c").number();
         double filled = ice / 100 * HEIGHT_EM * em;
         add(new Rectangle(0, 0, BAR_EM * em, HEIGHT_EM * em), "small-bar");
         add(new Rectangle(0, HEIGHT_EM * em - filled, BAR_EM * em, filled), "small-ice");
         String share = DisplayText.decimals(0, ice);
-        Optional<Double> um =
-                all.flatMap(BatchAnalysis::crystals).map(one -> one.tasted().meanUm().middle());
+        Optional<Double> um = report.find("tasted_mean_micrometres").map(Fact::number);
         if (um.isPresent()) {
-            double x = (BAR_EM + 1 + CrystalDisc.MOST_EM) * em;
-            getChildren().addAll(CrystalDisc.at(x, HEIGHT_EM * em / 2, um.get(), em));
+            double x = (BAR_EM + 1 + SmallShapes.MOST_EM) * em;
+            getChildren().addAll(SmallShapes.crystal(x, HEIGHT_EM * em / 2, um.get(), em));
             setAccessibleText(
                     Messages.of("batch.beside.picture", share, DisplayText.decimals(0, um.get())));
         } else {
@@ -40,6 +38,6 @@ final class BatchThumbnail extends Pane {
     }
 
     private void add(Shape shape, String look) {
-        getChildren().add(ShapeStyles.as(shape, look));
+        getChildren().add(SmallShapes.as(shape, look));
     }
 }

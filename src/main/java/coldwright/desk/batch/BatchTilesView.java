@@ -1,10 +1,11 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.desk.batch.model.BatchCaption;
+import coldwright.batch.BatchPreview;
 import coldwright.desk.batch.model.BatchFigures;
-import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchShare;
+import coldwright.desk.batch.model.FreezeSchedule;
 import coldwright.desk.messages.Messages;
 import coldwright.science.diagnosis.Situation;
 
@@ -21,6 +22,7 @@ import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 
+import java.time.LocalTime;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -49,7 +51,6 @@ final class BatchTilesView extends GridPane {
     /**
      * Makes tiles.
      *
-     * @param emPx type size, pixels
      * @param largeFigureLink leads to the large figures
      */
     BatchTilesView(ObservableValue<? extends Number> emPx, LargeFigureLink largeFigureLink) {
@@ -100,9 +101,11 @@ final class BatchTilesView extends GridPane {
                 now -> {
                     List<BatchShare> parts = BatchShare.of(now.mix());
                     String told =
-                            parts.stream().map(BatchCaption::of).collect(Collectors.joining(", "));
+                            parts.stream()
+                                    .map(BatchSentences::caption)
+                                    .collect(Collectors.joining(", "));
                     inside.show(parts(parts), "", told);
-                    freezing.show(curve(now), BatchCaption.freezing(now));
+                    freezing.show(curve(now), BatchSentences.freezingCaption(now.report()));
                 });
     }
 
@@ -110,9 +113,9 @@ final class BatchTilesView extends GridPane {
         all.ifPresent(
                 is -> {
                     FreezeClockFace face = FreezeClockFace.small(HEIGHT_EM);
-                    face.show(BatchCaption.plan(is), em());
-                    clock.show(face, BatchCaption.clock(is));
-                    crystals.show(crystal(is), BatchCaption.crystals(is));
+                    face.show(FreezeSchedule.of(is, LocalTime.NOON), em());
+                    clock.show(face, BatchSentences.clockCaption(is));
+                    crystals.show(crystal(is), BatchSentences.crystalsCaption(is.report()));
                 });
     }
 
@@ -126,10 +129,10 @@ final class BatchTilesView extends GridPane {
                 .forEach(
                         part -> {
                             double width = Math.max(1, part.percent() / 100 * WIDTH_EM * em());
-                            Label word = new Label(BatchCaption.of(part));
+                            Label word = new Label(BatchSentences.caption(part));
                             word.getStyleClass().add("brew-tile-words");
                             Shape bar = new Rectangle(width, BAR_EM * em());
-                            bars.getChildren().addAll(word, ShapeStyles.as(bar, "small-ice"));
+                            bars.getChildren().addAll(word, SmallShapes.as(bar, "small-ice"));
                         });
         return bars;
     }
@@ -145,16 +148,16 @@ final class BatchTilesView extends GridPane {
         }
         double freezerC = now.batch().freezerC();
         double servingC = Situation.SERVING_C;
-        pane.getChildren().add(ShapeStyles.as(new Line(0, height, width, height), "clock-tick"));
+        pane.getChildren().add(SmallShapes.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
             if (temperatureC >= BatchFigures.COLDEST_C) {
                 double x = x(temperatureC, width);
-                pane.getChildren().add(ShapeStyles.as(new Line(x, 0, x, height), "small-mark"));
+                pane.getChildren().add(SmallShapes.as(new Line(x, 0, x, height), "small-mark"));
             }
         }
         Circle served = new Circle(x(servingC, width), y(now, servingC, height), 0.25 * em());
         pane.getChildren()
-                .addAll(ShapeStyles.as(line, "small-curve"), ShapeStyles.as(served, "small-ice"));
+                .addAll(SmallShapes.as(line, "small-curve"), SmallShapes.as(served, "small-ice"));
         return pane;
     }
 
@@ -167,14 +170,14 @@ final class BatchTilesView extends GridPane {
     }
 
     private Node crystal(BatchAnalysis is) {
-        Pane pane = sized(2 * CrystalDisc.MOST_EM * em(), HEIGHT_EM * em());
+        Pane pane = sized(2 * SmallShapes.MOST_EM * em(), HEIGHT_EM * em());
         is.crystals()
                 .ifPresent(
                         one ->
                                 pane.getChildren()
                                         .addAll(
-                                                CrystalDisc.at(
-                                                        CrystalDisc.MOST_EM * em(),
+                                                SmallShapes.crystal(
+                                                        SmallShapes.MOST_EM * em(),
                                                         HEIGHT_EM * em() / 2,
                                                         one.tasted().meanUm().middle(),
                                                         em())));

@@ -51,7 +51,6 @@ public final class BatchView extends ScrollPane {
      * Shows the batches.
      *
      * @param brew the batches; one of them is open
-     * @param room draws figures, and has the type size
      * @param openLesson opens the lesson that shows a batch's code
      */
     public BatchView(BatchesModel brew, FigureSettings room, Consumer<Path> openLesson) {

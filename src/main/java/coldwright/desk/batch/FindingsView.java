@@ -14,8 +14,6 @@ import coldwright.science.diagnosis.Finding;
 
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -36,7 +34,6 @@ final class FindingsView extends VBox {
     /**
      * Shows findings.
      *
-     * @param brew the batches
      * @param taken receives the recipe as it was before a fix was applied
      */
     FindingsView(BatchesModel brew, Consumer<Recipe> taken) {
@@ -54,10 +51,10 @@ final class FindingsView extends VBox {
         batch = of;
         shown = all;
         getChildren().clear();
-        if (all.findings().isEmpty()) {
+        if (all.report().findings().isEmpty()) {
             getChildren().add(TextControls.label(BatchReport.NO_FINDINGS.shown(), "brew-finding"));
         }
-        all.findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
+        all.report().findings().forEach(one -> getChildren().add(new VBox(findingNodes(one))));
         rest.playFromStart();
     }
 
@@ -74,7 +71,7 @@ final class FindingsView extends VBox {
         BatchModel of = batch;
         BatchAnalysis all = shown;
         Recipe recipe = of.recipe().get();
-        if (of.figuresAreOfNow() && !all.findings().isEmpty()) {
+        if (of.figuresAreOfNow() && !all.report().findings().isEmpty()) {
             batches.ask(
                     () -> FindingWithFixes.of(recipe, all),
                     found -> {
@@ -96,27 +93,17 @@ final class FindingsView extends VBox {
         }
     }
 
-    private Node box(ProposedChange proposedChange, Recipe was) {
-        VBox box = new VBox(TextControls.label(proposedChange.words(), "brew-mend"));
-        if (!proposedChange.besides().isEmpty()) {
-            String besides = String.join("; ", proposedChange.besides());
-            box.getChildren()
-                    .add(
-                            TextControls.label(
-                                    Messages.of("batch.wish.besides", besides), "brew-why"));
-        }
-        Button take =
-                TextControls.button(Messages.of("batch.take"), () -> take(proposedChange, was));
-        take.setAccessibleText(Messages.of("batch.take") + ": " + proposedChange.words());
-        box.getChildren().add(new HBox(take));
-        box.getStyleClass().add("brew-offer");
-        return box;
-    }
-
-    private void take(ProposedChange proposedChange, Recipe was) {
-        if (batch.recipe().get().equals(was)) {
-            batch.take(proposedChange.recipe(), proposedChange.words());
-            taken.accept(was);
-        }
+    private Node box(ProposedChange change, Recipe was) {
+        return new ProposedChangeView(
+                batch,
+                was,
+                change,
+                ProposedChangeView.deed(
+                        "batch.take",
+                        change.words(),
+                        () -> {
+                            batch.take(change.recipe(), change.words());
+                            taken.accept(was);
+                        }));
     }
 }

@@ -40,18 +40,13 @@ final class FreezeClockFace extends Pane {
         return new FreezeClockFace(sideEm, sideEm / 2 - 0.1, false);
     }
 
-    /**
-     * Shows a plan.
-     *
-     * @param plan the plan
-     * @param typePx type size, pixels
-     */
+    /** Shows a plan. */
     void show(FreezeSchedule plan, double typePx) {
         em = typePx;
         setPrefSize(sideEm * em, sideEm * em);
         setMinSize(sideEm * em, sideEm * em);
         setMaxSize(sideEm * em, sideEm * em);
-        getChildren().setAll(ShapeStyles.as(new Circle(mid(), mid(), radiusEm * em), "clock-rim"));
+        getChildren().setAll(SmallShapes.as(new Circle(mid(), mid(), radiusEm * em), "clock-rim"));
         for (int i = 0; i < TICKS; i++) {
             double length = (i % (TICKS / QUARTERS) == 0 ? 0.115 : 0.058) * radiusEm;
             add(ray(360.0 * i / TICKS, radiusEm - length, "clock-tick"));
@@ -68,7 +63,7 @@ final class FreezeClockFace extends Pane {
             double away = (radiusEm - 2 * bandEm()) * em;
             double x = mid() + away * Math.sin(angle);
             double y = mid() - away * Math.cos(angle);
-            add(ShapeStyles.as(new Circle(x, y, 0.054 * radiusEm * em), "clock-shake"));
+            add(SmallShapes.as(new Circle(x, y, 0.054 * radiusEm * em), "clock-shake"));
         }
         for (int i = 0; times && i < QUARTERS; i++) {
             add(time(plan, i));
@@ -95,7 +90,7 @@ final class FreezeClockFace extends Pane {
         double angle = Math.toRadians(degrees);
         double from = fromEm * em;
         double to = radiusEm * em;
-        return ShapeStyles.as(
+        return SmallShapes.as(
                 new Line(
                         mid() + from * Math.sin(angle),
                         mid() - from * Math.cos(angle),
@@ -109,7 +104,7 @@ final class FreezeClockFace extends Pane {
         Arc arc = new Arc(mid(), mid(), radius, radius, 90 - from, from - to);
         arc.setType(ArcType.OPEN);
         arc.setStrokeWidth(bandEm() * em);
-        return ShapeStyles.as(arc, look);
+        return SmallShapes.as(arc, look);
     }
 
     private Node time(FreezeSchedule plan, int quarter) {

@@ -52,8 +52,8 @@ final class FreezingSetupView extends VBox {
         }
         bath =
                 flow(
-                        InputFields.named("batch.bath.ice", fields.get(SetupField.ICE), "g"),
-                        InputFields.named("batch.bath.salt", fields.get(SetupField.SALT), "g"));
+                        named("batch.bath.ice", SetupField.ICE, "g"),
+                        named("batch.bath.salt", SetupField.SALT, "g"));
         fields.get(SetupField.ICE).setPromptText(Messages.of("batch.bath.usual"));
         fields.get(SetupField.SALT).setPromptText(Messages.of("batch.bath.usual"));
         getChildren()
@@ -62,24 +62,22 @@ final class FreezingSetupView extends VBox {
                         choices,
                         bath,
                         flow(
-                                InputFields.named(
-                                        "batch.freezer", fields.get(SetupField.FREEZER), "°C"),
-                                InputFields.named("batch.air", fields.get(SetupField.AIR), "%")),
+                                named("batch.freezer", SetupField.FREEZER, "°C"),
+                                named("batch.air", SetupField.AIR, "%")),
                         InputFields.heading("batch.store"),
                         flow(
-                                InputFields.named(
+                                named(
                                         "batch.store.days",
-                                        fields.get(SetupField.DAYS),
+                                        SetupField.DAYS,
                                         Messages.of("batch.store.d")),
-                                InputFields.named(
-                                        "batch.store.swing", fields.get(SetupField.SWING), "°C")),
+                                named("batch.store.swing", SetupField.SWING, "°C")),
                         flow(
-                                InputFields.named(
-                                        "batch.store.warm", fields.get(SetupField.WARM), "°C"),
-                                InputFields.named(
-                                        "batch.store.warm-for",
-                                        fields.get(SetupField.WARM_FOR),
-                                        "h")));
+                                named("batch.store.warm", SetupField.WARM, "°C"),
+                                named("batch.store.warm-for", SetupField.WARM_FOR, "h")));
+    }
+
+    private Node named(String key, SetupField field, String unit) {
+        return InputFields.named(key, fields.get(field), unit);
     }
 
     private static FlowPane flow(Node... nodes) {

@@ -4,7 +4,7 @@ import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.BatchGoal;
-import coldwright.desk.batch.search.GoalResult;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -28,6 +28,7 @@ final class GoalView extends VBox {
     private final Consumer<Recipe> taken;
     private final Map<BatchGoal, Button> words = new EnumMap<>(BatchGoal.class);
     private final TextField minutes = InputFields.live(text -> refresh());
+    private final FlowPane choices = new FlowPane();
     private final VBox answers = new VBox();
     private final InvalidationListener listener = value -> refresh();
     private BatchModel batch;
@@ -35,7 +36,6 @@ final class GoalView extends VBox {
     /**
      * Shows goals.
      *
-     * @param brew the batches
      * @param taken receives the recipe as it was before a change was applied
      */
     GoalView(BatchesModel brew, Consumer<Recipe> taken) {
@@ -44,7 +44,6 @@ final class GoalView extends VBox {
         getStyleClass().add("brew-part");
         answers.getStyleClass().add("brew-part");
         minutes.setText(String.valueOf((int) USUAL_MINUTES));
-        FlowPane choices = new FlowPane();
         choices.getStyleClass().add("brew-choices");
         for (BatchGoal wish : BatchGoal.values()) {
             Button button = TextControls.button("", () -> ask(wish));
@@ -66,6 +65,7 @@ final class GoalView extends VBox {
         }
         batch = is;
         batch.preview().addListener(listener);
+        choices.disableProperty().bind(batch.stale());
         answers.getChildren().clear();
         refresh();
     }
@@ -112,53 +112,36 @@ final class GoalView extends VBox {
     private void answered(GoalResult answer, Recipe was) {
         answers.getChildren().clear();
         if (!answer.text().isEmpty()) {
-            answers.getChildren().add(TextControls.label(answer.text(), "brew-said-wish"));
+            Node text = TextControls.label(answer.text(), "brew-said-wish");
+            ProposedChangeView.belongsTo(text, batch, was);
+            answers.getChildren().add(text);
         }
         for (ProposedChange proposedChange : answer.offers()) {
             answers.getChildren().add(offer(proposedChange, answer.goal(), was));
         }
     }
 
-    private Node offer(ProposedChange proposedChange, String wish, Recipe was) {
-        VBox box = new VBox(TextControls.label(proposedChange.words(), "brew-mend"));
-        if (!proposedChange.besides().isEmpty()) {
-            box.getChildren()
-                    .add(
-                            TextControls.label(
-                                    Messages.of(
-                                            "batch.wish.besides",
-                                            String.join("; ", proposedChange.besides())),
-                                    "brew-why"));
-        }
-        Button take =
-                TextControls.button(
-                        Messages.of("batch.take"),
+    private Node offer(ProposedChange change, String wish, Recipe was) {
+        BatchModel of = batch;
+        return new ProposedChangeView(
+                of,
+                was,
+                change,
+                ProposedChangeView.deed(
+                        "batch.take",
+                        change.words(),
                         () -> {
-                            if (batch.recipe().get().equals(was)) {
-                                batch.take(proposedChange.recipe(), proposedChange.words());
-                                answers.getChildren()
-                                        .setAll(
-                                                TextControls.label(
-                                                        Messages.of("batch.taken"),
-                                                        "brew-said-wish"));
-                                taken.accept(was);
-                            } else {
-                                answers.getChildren()
-                                        .setAll(
-                                                TextControls.label(
-                                                        Messages.of("batch.moved-on"),
-                                                        "brew-fault"));
-                            }
-                        });
-        take.setAccessibleText(Messages.of("batch.take") + ": " + proposedChange.words());
-        Button next =
-                TextControls.button(
-                        Messages.of("batch.take-next"),
-                        () -> batches.next(batch, proposedChange.recipe(), wish));
-        FlowPane deeds = new FlowPane(take, next);
-        deeds.getStyleClass().add("brew-choices");
-        box.getChildren().add(deeds);
-        box.getStyleClass().add("brew-offer");
-        return box;
+                            of.take(change.recipe(), change.words());
+                            say("batch.taken");
+                            taken.accept(was);
+                        }),
+                ProposedChangeView.deed(
+                        "batch.take-next",
+                        change.words(),
+                        () -> batches.next(of, change.recipe(), wish)));
+    }
+
+    private void say(String key) {
+        answers.getChildren().setAll(TextControls.label(Messages.of(key), "brew-said-wish"));
     }
 }

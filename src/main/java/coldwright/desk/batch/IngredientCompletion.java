@@ -1,5 +1,6 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.RecipeLine;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Shelf;
 
@@ -95,11 +96,7 @@ final class IngredientCompletion {
 
     /** The exact meaning comes first: salt is not salted butter. */
     private static Optional<String> understood(String words) {
-        try {
-            return Optional.of(Shelf.find(words).name());
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        return new RecipeLine("", words).ingredient().value().map(Ingredient::name);
     }
 
     private static void sort(

@@ -5,9 +5,12 @@ import coldwright.desk.messages.TextControls;
 
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.VBox;
 
 import java.util.function.Consumer;
 
@@ -54,5 +57,25 @@ final class InputFields {
     /** A section heading. */
     static Node heading(String key) {
         return TextControls.label(Messages.of(key), "brew-heading");
+    }
+
+    /** A button that shows and hides a part, which is hidden at first, and the part below it. */
+    static VBox unfolding(String key, Node part, Runnable opened) {
+        TextControls.show(part, false);
+        Button button =
+                TextControls.button(
+                        Messages.of(key),
+                        () -> {
+                            TextControls.show(part, !part.isVisible());
+                            if (part.isVisible()) {
+                                opened.run();
+                            }
+                        });
+        return new VBox(new HBox(button), part);
+    }
+
+    /** Adds a sentence to a part. */
+    static void say(Pane part, String sentence, String look) {
+        part.getChildren().add(TextControls.label(sentence, look));
     }
 }

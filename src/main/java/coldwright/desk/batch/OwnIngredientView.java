@@ -40,21 +40,9 @@ final class OwnIngredientView extends VBox {
                                 TextControls.button(
                                         Messages.of("batch.own.take"), () -> take(add))));
         slip.getStyleClass().add("brew-slip");
-        TextControls.show(slip, false);
         TextControls.show(fault, false);
         parts.setOnAction(event -> take(add));
-        getChildren()
-                .addAll(
-                        new HBox(
-                                TextControls.button(
-                                        Messages.of("batch.own"),
-                                        () -> {
-                                            TextControls.show(slip, !slip.isVisible());
-                                            if (slip.isVisible()) {
-                                                name.requestFocus();
-                                            }
-                                        })),
-                        slip);
+        getChildren().add(InputFields.unfolding("batch.own", slip, name::requestFocus));
     }
 
     private void take(BiConsumer<String, String> add) {

@@ -1,20 +1,24 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.Dextrose;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
 import coldwright.text.DisplayText;
+import coldwright.words.Phrase;
 
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,6 +30,7 @@ final class RecipeLineView extends VBox {
     private final TextField name = InputFields.field("brew-name");
     private final Label grams = new Label();
     private final Label fault = TextControls.label("", "brew-fault");
+    private final VBox meant = new VBox();
     private final Button removeButton;
     private final IngredientCompletion ingredientCompletion;
     private RecipeLine line = new RecipeLine("", "");
@@ -56,7 +61,7 @@ final class RecipeLineView extends VBox {
         HBox row = new HBox(amount, name, grams, removeButton);
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("brew-row");
-        getChildren().addAll(row, fault);
+        getChildren().addAll(row, fault, meant);
         ingredientCompletion = new IngredientCompletion(name, () -> own.keySet(), this::take);
         amount.textProperty().addListener(value -> typed(true));
         name.textProperty().addListener(value -> typed(false));
@@ -99,11 +104,31 @@ final class RecipeLineView extends VBox {
         Optional<String> wrong = is.fault();
         fault.setText(wrong.map(DisplayText::sentence).orElse(lacks(is)));
         TextControls.show(fault, !fault.getText().isEmpty());
+        showMeant(is.name());
         amount.setAccessibleText(Messages.of("batch.amount.of", is.name()));
         name.setAccessibleText(
                 wrong.map(words -> Messages.of("batch.ingredient") + ". " + words)
                         .orElse(Messages.of("batch.ingredient")));
         removeButton.setAccessibleText(Messages.of("batch.take-out", is.name()));
+    }
+
+    /** Offers what an unclear name may mean, such as the syrup for glucose. */
+    private void showMeant(String typed) {
+        Optional<Phrase> note =
+                Dextrose.note(typed)
+                        .filter(one -> !own.containsKey(typed.strip().toLowerCase(Locale.ROOT)));
+        TextControls.show(meant, note.isPresent());
+        meant.getChildren().clear();
+        note.ifPresent(
+                one -> {
+                    String words = DisplayText.sentence(one.shown());
+                    FlowPane choices = new FlowPane();
+                    choices.getStyleClass().add("brew-choices");
+                    Dextrose.choices(typed).stream()
+                            .map(name -> TextControls.button(name, () -> take(name)))
+                            .forEach(choices.getChildren()::add);
+                    meant.getChildren().addAll(TextControls.label(words, "brew-why"), choices);
+                });
     }
 
     private static String lacks(RecipeLine line) {

@@ -1,5 +1,6 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.Basis;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
@@ -90,28 +91,25 @@ final class TastingView extends VBox {
                 found -> {
                     if (of.equals(batch) && said.equals(chosenSymptoms())) {
                         causes.getChildren().clear();
-                        found.forEach(this::showCauses);
+                        found.forEach(one -> showCauses(one, recipe));
                     }
                 });
     }
 
-    private void showCauses(TastingDiagnosis tastingDiagnosis) {
-        causes.getChildren()
-                .add(
-                        TextControls.label(
-                                TastingDiagnosis.words(tastingDiagnosis.symptom()),
-                                "brew-finding"));
+    private void showCauses(TastingDiagnosis tastingDiagnosis, Recipe was) {
+        InputFields.say(causes, TastingDiagnosis.words(tastingDiagnosis.symptom()), "brew-finding");
         if (tastingDiagnosis.suspects().isEmpty()) {
-            causes.getChildren()
-                    .add(TextControls.label(Messages.of("batch.tasted.nothing"), "brew-why"));
+            InputFields.say(causes, Messages.of("batch.tasted.nothing"), "brew-why");
         }
         for (TastingDiagnosis.SuspectedCause suspectedCause : tastingDiagnosis.suspects()) {
-            causes.getChildren().add(causeNode(tastingDiagnosis, suspectedCause));
+            causes.getChildren().add(causeNode(tastingDiagnosis, suspectedCause, was));
         }
     }
 
     private Node causeNode(
-            TastingDiagnosis tastingDiagnosis, TastingDiagnosis.SuspectedCause suspectedCause) {
+            TastingDiagnosis tastingDiagnosis,
+            TastingDiagnosis.SuspectedCause suspectedCause,
+            Recipe was) {
         Cause cause = suspectedCause.cause();
         VBox box =
                 new VBox(
@@ -122,39 +120,33 @@ final class TastingView extends VBox {
                                         cause.kind().phrase().shown()),
                                 "brew-cause"),
                         TextControls.label(
-                                DisplayText.sentence(cause.reason().shown()), "brew-why"));
-        for (ProposedChange proposedChange : suspectedCause.offers()) {
-            box.getChildren().add(TextControls.label(proposedChange.words(), "brew-mend"));
-            if (!proposedChange.besides().isEmpty()) {
-                String besides = String.join("; ", proposedChange.besides());
-                box.getChildren()
-                        .add(
-                                TextControls.label(
-                                        Messages.of("batch.wish.besides", besides), "brew-why"));
-            }
-            box.getChildren()
-                    .add(next(tastingDiagnosis, proposedChange.recipe(), proposedChange.words()));
-        }
-        if (suspectedCause.offers().isEmpty()) {
+                                DisplayText.sentence(Basis.labelled(cause.reason()).shown()),
+                                "brew-why"));
+        for (ProposedChange change : suspectedCause.offers()) {
             box.getChildren()
                     .add(
-                            TextControls.label(
-                                    DisplayText.sentence(cause.remedy().shown()), "brew-mend"));
-            box.getChildren()
-                    .add(next(tastingDiagnosis, batch.recipe().get(), cause.remedy().shown()));
+                            new ProposedChangeView(
+                                    batch,
+                                    was,
+                                    change,
+                                    next(tastingDiagnosis, change.recipe(), change.words())));
         }
+        if (suspectedCause.offers().isEmpty()) {
+            String remedy = cause.remedy().shown();
+            InputFields.say(box, DisplayText.sentence(remedy), "brew-mend");
+            box.getChildren().add(new HBox(next(tastingDiagnosis, was, remedy)));
+        }
+        ProposedChangeView.belongsTo(box, batch, was);
         box.getStyleClass().add("brew-offer");
         return box;
     }
 
-    private Node next(TastingDiagnosis tastingDiagnosis, Recipe recipe, String mend) {
+    private Button next(TastingDiagnosis tastingDiagnosis, Recipe recipe, String change) {
         String why =
                 Messages.of(
                         "batch.tasted.against", TastingDiagnosis.words(tastingDiagnosis.symptom()));
-        Button next =
-                TextControls.button(
-                        Messages.of("batch.take-next"), () -> batches.next(batch, recipe, why));
-        next.setAccessibleText(Messages.of("batch.take-next") + ": " + mend);
-        return new HBox(next);
+        BatchModel of = batch;
+        return ProposedChangeView.deed(
+                "batch.take-next", change, () -> batches.next(of, recipe, why));
     }
 }

@@ -187,7 +187,12 @@ public final class DeskView extends StackPane {
         state.figuresBeside().set(now.figuresBeside());
         contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
         contents.setMaxWidth(contents.getPrefWidth());
-        putContents(now.contentsBeside());
+        if (desk.place().get() == ShownPage.HOME) {
+            frame.setLeft(null);
+            frame.setTop(null);
+        } else {
+            putContents(now.contentsBeside());
+        }
         if (lessonColumns != null) {
             lessonColumns.arrange(now);
         }
@@ -297,7 +302,7 @@ public final class DeskView extends StackPane {
                     goTo(is.inSight().get());
                 }
             }
-            default -> show(new HomeView(desk, actions.openFile()), Messages.of("home"));
+            default -> show(new HomeView(desk, state, actions.openFile()), Messages.of("home"));
         }
     }
 

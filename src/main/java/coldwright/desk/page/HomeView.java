@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
@@ -11,41 +12,55 @@ import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-
-/** The first page: introduction, where to begin, where to continue. */
+/** The first page: a picture that answers, where to continue, and the course as a map. */
 final class HomeView extends ScrollPage {
     private final DeskModel desk;
-    private final VBox startBox = new VBox();
-    private final VBox course = new VBox();
+    private final FlowPane choices = new FlowPane();
+    private final CourseMap course;
     private boolean fillDue;
 
-    HomeView(DeskModel desk, Runnable openFile) {
+    HomeView(DeskModel desk, PageState state, Runnable openFile) {
         super("home");
         this.desk = desk;
-        startBox.getStyleClass().add("home-start");
-        course.getStyleClass().add("home-course");
+        course = new CourseMap(desk, state.emPx());
+        choices.getStyleClass().add("home-start");
         add(
-                TextControls.label("Coldwright", "lesson-title"),
+                head(openFile),
                 TextControls.label(Messages.of("home.what"), "home-what"),
-                startBox,
-                TextControls.button(Messages.of("batch.home"), desk::openBatches));
-        if (KitchenTrialsView.comesWithTheProgram()) {
-            add(TextControls.button(Messages.of("trials.home"), desk::openTrials));
-        }
-        add(
-                TextControls.button(Messages.of("glossary.home"), () -> desk.openGlossary("")),
+                new LivingPicture(state),
+                choices,
                 course,
-                TextControls.button(Messages.of("home.own-lesson"), openFile),
                 new CodeSentence(Messages.of("home.caution"), "home-caution"));
         WhileShown.follow(this, this::fillSoon, desk.lessons(), desk.progress());
         AfterFrame.after(1, this::focusFirst);
+    }
+
+    private Node head(Runnable openFile) {
+        Label title = TextControls.label("Coldwright", "lesson-title");
+        title.setMinWidth(USE_PREF_SIZE);
+        FlowPane buttons =
+                new FlowPane(
+                        TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
+                        TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
+                        TextControls.button(
+                                Messages.of("glossary.home"), () -> desk.openGlossary("")),
+                        TextControls.button(Messages.of("settings"), desk::openSettings),
+                        TextControls.button(Messages.of("home.own-lesson"), openFile));
+        buttons.getStyleClass().add("home-words");
+        buttons.setAlignment(Pos.BASELINE_RIGHT);
+        HBox.setHgrow(buttons, Priority.ALWAYS);
+        HBox head = new HBox(title, buttons);
+        head.setAlignment(Pos.BASELINE_LEFT);
+        return head;
     }
 
     /** Many lessons change at once when their work is loaded. */
@@ -67,70 +82,39 @@ final class HomeView extends ScrollPage {
 
     /** Fills the page from the current state. */
     void fill() {
-        startBox.getChildren().clear();
+        choices.getChildren().clear();
         desk.startedLesson()
-                .ifPresent(
-                        lesson ->
-                                startBox.getChildren()
-                                        .add(
-                                                big(
-                                                        Messages.of("home.go-on"),
-                                                        lesson,
-                                                        lesson.inSight().get().title())));
-        if (!desk.lessons().isEmpty()) {
+                .ifPresent(lesson -> choose(Messages.of("home.go-on"), lesson, where(lesson)));
+        if (choices.getChildren().isEmpty() && !desk.lessons().isEmpty()) {
             LessonModel first = desk.lessons().get(0);
-            startBox.getChildren()
-                    .add(big(Messages.of("home.start"), first, first.lesson().title()));
+            choose(Messages.of("home.start"), first, first.lesson().title());
         }
-        course.getChildren().clear();
-        Map<String, VBox> tracks = new LinkedHashMap<>();
-        for (LessonModel lesson : desk.lessons()) {
-            tracks.computeIfAbsent(lesson.lesson().track(), this::track)
-                    .getChildren()
-                    .add(row(lesson));
+        choices.getChildren()
+                .add(TextControls.button(Messages.of("batch.home"), desk::openBatches));
+        if (KitchenTrialsView.comesWithTheProgram()) {
+            choices.getChildren()
+                    .add(TextControls.button(Messages.of("trials.home"), desk::openTrials));
         }
-        course.getChildren().addAll(tracks.values());
+        course.fill();
         if (getScene() != null && getScene().getFocusOwner() == null) {
             AfterFrame.after(1, this::focusFirst);
         }
     }
 
-    private VBox track(String name) {
-        VBox track = new VBox();
-        track.getStyleClass().add("home-track");
-        if (!name.isEmpty()) {
-            track.getChildren().add(TextControls.label(name, "kicker"));
-        }
-        return track;
+    private String where(LessonModel lesson) {
+        return Messages.of(
+                "home.where",
+                String.valueOf(desk.lessons().indexOf(lesson) + 1),
+                lesson.lesson().title(),
+                String.valueOf(lesson.inSight().get().number()),
+                lesson.inSight().get().title());
     }
 
-    private Node big(String word, LessonModel lesson, String where) {
+    private void choose(String word, LessonModel lesson, String where) {
         Button button = TextControls.button(word, () -> desk.open(lesson));
         button.getStyleClass().add("home-big");
-        Label title = TextControls.label(where, "home-where");
-        VBox both = new VBox(button, title);
+        VBox both = new VBox(button, TextControls.label(Typography.of(where), "home-where"));
         both.getStyleClass().add("home-choice");
-        return both;
-    }
-
-    private Node row(LessonModel lesson) {
-        int all = lesson.steps().size();
-        int done = lesson.stepsDone();
-        String title = Typography.of(lesson.lesson().title());
-        Button button = new Button(title);
-        button.setWrapText(true);
-        button.setMinHeight(USE_PREF_SIZE);
-        button.getStyleClass().setAll("entry", "home-lesson");
-        button.setOnAction(event -> desk.open(lesson));
-        String state =
-                done == 0
-                        ? Messages.of("home.minutes", lesson.lesson().minutes())
-                        : Messages.of("home.done", String.valueOf(done), String.valueOf(all));
-        boolean known = done > 0 || !lesson.lesson().minutes().isEmpty();
-        Label far = TextControls.label(known ? state : "", "home-state");
-        button.setAccessibleText(title + ". " + far.getText());
-        VBox row = new VBox(button, far);
-        row.getStyleClass().add("home-row");
-        return row;
+        choices.getChildren().add(both);
     }
 }

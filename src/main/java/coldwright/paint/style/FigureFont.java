@@ -48,6 +48,7 @@ public record FigureFont(Font font) {
     }
 
     private static Font load(String resource) {
+        BundledFonts.useIfAwtFails();
         try (InputStream in = FigureFont.class.getResourceAsStream(resource)) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (FontFormatException e) {

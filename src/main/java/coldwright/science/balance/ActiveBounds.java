@@ -47,7 +47,6 @@ final class ActiveBounds {
      * Finds the best shares.
      *
      * @param near where to start; need not keep to the bounds
-     * @return the best shares
      * @throws IllegalStateException if the bounds leave no room for a sum of one
      */
     double[] best(double[] near) {
@@ -64,7 +63,7 @@ final class ActiveBounds {
         }
         for (int n = 0; any && !(move(shares, free) && settled(shares, free)); n++) {
             if (n > STEPS_PER_SHARE * shares.length) {
-                throw new IllegalStateException("the least squares found no answer");
+                throw new IllegalStateException("the least squares didn't converge");
             }
         }
         return shares;

@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Rounded;
 import coldwright.science.mix.Ingredient;
 import coldwright.words.Phrase;
 
@@ -10,16 +11,12 @@ import coldwright.words.Phrase;
  * @param ingredient the ingredient
  */
 public record AmountChange(double massG, Ingredient ingredient) {
-    /**
-     * The change in any language.
-     *
-     * @return what to add or take out
-     */
+    /** {@return what to add or take out, in any language} */
     public Phrase phrase() {
         return Phrase.of(
                 "science.balance",
                 massG < 0 ? "take-out" : "add",
-                Math.round(Math.abs(massG) * 10) / 10.0,
+                Rounded.tenth(Math.abs(massG)),
                 ingredient.name());
     }
 

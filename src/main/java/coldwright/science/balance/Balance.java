@@ -35,7 +35,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     private static final int MOST_ROUNDS = 25;
     private static final double STILL = 1e-7;
 
-    /** Checks the values and copies the lists. */
     public Balance {
         Require.positive("totalG", totalG, "g");
         choices = List.copyOf(choices);
@@ -52,12 +51,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         return new Balance(totalG, List.of(), List.of());
     }
 
-    /**
-     * Allows ingredients in any amount.
-     *
-     * @param ingredients the ingredients
-     * @return the balance with them
-     */
+    /** Allows ingredients in any amount. */
     public Balance using(Ingredient... ingredients) {
         Balance all = this;
         for (Ingredient ingredient : ingredients) {
@@ -70,7 +64,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      * Allows an ingredient within bounds.
      *
      * @param choice the ingredient and its bounds
-     * @return the balance with it
      */
     public Balance using(Choice choice) {
         List<Choice> all = new ArrayList<>(choices);
@@ -82,8 +75,6 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      * Adds a target.
      *
      * @param value target value, in the trait's unit
-     * @param trait the trait
-     * @return the balance with that target
      */
     public Balance aiming(double value, Trait trait) {
         List<Target> all = new ArrayList<>(targets);
@@ -188,20 +179,15 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     }
 
     private void requireRoom() {
-        if (choices.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "the balance has no ingredients to choose from; allow at least one");
-        }
+        Require.that(!choices.isEmpty(), "the balance has no ingredients; allow at least one");
         double leastG = choices.stream().mapToDouble(Choice::leastG).sum();
         double mostG = choices.stream().mapToDouble(Choice::mostG).sum();
         double roundingG = 1e-9 * totalG;
-        if (leastG > totalG + roundingG || mostG < totalG - roundingG) {
-            throw new IllegalArgumentException(
-                    "the ingredients may weigh %s to %s g together, and the total is %s g; widen a bound or change the total"
-                            .formatted(
-                                    Require.format(leastG),
-                                    Require.format(mostG),
-                                    Require.format(totalG)));
-        }
+        Require.that(
+                leastG <= totalG + roundingG && mostG >= totalG - roundingG,
+                "the ingredients may weigh %s to %s g together, but the total is %s g. Widen a bound or change the total.",
+                leastG,
+                mostG,
+                totalG);
     }
 }

@@ -14,17 +14,12 @@ import java.util.List;
  *     from being met
  */
 public record Balanced(Mix mix, List<Shortfall> shortfalls, List<Ingredient> atLimit) {
-    /** Copies the lists. */
     public Balanced {
         shortfalls = List.copyOf(shortfalls);
         atLimit = List.copyOf(atLimit);
     }
 
-    /**
-     * Whether every target is met.
-     *
-     * @return true if so
-     */
+    /** Whether every target is met. */
     public boolean met() {
         return shortfalls.isEmpty();
     }

@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Rounded;
 import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
 
@@ -14,53 +15,36 @@ import java.util.List;
  * @param after the batch with the changes
  */
 public record BatchFix(Wish wish, List<AmountChange> changes, Mix before, Mix after) {
-    /** Copies the list. */
     public BatchFix {
         changes = List.copyOf(changes);
     }
 
-    /**
-     * Total change.
-     *
-     * @return grams added and taken out together
-     */
+    /** {@return grams added and taken out together} */
     public double movedG() {
         return changes.stream().mapToDouble(amountChange -> Math.abs(amountChange.massG())).sum();
     }
 
-    /**
-     * The trait before the change.
-     *
-     * @return in the trait's unit
-     */
+    /** {@return the trait before the change, in the trait's unit} */
     public double valueBefore() {
         return wish.trait().of(before);
     }
 
-    /**
-     * The trait after the change.
-     *
-     * @return in the trait's unit
-     */
+    /** {@return the trait after the change, in the trait's unit} */
     public double valueAfter() {
         return wish.trait().of(after);
     }
 
-    /**
-     * The change in any language.
-     *
-     * @return the change, and the trait before and after
-     */
+    /** {@return the change in any language, with the trait before and after} */
     public Phrase phrase() {
         return changes.isEmpty()
-                ? Phrase.of("science.balance", "no-change", wish.words())
+                ? Phrase.of("science.balance", "no-change", wish.phrase())
                 : Phrase.of(
                         "science.balance",
                         "fix",
                         changes.stream().map(AmountChange::phrase).toList(),
                         wish.trait().name(),
-                        Math.round(valueBefore() * 10) / 10.0,
-                        Math.round(valueAfter() * 10) / 10.0,
+                        Rounded.tenth(valueBefore()),
+                        Rounded.tenth(valueAfter()),
                         wish.trait().unitName());
     }
 

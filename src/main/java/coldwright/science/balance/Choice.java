@@ -13,26 +13,18 @@ import java.util.Objects;
  * @param mostG no more than this, g; infinite for no limit
  */
 public record Choice(Ingredient ingredient, double leastG, double mostG) {
-    /** Checks the bounds. */
     public Choice {
         Objects.requireNonNull(ingredient, "ingredient");
         Require.notNegative("the least of " + ingredient.name(), leastG, "g");
-        if (!(mostG >= leastG)) {
-            throw new IllegalArgumentException(
-                    "the most of %s is %s g and its least %s g; the most must not be below the least"
-                            .formatted(
-                                    ingredient.name(),
-                                    Require.format(mostG),
-                                    Require.format(leastG)));
-        }
+        Require.that(
+                mostG >= leastG,
+                "the most of %s is %s g; it must be at least %s g, the least",
+                ingredient.name(),
+                mostG,
+                leastG);
     }
 
-    /**
-     * Any amount of an ingredient.
-     *
-     * @param ingredient the ingredient
-     * @return the choice
-     */
+    /** Any amount of an ingredient. */
     public static Choice any(Ingredient ingredient) {
         return new Choice(ingredient, 0, Double.POSITIVE_INFINITY);
     }
@@ -41,8 +33,6 @@ public record Choice(Ingredient ingredient, double leastG, double mostG) {
      * A fixed amount of an ingredient.
      *
      * @param massG the mass, g
-     * @param ingredient the ingredient
-     * @return the choice
      */
     public static Choice fixed(double massG, Ingredient ingredient) {
         return new Choice(ingredient, massG, massG);

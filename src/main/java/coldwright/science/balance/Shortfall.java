@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Rounded;
 import coldwright.words.Phrase;
 
 /**
@@ -9,37 +10,25 @@ import coldwright.words.Phrase;
  * @param reached value of the nearest mix, in the trait's unit
  */
 public record Shortfall(Target target, double reached) {
-    /**
-     * The difference from the target.
-     *
-     * @return value reached minus target, in the trait's unit
-     */
+    /** {@return the difference from the target: value reached minus target, in the trait's unit} */
     public double missedBy() {
         return reached - target.value();
     }
 
-    /**
-     * The shortfall in any language.
-     *
-     * @return the value reached and the target
-     */
+    /** {@return the shortfall in any language, with the value reached and the target} */
     public Phrase phrase() {
         return Phrase.of(
                 "science.balance",
                 missedBy() < 0 ? "short" : "over",
                 target.trait().name(),
-                rounded(reached),
+                Rounded.hundredth(reached),
                 target.trait().unitName(),
                 target.value(),
-                rounded(Math.abs(missedBy())));
+                Rounded.hundredth(Math.abs(missedBy())));
     }
 
     @Override
     public String toString() {
         return phrase().english();
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 100) / 100.0;
     }
 }

@@ -29,7 +29,6 @@ public final class SmallestChange {
      * All fixes by one ingredient or one exchange, the smallest first.
      *
      * @param mix the batch as it is
-     * @param wish the wish
      * @param atHand ingredients that may be added; those in the batch may always be changed
      * @return the fixes; one without changes if the batch meets the wish already; empty if no
      *     ingredient grants it
@@ -43,13 +42,12 @@ public final class SmallestChange {
      *
      * @param count how many at most
      * @param mix the batch as it is
-     * @param wish the wish
      * @param atHand ingredients that may be added; those in the batch may always be changed
      * @return as {@link #ranked}, at most {@code count}
      */
     public static List<BatchFix> smallest(
             int count, Mix mix, Wish wish, Collection<Ingredient> atHand) {
-        Require.positive("count", count, "mends");
+        Require.positive("count", count, "fixes");
         if (wish.grantedBy(mix)) {
             return List.of(new BatchFix(wish, List.of(), mix, mix));
         }

@@ -77,12 +77,7 @@ public final class SuggestionLimits {
         return afterPercent > Math.max(MOST_SALT_PERCENT, beforePercent) + ROUNDING;
     }
 
-    /**
-     * Salt and the other chlorides of a batch.
-     *
-     * @param mix any mix
-     * @return % by mass
-     */
+    /** {@return salt and the other chlorides of a batch, % by mass} */
     public static double saltsPercent(Mix mix) {
         return SALTS.stream().mapToDouble(mix.composition()::percent).sum();
     }

@@ -11,13 +11,13 @@ import java.util.Objects;
  * @param value target value, in the trait's unit
  */
 public record Target(Trait trait, double value) {
-    /** Checks the value. */
     public Target {
         Objects.requireNonNull(trait, "trait");
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(
-                    "the target for %s is %s; it must be a number of %s"
-                            .formatted(trait.words(), Require.format(value), trait.unit()));
-        }
+        Require.that(
+                Double.isFinite(value),
+                "the target for %s is %s; it must be a number of %s",
+                trait.words(),
+                value,
+                trait.unit());
     }
 }

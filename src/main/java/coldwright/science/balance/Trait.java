@@ -42,19 +42,19 @@ public final class Trait {
                                                             .per100g(Tally.YOLK_SOLIDS)));
 
     /** All fat, that of egg yolk included. */
-    public static final Trait TOTAL_FAT = component("total fat", Component.Kind.FAT);
+    public static final Trait TOTAL_FAT = component("total-fat", Component.Kind.FAT);
 
     public static final Trait MILK_FAT =
-            byMass("milk fat", mix -> mix.composition().percent(Component.MILK_FAT));
+            byMass("milk-fat", mix -> mix.composition().percent(Component.MILK_FAT));
     public static final Trait MILK_SOLIDS_NOT_FAT =
-            byMass("milk solids not fat", Mix::milkSolidsNotFatPercent);
+            byMass("milk-solids-not-fat", Mix::milkSolidsNotFatPercent);
     public static final Trait SUGARS = byMass("sugars", Mix::sugarsPercent);
     public static final Trait SUCROSE =
             byMass("sucrose", mix -> mix.composition().percent(Component.SUCROSE));
     public static final Trait LACTOSE =
             byMass("lactose", mix -> mix.composition().percent(Component.LACTOSE));
     public static final Trait PROTEIN = byMass("protein", Mix::proteinPercent);
-    public static final Trait TOTAL_SOLIDS = byMass("total solids", Mix::totalSolidsPercent);
+    public static final Trait TOTAL_SOLIDS = byMass("total-solids", Mix::totalSolidsPercent);
     public static final Trait ALCOHOL = byMass("alcohol", Mix::alcoholPercent);
     public static final Trait SALT = byMass("salt", Mix::saltPercent);
     public static final Trait STABILISER =
@@ -62,7 +62,7 @@ public final class Trait {
     public static final Trait EMULSIFIER =
             byMass("emulsifier", mix -> mix.composition().percent(Component.EMULSIFIER));
     public static final Trait YOLK_SOLIDS =
-            byMass("yolk solids", mix -> mix.composition().per100g(Tally.YOLK_SOLIDS));
+            byMass("yolk-solids", mix -> mix.composition().per100g(Tally.YOLK_SOLIDS));
 
     /** Grams of sucrose in 100 g that would be as sweet, by the middle of the published spread. */
     public static final Trait SWEETNESS =
@@ -70,12 +70,12 @@ public final class Trait {
 
     /** Grams of sugars for each 100 g of water. */
     public static final Trait SUGAR_PER_WATER =
-            of("sugar per water", "g/100 g", Mix::sugarPer100gWater);
+            of("sugar-per-water", "g/100 g", Mix::sugarPer100gWater);
 
     /** The temperature at which the first ice can stay. */
     public static final Trait INITIAL_FREEZING_POINT =
             new Trait(
-                    name("initial freezing point"),
+                    name("initial-freezing-point"),
                     plain("°C"),
                     5,
                     false,
@@ -140,7 +140,6 @@ public final class Trait {
      *
      * @param words its name in the trade
      * @param percentOf gives the share in a mix, % by mass
-     * @return the trait
      */
     public static Trait byMass(String words, ToDoubleFunction<Mix> percentOf) {
         return new Trait(name(words), plain("%"), 1, true, percentOf);
@@ -152,7 +151,6 @@ public final class Trait {
      * @param words its name in the trade
      * @param unit its unit
      * @param measure gives its value for a mix, in that unit; the same for ten times the mix
-     * @return the trait
      */
     public static Trait of(String words, String unit, ToDoubleFunction<Mix> measure) {
         return new Trait(name(words), plain(unit), 1, false, measure);
@@ -195,7 +193,6 @@ public final class Trait {
      * Finds a trait by its name in a recipe file.
      *
      * @param words its name, such as {@code milk solids not fat} or {@code ice at -18 °C}
-     * @return the trait
      * @throws IllegalArgumentException if there is none of that name
      */
     public static Trait named(String words) {
@@ -211,49 +208,34 @@ public final class Trait {
                 return iceAt(Double.parseDouble(number));
             } catch (NumberFormatException e) {
                 throw new IllegalArgumentException(
-                        "\"%s\" names no temperature; write it as: ice at -18 °C".formatted(words),
+                        "\"%s\" has no temperature; write it like \"ice at -18 °C\""
+                                .formatted(words),
                         e);
             }
         }
         throw new IllegalArgumentException(
-                "\"%s\" is no target; there are %s and ice at a temperature"
+                "\"%s\" isn't a target; use %s or ice at a temperature"
                         .formatted(
                                 words.strip(),
                                 String.join(", ", NAMED.stream().map(Trait::words).toList())));
     }
 
-    /**
-     * Its name.
-     *
-     * @return the name used in the trade
-     */
+    /** Its name. */
     public String words() {
         return words;
     }
 
-    /**
-     * Its name in any language.
-     *
-     * @return the phrase
-     */
+    /** Its name in any language. */
     public Phrase name() {
         return name;
     }
 
-    /**
-     * Its unit.
-     *
-     * @return such as {@code %}
-     */
+    /** {@return its unit, such as {@code %}} */
     public String unit() {
         return unit.english();
     }
 
-    /**
-     * Its unit in any language.
-     *
-     * @return the phrase
-     */
+    /** Its unit in any language. */
     public Phrase unitName() {
         return unit;
     }
@@ -261,7 +243,6 @@ public final class Trait {
     /**
      * Its value for a mix.
      *
-     * @param mix the mix
      * @return the value, in its unit
      */
     public double of(Mix mix) {

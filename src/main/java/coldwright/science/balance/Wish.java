@@ -6,6 +6,8 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.Objects;
 import java.util.function.Predicate;
@@ -13,14 +15,15 @@ import java.util.function.Predicate;
 /**
  * A wish for a batch: a trait within bounds and, if wanted, ingredients left out.
  *
- * @param words the wish in plain words
+ * @param phrase the wish in any language
  * @param trait the trait
  * @param least no less than this, in the trait's unit
  * @param most no more than this, in the trait's unit
  * @param unwanted which ingredients must be removed first
  */
 public record Wish(
-        String words, Trait trait, double least, double most, Predicate<Ingredient> unwanted) {
+        Phrase phrase, Trait trait, double least, double most, Predicate<Ingredient> unwanted)
+        implements Worded {
     /** Most ice at which a spoon goes in, % of the water. */
     public static final double SCOOPABLE_MOST_ICE_PERCENT = Firmness.SCOOPABLE_MOST_ICE_PERCENT;
 
@@ -30,15 +33,15 @@ public record Wish(
     /** How close a kept trait must stay, in its own unit. */
     private static final double KEPT = 0.5;
 
-    /** Checks the bounds. */
     public Wish {
-        Objects.requireNonNull(words, "words");
+        Objects.requireNonNull(phrase, "phrase");
         Objects.requireNonNull(trait, "trait");
-        if (!(least <= most)) {
-            throw new IllegalArgumentException(
-                    "the wish \"%s\" runs from %s to %s; its first bound must be the lower one"
-                            .formatted(words, Require.format(least), Require.format(most)));
-        }
+        Require.that(
+                least <= most,
+                "the wish \"%s\" is from %s to %s; the first must be the lower one",
+                phrase,
+                least,
+                most);
     }
 
     /**
@@ -51,24 +54,23 @@ public record Wish(
      */
     public static Wish scoopableAt(double temperatureC) {
         Band ice = Firmness.scoopablePercentAt(temperatureC);
-        return within(
-                "scoopable at " + Require.format(temperatureC) + " °C",
+        return new Wish(
+                phrase("scoopable", temperatureC),
                 Trait.spoonIceAt(temperatureC),
                 ice.low(),
-                ice.high());
+                ice.high(),
+                ingredient -> false);
     }
 
     /**
      * A trait within bounds.
      *
      * @param words the wish in plain words
-     * @param trait the trait
      * @param least lower bound, in the trait's unit
      * @param most upper bound, in the trait's unit
-     * @return the wish
      */
     public static Wish within(String words, Trait trait, double least, double most) {
-        return new Wish(words, trait, least, most, ingredient -> false);
+        return new Wish(phrase("plain", words), trait, least, most, ingredient -> false);
     }
 
     /**
@@ -76,11 +78,10 @@ public record Wish(
      *
      * @param mix the batch as it is
      * @param temperatureC temperature at which it must stay as firm, °C
-     * @return the wish
      */
     public static Wish noAlcohol(Mix mix, double temperatureC) {
         return without(
-                "no alcohol, as firm as before",
+                phrase("no-alcohol"),
                 mix,
                 Trait.iceAt(temperatureC),
                 ingredient -> ingredient.composition().percent(Component.ALCOHOL) > 0);
@@ -93,11 +94,19 @@ public record Wish(
      * @param mix the batch as it is
      * @param kept the trait that must stay
      * @param unwanted which ingredients must be removed
-     * @return the wish
      */
     public static Wish without(String words, Mix mix, Trait kept, Predicate<Ingredient> unwanted) {
+        return without(phrase("plain", words), mix, kept, unwanted);
+    }
+
+    private static Wish without(
+            Phrase phrase, Mix mix, Trait kept, Predicate<Ingredient> unwanted) {
         double now = kept.of(mix);
-        return new Wish(words, kept, now - KEPT, now + KEPT, unwanted);
+        return new Wish(phrase, kept, now - KEPT, now + KEPT, unwanted);
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.balance", key, values);
     }
 
     /**
@@ -120,7 +129,6 @@ public record Wish(
     /**
      * Whether a mix meets the wish.
      *
-     * @param mix the mix
      * @return true if nothing unwanted is in it and the trait is within bounds
      */
     public boolean grantedBy(Mix mix) {

@@ -1,5 +1,6 @@
 package coldwright.science.bath;
 
+import coldwright.science.Rounded;
 import coldwright.science.freezing.Brine;
 import coldwright.words.Phrase;
 
@@ -29,7 +30,8 @@ final class BathAdvice {
             comments.add(phrase("much-salt", spare));
         } else if (bath.lastIceC() > WEAK_C) {
             double share = 100 * bath.saltG() / (bath.iceG() + bath.saltG());
-            comments.add(phrase("little-salt", tenth(share), tenth(bath.lastIceC())));
+            comments.add(
+                    phrase("little-salt", Rounded.tenth(share), Rounded.tenth(bath.lastIceC())));
         }
         if (bath.iceC() < DRY_C && bath.waterG() == 0) {
             comments.add(phrase("dry-ice-lumps"));
@@ -39,9 +41,5 @@ final class BathAdvice {
 
     private static Phrase phrase(String key, Object... values) {
         return Phrase.of("science.bath", key, values);
-    }
-
-    private static double tenth(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.science.bath;
 
+import coldwright.science.Sorted;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
 
@@ -143,21 +144,6 @@ final class BathCurve {
         return heatJ[n];
     }
 
-    /** Index of the point just below a heat. */
-    int find(double heat) {
-        int low = 0;
-        int high = size - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (heatJ[middle] <= heat) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
     double temperatureC(double heat) {
         return between(temperatureC, heat);
     }
@@ -171,7 +157,7 @@ final class BathCurve {
     }
 
     private double between(double[] values, double heat) {
-        int n = find(heat);
+        int n = Sorted.place(heatJ, size, heat);
         double share = (heat - heatJ[n]) / (heatJ[n + 1] - heatJ[n]);
         return values[n] + Math.max(0, Math.min(1, share)) * (values[n + 1] - values[n]);
     }

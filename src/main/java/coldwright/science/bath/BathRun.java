@@ -3,7 +3,7 @@ package coldwright.science.bath;
 import coldwright.science.Require;
 
 /** A bath of ice and salt over time, which takes heat from batch and room. Mutable. */
-public final class BathRun {
+public final class BathRun implements ColdRun {
     private static final double LONGEST_MINUTES = 2880;
 
     private final IceAndSalt bath;
@@ -24,6 +24,7 @@ public final class BathRun {
      * @param seconds length of the step, s
      * @param batchJ heat from the batch in that time, J
      */
+    @Override
     public void pass(double seconds, double batchJ) {
         Require.notNegative("seconds", seconds, "s");
         double room = bath.roomWPerK() * (bath.roomC() - temperatureC()) * seconds;
@@ -32,47 +33,27 @@ public final class BathRun {
         heatJ += batchJ + room;
     }
 
-    /**
-     * Temperature now.
-     *
-     * @return °C
-     */
+    @Override
     public double temperatureC() {
         return curve.temperatureC(heatJ);
     }
 
-    /**
-     * Ice left.
-     *
-     * @return g
-     */
+    @Override
     public double iceG() {
         return curve.iceG(heatJ);
     }
 
-    /**
-     * Salt undissolved.
-     *
-     * @return g
-     */
+    /** {@return salt undissolved, g} */
     public double looseSaltG() {
         return curve.looseSaltG(heatJ);
     }
 
-    /**
-     * Heat taken from the batch so far.
-     *
-     * @return J
-     */
+    /** {@return heat taken from the batch so far, J} */
     public double fromBatchJ() {
         return fromBatchJ;
     }
 
-    /**
-     * Heat taken from the room so far.
-     *
-     * @return J
-     */
+    @Override
     public double fromRoomJ() {
         return fromRoomJ;
     }

@@ -2,6 +2,7 @@ package coldwright.science.bath;
 
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.science.freezing.Solute;
 
 /**
  * Density, heat capacity, conductivity and enthalpy of sodium chloride brine.
@@ -24,7 +25,7 @@ import coldwright.science.Temperature;
  */
 public final class BrineHeat {
     /** Molar mass of sodium chloride, g/mol. */
-    static final double SALT_G_PER_MOL = 58.443;
+    static final double SALT_G_PER_MOL = Solute.SODIUM_CHLORIDE.molarMassGPerMol();
 
     /** Heat capacity of solid salt, J/(g·K) (CRC Handbook 50.5 J/(mol·K), from memory). */
     static final double SOLID_SALT_JPERGK = 50.5 / SALT_G_PER_MOL;
@@ -69,43 +70,40 @@ public final class BrineHeat {
     private BrineHeat() {}
 
     /**
-     * Density.
+     * {@return density, kg/m³}
      *
      * @param saltPercent salt, % by mass, 0 to 26.5
      * @param temperatureC temperature, °C, −30 to 40
-     * @return kg/m³
      */
     public static double densityKgPerM3(double saltPercent, double temperatureC) {
         return at(DENSITY, checkedSalt(saltPercent), checked(temperatureC));
     }
 
     /**
-     * Heat capacity.
+     * {@return heat capacity, J/(g·K)}
      *
      * @param saltPercent salt, % by mass, 0 to 26.5
      * @param temperatureC temperature, °C, −30 to 40
-     * @return J/(g·K)
      */
     public static double heatCapacityJPerGK(double saltPercent, double temperatureC) {
         return at(HEAT_CAPACITY, checkedSalt(saltPercent), checked(temperatureC)) / 1000;
     }
 
     /**
-     * Conductivity.
+     * {@return conductivity, W/(m·K)}
      *
      * @param saltPercent salt, % by mass, 0 to 26.5
      * @param temperatureC temperature, °C, −30 to 40
-     * @return W/(m·K)
      */
     public static double conductivityWPerMK(double saltPercent, double temperatureC) {
         return at(CONDUCTIVITY, checkedSalt(saltPercent), checked(temperatureC));
     }
 
     /**
-     * Heat taken up when salt dissolves at 25 °C to brine of a strength.
+     * {@return heat taken up when salt dissolves at 25 °C to brine of a strength, J per g of salt,
+     * more than zero: the brine cools as salt dissolves}
      *
      * @param saltPercent salt in the brine made, % by mass, 0 to 26.5
-     * @return J per g of salt, more than zero: the brine cools as salt dissolves
      */
     public static double heatOfSolutionJPerGSalt(double saltPercent) {
         double w = checkedSalt(saltPercent) / 100;
@@ -132,11 +130,10 @@ public final class BrineHeat {
     }
 
     /**
-     * Enthalpy; zero is liquid water and solid salt, apart, at 0 °C.
+     * {@return enthalpy; zero is liquid water and solid salt, apart, at 0 °C, J/g}
      *
      * @param saltPercent salt, % by mass, 0 to 26.5
      * @param temperatureC temperature, °C, −30 to 40
-     * @return J/g
      */
     public static double enthalpyJPerG(double saltPercent, double temperatureC) {
         double w = checkedSalt(saltPercent) / 100;

@@ -1,6 +1,7 @@
 package coldwright.science.bath;
 
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
@@ -52,7 +53,6 @@ public final class IceAndSalt {
      *
      * @param iceG ice, g, more than zero
      * @param saltG salt, g, zero or more
-     * @return the bath
      */
     public static IceAndSalt of(double iceG, double saltG) {
         double[] masses = {
@@ -86,7 +86,6 @@ public final class IceAndSalt {
      * The same with ice at another temperature.
      *
      * @param newIceC °C, −45 to 0; wet ice is at 0
-     * @return a new bath
      */
     public IceAndSalt iceAt(double newIceC) {
         Require.within("iceC", newIceC, new Require.Range(-45, 0, "°C"));
@@ -97,7 +96,6 @@ public final class IceAndSalt {
      * The same with water poured on at room temperature, to wet the lumps.
      *
      * @param newWaterG g, zero or more
-     * @return a new bath
      */
     public IceAndSalt withWater(double newWaterG) {
         double[] masses = {iceG, saltG, Require.notNegative("waterG", newWaterG, "g")};
@@ -108,7 +106,6 @@ public final class IceAndSalt {
      * The same in another room.
      *
      * @param newRoomC °C, 0 to 40
-     * @return a new bath
      */
     public IceAndSalt roomAt(double newRoomC) {
         Require.within("roomC", newRoomC, new Require.Range(0, 40, "°C"));
@@ -119,7 +116,6 @@ public final class IceAndSalt {
      * The same in another vessel.
      *
      * @param newVessel the vessel
-     * @return a new bath
      */
     public IceAndSalt in(Vessel newVessel) {
         return new IceAndSalt(masses(), iceC, roomC, newVessel, curve);
@@ -129,103 +125,68 @@ public final class IceAndSalt {
         return new double[] {iceG, saltG, waterG};
     }
 
-    /**
-     * Ice put in.
-     *
-     * @return g
-     */
+    /** {@return ice put in, g} */
     public double iceG() {
         return iceG;
     }
 
-    /**
-     * Salt put in.
-     *
-     * @return g
-     */
+    /** {@return salt put in, g} */
     public double saltG() {
         return saltG;
     }
 
-    /**
-     * Room temperature.
-     *
-     * @return °C
-     */
+    /** {@return room temperature, °C} */
     public double roomC() {
         return roomC;
     }
 
-    /**
-     * The vessel.
-     *
-     * @return the vessel
-     */
+    /** The vessel. */
     public Vessel vessel() {
         return vessel;
     }
 
-    /**
-     * Strength of the brine once all has melted and dissolved.
-     *
-     * @return salt, % by mass
-     */
+    /** {@return strength of the brine once all has melted and dissolved, salt, % by mass} */
     public double saltPercentWhenMelted() {
         return 100 * saltG / (iceG + saltG + waterG);
     }
 
-    /**
-     * Temperature it settles at by itself.
-     *
-     * @return °C, never below −21.1 unless the ice is
-     */
+    /** {@return temperature it settles at by itself, °C, never below −21.1 unless the ice is} */
     public double startC() {
         return curve.temperatureC(startHeatJ());
     }
 
-    /**
-     * Temperature at which the last ice melts.
-     *
-     * @return °C
-     */
+    /** {@return temperature at which the last ice melts, °C} */
     public double lastIceC() {
         return curve.temperatureC(curve.heatWhenMeltedJ());
     }
 
-    /**
-     * Heat that it takes up until the last ice melts.
-     *
-     * @return J
-     */
+    /** {@return heat that it takes up until the last ice melts, J} */
     public double heatUntilMeltedJ() {
         return Math.max(0, curve.heatWhenMeltedJ() - startHeatJ());
     }
 
     /**
-     * Temperature after some heat has gone in.
+     * {@return temperature after some heat has gone in, °C}
      *
      * @param heatJ heat from batch and room together, J
-     * @return °C
      */
     public double temperatureAfterC(double heatJ) {
         return curve.temperatureC(startHeatJ() + checked(heatJ));
     }
 
     /**
-     * Ice left after some heat has gone in.
+     * {@return ice left after some heat has gone in, g}
      *
      * @param heatJ heat from batch and room together, J
-     * @return g
      */
     public double iceLeftG(double heatJ) {
         return curve.iceG(startHeatJ() + checked(heatJ));
     }
 
     /**
-     * Salt still undissolved after some heat has gone in.
+     * {@return salt still undissolved after some heat has gone in, g}
      *
      * @param heatJ heat from batch and room together, J
-     * @return g
      */
     public double looseSaltG(double heatJ) {
         return curve.looseSaltG(startHeatJ() + checked(heatJ));
@@ -242,10 +203,8 @@ public final class IceAndSalt {
     }
 
     /**
-     * Heat from the room per degree of difference, for a vessel just large enough and as wide as
-     * high.
-     *
-     * @return W/K
+     * {@return heat from the room per degree of difference, for a vessel just large enough and as
+     * wide as high, W/K}
      */
     public double roomWPerK() {
         double litres = (iceG / HEAP_KG_PER_L + waterG + saltG) / 1000;
@@ -263,10 +222,9 @@ public final class IceAndSalt {
     }
 
     /**
-     * How long it stays cold without a batch.
+     * {@return how long it stays cold without a batch, minutes, at most two days}
      *
      * @param limitC temperature that counts as spent, °C, −21 to 10
-     * @return minutes, at most two days
      */
     public double minutesBelow(double limitC) {
         Require.within(
@@ -282,35 +240,23 @@ public final class IceAndSalt {
         return iceC;
     }
 
-    /**
-     * Advice.
-     *
-     * @return sentences in any language, empty if none
-     */
+    /** {@return advice in any language; empty if there is none} */
     public List<Phrase> comments() {
         return BathAdvice.of(this);
     }
 
-    /**
-     * Advice in English.
-     *
-     * @return sentences, empty if none
-     */
+    /** {@return advice in English; empty if there is none} */
     public List<String> remarks() {
         return Phrase.english(comments());
     }
 
-    /**
-     * The bath in any language.
-     *
-     * @return ice, salt and vessel
-     */
+    /** {@return ice, salt and vessel in any language} */
     public Phrase phrase() {
         return Phrase.of(
                 "science.bath",
                 "ice-and-salt",
-                Math.round(iceG * 10) / 10.0,
-                Math.round(saltG * 10) / 10.0,
+                Rounded.tenth(iceG),
+                Rounded.tenth(saltG),
                 vessel.phrase());
     }
 

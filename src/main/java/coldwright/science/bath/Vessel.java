@@ -24,11 +24,7 @@ public enum Vessel implements Worded {
         this.coefficientWPerM2K = coefficientWPerM2K;
     }
 
-    /**
-     * Heat transfer coefficient of the wall.
-     *
-     * @return W/(m²·K)
-     */
+    /** {@return heat transfer coefficient of the wall, W/(m²·K)} */
     public double coefficientWPerM2K() {
         return coefficientWPerM2K;
     }

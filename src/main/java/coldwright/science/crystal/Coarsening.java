@@ -1,8 +1,10 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -22,7 +24,7 @@ import java.util.List;
  * memory: coarsening is underestimated in warm storage or overestimated in cold storage by up to a
  * third.
  */
-public final class Coarsening {
+public final class Coarsening implements Commented {
     private static final double SECONDS_A_DAY = 86_400;
     private static final double SURE_TO_C = -30;
 
@@ -39,17 +41,15 @@ public final class Coarsening {
      * Coarsening in a mix.
      *
      * @param mix a mix with water
-     * @return its coarsening
      */
     public static Coarsening of(Mix mix) {
         return new Coarsening(FrozenMixTable.of(mix), GrowthIntegrator.corners(mix));
     }
 
     /**
-     * Growth of the cube of the mean diameter.
+     * {@return growth of the cube of the mean diameter, µm³ a day}
      *
      * @param temperatureC temperature, °C, −40 to the freezing point of the mix
-     * @return µm³ a day
      * @throws IllegalArgumentException if there is no ice at that temperature
      */
     public Band cubeUm3PerDay(double temperatureC) {
@@ -59,37 +59,33 @@ public final class Coarsening {
     }
 
     /**
-     * Mean diameter after a time.
+     * {@return mean diameter after a time, µm}
      *
      * @param startUm mean diameter at the start, µm
      * @param storageTime temperature and time
-     * @return µm
      */
     public Band meanUmAfter(double startUm, StorageTime storageTime) {
         Require.within("startUm", startUm, new Require.Range(1, 1000, "µm"));
         Band rate = cubeUm3PerDay(storageTime.temperatureC());
         double start = startUm * startUm * startUm;
-        return new Band(
-                Math.cbrt(start + rate.low() * storageTime.days()),
-                Math.cbrt(start + rate.middle() * storageTime.days()),
-                Math.cbrt(start + rate.high() * storageTime.days()));
+        return rate.map(perDay -> Math.cbrt(start + perDay * storageTime.days()));
     }
 
     /**
-     * Viscosity of the liquid between the crystals, gums left out; a trend in the cold.
+     * {@return viscosity of the liquid between the crystals, gums left out; a trend in the cold,
+     * mPa·s}
      *
      * @param temperatureC temperature, °C
-     * @return mPa·s
      */
     public double liquidViscosityMPaS(double temperatureC) {
         return mixTable.viscosityMPaS(checked(temperatureC));
     }
 
-    /** Sources and limits of the figures. @return sentences */
-    public List<String> notes() {
+    @Override
+    public List<Phrase> comments() {
         return List.of(
-                "Rate from diffusion and surface energy, within a factor of 2 (van Westen and Groot 2018 for sucrose); crystals far apart.",
-                "Viscosity below 0 °C is an equation carried on: a trend within a factor of about three.");
+                Phrase.of("science.crystal", "coarsening.rate"),
+                Phrase.of("science.crystal", "coarsening.viscosity"));
     }
 
     private double checked(double temperatureC) {
@@ -117,7 +113,6 @@ public final class Coarsening {
      * @param days time, d, zero or more
      */
     public record StorageTime(double temperatureC, double days) {
-        /** Checks the time. */
         public StorageTime {
             Require.notNegative("days", days, "d");
         }

@@ -46,9 +46,9 @@ final class CrystalPopulation {
     /** Log-normal sizes about a median radius, scaled to a sum of R³. */
     static CrystalPopulation logNormal(double medianUm, double logSpread, double sumCubes) {
         double most = medianUm * Math.exp(5 * logSpread);
-        double[] radii = RadiusClasses.evenUpTo(CLASSES, most);
+        double[] radii = PopulationRegrid.evenUpTo(CLASSES, most);
         CrystalPopulation seeds =
-                new CrystalPopulation(RadiusClasses.cubes(radii), radii, new double[CLASSES]);
+                new CrystalPopulation(PopulationRegrid.cubes(radii), radii, new double[CLASSES]);
         seeds.seed(medianUm, logSpread, sumCubes);
         return seeds;
     }
@@ -217,7 +217,7 @@ final class CrystalPopulation {
         sumCubes = Double.NaN;
         for (int j = 0; j <= size; j++) {
             edges[j] = rest[j] + s * rise[j];
-            radii[j] = RadiusClasses.rootNear(edges[j], radii[j]);
+            radii[j] = PopulationRegrid.rootNear(edges[j], radii[j]);
         }
         int from = 0;
         while (from < size - 1 && edges[from + 1] <= 0) {
@@ -265,8 +265,8 @@ final class CrystalPopulation {
     /** Sets new edges, even in radius. */
     void relay() {
         double cubes = sumCubes();
-        double[] even = RadiusClasses.evenUpTo(CLASSES, radii[size]);
-        double[] fresh = RadiusClasses.cubes(even);
+        double[] even = PopulationRegrid.evenUpTo(CLASSES, radii[size]);
+        double[] fresh = PopulationRegrid.cubes(even);
         numbers = PopulationRegrid.onto(fresh, edges, numbers, size);
         sumCubes = Double.NaN;
         edges = fresh;

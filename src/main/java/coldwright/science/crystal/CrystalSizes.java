@@ -28,7 +28,6 @@ public record CrystalSizes(
 
     private static final double SPENT = 1e-4;
 
-    /** Copies the classes. */
     public CrystalSizes {
         classes = List.copyOf(classes);
     }

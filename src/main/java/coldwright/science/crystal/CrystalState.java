@@ -2,10 +2,10 @@ package coldwright.science.crystal;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /** The state of a story: mix table, the three populations of its band, and the curve so far. */
 record CrystalState(
@@ -37,23 +37,14 @@ record CrystalState(
             LowMidHigh<GrowthIntegrator.Motion> motions,
             String stage) {
         LowMidHigh<Leg> went =
-                new LowMidHigh<>(
-                                new Start(
-                                        legs.fine(),
-                                        motions.fine(),
-                                        variants.fine(),
-                                        crowd(LowMidHigh::fine)),
-                                new Start(
-                                        legs.middle(),
-                                        motions.middle(),
-                                        variants.middle(),
-                                        crowd(LowMidHigh::middle)),
-                                new Start(
-                                        legs.coarse(),
-                                        motions.coarse(),
-                                        variants.coarse(),
-                                        crowd(LowMidHigh::coarse)))
-                        .map(this::leg);
+                LowMidHigh.of(
+                        i ->
+                                leg(
+                                        new Start(
+                                                legs.get(i),
+                                                motions.get(i),
+                                                variants.get(i),
+                                                frozen() ? crowds.get(i) : null)));
         boolean ice =
                 went.fine().end != null
                         && went.middle().end != null
@@ -78,9 +69,12 @@ record CrystalState(
                 mixTable, variants, ice ? went.map(Leg::end) : null, path.endC(), longer);
     }
 
+    CrystalState still(CoolingPath leg, String stage) {
+        return along(leg, GrowthIntegrator.Motion.STILL, stage);
+    }
+
     CrystalState along(CoolingPath leg, GrowthIntegrator.Motion motion, String stage) {
-        return along(
-                new LowMidHigh<>(leg, leg, leg), new LowMidHigh<>(motion, motion, motion), stage);
+        return along(LowMidHigh.of(i -> leg), LowMidHigh.of(i -> motion), stage);
     }
 
     /**
@@ -89,24 +83,15 @@ record CrystalState(
      * @param wantedC temperature, °C
      */
     void requireIce(double wantedC) {
-        if (mixTable.icePercent(wantedC) < LEAST_ICE_PERCENT) {
-            throw new IllegalArgumentException(
-                    "temperatureC is %s; this mix begins to freeze at %s °C, so nearly all its ice would melt: choose a colder temperature"
-                            .formatted(
-                                    Require.format(wantedC),
-                                    Require.format(
-                                            Math.round(mixTable.initialFreezingPointC() * 100)
-                                                    / 100.0)));
-        }
+        Require.that(
+                mixTable.icePercent(wantedC) >= LEAST_ICE_PERCENT,
+                "temperatureC is %s, where nearly all the ice of this mix melts. Choose one well below its freezing point of %s °C.",
+                wantedC,
+                Rounded.hundredth(mixTable.initialFreezingPointC()));
     }
 
     Band meanUm() {
         return frozen() ? crowds.band(c -> 2 * c.meanRadiusUm()) : Band.exactly(0);
-    }
-
-    private CrystalPopulation crowd(
-            Function<LowMidHigh<CrystalPopulation>, CrystalPopulation> which) {
-        return frozen() ? which.apply(crowds) : null;
     }
 
     private Leg leg(Start start) {

@@ -1,11 +1,13 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +38,7 @@ import java.util.List;
  * memory); hardened they are some 20 % below it (45–55 µm). Left out: crystals that stick together,
  * the needles of still freezing, and the difference between the outside of a tub and its core.
  */
-public final class CrystalStory {
+public final class CrystalStory implements Commented {
     private static final double FRIDGE_C = 5;
     private static final double REST_S = 120;
 
@@ -70,7 +72,6 @@ public final class CrystalStory {
      * nearly as cold as the freezer (tubs).
      *
      * @param method how
-     * @return the story, at the end of freezing
      */
     public CrystalStory frozenBy(Method method) {
         return frozenBy(method, method.usualMinutes().middle());
@@ -81,7 +82,6 @@ public final class CrystalStory {
      *
      * @param method how
      * @param minutes from the fridge to the end of freezing, 1 to 4000
-     * @return the story, at the end of freezing
      */
     public CrystalStory frozenBy(Method method, double minutes) {
         Require.within("minutes", minutes, new Require.Range(1, 4000, "min"));
@@ -102,7 +102,6 @@ public final class CrystalStory {
      *
      * @param method how it was moved
      * @param readings temperatures of the batch at rising times, two or more
-     * @return the story, at the end of freezing
      * @throws IllegalArgumentException if the times do not rise or there are fewer than two
      */
     public CrystalStory frozenAlong(Method method, List<ThermometerReading> readings) {
@@ -114,7 +113,6 @@ public final class CrystalStory {
      * the plan's fast and slow readings widen the band.
      *
      * @param plan a plan for the same mix
-     * @return the story, at the end of freezing
      */
     public CrystalStory frozenAs(FreezePlan plan) {
         PlannedCoolingPaths course = new PlannedCoolingPaths(state.mixTable(), plan);
@@ -126,7 +124,7 @@ public final class CrystalStory {
     }
 
     private CrystalStory frozenAlong(Method method, CoolingPath path) {
-        LowMidHigh<CoolingPath> paths = new LowMidHigh<>(path, path, path);
+        LowMidHigh<CoolingPath> paths = LowMidHigh.of(i -> path);
         return frozen(
                 method.moved() ? paths : localTimes(paths),
                 state.variants().map(method::motion),
@@ -135,10 +133,7 @@ public final class CrystalStory {
 
     /** Local freezing times: each spot of a still tub freezes in a fraction of the whole time. */
     private LowMidHigh<CoolingPath> localTimes(LowMidHigh<CoolingPath> paths) {
-        return new LowMidHigh<>(
-                paths.fine().faster(state.variants().fine().time()),
-                paths.middle().faster(state.variants().middle().time()),
-                paths.coarse().faster(state.variants().coarse().time()));
+        return LowMidHigh.of(i -> paths.get(i).faster(state.variants().get(i).time()));
     }
 
     private CrystalStory frozen(
@@ -147,14 +142,11 @@ public final class CrystalStory {
             boolean moved) {
         if (state.frozen()) {
             throw new IllegalStateException(
-                    "this batch is frozen already; start again with CrystalStory.of(mix)");
+                    "this batch is frozen already; start with CrystalStory.of(mix) again");
         }
         CrystalState rested =
                 state.along(paths, motions, "freezing")
-                        .along(
-                                CoolingPath.hold(paths.middle().endC(), REST_S),
-                                GrowthIntegrator.Motion.STILL,
-                                "resting");
+                        .still(CoolingPath.hold(paths.middle().endC(), REST_S), "resting");
         return then(rested, moved ? TrendEvidence.MOVED : TrendEvidence.STILL);
     }
 
@@ -183,18 +175,9 @@ public final class CrystalStory {
         Require.within("temperatureC", temperatureC, new Require.Range(before, 0, "°C"));
         state.requireIce(temperatureC);
         CrystalState after =
-                state.along(
-                                CoolingPath.ramp(before, temperatureC),
-                                GrowthIntegrator.Motion.STILL,
-                                "warming")
-                        .along(
-                                CoolingPath.hold(temperatureC, hours * 3600),
-                                GrowthIntegrator.Motion.STILL,
-                                "warm")
-                        .along(
-                                CoolingPath.ramp(temperatureC, before),
-                                GrowthIntegrator.Motion.STILL,
-                                "freezing again");
+                state.still(CoolingPath.ramp(before, temperatureC), "warming")
+                        .still(CoolingPath.hold(temperatureC, hours * 3600), "warm")
+                        .still(CoolingPath.ramp(temperatureC, before), "freezing again");
         return then(after, TrendEvidence.SHOCK);
     }
 
@@ -211,40 +194,36 @@ public final class CrystalStory {
                 Math.max(
                         state.temperatureC(),
                         state.mixTable().temperatureAtIcePercent(Stage.SOFT_SERVE.icePercent()));
-        CrystalState soft =
-                state.along(
-                        CoolingPath.ramp(state.temperatureC(), softC),
-                        GrowthIntegrator.Motion.STILL,
-                        "softening");
+        CrystalState soft = state.still(CoolingPath.ramp(state.temperatureC(), softC), "softening");
         return then(
                 soft.along(
                         CoolingPath.blending(softC), GrowthIntegrator.Motion.BLENDER, "blending"),
                 TrendEvidence.BLENDED);
     }
 
-    /** Mean diameter by number now. @return µm with its band, zero without ice */
+    /** {@return mean diameter by number now, µm with its band, zero without ice} */
     public Band meanUm() {
         return state.meanUm();
     }
 
-    /** All sizes now. @return the sizes, empty without ice */
+    /** {@return all sizes now; empty without ice} */
     public CrystalSizes sizes() {
         return state.frozen()
                 ? CrystalSizes.of(state.crowds(), state.mixTable().volumeMlPerG())
                 : CrystalSizes.NONE;
     }
 
-    /** Texture at the middle of the band. @return the texture */
+    /** {@return the texture at the middle of the band} */
     public Texture texture() {
         return Texture.of(meanUm().middle());
     }
 
-    /** The verdict in words, with the uncertainty of the band. @return an English sentence */
+    /** {@return the verdict in English, with the uncertainty of the band} */
     public String verdict() {
         return judgement().english();
     }
 
-    /** The verdict in any language, with the uncertainty of the band. @return a phrase */
+    /** {@return the verdict in any language, with the uncertainty of the band} */
     public Phrase judgement() {
         if (!state.frozen()) {
             return phrase("not-frozen", state.temperatureC());
@@ -272,27 +251,23 @@ public final class CrystalStory {
         return Phrase.of("science.crystal", key, values);
     }
 
-    /** Temperature now. @return °C */
+    /** {@return temperature now, °C} */
     public double temperatureC() {
         return state.temperatureC();
     }
 
-    /** Ice now. @return % of the water */
+    /** {@return ice now, % of the water} */
     public double icePercent() {
         return state.frozen() ? state.mixTable().icePercent(state.temperatureC()) : 0;
     }
 
-    /** The course so far. @return points in the order of time */
+    /** {@return the course so far, in the order of time} */
     public List<CrystalMoment> timeline() {
         return state.moments();
     }
 
-    /** Certain results and trends. @return English sentences, one for each kind of step */
-    public List<String> notes() {
-        return Phrase.english(comments());
-    }
-
-    /** Certain results and trends, in any language. @return one for each kind of step */
+    /** {@return certain results and trends in any language, one for each kind of step} */
+    @Override
     public List<Phrase> comments() {
         return evidence.stream().map(TrendEvidence::phrase).toList();
     }
@@ -312,8 +287,18 @@ public final class CrystalStory {
     private void requireFrozen(String what) {
         if (!state.frozen()) {
             throw new IllegalStateException(
-                    "there is no ice yet, so %s makes no sense; freeze it first with frozenBy(Method.BAG) or another"
+                    "%s needs ice, and there is none yet; freeze it first, for example with frozenBy(Method.BAG)"
                             .formatted(what));
         }
+    }
+
+    /** Evidence for each kind of step: published, or only this model's figure. */
+    enum TrendEvidence implements Worded {
+        MOVED,
+        STILL,
+        SHOCK,
+        BLENDED,
+        SWINGS,
+        STORAGE
     }
 }

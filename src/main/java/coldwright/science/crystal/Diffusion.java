@@ -27,11 +27,10 @@ public final class Diffusion {
     private Diffusion() {}
 
     /**
-     * Diffusivity of water in a syrup.
+     * {@return diffusivity of water in a syrup, m²/s}
      *
      * @param waterActivity water activity of the syrup, 0 to 1
      * @param temperatureC temperature, °C, −60 to 40
-     * @return m²/s
      * @throws IllegalArgumentException if a value is outside its range
      */
     public static double waterM2PerS(double waterActivity, double temperatureC) {
@@ -45,12 +44,11 @@ public final class Diffusion {
     }
 
     /**
-     * Diffusivity of a dissolved molecule.
+     * {@return diffusivity of a dissolved molecule, m²/s}
      *
      * @param molecule the molecule, by its molar mass
      * @param viscosityMPaS viscosity of the syrup, mPa·s
      * @param temperatureC temperature, °C
-     * @return m²/s
      */
     public static double soluteM2PerS(
             Molecule molecule, double viscosityMPaS, double temperatureC) {
@@ -72,7 +70,6 @@ public final class Diffusion {
         /** Table sugar. */
         public static final Molecule SUCROSE = new Molecule(SUCROSE_G_PER_MOL);
 
-        /** Checks the mass. */
         public Molecule {
             Require.within(
                     "molarMassGPerMol", molarMassGPerMol, new Require.Range(10, 1e5, "g/mol"));

@@ -2,6 +2,7 @@ package coldwright.science.crystal;
 
 import coldwright.science.Require;
 import coldwright.science.Temperature;
+import coldwright.science.thermal.PureWater;
 
 /**
  * The lower melting point of small crystals, which drives coarsening.
@@ -16,10 +17,12 @@ public final class GibbsThomson {
     /** Surface energy of ice against solution, mJ/m². */
     public static final double SURFACE_MJ_PER_M2 = 33;
 
-    /** Density of ice at 0 °C, kg/m³, IAPWS-06. */
+    /**
+     * Density of ice at 0 °C, kg/m³, IAPWS-06 to a tenth; {@link PureWater} has it by temperature.
+     */
     public static final double ICE_KG_PER_M3 = 916.7;
 
-    /** Heat of melting at 0 °C, J/g, IAPWS-06. */
+    /** Heat of melting at 0 °C, J/g, IAPWS-06 to a tenth; γ is known to ±15 %. */
     public static final double MELTING_J_PER_G = 333.4;
 
     /** Drop times radius, °C·µm. */
@@ -34,10 +37,10 @@ public final class GibbsThomson {
     private GibbsThomson() {}
 
     /**
-     * How far below the melting point of a flat face a round crystal melts.
+     * {@return how far below the melting point of a flat face a round crystal melts, °C, more than
+     * zero}
      *
      * @param radiusUm radius, µm, 0.1 and more
-     * @return °C, more than zero
      */
     public static double meltingPointDropC(double radiusUm) {
         Require.within("radiusUm", radiusUm, new Require.Range(0.1, 1e6, "µm"));

@@ -11,7 +11,6 @@ import java.util.List;
  * @param corners its outline, three corners or more, going round; may reach beyond the field
  */
 public record Grain(double xUm, double yUm, double diameterUm, List<Corner> corners) {
-    /** Copies the outline. */
     public Grain {
         corners = List.copyOf(corners);
     }
@@ -24,7 +23,7 @@ public record Grain(double xUm, double yUm, double diameterUm, List<Corner> corn
      */
     public record Corner(double xUm, double yUm) {}
 
-    /** Area within its outline. @return µm² */
+    /** {@return area within its outline, µm²} */
     public double areaUm2() {
         return area(corners);
     }

@@ -36,7 +36,6 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
     private static final int MOST = 2_000;
     private static final int FINE_PARTS = 400;
 
-    /** Copies the list. */
     public GrainField {
         grains = List.copyOf(grains);
     }
@@ -47,7 +46,6 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
      * @param story a batch with or without ice
      * @param widthUm width of the field, µm, 20 to 20 000; its height is 0.7 of that
      * @param seed any number; another gives another place in the batch
-     * @return the field
      * @throws IllegalArgumentException if there would be more crystals than can be drawn
      */
     public static GrainField of(CrystalStory story, double widthUm, long seed) {
@@ -77,10 +75,9 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
     }
 
     /**
-     * Ice of a batch by volume, air left out.
+     * {@return ice of a batch by volume, air left out, % of its volume, 0 without ice}
      *
      * @param story a batch
-     * @return % of its volume, 0 without ice
      */
     public static double iceVolumePercent(CrystalStory story) {
         if (!story.state().frozen()) {
@@ -93,20 +90,19 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
     }
 
     /**
-     * The width of a field that shows about so many crystals.
+     * {@return the width of a field that shows about so many crystals, µm, a round number such as
+     * 250, 400 or 1000}
      *
      * @param story a batch with ice
      * @param count how many, 10 to 1000
-     * @return µm, a round number such as 250, 400 or 1000
      * @throws IllegalArgumentException if there is no ice
      */
     public static double widthUmFor(CrystalStory story, int count) {
         Require.within("count", count, new Require.Range(10, 1000, "crystals"));
         double share = iceVolumePercent(story) / 100;
-        if (share == 0) {
-            throw new IllegalArgumentException(
-                    "there is no ice to be seen; freeze it first with frozenBy(Method.BAG) or another");
-        }
+        Require.that(
+                share > 0,
+                "there is no ice to be seen; freeze it first with frozenBy(Method.BAG) or another");
         double area = count * meanAreaUm2(story) / share;
         double wanted = Math.sqrt(area / HEIGHT_OF_WIDTH);
         double power = Math.pow(10, Math.floor(Math.log10(wanted)));
@@ -118,13 +114,13 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
         return 10 * power;
     }
 
-    /** Area of the crystals. @return % of the field */
+    /** {@return area of the crystals, % of the field} */
     public double iceAreaPercent() {
         double area = grains.stream().mapToDouble(Grain::areaUm2).sum();
         return 100 * area / (widthUm * heightUm);
     }
 
-    /** Mean diameter of the crystals. @return µm, not a number without any */
+    /** {@return mean diameter of the crystals, µm, not a number without any} */
     public double meanUm() {
         return grains.stream().mapToDouble(Grain::diameterUm).average().orElse(Double.NaN);
     }
@@ -143,11 +139,11 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
             return new double[0];
         }
         double count = areaUm2 / meanAreaUm2(story);
-        if (count > MOST) {
-            throw new IllegalArgumentException(
-                    "the field would hold %d crystals; at most %d are drawn: take a smaller field"
-                            .formatted(Math.round(count), MOST));
-        }
+        Require.that(
+                count <= MOST,
+                "the field would have %d crystals; at most %d are drawn. Take a smaller field.",
+                Math.round(count),
+                MOST);
         return parts(story, (int) Math.max(1, Math.round(count)));
     }
 

@@ -9,29 +9,24 @@ import coldwright.science.Band;
  */
 public enum Method {
     /** A flat bag in ice and salt, kneaded and turned all the time. */
-    BAG(new Minutes(30, 35, 45), -12, 3, 1.0 / 1000, true),
+    BAG(new Band(30, 35, 45), -12, 3, 1.0 / 1000, true),
     /** A machine with a scraped wall. */
-    MACHINE(new Minutes(15, 20, 25), -20, 1, 1.0 / 300, true),
+    MACHINE(new Band(15, 20, 25), -20, 1, 1.0 / 300, true),
     /** A tub in a home freezer, shaken or stirred each 45 minutes. */
-    SHAKEN_TUB(new Minutes(180, 240, 360), -18, 2700, 1.0 / 3000, true),
+    SHAKEN_TUB(new Band(180, 240, 360), -18, 2700, 1.0 / 3000, true),
     /** A tub in a home freezer, left alone overnight. */
-    STILL_TUB(new Minutes(360, 600, 720), -18, 60, 0, false);
+    STILL_TUB(new Band(360, 600, 720), -18, 60, 0, false);
 
     private static final double NEAR_COLD_C = 1;
     private static final double TUB_NEAR_COLD_C = 3;
 
-    private final Minutes minutes;
+    private final Band minutes;
     private final double coldC;
     private final double clearedEveryS;
     private final double breakagePerS;
     private final boolean moved;
 
-    Method(
-            Minutes minutes,
-            double coldC,
-            double clearedEveryS,
-            double breakagePerS,
-            boolean moved) {
+    Method(Band minutes, double coldC, double clearedEveryS, double breakagePerS, boolean moved) {
         this.minutes = minutes;
         this.coldC = coldC;
         this.clearedEveryS = clearedEveryS;
@@ -39,20 +34,12 @@ public enum Method {
         this.moved = moved;
     }
 
-    /**
-     * Usual time from the fridge to the end of freezing.
-     *
-     * @return minutes
-     */
+    /** {@return usual time from the fridge to the end of freezing, minutes} */
     public Band usualMinutes() {
-        return new Band(minutes.low, minutes.usual, minutes.high);
+        return minutes;
     }
 
-    /**
-     * Temperature of the bath, wall or freezer.
-     *
-     * @return °C
-     */
+    /** {@return temperature of the bath, wall or freezer, °C} */
     public double coldC() {
         return coldC;
     }
@@ -66,11 +53,7 @@ public enum Method {
         return tub ? coldC + TUB_NEAR_COLD_C : Math.max(halfFrozenC, coldC + NEAR_COLD_C);
     }
 
-    /**
-     * Whether the batch moves while it freezes.
-     *
-     * @return false only for the still tub
-     */
+    /** {@return whether the batch moves while it freezes: false only for the still tub} */
     public boolean moved() {
         return moved;
     }
@@ -84,6 +67,4 @@ public enum Method {
         return new GrowthIntegrator.Motion(
                 clearedEveryS, moved ? variant.wallShare() : 0, moved ? breakagePerS : 0);
     }
-
-    private record Minutes(double low, double usual, double high) {}
 }

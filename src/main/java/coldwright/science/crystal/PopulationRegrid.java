@@ -1,8 +1,40 @@
 package coldwright.science.crystal;
 
-/** Moves numbers from one set of class edges to another without losing any. */
+/** Edges of classes of crystals, and moving numbers from one set of them to another. */
 final class PopulationRegrid {
+    /** Largest share by which a cube may have changed for its root to be found from the old one. */
+    private static final double NEAR = 0.05;
+
     private PopulationRegrid() {}
+
+    /** Edges of a number of classes, even in radius, µm; one more than classes. */
+    static double[] evenUpTo(int classes, double mostUm) {
+        double[] radii = new double[classes + 1];
+        for (int j = 0; j <= classes; j++) {
+            radii[j] = mostUm * j / classes;
+        }
+        return radii;
+    }
+
+    /** Their cubes, µm³. */
+    static double[] cubes(double[] radii) {
+        double[] cubes = new double[radii.length];
+        for (int j = 0; j < cubes.length; j++) {
+            cubes[j] = cube(radii[j]);
+        }
+        return cubes;
+    }
+
+    /** Cube root by two Halley iterations from a nearby root, exact to rounding. */
+    static double rootNear(double cube, double near) {
+        double from = near * near * near;
+        if (from <= 0 || Math.abs(cube - from) > NEAR * from) {
+            return Math.cbrt(cube);
+        }
+        double nearer = near * (from + 2 * cube) / (2 * from + cube);
+        double to = nearer * nearer * nearer;
+        return nearer * (to + 2 * cube) / (2 * to + cube);
+    }
 
     /**
      * Numbers in new classes, from a density that is linear within each old class, with its slope
@@ -12,7 +44,6 @@ final class PopulationRegrid {
      * @param edges old edges, rising
      * @param numbers old numbers
      * @param size how many old classes count
-     * @return numbers in the new classes
      */
     static double[] onto(double[] fresh, double[] edges, double[] numbers, int size) {
         double[] filled = new double[fresh.length - 1];

@@ -56,7 +56,6 @@ public final class Storage {
      * Makes the temperature vary by ±, once in 8 h.
      *
      * @param byC how far each way, °C, 0 to 10
-     * @return the new store
      */
     public Storage swinging(double byC) {
         return swinging(byC, periodHours);
@@ -67,7 +66,6 @@ public final class Storage {
      *
      * @param byC how far each way, °C, 0 to 10
      * @param everyHours period, h, 0.25 to 240
-     * @return the new store
      * @throws IllegalArgumentException if nearly all ice would melt at the warmest point
      */
     public Storage swinging(double byC, double everyHours) {
@@ -83,14 +81,13 @@ public final class Storage {
      * −18 °C, a liquid one 10 h (common practice, no source), and longer in a warmer store.
      *
      * @param hours h, 0.1 to 100
-     * @return the new store
      */
     public Storage hardenedIn(double hours) {
         Require.within("hours", hours, new Require.Range(0.1, 100, "h"));
         return new Storage(story, temperatureC, new TemperatureSwing(swingC, periodHours), hours);
     }
 
-    /** The batch as it is put in. @return the story so far */
+    /** {@return the story of the batch as it is put in} */
     public CrystalStory before() {
         return story;
     }
@@ -99,7 +96,6 @@ public final class Storage {
      * Keeps the batch for a time, once hardened.
      *
      * @param days d, 0 to 1000
-     * @return the story
      */
     public CrystalStory forDays(double days) {
         Require.within("days", days, new Require.Range(0, 1000, "d"));
@@ -110,7 +106,6 @@ public final class Storage {
      * Keeps the batch for a time, once hardened.
      *
      * @param hours h, 0 to 24000
-     * @return the story
      */
     public CrystalStory forHours(double hours) {
         Require.within("hours", hours, new Require.Range(0, 24000, "h"));
@@ -124,11 +119,7 @@ public final class Storage {
                             new CoolingPath.Ends(now.temperatureC(), temperatureC),
                             around,
                             hardeningS(now, around));
-            now =
-                    now.along(
-                            harden,
-                            GrowthIntegrator.Motion.STILL,
-                            away < 0 ? "hardening" : "softening");
+            now = now.still(harden, away < 0 ? "hardening" : "softening");
         }
         if (hours > 0) {
             CoolingPath keep =
@@ -138,9 +129,13 @@ public final class Storage {
                                     swingC,
                                     new CoolingPath.Rhythm(hours * 3600, periodHours * 3600))
                             : CoolingPath.hold(temperatureC, hours * 3600);
-            now = now.along(keep, GrowthIntegrator.Motion.STILL, "storing");
+            now = now.still(keep, "storing");
         }
-        return story.then(now, swingC > 0 ? TrendEvidence.SWINGS : TrendEvidence.STORAGE);
+        return story.then(
+                now,
+                swingC > 0
+                        ? CrystalStory.TrendEvidence.SWINGS
+                        : CrystalStory.TrendEvidence.STORAGE);
     }
 
     /** The hours given, or the usual ones at −18 °C, longer in a warmer store. */

@@ -29,7 +29,6 @@ public enum Texture implements Worded {
      * The texture for a mean size.
      *
      * @param meanUm mean diameter of the crystals, µm; zero for no ice
-     * @return the texture
      */
     public static Texture of(double meanUm) {
         for (Texture texture : values()) {
@@ -37,15 +36,10 @@ public enum Texture implements Worded {
                 return texture;
             }
         }
-        throw new IllegalArgumentException(
-                "meanUm is not a number; it must be zero or more: the mean diameter of the crystals");
+        throw new IllegalArgumentException("meanUm is not a number; it must be zero or more");
     }
 
-    /**
-     * Largest mean diameter of this texture.
-     *
-     * @return µm
-     */
+    /** {@return largest mean diameter of this texture, µm} */
     public double upToUm() {
         return upToUm;
     }

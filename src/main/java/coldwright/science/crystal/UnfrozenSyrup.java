@@ -27,7 +27,7 @@ import java.util.Map;
  * <p>Heat must leave the crystal too: 1/A = 1/A(diffusion) + 1/A(heat), A(heat) = k Γ/(ρL).
  */
 record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm3PerS) {
-    /** Molar volume of ice, m³/mol: 18.015 g/mol over 916.7 kg/m³. */
+    /** Molar volume of ice, m³/mol: 18.015 g/mol over its density. */
     private static final double ICE_M3_PER_MOL = 18.015e-3 / GibbsThomson.ICE_KG_PER_M3;
 
     private static final double WATER_G_PER_MOL = 18.015;

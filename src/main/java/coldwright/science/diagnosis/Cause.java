@@ -22,34 +22,21 @@ public record Cause(
         double sharePercent,
         Phrase remedy,
         List<BatchFix> fixes) {
-    /** Copies what is given. */
     public Cause {
         fixes = List.copyOf(fixes);
     }
 
-    /**
-     * The cause in a few words.
-     *
-     * @return English words
-     */
+    /** The cause in a few words. */
     public String what() {
         return kind.phrase().english();
     }
 
-    /**
-     * The computed value against the usual one, and which ingredients bring it.
-     *
-     * @return an English sentence
-     */
+    /** The computed value against the usual one, and which ingredients bring it. */
     public String why() {
         return reason.english();
     }
 
-    /**
-     * The remedy.
-     *
-     * @return an English sentence
-     */
+    /** The remedy. */
     public String advice() {
         return remedy.english();
     }

@@ -13,38 +13,22 @@ import java.util.List;
  * @param cause the likeliest of the causes
  */
 public record Finding(Symptom symptom, Phrase expected, Cause cause) {
-    /**
-     * The causes, and what to expect.
-     *
-     * @return an English sentence
-     */
+    /** The causes, and what to expect. */
     public String what() {
         return expected.english();
     }
 
-    /**
-     * The computed cause.
-     *
-     * @return its value against the usual one, and which ingredients bring it
-     */
+    /** {@return the cause: its value against the usual one, and which ingredients bring it} */
     public String why() {
         return cause.why();
     }
 
-    /**
-     * The fix.
-     *
-     * @return in words, with the new figure where changing an amount fixes it
-     */
+    /** {@return the fix in words, with the new figure where changing an amount fixes it} */
     public String mend() {
         return cause.advice();
     }
 
-    /**
-     * Changes to the batch that fix its cause.
-     *
-     * @return the smallest first; may be empty
-     */
+    /** {@return changes to the batch that fix its cause, the smallest first; may be empty} */
     public List<BatchFix> fixes() {
         return cause.fixes();
     }

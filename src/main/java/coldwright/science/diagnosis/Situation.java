@@ -29,7 +29,6 @@ public record Situation(
     /** Where ice cream is scooped, °C (from memory: −15 to −12 °C in shops). */
     public static final double SERVING_C = -12;
 
-    /** Checks the values. */
     public Situation {
         Objects.requireNonNull(mix, "mix");
         Temperature.require("coldC", coldC);
@@ -59,7 +58,6 @@ public record Situation(
      * A batch in a home freezer, served at −12 °C, without air.
      *
      * @param mix what is in it
-     * @return the situation
      */
     public static Situation of(Mix mix) {
         return new Situation(mix, Temperature.HOME_FREEZER_C, SERVING_C, 0, Optional.empty());
@@ -69,7 +67,6 @@ public record Situation(
      * The same, frozen by another cold.
      *
      * @param newColdC temperature of bath, wall or freezer, °C
-     * @return the new situation
      */
     public Situation frozenAt(double newColdC) {
         return new Situation(mix, newColdC, servingC, overrunPercent, crystalUm, steadyUm);
@@ -79,7 +76,6 @@ public record Situation(
      * The same, served at another temperature.
      *
      * @param newServingC °C
-     * @return the new situation
      */
     public Situation servedAt(double newServingC) {
         return new Situation(mix, coldC, newServingC, overrunPercent, crystalUm, steadyUm);
@@ -89,7 +85,6 @@ public record Situation(
      * The same with air beaten in.
      *
      * @param newOverrunPercent growth of the volume, %, 0 to 200
-     * @return the new situation
      */
     public Situation withAir(double newOverrunPercent) {
         return new Situation(mix, coldC, servingC, newOverrunPercent, crystalUm, steadyUm);
@@ -99,7 +94,6 @@ public record Situation(
      * The same with the size of its ice crystals.
      *
      * @param meanUm mean size, µm, above zero
-     * @return the new situation
      */
     public Situation withCrystals(double meanUm) {
         Require.positive("meanUm", meanUm, "µm");
@@ -110,7 +104,6 @@ public record Situation(
      * The same with the size of its ice crystals and its band.
      *
      * @param meanUm mean size with its band, µm, above zero
-     * @return the new situation
      */
     public Situation withCrystals(Band meanUm) {
         Require.positive("meanUm", meanUm.low(), "µm");
@@ -121,7 +114,6 @@ public record Situation(
      * The same with the size of its crystals had the freezer been steady.
      *
      * @param meanUm mean size with its band, µm, above zero
-     * @return the new situation
      */
     public Situation steadyWouldBe(Band meanUm) {
         Require.positive("meanUm", meanUm.low(), "µm");

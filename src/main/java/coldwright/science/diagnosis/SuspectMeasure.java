@@ -47,7 +47,7 @@ record SuspectMeasure(
     }
 
     Cause cause(Mix mix) {
-        Wish wish = Wish.within("within the usual", trait, usual.least(), usual.most());
+        Wish wish = Wish.within("usual", trait, usual.least(), usual.most());
         List<BatchFix> fixes =
                 SmallestChange.smallest(FIXES_SHOWN, mix, wish, atHand).stream()
                         .filter(batchFix -> !batchFix.changes().isEmpty())

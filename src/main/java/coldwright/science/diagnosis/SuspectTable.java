@@ -1,6 +1,7 @@
 package coldwright.science.diagnosis;
 
 import coldwright.science.Band;
+import coldwright.science.Rounded;
 import coldwright.science.balance.Trait;
 import coldwright.science.diagnosis.SuspectMeasure.Side;
 import coldwright.science.mix.Allergen;
@@ -79,7 +80,7 @@ final class SuspectTable {
         double um = situation.steadyUm().map(steady -> Math.min(steady.middle(), now)).orElse(now);
         return new SuspectMeasure(
                 CauseKind.COARSE_CRYSTALS,
-                Trait.of("mean crystal size", "µm", mix -> um),
+                Trait.of("mean-crystal-size", "µm", mix -> um),
                 UsualRange.CRYSTALS,
                 Side.ABOVE,
                 1,
@@ -97,13 +98,13 @@ final class SuspectTable {
                 felt
                         ? new UsualRange(
                                 0,
-                                Math.round(steady.middle() * 10) / 10.0,
+                                Rounded.tenth(steady.middle()),
                                 UsualRange.CRYSTALS.slack(),
                                 UsualRange.source("steady"))
                         : UsualRange.CRYSTALS;
         return new SuspectMeasure(
                 CauseKind.STORAGE,
-                Trait.of("mean crystal size as stored", "µm", mix -> um),
+                Trait.of("mean-crystal-size-as-stored", "µm", mix -> um),
                 usualRange,
                 Side.ABOVE,
                 situation.steadyUm().isPresent() ? 1 : 0,
@@ -164,7 +165,7 @@ final class SuspectTable {
         return new SuspectMeasure(
                 CauseKind.NO_STABILISER,
                 Trait.of(
-                        "stabiliser, with a tenth of starch and fibre",
+                        "stabiliser-with-starch",
                         "%",
                         mix ->
                                 mix.composition().percent(Component.STABILISER)
@@ -259,7 +260,7 @@ final class SuspectTable {
     private SuspectMeasure littleProtein(double share) {
         return new SuspectMeasure(
                 CauseKind.LITTLE_PROTEIN,
-                Trait.of("protein per 100 g of water", "g", Mix::proteinPer100gWater),
+                Trait.of("protein-per-100-g-of-water", "g", Mix::proteinPer100gWater),
                 sorbet
                         ? new UsualRange(0, 9, 1.5, UsualRange.source("sorbet"))
                         : UsualRange.PROTEIN_PER_WATER,

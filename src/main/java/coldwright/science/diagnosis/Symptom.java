@@ -18,11 +18,7 @@ public enum Symptom {
     MELTS_FAST,
     SHRINKS;
 
-    /**
-     * Its name in plain words.
-     *
-     * @return such as {@code will not freeze}
-     */
+    /** {@return its name in plain words, such as {@code will not freeze}} */
     public String words() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
@@ -31,7 +27,6 @@ public enum Symptom {
      * Finds a symptom by its name.
      *
      * @param words such as {@code icy} or {@code will not freeze}
-     * @return the symptom
      * @throws IllegalArgumentException if there is none of that name
      */
     public static Symptom named(String words) {
@@ -42,7 +37,7 @@ public enum Symptom {
             }
         }
         throw new IllegalArgumentException(
-                "\"%s\" is no symptom; there are %s"
+                "\"%s\" isn't a symptom; use %s"
                         .formatted(
                                 words.strip(),
                                 Arrays.stream(values())

@@ -2,9 +2,12 @@ package coldwright.science.emulsion;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +53,6 @@ public record Churning(
     /** Yolk solids of a frozen custard, % of the mix (US 21 CFR 135.110). */
     private static final double CUSTARD_PERCENT = 1.4;
 
-    /** Checks the numbers. */
     public Churning {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 80, "%"));
         Require.within("temperatureC", temperatureC, new Require.Range(-20, 40, "°C"));
@@ -59,102 +61,110 @@ public record Churning(
     /**
      * A mix that was not homogenised; yolk and emulsifier follow from its composition.
      *
-     * @param mix the mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
-     * @return its churning
      */
     public static Churning of(Mix mix, double temperatureC) {
-        double fatVolume = mix.fatPercent() / FatSurface.FAT_KG_PER_M3 * 1000 * mix.densityKgPerL();
         boolean emulsified =
                 mix.composition().percent(Component.EMULSIFIER) >= EMULSIFIED_PERCENT
                         || mix.composition().per100g(Tally.YOLK_SOLIDS) >= CUSTARD_PERCENT;
-        return new Churning(Math.min(80, fatVolume), temperatureC, false, emulsified);
+        return new Churning(
+                Math.min(80, GlobuleField.fatVolumePercent(mix)), temperatureC, false, emulsified);
     }
 
-    /**
-     * The same, homogenised.
-     *
-     * @return the new churning
-     */
+    /** The same, homogenised. */
     public Churning withFineGlobules() {
         return new Churning(fatVolumePercent, temperatureC, true, emulsified);
     }
 
     /**
-     * Fat that has clumped.
+     * {@return fat that has clumped, % of the fat, a trend}
      *
      * @param minutes how long it is moved, min, zero or more
      * @param motion how
-     * @return % of the fat, a trend
      */
     public Band clumpedPercent(double minutes, Motion motion) {
         Require.notNegative("minutes", minutes, "min");
         Band rate = perSecond(motion).times(minutes * 60);
-        return new Band(clumped(rate.low()), clumped(rate.middle()), clumped(rate.high()));
+        return rate.map(Churning::clumped);
     }
 
     /**
-     * When it turns to butter.
+     * {@return when it turns to butter, min, infinite if there is no fat or all of it is liquid}
      *
      * @param motion how it is moved
-     * @return min, infinite if there is no fat or all of it is liquid
      */
     public Band minutesToButter(Motion motion) {
         double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
-        Band rate = perSecond(motion);
-        return new Band(needed / rate.high(), needed / rate.middle(), needed / rate.low());
+        return perSecond(motion).map(rate -> needed / rate);
+    }
+
+    /** What the fat has become. */
+    public enum Outcome implements Worded {
+        FINE,
+        /** Fine, but butter is within the band. */
+        NEAR_THE_LIMIT,
+        GREASY,
+        BUTTER
+    }
+
+    private static Outcome outcome(Band clumped) {
+        if (clumped.middle() >= BUTTER_PERCENT) {
+            return Outcome.BUTTER;
+        }
+        if (clumped.middle() >= GREASY_PERCENT) {
+            return Outcome.GREASY;
+        }
+        return clumped.high() >= BUTTER_PERCENT ? Outcome.NEAR_THE_LIMIT : Outcome.FINE;
     }
 
     /**
-     * The verdict for a time.
+     * {@return the outcome and the fat that has clumped, in any language; a trend}
      *
      * @param minutes how long it is moved, min
      * @param motion how
-     * @return one sentence, a trend
      */
-    public String verdict(double minutes, Motion motion) {
+    public Phrase judgement(double minutes, Motion motion) {
         Band clumped = clumpedPercent(minutes, motion);
-        double middle = clumped.middle();
-        String word = "fine";
-        if (middle >= BUTTER_PERCENT) {
-            word = "butter";
-        } else if (middle >= GREASY_PERCENT) {
-            word = "greasy, near butter";
-        } else if (clumped.high() >= BUTTER_PERCENT) {
-            word = "fine, but near the limit if the fat is soft or the whisk hard";
-        }
-        return "%s: about %d %% of the fat clumps (%d to %d), a trend"
-                .formatted(
-                        word,
-                        Math.round(middle),
-                        Math.round(clumped.low()),
-                        Math.round(clumped.high()));
+        return phrase(
+                "clumped",
+                outcome(clumped).phrase(),
+                clumped.middle(),
+                clumped.low(),
+                clumped.high());
     }
 
     /**
-     * Reasons for the rate, strongest first.
+     * {@return the judgement as an English sentence, a trend}
      *
-     * @return sentences
+     * @param minutes how long it is moved, min
+     * @param motion how
      */
-    public List<String> reasons() {
-        List<String> reasons = new ArrayList<>();
-        Band solid = MilkFat.solidPercent(temperatureC);
-        reasons.add(
-                "%d %% of the fat is solid at %s °C; sticking is easiest near 30 %%"
-                        .formatted(Math.round(solid.middle()), Require.format(temperatureC)));
-        reasons.add(
-                "fat makes up %s %% of the volume, so globules meet %s"
-                        .formatted(
-                                Require.formatToTenth(fatVolumePercent),
-                                fatVolumePercent > 20 ? "often" : "seldom"));
-        reasons.add(
-                homogenised
-                        ? "homogenised globules wear a thick coat of protein"
-                        : "large globules of cream that was not homogenised stick more");
+    public String verdict(double minutes, Motion motion) {
+        return judgement(minutes, motion).english();
+    }
+
+    /** {@return the reasons for the rate in any language, strongest first} */
+    public List<Phrase> causes() {
+        List<Phrase> causes = new ArrayList<>();
+        causes.add(phrase("solid", MilkFat.solidPercent(temperatureC).middle(), temperatureC));
+        causes.add(
+                phrase(
+                        fatVolumePercent > 20 ? "meet-often" : "meet-seldom",
+                        Rounded.tenth(fatVolumePercent)));
+        causes.add(phrase(homogenised ? "thick-coat" : "large-globules"));
         if (emulsified) {
-            reasons.add("yolk or emulsifier thins the coat, which helps sticking");
+            causes.add(phrase("thin-coat"));
         }
-        return List.copyOf(reasons);
+        return List.copyOf(causes);
+    }
+
+    /** {@return the reasons for the rate in English, strongest first} */
+    public List<String> reasons() {
+        return Phrase.english(causes());
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.emulsion", key, values);
     }
 
     private Band perSecond(Motion motion) {
@@ -196,11 +206,7 @@ public record Churning(
             this.shearPerS = shearPerS;
         }
 
-        /**
-         * Shear rate.
-         *
-         * @return 1/s
-         */
+        /** {@return shear rate, 1/s} */
         public double shearPerS() {
             return shearPerS;
         }

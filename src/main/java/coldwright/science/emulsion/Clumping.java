@@ -1,5 +1,7 @@
 package coldwright.science.emulsion;
 
+import coldwright.science.Require;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -38,7 +40,6 @@ public final class Clumping {
      *
      * @param fresh the field before
      * @param seed any number; another makes other globules stick
-     * @return its clumping
      */
     public static Clumping of(GlobuleField fresh, long seed) {
         Clumping clumping = new Clumping(fresh);
@@ -53,10 +54,7 @@ public final class Clumping {
      * @return the field; its clumped fat is the nearest that whole globules can give
      */
     public GlobuleField at(double clumpedPercent) {
-        coldwright.science.Require.within(
-                "clumpedPercent",
-                clumpedPercent,
-                new coldwright.science.Require.Range(0, 100, "% of the fat"));
+        Require.within("clumpedPercent", clumpedPercent, new Require.Range(0, 100, "% of the fat"));
         List<Globule> now = new ArrayList<>(fresh.globules());
         double all = stuck.length == 0 ? 0 : fatUm3UpTo[stuck.length - 1];
         double wanted = clumpedPercent / 100 * all;

@@ -24,16 +24,11 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     private static final double MILK_MPAS = 1.75;
     private static final double MILK_FAT_VOLUME_PERCENT = 4;
 
-    /** Checks the fat. */
     public Creaming {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
     }
 
-    /**
-     * Whole milk.
-     *
-     * @return creaming in it
-     */
+    /** Whole milk. */
     public static Creaming inMilk() {
         return new Creaming(new Serum(DEEN_GAP_KG_PER_M3, MILK_MPAS), MILK_FAT_VOLUME_PERCENT);
     }
@@ -62,7 +57,6 @@ public record Creaming(Serum serum, double fatVolumePercent) {
      * The same in a thicker or thinner serum.
      *
      * @param newViscosityMPaS mPa·s
-     * @return the new creaming
      */
     public Creaming inSerumOf(double newViscosityMPaS) {
         return new Creaming(new Serum(serum.densityGapKgPerM3, newViscosityMPaS), fatVolumePercent);
@@ -82,10 +76,9 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * Speed of rise.
+     * {@return speed of rise, µm/s}
      *
      * @param diameterUm diameter, µm, 0.05 to 2000
-     * @return µm/s
      */
     public double umPerS(double diameterUm) {
         Require.within("diameterUm", diameterUm, new Require.Range(0.05, 2000, "µm"));
@@ -101,11 +94,10 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * Time to rise through a height.
+     * {@return time to rise through a height, h}
      *
      * @param diameterUm diameter, µm
      * @param heightMm height, mm, more than 0
-     * @return h
      */
     public double hours(double diameterUm, double heightMm) {
         Require.positive("heightMm", heightMm, "mm");
@@ -126,12 +118,11 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * Fat that has left the lowest part of a vessel: that in globules fast enough to pass the
-     * height.
+     * {@return fat that has left the lowest part of a vessel: that in globules fast enough to pass
+     * the height, % of the fat}
      *
      * @param sizes the globules
      * @param vessel height and time
-     * @return % of the fat
      */
     public double creamedPercent(GlobuleSizes sizes, Vessel vessel) {
         double least = diameterUm(vessel.heightMm(), vessel.hours() * 60);
@@ -145,7 +136,6 @@ public record Creaming(Serum serum, double fatVolumePercent) {
      * @param viscosityMPaS its viscosity, mPa·s, 0.2 to 10⁷
      */
     public record Serum(double densityGapKgPerM3, double viscosityMPaS) {
-        /** Checks both. */
         public Serum {
             Require.within(
                     "densityGapKgPerM3", densityGapKgPerM3, new Require.Range(0.1, 500, "kg/m³"));
@@ -160,7 +150,6 @@ public record Creaming(Serum serum, double fatVolumePercent) {
      * @param hours time, h
      */
     public record Vessel(double heightMm, double hours) {
-        /** Checks both. */
         public Vessel {
             Require.positive("heightMm", heightMm, "mm");
             Require.positive("hours", hours, "h");

@@ -31,7 +31,6 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     private static final Band SMALL_EMULSIFIER_MG_PER_M2 = new Band(1, 1.5, 3);
     private static final double PHOSPHOLIPID_IN_YOLK_SOLIDS = 0.20;
 
-    /** Checks that mix and sizes are present. */
     public FatSurface {
         Objects.requireNonNull(mix, "mix");
         Objects.requireNonNull(sizes, "sizes");
@@ -39,46 +38,32 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
     }
 
     /**
-     * Surface per gram of fat.
+     * {@return surface per gram of fat, m² per g of fat}
      *
      * @param sizes the globules
-     * @return m² per g of fat
      */
     public static double m2PerGFat(GlobuleSizes sizes) {
         return 6 / (FAT_KG_PER_M3 * sizes.sauterDiameterUm() * 1e-6) / 1000;
     }
 
-    /**
-     * Surface of all the fat.
-     *
-     * @return m² per 100 g of mix
-     */
+    /** {@return surface of all the fat, m² per 100 g of mix} */
     public double m2Per100g() {
         return m2PerGFat(sizes) * mix.fatPercent();
     }
 
-    /**
-     * Protein that covers the whole surface.
-     *
-     * @return mg per g of fat
-     */
+    /** {@return protein that covers the whole surface, mg per g of fat} */
     public Band proteinMgPerGFat() {
         return PROTEIN_MG_PER_M2.times(m2PerGFat(sizes));
     }
 
-    /**
-     * Protein that covers the whole surface.
-     *
-     * @return % of the mix by mass
-     */
+    /** {@return protein that covers the whole surface, % of the mix by mass} */
     public Band proteinNeededPercent() {
         return proteinMgPerGFat().times(mix.fatPercent() / 1000);
     }
 
     /**
-     * How many times the protein, yolk and emulsifier of the mix can cover the surface.
-     *
-     * @return 1 is just enough; infinite without fat
+     * {@return how many times the protein, yolk and emulsifier of the mix can cover the surface: 1
+     * is just enough; infinite without fat}
      */
     public Band timesCovered() {
         if (mix.fatPercent() == 0) {

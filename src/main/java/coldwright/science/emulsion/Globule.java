@@ -9,11 +9,7 @@ package coldwright.science.emulsion;
  * @param clumped whether it has stuck to others
  */
 public record Globule(double xUm, double yUm, double radiusUm, boolean clumped) {
-    /**
-     * Its fat.
-     *
-     * @return µm³
-     */
+    /** {@return its fat, µm³} */
     public double volumeUm3() {
         return 4 * Math.PI / 3 * radiusUm * radiusUm * radiusUm;
     }

@@ -32,7 +32,6 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
 
     private static final int TRIES = 40;
 
-    /** Copies the list. */
     public GlobuleField {
         globules = List.copyOf(globules);
     }
@@ -44,7 +43,6 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
      * @param sizes its globules
      * @param slide the field of view
      * @param seed any number; another gives another place on the slide
-     * @return the field
      */
     public static GlobuleField of(Mix mix, GlobuleSizes sizes, Slide slide, long seed) {
         return of(sizes, fatVolumePercent(mix), slide, seed);
@@ -57,18 +55,17 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
      * @param fatVolumePercent fat by volume, %, 0 to 60
      * @param slide the field of view
      * @param seed any number; another gives another place on the slide
-     * @return the field
      * @throws IllegalArgumentException if there would be more globules than can be drawn
      */
     public static GlobuleField of(
             GlobuleSizes sizes, double fatVolumePercent, Slide slide, long seed) {
         Require.within("fatVolumePercent", fatVolumePercent, new Require.Range(0, 60, "%"));
         double count = expected(sizes, fatVolumePercent, slide);
-        if (count > MOST) {
-            throw new IllegalArgumentException(
-                    "the field would hold %d globules; at most %d are drawn: take a smaller field"
-                            .formatted(Math.round(count), MOST));
-        }
+        Require.that(
+                count <= MOST,
+                "the field would have %d globules; at most %d are drawn. Take a smaller field.",
+                Math.round(count),
+                MOST);
         double[] diameters = diametersUm(sizes, (int) Math.round(count));
         return new GlobuleField(slide, place(diameters, slide, new Random(seed)));
     }
@@ -86,49 +83,32 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * Fat of a mix by volume, milk fat's density for all fat.
+     * {@return fat of a mix by volume, milk fat's density for all fat, % of its volume}
      *
      * @param mix milk, cream or mix
-     * @return % of its volume
      */
     public static double fatVolumePercent(Mix mix) {
         return mix.fatPercent() / FatSurface.FAT_KG_PER_M3 * 1000 * mix.densityKgPerL();
     }
 
-    /**
-     * Fat of all the globules in focus.
-     *
-     * @return % by volume
-     */
+    /** {@return fat of all the globules in focus, % by volume} */
     public double fatVolumePercent() {
         return 100 * fatUm3() / slide.volumeUm3();
     }
 
-    /**
-     * Fat that has clumped.
-     *
-     * @return % of the fat, 0 without fat
-     */
+    /** {@return fat that has clumped, % of the fat, 0 without fat} */
     public double clumpedPercent() {
         double clumped =
                 globules.stream().filter(Globule::clumped).mapToDouble(Globule::volumeUm3).sum();
         return globules.isEmpty() ? 0 : 100 * clumped / fatUm3();
     }
 
-    /**
-     * Mean diameter of the globules.
-     *
-     * @return µm, not a number without globules
-     */
+    /** {@return mean diameter of the globules, µm, not a number without globules} */
     public double numberMeanUm() {
         return globules.stream().mapToDouble(g -> 2 * g.radiusUm()).average().orElse(Double.NaN);
     }
 
-    /**
-     * Sauter diameter of the globules.
-     *
-     * @return µm, not a number without globules
-     */
+    /** {@return sauter diameter of the globules, µm, not a number without globules} */
     public double sauterDiameterUm() {
         double cubes = 0;
         double squares = 0;

@@ -23,7 +23,6 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     private static final double HOMOGENISED_SAUTER_UM = 0.8;
     private static final double HOMOGENISED_SPREAD = 0.35;
 
-    /** Checks both. */
     public GlobuleSizes {
         Require.within("sauterDiameterUm", sauterDiameterUm, new Require.Range(0.05, 100, "µm"));
         Require.within("logSpread", logSpread, new Require.Range(0.05, 1.2, ""));
@@ -32,54 +31,35 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     /**
      * Raw milk: mean 3 to 4 µm, 0.1 to 15 µm (P. F. Fox and P. L. H. McSweeney, Dairy Chemistry and
      * Biochemistry, seen); the spread is set so that 99 % of the fat is below 13 µm.
-     *
-     * @return the sizes
      */
     public static GlobuleSizes rawMilk() {
         return new GlobuleSizes(RAW_SAUTER_UM, RAW_SPREAD);
     }
 
-    /**
-     * Homogenised: 0.3 to 2 µm (Fox and McSweeney, seen), Sauter 0.8 µm.
-     *
-     * @return the sizes
-     */
+    /** Homogenised: 0.3 to 2 µm (Fox and McSweeney, seen), Sauter 0.8 µm. */
     public static GlobuleSizes homogenised() {
         return new GlobuleSizes(HOMOGENISED_SAUTER_UM, HOMOGENISED_SPREAD);
     }
 
-    /**
-     * Median diameter by number: half of the globules are smaller.
-     *
-     * @return µm
-     */
+    /** {@return median diameter by number: half of the globules are smaller, µm} */
     public double numberMedianUm() {
         return sauterDiameterUm * Math.exp(-2.5 * logSpread * logSpread);
     }
 
-    /**
-     * Mean of all globules.
-     *
-     * @return µm
-     */
+    /** {@return mean of all globules, µm} */
     public double numberMeanUm() {
         return numberMedianUm() * Math.exp(0.5 * logSpread * logSpread);
     }
 
-    /**
-     * Median diameter by volume: half of the fat is in smaller globules.
-     *
-     * @return µm
-     */
+    /** {@return median diameter by volume: half of the fat is in smaller globules, µm} */
     public double volumeMedianUm() {
         return sauterDiameterUm * Math.exp(0.5 * logSpread * logSpread);
     }
 
     /**
-     * Fat in globules below a size.
+     * {@return fat in globules below a size, % of the fat}
      *
      * @param diameterUm diameter, µm, more than zero
-     * @return % of the fat
      */
     public double fatPercentBelow(double diameterUm) {
         Require.positive("diameterUm", diameterUm, "µm");

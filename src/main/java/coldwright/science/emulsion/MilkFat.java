@@ -1,10 +1,8 @@
 package coldwright.science.emulsion;
 
 import coldwright.science.Band;
+import coldwright.science.LinearTable;
 import coldwright.science.Require;
-
-import org.hipparchus.analysis.interpolation.LinearInterpolator;
-import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * The solid share of milk fat.
@@ -14,27 +12,29 @@ import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
  * cooling fat lags behind. Summer fat is low in the band, winter fat high.
  */
 public final class MilkFat {
-    private static final double[] TEMPERATURE_C = {-20, 0, 10, 20, 30, 35, 40};
-    private static final double[] LOW = {75, 58, 40, 16, 4, 0.5, 0};
-    private static final double[] HIGH = {90, 72, 55, 20, 6, 1.5, 0};
-    private static final PolynomialSplineFunction LOWEST =
-            new LinearInterpolator().interpolate(TEMPERATURE_C, LOW);
-    private static final PolynomialSplineFunction HIGHEST =
-            new LinearInterpolator().interpolate(TEMPERATURE_C, HIGH);
+    private static final LinearTable LOWEST =
+            new LinearTable(
+                    new double[][] {
+                        {-20, 75}, {0, 58}, {10, 40}, {20, 16}, {30, 4}, {35, 0.5}, {40, 0}
+                    });
+    private static final LinearTable HIGHEST =
+            new LinearTable(
+                    new double[][] {
+                        {-20, 90}, {0, 72}, {10, 55}, {20, 20}, {30, 6}, {35, 1.5}, {40, 0}
+                    });
 
     private MilkFat() {}
 
     /**
-     * Solid share of milk fat.
+     * {@return solid share of milk fat, % of the fat}
      *
      * @param temperatureC temperature, °C, −20 to 40
-     * @return % of the fat
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public static Band solidPercent(double temperatureC) {
         Require.within("temperatureC", temperatureC, new Require.Range(-20, 40, "°C"));
-        double low = LOWEST.value(temperatureC);
-        double high = HIGHEST.value(temperatureC);
+        double low = LOWEST.at(temperatureC);
+        double high = HIGHEST.at(temperatureC);
         return new Band(low, (low + high) / 2, high);
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.science.emulsion;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
@@ -8,6 +9,7 @@ import coldwright.science.glass.SyrupViscosity;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +31,8 @@ import java.util.List;
  * @param mix the mix
  * @param cooked whether its starch has been cooked
  */
-public record MixViscosity(Mix mix, boolean cooked) {
-    private static final double FAT_ML_PER_G = 1 / 0.92;
+public record MixViscosity(Mix mix, boolean cooked) implements Commented {
+    private static final double FAT_ML_PER_G = 1000 / FatSurface.FAT_KG_PER_M3;
     private static final double MILK_PROTEIN_ML_PER_G = 3.4;
     private static final double OTHER_PROTEIN_ML_PER_G = 2;
     private static final double EILERS = 1.25;
@@ -41,30 +43,20 @@ public record MixViscosity(Mix mix, boolean cooked) {
     private static final double THIN_POWER = 1.4;
     private static final double THICK_POWER = 3.3;
 
-    /**
-     * A mix with its starch raw; gums are recognised by the names of their ingredients.
-     *
-     * @param mix the mix
-     * @return its viscosity
-     */
+    /** A mix with its starch raw; gums are recognised by the names of their ingredients. */
     public static MixViscosity of(Mix mix) {
         return new MixViscosity(mix, false);
     }
 
-    /**
-     * The same with its starch cooked.
-     *
-     * @return the new viscosity
-     */
+    /** The same with its starch cooked. */
     public MixViscosity withStarchCooked() {
         return new MixViscosity(mix, true);
     }
 
     /**
-     * Viscosity at a temperature.
+     * {@return viscosity at a temperature, mPa·s, with the spread of gums and starch}
      *
      * @param temperatureC temperature, °C, 0 to 80
-     * @return mPa·s, with the spread of gums and starch
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band mPaSAt(double temperatureC) {
@@ -72,10 +64,10 @@ public record MixViscosity(Mix mix, boolean cooked) {
     }
 
     /**
-     * Viscosity of the serum around the fat globules.
+     * {@return viscosity of the serum around the fat globules, mPa·s, with the spread of gums and
+     * starch}
      *
      * @param temperatureC temperature, °C, 0 to 80
-     * @return mPa·s, with the spread of gums and starch
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band serumMPaSAt(double temperatureC) {
@@ -93,24 +85,24 @@ public record MixViscosity(Mix mix, boolean cooked) {
                 syrup * eilers(starch.high(), fatPercent) * gums(gum.high()));
     }
 
-    /**
-     * Where the answer is less certain.
-     *
-     * @return comments, empty if none
-     */
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    @Override
+    public List<Phrase> comments() {
+        List<Phrase> comments = new ArrayList<>();
         if (mix.composition().percent(Component.STABILISER) > 0) {
-            notes.add("gums differ by make: the viscosity is a trend within a factor of three");
+            comments.add(phrase("gums-differ"));
         }
         if (mix.composition().percent(Component.STARCH) > 0 && !cooked) {
-            notes.add("raw starch does not thicken; withStarchCooked() counts it");
+            comments.add(phrase("raw-starch"));
         }
         if (volumeShare(Thickener.COOKED_STARCH.dLPerG().middle(), mix.fatPercent())
                 > FULLEST_SHARE) {
-            notes.add("globules, protein and starch fill the mix: it is a paste, not a liquid");
+            comments.add(phrase("paste"));
         }
-        return List.copyOf(notes);
+        return List.copyOf(comments);
+    }
+
+    private static Phrase phrase(String key) {
+        return Phrase.of("science.emulsion", key);
     }
 
     private Solution syrup() {

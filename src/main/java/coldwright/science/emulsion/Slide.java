@@ -13,18 +13,13 @@ public record Slide(double widthUm, double heightUm, double depthUm) {
     /** Whole milk or mix under a strong lens: 100 × 70 µm, 2 µm deep (judgement). */
     public static final Slide USUAL = new Slide(100, 70, 2);
 
-    /** Checks the lengths. */
     public Slide {
         Require.within("widthUm", widthUm, new Require.Range(1, 2000, "µm"));
         Require.within("heightUm", heightUm, new Require.Range(1, 2000, "µm"));
         Require.within("depthUm", depthUm, new Require.Range(0.1, 500, "µm"));
     }
 
-    /**
-     * Volume in focus.
-     *
-     * @return µm³
-     */
+    /** {@return volume in focus, µm³} */
     public double volumeUm3() {
         return widthUm * heightUm * depthUm;
     }
@@ -33,7 +28,6 @@ public record Slide(double widthUm, double heightUm, double depthUm) {
      * The same with width and height scaled, to the same depth.
      *
      * @param times how many times as wide and high
-     * @return the new slide
      */
     public Slide times(double times) {
         return new Slide(widthUm * times, heightUm * times, depthUm);

@@ -14,25 +14,23 @@ import java.util.Locale;
  * cooked starch swells to 10–25 mL/g.
  */
 public enum Thickener {
-    GUAR("guar", new Band(8, 11, 15)),
-    LOCUST_BEAN("locust bean", new Band(8, 11, 15)),
-    XANTHAN("xanthan", new Band(20, 35, 60)),
-    CARRAGEENAN("carrageenan", new Band(5, 7, 10)),
-    ALGINATE("alginate", new Band(4, 7, 12)),
-    CELLULOSE_GUM("cellulose gum", new Band(5, 9, 15)),
-    PECTIN("pectin", new Band(2, 4, 6)),
-    AGAR("agar", new Band(2, 4, 6)),
-    GELATINE("gelatine", new Band(0.3, 0.5, 0.7)),
+    GUAR(new Band(8, 11, 15)),
+    LOCUST_BEAN(new Band(8, 11, 15)),
+    XANTHAN(new Band(20, 35, 60)),
+    CARRAGEENAN(new Band(5, 7, 10)),
+    ALGINATE(new Band(4, 7, 12)),
+    CELLULOSE_GUM(new Band(5, 9, 15)),
+    PECTIN(new Band(2, 4, 6)),
+    AGAR(new Band(2, 4, 6)),
+    GELATINE(new Band(0.3, 0.5, 0.7)),
     /** Only once cooked. */
-    COOKED_STARCH("cooked starch", new Band(0.10, 0.16, 0.25)),
+    COOKED_STARCH(new Band(0.10, 0.16, 0.25)),
     /** A commercial blend of unknown composition. */
-    UNKNOWN_BLEND("", new Band(4, 9, 15));
+    UNKNOWN_BLEND(new Band(4, 9, 15));
 
-    private final String name;
     private final Band dLPerG;
 
-    Thickener(String name, Band dLPerG) {
-        this.name = name;
+    Thickener(Band dLPerG) {
         this.dLPerG = dLPerG;
     }
 
@@ -45,7 +43,7 @@ public enum Thickener {
     public static Thickener of(Ingredient ingredient) {
         String said = ingredient.name().toLowerCase(Locale.ROOT);
         for (Thickener thickener : values()) {
-            if (said.contains(thickener.name)) {
+            if (said.contains(thickener.name().toLowerCase(Locale.ROOT).replace('_', ' '))) {
                 return thickener;
             }
         }
@@ -53,9 +51,8 @@ public enum Thickener {
     }
 
     /**
-     * Volume that one gram takes up.
-     *
-     * @return dL/g: intrinsic viscosity of a gum, swollen volume of starch
+     * {@return volume that one gram takes up, dL/g: intrinsic viscosity of a gum, swollen volume of
+     * starch}
      */
     public Band dLPerG() {
         return dLPerG;

@@ -30,7 +30,6 @@ public record BagSection(
         double minute, double icePercent, Depth depth, List<Point> points, double bathIceG) {
     private static final double LEAST_FALL_C = 1e-6;
 
-    /** Copies the points. */
     public BagSection {
         points = List.copyOf(points);
     }
@@ -43,11 +42,7 @@ public record BagSection(
      * @param filmMm thickness of the film of brine outside, mm
      */
     public record Depth(double contentMm, double wallMm, double filmMm) {
-        /**
-         * Distance from the middle to the bath.
-         *
-         * @return mm
-         */
+        /** {@return distance from the middle to the bath, mm} */
         public double bathMm() {
             return contentMm + wallMm + filmMm;
         }
@@ -76,7 +71,7 @@ public record BagSection(
         if (!(freeze.holder() instanceof Holder.Bag bag)
                 || !(freeze.cold() instanceof Cold.Bath cold)) {
             throw new IllegalArgumentException(
-                    "the batch is in %s, by %s; a bag in ice and salt is needed: use FreezePlan.bag"
+                    "the batch is in %s, by %s; it must be a bag in ice and salt. Use FreezePlan.bag."
                             .formatted(freeze.holder().words(), freeze.cold().words()));
         }
         List<FreezeMoment> course = plan.course();
@@ -144,10 +139,9 @@ public record BagSection(
     }
 
     /**
-     * Temperature at a depth.
+     * {@return temperature at a depth, °C; the bath's beyond the film}
      *
      * @param fromMiddleMm distance from the middle, mm, zero or more
-     * @return °C; the bath's beyond the film
      */
     public double temperatureC(double fromMiddleMm) {
         Require.notNegative("fromMiddleMm", fromMiddleMm, "mm");
@@ -163,20 +157,12 @@ public record BagSection(
         return bathC();
     }
 
-    /**
-     * Temperature in the middle.
-     *
-     * @return °C
-     */
+    /** {@return temperature in the middle, °C} */
     public double middleC() {
         return points.get(0).temperatureC();
     }
 
-    /**
-     * Temperature of the bath.
-     *
-     * @return °C
-     */
+    /** {@return temperature of the bath, °C} */
     public double bathC() {
         return points.get(points.size() - 1).temperatureC();
     }

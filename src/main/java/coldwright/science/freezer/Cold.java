@@ -1,25 +1,17 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
-import coldwright.science.bath.BathRun;
+import coldwright.science.bath.ColdRun;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.words.Phrase;
 import coldwright.words.Worded;
 
 /** A source of cold: a freezer, a refrigerated wall, a bath of ice and salt. */
 public sealed interface Cold extends Worded {
-    /**
-     * The film at the wall.
-     *
-     * @return the film
-     */
+    /** The film at the wall. */
     Film film();
 
-    /**
-     * The most heat that it can remove.
-     *
-     * @return W; infinite where only the films set a limit
-     */
+    /** {@return the most heat that it can remove, W; infinite where only the films set a limit} */
     default double mostW() {
         return Double.POSITIVE_INFINITY;
     }
@@ -29,39 +21,7 @@ public sealed interface Cold extends Worded {
      *
      * @return the cold at the start
      */
-    Run start();
-
-    /** A source of cold over time. */
-    interface Run {
-        /**
-         * Temperature now.
-         *
-         * @return °C
-         */
-        double temperatureC();
-
-        /**
-         * Lets time pass.
-         *
-         * @param seconds how long, s
-         * @param batchJ heat that the batch gives off meanwhile, J
-         */
-        void pass(double seconds, double batchJ);
-
-        /**
-         * Ice left in the bath.
-         *
-         * @return g; not a number if there is no bath
-         */
-        double iceG();
-
-        /**
-         * Heat that the room has brought so far.
-         *
-         * @return J; zero if there is no bath
-         */
-        double fromRoomJ();
-    }
+    ColdRun start();
 
     /**
      * A cold of constant temperature.
@@ -70,7 +30,6 @@ public sealed interface Cold extends Worded {
      * @param film the film at the wall
      */
     record Steady(double temperatureC, Film film) implements Cold {
-        /** Checks the temperature. */
         public Steady {
             Require.within("temperatureC", temperatureC, new Require.Range(-60, -1, "°C"));
         }
@@ -81,8 +40,8 @@ public sealed interface Cold extends Worded {
         }
 
         @Override
-        public Run start() {
-            return new Run() {
+        public ColdRun start() {
+            return new ColdRun() {
                 @Override
                 public double temperatureC() {
                     return temperatureC;
@@ -111,7 +70,6 @@ public sealed interface Cold extends Worded {
      * @param mostW the most heat that the compressor takes, W
      */
     record Machine(double temperatureC, double mostW) implements Cold {
-        /** Checks both. */
         public Machine {
             Require.within("temperatureC", temperatureC, new Require.Range(-60, -1, "°C"));
             Require.positive("mostW", mostW, "W");
@@ -128,7 +86,7 @@ public sealed interface Cold extends Worded {
         }
 
         @Override
-        public Run start() {
+        public ColdRun start() {
             return new Steady(temperatureC, Film.REFRIGERANT).start();
         }
     }
@@ -146,29 +104,8 @@ public sealed interface Cold extends Worded {
         }
 
         @Override
-        public Run start() {
-            BathRun run = bath.start();
-            return new Run() {
-                @Override
-                public double temperatureC() {
-                    return run.temperatureC();
-                }
-
-                @Override
-                public void pass(double seconds, double batchJ) {
-                    run.pass(seconds, batchJ);
-                }
-
-                @Override
-                public double iceG() {
-                    return run.iceG();
-                }
-
-                @Override
-                public double fromRoomJ() {
-                    return run.fromRoomJ();
-                }
-            };
+        public ColdRun start() {
+            return bath.start();
         }
     }
 
@@ -176,7 +113,6 @@ public sealed interface Cold extends Worded {
      * A home freezer without a fan.
      *
      * @param temperatureC °C, −60 to −1
-     * @return the cold
      */
     static Cold freezer(double temperatureC) {
         return new Steady(temperatureC, Film.STILL_AIR);
@@ -186,7 +122,6 @@ public sealed interface Cold extends Worded {
      * A freezer with a fan.
      *
      * @param temperatureC °C, −60 to −1
-     * @return the cold
      */
     static Cold fanFreezer(double temperatureC) {
         return new Steady(temperatureC, Film.MOVING_AIR);
@@ -196,7 +131,6 @@ public sealed interface Cold extends Worded {
      * A bath of lumps that only the batch itself moves, as in a bowl.
      *
      * @param bath ice and salt
-     * @return the cold
      */
     static Cold bath(IceAndSalt bath) {
         return new Bath(bath, Film.SLUSH);
@@ -206,7 +140,6 @@ public sealed interface Cold extends Worded {
      * A bath that is kept moving, as by a turning can.
      *
      * @param bath ice and salt
-     * @return the cold
      */
     static Cold stirredBath(IceAndSalt bath) {
         return new Bath(bath, Film.STIRRED_BRINE);

@@ -1,6 +1,7 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
+import coldwright.science.Temperature;
 import coldwright.science.bath.IceAndSalt;
 import coldwright.science.mix.Mix;
 import coldwright.science.thermal.ThermalCurve;
@@ -12,38 +13,28 @@ import coldwright.science.thermal.ThermalCurve;
  * Freeze.of(mix).in(Holder.Bag.flat(20)).by(IceAndSalt.of(2000, 500)).plan();
  * Freeze.of(mix).in(Holder.Tub.round(120)).by(Cold.freezer(-18)).moved(Motion.every(45)).plan();
  * }</pre>
+ *
+ * @param curve thermal curve of the batch
+ * @param massG mass of the batch, g
+ * @param startC temperature of the mix, °C
+ * @param holder the bag, tub, box or churn
+ * @param cold the source of cold
+ * @param motion how it is moved
+ * @param hardening the freezer where it hardens after soft-serve; null for none
  */
-public final class Freeze {
-    private final double massG;
-    private ThermalCurve curve;
-    private double startC = 5;
-    private Holder holder = Holder.Tub.round(120);
-    private Cold cold = Cold.freezer(-18);
-    private Motion motion = Motion.STILL;
-    private Cold hardening = cold;
-
-    private Freeze(ThermalCurve curve, double massG) {
-        this.curve = curve;
-        this.massG = massG;
-    }
-
-    /** A copy to be changed before it is returned. */
-    private Freeze copy() {
-        Freeze copy = new Freeze(curve, massG);
-        copy.startC = startC;
-        copy.holder = holder;
-        copy.cold = cold;
-        copy.motion = motion;
-        copy.hardening = hardening;
-        return copy;
-    }
-
+public record Freeze(
+        ThermalCurve curve,
+        double massG,
+        double startC,
+        Holder holder,
+        Cold cold,
+        Motion motion,
+        Cold hardening) {
     /**
      * A mix from the refrigerator, at 5 °C, in a plastic tub 120 mm wide, left still in a home
      * freezer at −18 °C.
      *
      * @param mix the mix; its mass is the batch's
-     * @return the setup, to be changed
      * @throws IllegalArgumentException if it contains no water
      */
     public static Freeze of(Mix mix) {
@@ -55,35 +46,31 @@ public final class Freeze {
      *
      * @param curve thermal curve of the batch
      * @param massG mass of the batch, g
-     * @return the setup, to be changed
      */
     public static Freeze of(ThermalCurve curve, double massG) {
-        return new Freeze(curve, Require.positive("massG", massG, "g"));
+        Cold freezer = Cold.freezer(Temperature.HOME_FREEZER_C);
+        Require.positive("massG", massG, "g");
+        return new Freeze(curve, massG, 5, Holder.Tub.round(120), freezer, Motion.STILL, freezer);
     }
 
     /**
      * The same from another temperature.
      *
      * @param newStartC temperature of the mix, °C, −2 to 90; a hot mix is better chilled first
-     * @return a new setup
      */
     public Freeze from(double newStartC) {
         Require.within("startC", newStartC, new Require.Range(-2, 90, "°C"));
-        Freeze copy = copy();
-        copy.startC = newStartC;
-        return copy;
+        return new Freeze(curve, massG, newStartC, holder, cold, motion, hardening);
     }
 
     /**
      * The same with air beaten in from the start.
      *
      * @param overrunPercent overrun, % by volume of the mix, 0 to 200
-     * @return a new setup
      */
     public Freeze withOverrun(double overrunPercent) {
-        Freeze copy = copy();
-        copy.curve = curve.withOverrun(overrunPercent);
-        return copy;
+        ThermalCurve airy = curve.withOverrun(overrunPercent);
+        return new Freeze(airy, massG, startC, holder, cold, motion, hardening);
     }
 
     /**
@@ -91,18 +78,13 @@ public final class Freeze {
      * #moved} says otherwise.
      *
      * @param newHolder what the batch is in
-     * @return a new setup
      */
     public Freeze in(Holder newHolder) {
-        Freeze copy = copy();
-        copy.holder = newHolder;
-        copy.motion = Motion.STILL;
-        if (newHolder instanceof Holder.Bag) {
-            copy.motion = Motion.KNEADED;
-        } else if (newHolder instanceof Holder.Churn) {
-            copy.motion = Motion.CRANKED;
-        }
-        return copy;
+        Motion usual =
+                newHolder instanceof Holder.Bag
+                        ? Motion.KNEADED
+                        : newHolder instanceof Holder.Churn ? Motion.CRANKED : Motion.STILL;
+        return new Freeze(curve, massG, startC, newHolder, cold, usual, hardening);
     }
 
     /**
@@ -110,22 +92,16 @@ public final class Freeze {
      * otherwise.
      *
      * @param newCold freezer, machine or bath
-     * @return a new setup
      */
     public Freeze by(Cold newCold) {
-        Freeze copy = copy();
-        copy.cold = newCold;
-        if (newCold instanceof Cold.Steady) {
-            copy.hardening = newCold;
-        }
-        return copy;
+        Cold then = newCold instanceof Cold.Steady ? newCold : hardening;
+        return new Freeze(curve, massG, startC, holder, newCold, motion, then);
     }
 
     /**
      * The same in a bath of lumps that only the batch itself moves.
      *
      * @param bath ice and salt
-     * @return a new setup
      */
     public Freeze by(IceAndSalt bath) {
         return by(Cold.bath(bath));
@@ -135,24 +111,18 @@ public final class Freeze {
      * The same, moved in another way.
      *
      * @param newMotion how it is moved
-     * @return a new setup
      */
     public Freeze moved(Motion newMotion) {
-        Freeze copy = copy();
-        copy.motion = newMotion;
-        return copy;
+        return new Freeze(curve, massG, startC, holder, cold, newMotion, hardening);
     }
 
     /**
      * The same, hardened in another freezer once it is soft-serve.
      *
      * @param newHardening the freezer; null to stop at soft-serve
-     * @return a new setup
      */
     public Freeze hardenedBy(Cold newHardening) {
-        Freeze copy = copy();
-        copy.hardening = newHardening;
-        return copy;
+        return new Freeze(curve, massG, startC, holder, cold, motion, newHardening);
     }
 
     /**
@@ -175,8 +145,7 @@ public final class Freeze {
         Require.positive("minutes", minutes, "minutes");
         if (!(holder instanceof Holder.Bag bag)) {
             throw new IllegalStateException(
-                    "the batch is in %s; only a bag's thickness can be chosen"
-                            .formatted(holder.words()));
+                    "the batch is in %s; it must be in a bag".formatted(holder.words()));
         }
         double low = 3;
         double high = 100;
@@ -195,68 +164,9 @@ public final class Freeze {
     }
 
     private double softServe(Holder.Bag bag) {
-        Freeze other = copy();
-        other.holder = bag;
+        Freeze other = new Freeze(curve, massG, startC, bag, cold, motion, hardening);
         FreezeSimulation freezeSimulation = new FreezeSimulation(other, curve, Reading.LIKELY);
         freezeSimulation.go(Stage.SOFT_SERVE);
         return freezeSimulation.minutes(Stage.SOFT_SERVE);
-    }
-
-    ThermalCurve curve() {
-        return curve;
-    }
-
-    /**
-     * Mass of the batch.
-     *
-     * @return g
-     */
-    public double massG() {
-        return massG;
-    }
-
-    /**
-     * Temperature of the mix.
-     *
-     * @return °C
-     */
-    public double startC() {
-        return startC;
-    }
-
-    /**
-     * The holder of the batch.
-     *
-     * @return bag, tub or churn
-     */
-    public Holder holder() {
-        return holder;
-    }
-
-    /**
-     * The source of cold.
-     *
-     * @return the cold
-     */
-    public Cold cold() {
-        return cold;
-    }
-
-    /**
-     * How the batch is moved.
-     *
-     * @return the motion
-     */
-    public Motion motion() {
-        return motion;
-    }
-
-    /**
-     * The freezer where it hardens after soft-serve.
-     *
-     * @return the freezer
-     */
-    public Cold hardening() {
-        return hardening;
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.science.freezer;
 
+import coldwright.science.Rounded;
 import coldwright.science.thermal.EnthalpyTable;
 import coldwright.words.Phrase;
 
@@ -37,7 +38,7 @@ final class FreezeAdvice {
         }
         int count = freeze.holder().count(plan.volumeL());
         if (count > 1) {
-            comments.add(phrase("shared", tenth(plan.volumeL()), count));
+            comments.add(phrase("shared", Rounded.tenth(plan.volumeL()), count));
         }
         schedule(freeze, plan, comments);
         if (plan.reaches(Stage.SOFT_SERVE) && !plan.reaches(Stage.HARD)) {
@@ -63,7 +64,10 @@ final class FreezeAdvice {
         }
         FreezeMoment last = plan.course().get(plan.course().size() - 1);
         return phrase(
-                "stays-soft", tenth(last.middleC()), last.icePercent(), Stage.SCOOP.icePercent());
+                "stays-soft",
+                Rounded.tenth(last.middleC()),
+                last.icePercent(),
+                Stage.SCOOP.icePercent());
     }
 
     private static Phrase whyNot(Freeze freeze, FreezeSimulation freezeSimulation) {
@@ -74,17 +78,14 @@ final class FreezeAdvice {
             Phrase where =
                     Double.isNaN(half)
                             ? phrase("below", table.coldestC())
-                            : phrase("at", tenth(table.temperatureC(half)));
-            return phrase("stays-liquid", where, tenth(endC), freeze.curve().icePercentAt(endC));
+                            : phrase("at", Rounded.tenth(table.temperatureC(half)));
+            return phrase(
+                    "stays-liquid", where, Rounded.tenth(endC), freeze.curve().icePercentAt(endC));
         }
-        return phrase("not-in-time", tenth(endC));
+        return phrase("not-in-time", Rounded.tenth(endC));
     }
 
     private static Phrase phrase(String key, Object... values) {
         return Phrase.of("science.freezer", key, values);
-    }
-
-    private static double tenth(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.science.freezer;
 
+import coldwright.words.Phrase;
+
 import java.util.Arrays;
 
 /** The state of a batch at one time while it freezes. */
@@ -23,82 +25,52 @@ public final class FreezeMoment {
         this.bathIceG = bathIceG;
     }
 
-    /**
-     * Time since the start.
-     *
-     * @return minutes
-     */
+    /** {@return time since the start, minutes} */
     public double minute() {
         return minute;
     }
 
-    /**
-     * Mean ice.
-     *
-     * @return % of the water
-     */
+    /** {@return mean ice, % of the water} */
     public double icePercent() {
         return icePercent;
     }
 
-    /**
-     * Temperature in the middle, or of the whole while it is moved.
-     *
-     * @return °C
-     */
+    /** {@return temperature in the middle, or of the whole while it is moved, °C} */
     public double middleC() {
         return temperaturesC[0];
     }
 
-    /**
-     * Temperature of the content at the wall.
-     *
-     * @return °C
-     */
+    /** {@return temperature of the content at the wall, °C} */
     public double wallC() {
         return temperaturesC[temperaturesC.length - 2];
     }
 
     /**
-     * Temperatures of the content, evenly spaced from the middle to the wall while it is still; of
-     * the whole and at the wall while it is moved.
-     *
-     * @return °C, two or more
+     * {@return temperatures of the content, evenly spaced from the middle to the wall while it is
+     * still; of the whole and at the wall while it is moved, °C, two or more}
      */
     double[] insideC() {
         return Arrays.copyOf(temperaturesC, temperaturesC.length - 1);
     }
 
-    /**
-     * Temperature of bath or freezer.
-     *
-     * @return °C
-     */
+    /** {@return temperature of bath or freezer, °C} */
     public double coldC() {
         return temperaturesC[temperaturesC.length - 1];
     }
 
-    /**
-     * Heat through the wall.
-     *
-     * @return W/m²
-     */
+    /** {@return heat through the wall, W/m²} */
     public double fluxWPerM2() {
         return fluxWPerM2;
     }
 
-    /**
-     * Ice left in the bath.
-     *
-     * @return g, or not a number without a bath
-     */
+    /** {@return ice left in the bath, g, or not a number without a bath} */
     public double bathIceG() {
         return bathIceG;
     }
 
     @Override
     public String toString() {
-        return "%.1f min: %.0f %% ice, middle %.1f °C, cold %.1f °C"
-                .formatted(minute, icePercent, middleC(), coldC());
+        return Phrase.of("science.freezer", "moment", minute, icePercent, middleC(), coldC())
+                .english();
     }
 }

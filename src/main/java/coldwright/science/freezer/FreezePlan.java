@@ -4,6 +4,7 @@ import coldwright.science.bath.IceAndSalt;
 import coldwright.science.mix.Mix;
 import coldwright.science.thermal.ThermalCurve;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -25,7 +26,7 @@ import java.util.Map;
  * Reading}), not of the thermal properties (about 10 % more). Left out: streaming in the still
  * liquid, swelling of the ice, supercooling, the freezer warming up as the batch goes in.
  */
-public final class FreezePlan {
+public final class FreezePlan implements Worded {
     /**
      * Thickness of a bag of half a litre to a litre in a bowl of ice, mm (judgement, chosen to
      * match the reported half hour: time is roughly proportional to thickness, and a third with
@@ -59,7 +60,6 @@ public final class FreezePlan {
      *
      * @param mix the mix; its mass is the batch's
      * @param bath ice and salt
-     * @return the plan
      */
     public static FreezePlan bag(Mix mix, IceAndSalt bath) {
         return Freeze.of(mix).in(Holder.Bag.flat(USUAL_BAG_MM)).by(bath).plan();
@@ -70,7 +70,6 @@ public final class FreezePlan {
      *
      * @param mix the mix; its mass is the batch's
      * @param freezerC temperature of the freezer, °C
-     * @return the plan
      */
     public static FreezePlan tub(Mix mix, double freezerC) {
         return Freeze.of(mix).by(Cold.freezer(freezerC)).plan();
@@ -81,7 +80,6 @@ public final class FreezePlan {
      *
      * @param mix the mix; its mass is the batch's
      * @param bath ice and salt
-     * @return the plan
      */
     public static FreezePlan churn(Mix mix, IceAndSalt bath) {
         return Freeze.of(mix).in(Holder.Churn.of(120)).by(Cold.stirredBath(bath)).plan();
@@ -91,67 +89,39 @@ public final class FreezePlan {
         return simulation(Reading.LIKELY);
     }
 
-    /**
-     * Time to a stage.
-     *
-     * @param stage the stage
-     * @return minutes; not a number if it is never reached
-     */
+    /** {@return time to a stage, minutes; not a number if it is never reached} */
     public double minutesTo(Stage stage) {
         return likely().minutes(stage);
     }
 
-    /**
-     * Whether a stage is reached at all.
-     *
-     * @param stage the stage
-     * @return true if it is
-     */
+    /** Whether a stage is reached at all. */
     public boolean reaches(Stage stage) {
         return minutesTo(stage) >= 0;
     }
 
-    /**
-     * Time until it starts to freeze.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time until it starts to freeze, minutes; not a number if never} */
     public double minutesToThicken() {
         return minutesTo(Stage.THICKENS);
     }
 
-    /**
-     * Time to soft-serve.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time to soft-serve, minutes; not a number if never} */
     public double minutesToSoftServe() {
         return minutesTo(Stage.SOFT_SERVE);
     }
 
-    /**
-     * Time until it can be scooped.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time until it can be scooped, minutes; not a number if never} */
     public double minutesToScoop() {
         return minutesTo(Stage.SCOOP);
     }
 
-    /**
-     * Time until it is hard.
-     *
-     * @return minutes; not a number if never
-     */
+    /** {@return time until it is hard, minutes; not a number if never} */
     public double minutesToHard() {
         return minutesTo(Stage.HARD);
     }
 
     /**
-     * Time to a stage with good and with poor contact.
-     *
-     * @param stage the stage
-     * @return minutes from and to; not a number where it is never reached
+     * {@return time to a stage with good and with poor contact, minutes from and to; not a number
+     * where it is never reached}
      */
     public MinuteRange rangeMinutes(Stage stage) {
         return new MinuteRange(
@@ -166,11 +136,7 @@ public final class FreezePlan {
      */
     public record MinuteRange(double least, double most) {}
 
-    /**
-     * The state of the batch from step to step.
-     *
-     * @return moments, the first at the start
-     */
+    /** {@return the state of the batch from step to step, the first at the start} */
     public List<FreezeMoment> course() {
         return List.copyOf(likely().course());
     }
@@ -185,66 +151,44 @@ public final class FreezePlan {
         return List.copyOf(simulation(reading).course());
     }
 
-    /**
-     * When to shake a batch that is shaken now and then.
-     *
-     * @return minutes since the start
-     */
+    /** {@return when to shake a batch that is shaken now and then, minutes since the start} */
     public List<Double> shakeAtMinutes() {
         return likely().stirredMinutes();
     }
 
     /**
-     * Heat that bath or freezer removes until soft-serve, or until the end for a still batch.
-     *
-     * @return kJ
+     * {@return heat that bath or freezer removes until soft-serve, or until the end for a still
+     * batch, kJ}
      */
     public double heatRemovedKJ() {
         return likely().firstJPerG() * freeze.massG() / 1000;
     }
 
-    /**
-     * Heat that the room brings to the bath in that time.
-     *
-     * @return kJ, zero without a bath
-     */
+    /** {@return heat that the room brings to the bath in that time, kJ, zero without a bath} */
     public double heatFromRoomKJ() {
         return likely().roomJ() / 1000;
     }
 
-    /**
-     * Volume of the batch.
-     *
-     * @return L
-     */
+    /** {@return volume of the batch, L} */
     public double volumeL() {
         return likely().volumeL();
     }
 
     /**
-     * The least ice and salt for this batch: enough for its heat to soft-serve and the room's in
-     * the time that takes, ending 8 °C below the soft-serve temperature. Take a quarter more.
-     *
-     * @return ice and salt, in the vessel and room of the bath if there is one
+     * {@return the least ice and salt for this batch: enough for its heat to soft-serve and the
+     * room's in the time that takes, ending 8 °C below the soft-serve temperature; ice and salt, in
+     * the vessel and room of the bath if there is one} Take a quarter more.
      */
     public IceAndSalt leastBath() {
         return BathRequirement.of(freeze, minutesToSoftServe());
     }
 
-    /**
-     * Advice.
-     *
-     * @return comments in any language
-     */
+    /** {@return advice in any language; empty if there is none} */
     public List<Phrase> comments() {
         return FreezeAdvice.of(freeze, this, likely());
     }
 
-    /**
-     * Advice in English.
-     *
-     * @return sentences
-     */
+    /** Advice in English. */
     public List<String> remarks() {
         return Phrase.english(comments());
     }
@@ -253,34 +197,37 @@ public final class FreezePlan {
         return freeze.curve();
     }
 
-    /**
-     * The setup that was planned.
-     *
-     * @return the setup
-     */
+    /** The setup that was planned. */
     public Freeze freeze() {
         return freeze;
     }
 
     @Override
+    public Phrase phrase() {
+        return phrase(
+                "plan",
+                freeze.holder().phrase(),
+                freeze.motion().phrase(),
+                freeze.cold().phrase(),
+                times(Stage.THICKENS),
+                times(Stage.SOFT_SERVE),
+                times(Stage.SCOOP),
+                times(Stage.HARD));
+    }
+
+    private Phrase times(Stage stage) {
+        MinuteRange range = rangeMinutes(stage);
+        return reaches(stage)
+                ? phrase("reached", stage.phrase(), minutesTo(stage), range.least(), range.most())
+                : phrase("never", stage.phrase());
+    }
+
+    private static Phrase phrase(String key, Object... values) {
+        return Phrase.of("science.freezer", key, values);
+    }
+
+    @Override
     public String toString() {
-        StringBuilder text = new StringBuilder();
-        text.append(freeze.holder().words())
-                .append(", ")
-                .append(freeze.motion().words())
-                .append(", ")
-                .append(freeze.cold().words());
-        for (Stage stage : Stage.values()) {
-            MinuteRange range = rangeMinutes(stage);
-            text.append("; ").append(stage.words()).append(' ');
-            if (reaches(stage)) {
-                text.append(
-                        "%.0f min (%.0f–%.0f)"
-                                .formatted(minutesTo(stage), range.least(), range.most()));
-            } else {
-                text.append("never");
-            }
-        }
-        return text.toString();
+        return words();
     }
 }

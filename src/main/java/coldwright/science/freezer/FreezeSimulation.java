@@ -1,5 +1,6 @@
 package coldwright.science.freezer;
 
+import coldwright.science.bath.ColdRun;
 import coldwright.science.thermal.EnthalpyTable;
 import coldwright.science.thermal.ThermalCurve;
 
@@ -57,7 +58,7 @@ final class FreezeSimulation {
 
     void go(Stage last) {
         double start = enthalpy;
-        Cold.Run cold = freeze.cold().start();
+        ColdRun cold = freeze.cold().start();
         note(cold, 0, middle(), middle());
         if (freeze.motion().isSteady()) {
             moved(cold);
@@ -80,7 +81,7 @@ final class FreezeSimulation {
     }
 
     /** Simulates a batch moved all the time: one temperature. */
-    private void moved(Cold.Run cold) {
+    private void moved(ColdRun cold) {
         double areaM2 = freeze.holder().cooledM2(volumeL);
         double wallC = middle();
         double outer = outerCoefficient(freeze.cold());
@@ -145,7 +146,7 @@ final class FreezeSimulation {
     }
 
     /** Simulates a batch that is still or stirred at moments: layers. */
-    private void still(Cold source, Cold.Run cold, Motion motion, Stage last) {
+    private void still(Cold source, ColdRun cold, Motion motion, Stage last) {
         double u = freeze.holder().wall().with(source.film().coefficientWPerM2K(reading));
         LayeredBody.Span span = freeze.holder().shape(volumeL).span(u / typicalK);
         LayeredBody body = new LayeredBody(table, densityKgPerM3, span, LAYERS);
@@ -202,7 +203,7 @@ final class FreezeSimulation {
         icePercent = nowPercent;
     }
 
-    private void note(Cold.Run cold, double flux, double... insideC) {
+    private void note(ColdRun cold, double flux, double... insideC) {
         if (Double.isNaN(bathSpentS) && cold.iceG() <= 0) {
             bathSpentS = seconds;
         }

@@ -56,9 +56,7 @@ public final class FreezingFormula {
     /**
      * A body of a form and size, otherwise a watery food in a home freezer.
      *
-     * @param form the form
      * @param sizeMm thickness or diameter, mm
-     * @return the formula, with values still to be set
      */
     public static FreezingFormula of(Form form, double sizeMm) {
         return new FreezingFormula(form, Require.positive("sizeMm", sizeMm, "mm"));
@@ -84,7 +82,6 @@ public final class FreezingFormula {
      *
      * @param newDensityKgPerM3 density, kg/m³
      * @param newLatentJPerG latent heat of the whole, J/g
-     * @return a new formula
      */
     public FreezingFormula matter(double newDensityKgPerM3, double newLatentJPerG) {
         FreezingFormula copy = copy();
@@ -98,7 +95,6 @@ public final class FreezingFormula {
      *
      * @param newConductivityWPerMK conductivity frozen, W/(m·K)
      * @param newFilmWPerM2K film outside, W/(m²·K)
-     * @return a new formula
      */
     public FreezingFormula conduction(double newConductivityWPerMK, double newFilmWPerM2K) {
         FreezingFormula copy = copy();
@@ -113,17 +109,16 @@ public final class FreezingFormula {
      *
      * @param newFreezesAtC freezing point, °C
      * @param newAirC temperature outside, °C, colder
-     * @return a new formula
      */
     public FreezingFormula between(double newFreezesAtC, double newAirC) {
         FreezingFormula copy = copy();
         copy.freezesAtC = Temperature.require("freezesAtC", newFreezesAtC);
         copy.airC = Temperature.require("airC", newAirC);
-        if (newAirC >= newFreezesAtC) {
-            throw new IllegalArgumentException(
-                    "airC is %s °C; it must be below the freezing point of %s °C"
-                            .formatted(Require.format(newAirC), Require.format(newFreezesAtC)));
-        }
+        Require.that(
+                newAirC < newFreezesAtC,
+                "airC is %s °C; it must be below the freezing point of %s °C",
+                newAirC,
+                newFreezesAtC);
         return copy;
     }
 
@@ -132,7 +127,6 @@ public final class FreezingFormula {
      *
      * @param newLiquidJPerGK unfrozen, J/(g·K)
      * @param newSolidJPerGK frozen, J/(g·K)
-     * @return a new formula
      */
     public FreezingFormula heatCapacities(double newLiquidJPerGK, double newSolidJPerGK) {
         FreezingFormula copy = copy();
@@ -146,7 +140,6 @@ public final class FreezingFormula {
      *
      * @param newStartC starting temperature, °C
      * @param newEndC final temperature in the middle, °C
-     * @return a new formula
      */
     public FreezingFormula fromTo(double newStartC, double newEndC) {
         FreezingFormula copy = copy();
@@ -155,11 +148,7 @@ public final class FreezingFormula {
         return copy;
     }
 
-    /**
-     * Plank's time.
-     *
-     * @return s
-     */
+    /** {@return Plank's time, s} */
     public double plankSeconds() {
         double d = sizeMm / 1000;
         return densityKgPerM3
@@ -169,11 +158,7 @@ public final class FreezingFormula {
                 * (form.p * d / filmWPerM2K + form.r * d * d / conductivityWPerMK);
     }
 
-    /**
-     * Pham's time.
-     *
-     * @return s
-     */
+    /** {@return Pham's time, s} */
     public double phamSeconds() {
         double d = sizeMm / 2000;
         double mean = 1.8 + 0.263 * endC + 0.105 * airC;

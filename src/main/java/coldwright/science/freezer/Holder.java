@@ -1,33 +1,26 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * A container for the batch: a bag, a tub or a churn. A batch higher than one and a half times the
  * width is shared among several.
  */
-public sealed interface Holder {
-    /**
-     * The wall between batch and cold.
-     *
-     * @return the wall
-     */
+public sealed interface Holder extends Worded {
+    /** Inner widths of tubs, boxes and churns. */
+    Require.Range INNER = new Require.Range(30, 600, "mm");
+
+    /** The wall between batch and cold. */
     Wall wall();
 
     /**
      * The shape of the content of one.
      *
      * @param volumeL volume of the whole content, L
-     * @return the shape
      */
     Shape shape(double volumeL);
-
-    /**
-     * Its name in plain words.
-     *
-     * @return such as {@code a bag 20 mm thick}
-     */
-    String words();
 
     /**
      * How many of them the batch fills.
@@ -40,10 +33,9 @@ public sealed interface Holder {
     }
 
     /**
-     * Surface that is cooled, of all together.
+     * {@return surface that is cooled, of all together, m²}
      *
      * @param volumeL volume of the content, L
-     * @return m²
      */
     default double cooledM2(double volumeL) {
         return shape(volumeL).surfacePerVolumePerM() * volumeL / 1000;
@@ -56,7 +48,6 @@ public sealed interface Holder {
      * @param wall its wall
      */
     record Bag(double thicknessMm, Wall wall) implements Holder {
-        /** Checks the thickness. */
         public Bag {
             Require.within("thicknessMm", thicknessMm, new Require.Range(3, 100, "mm"));
         }
@@ -65,7 +56,6 @@ public sealed interface Holder {
          * A polythene bag in a second one.
          *
          * @param thicknessMm thickness of the content, mm, 3 to 100
-         * @return the bag
          */
         public static Bag flat(double thicknessMm) {
             return new Bag(thicknessMm, Wall.DOUBLE_BAG);
@@ -77,8 +67,8 @@ public sealed interface Holder {
         }
 
         @Override
-        public String words() {
-            return "a bag %s mm thick".formatted(Require.format(thicknessMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.bag", thicknessMm);
         }
     }
 
@@ -89,16 +79,14 @@ public sealed interface Holder {
      * @param wall its wall
      */
     record Tub(double diameterMm, Wall wall) implements Holder {
-        /** Checks the diameter. */
         public Tub {
-            Require.within("diameterMm", diameterMm, new Require.Range(30, 600, "mm"));
+            Require.within("diameterMm", diameterMm, INNER);
         }
 
         /**
          * A plastic tub.
          *
          * @param diameterMm inner diameter, mm, 30 to 600
-         * @return the tub
          */
         public static Tub round(double diameterMm) {
             return new Tub(diameterMm, Wall.PLASTIC_TUB);
@@ -106,17 +94,21 @@ public sealed interface Holder {
 
         @Override
         public int count(double volumeL) {
-            return sharedAmong(diameterMm, heightMm(diameterMm, volumeL));
+            return sharedAmong(diameterMm, heightMm(volumeL));
         }
 
         @Override
         public Shape shape(double volumeL) {
-            return standing(diameterMm, volumeL, count(volumeL));
+            return Shape.tub(diameterMm, Math.max(1, heightMm(volumeL) / count(volumeL)));
+        }
+
+        private double heightMm(double volumeL) {
+            return volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4);
         }
 
         @Override
-        public String words() {
-            return "a tub %s mm wide".formatted(Require.format(diameterMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.tub", diameterMm);
         }
     }
 
@@ -128,10 +120,9 @@ public sealed interface Holder {
      * @param wall its wall
      */
     record Box(double lengthMm, double widthMm, Wall wall) implements Holder {
-        /** Checks both. */
         public Box {
-            Require.within("lengthMm", lengthMm, new Require.Range(30, 600, "mm"));
-            Require.within("widthMm", widthMm, new Require.Range(30, 600, "mm"));
+            Require.within("lengthMm", lengthMm, INNER);
+            Require.within("widthMm", widthMm, INNER);
         }
 
         /**
@@ -139,7 +130,6 @@ public sealed interface Holder {
          *
          * @param lengthMm inner length, mm, 30 to 600
          * @param widthMm inner width, mm, 30 to 600
-         * @return the box
          */
         public static Box of(double lengthMm, double widthMm) {
             return new Box(lengthMm, widthMm, Wall.PLASTIC_TUB);
@@ -157,8 +147,8 @@ public sealed interface Holder {
         }
 
         @Override
-        public String words() {
-            return "a box %s × %s mm".formatted(Require.format(lengthMm), Require.format(widthMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.box", lengthMm, widthMm);
         }
     }
 
@@ -169,16 +159,14 @@ public sealed interface Holder {
      * @param wall its wall
      */
     record Churn(double diameterMm, Wall wall) implements Holder {
-        /** Checks the diameter. */
         public Churn {
-            Require.within("diameterMm", diameterMm, new Require.Range(30, 600, "mm"));
+            Require.within("diameterMm", diameterMm, INNER);
         }
 
         /**
          * A steel can.
          *
          * @param diameterMm inner diameter, mm, 30 to 600
-         * @return the churn
          */
         public static Churn of(double diameterMm) {
             return new Churn(diameterMm, Wall.STEEL);
@@ -186,12 +174,12 @@ public sealed interface Holder {
 
         @Override
         public int count(double volumeL) {
-            return sharedAmong(diameterMm, heightMm(diameterMm, volumeL));
+            return new Tub(diameterMm, wall).count(volumeL);
         }
 
         @Override
         public Shape shape(double volumeL) {
-            return standing(diameterMm, volumeL, count(volumeL));
+            return new Tub(diameterMm, wall).shape(volumeL);
         }
 
         @Override
@@ -201,17 +189,9 @@ public sealed interface Holder {
         }
 
         @Override
-        public String words() {
-            return "a churn %s mm wide".formatted(Require.format(diameterMm));
+        public Phrase phrase() {
+            return Phrase.of("science.freezer", "holder.churn", diameterMm);
         }
-    }
-
-    private static double heightMm(double diameterMm, double volumeL) {
-        return volumeL * 1e6 / (Math.PI * diameterMm * diameterMm / 4);
-    }
-
-    private static Shape standing(double diameterMm, double volumeL, int shared) {
-        return Shape.tub(diameterMm, Math.max(1, heightMm(diameterMm, volumeL) / shared));
     }
 
     private static int sharedAmong(double widthMm, double heightMm) {

@@ -81,7 +81,6 @@ public final class LayeredBody {
      * @param dimension 1 slab, 2 cylinder, 3 sphere, and between
      */
     public record Span(double halfThicknessM, double dimension) {
-        /** Checks both. */
         public Span {
             Require.positive("halfThicknessM", halfThicknessM, "m");
             Require.within("dimension", dimension, new Require.Range(1, 9, ""));
@@ -175,11 +174,7 @@ public final class LayeredBody {
         return largest;
     }
 
-    /**
-     * Mean enthalpy.
-     *
-     * @return J/g
-     */
+    /** {@return mean enthalpy, J/g} */
     public double meanEnthalpyJPerG() {
         double sum = 0;
         for (int i = 0; i <= last; i++) {
@@ -188,11 +183,7 @@ public final class LayeredBody {
         return sum / whole;
     }
 
-    /**
-     * Mean ice.
-     *
-     * @return % of the water
-     */
+    /** {@return mean ice, % of the water} */
     public double meanIcePercent() {
         double sum = 0;
         for (int i = 0; i <= last; i++) {
@@ -201,29 +192,20 @@ public final class LayeredBody {
         return Math.min(100, sum / whole);
     }
 
-    /**
-     * Temperature in the middle.
-     *
-     * @return °C
-     */
+    /** {@return temperature in the middle, °C} */
     public double middleC() {
         return table.temperatureC(enthalpy[0]);
     }
 
-    /**
-     * Temperatures from the middle to the surface.
-     *
-     * @return °C, one more than there are layers
-     */
+    /** {@return temperatures from the middle to the surface, °C, one more than there are layers} */
     double[] profileC() {
         return Arrays.stream(enthalpy).map(table::temperatureC).toArray();
     }
 
     /**
-     * Ice at a depth.
+     * {@return ice at a depth, % of the water}
      *
      * @param layer from 0 in the middle to the count of layers on the surface
-     * @return % of the water
      */
     public double icePercent(int layer) {
         return table.icePercent(enthalpy[layer]);
@@ -236,7 +218,6 @@ public final class LayeredBody {
      * @param temperatureC temperature outside, °C
      */
     public record Outside(double coefficientWPerM2K, double temperatureC) {
-        /** Checks the coefficient. */
         public Outside {
             Require.notNegative("coefficientWPerM2K", coefficientWPerM2K, "W/(m²·K)");
         }

@@ -1,6 +1,8 @@
 package coldwright.science.freezer;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
 /**
  * How a batch is kept moving while it freezes.
@@ -19,35 +21,33 @@ import coldwright.science.Require;
  *
  * @param secondsBetweenTurns likely time between turns, s; infinite for a still batch
  * @param blade the blade at the wall
- * @param words its name in plain words
+ * @param phrase its name in any language
  */
-public record Motion(double secondsBetweenTurns, Blade blade, String words) {
+public record Motion(double secondsBetweenTurns, Blade blade, Phrase phrase) implements Worded {
     /** Not moved at all. */
     public static final Motion STILL =
-            new Motion(Double.POSITIVE_INFINITY, Blade.NONE, "left still");
+            new Motion(Double.POSITIVE_INFINITY, Blade.NONE, named("still"));
 
     /** A bag kneaded and turned in the bath: each place every 30 s (15 to 60, judgement). */
-    public static final Motion KNEADED = new Motion(30, Blade.NONE, "kneaded");
+    public static final Motion KNEADED = new Motion(30, Blade.NONE, named("kneaded"));
 
     /** A bag or jar shaken hard: each place every 3 s (1.5 to 6, judgement). */
-    public static final Motion SHAKEN = new Motion(3, Blade.NONE, "shaken");
+    public static final Motion SHAKEN = new Motion(3, Blade.NONE, named("shaken"));
 
     /** A hand-cranked churn, 60 strokes a minute, blade 0.5 mm off, 20 W of arm (judgement). */
-    public static final Motion CRANKED = new Motion(1, new Blade(0.5, 20), "cranked");
+    public static final Motion CRANKED = new Motion(1, new Blade(0.5, 20), named("cranked"));
 
     /** A machine's dasher, two blades at 60 turns a minute, 60 W for the batch (judgement). */
-    public static final Motion MACHINE = new Motion(0.5, new Blade(0.3, 60), "churned by machine");
+    public static final Motion MACHINE = new Motion(0.5, new Blade(0.3, 60), named("machine"));
 
     /** Turns slower than this are simulated as still content stirred at moments, s. */
     static final double LUMPED_BELOW_S = 61;
 
-    /** Checks the values. */
     public Motion {
-        if (!(secondsBetweenTurns >= 0.1)) {
-            throw new IllegalArgumentException(
-                    "secondsBetweenTurns is %s s; it must be 0.1 or more"
-                            .formatted(Require.format(secondsBetweenTurns)));
-        }
+        Require.that(
+                secondsBetweenTurns >= 0.1,
+                "secondsBetweenTurns is %s s; it must be 0.1 or more",
+                secondsBetweenTurns);
     }
 
     /**
@@ -60,7 +60,6 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
         /** No blade. */
         public static final Blade NONE = new Blade(0, 0);
 
-        /** Checks both. */
         public Blade {
             Require.within("clearanceMm", clearanceMm, new Require.Range(0, 10, "mm"));
             Require.notNegative("workW", workW, "W");
@@ -71,14 +70,14 @@ public record Motion(double secondsBetweenTurns, Blade blade, String words) {
      * Shaken or stirred through now and then.
      *
      * @param minutes time between, minutes, 2 to 600
-     * @return the motion
      */
     public static Motion every(double minutes) {
         Require.within("minutes", minutes, new Require.Range(2, 600, "minutes"));
-        return new Motion(
-                60 * minutes,
-                Blade.NONE,
-                "shaken every %s minutes".formatted(Require.format(minutes)));
+        return new Motion(60 * minutes, Blade.NONE, named("every", minutes));
+    }
+
+    private static Phrase named(String key, Object... values) {
+        return Phrase.of("science.freezer", "motion." + key, values);
     }
 
     /** Whether it moves all the time. */

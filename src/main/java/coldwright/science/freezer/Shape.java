@@ -3,6 +3,7 @@ package coldwright.science.freezer;
 import coldwright.science.Require;
 
 import java.util.Arrays;
+import java.util.Locale;
 
 /**
  * The shape of a batch, reduced to one direction of heat flow.
@@ -29,19 +30,22 @@ public final class Shape {
 
     private final Kind kind;
     private final double[] halvesM;
-    private final String words;
 
     private enum Kind {
         SLAB,
         CYLINDER,
         SPHERE,
         TUB,
-        BOX
+        BAR,
+        BOX;
+
+        String words() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
-    private Shape(Kind kind, String words, double... halvesM) {
+    private Shape(Kind kind, double... halvesM) {
         this.kind = kind;
-        this.words = words;
         this.halvesM = halvesM;
     }
 
@@ -49,30 +53,27 @@ public final class Shape {
      * A flat body cooled on both faces, edges left out.
      *
      * @param thicknessMm whole thickness, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape slab(double thicknessMm) {
-        return new Shape(Kind.SLAB, "slab", half("thicknessMm", thicknessMm));
+        return new Shape(Kind.SLAB, half("thicknessMm", thicknessMm));
     }
 
     /**
      * A long cylinder, ends left out.
      *
      * @param diameterMm diameter, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape cylinder(double diameterMm) {
-        return new Shape(Kind.CYLINDER, "cylinder", half("diameterMm", diameterMm));
+        return new Shape(Kind.CYLINDER, half("diameterMm", diameterMm));
     }
 
     /**
      * A ball.
      *
      * @param diameterMm diameter, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape sphere(double diameterMm) {
-        return new Shape(Kind.SPHERE, "sphere", half("diameterMm", diameterMm));
+        return new Shape(Kind.SPHERE, half("diameterMm", diameterMm));
     }
 
     /**
@@ -80,11 +81,9 @@ public final class Shape {
      *
      * @param diameterMm diameter, mm, 1 to 2000
      * @param heightMm height of the content, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape tub(double diameterMm, double heightMm) {
-        return new Shape(
-                Kind.TUB, "tub", half("diameterMm", diameterMm), half("heightMm", heightMm));
+        return new Shape(Kind.TUB, half("diameterMm", diameterMm), half("heightMm", heightMm));
     }
 
     /**
@@ -92,49 +91,39 @@ public final class Shape {
      *
      * @param widthMm width, mm, 1 to 2000
      * @param heightMm height, mm, 1 to 2000
-     * @return the shape
      */
     public static Shape bar(double widthMm, double heightMm) {
         double one = half("widthMm", widthMm);
         double other = half("heightMm", heightMm);
-        return new Shape(Kind.BOX, "bar", Math.min(one, other), Math.max(one, other));
+        return new Shape(Kind.BAR, Math.min(one, other), Math.max(one, other));
     }
 
     /**
      * A box: a bar cut to a length.
      *
      * @param lengthMm length, mm, 1 to 2000
-     * @return the shape
      * @throws IllegalStateException if this is not a bar
      */
     public Shape ofLength(double lengthMm) {
-        if (kind != Kind.BOX || halvesM.length != 2) {
+        if (kind != Kind.BAR) {
             throw new IllegalStateException(
-                    "a %s cannot be given a length; start from Shape.bar".formatted(words));
+                    "a %s can't be given a length; start from Shape.bar".formatted(kind.words()));
         }
         double[] sides = {halvesM[0], halvesM[1], half("lengthMm", lengthMm)};
         Arrays.sort(sides);
-        return new Shape(Kind.BOX, "box", sides);
+        return new Shape(Kind.BOX, sides);
     }
 
     private static double half(String name, double mm) {
         return Require.within(name, mm, SIZE) / 2000;
     }
 
-    /**
-     * Shortest way from the middle to the surface.
-     *
-     * @return m
-     */
+    /** {@return shortest way from the middle to the surface, m} */
     public double halfThicknessM() {
         return kind == Kind.TUB ? Math.min(halvesM[0], halvesM[1]) : halvesM[0];
     }
 
-    /**
-     * Surface that is cooled, by volume.
-     *
-     * @return m² per m³
-     */
+    /** {@return surface that is cooled, by volume, m² per m³} */
     public double surfacePerVolumePerM() {
         return switch (kind) {
             case SLAB -> 1 / halvesM[0];
@@ -146,9 +135,8 @@ public final class Shape {
     }
 
     /**
-     * Volume.
+     * {@return volume, L}
      *
-     * @return L
      * @throws IllegalStateException if the shape has no end
      */
     public double volumeL() {
@@ -158,10 +146,11 @@ public final class Shape {
         if (kind == Kind.TUB) {
             return 2000 * Math.PI * halvesM[0] * halvesM[0] * halvesM[1];
         }
-        if (kind == Kind.BOX && halvesM.length == 3) {
+        if (kind == Kind.BOX) {
             return 8000 * halvesM[0] * halvesM[1] * halvesM[2];
         }
-        throw new IllegalStateException("a %s has no end, so it has no volume".formatted(words));
+        throw new IllegalStateException(
+                "a %s has no end, so it has no volume".formatted(kind.words()));
     }
 
     /**
@@ -222,7 +211,7 @@ public final class Shape {
             double beta = SlabSeries.root(c * a, n);
             double lambda = beta / a;
             u -= weight(beta) / (lambda * lambda) / fin(lambda, b, c);
-            for (int m = 0; halvesM.length == 3 && m < TERMS; m++) {
+            for (int m = 0; kind == Kind.BOX && m < TERMS; m++) {
                 double other = SlabSeries.root(c * b, m);
                 double kappa = Math.hypot(lambda, other / b);
                 double share = weight(beta) * weight(other) / (kappa * kappa);
@@ -264,7 +253,7 @@ public final class Shape {
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(words);
+        StringBuilder text = new StringBuilder(kind.words());
         for (double half : halvesM) {
             text.append(' ').append(Require.format(2000 * half)).append(" mm");
         }

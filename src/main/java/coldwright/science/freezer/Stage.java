@@ -24,9 +24,8 @@ public enum Stage implements Worded {
     }
 
     /**
-     * Mean ice at which the stage is reached; above 100 where temperature decides.
-     *
-     * @return % of the water
+     * {@return mean ice at which the stage is reached; above 100 where temperature decides, % of
+     * the water}
      */
     public double icePercent() {
         return icePercent;

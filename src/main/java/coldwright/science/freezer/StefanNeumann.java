@@ -58,36 +58,26 @@ public final class StefanNeumann {
      * @param latentJPerG latent heat, J/g
      */
     public record Drive(double wallBelowMeltingK, double latentJPerG) {
-        /** Checks both. */
         public Drive {
             Require.positive("wallBelowMeltingK", wallBelowMeltingK, "K");
             Require.positive("latentJPerG", latentJPerG, "J/g");
         }
     }
 
-    /**
-     * Sensible against latent heat, St.
-     *
-     * @return without unit
-     */
+    /** {@return sensible against latent heat, St, without unit} */
     public double stefanNumber() {
         return stefan;
     }
 
-    /**
-     * The root λ.
-     *
-     * @return without unit
-     */
+    /** {@return the root λ, without unit} */
     public double lambda() {
         return lambda;
     }
 
     /**
-     * Thickness of the ice.
+     * {@return thickness of the ice, mm}
      *
      * @param seconds time, s
-     * @return mm
      */
     public double frontMm(double seconds) {
         double diffusivity =

@@ -24,17 +24,15 @@ public record Wall(double thicknessMm, double conductivityWPerMK) {
     /** A glass dish; it can crack when frozen full. */
     public static final Wall GLASS = new Wall(4, 1.0);
 
-    /** Checks both. */
     public Wall {
         Require.within("thicknessMm", thicknessMm, new Require.Range(0, 50, "mm"));
         Require.positive("conductivityWPerMK", conductivityWPerMK, "W/(m·K)");
     }
 
     /**
-     * Heat transfer coefficient of wall and film together.
+     * {@return heat transfer coefficient of wall and film together, W/(m²·K)}
      *
      * @param filmWPerM2K film outside, W/(m²·K)
-     * @return W/(m²·K)
      */
     public double with(double filmWPerM2K) {
         return 1 / (1 / filmWPerM2K + thicknessMm / 1000 / conductivityWPerMK);

@@ -32,10 +32,10 @@ public final class Brine {
     private Brine() {}
 
     /**
-     * Freezing point of brine, and the temperature of a bath of that strength.
+     * {@return freezing point of brine, and the temperature of a bath of that strength, °C, 0 to
+     * {@value #EUTECTIC_C}}
      *
      * @param saltPercent salt, % by mass of salt and water, 0 to 100
-     * @return °C, 0 to {@value #EUTECTIC_C}
      * @throws IllegalArgumentException if the share is outside 0 to 100
      */
     public static double freezingPointC(double saltPercent) {
@@ -47,18 +47,18 @@ public final class Brine {
     }
 
     /**
-     * Salt in brine in equilibrium with ice: the inverse of {@link #freezingPointC}.
+     * {@return salt in brine in equilibrium with ice: the inverse of {@link #freezingPointC}, salt,
+     * % by mass of salt and water, 0 to {@value #EUTECTIC_SALT_PERCENT}}
      *
      * @param temperatureC temperature of ice and brine, °C, {@value #EUTECTIC_C} to 0
-     * @return salt, % by mass of salt and water, 0 to {@value #EUTECTIC_SALT_PERCENT}
      * @throws IllegalArgumentException if no brine is in equilibrium with ice there
      */
     public static double saltPercentAtIceLine(double temperatureC) {
-        if (temperatureC < EUTECTIC_C) {
-            throw new IllegalArgumentException(
-                    "temperatureC is %s; ice and brine rest together only between %s and 0 °C: table salt cannot make a bath colder"
-                            .formatted(Require.format(temperatureC), Require.format(EUTECTIC_C)));
-        }
+        Require.that(
+                temperatureC >= EUTECTIC_C,
+                "temperatureC is %s; it must be between %s and 0 °C. Table salt can't make a bath colder.",
+                temperatureC,
+                EUTECTIC_C);
         Require.within("temperatureC", temperatureC, ICE_LINE);
         double molality =
                 Solute.SODIUM_CHLORIDE.binding().molality(IceActivity.minusLn(temperatureC));

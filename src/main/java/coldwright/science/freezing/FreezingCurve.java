@@ -1,5 +1,6 @@
 package coldwright.science.freezing;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.words.Phrase;
@@ -24,7 +25,7 @@ import java.util.List;
  *
  * <p>Real freezing lags behind: supercooling, and syrup too thick to let water through.
  */
-public final class FreezingCurve {
+public final class FreezingCurve implements Commented {
     private final Solution solution;
     private final IceLine line;
     private final double freezingPointC;
@@ -37,20 +38,15 @@ public final class FreezingCurve {
         this.limitC = MaximalFreezeConcentration.temperatureC(solution);
     }
 
-    /**
-     * The temperature at which the first ice is stable.
-     *
-     * @return °C, 0 or below
-     */
+    /** {@return the temperature at which the first ice is stable, °C, 0 or below} */
     public double initialFreezingPointC() {
         return freezingPointC;
     }
 
     /**
-     * The temperature below which no more ice forms: the syrup between the crystals is then too
-     * thick (Tm′, for sucrose −34 °C), or all brine has set (the eutectic).
-     *
-     * @return °C; −120 if nothing in the solution sets a limit
+     * {@return the temperature below which no more ice forms: the syrup between the crystals is
+     * then too thick (Tm′, for sucrose −34 °C), or all brine has set (the eutectic), °C; −120 if
+     * nothing in the solution sets a limit}
      */
     public double iceStopsGrowingC() {
         return FreezingNotes.onlySalts(solution)
@@ -70,30 +66,24 @@ public final class FreezingCurve {
     }
 
     /**
-     * Mass of ice.
+     * {@return mass of ice, g, of the water of the solution}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return g, of the water of the solution
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double iceG(double temperatureC) {
         return solution.waterG() - liquidG(temperatureC);
     }
 
-    /**
-     * The most ice that ever forms.
-     *
-     * @return % of the water
-     */
+    /** {@return the most ice that ever forms, % of the water} */
     public double greatestIcePercent() {
         return icePercentAt(Temperature.COLDEST_C);
     }
 
     /**
-     * The temperature for a wanted share of ice.
+     * {@return the temperature for a wanted share of ice, °C}
      *
      * @param icePercent % of the water, 0 to {@link #greatestIcePercent}
-     * @return °C
      * @throws IllegalArgumentException if so much ice never forms
      */
     public double temperatureAtIcePercentC(double icePercent) {
@@ -102,13 +92,11 @@ public final class FreezingCurve {
             return freezingPointC;
         }
         double most = greatestIcePercent();
-        if (icePercent > most) {
-            throw new IllegalArgumentException(
-                    "icePercent is %s; in this mix it never gets above %s %% of the water: ask for less, or thin it with water"
-                            .formatted(
-                                    Require.format(icePercent),
-                                    Require.format(Math.floor(most * 10) / 10)));
-        }
+        Require.that(
+                icePercent <= most,
+                "icePercent is %s; at most %s %% of the water of this mix can freeze. Ask for less, or add water.",
+                icePercent,
+                Math.floor(most * 10) / 10);
         double wantedC = line.temperatureC(solution.waterG() / 1000 * (1 - icePercent / 100));
         return Math.max(wantedC, Math.max(limitC, Temperature.COLDEST_C));
     }
@@ -126,22 +114,9 @@ public final class FreezingCurve {
         return phaseG == 0 ? 0 : 100 * solutesG / phaseG;
     }
 
-    /**
-     * Where the curve leaves the range of its sources, and other limits.
-     *
-     * @return sentences
-     */
+    @Override
     public List<Phrase> comments() {
         return FreezingNotes.of(this, solution);
-    }
-
-    /**
-     * The same in English.
-     *
-     * @return sentences, empty if none
-     */
-    public List<String> notes() {
-        return Phrase.english(comments());
     }
 
     private double liquidG(double temperatureC) {

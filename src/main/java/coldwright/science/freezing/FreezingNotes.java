@@ -1,5 +1,6 @@
 package coldwright.science.freezing;
 
+import coldwright.science.Rounded;
 import coldwright.science.Temperature;
 import coldwright.words.Phrase;
 
@@ -35,7 +36,7 @@ final class FreezingNotes {
             notes.add(
                     phrase(
                             "beyond",
-                            hundredth(freezingPointC),
+                            Rounded.hundredth(freezingPointC),
                             names(beyond),
                             rough(freezingPointAccuracy.errorC(freezingPointC))));
         }
@@ -45,7 +46,7 @@ final class FreezingNotes {
                         phrase(
                                 "unmeasured",
                                 solute.phrase(),
-                                Phrase.named(AREA, "source", solute.validity().source()),
+                                solute.validity().source(),
                                 solute.validity().errorPercent()));
             }
         }
@@ -58,7 +59,7 @@ final class FreezingNotes {
             notes.add(phrase("too-thick", limitC));
         }
         if (undissolved(solution, freezingPointC)) {
-            notes.add(phrase("undissolved", hundredth(freezingPointC)));
+            notes.add(phrase("undissolved", Rounded.hundredth(freezingPointC)));
         }
         return List.copyOf(notes);
     }
@@ -69,7 +70,7 @@ final class FreezingNotes {
         List<Phrase> notes = new ArrayList<>(of(solution, freezingPointC));
         double endC = curve.iceStopsGrowingC();
         if (onlySalts(solution)) {
-            notes.add(phrase("eutectic", hundredth(endC)));
+            notes.add(phrase("eutectic", Rounded.hundredth(endC)));
         } else if (freezingPointC > endC) {
             List<Solute> main = new FreezingPointAccuracy(solution).withAtLeast(CARRYING_PERCENT);
             List<Solute> beyond =
@@ -84,7 +85,7 @@ final class FreezingNotes {
                                     notes.add(
                                             phrase(
                                                     "less-sure",
-                                                    hundredth(coldestC),
+                                                    Rounded.hundredth(coldestC),
                                                     names(beyond))));
             if (endC > Temperature.COLDEST_C) {
                 notes.add(phrase("no-more-ice", endC, curve.concentratedPhaseSolidsPercent(endC)));
@@ -137,10 +138,6 @@ final class FreezingNotes {
 
     private static Phrase phrase(String key, Object... values) {
         return Phrase.of(AREA, key, values);
-    }
-
-    private static double hundredth(double value) {
-        return Math.rint(value * 100) / 100;
     }
 
     private static double rough(double value) {

@@ -1,6 +1,7 @@
 package coldwright.science.freezing;
 
 import coldwright.science.Require;
+import coldwright.science.Sorted;
 import coldwright.science.Temperature;
 
 /**
@@ -74,16 +75,7 @@ public final class IceActivity {
         if (minusLn >= TABLE[STEPS]) {
             return COLDEST_C;
         }
-        int low = 0;
-        int high = STEPS;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (TABLE[middle] <= minusLn) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
+        int low = Sorted.place(TABLE, TABLE.length, minusLn);
         double slope = (TABLE[low + 1] - TABLE[low]) / STEP_C;
         double temperatureC = -STEP_C * low - (minusLn - TABLE[low]) / slope;
         for (int i = 0; i < 2; i++) {

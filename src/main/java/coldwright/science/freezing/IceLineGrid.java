@@ -1,5 +1,7 @@
 package coldwright.science.freezing;
 
+import coldwright.science.Sorted;
+
 /**
  * A common grid along the ice line, so that reading a curve takes a few multiplications.
  *
@@ -36,16 +38,7 @@ final class IceLineGrid {
 
     /** Temperature at which {@link #minusLn} has a value, °C. */
     static double temperatureOfMinusLnC(double minusLn) {
-        int low = 0;
-        int high = LAST;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (LOSS[middle] <= minusLn) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
+        int low = Sorted.place(LOSS, LOSS.length, minusLn);
         double slope = (LOSS[low + 1] - LOSS[low]) / (temperatureC(low) - temperatureC(low + 1));
         double t = temperatureC(low) - (minusLn - LOSS[low]) / slope;
         for (int i = 0; i < 3; i++) {

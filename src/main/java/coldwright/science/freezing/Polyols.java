@@ -12,7 +12,7 @@ package coldwright.science.freezing;
  * the sugars they come from, as they do here.
  */
 final class Polyols {
-    static final Validity VALIDITY = Validity.derivedFrom("water activity at 25 °C", 4);
+    static final Validity VALIDITY = Validity.unmeasured("activity", 4);
 
     private static final double COLD_EXTRA = 0.7;
     private static final double SLOPE = -2.5;

@@ -35,14 +35,18 @@ public enum Solute {
     MALTOSE(342.296, Margules.upTo(0.15, 3.896, 112.5, -644.5), -32, crc(-5.35, 1)),
 
     /** One half of lactose: taken as glucose, whose Norrish constant is the same (memory). */
-    GALACTOSE(180.156, Margules.upTo(0.29, 2.775, -5.265), -45, Validity.byAnalogy("glucose", 3)),
+    GALACTOSE(
+            180.156,
+            Margules.upTo(0.29, 2.775, -5.265),
+            -45,
+            Validity.unmeasured("like-glucose", 3)),
 
     /** The sugar of mushrooms: taken as sucrose. */
     TREHALOSE(
             342.296,
             Margules.upTo(0.18, 5.922, 57.13, -351.9),
             -30,
-            Validity.byAnalogy("sucrose", 3)),
+            Validity.unmeasured("like-sucrose", 3)),
 
     /** Sugar alcohol, K = 1.65 at 25 °C; see {@link Polyols}. */
     SORBITOL(182.172, Polyols.of(1.65), -49, Polyols.VALIDITY),
@@ -96,14 +100,14 @@ public enum Solute {
             134.087,
             new WeakAcid(4.0e-4, new double[] {1.82}, 0.1),
             -50,
-            Validity.fromMemory("water activity at 25 °C", 4)),
+            Validity.unmeasured("activity-from-memory", 4)),
 
     /** The acid of grapes. K_a 1.0e-3 and Norrish's constant 4.68, both from memory. */
     TARTARIC_ACID(
             150.087,
             new WeakAcid(1.0e-3, new double[] {4.68}, 0.1),
             -50,
-            Validity.fromMemory("water activity at 25 °C", 4));
+            Validity.unmeasured("activity-from-memory", 4));
 
     private final double molarMassGPerMol;
     private final SoluteActivity binding;
@@ -132,7 +136,6 @@ public enum Solute {
      * Finds a solute by its name.
      *
      * @param name as {@link #displayName} gives it, in any case
-     * @return the solute
      * @throws IllegalArgumentException if there is none of that name; the message lists them
      */
     public static Solute named(String name) {
@@ -142,7 +145,7 @@ public enum Solute {
             }
         }
         throw new IllegalArgumentException(
-                "there is no solute \"%s\"; it must be one of %s"
+                "\"%s\" is not a solute; use one of %s"
                         .formatted(
                                 name,
                                 Arrays.stream(values())
@@ -151,45 +154,34 @@ public enum Solute {
     }
 
     /**
-     * Molar mass without any crystal water.
-     *
-     * @return g/mol, from the CRC table where it has the solute
+     * {@return molar mass without any crystal water, g/mol, from the CRC table where it has the
+     * solute}
      */
     public double molarMassGPerMol() {
         return molarMassGPerMol;
     }
 
-    /**
-     * Its name in any language.
-     *
-     * @return the phrase
-     */
+    /** Its name in any language. */
     public Phrase phrase() {
         return Phrase.named("science.freezing", "solute", displayName());
     }
 
-    /**
-     * The name as used in a sentence.
-     *
-     * @return such as {@code sodium chloride}
-     */
+    /** {@return the name as used in a sentence, such as {@code sodium chloride}} */
     public String displayName() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /**
-     * How far the model of this solute alone in water can be trusted.
-     *
-     * @return range, error and source
+     * {@return how far the model of this solute alone in water can be trusted: range, error and
+     * source}
      */
     public Validity validity() {
         return validity;
     }
 
     /**
-     * Whether it is a salt, which crystallises with the last ice at a eutectic.
-     *
-     * @return true for sodium, potassium and calcium chloride
+     * {@return whether it is a salt, which crystallises with the last ice at a eutectic: true for
+     * sodium, potassium and calcium chloride}
      */
     public boolean isSalt() {
         return eutectic != null;
@@ -224,6 +216,19 @@ public enum Solute {
     }
 
     private static Validity crc(double coldestC, double errorPercent) {
-        return new Validity(coldestC, errorPercent, "freezing points in the CRC Handbook");
+        return new Validity(coldestC, errorPercent, Phrase.of("science.freezing", "source.crc"));
+    }
+
+    /**
+     * The eutectic of a salt and water, where both freeze out together and no brine is left.
+     *
+     * @param temperatureC temperature, °C
+     * @param molality salt in the last brine, mol per kg of water, by the salt's own model; colder
+     *     liquids are assumed to dissolve no more
+     */
+    record Eutectic(double temperatureC, double molality) {
+        static Eutectic at(double temperatureC, SoluteActivity binding) {
+            return new Eutectic(temperatureC, binding.molality(IceActivity.minusLn(temperatureC)));
+        }
     }
 }

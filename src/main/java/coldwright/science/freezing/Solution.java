@@ -1,5 +1,6 @@
 package coldwright.science.freezing;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.words.Phrase;
@@ -31,8 +32,8 @@ import java.util.Map;
  * @param massG each solute's mass, g, without crystal water
  * @param idealMillimol particles counted as ideal, by name, mmol
  */
-public record Solution(
-        double waterG, Map<Solute, Double> massG, Map<String, Double> idealMillimol) {
+public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Double> idealMillimol)
+        implements Commented {
     /**
      * Checks the values and copies the maps.
      *
@@ -64,14 +65,10 @@ public record Solution(
      *
      * @param moreG mass to add, g, zero or more
      * @param solute what to add, without crystal water
-     * @return the new solution
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution with(double moreG, Solute solute) {
-        if (solute == null) {
-            throw new IllegalArgumentException(
-                    "solute is missing; name one, such as Solute.SUCROSE");
-        }
+        Require.that(solute != null, "the solute is missing; name one, such as Solute.SUCROSE");
         EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
         all.putAll(massG);
         all.merge(solute, amount(solute.displayName(), moreG, "g"), Double::sum);
@@ -82,7 +79,6 @@ public record Solution(
      * The same without a solute.
      *
      * @param solute what to leave out; it need not be there
-     * @return the new solution
      */
     public Solution without(Solute solute) {
         EnumMap<Solute, Double> rest = new EnumMap<>(Solute.class);
@@ -95,7 +91,6 @@ public record Solution(
      * The same with more water.
      *
      * @param moreG water to add, g, zero or more
-     * @return the new solution
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution withWater(double moreG) {
@@ -107,7 +102,6 @@ public record Solution(
      *
      * @param millimol particles (osmoles), mmol, zero or more
      * @param what their name in the notes
-     * @return the new solution
      * @throws IllegalArgumentException if the amount is negative or not a number
      */
     public Solution withIdealParticles(double millimol, String what) {
@@ -116,11 +110,7 @@ public record Solution(
         return new Solution(waterG, massG, all);
     }
 
-    /**
-     * Total mass.
-     *
-     * @return water and solutes, g; ideal particles carry no mass here
-     */
+    /** {@return total mass: water and solutes, g; ideal particles carry no mass here} */
     public double totalG() {
         double sum = waterG;
         for (double g : massG.values()) {
@@ -129,12 +119,7 @@ public record Solution(
         return sum;
     }
 
-    /**
-     * A solute's share.
-     *
-     * @param solute the solute
-     * @return % by mass of the solution
-     */
+    /** {@return A solute's share, % by mass of the solution} */
     public double massPercent(Solute solute) {
         return 100 * massG.getOrDefault(solute, 0.0) / totalG();
     }
@@ -157,55 +142,33 @@ public record Solution(
     }
 
     /**
-     * Freezing point: the highest temperature at which ice is stable in this solution.
-     *
-     * @return °C, 0 or below, −120 at the lowest; brine never below its eutectic
+     * {@return freezing point: the highest temperature at which ice is stable in this solution, °C,
+     * 0 or below, −120 at the lowest; brine never below its eutectic}
      */
     public double freezingPointC() {
         return IceLine.of(this).temperatureC(waterG / 1000);
     }
 
     /**
-     * Expected error of the freezing point, from the models of the solutes and the mixing rule.
-     *
-     * @return expected error, °C, about two cases in three are within it
+     * {@return expected error of the freezing point, from the models of the solutes and the mixing
+     * rule, °C; about two cases in three are within it}
      */
     public double freezingPointErrorC() {
         return new FreezingPointAccuracy(this).errorC(freezingPointC());
     }
 
-    /**
-     * How much of the water is ice at each temperature.
-     *
-     * @return the curve
-     */
+    /** How much of the water is ice at each temperature. */
     public FreezingCurve freezingCurve() {
         return new FreezingCurve(this);
     }
 
-    /**
-     * Where the freezing point leaves the range of its sources, and other limits.
-     *
-     * @return sentences, empty if none
-     */
+    @Override
     public List<Phrase> comments() {
         return FreezingNotes.of(this, freezingPointC());
     }
 
-    /**
-     * The same in English.
-     *
-     * @return sentences, empty if none
-     */
-    public List<String> notes() {
-        return Phrase.english(comments());
-    }
-
     private static void requireWater(double waterG) {
-        if (waterG == 0) {
-            throw new IllegalArgumentException(
-                    "waterG is 0 g; it must be more than zero: without water nothing can freeze");
-        }
+        Require.that(waterG != 0, "waterG is 0 g; it must be more than zero");
         Require.positive("waterG", waterG, "g");
     }
 

@@ -1,8 +1,11 @@
 package coldwright.science.glass;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.Temperature;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +17,7 @@ import java.util.List;
  * sides losing heat; h the film plus radiation 4εσTm³ at the mean temperature. The second term is
  * the wafer's own resistance: with it the lumped form matches the slowest mode of the exact series
  * for a slab within 1 % up to a Biot number h(d/2)/k of 0.5 and within 5 % up to 1.5; {@link
- * #notes} warns when it is more. The wafer bends while its sugar melt is thinner than the
+ * #comments} warns when it is more. The wafer bends while its sugar melt is thinner than the
  * glassmaker's softening point, 10^6.6 Pa·s ({@link Wlf}), and cracks below the melt's own glass
  * transition.
  *
@@ -33,7 +36,8 @@ import java.util.List;
  * @param roomC temperature of the room and the form, °C
  * @param surroundings the surroundings in which it cools
  */
-public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings surroundings) {
+public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings surroundings)
+        implements Commented {
     /** Above this Biot number the inside lags and lumped cooling is only a trend. */
     public static final double LUMPED_TO_BIOT = 1.5;
 
@@ -42,18 +46,12 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     private static final double STEFAN_BOLTZMANN = 5.670374e-8;
     private static final double EMISSIVITY = 0.9;
 
-    /** Checks the temperatures. */
     public ConeShaping {
         Require.within("ironC", ironC, new Require.Range(60, 230, "°C"));
         Require.within("roomC", roomC, new Require.Range(-30, 50, "°C"));
     }
 
-    /**
-     * A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source).
-     *
-     * @param wafer the wafer
-     * @return the shaping
-     */
+    /** A wafer from an iron at 170 °C into still air at 22 °C (common practice, no source). */
     public static ConeShaping of(Wafer wafer) {
         return new ConeShaping(wafer, USUAL_IRON_C, USUAL_ROOM_C, Surroundings.STILL_AIR);
     }
@@ -62,7 +60,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * The same from another iron.
      *
      * @param temperatureC °C, 60 to 230
-     * @return the new shaping
      */
     public ConeShaping fromIronAt(double temperatureC) {
         return new ConeShaping(wafer, temperatureC, roomC, surroundings);
@@ -72,7 +69,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * The same in another room.
      *
      * @param temperatureC °C, −30 to 50
-     * @return the new shaping
      */
     public ConeShaping inRoomAt(double temperatureC) {
         return new ConeShaping(wafer, ironC, temperatureC, surroundings);
@@ -82,80 +78,65 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      * The same in other surroundings.
      *
      * @param place the surroundings in which it cools
-     * @return the new shaping
      */
     public ConeShaping cooled(Surroundings place) {
         return new ConeShaping(wafer, ironC, roomC, place);
     }
 
     /**
-     * Temperature of the wafer.
+     * {@return temperature of the wafer, °C; low is the fastest cooling of the band}
      *
      * @param seconds s after the iron, zero or more
-     * @return °C; low is the fastest cooling of the band
      */
     public Band temperatureCAfter(double seconds) {
         Require.notNegative("seconds", seconds, "s");
-        Band tau = timeConstantS();
-        return new Band(
-                after(seconds, tau.low()),
-                after(seconds, tau.middle()),
-                after(seconds, tau.high()));
+        return timeConstantS().map(tau -> after(seconds, tau));
     }
 
     /**
-     * How long it can be bent easily.
-     *
-     * @return s, zero if it leaves the iron too cool; all zero if the wafer cannot be rolled
+     * {@return how long it can be bent easily, s, zero if it leaves the iron too cool; all zero if
+     * the wafer cannot be rolled}
      */
     public Band secondsToShape() {
         return secondsTo(bendsAboveC());
     }
 
     /**
-     * How long until it snaps instead of bending.
-     *
-     * @return s, never less than {@link #secondsToShape}
+     * {@return how long until it snaps instead of bending, s, never less than {@link
+     * #secondsToShape}}
      */
     public Band secondsToSnap() {
         return secondsTo(wafer.sugarPhase().glassTransitionC());
     }
 
-    /**
-     * Temperature below which it is too stiff to bend easily.
-     *
-     * @return °C
-     */
+    /** {@return temperature below which it is too stiff to bend easily, °C} */
     public double bendsAboveC() {
         return wafer.sugarPhase().glassTransitionC() + Wlf.aboveGlassC(Wlf.LOG_PAS_SOFTENING);
     }
 
     /**
-     * How far the inside lags behind the surface.
-     *
-     * @return Biot number h(d/2)/k at the middle of the band
+     * {@return how far the inside lags behind the surface: Biot number h(d/2)/k at the middle of
+     * the band}
      */
     public double biot() {
         return surfaceWPerM2K().middle() * wafer.thicknessMm() / 2000 / Wafer.CONDUCTIVITY_W_PER_MK;
     }
 
-    /**
-     * Where the answer is less certain.
-     *
-     * @return comments, empty if none
-     */
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    @Override
+    public List<Phrase> comments() {
+        List<Phrase> comments = new ArrayList<>();
         if (biot() > LUMPED_TO_BIOT) {
-            notes.add(
-                    "Biot number %s is above 1.5: the inside stays warmer than the skin, so the seconds are a trend"
-                            .formatted(Require.format(Math.round(biot() * 100) / 100.0)));
+            comments.add(
+                    Phrase.of(
+                            "science.glass",
+                            "inside-lags",
+                            Rounded.hundredth(biot()),
+                            LUMPED_TO_BIOT));
         }
         if (!wafer.canBeRolled()) {
-            notes.add(
-                    "less than 20 % sugar in the dry matter: the wafer breaks even when hot; bake it in its shape");
+            comments.add(Phrase.of("science.glass", "breaks-hot", Wafer.ROLLABLE_SUGAR_PERCENT));
         }
-        return List.copyOf(notes);
+        return List.copyOf(comments);
     }
 
     private Band secondsTo(double temperatureC) {
@@ -169,8 +150,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
     }
 
     private Band timeConstantS() {
-        Band h = surfaceWPerM2K();
-        return new Band(timeConstantS(h.high()), timeConstantS(h.middle()), timeConstantS(h.low()));
+        return surfaceWPerM2K().map(this::timeConstantS);
     }
 
     private double timeConstantS(double filmWPerM2K) {

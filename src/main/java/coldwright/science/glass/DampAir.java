@@ -1,7 +1,9 @@
 package coldwright.science.glass;
 
 import coldwright.science.Band;
+import coldwright.science.Commented;
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -24,8 +26,8 @@ import java.util.List;
  * @param wafer the wafer
  * @param roomC temperature of the room, °C, 0 to 45
  */
-public record DampAir(Wafer wafer, double roomC) {
-    private static final double[] MONOLAYER_G_PER_G = {0.035, 0.045, 0.055};
+public record DampAir(Wafer wafer, double roomC) implements Commented {
+    private static final Band MONOLAYER_G_PER_G = new Band(0.035, 0.045, 0.055);
     private static final double C = 12;
     private static final double K = 0.95;
     private static final Band DIFFUSIVITY_M2_PER_S = new Band(2e-11, 6e-11, 2e-10);
@@ -36,71 +38,46 @@ public record DampAir(Wafer wafer, double roomC) {
     private static final Require.Range HUMIDITY =
             new Require.Range(0, DAMPEST_PERCENT, "% relative humidity");
 
-    /** Checks the temperature. */
     public DampAir {
         Require.within("roomC", roomC, new Require.Range(0, 45, "°C"));
     }
 
     /**
-     * Water in the wafer at equilibrium with the air.
+     * {@return water in the wafer at equilibrium with the air, % by mass of the whole, with the
+     * spread of the constants}
      *
      * @param humidityPercent relative humidity, %, 0 to 95
-     * @return % by mass of the whole, with the spread of the constants
      */
     public Band waterPercentAt(double humidityPercent) {
         Require.within("humidityPercent", humidityPercent, HUMIDITY);
-        return new Band(
-                wet(MONOLAYER_G_PER_G[0], humidityPercent),
-                wet(MONOLAYER_G_PER_G[1], humidityPercent),
-                wet(MONOLAYER_G_PER_G[2], humidityPercent));
+        return MONOLAYER_G_PER_G.map(monolayer -> wet(monolayer, humidityPercent));
     }
 
     /**
-     * Glass transition of the wafer's sugar melt at equilibrium with the air.
+     * {@return glass transition of the wafer's sugar melt at equilibrium with the air, °C; above
+     * the room the wafer snaps, below it bends}
      *
      * @param humidityPercent relative humidity, %, 0 to 95
-     * @return °C; above the room the wafer snaps, below it bends
      */
     public Band glassTransitionCAt(double humidityPercent) {
-        Band water = waterPercentAt(humidityPercent);
-        return new Band(glass(water.high()), glass(water.middle()), glass(water.low()));
+        return waterPercentAt(humidityPercent).map(this::glass);
     }
 
-    /**
-     * The highest humidity at which it stays crisp.
-     *
-     * @return % relative humidity
-     */
+    /** {@return the highest humidity at which it stays crisp, % relative humidity} */
     public Band crispUpToHumidityPercent() {
-        double[] limits = new double[MONOLAYER_G_PER_G.length];
-        for (int i = 0; i < limits.length; i++) {
-            limits[i] = limit(MONOLAYER_G_PER_G[i]);
-        }
-        return new Band(limits[2], limits[1], limits[0]);
+        return MONOLAYER_G_PER_G.map(this::limit);
     }
 
-    /**
-     * How long a dry wafer takes for half of its water uptake.
-     *
-     * @return h
-     */
+    /** {@return how long a dry wafer takes for half of its water uptake, h} */
     public Band hoursHalfWay() {
         double half = wafer.thicknessMm() / 2000;
         double factor = HALF_WAY * half * half / 3600;
-        return new Band(
-                factor / DIFFUSIVITY_M2_PER_S.high(),
-                factor / DIFFUSIVITY_M2_PER_S.middle(),
-                factor / DIFFUSIVITY_M2_PER_S.low());
+        return DIFFUSIVITY_M2_PER_S.map(diffusivity -> factor / diffusivity);
     }
 
-    /**
-     * Sources and limits of the answers.
-     *
-     * @return sentences
-     */
-    public List<String> notes() {
-        return List.of(
-                "sorption constants are from memory; the trend is sure, the figures ±1 % water");
+    @Override
+    public List<Phrase> comments() {
+        return List.of(Phrase.of("science.glass", "sorption"));
     }
 
     private double limit(double monolayer) {

@@ -23,7 +23,6 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
     /** Glass transition of water, °C; seen as −135, published from −139 to −135. */
     public static final double WATER_C = -135;
 
-    /** Checks the values and copies the map. */
     public GordonTaylor {
         Require.notNegative("waterG", waterG, "g");
         EnumMap<SugarGlass, Double> checked = new EnumMap<>(SugarGlass.class);
@@ -37,8 +36,6 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
      * One dry part and water.
      *
      * @param dryPercent the dry part, % by mass, 0 to 100
-     * @param part the part
-     * @return the blend
      */
     public static GordonTaylor of(double dryPercent, SugarGlass part) {
         Require.within("dryPercent", dryPercent, new Require.Range(0, 100, "% by mass"));
@@ -49,17 +46,12 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
      * The same with more water.
      *
      * @param moreWaterG water to add, g
-     * @return the new blend
      */
     public GordonTaylor withWater(double moreWaterG) {
         return new GordonTaylor(waterG + Require.notNegative("moreWaterG", moreWaterG, "g"), dryG);
     }
 
-    /**
-     * The glass transition.
-     *
-     * @return °C
-     */
+    /** {@return the glass transition, °C} */
     public double glassTransitionC() {
         double pull = waterG * WATER_C;
         double weight = waterG;

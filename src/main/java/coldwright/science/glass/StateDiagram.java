@@ -1,8 +1,10 @@
 package coldwright.science.glass;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
+import coldwright.words.Phrase;
 
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +19,7 @@ import java.util.Locale;
  *
  * @param sugar the sugar
  */
-public record StateDiagram(SugarGlass sugar) {
+public record StateDiagram(SugarGlass sugar) implements Commented {
     /** Glass transition of the liquid that is left when no more ice can form, °C; from memory. */
     public static final double SUCROSE_END_OF_FREEZING_GLASS_C = -46;
 
@@ -31,11 +33,10 @@ public record StateDiagram(SugarGlass sugar) {
 
     /** Rejects a substance that is not a sugar. */
     public StateDiagram {
-        if (sugar == SugarGlass.STARCH || sugar == SugarGlass.GLUTEN) {
-            throw new IllegalArgumentException(
-                    "%s is no sugar; the state diagram is drawn for sucrose, glucose, fructose, lactose or maltose"
-                            .formatted(sugar.name().toLowerCase(Locale.ROOT)));
-        }
+        Require.that(
+                sugar != SugarGlass.STARCH && sugar != SugarGlass.GLUTEN,
+                "%s isn't a sugar; use SUCROSE, GLUCOSE, FRUCTOSE, LACTOSE or MALTOSE",
+                sugar.name().toLowerCase(Locale.ROOT));
     }
 
     /**
@@ -60,28 +61,30 @@ public record StateDiagram(SugarGlass sugar) {
     }
 
     /**
-     * Viscosity between the lines, by the distance to the glass line.
+     * {@return viscosity between the lines, by the distance to the glass line, log₁₀ of the
+     * viscosity in Pa·s; 12 and more is glass}
      *
      * @param sugarPercent sugar, % by mass
      * @param temperatureC temperature, °C, at most 100 °C above the glass line
-     * @return log₁₀ of the viscosity in Pa·s; 12 and more is glass
      */
     public double logPaS(double sugarPercent, double temperatureC) {
         double above = temperatureC - glassTransitionC(sugarPercent);
         return above <= 0 ? Wlf.LOG_PAS_AT_GLASS : Wlf.logPaS(above);
     }
 
-    /**
-     * Sources of the diagram, as a caption.
-     *
-     * @return sentences
-     */
-    public List<String> notes() {
+    /** {@return the sources of the diagram, as a caption} */
+    @Override
+    public List<Phrase> comments() {
         return List.of(
-                "Glass line: Gordon and Taylor 1952 with Roos 1993, about ±3 °C up to 30 % water.",
+                Phrase.of("science.glass", "glass-line"),
                 sugar == SugarGlass.SUCROSE
-                        ? "End of freezing: Tg′ −46 °C, Tm′ −34 °C, 80 % (from memory)."
-                        : "End of freezing is left out: no source at hand.");
+                        ? Phrase.of(
+                                "science.glass",
+                                "end-of-freezing",
+                                SUCROSE_END_OF_FREEZING_GLASS_C,
+                                SUCROSE_ONSET_OF_MELTING_C,
+                                SUCROSE_MOST_CONCENTRATED_PERCENT)
+                        : Phrase.of("science.glass", "end-unknown"));
     }
 
     private Solute solute() {

@@ -30,19 +30,13 @@ public enum SugarGlass {
         this.constant = constant;
     }
 
-    /**
-     * Glass transition without any water.
-     *
-     * @return °C, with the spread of the sources
-     */
+    /** {@return glass transition without any water, °C, with the spread of the sources} */
     public Band dryGlassTransitionC() {
         return dryC;
     }
 
     /**
-     * How strongly water softens it: the constant k of Gordon and Taylor.
-     *
-     * @return k, without unit
+     * {@return how strongly water softens it: the constant k of Gordon and Taylor, without unit}
      */
     public double gordonTaylorConstant() {
         return constant;

@@ -24,11 +24,7 @@ public enum Surroundings {
         this.filmWPerM2K = filmWPerM2K;
     }
 
-    /**
-     * Surface coefficient without radiation.
-     *
-     * @return W/(m²·K), with its spread
-     */
+    /** {@return surface coefficient without radiation, W/(m²·K), with its spread} */
     public Band filmWPerM2K() {
         return filmWPerM2K;
     }

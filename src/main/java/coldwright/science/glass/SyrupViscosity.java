@@ -4,6 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -84,10 +85,9 @@ public final class SyrupViscosity {
     }
 
     /**
-     * The strength of a sucrose syrup of the same viscosity.
+     * {@return the strength of a sucrose syrup of the same viscosity, sucrose, % by mass}
      *
      * @param solution water and solutes
-     * @return sucrose, % by mass
      */
     public static double likeSucrosePercent(Solution solution) {
         double sucroseG = 0;
@@ -98,25 +98,39 @@ public final class SyrupViscosity {
     }
 
     /**
-     * Where the answer leaves the range of its source.
+     * {@return where the answer leaves the range of its source, in any language; empty if it
+     * doesn't}
      *
      * @param sucrosePercent sucrose, % by mass
      * @param temperatureC temperature, °C
-     * @return comments, empty if none
      */
-    public static List<String> notes(double sucrosePercent, double temperatureC) {
-        List<String> notes = new ArrayList<>();
+    public static List<Phrase> comments(double sucrosePercent, double temperatureC) {
+        List<Phrase> comments = new ArrayList<>();
         if (temperatureC < SURE_TO_C || temperatureC > WARMEST_C) {
-            notes.add(
-                    "%s °C is outside 0 to 80 °C, where the viscosity equation was made: a trend, within a factor of about three"
-                            .formatted(Require.format(temperatureC)));
+            comments.add(
+                    Phrase.of(
+                            "science.glass",
+                            "beyond-temperature",
+                            temperatureC,
+                            SURE_TO_C,
+                            WARMEST_C));
         }
         if (sucrosePercent > STRONGEST_PERCENT) {
-            notes.add(
-                    "%s %% is above 75 %%, where the viscosity equation was made: a trend, within a factor of about three"
-                            .formatted(Require.format(sucrosePercent)));
+            comments.add(
+                    Phrase.of(
+                            "science.glass", "beyond-strength", sucrosePercent, STRONGEST_PERCENT));
         }
-        return List.copyOf(notes);
+        return List.copyOf(comments);
+    }
+
+    /**
+     * {@return the same as English sentences}
+     *
+     * @param sucrosePercent sucrose, % by mass
+     * @param temperatureC temperature, °C
+     */
+    public static List<String> notes(double sucrosePercent, double temperatureC) {
+        return Phrase.english(comments(sucrosePercent, temperatureC));
     }
 
     private static double share(Solute solute) {

@@ -41,7 +41,6 @@ public record Wafer(Composition composition, double thicknessMm) {
     private static final double USUAL_MM = 2;
     private static final double MOSTLY_FAT_PERCENT = 60;
 
-    /** Checks the thickness and that there is dry matter. */
     public Wafer {
         Require.within("thicknessMm", thicknessMm, new Require.Range(0.5, 6, "mm"));
         double water = composition.percent(WATER);
@@ -56,7 +55,6 @@ public record Wafer(Composition composition, double thicknessMm) {
      * A wafer of the usual 2 mm.
      *
      * @param composition its composition per 100 g
-     * @return the wafer
      */
     public static Wafer of(Composition composition) {
         return new Wafer(composition, USUAL_MM);
@@ -67,8 +65,6 @@ public record Wafer(Composition composition, double thicknessMm) {
      *
      * <p>USDA SR24 18272: water 3.0, protein 7.9, fat 3.8, carbohydrate 84.1 of which sugars 25.66
      * and fibre 1.7; the sugars are counted as sucrose.
-     *
-     * @return the wafer
      */
     public static Wafer rolledSugarCone() {
         return of(
@@ -86,8 +82,6 @@ public record Wafer(Composition composition, double thicknessMm) {
      *
      * <p>USDA SR24 18271: water 5.3, protein 8.1, fat 6.9, carbohydrate 79.0 of which sugars 6.0
      * and fibre 3.0.
-     *
-     * @return the wafer
      */
     public static Wafer mouldedCone() {
         return of(
@@ -104,7 +98,6 @@ public record Wafer(Composition composition, double thicknessMm) {
      * The same wafer, thicker or thinner.
      *
      * @param newThicknessMm thickness, mm, 0.5 to 6
-     * @return the new wafer
      */
     public Wafer thick(double newThicknessMm) {
         return new Wafer(composition, newThicknessMm);
@@ -114,7 +107,6 @@ public record Wafer(Composition composition, double thicknessMm) {
      * The same wafer with another water content, its other parts in the same proportion.
      *
      * @param newWaterPercent water, % by mass, 0 to 40
-     * @return the new wafer
      */
     public Wafer moist(double newWaterPercent) {
         Require.within("newWaterPercent", newWaterPercent, new Require.Range(0, 40, "% by mass"));
@@ -129,20 +121,12 @@ public record Wafer(Composition composition, double thicknessMm) {
         return new Wafer(moist, thicknessMm);
     }
 
-    /**
-     * Water.
-     *
-     * @return % by mass
-     */
+    /** {@return water, % by mass} */
     public double waterPercent() {
         return composition.percent(WATER);
     }
 
-    /**
-     * Sugars of all kinds.
-     *
-     * @return % by mass
-     */
+    /** {@return sugars of all kinds, % by mass} */
     public double sugarPercent() {
         return composition.percent(Component.Kind.SUGAR);
     }
@@ -159,11 +143,7 @@ public record Wafer(Composition composition, double thicknessMm) {
         return composition.percent(Component.Kind.CARBOHYDRATE);
     }
 
-    /**
-     * Heat capacity.
-     *
-     * @return J/(g·K)
-     */
+    /** {@return heat capacity, J/(g·K)} */
     public double heatCapacityJPerGK() {
         return (waterPercent() * CP_WATER
                         + (sugarPercent() + starchPercent()) * CP_CARBOHYDRATE
@@ -173,29 +153,20 @@ public record Wafer(Composition composition, double thicknessMm) {
     }
 
     /**
-     * Whether there is enough sugar for the hot wafer to bend.
-     *
-     * @return true from {@value #ROLLABLE_SUGAR_PERCENT} % sugar in the dry matter on
+     * {@return whether there is enough sugar for the hot wafer to bend: true from {@value
+     * #ROLLABLE_SUGAR_PERCENT} % sugar in the dry matter on}
      */
     public boolean canBeRolled() {
         return sugarPercent() / (100 - waterPercent()) * 100 >= ROLLABLE_SUGAR_PERCENT;
     }
 
-    /**
-     * The melt of sugar and its share of the water that binds the wafer and lets it bend.
-     *
-     * @return the blend
-     */
+    /** The melt of sugar and its share of the water that binds the wafer and lets it bend. */
     public GordonTaylor sugarPhase() {
         double share = waterPercent() / (100 - fatPercent() - waterPercent());
         return new GordonTaylor(share * sugarPercent(), Map.of(SugarGlass.SUCROSE, sugarPercent()));
     }
 
-    /**
-     * The wafer's walls as if sugar, starch and protein were one phase: the stiff limit.
-     *
-     * @return the blend
-     */
+    /** The wafer's walls as if sugar, starch and protein were one phase: the stiff limit. */
     public GordonTaylor wholeMatrix() {
         return new GordonTaylor(
                 waterPercent(),

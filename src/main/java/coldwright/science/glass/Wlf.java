@@ -30,10 +30,10 @@ public final class Wlf {
     private Wlf() {}
 
     /**
-     * Viscosity above the glass transition.
+     * {@return viscosity above the glass transition, log₁₀ of the viscosity in Pa·s, 12 at the
+     * glass transition}
      *
      * @param aboveGlassC how far above the glass transition, °C, 0 to 100
-     * @return log₁₀ of the viscosity in Pa·s, 12 at the glass transition
      * @throws IllegalArgumentException if it is outside the range
      */
     public static double logPaS(double aboveGlassC) {
@@ -42,10 +42,10 @@ public final class Wlf {
     }
 
     /**
-     * How far above the glass transition a viscosity is reached.
+     * {@return how far above the glass transition a viscosity is reached, °C above the glass
+     * transition}
      *
      * @param logPaS log₁₀ of the viscosity in Pa·s, from 0.5 to 12
-     * @return °C above the glass transition
      * @throws IllegalArgumentException if it is outside the range
      */
     public static double aboveGlassC(double logPaS) {

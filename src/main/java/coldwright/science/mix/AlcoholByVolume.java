@@ -65,10 +65,9 @@ public final class AlcoholByVolume {
     }
 
     /**
-     * Density of ethanol and water at 20 °C.
+     * {@return density of ethanol and water at 20 °C, kg/L}
      *
      * @param massPercent alcohol, % by mass, 0 to 100
-     * @return kg/L
      */
     public static double densityKgPerL(double massPercent) {
         double p = Require.within("massPercent", massPercent, PERCENT) / 100;

@@ -13,7 +13,6 @@ import java.util.Objects;
 public record Amount(double massG, Ingredient ingredient) {
     private static final Require.Range MASS = new Require.Range(0, 1e7, "g");
 
-    /** Checks the mass: 0 g to 10 t. */
     public Amount {
         Objects.requireNonNull(ingredient, "ingredient");
         Require.within("massG of " + ingredient.name(), massG, MASS);
@@ -23,8 +22,6 @@ public record Amount(double massG, Ingredient ingredient) {
      * A mass of an ingredient.
      *
      * @param massG mass, g, zero or more
-     * @param ingredient the ingredient
-     * @return the amount
      * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public static Amount grams(double massG, Ingredient ingredient) {

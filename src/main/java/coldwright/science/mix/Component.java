@@ -1,6 +1,9 @@
 package coldwright.science.mix;
 
+import coldwright.science.freezing.Solute;
+
 import java.util.Locale;
+import java.util.Optional;
 
 /** A component of a composition; all together make up 100 %. */
 public enum Component {
@@ -9,17 +12,17 @@ public enum Component {
     OTHER_FAT(Kind.FAT),
     MILK_PROTEIN(Kind.PROTEIN),
     OTHER_PROTEIN(Kind.PROTEIN),
-    SUCROSE(Kind.SUGAR),
-    GLUCOSE(Kind.SUGAR),
-    FRUCTOSE(Kind.SUGAR),
-    LACTOSE(Kind.SUGAR),
-    MALTOSE(Kind.SUGAR),
-    GALACTOSE(Kind.SUGAR),
-    TREHALOSE(Kind.SUGAR),
+    SUCROSE(Kind.SUGAR, Solute.SUCROSE),
+    GLUCOSE(Kind.SUGAR, Solute.GLUCOSE),
+    FRUCTOSE(Kind.SUGAR, Solute.FRUCTOSE),
+    LACTOSE(Kind.SUGAR, Solute.LACTOSE),
+    MALTOSE(Kind.SUGAR, Solute.MALTOSE),
+    GALACTOSE(Kind.SUGAR, Solute.GALACTOSE),
+    TREHALOSE(Kind.SUGAR, Solute.TREHALOSE),
     /** Chains of three and more glucose units from starch syrups; dissolved, hardly sweet. */
     HIGHER_SACCHARIDES(Kind.CARBOHYDRATE),
-    SORBITOL(Kind.POLYOL),
-    GLYCEROL(Kind.POLYOL),
+    SORBITOL(Kind.POLYOL, Solute.SORBITOL),
+    GLYCEROL(Kind.POLYOL, Solute.GLYCEROL),
     STARCH(Kind.CARBOHYDRATE),
     FIBRE(Kind.CARBOHYDRATE),
     OTHER_CARBOHYDRATE(Kind.CARBOHYDRATE),
@@ -28,14 +31,14 @@ public enum Component {
     /** Minerals of everything else, as its ash without added salt. */
     ASH(Kind.MINERAL),
     /** Added sodium chloride. */
-    SALT(Kind.MINERAL),
-    POTASSIUM_CHLORIDE(Kind.MINERAL),
-    CALCIUM_CHLORIDE(Kind.MINERAL),
-    ALCOHOL(Kind.ALCOHOL),
-    CITRIC_ACID(Kind.ACID),
-    MALIC_ACID(Kind.ACID),
-    TARTARIC_ACID(Kind.ACID),
-    LACTIC_ACID(Kind.ACID),
+    SALT(Kind.MINERAL, Solute.SODIUM_CHLORIDE),
+    POTASSIUM_CHLORIDE(Kind.MINERAL, Solute.POTASSIUM_CHLORIDE),
+    CALCIUM_CHLORIDE(Kind.MINERAL, Solute.CALCIUM_CHLORIDE),
+    ALCOHOL(Kind.ALCOHOL, Solute.ETHANOL),
+    CITRIC_ACID(Kind.ACID, Solute.CITRIC_ACID),
+    MALIC_ACID(Kind.ACID, Solute.MALIC_ACID),
+    TARTARIC_ACID(Kind.ACID, Solute.TARTARIC_ACID),
+    LACTIC_ACID(Kind.ACID, Solute.LACTIC_ACID),
     ACETIC_ACID(Kind.ACID),
     /** Gums, gelatine, pectin. */
     STABILISER(Kind.OTHER),
@@ -43,25 +46,29 @@ public enum Component {
     EMULSIFIER(Kind.OTHER);
 
     private final Kind kind;
+    private final Optional<Solute> solute;
 
     Component(Kind kind) {
         this.kind = kind;
+        this.solute = Optional.empty();
     }
 
-    /**
-     * The family of the component.
-     *
-     * @return the family
-     */
+    Component(Kind kind, Solute solute) {
+        this.kind = kind;
+        this.solute = Optional.of(solute);
+    }
+
+    /** {@return its family} */
     public Kind kind() {
         return kind;
     }
 
-    /**
-     * Its name in plain words.
-     *
-     * @return such as {@code milk fat}
-     */
+    /** {@return what it is as a solute with a model of its own; empty for all others} */
+    public Optional<Solute> solute() {
+        return solute;
+    }
+
+    /** {@return its name in plain words, such as {@code milk fat}} */
     public String words() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }

@@ -44,8 +44,6 @@ public final class Composition {
      * glucose syrup; if yours differ, set {@link Tally#HIGHER_SACCHARIDES_MMOL} afterwards.
      *
      * @param percent share, % by mass, 0 to 100
-     * @param component the component
-     * @return a new composition
      * @throws IllegalArgumentException if the share is out of range or the sum exceeds 100 %
      */
     public Composition with(double percent, Component component) {
@@ -53,14 +51,12 @@ public final class Composition {
         double[] changed = percents.clone();
         changed[component.ordinal()] = percent;
         double sum = Arrays.stream(changed).sum();
-        if (sum > 100 + ROUNDING_PERCENT) {
-            throw new IllegalArgumentException(
-                    "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%: lower one of its shares"
-                            .formatted(
-                                    Require.format(sum),
-                                    Require.format(percent),
-                                    component.words()));
-        }
+        Require.that(
+                sum <= 100 + ROUNDING_PERCENT,
+                "the composition adds up to %s %% with %s %% %s; it may be at most 100 %%",
+                sum,
+                percent,
+                component.words());
         return new Composition(
                 changed, component == Component.HIGHER_SACCHARIDES ? withChains(percent) : tallies);
     }
@@ -75,8 +71,6 @@ public final class Composition {
      * The same composition with one tally set.
      *
      * @param per100g the count per 100 g, in the tally's unit, zero or more
-     * @param tally the tally
-     * @return a new composition
      * @throws IllegalArgumentException if the count is negative or not a number
      */
     public Composition with(double per100g, Tally tally) {
@@ -90,7 +84,6 @@ public final class Composition {
      * Composition of several amounts together.
      *
      * @param amounts at least one, together more than 0 g
-     * @return the composition of the whole
      */
     static Composition ofAll(Collection<Amount> amounts) {
         double[] percents = new double[Component.values().length];
@@ -109,21 +102,15 @@ public final class Composition {
         return new Composition(percents, tallies);
     }
 
-    /**
-     * The share of one component.
-     *
-     * @param component the component
-     * @return % by mass
-     */
+    /** {@return the share of one component, % by mass} */
     public double percent(Component component) {
         return percents[component.ordinal()];
     }
 
     /**
-     * The share of a family of components.
+     * {@return the share of a family of components, % by mass}
      *
      * @param kind the family
-     * @return % by mass
      */
     public double percent(Component.Kind kind) {
         double sum = 0;
@@ -138,7 +125,6 @@ public final class Composition {
     /**
      * The value of a tally.
      *
-     * @param tally the tally
      * @return the count per 100 g, in the tally's unit
      */
     public double per100g(Tally tally) {
@@ -146,10 +132,8 @@ public final class Composition {
     }
 
     /**
-     * The sum of all components: 100 except for rounding in the sources, or less where a part is
-     * unknown.
-     *
-     * @return % by mass
+     * {@return the sum of all components: 100 except for rounding in the sources, or less where a
+     * part is unknown, % by mass}
      */
     public double sumPercent() {
         return Arrays.stream(percents).sum();

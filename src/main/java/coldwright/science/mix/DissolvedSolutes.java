@@ -12,30 +12,8 @@ import java.util.function.ToDoubleFunction;
 
 /** The solutes of a mix that lower its freezing point: sugars, salts, alcohol and acids. */
 final class DissolvedSolutes {
-    private static final Map<Component, Solute> SOLUTES = new EnumMap<>(Component.class);
-
     /** Acetic acid has no solute of its own and is counted as ideal, by its molar mass. */
     private static final double ACETIC_ACID_G_PER_MOL = 60.05;
-
-    static {
-        SOLUTES.put(Component.SUCROSE, Solute.SUCROSE);
-        SOLUTES.put(Component.GLUCOSE, Solute.GLUCOSE);
-        SOLUTES.put(Component.FRUCTOSE, Solute.FRUCTOSE);
-        SOLUTES.put(Component.LACTOSE, Solute.LACTOSE);
-        SOLUTES.put(Component.MALTOSE, Solute.MALTOSE);
-        SOLUTES.put(Component.GALACTOSE, Solute.GALACTOSE);
-        SOLUTES.put(Component.TREHALOSE, Solute.TREHALOSE);
-        SOLUTES.put(Component.SORBITOL, Solute.SORBITOL);
-        SOLUTES.put(Component.GLYCEROL, Solute.GLYCEROL);
-        SOLUTES.put(Component.ALCOHOL, Solute.ETHANOL);
-        SOLUTES.put(Component.SALT, Solute.SODIUM_CHLORIDE);
-        SOLUTES.put(Component.POTASSIUM_CHLORIDE, Solute.POTASSIUM_CHLORIDE);
-        SOLUTES.put(Component.CALCIUM_CHLORIDE, Solute.CALCIUM_CHLORIDE);
-        SOLUTES.put(Component.CITRIC_ACID, Solute.CITRIC_ACID);
-        SOLUTES.put(Component.MALIC_ACID, Solute.MALIC_ACID);
-        SOLUTES.put(Component.TARTARIC_ACID, Solute.TARTARIC_ACID);
-        SOLUTES.put(Component.LACTIC_ACID, Solute.LACTIC_ACID);
-    }
 
     /** Particles counted as ideal, in mmol per 100 g of a composition. */
     private static final Map<String, ToDoubleFunction<Composition>> IDEALS = new LinkedHashMap<>();
@@ -49,24 +27,25 @@ final class DissolvedSolutes {
                                         + c.per100g(Tally.WHEY_SOLIDS)));
         IDEALS.put("other ions", c -> c.per100g(Tally.IONS_MMOL));
         IDEALS.put("higher saccharides", c -> c.per100g(Tally.HIGHER_SACCHARIDES_MMOL));
-        IDEALS.put(
-                Component.ACETIC_ACID.words(),
-                c -> 1000 * c.percent(Component.ACETIC_ACID) / ACETIC_ACID_G_PER_MOL);
+        IDEALS.put(Component.ACETIC_ACID.words(), DissolvedSolutes::aceticAcidMmol);
     }
 
     private DissolvedSolutes() {}
+
+    static double aceticAcidMmol(Composition per100g) {
+        return 1000 * per100g.percent(Component.ACETIC_ACID) / ACETIC_ACID_G_PER_MOL;
+    }
 
     static Solution solution(Mix mix) {
         double hundreds = mix.massG() / 100;
         double waterG = requireWater(mix);
         Composition whole = mix.composition();
         Map<Solute, Double> massG = new EnumMap<>(Solute.class);
-        SOLUTES.forEach(
-                (component, solute) -> {
-                    if (whole.percent(component) > 0) {
-                        massG.put(solute, hundreds * whole.percent(component));
-                    }
-                });
+        for (Component component : Component.values()) {
+            if (component.solute().isPresent() && whole.percent(component) > 0) {
+                massG.put(component.solute().get(), hundreds * whole.percent(component));
+            }
+        }
         Map<String, Double> ideal = new LinkedHashMap<>();
         IDEALS.forEach(
                 (what, per100g) -> {
@@ -90,15 +69,21 @@ final class DissolvedSolutes {
         Solution whole = solution(mix);
         double depressionC = -whole.freezingPointC();
         List<Contribution> weights = new ArrayList<>();
-        SOLUTES.forEach(
-                (component, solute) ->
-                        share(
-                                weights,
-                                mix,
-                                solute.displayName(),
-                                c -> c.percent(component),
-                                Solution.inWater(whole.waterG())
-                                        .with(whole.massG().getOrDefault(solute, 0.0), solute)));
+        for (Component component : Component.values()) {
+            component
+                    .solute()
+                    .ifPresent(
+                            solute ->
+                                    share(
+                                            weights,
+                                            mix,
+                                            solute.displayName(),
+                                            c -> c.percent(component),
+                                            Solution.inWater(whole.waterG())
+                                                    .with(
+                                                            whole.massG().getOrDefault(solute, 0.0),
+                                                            solute)));
+        }
         IDEALS.forEach(
                 (what, per100g) ->
                         share(
@@ -149,6 +134,6 @@ final class DissolvedSolutes {
             return waterG;
         }
         throw new IllegalArgumentException(
-                "this mix has no water, so it has no freezing point: add water, milk or juice");
+                "this mix has no water, so it has no freezing point. Add water, milk or juice.");
     }
 }

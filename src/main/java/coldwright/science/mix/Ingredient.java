@@ -1,5 +1,7 @@
 package coldwright.science.mix;
 
+import coldwright.science.Require;
+
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -26,12 +28,10 @@ public record Ingredient(
         String source,
         String inferred) {
 
-    /** Checks the name and copies the collections. */
     public Ingredient {
-        if (name.isBlank()) {
-            throw new IllegalArgumentException(
-                    "the ingredient's name is empty; it must have at least one letter");
-        }
+        Require.that(
+                !name.isBlank(),
+                "the ingredient's name is empty; it must have at least one letter");
         aliases = List.copyOf(aliases);
         allergens = Set.copyOf(allergens);
     }
@@ -41,11 +41,22 @@ public record Ingredient(
      *
      * @param name everyday name
      * @param composition composition of 100 g
-     * @return the ingredient, without density and allergens
      */
     public static Ingredient own(String name, Composition composition) {
         return new Ingredient(
                 name, List.of(), composition, OptionalDouble.empty(), Set.of(), "own", "");
+    }
+
+    /**
+     * {@return its anti-freezing power on the trade's scale, sucrose = 100; see {@link Mix#pac}}
+     */
+    public double pac() {
+        return AntiFreezingPower.pacOf100g(composition);
+    }
+
+    /** {@return its sweetening power on the trade's scale, sucrose = 100; see {@link Mix#pod}} */
+    public double pod() {
+        return Sweetener.podOf100g(composition);
     }
 
     /** Hashes only the name, because mixes look ingredients up often. */

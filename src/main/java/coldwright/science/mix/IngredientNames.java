@@ -48,7 +48,7 @@ final class IngredientNames {
                 near.isEmpty()
                         ? "\"%s\" is not on the shelf: state it as an own ingredient"
                                 .formatted(name.strip())
-                        : "\"%s\" is not on the shelf; nearest is %s: fix the name or state it as an own ingredient"
+                        : "\"%s\" is not on the shelf; nearest is %s. Fix the name or state it as an own ingredient."
                                 .formatted(name.strip(), String.join(", ", near)));
     }
 

@@ -19,11 +19,7 @@ public enum KitchenMeasure {
         this.millilitres = millilitres;
     }
 
-    /**
-     * Volume of one measure.
-     *
-     * @return mL
-     */
+    /** {@return volume of one measure, mL} */
     public double millilitres() {
         return millilitres;
     }
@@ -33,7 +29,6 @@ public enum KitchenMeasure {
      *
      * @param count number of measures, zero or more
      * @param ingredient an ingredient with a density
-     * @return the amount in grams
      * @throws IllegalArgumentException if the ingredient has no density
      */
     public Amount of(double count, Ingredient ingredient) {
@@ -44,7 +39,7 @@ public enum KitchenMeasure {
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
-                                                "%s %s of %s cannot be turned into grams honestly, since it packs differently each time: weigh it"
+                                                "%s %s of %s can't be turned into grams, because it packs differently each time. Weigh it."
                                                         .formatted(
                                                                 Require.format(count),
                                                                 words,

@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
-import coldwright.science.Require;
+import coldwright.science.Rounded;
+import coldwright.words.Phrase;
 
 /**
  * How near the lactose of a mix is to crystallising, which feels sandy on the tongue.
@@ -22,12 +23,7 @@ public record LactoseSaturation(
         double lactosePer100gWater,
         double saturationPer100gWater) {
 
-    /**
-     * The limits for a mix.
-     *
-     * @param mix any mix
-     * @return the limits
-     */
+    /** The limits for a mix. */
     public static LactoseSaturation of(Mix mix) {
         Composition c = mix.composition();
         double addedSugars =
@@ -49,24 +45,24 @@ public record LactoseSaturation(
     }
 
     /**
-     * Whether the trade's rule predicts sandiness in storage.
-     *
-     * @return true above the trade's limit
+     * {@return whether the trade's rule predicts sandiness in storage: true above the trade's
+     * limit}
      */
     public boolean sandyInStore() {
         return milkSolidsNotFatPercent > milkSolidsNotFatLimitPercent;
     }
 
-    /**
-     * The verdict in a sentence.
-     *
-     * @return milk solids not fat of the mix against the limit
-     */
+    /** {@return milk solids-not-fat of the mix against the limit, in any language} */
+    public Phrase judgement() {
+        return Phrase.of(
+                "science.mix",
+                sandyInStore() ? "lactose.sandy" : "lactose",
+                Rounded.tenth(milkSolidsNotFatPercent),
+                Rounded.tenth(milkSolidsNotFatLimitPercent));
+    }
+
+    /** {@return the judgement as an English sentence} */
     public String verdict() {
-        return "milk solids not fat are %s %%; the trade allows %s %% in this mix before lactose turns sandy in store%s"
-                .formatted(
-                        Require.formatToTenth(milkSolidsNotFatPercent),
-                        Require.formatToTenth(milkSolidsNotFatLimitPercent),
-                        sandyInStore() ? ": use less milk or whey powder" : "");
+        return judgement().english();
     }
 }

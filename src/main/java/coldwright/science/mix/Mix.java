@@ -47,7 +47,6 @@ public final class Mix {
      * A mix of amounts; repeated ingredients are added up.
      *
      * @param amounts at least one, together more than 0 g
-     * @return the mix
      * @throws IllegalArgumentException if the mix has no mass
      */
     public static Mix of(Amount... amounts) {
@@ -58,7 +57,6 @@ public final class Mix {
      * A mix of amounts; repeated ingredients are added up.
      *
      * @param amounts at least one, together more than 0 g
-     * @return the mix
      * @throws IllegalArgumentException if the mix has no mass
      */
     public static Mix of(Collection<Amount> amounts) {
@@ -69,7 +67,6 @@ public final class Mix {
      * The same mix with more ingredients.
      *
      * @param more the amounts to add
-     * @return a new mix
      */
     public Mix with(Amount... more) {
         List<Amount> all = new ArrayList<>(amounts);
@@ -81,17 +78,16 @@ public final class Mix {
      * The same mix without one ingredient.
      *
      * @param ingredient an ingredient of this mix
-     * @return a new mix
      * @throws IllegalArgumentException if it is not in the mix, or the mix would be empty
      */
     public Mix without(Ingredient ingredient) {
         List<Amount> rest =
                 amounts.stream().filter(a -> !a.ingredient().equals(ingredient)).toList();
-        if (rest.size() == amounts.size()) {
-            throw new IllegalArgumentException(
-                    "%s is not in this mix, so it cannot be left out; the mix holds %s"
-                            .formatted(ingredient.name(), ingredientNames()));
-        }
+        Require.that(
+                rest.size() < amounts.size(),
+                "%s isn't in this mix, so it can't be left out; the mix has %s",
+                ingredient.name(),
+                ingredientNames());
         return new Mix(rest);
     }
 
@@ -99,7 +95,6 @@ public final class Mix {
      * This mix and another combined.
      *
      * @param other another mix
-     * @return a new mix
      */
     public Mix plus(Mix other) {
         return with(other.amounts.toArray(Amount[]::new));
@@ -109,7 +104,6 @@ public final class Mix {
      * The same mix, scaled to another mass.
      *
      * @param newMassG total mass, g, more than zero
-     * @return a new mix of the same composition
      */
     public Mix scaledTo(double newMassG) {
         double factor = Require.positive("newMassG", newMassG, "g") / massG;
@@ -118,29 +112,19 @@ public final class Mix {
     }
 
     /**
-     * The amounts, in the order in which they were added.
-     *
-     * @return the amounts, each ingredient once
+     * {@return the amounts, in the order in which they were added: the amounts, each ingredient
+     * once}
      */
     public List<Amount> amounts() {
         return amounts;
     }
 
-    /**
-     * Total mass.
-     *
-     * @return g
-     */
+    /** {@return total mass, g} */
     public double massG() {
         return massG;
     }
 
-    /**
-     * Mass of one ingredient in the mix.
-     *
-     * @param ingredient the ingredient
-     * @return g, zero if it is not in the mix
-     */
+    /** {@return mass of one ingredient in the mix, g, zero if it is not in the mix} */
     public double massG(Ingredient ingredient) {
         return amounts.stream()
                 .filter(a -> a.ingredient().equals(ingredient))
@@ -148,11 +132,7 @@ public final class Mix {
                 .sum();
     }
 
-    /**
-     * Composition of 100 g of the mix.
-     *
-     * @return the composition
-     */
+    /** Composition of 100 g of the mix. */
     public Composition composition() {
         return composition;
     }
@@ -179,9 +159,8 @@ public final class Mix {
     }
 
     /**
-     * Everything but water and alcohol.
-     *
-     * @return % by mass, 0 to 100: never negative through rounding
+     * {@return everything but water and alcohol, % by mass, 0 to 100: never negative through
+     * rounding}
      */
     public double totalSolidsPercent() {
         return Math.max(0, 100 - waterPercent() - alcoholPercent());
@@ -239,6 +218,35 @@ public final class Mix {
     /** {@return the freezing point by the sucrose-equivalent method, and why it differs} */
     public SucroseEquivalentMethod tradeMethod() {
         return SucroseEquivalentMethod.of(this);
+    }
+
+    /**
+     * {@return anti-freezing power (PAC) on the trade's scale, sucrose = 100: grams of sucrose with
+     * the same power in 1000 g of mix}
+     *
+     * <p>Definition: for 1000 g of mix, grams of each sugar, polyol, alcohol and salt times its
+     * molar mass relative to sucrose: glucose and fructose 190, lactose 100, ethanol 743, salt 586.
+     * Milk salts, acids and other ions are left out (common practice, no source).
+     *
+     * <p>It differs from {@link #initialFreezingPointC}, which is calculated from water activity,
+     * because it counts each gram at its dilute value and ignores how little water the mix has.
+     */
+    public double pac() {
+        return 10 * AntiFreezingPower.pacOf100g(composition);
+    }
+
+    /**
+     * {@return sweetening power (POD) on the trade's scale, sucrose = 100: grams of sucrose that
+     * would be as sweet in 1000 g of mix}
+     *
+     * <p>Definition: for 1000 g of mix, grams of each sugar times its relative sweetness, by the
+     * middle of the published lists in {@link Sweetener}: fructose 171.5, glucose 77, lactose 17.5.
+     * Tables of the trade differ by 10 to 30 % (common practice, no source).
+     *
+     * <p>Equal POD doesn't mean an equal freezing point, because molar mass decides on that one.
+     */
+    public double pod() {
+        return 10 * Sweetener.podOf100g(composition);
     }
 
     /** {@return contributions to the depression, the strongest first, by ingredient and solute} */

@@ -21,12 +21,7 @@ public final class MixDensity {
 
     private MixDensity() {}
 
-    /**
-     * Density of a composition without air.
-     *
-     * @param composition the composition
-     * @return kg/L
-     */
+    /** {@return density of a composition without air, kg/L} */
     public static double kgPerL(Composition composition) {
         double fat = composition.percent(Component.Kind.FAT);
         double water = composition.percent(WATER);

@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -47,11 +48,7 @@ public final class NutritionLabel {
         this.dairy = dairy;
     }
 
-    /**
-     * An empty label to fill in.
-     *
-     * @return an empty label
-     */
+    /** {@return an empty label to fill in} */
     public static NutritionLabel per100g() {
         return new NutritionLabel(new EnumMap<>(Line.class), Component.SUCROSE, false);
     }
@@ -60,7 +57,6 @@ public final class NutritionLabel {
      * Fat.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel fat(double g) {
         return with(Line.FAT, "fat", g);
@@ -70,7 +66,6 @@ public final class NutritionLabel {
      * Carbohydrate, sugars included and fibre left out, as in Europe.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel carbohydrate(double g) {
         return with(Line.CARBOHYDRATE, "carbohydrate", g);
@@ -80,7 +75,6 @@ public final class NutritionLabel {
      * Sugars within the carbohydrate.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel ofWhichSugars(double g) {
         return with(Line.SUGARS, "sugars", g);
@@ -91,7 +85,6 @@ public final class NutritionLabel {
      * first.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel fibre(double g) {
         return with(Line.FIBRE, "fibre", g);
@@ -101,7 +94,6 @@ public final class NutritionLabel {
      * Protein.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel protein(double g) {
         return with(Line.PROTEIN, "protein", g);
@@ -111,7 +103,6 @@ public final class NutritionLabel {
      * Salt; 2.5 times the sodium of an American label.
      *
      * @param g g per 100 g, 0 to 100
-     * @return a new label
      */
     public NutritionLabel salt(double g) {
         return with(Line.SALT, "salt", g);
@@ -121,7 +112,6 @@ public final class NutritionLabel {
      * Alcohol by volume, valid for drinks with little sugar.
      *
      * @param percent % by volume
-     * @return a new label
      */
     public NutritionLabel alcoholByVolume(double percent) {
         return with(Line.ALCOHOL, "alcohol", AlcoholByVolume.massPercent(percent));
@@ -131,22 +121,16 @@ public final class NutritionLabel {
      * The kind of the sugars.
      *
      * @param kind a sugar
-     * @return a new label
      */
     public NutritionLabel sugarsAre(Component kind) {
-        if (kind.kind() != Component.Kind.SUGAR) {
-            throw new IllegalArgumentException(
-                    "%s is no sugar; choose sucrose, glucose, fructose, lactose, maltose, galactose or trehalose"
-                            .formatted(kind.words()));
-        }
+        Require.that(
+                kind.kind() == Component.Kind.SUGAR,
+                "%s isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE",
+                kind.words());
         return new NutritionLabel(lines, kind, dairy);
     }
 
-    /**
-     * Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose.
-     *
-     * @return a new label
-     */
+    /** Plain milk, cream, yogurt or cheese: fat and protein are milk's, sugars lactose. */
     public NutritionLabel dairy() {
         return new NutritionLabel(lines, Component.LACTOSE, true);
     }
@@ -162,19 +146,20 @@ public final class NutritionLabel {
     public Ingredient ingredient(String name) {
         double carbohydrate = g(Line.CARBOHYDRATE);
         double sugar = g(Line.SUGARS);
-        if (sugar > carbohydrate + Composition.ROUNDING_PERCENT) {
-            throw new IllegalArgumentException(
-                    "the label of %s has %s g sugars in %s g carbohydrate; sugars are a part of it: state the carbohydrate with its sugars"
-                            .formatted(name, Require.format(sugar), Require.format(carbohydrate)));
-        }
+        Require.that(
+                sugar <= carbohydrate + Composition.ROUNDING_PERCENT,
+                "the label of %s has %s g sugars in %s g carbohydrate. State the carbohydrate with its sugars.",
+                name,
+                sugar,
+                carbohydrate);
         double starchy = Math.max(0, carbohydrate - sugar);
         double all = lines.values().stream().mapToDouble(Double::doubleValue).sum() - sugar;
         all += Math.max(0, sugar - carbohydrate);
-        if (all > 100 + Composition.ROUNDING_PERCENT) {
-            throw new IllegalArgumentException(
-                    "the label of %s adds up to %s g in 100 g: check its lines, and take the sugars out of the sum"
-                            .formatted(name, Require.format(all)));
-        }
+        Require.that(
+                all <= 100 + Composition.ROUNDING_PERCENT,
+                "the label of %s adds up to %s g; it may be at most 100 g. Sugars are a part of the carbohydrate.",
+                name,
+                all);
         Composition composition =
                 Composition.NOTHING
                         .with(Math.max(0, 100 - all), Component.WATER)
@@ -198,20 +183,20 @@ public final class NutritionLabel {
                 OptionalDouble.empty(),
                 allergens,
                 "nutrition label",
-                assumed());
+                Assumption.words(assumed()));
     }
 
-    private String assumed() {
-        List<String> notes = new ArrayList<>();
-        notes.add("water is the rest of 100 g");
+    private List<Phrase> assumed() {
+        List<Phrase> notes = new ArrayList<>();
+        notes.add(Assumption.of("water-of-100-g"));
         if (g(Line.SUGARS) > 0) {
-            notes.add("sugars taken as " + sugars.words());
+            notes.add(Assumption.of("sugars", sugars.words()));
         }
-        notes.add("minerals other than salt counted with the water");
+        notes.add(Assumption.of("minerals"));
         if (!dairy) {
-            notes.add("allergens not stated: read the label");
+            notes.add(Assumption.of("allergens"));
         }
-        return String.join("; ", notes);
+        return notes;
     }
 
     private NutritionLabel with(Line line, String words, double g) {

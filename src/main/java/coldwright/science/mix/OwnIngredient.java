@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,6 +28,7 @@ public final class OwnIngredient {
     private static final Pattern NAME_FIRST = Pattern.compile("([a-z][a-z -]*?) +([0-9.]+) *%?");
     private static final Pattern NUMBER_FIRST = Pattern.compile("([0-9.]+) *%? +([a-z][a-z -]*)");
 
+    private static final String MSNF = Tally.MILK_SOLIDS_NOT_FAT.words();
     private static final Map<String, BiFunction<Composition, Double, Composition>> TERMS =
             new LinkedHashMap<>();
 
@@ -36,7 +38,7 @@ public final class OwnIngredient {
         }
         TERMS.put("fat", (c, p) -> MilkSolids.add(c, p, Component.OTHER_FAT));
         TERMS.put("protein", (c, p) -> MilkSolids.add(c, p, Component.OTHER_PROTEIN));
-        TERMS.put("milk solids not fat", MilkSolids::addMilk);
+        TERMS.put(MSNF, MilkSolids::addMilk);
         TERMS.put("whey solids", MilkSolids::addWhey);
         TERMS.put("yolk solids", OwnIngredient::addYolk);
         TERMS.put("other sugars", (c, p) -> MilkSolids.add(c, p, Component.GLUCOSE));
@@ -48,15 +50,24 @@ public final class OwnIngredient {
 
     private static final Map<String, String> OTHER_WORDS =
             Map.of(
-                    "msnf", "milk solids not fat",
-                    "snf", "milk solids not fat",
-                    "solids not fat", "milk solids not fat",
-                    "sugar", "sucrose",
-                    "dextrose", "glucose",
-                    "ethanol", "alcohol",
-                    "fiber", "fibre",
-                    "stabilizer", "stabiliser",
-                    "sodium chloride", "salt");
+                    "msnf",
+                    MSNF,
+                    "snf",
+                    MSNF,
+                    MSNF.replace("milk ", ""),
+                    MSNF,
+                    "sugar",
+                    "sucrose",
+                    "dextrose",
+                    "glucose",
+                    "ethanol",
+                    "alcohol",
+                    "fiber",
+                    "fibre",
+                    "stabilizer",
+                    "stabiliser",
+                    "sodium chloride",
+                    "salt");
 
     private OwnIngredient() {}
 
@@ -71,14 +82,14 @@ public final class OwnIngredient {
      */
     public static Ingredient of(String name, String parts) {
         Map<String, Double> stated = stated(name, parts);
-        List<String> assumed = new ArrayList<>();
+        List<Phrase> assumed = new ArrayList<>();
         Composition composition = Composition.NOTHING;
         double sum = 0;
         for (Map.Entry<String, Double> part : stated.entrySet()) {
             sum += massPercent(part);
             if (sum > 100 + Composition.ROUNDING_PERCENT) {
                 throw new IllegalArgumentException(
-                        "own ingredient \"%s\" adds up to %s %%; it may be at most 100 %%: lower one of its shares"
+                        "own ingredient \"%s\" adds up to %s %%; it may be at most 100 %%"
                                 .formatted(
                                         name,
                                         Require.format(
@@ -89,11 +100,11 @@ public final class OwnIngredient {
             composition = add(composition, part, stated);
         }
         if (stated.containsKey("fat")) {
-            boolean milk = stated.containsKey("milk solids not fat");
-            assumed.add(milk ? "fat taken as milk fat" : "fat taken as other than milk fat");
+            boolean milk = stated.containsKey(MSNF);
+            assumed.add(Assumption.of(milk ? "milk-fat" : "other-fat"));
         }
         if (stated.containsKey("other sugars")) {
-            assumed.add("other sugars taken as glucose");
+            assumed.add(Assumption.of("other-sugars"));
         }
         composition = withRest(name, composition, new Rest(stated, sum, assumed));
         return new Ingredient(
@@ -103,10 +114,10 @@ public final class OwnIngredient {
                 OptionalDouble.empty(),
                 allergens(composition),
                 "own",
-                String.join("; ", assumed));
+                Assumption.words(assumed));
     }
 
-    private record Rest(Map<String, Double> stated, double sumPercent, List<String> assumed) {}
+    private record Rest(Map<String, Double> stated, double sumPercent, List<Phrase> assumed) {}
 
     private static Composition withRest(String name, Composition composition, Rest rest) {
         Double totalSolids = rest.stated().get("total solids");
@@ -120,28 +131,23 @@ public final class OwnIngredient {
             boolean tooWet =
                     statedWater != null
                             && Math.abs(statedWater - water) > Composition.ROUNDING_PERCENT;
-            if (tooMany || tooWet || water < 0) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water: make them agree or leave the total out"
-                                .formatted(
-                                        name,
-                                        Require.format(totalSolids),
-                                        Require.format(solids),
-                                        Require.format(
-                                                statedWater == null
-                                                        ? Math.max(0, water)
-                                                        : statedWater)));
-            }
+            Require.that(
+                    !tooMany && !tooWet && water >= 0,
+                    "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water. Make them agree or leave the total out.",
+                    name,
+                    totalSolids,
+                    solids,
+                    statedWater == null ? Math.max(0, water) : statedWater);
             composition = composition.with(Math.min(water, 100), Component.WATER);
             left = totalSolids - solids;
         } else if (!rest.stated().containsKey("water")) {
             if (left > 0) {
-                rest.assumed().add("the rest is water");
+                rest.assumed().add(Assumption.of("rest-is-water"));
             }
             return MilkSolids.add(composition, Math.max(0, left), Component.WATER);
         }
         if (left > Composition.ROUNDING_PERCENT) {
-            rest.assumed().add(Require.format(left) + " % solids not named, taken as undissolved");
+            rest.assumed().add(Assumption.of("unnamed", left));
             return MilkSolids.add(composition, left, Component.OTHER_CARBOHYDRATE);
         }
         return composition;
@@ -149,7 +155,7 @@ public final class OwnIngredient {
 
     private static Composition add(
             Composition to, Map.Entry<String, Double> part, Map<String, Double> stated) {
-        boolean milkFat = part.getKey().equals("fat") && stated.containsKey("milk solids not fat");
+        boolean milkFat = part.getKey().equals("fat") && stated.containsKey(MSNF);
         String term = milkFat ? "milk fat" : part.getKey();
         return TERMS.get(term).apply(to, part.getValue());
     }
@@ -178,20 +184,21 @@ public final class OwnIngredient {
                 number = numberFirst.group(1);
             } else {
                 throw new IllegalArgumentException(
-                        "\"%s\" of own ingredient \"%s\" is not a name and a per cent: write it like \"sucrose 60\", with a decimal point"
+                        "\"%s\" of own ingredient \"%s\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point."
                                 .formatted(part.strip(), name));
             }
             term = OTHER_WORDS.getOrDefault(term.strip(), term.strip());
-            if (!TERMS.containsKey(term)) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" names \"%s\", which is no component: use %s"
-                                .formatted(name, term, String.join(", ", TERMS.keySet())));
-            }
-            if (stated.put(term, number(name, term, number)) != null) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" names %s twice: add the two up"
-                                .formatted(name, term));
-            }
+            Require.that(
+                    TERMS.containsKey(term),
+                    "own ingredient \"%s\" has \"%s\", which isn't a component; use %s",
+                    name,
+                    term,
+                    String.join(", ", TERMS.keySet()));
+            Require.that(
+                    stated.put(term, number(name, term, number)) == null,
+                    "own ingredient \"%s\" names %s twice; add the two up",
+                    name,
+                    term);
         }
         return stated;
     }
@@ -199,12 +206,12 @@ public final class OwnIngredient {
     private static double number(String name, String term, String number) {
         try {
             return Require.within(
-                    term + " of own ingredient \"" + name + "\"",
+                    "%s of own ingredient \"%s\"".formatted(term, name),
                     Double.parseDouble(number),
                     new Require.Range(0, 100, "%"));
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException(
-                    "%s of own ingredient \"%s\" is \"%s\", which is no number"
+                    "%s of own ingredient \"%s\" is \"%s\", which isn't a number"
                             .formatted(term, name, number),
                     e);
         }

@@ -17,6 +17,13 @@ public final class Shelf {
     public static final Ingredient WATER = row("water");
     public static final Ingredient SUCROSE = row("sucrose");
     public static final Ingredient GLUCOSE = row("glucose");
+
+    /**
+     * Dextrose as anhydrous glucose; dextrose from a shop is usually the monohydrate, with 9.1 %
+     * crystal water: DEXTROSE_MONOHYDRATE.
+     */
+    public static final Ingredient DEXTROSE = GLUCOSE;
+
     public static final Ingredient FRUCTOSE = row("fructose");
     public static final Ingredient LACTOSE = row("lactose");
     public static final Ingredient MALTOSE = row("maltose");
@@ -207,11 +214,7 @@ public final class Shelf {
 
     private Shelf() {}
 
-    /**
-     * All ingredients on the shelf.
-     *
-     * @return the ingredients, in the order of the file
-     */
+    /** {@return all ingredients on the shelf, in the order of the file} */
     public static List<Ingredient> all() {
         return List.copyOf(ROWS.values());
     }
@@ -220,7 +223,6 @@ public final class Shelf {
      * Finds an ingredient by name, ignoring case, plural, hyphens and the position of a percentage.
      *
      * @param name an everyday name, such as {@code Blood-orange juice} or {@code 40 % rum}
-     * @return the ingredient
      * @throws IllegalArgumentException if there is none of that name; the message lists the nearest
      */
     public static Ingredient find(String name) {

@@ -1,5 +1,8 @@
 package coldwright.science.mix;
 
+import coldwright.science.LinearTable;
+import coldwright.science.Rounded;
+import coldwright.science.freezing.Solute;
 import coldwright.words.Phrase;
 
 /**
@@ -34,40 +37,41 @@ public record SucroseEquivalentMethod(
 
     private static final double SALTS_C = 2.37;
     private static final double SINGLE_UNIT_SUGARS = 1.9;
-    private static final double SUCROSE_G_PER_MOL = 342.3;
+    private static final double SUCROSE_G_PER_MOL = Solute.SUCROSE.molarMassGPerMol();
 
     /** Sucrose, g per 100 g of water, and depression, °C; from memory. */
-    private static final double[][] TABLE = {
-        {0, 0},
-        {3, .18},
-        {6, .35},
-        {9, .53},
-        {12, .72},
-        {18, 1.10},
-        {24, 1.47},
-        {30, 1.86},
-        {36, 2.21},
-        {42, 2.60},
-        {48, 2.99},
-        {54, 3.42},
-        {60, 3.85},
-        {66, 4.33},
-        {72, 4.77},
-        {84, 5.77},
-        {96, 6.80},
-        {108, 7.80},
-        {120, 8.92},
-        {135, 10.22},
-        {150, 11.41},
-        {165, 12.67},
-        {180, 13.68}
-    };
+    private static final LinearTable TABLE =
+            new LinearTable(
+                    new double[][] {
+                        {0, 0},
+                        {3, .18},
+                        {6, .35},
+                        {9, .53},
+                        {12, .72},
+                        {18, 1.10},
+                        {24, 1.47},
+                        {30, 1.86},
+                        {36, 2.21},
+                        {42, 2.60},
+                        {48, 2.99},
+                        {54, 3.42},
+                        {60, 3.85},
+                        {66, 4.33},
+                        {72, 4.77},
+                        {84, 5.77},
+                        {96, 6.80},
+                        {108, 7.80},
+                        {120, 8.92},
+                        {135, 10.22},
+                        {150, 11.41},
+                        {165, 12.67},
+                        {180, 13.68}
+                    });
 
     /**
      * Applies the method to a mix.
      *
      * @param mix a mix with water
-     * @return the result, with the thermodynamic freezing point
      * @throws IllegalArgumentException if the mix has no water
      */
     public static SucroseEquivalentMethod of(Mix mix) {
@@ -85,44 +89,30 @@ public record SucroseEquivalentMethod(
                 sugars,
                 others,
                 per100gWater,
-                sucroseDepressionC(per100gWater),
+                TABLE.at(per100gWater),
                 SALTS_C * mix.milkSolidsNotFatPercent() / water,
                 thermodynamicC);
     }
 
-    /**
-     * The trade's initial freezing point.
-     *
-     * @return °C, 0 or below
-     */
+    /** {@return the trade's initial freezing point, °C, 0 or below} */
     public double initialFreezingPointC() {
         return 0 - sucroseTableDepressionC - milkSaltsDepressionC;
     }
 
     /**
-     * Whether the sucrose equivalents are beyond the table, so that its last depression, 13.68 °C,
-     * is used and the true one is greater.
-     *
-     * @return true beyond 180 g per 100 g of water
+     * {@return whether the sucrose equivalents are beyond the table, so that its last depression,
+     * 13.68 °C, is used and the true one is greater: true beyond 180 g per 100 g of water}
      */
     public boolean beyondTable() {
-        return equivalentPer100gWater > TABLE[TABLE.length - 1][0];
+        return equivalentPer100gWater > TABLE.last();
     }
 
-    /**
-     * Why the two freezing points differ.
-     *
-     * @return one or two sentences
-     */
+    /** {@return why the two freezing points differ, in English} */
     public String why() {
         return difference().english();
     }
 
-    /**
-     * Why the two differ, in any language.
-     *
-     * @return the phrase
-     */
+    /** Why the two differ, in any language. */
     public Phrase difference() {
         double differenceC = initialFreezingPointC() - thermodynamicFreezingPointC;
         boolean others =
@@ -131,8 +121,8 @@ public record SucroseEquivalentMethod(
                 "trade",
                 phrase(
                         differenceC < 0 ? "trade.colder" : "trade.warmer",
-                        hundredth(initialFreezingPointC()),
-                        hundredth(thermodynamicFreezingPointC),
+                        Rounded.hundredth(initialFreezingPointC()),
+                        Rounded.hundredth(thermodynamicFreezingPointC),
                         Math.abs(differenceC)),
                 others ? phrase("trade.others") : "",
                 beyondTable() ? phrase("trade.beyond") : "");
@@ -140,10 +130,6 @@ public record SucroseEquivalentMethod(
 
     private static Phrase phrase(String key, Object... values) {
         return Phrase.of("science.mix", key, values);
-    }
-
-    private static double hundredth(double value) {
-        return Math.round(value * 100) / 100.0;
     }
 
     /** Milk sugars follow the rule for milk solids, without their products in cultured milk. */
@@ -167,34 +153,21 @@ public record SucroseEquivalentMethod(
 
     private static double othersEquivalent(Composition c) {
         boolean dairy = c.per100g(Tally.MILK_SOLIDS_NOT_FAT) + c.per100g(Tally.WHEY_SOLIDS) > 0;
-        double lacticAcid = dairy ? 0 : c.percent(Component.LACTIC_ACID) / 0.09008;
-        double millimol =
-                c.percent(Component.ALCOHOL) / 0.04607
-                        + c.percent(Component.GLYCEROL) / 0.09209
-                        + c.percent(Component.SORBITOL) / 0.18217
-                        + 2 * c.percent(Component.SALT) / 0.05844
-                        + 2 * c.percent(Component.POTASSIUM_CHLORIDE) / 0.07455
-                        + 3 * c.percent(Component.CALCIUM_CHLORIDE) / 0.11098
-                        + c.percent(Component.CITRIC_ACID) / 0.19212
-                        + c.percent(Component.MALIC_ACID) / 0.13409
-                        + c.percent(Component.TARTARIC_ACID) / 0.15009
-                        + lacticAcid
-                        + c.percent(Component.ACETIC_ACID) / 0.06005
-                        + c.per100g(Tally.IONS_MMOL);
-        return SUCROSE_G_PER_MOL / 1000 * millimol;
-    }
-
-    private static double sucroseDepressionC(double per100gWater) {
-        double[] end = TABLE[TABLE.length - 1];
-        if (per100gWater >= end[0]) {
-            return end[1];
+        double sucrose =
+                SUCROSE_G_PER_MOL
+                        / 1000
+                        * (c.per100g(Tally.IONS_MMOL) + DissolvedSolutes.aceticAcidMmol(c));
+        for (Component component : Component.values()) {
+            boolean counted = component != Component.LACTIC_ACID || !dairy;
+            if (counted && component.kind() != Component.Kind.SUGAR) {
+                sucrose +=
+                        c.percent(component)
+                                * component
+                                        .solute()
+                                        .map(AntiFreezingPower::perGramOfIons)
+                                        .orElse(0.0);
+            }
         }
-        int i = 1;
-        while (i < TABLE.length - 1 && TABLE[i][0] < per100gWater) {
-            i++;
-        }
-        double[] low = TABLE[i - 1];
-        double[] high = TABLE[i];
-        return low[1] + (high[1] - low[1]) * (per100gWater - low[0]) / (high[0] - low[0]);
+        return sucrose;
     }
 }

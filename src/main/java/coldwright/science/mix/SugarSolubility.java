@@ -1,8 +1,8 @@
 package coldwright.science.mix;
 
+import coldwright.science.LinearTable;
 import coldwright.science.Require;
 
-import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -15,41 +15,33 @@ import java.util.Map;
  */
 public final class SugarSolubility {
     /** Temperature, °C, and g per 100 g of water. */
-    private static final Map<Component, double[][]> TABLES = new EnumMap<>(Component.class);
-
-    static {
-        TABLES.put(
-                Component.LACTOSE, new double[][] {{0, 11.9}, {15, 16.9}, {25, 21.6}, {39, 31.5}});
-        TABLES.put(Component.MALTOSE, new double[][] {{0.6, 56.5}, {21, 78.9}, {29.6, 93.2}});
-        TABLES.put(Component.SUCROSE, new double[][] {{0, 181.2}, {20, 200.7}, {40, 235.8}});
-    }
+    private static final Map<Component, LinearTable> TABLES =
+            Map.of(
+                    Component.LACTOSE,
+                            new LinearTable(
+                                    new double[][] {{0, 11.9}, {15, 16.9}, {25, 21.6}, {39, 31.5}}),
+                    Component.MALTOSE,
+                            new LinearTable(new double[][] {{0.6, 56.5}, {21, 78.9}, {29.6, 93.2}}),
+                    Component.SUCROSE,
+                            new LinearTable(new double[][] {{0, 181.2}, {20, 200.7}, {40, 235.8}}));
 
     private SugarSolubility() {}
 
     /**
-     * Solubility of one sugar.
+     * {@return solubility of one sugar, g of sugar, without crystal water, per 100 g of water}
      *
      * @param sugar sucrose, lactose or maltose
      * @param temperatureC temperature, °C, within the sugar's table
-     * @return g of sugar, without crystal water, per 100 g of water
      * @throws IllegalArgumentException if there is no table or the temperature is outside it
      */
     public static double gPer100gWater(Component sugar, double temperatureC) {
-        double[][] table = TABLES.get(sugar);
-        if (table == null) {
-            throw new IllegalArgumentException(
-                    "no solubility table is at hand for %s; there is one for sucrose, lactose and maltose"
-                            .formatted(sugar.words()));
-        }
-        double[] first = table[0];
-        double[] last = table[table.length - 1];
-        Require.within("temperatureC", temperatureC, new Require.Range(first[0], last[0], "°C"));
-        int i = 1;
-        while (i < table.length - 1 && table[i][0] < temperatureC) {
-            i++;
-        }
-        double[] low = table[i - 1];
-        double[] high = table[i];
-        return low[1] + (high[1] - low[1]) * (temperatureC - low[0]) / (high[0] - low[0]);
+        LinearTable table = TABLES.get(sugar);
+        Require.that(
+                table != null,
+                "there is no solubility table for %s; use sucrose, lactose or maltose",
+                sugar.words());
+        Require.within(
+                "temperatureC", temperatureC, new Require.Range(table.first(), table.last(), "°C"));
+        return table.at(temperatureC);
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.science.mix;
 
+import java.util.Locale;
+
 /**
  * A count per 100 g beside the composition, because it overlaps it: solids of one origin, as the
  * trade names them, and dissolved small particles.
@@ -18,5 +20,10 @@ public enum Tally {
     /** Dissolved ions of milk, fruit and other foods, added salt left out, mmol per 100 g. */
     IONS_MMOL,
     /** Molecules of {@link Component#HIGHER_SACCHARIDES}, mmol per 100 g. */
-    HIGHER_SACCHARIDES_MMOL
+    HIGHER_SACCHARIDES_MMOL;
+
+    /** {@return its name in lower case, as in ingredient files: {@code whey solids}} */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }

@@ -2,6 +2,7 @@ package coldwright.science.sensory;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.words.Worded;
@@ -48,9 +49,7 @@ public enum Firmness implements Worded {
     /**
      * Firmness of a mix at a temperature.
      *
-     * @param mix the mix
      * @param temperatureC temperature, °C, −60 to 120
-     * @return the class
      */
     public static Firmness of(Mix mix, double temperatureC) {
         Firmness by = upTo(spoonIcePercent(mix, temperatureC));
@@ -59,11 +58,10 @@ public enum Firmness implements Worded {
     }
 
     /**
-     * The ice that a spoon meets, which decides the class.
+     * {@return the ice that a spoon meets, which decides the class, % of the water; of a mix with
+     * less than 62 % water less than that, in proportion}
      *
-     * @param mix the mix
      * @param temperatureC temperature, °C, −60 to 120
-     * @return % of the water; of a mix with less than 62 % water less than that, in proportion
      */
     public static double spoonIcePercent(Mix mix, double temperatureC) {
         double part = Math.min(1, mix.waterPercent() / ORDINARY_WATER_PERCENT);
@@ -87,7 +85,6 @@ public enum Firmness implements Worded {
      * Firmness by ice alone, of a mix with the water of an ordinary ice cream.
      *
      * @param icePercentOfMix ice, % of the whole mix by mass, 0 to 100
-     * @return the class
      */
     public static Firmness ofIce(double icePercentOfMix) {
         Require.within("icePercentOfMix", icePercentOfMix, new Require.Range(0, 100, "%"));
@@ -104,10 +101,9 @@ public enum Firmness implements Worded {
     }
 
     /**
-     * The temperatures at which a mix is scoopable.
+     * {@return the temperatures at which a mix is scoopable, °C: low where it turns firm, high
+     * where it turns soft, middle between}
      *
-     * @param mix the mix
-     * @return °C: low where it turns firm, high where it turns soft, middle between
      * @throws IllegalArgumentException if the mix has too little water ever to be scoopable
      */
     public static Band scoopableC(Mix mix) {
@@ -116,20 +112,17 @@ public enum Firmness implements Worded {
         double drier = Math.max(1, ORDINARY_WATER_PERCENT / water);
         double softEnd = drier * SCOOPABLE_LEAST_ICE_PERCENT;
         double firmEnd = drier * SCOOPABLE_MOST_ICE_PERCENT;
-        if (firmEnd > 99) {
-            throw new IllegalArgumentException(
-                    "waterPercent is %s; it must be above 47 %% for ice enough to scoop: this mix stays soft at any cold"
-                            .formatted(Require.formatToTenth(water)));
-        }
+        Require.that(
+                firmEnd <= 99,
+                "waterPercent is %s; it must be above 47 %%. A drier mix stays soft at any cold.",
+                Rounded.tenth(water));
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);
         return new Band(cold, (warm + cold) / 2, warm);
     }
 
     /**
-     * Most ice of this class, at the water of an ordinary ice cream.
-     *
-     * @return % of the whole mix
+     * {@return most ice of this class, at the water of an ordinary ice cream, % of the whole mix}
      */
     public double upToIcePercent() {
         return Math.min(100, upToPercentOfWater * ORDINARY_WATER_PERCENT / 100);

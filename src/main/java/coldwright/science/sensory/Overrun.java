@@ -15,7 +15,6 @@ import coldwright.science.mix.Mix;
  * @param percent overrun, %, 0 to 250
  */
 public record Overrun(double percent) {
-    /** Checks the number. */
     public Overrun {
         Require.within("percent", percent, new Require.Range(0, 250, "%"));
     }
@@ -25,25 +24,20 @@ public record Overrun(double percent) {
      *
      * @param mixG the cup full of mix, g
      * @param productG the same cup full of product, g, not heavier
-     * @return the overrun
      * @throws IllegalArgumentException if the product is heavier than the mix
      */
     public static Overrun byWeighing(double mixG, double productG) {
         Require.positive("mixG", mixG, "g");
         Require.positive("productG", productG, "g");
-        if (productG > mixG) {
-            throw new IllegalArgumentException(
-                    "productG is %s and mixG is %s; the product must not weigh more than the same volume of mix: were they swapped?"
-                            .formatted(Require.format(productG), Require.format(mixG)));
-        }
+        Require.that(
+                productG <= mixG,
+                "productG is %s and mixG is %s; the product can't weigh more than its mix. Were they swapped?",
+                productG,
+                mixG);
         return new Overrun(100 * (mixG - productG) / productG);
     }
 
-    /**
-     * Air by volume.
-     *
-     * @return % of the product
-     */
+    /** {@return air by volume, % of the product} */
     public double airPercent() {
         return 100 * percent / (100 + percent);
     }
@@ -52,40 +46,28 @@ public record Overrun(double percent) {
      * Overrun from the share of air.
      *
      * @param airPercent air, % of the product by volume, 0 to 70
-     * @return the overrun
      */
     public static Overrun ofAir(double airPercent) {
         Require.within("airPercent", airPercent, new Require.Range(0, 70, "%"));
         return new Overrun(100 * airPercent / (100 - airPercent));
     }
 
-    /**
-     * Weight of a litre of product.
-     *
-     * @param mix the mix
-     * @return g/L
-     */
+    /** {@return weight of a litre of product, g/L} */
     public double gPerL(Mix mix) {
         return gPerL(mix.densityKgPerL());
     }
 
     /**
-     * Weight of a litre of product.
+     * {@return weight of a litre of product, g/L}
      *
      * @param mixKgPerL density of the mix, kg/L, 0.7 to 1.6
-     * @return g/L
      */
     public double gPerL(double mixKgPerL) {
         Require.within("mixKgPerL", mixKgPerL, new Require.Range(0.7, 1.6, "kg/L"));
         return 1000 * mixKgPerL / (1 + percent / 100);
     }
 
-    /**
-     * Volume of the whole batch.
-     *
-     * @param mix the mix
-     * @return L
-     */
+    /** {@return volume of the whole batch, L} */
     public double litres(Mix mix) {
         return mix.massG() / gPerL(mix);
     }
@@ -93,7 +75,6 @@ public record Overrun(double percent) {
     /**
      * A serving by volume.
      *
-     * @param mix the mix
      * @param servingMl volume of a scoop, mL
      * @return its weight and how many the batch gives
      */
@@ -124,11 +105,7 @@ public record Overrun(double percent) {
             this.percent = percent;
         }
 
-        /**
-         * Usual overrun.
-         *
-         * @return %
-         */
+        /** {@return usual overrun, %} */
         public Band percent() {
             return percent;
         }

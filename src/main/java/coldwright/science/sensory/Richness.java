@@ -29,12 +29,7 @@ public enum Richness implements Worded {
         this.upToFatPercent = upToFatPercent;
     }
 
-    /**
-     * Richness of a mix.
-     *
-     * @param mix the mix
-     * @return the class
-     */
+    /** Richness of a mix. */
     public static Richness of(Mix mix) {
         for (Richness richness : values()) {
             if (mix.fatPercent() <= richness.upToFatPercent + ROUNDING) {
@@ -47,18 +42,13 @@ public enum Richness implements Worded {
     /**
      * Whether the body is thin.
      *
-     * @param mix the mix
      * @return true below {@value #THIN_SOLIDS_PERCENT} % total solids
      */
     public static boolean isThin(Mix mix) {
         return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
     }
 
-    /**
-     * Most fat of this class.
-     *
-     * @return % by mass
-     */
+    /** {@return most fat of this class, % by mass} */
     public double upToFatPercent() {
         return upToFatPercent;
     }

@@ -1,8 +1,10 @@
 package coldwright.science.sensory;
 
 import coldwright.science.Band;
-import coldwright.science.Require;
+import coldwright.science.Rounded;
 import coldwright.science.mix.Mix;
+import coldwright.science.mix.Sweetener;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,21 +31,12 @@ public record Sweetness(Mix mix) {
     /** Sucrose at which cold no longer dulls sweetness, 0.5 mol/L as % by mass (density 1.065). */
     public static final double COLD_PROOF_PERCENT = 16.1;
 
-    /**
-     * Sweetness of a mix.
-     *
-     * @param mix the mix
-     * @return its sweetness
-     */
+    /** Sweetness of a mix. */
     public static Sweetness of(Mix mix) {
         return new Sweetness(mix);
     }
 
-    /**
-     * Sucrose that would be as sweet, in the whole mix.
-     *
-     * @return % of the mix by mass
-     */
+    /** {@return sucrose that would be as sweet, in the whole mix, % of the mix by mass} */
     public Band sucroseEquivalentPercent() {
         Band sum = Band.exactly(0);
         for (Part part : parts()) {
@@ -53,25 +46,15 @@ public record Sweetness(Mix mix) {
     }
 
     /**
-     * The strength of the sucrose solution that is as sweet: the same sweetness in the water of the
-     * mix.
-     *
-     * @return % of that solution by mass
+     * {@return the strength of the sucrose solution that is as sweet: the same sweetness in the
+     * water of the mix, % of that solution by mass}
      */
     public Band percentOfSucroseSolution() {
-        Band sucrose = sucroseEquivalentPercent();
         double water = mix.waterPercent();
-        return new Band(
-                strength(sucrose.low(), water),
-                strength(sucrose.middle(), water),
-                strength(sucrose.high(), water));
+        return sucroseEquivalentPercent().map(sucrose -> strength(sucrose, water));
     }
 
-    /**
-     * Sweetness from each sugar.
-     *
-     * @return the sugars of the mix, the sweetest first
-     */
+    /** {@return the sugars of the mix with their sweetness, the sweetest first} */
     public List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         for (Sweetener sweetener : Sweetener.values()) {
@@ -84,19 +67,18 @@ public record Sweetness(Mix mix) {
         return List.copyOf(parts);
     }
 
-    /**
-     * Effect of cold on sweetness, direction only.
-     *
-     * @return a sentence, a trend
-     */
-    public String coldTrend() {
+    /** {@return the effect of cold on its sweetness in any language: the direction, a trend} */
+    public Phrase cold() {
         double strength = percentOfSucroseSolution().middle();
-        String figure = Require.formatToTenth(strength);
-        return strength >= COLD_PROOF_PERCENT
-                ? "As sweet as %s %% of sucrose in water: so strong a solution hardly loses sweetness when cooled (Bartoshuk et al. 1982); from ice it still seems less, for the tongue itself turns cold. A trend, no figure."
-                        .formatted(figure)
-                : "As sweet as %s %% of sucrose in water: thin enough to lose sweetness in the cold, so taste it cold before judging (Bartoshuk et al. 1982; Green and Nachtigal 2015). A trend, no figure."
-                        .formatted(figure);
+        return Phrase.of(
+                "science.sensory",
+                strength >= COLD_PROOF_PERCENT ? "cold.strong" : "cold.thin",
+                Rounded.tenth(strength));
+    }
+
+    /** {@return the effect of cold in English} */
+    public String coldTrend() {
+        return cold().english();
     }
 
     private static double strength(double sucrosePercent, double waterPercent) {

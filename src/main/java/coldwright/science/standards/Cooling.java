@@ -27,16 +27,9 @@ public final class Cooling {
     /** Most time from {@value #FROM_C} °C to {@value #COLD_C} °C, h. */
     public static final double ALL_HOURS = 6;
 
-    /** The rule's name. */
-    public static final String RULE = "FDA Food Code 2022, 3-501.14";
-
     private Cooling() {}
 
-    /**
-     * The rule in any language.
-     *
-     * @return temperatures, times, the rule's name and the reminder
-     */
+    /** {@return the rule in any language: temperatures, times, the rule's name and the reminder} */
     public static Phrase phrase() {
         return Phrase.of(
                 LocalRules.AREA,
@@ -46,14 +39,13 @@ public final class Cooling {
                 FIRST_HOURS,
                 COLD_C,
                 ALL_HOURS,
-                RULE,
+                Phrase.of(LocalRules.AREA, "rule.cooling"),
                 LocalRules.REMINDER);
     }
 
     /**
-     * The rule as an English sentence.
-     *
-     * @return temperatures, times, the rule's name and the reminder
+     * {@return the rule as an English sentence: temperatures, times, the rule's name and the
+     * reminder}
      */
     public static String sentence() {
         return phrase().english();

@@ -1,5 +1,6 @@
 package coldwright.science.standards;
 
+import coldwright.science.Rounded;
 import coldwright.science.mix.AlcoholByVolume;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
@@ -7,12 +8,10 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 import coldwright.words.Phrase;
+import coldwright.words.Words;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -24,62 +23,42 @@ import java.util.Set;
  * fourteen of Regulation (EU) 1169/2011, Annex II.
  */
 public final class Declarations {
-    private static final Map<Allergen, String> UNITED_STATES = new EnumMap<>(Allergen.class);
-    private static final Map<Allergen, String> EUROPEAN_UNION = new EnumMap<>(Allergen.class);
-
-    static {
-        for (Allergen allergen :
-                EnumSet.of(
-                        Allergen.MILK,
-                        Allergen.EGG,
-                        Allergen.FISH,
-                        Allergen.TREE_NUTS,
-                        Allergen.PEANUTS,
-                        Allergen.WHEAT,
-                        Allergen.SOY,
-                        Allergen.SESAME)) {
-            UNITED_STATES.put(allergen, allergen.words());
-        }
-        UNITED_STATES.put(Allergen.CRUSTACEANS, "crustacean shellfish");
-        for (Allergen allergen : Allergen.values()) {
-            EUROPEAN_UNION.put(allergen, allergen.words());
-        }
-        EUROPEAN_UNION.put(Allergen.WHEAT, "cereals containing gluten");
-        EUROPEAN_UNION.put(Allergen.GLUTEN_CEREALS, "cereals containing gluten");
-        EUROPEAN_UNION.put(Allergen.EGG, "eggs");
-        EUROPEAN_UNION.put(Allergen.TREE_NUTS, "nuts");
-        EUROPEAN_UNION.put(Allergen.SOY, "soybeans");
-        EUROPEAN_UNION.put(Allergen.SESAME, "sesame seeds");
-        EUROPEAN_UNION.put(Allergen.SULPHITES, "sulphur dioxide and sulphites");
-    }
+    private static final Set<Allergen> UNITED_STATES =
+            EnumSet.of(
+                    Allergen.MILK,
+                    Allergen.EGG,
+                    Allergen.FISH,
+                    Allergen.CRUSTACEANS,
+                    Allergen.TREE_NUTS,
+                    Allergen.PEANUTS,
+                    Allergen.WHEAT,
+                    Allergen.SOY,
+                    Allergen.SESAME);
 
     private Declarations() {}
 
     /**
      * Allergens of the list of the United States.
      *
-     * @param mix the mix
      * @return those known from its ingredients, in the list's words; others may be in it
      */
     public static List<String> unitedStatesAllergens(Mix mix) {
-        return words(mix.allergens(), UNITED_STATES);
+        return words(mix, "us.", UNITED_STATES);
     }
 
     /**
      * Allergens of the list of the European Union.
      *
-     * @param mix the mix
      * @return those known from its ingredients, in the list's words; others may be in it
      */
     public static List<String> europeanUnionAllergens(Mix mix) {
-        return words(mix.allergens(), EUROPEAN_UNION);
+        return words(mix, "eu.", EnumSet.allOf(Allergen.class));
     }
 
     /**
      * The allergens in words that never claim there are none: the known ones, the unknown
      * ingredients, and the reminder to read labels.
      *
-     * @param mix the mix
      * @return allergens that its ingredients usually contain, by the longer list; the names of
      *     ingredients that are not on the shelf; the reminder
      */
@@ -99,7 +78,6 @@ public final class Declarations {
     /**
      * The allergens in an English sentence.
      *
-     * @param mix the mix
      * @return as in {@link #allergens}
      */
     public static String allergenSentence(Mix mix) {
@@ -109,7 +87,6 @@ public final class Declarations {
     /**
      * The alcohol in any language.
      *
-     * @param mix the mix
      * @return the share by mass and by volume of the unfrozen mix, with a caution; or that there is
      *     none
      */
@@ -122,33 +99,31 @@ public final class Declarations {
                 : Phrase.of(
                         LocalRules.AREA,
                         "alcohol",
-                        hundredth(massPercent),
-                        hundredth(byVolumePercent),
+                        Rounded.hundredth(massPercent),
+                        Rounded.hundredth(byVolumePercent),
                         LocalRules.REMINDER);
     }
 
     /**
      * The alcohol in an English sentence.
      *
-     * @param mix the mix
      * @return as in {@link #alcohol}
      */
     public static String alcoholSentence(Mix mix) {
         return alcohol(mix).english();
     }
 
-    private static List<String> words(Set<Allergen> present, Map<Allergen, String> list) {
-        List<String> words = new ArrayList<>();
-        list.forEach(
-                (allergen, word) -> {
-                    if (present.contains(allergen) && !words.contains(word)) {
-                        words.add(word);
-                    }
-                });
-        return List.copyOf(words);
-    }
-
-    private static double hundredth(double value) {
-        return Math.round(value * 100) / 100.0;
+    /** The list's own word where the bundle has one, else the allergen's. */
+    private static List<String> words(Mix mix, String list, Set<Allergen> listed) {
+        return mix.allergens().stream()
+                .filter(listed::contains)
+                .map(
+                        one ->
+                                Words.of(LocalRules.AREA).has(list + one.name())
+                                        ? Phrase.of(LocalRules.AREA, list + one.name())
+                                        : one.phrase())
+                .map(Phrase::english)
+                .distinct()
+                .toList();
     }
 }

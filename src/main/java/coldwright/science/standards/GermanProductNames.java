@@ -4,6 +4,7 @@ import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 import coldwright.science.standards.NameShortfalls.Limit;
+import coldwright.words.Phrase;
 
 import java.util.List;
 
@@ -19,7 +20,7 @@ import java.util.List;
  */
 final class GermanProductNames {
     private static final String PLACE = "Germany";
-    private static final String RULE = "Leitsätze für Speiseeis";
+    private static final Phrase RULE = Phrase.of(LocalRules.AREA, "rule.Germany");
 
     private GermanProductNames() {}
 
@@ -31,19 +32,19 @@ final class GermanProductNames {
                 verdict(
                         "Eiscreme",
                         new NameShortfalls()
-                                .atLeast("milk fat", milkFat, Limit.percent(10))
-                                .without(otherFat, "added fat but milk fat")),
+                                .atLeast("milk-fat", milkFat, Limit.percent(10))
+                                .without(otherFat, "added-fat-but-milk-fat")),
                 verdict(
                         "Rahmeis",
                         new NameShortfalls()
-                                .atLeast("milk fat", milkFat, Limit.percent(18))
-                                .without(otherFat, "added fat but milk fat")),
+                                .atLeast("milk-fat", milkFat, Limit.percent(18))
+                                .without(otherFat, "added-fat-but-milk-fat")),
                 verdict(
                         "Fruchteiscreme",
                         new NameShortfalls()
-                                .atLeast("milk fat", milkFat, Limit.percent(8))
+                                .atLeast("milk-fat", milkFat, Limit.percent(8))
                                 .with(fruit > 0, "fruit")
-                                .without(otherFat, "added fat but milk fat")),
+                                .without(otherFat, "added-fat-but-milk-fat")),
                 verdict("Fruchteis", fruit(mix, 20, 10)),
                 verdict(
                         "Sorbet",
@@ -54,7 +55,7 @@ final class GermanProductNames {
                         new NameShortfalls()
                                 .below("fat", mix.fatPercent(), Limit.percent(3))
                                 .atLeast(
-                                        "total solids",
+                                        "total-solids",
                                         mix.totalSolidsPercent(),
                                         Limit.percent(12))));
     }

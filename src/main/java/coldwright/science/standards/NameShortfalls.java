@@ -1,5 +1,6 @@
 package coldwright.science.standards;
 
+import coldwright.science.Rounded;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
@@ -36,13 +37,13 @@ final class NameShortfalls {
                 LocalRules.AREA,
                 side,
                 part(what),
-                hundredth(value),
+                Rounded.hundredth(value),
                 limit.unit(),
-                hundredth(limit.value()));
+                Rounded.hundredth(limit.value()));
     }
 
     private static Phrase part(String what) {
-        return Phrase.named(LocalRules.AREA, "part", what);
+        return Phrase.of(LocalRules.AREA, "part." + what);
     }
 
     NameShortfalls without(boolean present, String what) {
@@ -77,9 +78,5 @@ final class NameShortfalls {
         static Limit percent(double value) {
             return new Limit(value, "%");
         }
-    }
-
-    private static double hundredth(double value) {
-        return Math.round(value * 100) / 100.0;
     }
 }

@@ -12,36 +12,26 @@ import java.util.List;
  * @param missing the missing requirements, each with the figure and the limit; empty if allowed
  * @param rule the rule, by number or title
  */
-public record NameVerdict(String place, String name, List<Phrase> missing, String rule) {
+public record NameVerdict(String place, String name, List<Phrase> missing, Phrase rule) {
 
-    /** Copies the list. */
     public NameVerdict {
         missing = List.copyOf(missing);
     }
 
-    /**
-     * Whether the mix meets all checked requirements.
-     *
-     * @return true if nothing is missing
-     */
+    /** Whether the mix meets all checked requirements. */
     public boolean allowed() {
         return missing.isEmpty();
     }
 
     /**
-     * The missing requirements in English.
-     *
-     * @return each with the figure and the limit; empty if allowed
+     * {@return the missing requirements in English: each with the figure and the limit; empty if
+     * allowed}
      */
     public List<String> shortfalls() {
         return Phrase.english(missing);
     }
 
-    /**
-     * The verdict in any language.
-     *
-     * @return with the reasons and the reminder
-     */
+    /** {@return the verdict in any language, with the reasons and the reminder} */
     public Phrase phrase() {
         return Phrase.of(
                 LocalRules.AREA,
@@ -53,11 +43,7 @@ public record NameVerdict(String place, String name, List<Phrase> missing, Strin
                 missing);
     }
 
-    /**
-     * The verdict as an English sentence.
-     *
-     * @return with the reasons and the reminder
-     */
+    /** {@return the verdict as an English sentence, with the reasons and the reminder} */
     public String sentence() {
         return phrase().english();
     }

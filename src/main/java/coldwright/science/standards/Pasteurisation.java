@@ -61,15 +61,13 @@ public enum Pasteurisation {
      */
     public Hold holdAt(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
-        if (temperatureC < celsius(0) - SAME_C) {
-            throw new IllegalArgumentException(
-                    "temperatureC is %s, and %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules."
-                            .formatted(
-                                    Require.format(temperatureC),
-                                    rule,
-                                    roundedUp(celsius(0)),
-                                    Require.format(fahrenheitAndSeconds[0][0])));
-        }
+        Require.that(
+                temperatureC >= celsius(0) - SAME_C,
+                "temperatureC is %s; %s lists no time below %s °C (%s °F). Heat it to that or more, and follow your local rules.",
+                temperatureC,
+                rule,
+                roundedUp(celsius(0)),
+                fahrenheitAndSeconds[0][0]);
         int i = fahrenheitAndSeconds.length - 1;
         while (celsius(i) > temperatureC + SAME_C) {
             i--;
@@ -82,11 +80,7 @@ public enum Pasteurisation {
         return Require.format(Math.ceil(temperatureC * 10 - 1e-6) / 10);
     }
 
-    /**
-     * The rule behind the table.
-     *
-     * @return such as {@code 21 CFR 135.3}
-     */
+    /** {@return the rule behind the table, such as {@code 21 CFR 135.3}} */
     public String rule() {
         return rule;
     }
@@ -108,9 +102,8 @@ public enum Pasteurisation {
             double temperatureC, double seconds, double listedTemperatureC, String rule) {
 
         /**
-         * The hold in any language.
-         *
-         * @return the time, the listed temperature that it belongs to, the rule and the reminder
+         * {@return the hold in any language: the time, the listed temperature that it belongs to,
+         * the rule and the reminder}
          */
         public Phrase phrase() {
             return Phrase.of(
@@ -124,27 +117,21 @@ public enum Pasteurisation {
         }
 
         /**
-         * The hold as an English sentence.
-         *
-         * @return the time, the listed temperature that it belongs to, the rule and the reminder
+         * {@return the hold as an English sentence: the time, the listed temperature that it
+         * belongs to, the rule and the reminder}
          */
         public String sentence() {
             return phrase().english();
         }
 
-        /**
-         * The temperature in words.
-         *
-         * @return rounded up to a tenth, such as {@code 68.4 °C}
-         */
+        /** {@return the temperature in words: rounded up to a tenth, such as {@code 68.4 °C}} */
         public String at() {
             return roundedUp(temperatureC) + " °C";
         }
 
         /**
-         * The listed temperature in words.
-         *
-         * @return rounded up to a tenth, with the rule's own figure: {@code 68.4 °C (155 °F)}
+         * {@return the listed temperature in words: rounded up to a tenth, with the rule's own
+         * figure: {@code 68.4 °C (155 °F)}}
          */
         public String listedAt() {
             return "%s °C (%d °F)"
@@ -153,11 +140,7 @@ public enum Pasteurisation {
                             Math.round(listedTemperatureC * 1.8 + 32));
         }
 
-        /**
-         * The time in words.
-         *
-         * @return such as {@code 30 minutes} or {@code 25 seconds}
-         */
+        /** {@return the time in words, such as {@code 30 minutes} or {@code 25 seconds}} */
         public String time() {
             return duration().english();
         }

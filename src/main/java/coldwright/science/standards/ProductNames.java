@@ -12,7 +12,6 @@ public final class ProductNames {
     /**
      * The verdicts on a mix without air.
      *
-     * @param mix the mix
      * @return one verdict for each name that is checked
      */
     public static List<NameVerdict> of(Mix mix) {
@@ -22,7 +21,6 @@ public final class ProductNames {
     /**
      * The verdicts on a mix with air, which counts for the weight by volume in the United States.
      *
-     * @param mix the mix
      * @param overrunPercent volume of air per volume of mix, %, 0 to 300
      * @return one verdict for each name that is checked
      */
@@ -37,7 +35,6 @@ public final class ProductNames {
     /**
      * The names that the mix may bear.
      *
-     * @param mix the mix
      * @return the allowed verdicts only
      */
     public static List<NameVerdict> allowed(Mix mix) {

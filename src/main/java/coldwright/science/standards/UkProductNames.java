@@ -17,8 +17,7 @@ import java.util.List;
  */
 final class UkProductNames {
     private static final String PLACE = "United Kingdom";
-    private static final String RULE =
-            "Ice Cream Alliance guidance, formerly Food Labelling Regulations 1996";
+    private static final Phrase RULE = Phrase.of(LocalRules.AREA, "rule.United-Kingdom");
 
     private UkProductNames() {}
 
@@ -27,13 +26,13 @@ final class UkProductNames {
         List<Phrase> iceCream =
                 new NameShortfalls()
                         .atLeast("fat", mix.fatPercent(), Limit.percent(5))
-                        .atLeast("milk protein", milkProtein, Limit.percent(2.5))
+                        .atLeast("milk-protein", milkProtein, Limit.percent(2.5))
                         .list();
         List<Phrase> dairy =
                 new NameShortfalls()
-                        .atLeast("milk fat", mix.milkFatPercent(), Limit.percent(5))
-                        .atLeast("milk protein", milkProtein, Limit.percent(2.5))
-                        .without(NameShortfalls.hasAddedFat(mix), "added fat but milk fat")
+                        .atLeast("milk-fat", mix.milkFatPercent(), Limit.percent(5))
+                        .atLeast("milk-protein", milkProtein, Limit.percent(2.5))
+                        .without(NameShortfalls.hasAddedFat(mix), "added-fat-but-milk-fat")
                         .list();
         return List.of(
                 new NameVerdict(PLACE, "ice cream", iceCream, RULE),

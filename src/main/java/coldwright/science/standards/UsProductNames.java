@@ -35,11 +35,11 @@ final class UsProductNames {
         double yolk = mix.composition().per100g(Tally.YOLK_SOLIDS);
         List<Phrase> iceCream =
                 iceCream(mix, overrunPercent)
-                        .below("egg yolk solids", yolk, Limit.percent(1.4))
+                        .below("egg-yolk-solids", yolk, Limit.percent(1.4))
                         .list();
         List<Phrase> custard =
                 iceCream(mix, overrunPercent)
-                        .atLeast("egg yolk solids", yolk, Limit.percent(1.4))
+                        .atLeast("egg-yolk-solids", yolk, Limit.percent(1.4))
                         .list();
         boolean egg =
                 mix.amounts().stream()
@@ -47,12 +47,16 @@ final class UsProductNames {
         List<Phrase> waterIce =
                 new NameShortfalls()
                         .without(mix.allergens().contains(Allergen.MILK), "milk")
-                        .without(egg, "egg but egg white")
+                        .without(egg, "egg-but-egg-white")
                         .list();
         return List.of(
-                new NameVerdict(PLACE, "ice cream", iceCream, "21 CFR 135.110"),
-                new NameVerdict(PLACE, "frozen custard", custard, "21 CFR 135.110"),
-                new NameVerdict(PLACE, "water ice", waterIce, "21 CFR 135.160"));
+                new NameVerdict(PLACE, "ice cream", iceCream, rule("110")),
+                new NameVerdict(PLACE, "frozen custard", custard, rule("110")),
+                new NameVerdict(PLACE, "water ice", waterIce, rule("160")));
+    }
+
+    private static Phrase rule(String section) {
+        return Phrase.of(LocalRules.AREA, "plain", "21 CFR 135." + section);
     }
 
     private static NameShortfalls iceCream(Mix mix, double overrunPercent) {
@@ -65,17 +69,17 @@ final class UsProductNames {
                 new NameShortfalls()
                         .atLeast("milkfat", mix.milkFatPercent(), Limit.percent(10))
                         .atLeast(
-                                "nonfat milk solids",
+                                "nonfat-milk-solids",
                                 solids,
                                 Limit.percent(leastNonfatMilkSolids(mix.milkFatPercent())))
                         .atLeast(
-                                "total solids to the gallon",
+                                "total-solids-to-the-gallon",
                                 poundsPerGallon * mix.totalSolidsPercent() / 100,
                                 new Limit(1.6, "lb"))
-                        .atLeast("weight to the gallon", poundsPerGallon, new Limit(4.5, "lb"))
-                        .without(NameShortfalls.hasAddedFat(mix), "added fat but milkfat");
+                        .atLeast("weight-to-the-gallon", poundsPerGallon, new Limit(4.5, "lb"))
+                        .without(NameShortfalls.hasAddedFat(mix), "added-fat-but-milkfat");
         return nameShortfalls.without(
-                solids > 0 && whey > 0.25 * solids, "more whey than a quarter of its milk solids");
+                solids > 0 && whey > 0.25 * solids, "more-whey-than-a-quarter-of-its-milk-solids");
     }
 
     /** The step table of 135.110(a)(2). */

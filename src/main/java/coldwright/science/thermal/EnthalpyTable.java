@@ -32,7 +32,6 @@ public final class EnthalpyTable {
      * Tabulates points joined by straight lines.
      *
      * @param points at least two, enthalpy rising, temperature never falling
-     * @return the table
      */
     static EnthalpyTable through(Points points) {
         int last = points.size - 1;
@@ -68,8 +67,6 @@ public final class EnthalpyTable {
     /**
      * A pure substance that melts at one temperature, with constant properties.
      *
-     * @param solid the solid
-     * @param liquid the liquid
      * @param meltingC melting point, °C
      * @param latentJPerG heat of melting, J/g
      * @return its table from 60 °C below the melting point to 60 °C above; zero enthalpy is the
@@ -95,60 +92,56 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Temperature at an enthalpy.
+     * {@return temperature at an enthalpy, °C}
      *
      * @param enthalpyJPerG enthalpy, J/g
-     * @return °C
      */
     public double temperatureC(double enthalpyJPerG) {
         return at(temperatureC, enthalpyJPerG);
     }
 
     /**
-     * Slope of temperature against enthalpy: the inverse of the apparent heat capacity.
+     * {@return slope of temperature against enthalpy: the inverse of the apparent heat capacity,
+     * K·g/J, zero at a melting point}
      *
      * @param enthalpyJPerG enthalpy, J/g
-     * @return K·g/J, zero at a melting point
      */
     public double kelvinPerJPerG(double enthalpyJPerG) {
         return slope(temperatureC, enthalpyJPerG);
     }
 
     /**
-     * Conductivity integrated over temperature up to the temperature at an enthalpy.
+     * {@return conductivity integrated over temperature up to the temperature at an enthalpy, W/m,
+     * from an arbitrary zero}
      *
      * @param enthalpyJPerG enthalpy, J/g
-     * @return W/m, from an arbitrary zero
      */
     public double conductionWPerM(double enthalpyJPerG) {
         return at(conduction, enthalpyJPerG);
     }
 
     /**
-     * Slope of {@link #conductionWPerM} against enthalpy.
+     * {@return slope of {@link #conductionWPerM} against enthalpy, W/m per J/g}
      *
      * @param enthalpyJPerG enthalpy, J/g
-     * @return W/m per J/g
      */
     public double conductionPerJPerG(double enthalpyJPerG) {
         return slope(conduction, enthalpyJPerG);
     }
 
     /**
-     * Ice at an enthalpy.
+     * {@return ice at an enthalpy, % of the water}
      *
      * @param enthalpyJPerG enthalpy, J/g
-     * @return % of the water
      */
     public double icePercent(double enthalpyJPerG) {
         return Math.max(0, Math.min(100, at(icePercent, enthalpyJPerG)));
     }
 
     /**
-     * Enthalpy at a temperature; at a melting point the liquid's.
+     * {@return enthalpy at a temperature; at a melting point the liquid's, J/g}
      *
      * @param wantedC temperature, °C, within the table
-     * @return J/g
      * @throws IllegalArgumentException if the table does not reach that far
      */
     public double enthalpyJPerG(double wantedC) {
@@ -157,10 +150,10 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Enthalpy at a share of ice, on cooling.
+     * {@return enthalpy at a share of ice, on cooling, J/g, or not a number if the table ends
+     * before that much is ice}
      *
      * @param wantedPercent ice, % of the water, more than zero
-     * @return J/g, or not a number if the table ends before that much is ice
      */
     public double enthalpyAtIceJPerG(double wantedPercent) {
         if (icePercent[0] < wantedPercent) {
@@ -185,20 +178,12 @@ public final class EnthalpyTable {
         return lowest + (low + share) * perStep;
     }
 
-    /**
-     * Lowest temperature of the table.
-     *
-     * @return °C
-     */
+    /** {@return lowest temperature of the table, °C} */
     public double coldestC() {
         return temperatureC[0];
     }
 
-    /**
-     * Highest temperature of the table.
-     *
-     * @return °C
-     */
+    /** {@return highest temperature of the table, °C} */
     public double warmestC() {
         return temperatureC[STEPS];
     }

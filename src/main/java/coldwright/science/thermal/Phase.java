@@ -9,7 +9,6 @@ import coldwright.science.Require;
  * @param heatCapacityJPerGK heat capacity, J/(g·K), more than zero
  */
 public record Phase(double conductivityWPerMK, double heatCapacityJPerGK) {
-    /** Checks both. */
     public Phase {
         Require.positive("conductivityWPerMK", conductivityWPerMK, "W/(m·K)");
         Require.positive("heatCapacityJPerGK", heatCapacityJPerGK, "J/(g·K)");

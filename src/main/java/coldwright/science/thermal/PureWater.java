@@ -16,7 +16,10 @@ import coldwright.science.Require;
  * viscosity 0.001 %.
  */
 public final class PureWater {
-    /** Latent heat of melting at 0 °C, J/g (IAPWS-06 and IAPWS-95). */
+    /**
+     * Latent heat of melting at 0 °C, J/g (IAPWS-06 and IAPWS-95); the crystal model takes it to a
+     * tenth.
+     */
     public static final double LATENT_HEAT_JPERG = 333.42;
 
     private static final double[] WATER_DENSITY = {
@@ -40,70 +43,64 @@ public final class PureWater {
     private PureWater() {}
 
     /**
-     * Density of water.
+     * {@return density of water, kg/m³}
      *
      * @param temperatureC temperature, °C, 0 to 60
-     * @return kg/m³
      */
     public static double densityKgPerM3(double temperatureC) {
         return at(liquid(temperatureC), WATER_DENSITY);
     }
 
     /**
-     * Heat capacity of water.
+     * {@return heat capacity of water, J/(g·K)}
      *
      * @param temperatureC temperature, °C, 0 to 60
-     * @return J/(g·K)
      */
     public static double heatCapacityJPerGK(double temperatureC) {
         return at(liquid(temperatureC), WATER_HEAT_CAPACITY);
     }
 
     /**
-     * Conductivity of water.
+     * {@return conductivity of water, W/(m·K)}
      *
      * @param temperatureC temperature, °C, 0 to 60
-     * @return W/(m·K)
      */
     public static double conductivityWPerMK(double temperatureC) {
         return at(liquid(temperatureC), WATER_CONDUCTIVITY);
     }
 
     /**
-     * Viscosity of water.
+     * {@return viscosity of water, mPa·s}
      *
      * @param temperatureC temperature, °C, 0 to 60
-     * @return mPa·s
      */
     public static double viscosityMPaS(double temperatureC) {
         return Math.exp(at(liquid(temperatureC), WATER_LN_VISCOSITY));
     }
 
     /**
-     * Density of ice.
+     * {@return density of ice, kg/m³}
      *
      * @param temperatureC temperature, °C, −60 to 0
-     * @return kg/m³
      */
     public static double iceDensityKgPerM3(double temperatureC) {
         return at(solid(temperatureC), ICE_DENSITY);
     }
 
     /**
-     * Heat capacity of ice.
+     * {@return heat capacity of ice, J/(g·K)}
      *
      * @param temperatureC temperature, °C, −60 to 0
-     * @return J/(g·K)
      */
     public static double iceHeatCapacityJPerGK(double temperatureC) {
         return at(solid(temperatureC), ICE_HEAT_CAPACITY);
     }
 
     /**
-     * Enthalpy of ice, with zero for liquid water at 0 °C.
+     * {@return enthalpy of ice, with zero for liquid water at 0 °C, J/g, −{@value
+     * #LATENT_HEAT_JPERG} at 0 °C and less below}
      *
      * @param temperatureC temperature, °C, −60 to 0
-     * @return J/g, −{@value #LATENT_HEAT_JPERG} at 0 °C and less below
      */
     public static double iceEnthalpyJPerG(double temperatureC) {
         double t = solid(temperatureC);

@@ -61,11 +61,10 @@ public enum Structure {
     abstract double mixed(double host, double guest, double share);
 
     /**
-     * Conductivity of the whole.
+     * {@return conductivity of the whole, W/(m·K), between the two}
      *
      * @param hostWPerMK conductivity of the host phase, W/(m·K), more than zero
      * @param guest the phase in the host
-     * @return W/(m·K), between the two
      */
     public double conductivityWPerMK(double hostWPerMK, Part guest) {
         return mixed(
@@ -81,7 +80,6 @@ public enum Structure {
      * @param conductivityWPerMK its conductivity, W/(m·K), more than zero
      */
     public record Part(double volumeShare, double conductivityWPerMK) {
-        /** Checks both. */
         public Part {
             Require.within("volumeShare", volumeShare, SHARE);
             Require.positive("conductivityWPerMK", conductivityWPerMK, "W/(m·K)");

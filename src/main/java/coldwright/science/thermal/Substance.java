@@ -74,40 +74,37 @@ public enum Substance {
     }
 
     /**
-     * Conductivity.
+     * {@return conductivity, W/(m·K)}
      *
      * @param temperatureC temperature, °C, −60 to 150; the source ends at −40
-     * @return W/(m·K)
      */
     public double conductivityWPerMK(double temperatureC) {
         return conductivity.at(Require.within("temperatureC", temperatureC, RANGE));
     }
 
     /**
-     * Density.
+     * {@return density, kg/m³}
      *
      * @param temperatureC temperature, °C, −60 to 150; the source ends at −40
-     * @return kg/m³
      */
     public double densityKgPerM3(double temperatureC) {
         return density.at(Require.within("temperatureC", temperatureC, RANGE));
     }
 
     /**
-     * Heat capacity at constant pressure.
+     * {@return heat capacity at constant pressure, J/(g·K)}
      *
      * @param temperatureC temperature, °C, −60 to 150; the source ends at −40
-     * @return J/(g·K)
      */
     public double heatCapacityJPerGK(double temperatureC) {
         return heatCapacity(temperatureC).at(Require.within("temperatureC", temperatureC, RANGE));
     }
 
     /**
-     * Sensible heat above 0 °C: the heat capacity integrated from 0 °C.
+     * {@return sensible heat above 0 °C: the heat capacity integrated from 0 °C, J/g, negative
+     * below 0 °C}
      *
      * @param temperatureC temperature, °C, −60 to 150
-     * @return J/g, negative below 0 °C
      */
     public double enthalpyFromZeroJPerG(double temperatureC) {
         return heatCapacity(temperatureC)

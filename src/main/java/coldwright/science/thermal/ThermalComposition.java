@@ -1,7 +1,10 @@
 package coldwright.science.thermal;
 
+import coldwright.science.Require;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Composition;
+
+import java.util.function.ToDoubleFunction;
 
 /**
  * A composition sorted into the few substances of the thermal tables.
@@ -28,10 +31,7 @@ public final class ThermalComposition {
      */
     public static ThermalComposition of(Composition composition) {
         double sum = composition.sumPercent();
-        if (!(sum > 0)) {
-            throw new IllegalArgumentException(
-                    "the composition is empty; it must hold at least one component");
-        }
+        Require.that(sum > 0, "the composition is empty; it must have at least one component");
         ThermalComposition thermalComposition = new ThermalComposition();
         for (Component component : Component.values()) {
             double share = composition.percent(component) / sum;
@@ -58,54 +58,34 @@ public final class ThermalComposition {
         };
     }
 
-    /**
-     * Share of one substance.
-     *
-     * @param substance the substance
-     * @return of the mass, 0 to 1
-     */
+    /** {@return share of one substance, of the mass, 0 to 1} */
     public double share(Substance substance) {
         return shares[substance.ordinal()];
     }
 
     /**
-     * Heat capacity, all water liquid.
+     * {@return heat capacity, all water liquid, J/(g·K)}
      *
      * @param temperatureC temperature, °C, −60 to 150
-     * @return J/(g·K)
      */
     public double heatCapacityJPerGK(double temperatureC) {
-        double sum = 0;
-        for (Substance part : SUBSTANCES) {
-            if (shares[part.ordinal()] > 0) {
-                sum += shares[part.ordinal()] * part.heatCapacityJPerGK(temperatureC);
-            }
-        }
-        return sum;
+        return sum(0, part -> part.heatCapacityJPerGK(temperatureC));
     }
 
     /**
-     * Sensible heat above 0 °C of all but the water.
+     * {@return sensible heat above 0 °C of all but the water, J per g of the whole}
      *
      * @param temperatureC temperature, °C
-     * @return J per g of the whole
      */
     double solidsEnthalpyJPerG(double temperatureC) {
-        double sum = 0;
-        for (Substance part : SUBSTANCES) {
-            if (part != Substance.WATER && shares[part.ordinal()] > 0) {
-                sum += shares[part.ordinal()] * part.enthalpyFromZeroJPerG(temperatureC);
-            }
-        }
-        return sum;
+        return sum(share(Substance.WATER), part -> part.enthalpyFromZeroJPerG(temperatureC));
     }
 
     /**
-     * Density without air, with part of the water as ice.
+     * {@return density without air, with part of the water as ice, kg/m³}
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
-     * @return kg/m³
      */
     double densityKgPerM3(double temperatureC, double iceOfWater) {
         double ice = share(Substance.WATER) * iceOfWater;
@@ -113,26 +93,22 @@ public final class ThermalComposition {
     }
 
     /**
-     * Conductivity without air, with part of the water as ice: the liquid in parallel by volume.
+     * {@return conductivity without air, with part of the water as ice: the liquid in parallel by
+     * volume, W/(m·K)}
      *
      * @param temperatureC temperature, °C
      * @param iceOfWater ice as a share of the water, 0 to 1
      * @param iceLies arrangement of the ice in the liquid
-     * @return W/(m·K)
      */
     double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
         double ice = share(Substance.WATER) * iceOfWater;
         double liquidVolume = liquidVolume(temperatureC, ice);
-        double sum = 0;
-        for (Substance part : SUBSTANCES) {
-            double mass = liquidMass(part, ice);
-            if (mass > 0) {
-                sum +=
-                        mass
-                                / part.densityKgPerM3(temperatureC)
-                                * part.conductivityWPerMK(temperatureC);
-            }
-        }
+        double sum =
+                sum(
+                        ice,
+                        part ->
+                                part.conductivityWPerMK(temperatureC)
+                                        / part.densityKgPerM3(temperatureC));
         if (ice <= 0) {
             return sum / liquidVolume;
         }
@@ -146,18 +122,19 @@ public final class ThermalComposition {
     }
 
     private double liquidVolume(double temperatureC, double ice) {
-        double volume = 0;
-        for (Substance part : SUBSTANCES) {
-            double mass = liquidMass(part, ice);
-            if (mass > 0) {
-                volume += mass / part.densityKgPerM3(temperatureC);
-            }
-        }
-        return volume;
+        return sum(ice, part -> 1 / part.densityKgPerM3(temperatureC));
     }
 
-    private double liquidMass(Substance part, double ice) {
-        return shares[part.ordinal()] - (part == Substance.WATER ? ice : 0);
+    /** Sum over the substances, by mass, without some of the water. */
+    private double sum(double withoutWater, ToDoubleFunction<Substance> property) {
+        double sum = 0;
+        for (Substance part : SUBSTANCES) {
+            double mass = share(part) - (part == Substance.WATER ? withoutWater : 0);
+            if (mass > 0) {
+                sum += mass * property.applyAsDouble(part);
+            }
+        }
+        return sum;
     }
 
     private static double iceVolume(double temperatureC, double ice) {

@@ -1,5 +1,6 @@
 package coldwright.science.thermal;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.FreezingCurve;
@@ -27,7 +28,7 @@ import java.util.List;
  * conductivity 10 % without air; with as much air as mix it is too high, perhaps by half (ice
  * creams are reported near 0.3 W/(m·K) at −20 °C, from memory).
  */
-public final class ThermalCurve {
+public final class ThermalCurve implements Commented {
     private static final double COLDEST_C = -45;
     private static final double WARMEST_C = 100;
     private static final double ICE_STEP = 0.005;
@@ -55,7 +56,6 @@ public final class ThermalCurve {
      * The curve of a mix.
      *
      * @param mix the mix, with some water
-     * @return the curve, without air
      * @throws IllegalArgumentException if there is no water to freeze
      */
     public static ThermalCurve of(Mix mix) {
@@ -70,14 +70,12 @@ public final class ThermalCurve {
      *
      * @param thermalComposition the composition, with some water
      * @param freezing the freezing curve of the same composition
-     * @return the curve, without air
      * @throws IllegalArgumentException if there is no water to freeze
      */
     public static ThermalCurve of(ThermalComposition thermalComposition, FreezingCurve freezing) {
-        if (thermalComposition.share(Substance.WATER) <= 0) {
-            throw new IllegalArgumentException(
-                    "waterPercent is 0 %; it must be more than zero: nothing in this mix can turn to ice");
-        }
+        Require.that(
+                thermalComposition.share(Substance.WATER) > 0,
+                "waterPercent is 0 %%; it must be more than zero");
         return new ThermalCurve(thermalComposition, freezing, 0);
     }
 
@@ -148,50 +146,39 @@ public final class ThermalCurve {
         return temperatureC >= 0 ? 0 : freezing.icePercentAt(temperatureC) / 100;
     }
 
-    /**
-     * Initial freezing point.
-     *
-     * @return °C, 0 or below
-     */
+    /** {@return initial freezing point, °C, 0 or below} */
     public double initialFreezingPointC() {
         return freezing.initialFreezingPointC();
     }
 
-    /**
-     * Water, as liquid or ice.
-     *
-     * @return % by mass
-     */
+    /** {@return water, as liquid or ice, % by mass} */
     public double waterPercent() {
         return 100 * thermalComposition.share(Substance.WATER);
     }
 
     /**
-     * Ice at a temperature.
+     * {@return ice at a temperature, % of the water}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return % of the water
      */
     public double icePercentAt(double temperatureC) {
         return 100 * iceShare(temperatureC);
     }
 
     /**
-     * Enthalpy, zero for the liquid batch at 0 °C.
+     * {@return enthalpy, zero for the liquid batch at 0 °C, J/g}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return J/g
      */
     public double enthalpyJPerG(double temperatureC) {
         return enthalpy(temperatureC, iceShare(temperatureC));
     }
 
     /**
-     * Apparent heat capacity, with the latent heat of the ice that melts.
+     * {@return apparent heat capacity, with the latent heat of the ice that melts, J/(g·K): the
+     * slope of the enthalpy over 0.02 °C; below the freezing point on its cold side}
      *
      * @param temperatureC temperature, °C, −59 to 119
-     * @return J/(g·K): the slope of the enthalpy over 0.02 °C; below the freezing point on its cold
-     *     side
      */
     public double apparentHeatCapacityJPerGK(double temperatureC) {
         double start = initialFreezingPointC();
@@ -207,10 +194,9 @@ public final class ThermalCurve {
     }
 
     /**
-     * Heat capacity of ice and liquid as they are, without melting.
+     * {@return heat capacity of ice and liquid as they are, without melting, J/(g·K)}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return J/(g·K)
      */
     public double sensibleHeatCapacityJPerGK(double temperatureC) {
         double all = thermalComposition.heatCapacityJPerGK(temperatureC);
@@ -225,32 +211,29 @@ public final class ThermalCurve {
     }
 
     /**
-     * Conductivity with ice and air.
+     * {@return conductivity with ice and air, W/(m·K)}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return W/(m·K)
      */
     public double conductivityWPerMK(double temperatureC) {
         return conduct(temperatureC, iceShare(temperatureC));
     }
 
     /**
-     * Conductivity without air for another arrangement of the ice: {@link Structure#PARALLEL} and
-     * {@link Structure#SERIES} are the bounds.
+     * {@return conductivity without air for another arrangement of the ice: {@link
+     * Structure#PARALLEL} and {@link Structure#SERIES} are the bounds, W/(m·K)}
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @param iceLies arrangement of the ice in the liquid
-     * @return W/(m·K)
      */
     public double conductivityWPerMK(double temperatureC, Structure iceLies) {
         return thermalComposition.conductivityWPerMK(temperatureC, iceShare(temperatureC), iceLies);
     }
 
     /**
-     * Density with ice and air; the volume of air is constant.
+     * {@return density with ice and air; the volume of air is constant, kg/m³}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return kg/m³
      */
     public double densityKgPerM3(double temperatureC) {
         return thermalComposition.densityKgPerM3(temperatureC, iceShare(temperatureC))
@@ -258,44 +241,29 @@ public final class ThermalCurve {
     }
 
     /**
-     * Heat to remove between two temperatures.
+     * {@return heat to remove between two temperatures, J/g, negative if the second is warmer}
      *
      * @param fromC starting temperature, °C
      * @param toC final temperature, °C
-     * @return J/g, negative if the second is warmer
      */
     public double heatToRemoveJPerG(double fromC, double toC) {
         return enthalpyJPerG(fromC) - enthalpyJPerG(toC);
     }
 
     /**
-     * Temperature, ice and conduction by enthalpy, to simulate freezing.
-     *
-     * @return the table, −45 to 100 °C
+     * {@return temperature, ice and conduction by enthalpy, to simulate freezing: the table, −45 to
+     * 100 °C}
      */
     public EnthalpyTable table() {
         return table;
     }
 
-    /**
-     * Where the answer leaves the range of its sources.
-     *
-     * @return sentences in any language, empty if none
-     */
+    @Override
     public List<Phrase> comments() {
         List<Phrase> comments = new ArrayList<>(freezing.comments());
         if (thermalComposition.share(Substance.ETHANOL) > 0.2) {
             comments.add(Phrase.of("science.thermal", "much-alcohol"));
         }
         return List.copyOf(comments);
-    }
-
-    /**
-     * Where the answer leaves the range of its sources, in English.
-     *
-     * @return sentences, empty if none
-     */
-    public List<String> notes() {
-        return Phrase.english(comments());
     }
 }

@@ -1,7 +1,8 @@
 package coldwright.terminal.check;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.bench.RunOutcome;
-import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.VerifiedNumber;
 import coldwright.play.ClaimVerdict;
 import coldwright.science.Require;
@@ -17,31 +18,37 @@ public final class ClaimSentence {
     private ClaimSentence() {}
 
     public static String of(ClaimVerdict verdict) {
-        if (verdict.claim() instanceof VerifiedNumber number) {
-            return verdict.outcome().finished()
-                    ? "the text says %s, the calculator gives %s"
-                            .formatted(number.written(), got(verdict, number))
-                    : "the text says %s, but `%s` gives nothing: %s"
-                            .formatted(number.written(), number.expression(), unfit(verdict));
-        }
-        return "%s, expected %s, got %s"
-                .formatted(verdict.claim().expression(), wanted(verdict), got(verdict));
-    }
-
-    private static String wanted(ClaimVerdict verdict) {
-        return verdict.claim() instanceof CheckExpectation.Value value
-                ? "%s within %s"
-                        .formatted(Require.format(value.value()), Require.format(value.tolerance()))
-                : "true";
-    }
-
-    private static String got(ClaimVerdict verdict) {
-        if (verdict.state() == ClaimVerdict.State.FAILED) {
-            return unfit(verdict);
-        }
-        return verdict.claim() instanceof CheckExpectation.Value
-                ? Require.format(verdict.number().getAsDouble())
-                : ((RunOutcome.Finished) verdict.outcome()).exact();
+        boolean failed = verdict.state() == ClaimVerdict.State.FAILED;
+        return verdict.claim()
+                .match(
+                        value ->
+                                text(
+                                        "claim",
+                                        value.expression(),
+                                        text(
+                                                "claim.within",
+                                                Require.format(value.value()),
+                                                Require.format(value.tolerance())),
+                                        failed
+                                                ? unfit(verdict)
+                                                : Require.format(verdict.number().getAsDouble())),
+                        truth ->
+                                text(
+                                        "claim",
+                                        truth.expression(),
+                                        "true",
+                                        failed ? unfit(verdict) : "false"),
+                        number ->
+                                verdict.outcome().finished()
+                                        ? text(
+                                                "claim.number",
+                                                number.written(),
+                                                got(verdict, number))
+                                        : text(
+                                                "claim.number-failed",
+                                                number.written(),
+                                                number.expression(),
+                                                unfit(verdict)));
     }
 
     private static String got(ClaimVerdict verdict, VerifiedNumber number) {
@@ -55,8 +62,8 @@ public final class ClaimSentence {
             return RunFailureText.troubles(verdict.outcome()).get(0).words();
         }
         return finished.value().isEmpty()
-                ? "nothing"
-                : "%s, of type %s".formatted(finished.value(), finished.type());
+                ? text("nothing")
+                : text("claim.typed", finished.value(), finished.type());
     }
 
     /** One digit more than in the text, or as many as are needed to show the difference. */

@@ -1,11 +1,12 @@
 package coldwright.terminal.check;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunOutcome;
 import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
-import coldwright.lesson.LessonPart;
 import coldwright.play.BlockingRunner;
 import coldwright.play.ClaimVerdict;
 import coldwright.play.LessonPlayer;
@@ -20,7 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Counts the snippets and claims of a lesson that pass, and reports those that fail. */
-public final class LessonCheck implements PlayListener {
+public final class LessonCheck extends PlayListener.OfResults {
     private final Lesson lesson;
     private final List<String> failures = new ArrayList<>();
     private final MissingNameText missing = new MissingNameText();
@@ -70,26 +71,25 @@ public final class LessonCheck implements PlayListener {
 
     @Override
     public void ran(SnippetText snippet, FinishedRun run) {
-        count(snippet, "snippet", snippet.text(), run.outcome());
+        count(snippet, true, snippet.text(), run.outcome());
     }
 
     @Override
     public void solved(SnippetText snippet, FinishedRun run) {
-        count(snippet, "solution of the snippet", snippet.snippet().solution(), run.outcome());
+        count(snippet, false, snippet.snippet().solution(), run.outcome());
     }
 
-    private void count(SnippetText snippet, String what, String code, RunOutcome outcome) {
+    private void count(SnippetText snippet, boolean own, String code, RunOutcome outcome) {
         snippets++;
+        String what = text(own ? "the-snippet" : "the-solution");
         int fenceLine = snippet.snippet().line();
         for (RunFailureText.RunFailure runFailure : RunFailureText.troubles(outcome)) {
-            boolean own = what.equals("snippet");
             fail(
                     own ? fenceLine + runFailure.line() : fenceLine,
-                    "%s, expected to run to its end, got: %s"
-                            .formatted(what, missing.why(runFailure.words())));
+                    text("check.snippet-failed", what, missing.why(runFailure.words())));
         }
         if (!outcome.finished()) {
-            missing.failed("the %s on line %d".formatted(what, fenceLine), code);
+            missing.failed(text("which.line", what, fenceLine), code);
         }
     }
 
@@ -99,34 +99,23 @@ public final class LessonCheck implements PlayListener {
     }
 
     private void count(ClaimVerdict verdict) {
-        if (verdict.claim() instanceof CheckExpectation line) {
-            lines++;
-            passed += verdict.passed() ? 1 : 0;
-            sourced += verdict.passed() && line.namesPublishedSource() ? 1 : 0;
-        } else {
-            numbers++;
-        }
+        verdict.claim()
+                .match(
+                        value -> countLine(value, verdict),
+                        truth -> countLine(truth, verdict),
+                        number -> numbers++);
         if (!verdict.passed()) {
             fail(verdict.claim().line(), missing.why(ClaimSentence.of(verdict)));
         }
     }
 
+    private int countLine(CheckExpectation line, ClaimVerdict verdict) {
+        passed += verdict.passed() ? 1 : 0;
+        sourced += verdict.passed() && line.namesPublishedSource() ? 1 : 0;
+        return lines++;
+    }
+
     private void fail(int line, String words) {
         failures.add(new LessonFault(lesson.file(), line, words).toString());
     }
-
-    @Override
-    public void prose(LessonPart.Prose prose) {}
-
-    @Override
-    public void teacher(LessonPart.Teacher note) {}
-
-    @Override
-    public void prediction(LessonPart.Prediction prediction) {}
-
-    @Override
-    public void snippet(LessonPart.Snippet snippet) {}
-
-    @Override
-    public void check(LessonPart.Check check) {}
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.bench.Bench;
 import coldwright.bench.BenchClassPath;
 import coldwright.bench.BenchSettings;
@@ -32,16 +34,6 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
     private static final Duration STOP = Duration.ofSeconds(15);
 
     private static final String NOTHING = "0";
-    private static final String ENDLESS =
-            "it did not end within %d seconds and was stopped; look for a loop without an end";
-
-    /** Measured: 400 statements take some 10 s to compile, 2,000 some 90 s; in one method, 2 s. */
-    private static final String TOO_MUCH_TO_COMPILE =
-            "it was not even compiled within %d seconds and was given up, for each statement is"
-                    + " compiled by itself; split the snippet, or put its statements into a method";
-
-    private static final String USED_UP =
-            "it was not run, for what stands above it used up all the time there was";
 
     private final Supplier<Duration> patience;
     private Bench bench = open();
@@ -83,7 +75,7 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         Duration limit = left.filter(all -> all.compareTo(usual) < 0).orElse(usual);
         if (limit.isNegative() || limit.isZero()) {
             return new FinishedRun(
-                    new RunOutcome.Died(USED_UP), "", false, List.of(), Duration.ZERO);
+                    new RunOutcome.Died(text("run.used-up")), "", false, List.of(), Duration.ZERO);
         }
         FinishedRun run = run(above, snippet, limit);
         left = left.map(all -> all.minus(run.elapsed()));
@@ -108,8 +100,8 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
             return run;
         } catch (TimeoutException e) {
             ready = false;
-            String why = compiled.get() ? ENDLESS : TOO_MUCH_TO_COMPILE;
-            return tooLong(stopped(running), why.formatted(limit.toSeconds()));
+            String why = compiled.get() ? "run.endless" : "run.too-much-to-compile";
+            return tooLong(stopped(running), text(why, limit.toSeconds()));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("a run was interrupted", e);

@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -35,8 +37,7 @@ public final class CrashHandler {
 
     /** One sentence for a fault, with the path of the file that has the details. */
     public static String sentence(Throwable fault) {
-        return "Coldwright has a fault of its own (%s); %s"
-                .formatted(fault.getClass().getSimpleName(), keep("command", fault));
+        return text("crash", fault.getClass().getSimpleName()) + " " + keep("command", fault);
     }
 
     private static String keep(String where, Throwable fault) {
@@ -56,9 +57,9 @@ public final class CrashHandler {
                     Instant.now() + " " + details + "\n",
                     StandardCharsets.UTF_8,
                     StandardOpenOption.APPEND);
-            return "please report it with the file " + file;
+            return text("crash.report", file);
         } catch (IOException e) {
-            return "its details could not be written down";
+            return text("crash.no-details");
         }
     }
 

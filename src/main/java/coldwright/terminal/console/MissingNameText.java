@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -32,9 +34,7 @@ public final class MissingNameText {
         return which.map(
                         one ->
                                 unknown.replaceFirst(
-                                        Matcher.quoteReplacement(
-                                                "`%s` is not known here: %s did not get to its end"
-                                                        .formatted(name, one))))
+                                        Matcher.quoteReplacement(text("missing", name, one))))
                 .orElse(words);
     }
 

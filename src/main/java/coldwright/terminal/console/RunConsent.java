@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.workbook.Workbook;
@@ -8,11 +10,6 @@ import coldwright.workbook.work.ContentHash;
 
 /** Asks whether another person's snippets may run, once for each text. */
 public final class RunConsent {
-    private static final String TRUST =
-            "%s did not come with Coldwright. Its snippets are programs: they can read and"
-                    + " change your files, use the network and start other programs, as you can."
-                    + " Let them run only if you trust who wrote them.";
-
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
 
@@ -26,15 +23,21 @@ public final class RunConsent {
         return lesson.text().isEmpty() || courseLessons.contains(lesson.text());
     }
 
-    /** Asks the user, unless they agreed to this exact text before; saves a yes. */
-    public boolean ask(Lesson lesson, Workbook workbook) {
-        return ask("The lesson " + lesson.file(), lesson.text(), lesson.title(), workbook);
+    /** Whether a lesson may run: it is ours, or the user agrees. If not, the user reads why. */
+    public boolean mayRun(Lesson lesson, Workbook workbook) {
+        return isOurs(lesson) || ask(lesson, workbook) || refuse(lesson.file());
     }
 
-    /** Asks whether a learner's snippets may run. */
-    public boolean ask(HandIn work, Workbook workbook) {
-        String whose = "The work of " + work.learner();
-        return ask(whose, work.text(), whose + " on " + work.lessonName(), workbook);
+    /** Whether a learner's snippets may run. If not, the user reads why. */
+    public boolean mayRun(HandIn work, String file, Workbook workbook) {
+        String whose = text("consent.work", work.learner());
+        return ask(whose, work.text(), text("consent.work-on", whose, work.lessonName()), workbook)
+                || refuse(file);
+    }
+
+    /** Asks the user, unless they agreed to this exact text before; saves a yes. */
+    public boolean ask(Lesson lesson, Workbook workbook) {
+        return ask(text("consent.lesson", lesson.file()), lesson.text(), lesson.title(), workbook);
     }
 
     private boolean ask(String what, String text, String name, Workbook workbook) {
@@ -45,21 +48,17 @@ public final class RunConsent {
         if (screen.asker().isEmpty()) {
             return false;
         }
-        screen.printError(TRUST.formatted(what));
-        boolean agreed = screen.agrees("Let them run?");
+        screen.paragraph(text("consent", what));
+        boolean agreed = screen.agrees(text("consent.question"));
         if (agreed) {
             workbook.keep(workbook.agreements().value().agree(hash, name));
         }
         return agreed;
     }
 
-    /** The message when nobody agreed or nobody can be asked. */
-    public static String refusal(Lesson lesson) {
-        return refusal(lesson.file());
-    }
-
-    /** The same for a file. */
-    public static String refusal(String file) {
-        return file + ": nothing of it was run; add --trust to let its snippets run";
+    /** Says that nothing was run. Returns false. */
+    public boolean refuse(String file) {
+        screen.complain(text("consent.refused", file));
+        return false;
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 
@@ -20,7 +22,7 @@ public final class RunFailureText {
     public record RunFailure(int line, String words) {
         /** The sentence with its line, if known. */
         public String sentence() {
-            return (line > 0 ? "Line " + line + ": " : "") + words;
+            return line > 0 ? text("failure.line", line, words) : words;
         }
     }
 
@@ -43,14 +45,14 @@ public final class RunFailureText {
             return List.of(of(threw.problem()));
         }
         if (outcome instanceof RunOutcome.Stopped) {
-            return List.of(new RunFailure(0, "it was stopped"));
+            return List.of(new RunFailure(0, text("failure.stopped")));
         }
         if (outcome instanceof RunOutcome.Died died) {
             return List.of(new RunFailure(0, died.why()));
         }
         if (outcome instanceof RunOutcome.AboveFailed above) {
             String how = troubles(above.how()).get(0).words();
-            return List.of(new RunFailure(0, "a snippet above did not run to its end: " + how));
+            return List.of(new RunFailure(0, text("failure.above", how)));
         }
         throw new AssertionError(outcome);
     }

@@ -1,5 +1,7 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import picocli.CommandLine;
 
 import java.io.Console;
@@ -38,18 +40,16 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
 
     /** The terminal of this process, in UTF-8 whatever its locale. */
     public static TerminalScreen ofThisProcess() {
-        PrintStream out = utf8(FileDescriptor.out);
+        PrintStream out = new WatchedOutput(new FileOutputStream(FileDescriptor.out));
         Optional<Asker> asker = console().map(console -> question -> ask(out, console, question));
+        PrintStream err =
+                new PrintStream(
+                        new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         int width =
                 asker.isPresent()
                         ? terminalWidth()
                         : CommandLine.Model.UsageMessageSpec.DEFAULT_USAGE_WIDTH;
-        return new TerminalScreen(
-                out, utf8(FileDescriptor.err), asker, Math.max(NARROWEST, Math.min(WIDEST, width)));
-    }
-
-    private static PrintStream utf8(FileDescriptor descriptor) {
-        return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+        return new TerminalScreen(out, err, asker, Math.max(NARROWEST, Math.min(WIDEST, width)));
     }
 
     private static Optional<String> ask(PrintStream out, Console console, String question) {
@@ -92,12 +92,12 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
     }
 
     /** Writes a paragraph, wrapped to the width. */
-    public void printError(String text) {
+    public void paragraph(String text) {
         PlainProse.wrap(text, width).forEach(this::say);
     }
 
     /** Writes a paragraph in a style, wrapped to the width. */
-    public void printError(CommandLine.Help.Ansi.Style look, String text) {
+    public void paragraph(CommandLine.Help.Ansi.Style look, String text) {
         PlainProse.wrap(text, width).forEach(line -> say(look, line));
     }
 
@@ -123,8 +123,9 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
 
     /** Asks a yes-or-no question; any other answer, or none, means no. */
     public boolean agrees(String question) {
-        return ask(question + " (yes or no):")
-                .filter(answer -> answer.strip().toLowerCase(Locale.ROOT).startsWith("y"))
+        return ask(text("yes-or-no", question))
+                .map(answer -> answer.strip().toLowerCase(Locale.ROOT))
+                .filter(answer -> answer.startsWith("y") || answer.startsWith(text("yes")))
                 .isPresent();
     }
 
@@ -149,6 +150,12 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
     /** Whether the output is closed, such as a pipe. */
     public boolean gone() {
         return out.checkError();
+    }
+
+    /** Why output was lost, in the system's words; empty if none was, or if its reader left. */
+    public Optional<String> lostOutput() {
+        out.flush();
+        return out instanceof WatchedOutput watched ? watched.failure() : Optional.empty();
     }
 
     private static String plain(String text) {

@@ -1,5 +1,8 @@
 package coldwright.terminal.console;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
+import coldwright.figure.Figure;
 import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
 import coldwright.lesson.ExpectedAnswer;
@@ -33,8 +36,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
      * …}.
      */
     public static String form(ExpectedAnswer.Curve axes) {
-        return "points of the curve: %s, then %s, such as %s"
-                .formatted(named(axes.level()), named(axes.upright()), example(axes));
+        return text("form.curve", named(axes.level()), named(axes.upright()), example(axes));
     }
 
     /** Two points at half height: they show the form and give no hint. */
@@ -62,20 +64,19 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
     public static String refusal(ExpectedAnswer.Curve axes, String line) {
         return Stream.of(line.split(";")).allMatch(pair -> POINT.matcher(pair.strip()).matches())
                         && line.split(";").length <= MOST_POINTS
-                ? "\"%s\" lies off the axes; %s, %s."
-                        .formatted(line, reach(axes.level()), reach(axes.upright()))
-                : "\"%s\" is not one to %d points; type them as: %s."
-                        .formatted(line, MOST_POINTS, example(axes));
+                ? text("curve.off-axes", line, reach(axes.level()), reach(axes.upright()))
+                : text("curve.unfit", line, MOST_POINTS, example(axes));
     }
 
     private static String reach(ExpectedAnswer.Scale scale) {
-        String ends = Require.format(scale.from()) + " to " + Require.format(scale.to());
-        return "%s goes from %s%s"
-                .formatted(scale.label(), ends, scale.unit().isEmpty() ? "" : " " + scale.unit());
+        String to = Require.format(scale.to()) + (scale.unit().isEmpty() ? "" : " " + scale.unit());
+        return text("curve.range", scale.label(), Require.format(scale.from()), to);
     }
 
     private static String named(ExpectedAnswer.Scale scale) {
-        return scale.label() + (scale.unit().isEmpty() ? "" : " in " + scale.unit());
+        return scale.unit().isEmpty()
+                ? scale.label()
+                : text("curve.unit", scale.label(), scale.unit());
     }
 
     /** Reads points; empty if a pair is malformed or off the axes. */
@@ -119,6 +120,15 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
                 .collect(Collectors.joining(", "));
     }
 
+    /** The first curve that a run drew. */
+    public static Optional<Series.Curve> firstOf(List<Figure> figures) {
+        return figures.stream()
+                .flatMap(figure -> figure.series().stream())
+                .filter(Series.Curve.class::isInstance)
+                .map(Series.Curve.class::cast)
+                .findFirst();
+    }
+
     /** The values of a computed curve at the points; empty if it ends before all of them. */
     public String beside(Series.Curve curve) {
         return points.stream()
@@ -129,8 +139,8 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
     }
 
     private String words(double level, double upright) {
-        return "at %s %s"
-                .formatted(describe(level, axes.level()), describe(upright, axes.upright()));
+        return text(
+                "curve.point", describe(level, axes.level()), describe(upright, axes.upright()));
     }
 
     private static String describe(double value, ExpectedAnswer.Scale scale) {

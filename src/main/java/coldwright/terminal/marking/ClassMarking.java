@@ -1,6 +1,10 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.counted;
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.LessonFolder;
+import coldwright.terminal.console.BenchWorkers;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
@@ -14,9 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentLinkedQueue;
 
 /**
  * Marks hand-ins, several in parallel, each in its own bench. One bad file never stops the rest;
@@ -53,58 +55,40 @@ public final class ClassMarking {
         this.brief = brief;
     }
 
-    private record Turn(Path file, String name, CompletableFuture<MarkedHandIn> marked) {}
-
     /** Marks files and folders of hand-ins and returns the exit code. */
     public int check(List<String> words) {
-        List<Turn> turns = new ArrayList<>();
+        List<Path> files = new ArrayList<>();
         List<Path> leftAlone = new ArrayList<>();
         for (String word : words) {
             if (!HandInFiles.areMeantBy(word)) {
-                screen.complain(
-                        "%s is no hand-in; their names end in %s, and lessons are checked by a command of their own"
-                                .formatted(word, HandIn.ENDING));
+                screen.complain(text("hand-ins.no-hand-in", word, HandIn.ENDING));
                 return ExitCode.NOT_UNDERSTOOD;
             }
             HandInFiles found = HandInFiles.of(word);
-            found.files().forEach(file -> turns.add(turn(file)));
+            files.addAll(found.files());
             leftAlone.addAll(found.leftAlone());
         }
-        List<MarkedHandIn> all = work(turns);
+        List<MarkedHandIn> all = mark(files);
         MarkTable.lines(all, screen.width()).forEach(screen::fold);
         leftAlone.forEach(
                 file ->
                         screen.say(
-                                "%s was left alone; the names of hand-ins end in %s"
-                                        .formatted(
-                                                MarkedHandIn.oneLine(file.toString()),
-                                                HandIn.ENDING)));
+                                text(
+                                        "hand-ins.left-alone",
+                                        MarkedHandIn.oneLine(file.toString()),
+                                        HandIn.ENDING)));
         return kept(all) ? summary(all) : ExitCode.NOT_UNDERSTOOD;
     }
 
-    private static Turn turn(Path file) {
-        return new Turn(file, MarkedHandIn.oneLine(file.toString()), new CompletableFuture<>());
-    }
-
-    private List<MarkedHandIn> work(List<Turn> turns) {
-        Queue<Turn> waiting = new ConcurrentLinkedQueue<>(turns);
-        int side =
-                Math.min(
-                        turns.size(),
-                        Math.min(MOST_AT_A_TIME, Runtime.getRuntime().availableProcessors()));
-        List<Thread> workers = new ArrayList<>();
-        for (int i = 0; i < side; i++) {
-            Thread worker = new Thread(() -> work(waiting), "hand-ins-" + (i + 1));
-            worker.setDaemon(true);
-            worker.start();
-            workers.add(worker);
-        }
+    private List<MarkedHandIn> mark(List<Path> files) {
+        int most = Math.min(MOST_AT_A_TIME, Runtime.getRuntime().availableProcessors());
         List<MarkedHandIn> all = new ArrayList<>();
         Map<List<String>, String> first = new HashMap<>();
-        for (Turn turn : turns) {
-            MarkedHandIn markedHandIn = twice(turn.marked().join(), first);
-            all.add(markedHandIn);
-            say(markedHandIn, all.size() + " of " + turns.size());
+        for (CompletableFuture<MarkedHandIn> turn :
+                BenchWorkers.start(files, most, patience, this::mark)) {
+            MarkedHandIn one = twice(turn.join(), first);
+            all.add(one);
+            say(one, text("hand-in.count", all.size(), files.size()));
         }
         return all;
     }
@@ -117,10 +101,7 @@ public final class ClassMarking {
                 first.putIfAbsent(
                         List.of(markedHandIn.learner(), markedHandIn.lesson()),
                         markedHandIn.file());
-        return other == null
-                ? markedHandIn
-                : markedHandIn.noting(
-                        "the same learner handed this lesson in as " + other + " too");
+        return other == null ? markedHandIn : markedHandIn.noting(text("hand-in.twice", other));
     }
 
     private void say(MarkedHandIn markedHandIn, String count) {
@@ -131,25 +112,15 @@ public final class ClassMarking {
         }
     }
 
-    private void work(Queue<Turn> waiting) {
-        try (BlockingBench runs = new BlockingBench(patience)) {
-            for (Turn turn = waiting.poll(); turn != null; turn = waiting.poll()) {
-                turn.marked().complete(mark(turn, runs));
-            }
-        }
-    }
-
-    private MarkedHandIn mark(Turn turn, BlockingBench blockingBench) {
+    private MarkedHandIn mark(Path file, BlockingBench bench) {
+        String name = MarkedHandIn.oneLine(file.toString());
         try {
-            return reader.mark(turn.file(), turn.name(), blockingBench);
+            return reader.mark(file, name, bench);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             System.getLogger("coldwright.terminal")
                     .log(System.Logger.Level.WARNING, "a hand-in's check broke", e);
             return MarkedHandIn.refused(
-                    turn.name(),
-                    List.of(
-                            "its check broke and was given up: "
-                                    + MarkedHandIn.oneLine(e.toString())));
+                    name, List.of(text("hand-in.broke", MarkedHandIn.oneLine(e.toString()))));
         }
     }
 
@@ -169,12 +140,9 @@ public final class ClassMarking {
     private int summary(List<MarkedHandIn> all) {
         long failed = all.stream().filter(one -> !one.passes()).count();
         screen.say(
-                "%s: %s"
-                        .formatted(
-                                MarkedHandIn.counted(all.size(), "hand-in"),
-                                failed == 0
-                                        ? "everything holds"
-                                        : "not everything holds in " + failed));
+                counted("hand-in", all.size())
+                        + ": "
+                        + (failed == 0 ? text("all-passed") : text("hand-ins.failed", failed)));
         return failed == 0 ? ExitCode.DONE : ExitCode.FAILED;
     }
 }

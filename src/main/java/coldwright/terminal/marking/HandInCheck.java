@@ -1,5 +1,7 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.bench.FinishedRun;
 import coldwright.figure.Series;
 import coldwright.lesson.ExpectedAnswer;
@@ -26,7 +28,6 @@ import java.util.Optional;
 
 /** Marks a hand-in while it is played with the lesson's check lines. */
 final class HandInCheck implements PlayListener {
-    private static final String FROM_ABOVE = "; nothing was changed in this step, only above it";
     private static final String CURVE = "a curve through ";
 
     private final HandIn handIn;
@@ -115,34 +116,28 @@ final class HandInCheck implements PlayListener {
         int number = snippet.index() + 1;
         boolean isHandedIn = handed().flatMap(one -> one.text(snippet.index())).isPresent();
         if (!isHandedIn) {
-            marks.troubles.add(
-                    "snippet %d was not handed in and is not counted; its author's stood in for it"
-                            .formatted(number));
+            marks.troubles.add(text("mark.not-handed-in", number));
         }
         if (!run.outcome().finished()) {
             missing.failed(
-                    "snippet %d of “%s”".formatted(number, MarkedHandIn.oneLine(title())),
-                    snippet.text());
+                    text("which.step", number, MarkedHandIn.oneLine(title())), snippet.text());
         }
         for (RunFailureText.RunFailure runFailure : RunFailureText.troubles(run.outcome())) {
-            String where = runFailure.line() > 0 ? ", line " + runFailure.line() : "";
             String why = MarkedHandIn.oneLine(missing.why(runFailure.words()));
-            marks.troubles.add("snippet %d%s: %s".formatted(number, where, why));
+            marks.troubles.add(
+                    runFailure.line() > 0
+                            ? text("mark.failed-line", number, runFailure.line(), why)
+                            : text("mark.failed", number, why));
         }
         if (marks.drawn.isEmpty()) {
-            marks.drawn =
-                    run.figures().stream()
-                            .flatMap(figure -> figure.series().stream())
-                            .filter(Series.Curve.class::isInstance)
-                            .map(Series.Curve.class::cast)
-                            .findFirst();
+            marks.drawn = TypedCurve.firstOf(run.figures());
         }
         marks.ran += isHandedIn && run.outcome().finished() ? 1 : 0;
     }
 
     @Override
     public void tried(List<ClaimVerdict> verdicts) {
-        String cause = step.changedAbove() && !step.changed() ? FROM_ABOVE : "";
+        String cause = step.changedAbove() && !step.changed() ? " " + text("mark.from-above") : "";
         for (ClaimVerdict verdict : verdicts) {
             marks.passed += verdict.passed() ? 1 : 0;
             if (!verdict.passed()) {
@@ -160,23 +155,19 @@ final class HandInCheck implements PlayListener {
         return new MarkedPrediction(
                 MarkedHandIn.oneLine(prediction.question()),
                 said,
-                right.isEmpty() ? besideFigure(prediction, said) : "right is " + right,
+                right.isEmpty() ? besideFigure(prediction, said) : text("mark.right", right),
                 PredictionOutcome.of(prediction.answer(), said));
     }
 
     /** A drawn curve is compared with the run's first curve. */
     private String besideFigure(LessonPart.Prediction prediction, String said) {
-        return Optional.of(prediction.answer())
-                .filter(ExpectedAnswer.Curve.class::isInstance)
-                .filter(answer -> said.startsWith(CURVE))
-                .flatMap(
-                        answer ->
-                                TypedCurve.read(
-                                        (ExpectedAnswer.Curve) answer,
-                                        said.substring(CURVE.length())))
-                .flatMap(points -> marks.drawn.map(points::beside))
+        Optional<TypedCurve> typed =
+                prediction.answer() instanceof ExpectedAnswer.Curve axes && said.startsWith(CURVE)
+                        ? TypedCurve.read(axes, said.substring(CURVE.length()))
+                        : Optional.empty();
+        return typed.flatMap(points -> marks.drawn.map(points::beside))
                 .filter(words -> !words.isEmpty())
-                .map("the run gives "::concat)
-                .orElse("see the figure");
+                .map(words -> text("mark.run-gives", words))
+                .orElseGet(() -> text("mark.see-figure"));
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.workbook.handin.HandIn;
 
 import java.io.IOException;
@@ -59,8 +61,7 @@ public record HandInFiles(List<Path> files, List<Path> leftAlone) {
         List<Path> files = all.stream().filter(file -> named(file, HandIn.ENDING)).toList();
         if (files.size() > MOST) {
             throw new IllegalArgumentException(
-                    "%s holds %d hand-ins; check at most %d at a time"
-                            .formatted(folder, files.size(), MOST));
+                    text("hand-ins.too-many", folder, files.size(), MOST));
         }
         List<Path> others =
                 all.stream()

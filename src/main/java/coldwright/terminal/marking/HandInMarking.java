@@ -1,5 +1,7 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonPart;
@@ -21,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -48,7 +51,7 @@ public final class HandInMarking {
 
     public MarkedHandIn mark(Path file, String name, BlockingBench blockingBench) {
         if (Files.isSymbolicLink(file)) {
-            return MarkedHandIn.refused(name, List.of("this is a link; put the file itself there"));
+            return MarkedHandIn.refused(name, List.of(text("hand-in.link")));
         }
         TextFile read = TextFile.read(file, MOST_BYTES);
         List<String> notes = new ArrayList<>(messages(read.faults()));
@@ -63,9 +66,7 @@ public final class HandInMarking {
         HandIn handIn = parsed.value().get();
         Optional<Lesson> found = lessonOf(handIn, file);
         if (found.isEmpty()) {
-            notes.add(
-                    "there is no lesson %s in the course nor beside the hand-in; put its file there"
-                            .formatted(MarkedHandIn.oneLine(handIn.lessonFile())));
+            notes.add(text("hand-in.no-lesson", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
         Lesson lesson = found.orElse(null);
         if (lesson != null) {
@@ -77,7 +78,7 @@ public final class HandInMarking {
                 MarkedHandIn.oneLine(handIn.learner()),
                 MarkedHandIn.oneLine(handIn.lessonName()),
                 lesson == null ? "" : lesson.title(),
-                handIn.when().toString(),
+                handIn.when().map(Instant::toString).orElse(""),
                 lesson == null ? List.of() : HandInCheck.of(handIn, lesson, blockingBench),
                 notes,
                 lesson != null && read.faults().isEmpty() && parsed.faults().isEmpty());
@@ -87,11 +88,15 @@ public final class HandInMarking {
         List<String> lines = new ArrayList<>();
         faults.stream()
                 .limit(MOST_FAULTS)
-                .map(one -> (one.line() > 0 ? "line " + one.line() + ": " : "") + one.words())
+                .map(
+                        one ->
+                                one.line() > 0
+                                        ? text("hand-in.line", one.line(), one.words())
+                                        : one.words())
                 .map(MarkedHandIn::oneLine)
                 .forEach(lines::add);
         if (faults.size() > MOST_FAULTS) {
-            lines.add("and %d faults more".formatted(faults.size() - MOST_FAULTS));
+            lines.add(text("hand-in.more-faults", faults.size() - MOST_FAULTS));
         }
         return lines;
     }
@@ -100,26 +105,24 @@ public final class HandInMarking {
     private static List<String> doubts(HandIn handIn, Lesson lesson) {
         List<String> notes = new ArrayList<>();
         if (handIn.learner().isBlank()) {
-            notes.add("it names no learner");
+            notes.add(text("hand-in.no-learner"));
         }
         if (!ContentHash.of(lesson).equals(Optional.of(handIn.lessonHash()))) {
-            notes.add(
-                    "%s here has another text than the lesson that was worked on; what differs may not be the learner's doing"
-                            .formatted(MarkedHandIn.oneLine(handIn.lessonFile())));
+            notes.add(text("hand-in.other-text", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
         Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
         Set<String> seen = new HashSet<>();
         for (HandedInStep step : handIn.steps()) {
             String title = MarkedHandIn.oneLine(step.title());
             if (!seen.add(step.title())) {
-                notes.add("the step \"%s\" stands there twice; the first counts".formatted(title));
+                notes.add(text("hand-in.step-twice", title));
             } else if (!parts.containsKey(step.title())) {
-                notes.add("the lesson has no step \"%s\"; it was left out".formatted(title));
+                notes.add(text("hand-in.no-step", title));
             } else {
                 notes.addAll(claims(step, parts.get(step.title())));
             }
             if (notes.size() > MOST_FAULTS) {
-                notes.add("and perhaps more");
+                notes.add(text("hand-in.perhaps-more"));
                 return notes;
             }
         }
@@ -135,9 +138,7 @@ public final class HandInMarking {
                         && said.outcome() == PredictionOutcome.YES
                         && PredictionOutcome.of(asked.answer(), said.answer())
                                 == PredictionOutcome.NO) {
-                    notes.add(
-                            "the file says that a forecast in \"%s\" came true; it did not"
-                                    .formatted(MarkedHandIn.oneLine(step.title())));
+                    notes.add(text("hand-in.prediction-wrong", MarkedHandIn.oneLine(step.title())));
                 }
             }
         }
@@ -147,8 +148,10 @@ public final class HandInMarking {
                     && one.index() < snippets.size()
                     && !snippets.get(one.index()).code().equals(one.text())) {
                 notes.add(
-                        "the file says that snippet %d of \"%s\" is its author's; it is not"
-                                .formatted(one.index() + 1, MarkedHandIn.oneLine(step.title())));
+                        text(
+                                "hand-in.not-authors",
+                                one.index() + 1,
+                                MarkedHandIn.oneLine(step.title())));
             }
         }
         return notes;

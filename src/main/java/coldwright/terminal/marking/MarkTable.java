@@ -1,5 +1,7 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.terminal.console.PlainProse;
 import coldwright.text.WholeFile;
 import coldwright.workbook.handin.PredictionOutcome;
@@ -25,7 +27,7 @@ final class MarkTable {
 
     static List<String> lines(List<MarkedHandIn> all, int width) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("learner", "lesson", "done", "run", "hold", "forecasts", "notes"));
+        rows.add(List.of(text("table.heads").split("; ")));
         for (MarkedHandIn one : all) {
             boolean tried = !one.steps().isEmpty();
             rows.add(
@@ -36,21 +38,18 @@ final class MarkTable {
                                     ? one.steps().stream().filter(MarkedHandInStep::done).count()
                                             + ""
                                     : "-",
-                            tried
-                                    ? of(
-                                            one.sum(MarkedHandInStep::ran),
-                                            one.sum(MarkedHandInStep::snippets))
-                                    : "-",
-                            tried
-                                    ? of(
-                                            one.sum(MarkedHandInStep::passed),
-                                            one.sum(MarkedHandInStep::checks))
-                                    : "-",
-                            tried
-                                    ? of(
-                                            one.predictions(PredictionOutcome.YES),
-                                            one.predictionsMade())
-                                    : "-",
+                            of(
+                                    tried,
+                                    one.sum(MarkedHandInStep::ran),
+                                    one.sum(MarkedHandInStep::snippets)),
+                            of(
+                                    tried,
+                                    one.sum(MarkedHandInStep::passed),
+                                    one.sum(MarkedHandInStep::checks)),
+                            of(
+                                    tried,
+                                    one.predictions(PredictionOutcome.YES),
+                                    one.predictionsMade()),
                             one.notes().isEmpty() ? "" : Integer.toString(one.notes().size())));
         }
         List<String> lines = new ArrayList<>(List.of(""));
@@ -63,10 +62,7 @@ final class MarkTable {
             }
             lines.add(line.toString().stripTrailing());
         }
-        lines.addAll(
-                PlainProse.wrap(
-                        "done: steps that were done and hold here. run: snippets that run to their end. hold: check lines that hold. forecasts: those that came true, of those that were made.",
-                        width));
+        lines.addAll(PlainProse.wrap(text("table.legend"), width));
         lines.add("");
         return lines;
     }
@@ -75,8 +71,8 @@ final class MarkTable {
         return path.replaceFirst("^.*[/\\\\]", "");
     }
 
-    private static String of(long some, long all) {
-        return some + " of " + all;
+    private static String of(boolean tried, long some, long all) {
+        return tried ? text("table.of", some, all) : "-";
     }
 
     private static int length(String text) {
@@ -100,34 +96,15 @@ final class MarkTable {
         String name = file.getFileName().toString();
         String stem = name.replaceFirst("(?i)\\.csv$", "");
         Path steps = file.resolveSibling(stem + "-steps" + name.substring(stem.length()));
-        write(file, all.stream().map(MarkTable::row).toList(), heads());
+        write(file, all.stream().map(MarkTable::row).toList(), "table.file-heads");
         List<List<Object>> rows = new ArrayList<>();
         for (MarkedHandIn one : all) {
             one.steps().stream()
                     .filter(MarkedHandInStep::hasContent)
                     .forEach(s -> rows.add(row(one, s)));
         }
-        write(steps, rows, stepHeads());
+        write(steps, rows, "table.step-heads");
         return List.of(file, steps);
-    }
-
-    private static List<Object> heads() {
-        return List.of(
-                "file",
-                "learner",
-                "lesson",
-                "date",
-                "everything holds",
-                "steps done",
-                "snippets that run",
-                "snippets",
-                "check lines that hold",
-                "check lines",
-                "forecasts that came true",
-                "forecasts otherwise",
-                "forecasts",
-                "steps that fall short",
-                "notes");
     }
 
     private static List<Object> row(MarkedHandIn one) {
@@ -136,7 +113,7 @@ final class MarkTable {
                 one.learner(),
                 one.lesson(),
                 one.date(),
-                one.passes() ? "yes" : "no",
+                text(one.passes() ? "table.yes" : "table.no"),
                 one.steps().stream().filter(MarkedHandInStep::done).count(),
                 one.sum(MarkedHandInStep::ran),
                 one.sum(MarkedHandInStep::snippets),
@@ -152,44 +129,27 @@ final class MarkTable {
                 String.join("; ", one.notes()));
     }
 
-    private static List<Object> stepHeads() {
-        return List.of(
-                "file",
-                "learner",
-                "lesson",
-                "step",
-                "done",
-                "snippets that run",
-                "snippets",
-                "check lines that hold",
-                "check lines",
-                "forecasts",
-                "troubles");
-    }
-
     private static List<Object> row(MarkedHandIn one, MarkedHandInStep step) {
         return List.of(
                 one.file(),
                 one.learner(),
                 one.lesson(),
                 step.title(),
-                step.done() ? "yes" : "no",
+                text(step.done() ? "table.yes" : "table.no"),
                 step.ran(),
                 step.snippets(),
                 step.passed(),
                 step.checks(),
                 step.predictions().stream()
-                        .map(MarkedPrediction::line)
-                        .map(line -> line.replaceFirst("^forecast: ", ""))
+                        .map(MarkedPrediction::brief)
                         .collect(Collectors.joining("; ")),
                 String.join("; ", step.troubles()));
     }
 
-    private static void write(Path file, List<List<Object>> rows, List<Object> heads)
-            throws IOException {
+    private static void write(Path file, List<List<Object>> rows, String heads) throws IOException {
         StringBuilder text = new StringBuilder().append(BYTE_ORDER_MARK);
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            printer.printRecord(heads);
+            printer.printRecord(List.of(text(heads).split("; ")));
             for (List<Object> row : rows) {
                 printer.printRecord(row.stream().map(MarkTable::harmless).toList());
             }

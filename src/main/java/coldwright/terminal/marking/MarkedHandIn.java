@@ -88,11 +88,6 @@ public record MarkedHandIn(
         return lines;
     }
 
-    /** Such as {@code 3 snippets}. */
-    static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
-    }
-
     /** Another person's text on one line, shortened if it is long. */
     static String oneLine(String words) {
         String plain = words.replaceAll("[\\s\\p{Cntrl}\\u2028\\u2029]+", " ").strip();

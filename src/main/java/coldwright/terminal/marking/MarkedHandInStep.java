@@ -1,5 +1,8 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.counted;
+import static coldwright.terminal.console.ConsoleText.text;
+
 import java.util.List;
 
 /**
@@ -40,15 +43,12 @@ record MarkedHandInStep(
 
     /** One line for a person. */
     String line() {
-        return "%s: %d of %s, %d of %s%s"
-                .formatted(
-                        title,
-                        ran,
-                        MarkedHandIn.counted(snippets, "snippet")
-                                + (snippets == 1 ? " runs" : " run"),
-                        passed,
-                        MarkedHandIn.counted(checks, "check line")
-                                + (checks == 1 ? " holds" : " hold"),
-                        done ? "; done" : "");
+        return text(
+                done ? "mark.step-done" : "mark.step",
+                title,
+                ran,
+                counted("snippet", snippets),
+                passed,
+                counted("check-line", checks));
     }
 }

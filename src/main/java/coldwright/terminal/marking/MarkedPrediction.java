@@ -1,5 +1,7 @@
 package coldwright.terminal.marking;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.workbook.handin.PredictionOutcome;
 
 /**
@@ -12,16 +14,13 @@ import coldwright.workbook.handin.PredictionOutcome;
 record MarkedPrediction(String question, String answer, String right, PredictionOutcome outcome) {
     /** One line for a person. */
     String line() {
-        String words =
-                answer.isEmpty() ? "nothing said; " + right : "said " + answer + "; " + right;
-        return "forecast: “%s”: %s%s".formatted(question, words, judged());
+        return text("mark.prediction", brief());
     }
 
-    private String judged() {
-        return switch (outcome) {
-            case YES -> " (came true)";
-            case NO -> " (otherwise)";
-            case OPEN -> "";
-        };
+    /** The same without saying that it is a prediction. */
+    String brief() {
+        return answer.isEmpty()
+                ? text("mark.no-answer", question, right)
+                : text("mark.answer." + outcome, question, answer, right);
     }
 }

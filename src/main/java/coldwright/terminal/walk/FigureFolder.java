@@ -1,5 +1,7 @@
 package coldwright.terminal.walk;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
@@ -39,19 +41,15 @@ public final class FigureFolder {
      */
     public static FigureFolder at(Path folder) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new IllegalArgumentException(
-                    folder + " is a file; give a folder for the figures, or none");
+            throw new IllegalArgumentException(text("figures.a-file", folder));
         }
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new IllegalArgumentException(
-                    folder + " can't be made; give a folder for the figures that you may write to",
-                    e);
+            throw new IllegalArgumentException(text("figures.not-made", folder), e);
         }
         if (!Files.isWritable(folder)) {
-            throw new IllegalArgumentException(
-                    folder + " can't be written to; give another folder for the figures");
+            throw new IllegalArgumentException(text("figures.not-writable", folder));
         }
         return new FigureFolder("", Optional.of(folder));
     }

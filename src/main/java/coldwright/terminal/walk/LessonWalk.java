@@ -1,5 +1,8 @@
 package coldwright.terminal.walk;
 
+import static coldwright.terminal.console.ConsoleText.counted;
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunOutcome;
 import coldwright.figure.Exhibit;
@@ -98,7 +101,7 @@ public final class LessonWalk implements PlayListener {
             work.began(step.name());
             int count = lesson.steps().size();
             String words = lesson.steps().get(number - 1).title();
-            title("%d of %d. %s".formatted(number, count, words), '-');
+            title(text("step", number, count, words), '-');
         }
     }
 
@@ -112,9 +115,7 @@ public final class LessonWalk implements PlayListener {
     /** Asks whether to continue at the step where the last walk stopped; returns where to start. */
     private int onFrom(int stopped) {
         Optional<String> line =
-                screen.ask(
-                        "You stopped at step %d, \"%s\". Enter to go on there, b to begin again:"
-                                .formatted(stopped + 1, lesson.steps().get(stopped).title()));
+                screen.ask(text("resume", stopped + 1, lesson.steps().get(stopped).title()));
         screen.say("");
         if (line.filter(words -> words.strip().equalsIgnoreCase("b")).isPresent()) {
             return 0;
@@ -127,11 +128,7 @@ public final class LessonWalk implements PlayListener {
 
     private void head() {
         if (!lesson.faults().isEmpty()) {
-            int count = lesson.faults().size();
-            screen.complain(
-                    count == 1
-                            ? "The lesson has a fault:"
-                            : "The lesson has " + count + " faults:");
+            screen.complain(counted("lesson.faults", lesson.faults().size()));
             lesson.faults().stream().map(LessonFault::toString).forEach(screen::complain);
         }
         title(lesson.title(), '=');
@@ -140,10 +137,10 @@ public final class LessonWalk implements PlayListener {
             about.add(lesson.track());
         }
         if (!lesson.minutes().isEmpty()) {
-            about.add(lesson.minutes() + " minutes");
+            about.add(text("minutes", lesson.minutes()));
         }
         if (!lesson.needs().isEmpty()) {
-            about.add("you need " + lesson.needs());
+            about.add(text("needs", lesson.needs()));
         }
         if (about.length() > 0) {
             paragraph(about + ".");
@@ -159,7 +156,7 @@ public final class LessonWalk implements PlayListener {
     }
 
     private void paragraph(String words) {
-        screen.printError(words);
+        screen.paragraph(words);
         screen.say("");
     }
 
@@ -181,7 +178,7 @@ public final class LessonWalk implements PlayListener {
     @Override
     public void teacher(LessonPart.Teacher note) {
         if (forTeacher) {
-            screen.say("For the teacher:");
+            screen.say(text("for-teacher"));
             PlainProse.set(note.nodes(), screen.width() - ASIDE.length())
                     .forEach(line -> screen.say((ASIDE + line).stripTrailing()));
             screen.say("");
@@ -192,14 +189,10 @@ public final class LessonWalk implements PlayListener {
     public void snippet(LessonPart.Snippet snippet) {
         SnippetText code = step.of(snippet);
         if (snippet.given()) {
-            long lines = code.text().lines().count();
-            screen.say(
-                    lines == 1
-                            ? "(A line of Java is given and runs first.)"
-                            : "(%d lines of Java are given and run first.)".formatted(lines));
+            screen.say(counted("given", code.text().lines().count()));
         } else {
             if (code.changed()) {
-                screen.say("(As you changed it in the window.)");
+                screen.say(text("as-changed"));
             }
             code.text().lines().forEach(line -> screen.say(Style.fg_cyan, INDENT + line));
         }
@@ -225,10 +218,10 @@ public final class LessonWalk implements PlayListener {
     private void show(FinishedRun run) {
         List<String> lines = new ArrayList<>(run.printed().lines().toList());
         if (run.printedCut()) {
-            lines.add("… and more than is kept");
+            lines.add(text("output-cut"));
         }
         if (run.outcome() instanceof RunOutcome.Finished finished && finished.gaveValue()) {
-            lines.add("gives " + DisplayText.result(finished.value(), finished.type()));
+            lines.add(text("gives", DisplayText.result(finished.value(), finished.type())));
         }
         RunFailureText.troubles(run.outcome()).forEach(one -> lines.add(one.sentence()));
         lines.forEach(screen::fold);
@@ -239,7 +232,7 @@ public final class LessonWalk implements PlayListener {
     }
 
     private void exhibit(Exhibit exhibit) {
-        screen.printError("Figure. " + FigureDescription.describe(exhibit));
+        screen.paragraph(text("figure", FigureDescription.describe(exhibit)));
         if (exhibit instanceof Figure figure) {
             TextPlot.of(figure, screen.width() - INDENT.length(), screen.plainPlots())
                     .forEach(line -> screen.say(INDENT + line));
@@ -249,9 +242,7 @@ public final class LessonWalk implements PlayListener {
                 screen.say(Style.faint, INDENT + file);
             }
         } catch (IOException e) {
-            screen.complain(
-                    "The figure \"%s\" can't be written; look whether the disk is full or the folder is locked."
-                            .formatted(exhibit.title()));
+            screen.complain(text("figure.not-written", exhibit.title()));
         }
         screen.say("");
     }
@@ -266,16 +257,10 @@ public final class LessonWalk implements PlayListener {
         int all = verdicts.size();
         passes &= missed.isEmpty();
         if (missed.isEmpty()) {
-            String what =
-                    all == 1 ? "1 line holds" : all == 2 ? "both lines hold" : "all %d lines hold";
-            paragraph("Checked: " + what.formatted(all) + ".");
+            paragraph(counted("checked.passed", all));
             return;
         }
-        int held = all - missed.size();
-        screen.say(
-                all == 1
-                        ? "Checked: 1 line does not hold yet:"
-                        : "Checked: %d of %d lines hold. Not yet:".formatted(held, all));
+        screen.fold(text("checked.missed", all - missed.size(), counted("check-line", all)));
         missed.forEach(verdict -> screen.fold(INDENT + ClaimSentence.of(verdict)));
         screen.say("");
     }

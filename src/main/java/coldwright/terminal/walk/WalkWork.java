@@ -1,5 +1,7 @@
 package coldwright.terminal.walk;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.DisplayText;
@@ -21,8 +23,6 @@ import java.util.Optional;
  * walk continues, so that nothing is lost however it ends.
  */
 public final class WalkWork {
-    private static final String COPIED = "Another window changed “%s”. Its version is kept in %s.";
-
     private final Optional<Workbook> workbook;
     private final TerminalScreen screen;
     private LessonWork work;
@@ -44,8 +44,7 @@ public final class WalkWork {
     public static WalkWork in(
             Workbook workbook, Lesson lesson, LessonKey key, TerminalScreen screen) {
         workbook.notice().ifPresent(words -> report(screen, words));
-        workbook.whenCopied(
-                copied -> report(screen, COPIED.formatted(copied.what(), copied.copy())));
+        workbook.whenCopied(copied -> report(screen, text("copied", copied.what(), copied.copy())));
         LoadedWork<Optional<LessonWork>> loaded = workbook.load(key, lesson);
         loaded.messages().forEach(words -> report(screen, words));
         LessonWork work = loaded.value().orElseGet(() -> empty(lesson, key));

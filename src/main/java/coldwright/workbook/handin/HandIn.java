@@ -24,7 +24,7 @@ import java.util.Optional;
  * @param lessonFile the lesson's file name, without folders
  * @param title the lesson's title
  * @param lessonHash the hash of the lesson's text
- * @param when time of writing, to the second
+ * @param when time of writing, to the second; empty if the file has no readable one
  * @param steps every step of the lesson with a snippet, a prediction or a mark; in order
  */
 public record HandIn(
@@ -32,13 +32,13 @@ public record HandIn(
         String lessonFile,
         String title,
         ContentHash lessonHash,
-        Instant when,
+        Optional<Instant> when,
         List<HandedInStep> steps) {
     /** The extension of its files. */
     public static final String ENDING = ".handin.txt";
 
     public HandIn {
-        when = when.truncatedTo(ChronoUnit.SECONDS);
+        when = when.map(one -> one.truncatedTo(ChronoUnit.SECONDS));
         steps = List.copyOf(steps);
     }
 
@@ -58,7 +58,12 @@ public record HandIn(
             }
         }
         return new HandIn(
-                learner, work.lessonFile(), lesson.title(), work.lessonHash(), when, steps);
+                learner,
+                work.lessonFile(),
+                lesson.title(),
+                work.lessonHash(),
+                Optional.of(when),
+                steps);
     }
 
     private static HandedInStep step(StepWork work, List<LessonPart> parts) {

@@ -47,7 +47,7 @@ final class HandInText {
                 .entry("lesson", handIn.lessonFile())
                 .entry("title", handIn.title())
                 .entry("hash", handIn.lessonHash().hex())
-                .entry("date", handIn.when().toString())
+                .entry("date", handIn.when().map(Instant::toString).orElse(""))
                 .entry("steps done", String.valueOf(done.size()));
         if (!done.isEmpty()) {
             out.block(String.join("\n", done.stream().map(HandedInStep::title).toList()));
@@ -84,7 +84,7 @@ final class HandInText {
     private Optional<HandIn> handIn(ParsedEntries<List<KeyedEntry>> entries) {
         if (entries.value().isEmpty()) {
             if (entries.faults().isEmpty()) {
-                faults.add(new TextFault(1, "the file ends behind its first line"));
+                faults.add(new TextFault(1, "the file ends after its first line"));
             }
             return Optional.empty();
         }
@@ -115,15 +115,15 @@ final class HandInText {
         }
     }
 
-    private Instant when() {
+    private Optional<Instant> when() {
         try {
-            return Instant.parse(headOf("date"));
+            return Optional.of(Instant.parse(headOf("date")));
         } catch (DateTimeParseException e) {
             fault(
                     head.get("date"),
-                    "\"%s\" is no date; write one like 2026-11-25T16:40:27Z"
+                    "\"%s\" isn't a date; write one like 2026-11-25T16:40:27Z"
                             .formatted(KeyedEntryReader.quoted(headOf("date"))));
-            return Instant.EPOCH;
+            return Optional.empty();
         }
     }
 
@@ -140,7 +140,7 @@ final class HandInText {
             default ->
                     fault(
                             entry,
-                            "\"%s\" is no line of a hand-in; look at its spelling"
+                            "\"%s\" isn't a line of a hand-in; check its spelling"
                                     .formatted(KeyedEntryReader.quoted(entry.key())));
         }
     }
@@ -149,7 +149,7 @@ final class HandInText {
         if (steps.isEmpty()) {
             fault(
                     entry,
-                    "\"%s\" stands before the first `step: ...`; move it behind one"
+                    "\"%s\" is before the first `step: ...`; move it after one"
                             .formatted(KeyedEntryReader.quoted(entry.key())));
             return;
         }

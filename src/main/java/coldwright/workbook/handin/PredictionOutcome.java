@@ -24,26 +24,26 @@ public enum PredictionOutcome {
         if (said.isBlank()) {
             return OPEN;
         }
-        if (answer instanceof ExpectedAnswer.Choice choice) {
-            return choice.choices().get(choice.right()).equals(said) ? YES : NO;
-        }
-        if (answer instanceof ExpectedAnswer.Amount amount) {
-            OptionalDouble number = amount.read(said);
-            return number.isEmpty() ? OPEN : amount.accepts(number.getAsDouble()) ? YES : NO;
-        }
-        return OPEN;
+        return answer.match(
+                choice -> choice.choices().get(choice.right()).equals(said) ? YES : NO,
+                amount -> {
+                    OptionalDouble number = amount.read(said);
+                    return number.isEmpty()
+                            ? OPEN
+                            : amount.accepts(number.getAsDouble()) ? YES : NO;
+                },
+                curve -> OPEN);
     }
 
     /** The right answer in words; empty if it has none. */
     public static String words(ExpectedAnswer answer) {
-        if (answer instanceof ExpectedAnswer.Choice choice) {
-            return choice.choices().get(choice.right());
-        }
-        if (answer instanceof ExpectedAnswer.Amount amount) {
-            String unit = amount.unit().isBlank() ? "" : " " + amount.unit().strip();
-            return number(amount.value()) + unit + " within " + number(amount.within());
-        }
-        return "";
+        return answer.match(
+                choice -> choice.choices().get(choice.right()),
+                amount -> {
+                    String unit = amount.unit().isBlank() ? "" : " " + amount.unit().strip();
+                    return number(amount.value()) + unit + " within " + number(amount.within());
+                },
+                curve -> "");
     }
 
     private static String number(double value) {

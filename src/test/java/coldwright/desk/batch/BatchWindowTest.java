@@ -1,9 +1,11 @@
 package coldwright.desk.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
@@ -97,7 +99,11 @@ class BatchWindowTest {
 
     private static void press(FxRobot robot, String word) {
         ButtonBase button =
-                robot.lookup(node -> node instanceof ButtonBase one && word.equals(one.getText()))
+                robot.lookup(
+                                node ->
+                                        node instanceof ButtonBase one
+                                                && word.equals(one.getText())
+                                                && !one.isDisabled())
                         .queryAs(ButtonBase.class);
         robot.interact(
                 () -> {
@@ -172,9 +178,14 @@ class BatchWindowTest {
 
         await(
                 () ->
-                        brew.open().get().figures().get().orElseThrow().mix().massG(Shelf.GLUCOSE)
-                                == 30,
-                "the dextrose");
+                        brew.open().get().figures().get().orElseThrow().mix().amounts().stream()
+                                .anyMatch(
+                                        one ->
+                                                one.massG() == 30
+                                                        && one.ingredient()
+                                                                .name()
+                                                                .equals("dextrose")),
+                "the dextrose, by the name that was typed");
     }
 
     @Test
@@ -182,19 +193,15 @@ class BatchWindowTest {
         settle();
         String was = brew.open().get().recipe().get().toString();
         press(robot, Messages.of("batch.wish.scoopable", "−18"));
-        await(() -> !robot.lookup(".brew-offer .word").queryAll().isEmpty(), "an offer");
-        press(robot, Messages.of("batch.take"));
+        await(() -> !nexts(robot).isEmpty(), "a change for the goal");
+        robot.interact(
+                () ->
+                        ((Button) nexts(robot).get(0).getParent().getChildrenUnmodifiable().get(0))
+                                .fire());
         settle();
         assertNotEquals(was, brew.open().get().recipe().get().toString());
         press(robot, Messages.of("batch.symptom.icy"));
-        await(
-                () ->
-                        robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                                .anyMatch(
-                                        one ->
-                                                one.getText()
-                                                        .equals(Messages.of("batch.take-next"))),
-                "a mend");
+        await(() -> !nexts(robot).isEmpty(), "a mend");
         press(robot, Messages.of("batch.take-next"));
 
         assertEquals(2, brew.batches().size());
@@ -279,5 +286,114 @@ class BatchWindowTest {
                     node.getAccessibleText() != null && !node.getAccessibleText().isBlank(),
                     () -> "a field without a name: " + node);
         }
+    }
+
+    /** Enabled buttons that make the next batch from a change. */
+    private static List<Button> nexts(FxRobot robot) {
+        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
+                .filter(one -> !one.isDisabled())
+                .filter(one -> one.getText().equals(Messages.of("batch.take-next")))
+                .toList();
+    }
+
+    private static List<Button> takes(FxRobot robot) {
+        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
+                .filter(one -> one.getText().equals(Messages.of("batch.take")))
+                .toList();
+    }
+
+    private static boolean dimmed(FxRobot robot) {
+        return robot.lookup(".brew-figures").query().getPseudoClassStates().stream()
+                .anyMatch(one -> one.getPseudoClassName().equals("stale"));
+    }
+
+    @Test
+    void whileALineIsMisspeltItsResultsAreDimmedAndNothingCanBeTaken(FxRobot robot)
+            throws Exception {
+        settle();
+        BatchModel batch = brew.open().get();
+        press(robot, Messages.of("batch.wish.scoopable", "−18"));
+        await(
+                () ->
+                        takes(robot).size() > 1
+                                && takes(robot).stream().noneMatch(Button::isDisabled),
+                "changes for a finding and for a goal");
+        Recipe fine = batch.recipe().get();
+
+        robot.interact(
+                () ->
+                        List.copyOf(
+                                        robot.lookup(".brew-line .brew-name")
+                                                .queryAllAs(TextField.class))
+                                .get(1)
+                                .setText("sucroxx"));
+        Recipe misspelt = batch.recipe().get();
+        assertNotEquals(fine, misspelt);
+        assertFalse(batch.figuresAreOfNow());
+        takes(robot).forEach(one -> assertTrue(one.isDisabled(), one::toString));
+        robot.interact(() -> takes(robot).forEach(Button::fire));
+        assertEquals(misspelt, batch.recipe().get());
+        await(() -> dimmed(robot), "dimmed results");
+        assertTrue(
+                robot.lookup(
+                                node ->
+                                        node instanceof ButtonBase one
+                                                && Messages.of("batch.wish.scoopable", "−18")
+                                                        .equals(one.getText()))
+                        .query()
+                        .isDisabled());
+
+        robot.interact(batch::undo);
+        settle();
+        await(() -> !dimmed(robot), "results of the recipe shown");
+        await(
+                () -> takes(robot).stream().noneMatch(Button::isDisabled),
+                "changes that can be taken again");
+    }
+
+    @Test
+    void glucoseOffersDextroseOrTheSyrup(FxRobot robot) throws Exception {
+        settle();
+        robot.interact(
+                () ->
+                        List.copyOf(
+                                        robot.lookup(".brew-line .brew-name")
+                                                .queryAllAs(TextField.class))
+                                .get(1)
+                                .setText("glucose"));
+        List<String> offered =
+                robot.lookup(".brew-line .brew-choices .word").queryAllAs(Button.class).stream()
+                        .filter(Node::isVisible)
+                        .map(Button::getText)
+                        .toList();
+        assertEquals(List.of("dextrose", "glucose syrup"), offered);
+
+        press(robot, "glucose syrup");
+        settle();
+        assertEquals(
+                150,
+                brew.open().get().figures().get().orElseThrow().mix().massG(Shelf.GLUCOSE_SYRUP));
+    }
+
+    @Test
+    void theSourcesAreOneClickAway(FxRobot robot) throws Exception {
+        settle();
+        List<String> shown = labels(robot);
+        assertTrue(
+                shown.stream().anyMatch(one -> one.contains("(rule of thumb)")), shown::toString);
+        assertTrue(shown.stream().noneMatch(one -> one.contains("textbooks")), shown::toString);
+
+        press(robot, Messages.of("batch.sources"));
+        assertTrue(
+                labels(robot).stream()
+                        .anyMatch(one -> one.startsWith("Rule of thumb, from memory: ")),
+                () -> labels(robot).toString());
+    }
+
+    private static List<String> labels(FxRobot robot) {
+        return robot.lookup(".brew-figures .label").queryAllAs(Label.class).stream()
+                .filter(one -> one.isVisible() && one.getParent().isVisible())
+                .map(Label::getText)
+                .toList();
     }
 }

@@ -57,7 +57,7 @@ class BalanceTest {
     void refusesBoundsThatCannotAddUp() {
         Balance narrow = Balance.of(1000).using(new Choice(WATER, 0, 300));
         assertEquals(
-                "the ingredients may weigh 0 to 300 g together, and the total is 1000 g; widen a bound or change the total",
+                "the ingredients may weigh 0 to 300 g together, but the total is 1000 g. Widen a bound or change the total.",
                 assertThrows(IllegalArgumentException.class, narrow::solve).getMessage());
     }
 }

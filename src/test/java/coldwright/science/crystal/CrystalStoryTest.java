@@ -169,7 +169,7 @@ class CrystalStoryTest {
         assertTrue(
                 e.getMessage()
                         .matches(
-                                "temperatureC is −3; this mix begins to freeze at −\\d.* °C, so nearly all its ice would melt: choose a colder temperature"),
+                                "temperatureC is −3, where nearly all the ice of this mix melts. Choose one well below its freezing point of −\\d.* °C."),
                 e.getMessage());
     }
 
@@ -179,7 +179,7 @@ class CrystalStoryTest {
                 assertThrows(
                         IllegalStateException.class, () -> CrystalStory.of(MIX).heatShock(-6, 1));
         assertEquals(
-                "there is no ice yet, so a heat shock makes no sense; freeze it first with frozenBy(Method.BAG) or another",
+                "a heat shock needs ice, and there is none yet; freeze it first, for example with frozenBy(Method.BAG)",
                 e.getMessage());
     }
 

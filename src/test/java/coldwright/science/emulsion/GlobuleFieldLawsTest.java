@@ -119,7 +119,7 @@ class GlobuleFieldLawsTest {
     @Test
     void refusesAFieldTooFull() {
         assertEquals(
-                "the field would hold 538685 globules; at most 20000 are drawn: take a smaller field",
+                "the field would have 538685 globules; at most 20000 are drawn. Take a smaller field.",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () ->

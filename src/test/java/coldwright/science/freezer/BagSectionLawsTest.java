@@ -94,7 +94,7 @@ class BagSectionLawsTest {
     @Test
     void asksForABagInABath() {
         assertEquals(
-                "the batch is in a tub 120 mm wide, by a freezer at −18 °C; a bag in ice and salt is needed: use FreezePlan.bag",
+                "the batch is in a tub 120 mm wide, by a freezer at −18 °C; it must be a bag in ice and salt. Use FreezePlan.bag.",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> BagSection.course(FreezePlan.tub(MIX, -18), 10))

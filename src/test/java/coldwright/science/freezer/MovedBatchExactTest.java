@@ -46,7 +46,7 @@ class MovedBatchExactTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 3, 30})
     void theFlowIsThatOfPenetration(double turnS) {
-        Motion motion = new Motion(turnS, Motion.Blade.NONE, "moved");
+        Motion motion = new Motion(turnS, Motion.Blade.NONE, Motion.KNEADED.phrase());
         List<FreezeMoment> course = churn(motion).plan().course();
         for (int i = 1; i < 10; i++) {
             double halfWayC = (course.get(i - 1).middleC() + course.get(i).middleC()) / 2;
@@ -59,7 +59,8 @@ class MovedBatchExactTest {
     @Test
     void aBladeThatLeavesALayerAddsIt() {
         double clearanceM = 2e-3;
-        Motion motion = new Motion(3, new Motion.Blade(1000 * clearanceM, 0), "scraped");
+        Motion motion =
+                new Motion(3, new Motion.Blade(1000 * clearanceM, 0), Motion.MACHINE.phrase());
         FreezeMoment first = churn(motion).plan().course().get(1);
         double u = 1 / (1 / throughAll(3) + clearanceM / SORBET.conductivityWPerMK(-8));
         double flux = u * ((5 + first.middleC()) / 2 - COLD_C);

@@ -65,7 +65,7 @@ class ReductionTest {
                 Freeze.of(curve, 500)
                         .in(Holder.Bag.flat(20))
                         .by(cold)
-                        .moved(new Motion(turnS, Motion.Blade.NONE, "turned"));
+                        .moved(new Motion(turnS, Motion.Blade.NONE, Motion.KNEADED.phrase()));
         FreezeSimulation freezeSimulation = new FreezeSimulation(freeze, curve, Reading.LIKELY);
         freezeSimulation.go(Stage.SOFT_SERVE);
         double u = Wall.DOUBLE_BAG.with(Film.STIRRED_BRINE.coefficientWPerM2K(Reading.LIKELY));

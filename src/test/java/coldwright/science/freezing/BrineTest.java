@@ -45,7 +45,7 @@ class BrineTest {
     @Test
     void speaksPlainlyOfBadInput() {
         assertEquals(
-                "temperatureC is −25; ice and brine rest together only between −21.1 and 0 °C: table salt cannot make a bath colder",
+                "temperatureC is −25; it must be between −21.1 and 0 °C. Table salt can't make a bath colder.",
                 assertThrows(IllegalArgumentException.class, () -> Brine.saltPercentAtIceLine(-25))
                         .getMessage());
         assertEquals(

@@ -42,7 +42,7 @@ class FreezingCurveTest {
         assertEquals(SYRUP.greatestIcePercent(), SYRUP.icePercentAt(-40));
         assertTrue(SYRUP.greatestIcePercent() < 90);
         assertEquals(
-                "icePercent is 95; in this mix it never gets above 88.2 % of the water: ask for less, or thin it with water",
+                "icePercent is 95; at most 88.2 % of the water of this mix can freeze. Ask for less, or add water.",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> SYRUP.temperatureAtIcePercentC(95))

@@ -80,7 +80,7 @@ class MixTest {
                         .lactoseLimit();
         assertTrue(rich.sandyInStore());
         assertEquals(
-                "milk solids not fat are 14.9 %; the trade allows 9.7 % in this mix before lactose turns sandy in store: use less milk or whey powder",
+                "milk solids-not-fat are 14.9 %; the trade allows 9.7 % in this mix before lactose turns sandy in storage: use less milk or whey powder",
                 rich.verdict());
         assertFalse(base.lactoseLimit().sandyInStore());
         assertEquals(11.9, rich.saturationPer100gWater(), 1e-9);
@@ -93,7 +93,7 @@ class MixTest {
                 "temperatureC is −18; it must be between 0 and 39 °C",
                 () -> SugarSolubility.gPer100gWater(Component.LACTOSE, -18));
         assertMessage(
-                "no solubility table is at hand for fructose; there is one for sucrose, lactose and maltose",
+                "there is no solubility table for fructose; use sucrose, lactose or maltose",
                 () -> SugarSolubility.gPer100gWater(Component.FRUCTOSE, 10));
     }
 
@@ -121,14 +121,14 @@ class MixTest {
                 () -> Mix.of(grams(0, SUCROSE)));
         assertMessage("massG of the mix is 0 g; it must be more than zero", Mix::of);
         assertMessage(
-                "rum 40 % is not in this mix, so it cannot be left out; the mix holds whole milk, sucrose",
+                "rum 40 % isn't in this mix, so it can't be left out; the mix has whole milk, sucrose",
                 () -> base.without(RUM_40));
         assertMessage("newMassG is 0 g; it must be more than zero", () -> base.scaledTo(0));
         assertMessage(
-                "this mix has no water, so it has no freezing point: add water, milk or juice",
+                "this mix has no water, so it has no freezing point. Add water, milk or juice.",
                 () -> Mix.of(grams(100, Shelf.ETHANOL)).initialFreezingPointC());
         assertMessage(
-                "the composition adds up to 110 % with 60 % sucrose; it may be at most 100 %: lower one of its shares",
+                "the composition adds up to 110 % with 60 % sucrose; it may be at most 100 %",
                 () -> Composition.NOTHING.with(50, Component.WATER).with(60, Component.SUCROSE));
     }
 

@@ -64,28 +64,28 @@ class OwnIngredientTest {
     @Test
     void refusesInOneSentence() {
         assertMessage(
-                "own ingredient \"house syrup\" adds up to 120 %; it may be at most 100 %: lower one of its shares",
+                "own ingredient \"house syrup\" adds up to 120 %; it may be at most 100 %",
                 () -> OwnIngredient.of("house syrup", "water 60, sucrose 60"));
         assertMessage(
-                "\"5\" of own ingredient \"x\" is not a name and a per cent: write it like \"sucrose 60\", with a decimal point",
+                "\"5\" of own ingredient \"x\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point.",
                 () -> OwnIngredient.of("x", "fat 3,5"));
         assertMessage(
-                "\"\" of own ingredient \"x\" is not a name and a per cent: write it like \"sucrose 60\", with a decimal point",
+                "\"\" of own ingredient \"x\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point.",
                 () -> OwnIngredient.of("x", ""));
         assertMessage(
-                "own ingredient \"x\" names sucrose twice: add the two up",
+                "own ingredient \"x\" names sucrose twice; add the two up",
                 () -> OwnIngredient.of("x", "sugar 10, sucrose 5"));
         assertMessage(
                 "sucrose of own ingredient \"x\" is 600; it must be between 0 and 100 %",
                 () -> OwnIngredient.of("x", "sucrose 600"));
         assertMessage(
-                "sucrose of own ingredient \"x\" is \"6.0.0\", which is no number",
+                "sucrose of own ingredient \"x\" is \"6.0.0\", which isn't a number",
                 () -> OwnIngredient.of("x", "sucrose 6.0.0"));
         assertMessage(
-                "own ingredient \"x\" states 30 % total solids, but its parts have 45 % solids and 70 % water: make them agree or leave the total out",
+                "own ingredient \"x\" states 30 % total solids, but its parts have 45 % solids and 70 % water. Make them agree or leave the total out.",
                 () -> OwnIngredient.of("x", "sucrose 45, total solids 30"));
         assertMessage(
-                "own ingredient \"x\" states 50 % total solids, but its parts have 40 % solids and 60 % water: make them agree or leave the total out",
+                "own ingredient \"x\" states 50 % total solids, but its parts have 40 % solids and 60 % water. Make them agree or leave the total out.",
                 () -> OwnIngredient.of("x", "sucrose 40, total solids 50, water 60"));
     }
 
@@ -132,16 +132,16 @@ class OwnIngredientTest {
     void labelRefusesInOneSentence() {
         NutritionLabel label = NutritionLabel.per100g().fat(60).carbohydrate(50);
         assertMessage(
-                "the label of x adds up to 110 g in 100 g: check its lines, and take the sugars out of the sum",
+                "the label of x adds up to 110 g; it may be at most 100 g. Sugars are a part of the carbohydrate.",
                 () -> label.ingredient("x"));
         assertMessage(
-                "the label of x has 12 g sugars in 5 g carbohydrate; sugars are a part of it: state the carbohydrate with its sugars",
+                "the label of x has 12 g sugars in 5 g carbohydrate. State the carbohydrate with its sugars.",
                 () -> NutritionLabel.per100g().carbohydrate(5).ofWhichSugars(12).ingredient("x"));
         assertMessage(
                 "proteinG is −1; it must be between 0 and 100 g per 100 g",
                 () -> NutritionLabel.per100g().protein(-1));
         assertMessage(
-                "starch is no sugar; choose sucrose, glucose, fructose, lactose, maltose, galactose or trehalose",
+                "starch isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE",
                 () -> NutritionLabel.per100g().sugarsAre(Component.STARCH));
     }
 }

@@ -43,7 +43,11 @@ class ShelfTest {
     void constantsAndRowsAgree() throws IllegalAccessException {
         Set<Ingredient> named = new HashSet<>();
         for (Field field : Shelf.class.getFields()) {
-            if (Modifier.isStatic(field.getModifiers()) && field.getType() == Ingredient.class) {
+            boolean ingredientOfARow =
+                    Modifier.isStatic(field.getModifiers())
+                            && field.getType() == Ingredient.class
+                            && !field.getName().equals("DEXTROSE"); // another name of GLUCOSE
+            if (ingredientOfARow) {
                 Ingredient ingredient = (Ingredient) field.get(null);
                 assertEquals(
                         ingredient
@@ -128,7 +132,7 @@ class ShelfTest {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Shelf.find("blod orange juce"));
         assertEquals(
-                "\"blod orange juce\" is not on the shelf; nearest is blood orange juice, orange juice: fix the name or state it as an own ingredient",
+                "\"blod orange juce\" is not on the shelf; nearest is blood orange juice, orange juice. Fix the name or state it as an own ingredient.",
                 e.getMessage());
     }
 
@@ -157,7 +161,7 @@ class ShelfTest {
                         IllegalArgumentException.class,
                         () -> KitchenMeasure.CUPS.of(2, Shelf.RASPBERRIES));
         assertEquals(
-                "2 cups of raspberries cannot be turned into grams honestly, since it packs differently each time: weigh it",
+                "2 cups of raspberries can't be turned into grams, because it packs differently each time. Weigh it.",
                 e.getMessage());
     }
 

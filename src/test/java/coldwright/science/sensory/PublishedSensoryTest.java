@@ -9,9 +9,12 @@ import coldwright.published.Tolerance;
 import coldwright.science.Band;
 import coldwright.science.freezing.Solute;
 import coldwright.science.mix.Amount;
+import coldwright.science.mix.AntiFreezingPower;
+import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.OwnIngredient;
 import coldwright.science.mix.Shelf;
+import coldwright.science.mix.Sweetener;
 
 import org.junit.jupiter.params.ParameterizedTest;
 
@@ -25,6 +28,7 @@ class PublishedSensoryTest {
     private static final Tolerance INSIDE = Tolerance.of(1e-9, "within the published range");
 
     private static final Tolerance HALF_LAST_DIGIT = Tolerance.of(0.005, "half the last digit");
+    private static final Tolerance HALF_A_UNIT = Tolerance.of(0.5, "half the last digit");
     private static final Tolerance HALF_A_TENTH = Tolerance.of(0.05, "half the last digit");
 
     @ParameterizedTest
@@ -61,6 +65,31 @@ class PublishedSensoryTest {
                 ionsPower,
                 AntiFreezingPower.perGramOfIons(solute),
                 ionsPower > 10 ? HALF_A_TENTH : HALF_LAST_DIGIT);
+    }
+
+    @ParameterizedTest
+    @FromTable("trade-scales")
+    void anIngredientOnTheScalesOfTheTrade(Row row) {
+        Ingredient ingredient = Shelf.find(row.text("ingredient"));
+        Ledger.At at = LEDGER.at(row, row.text("ingredient"));
+        at.compare("PAC (sucrose 100)", row.number("pac"), ingredient.pac(), HALF_A_UNIT);
+        at.compare(
+                "POD (sucrose 100)",
+                row.between("pod_low", "pod_high"),
+                Band.exactly(ingredient.pod()),
+                INSIDE);
+    }
+
+    @ParameterizedTest
+    @FromTable("university-syrup-factor")
+    void aSyrupByItsSolids(Row row) {
+        Ingredient syrup = Shelf.find(row.text("ingredient"));
+        LEDGER.at(row, row.text("ingredient"))
+                .compare(
+                        "PAC of its solids (sucrose 1)",
+                        row.number("factor"),
+                        syrup.pac() / row.number("solids_percent"),
+                        HALF_A_TENTH);
     }
 
     @ParameterizedTest

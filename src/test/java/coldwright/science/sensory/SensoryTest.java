@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.balance.Wish;
 import coldwright.science.mix.Amount;
+import coldwright.science.mix.AntiFreezingPower;
+import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
@@ -50,7 +52,7 @@ class SensoryTest {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Firmness.scoopableC(fudge));
         assertEquals(
-                "waterPercent is 30; it must be above 47 % for ice enough to scoop: this mix stays soft at any cold",
+                "waterPercent is 30; it must be above 47 %. A drier mix stays soft at any cold.",
                 e.getMessage());
     }
 
@@ -90,12 +92,48 @@ class SensoryTest {
         assertTrue(AntiFreezingPower.per100g(spirited) > 60);
     }
 
+    /** 1000 g of a sorbet by hand: each gram of sugar times its power. */
+    @Test
+    void aMixAddsUpItsGramsOnTheScalesOfTheTrade() {
+        Mix sorbet =
+                Mix.of(
+                        Amount.grams(1400, Shelf.WATER),
+                        Amount.grams(400, Shelf.SUCROSE),
+                        Amount.grams(200, Shelf.DEXTROSE));
+        assertEquals(200 + 100 * 1.9, sorbet.pac(), 0.05);
+        assertEquals(200 + 100 * 0.77, sorbet.pod(), 1e-9);
+        assertEquals(
+                sorbet.pod() / 10, Sweetness.of(sorbet).sucroseEquivalentPercent().middle(), 1e-9);
+        Mix salted = sorbet.with(Amount.grams(20, Shelf.SODIUM_CHLORIDE));
+        assertEquals((2000 * sorbet.pac() + 20 * 5857) / 2020, salted.pac(), 0.05);
+        Mix sour = sorbet.with(Amount.grams(20, Shelf.CITRIC_ACID));
+        assertEquals(sorbet.pac() * 2000 / 2020, sour.pac(), 1e-9, "the trade leaves acids out");
+        Mix milk = Mix.of(Amount.grams(1000, Shelf.WHOLE_MILK));
+        assertEquals(10 * milk.composition().percent(Component.LACTOSE), milk.pac(), 0.05);
+    }
+
+    /** Three times the sugar is three times the PAC, but more than five times the depression. */
+    @Test
+    void theTradesScaleIgnoresHowLittleWaterThereIs() {
+        Mix thin = Mix.of(Amount.grams(850, Shelf.WATER), Amount.grams(150, Shelf.SUCROSE));
+        Mix thick = Mix.of(Amount.grams(550, Shelf.WATER), Amount.grams(450, Shelf.SUCROSE));
+        assertEquals(3, thick.pac() / thin.pac(), 1e-9);
+        assertTrue(thick.initialFreezingPointC() / thin.initialFreezingPointC() > 5);
+    }
+
+    @Test
+    void dextroseIsGlucoseWithoutItsWater() {
+        assertEquals(Shelf.GLUCOSE, Shelf.DEXTROSE);
+        assertEquals(Shelf.DEXTROSE, Shelf.find("dextrose"));
+        assertEquals(0.909 * Shelf.DEXTROSE.pac(), Shelf.DEXTROSE_MONOHYDRATE.pac(), 0.05);
+    }
+
     @Test
     void swappedWeighingsAreNamed() {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> Overrun.byWeighing(100, 200));
         assertEquals(
-                "productG is 200 and mixG is 100; the product must not weigh more than the same volume of mix: were they swapped?",
+                "productG is 200 and mixG is 100; the product can't weigh more than its mix. Were they swapped?",
                 e.getMessage());
     }
 }

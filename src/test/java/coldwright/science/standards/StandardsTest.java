@@ -132,7 +132,7 @@ class StandardsTest {
                 "hold every part at 85 °C or above for 25 seconds, the time that 21 CFR 135.3 lists for 79.5 °C (175 °F); check your local rules",
                 Pasteurisation.MIX.holdAt(85).sentence());
         assertEquals(
-                "temperatureC is 68.3, and 21 CFR 135.3 lists no time below 68.4 °C (155 °F). Heat it to that or more, and follow your local rules.",
+                "temperatureC is 68.3; 21 CFR 135.3 lists no time below 68.4 °C (155 °F). Heat it to that or more, and follow your local rules.",
                 assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MIX.holdAt(68.3))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> Pasteurisation.MILK.holdAt(62));

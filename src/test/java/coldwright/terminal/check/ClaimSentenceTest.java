@@ -82,9 +82,9 @@ class ClaimSentenceTest {
                         "",
                         "2 it is wrong, 2 it is wrong",
                         "2 it is wrong",
-                        "0 it was stopped",
+                        "0 the snippet was stopped",
                         "0 it ran out of memory",
-                        "0 a snippet above did not run to its end: it is wrong"),
+                        "0 a snippet above failed: it is wrong"),
                 oneOfEach().stream().map(ClaimSentenceTest::words).toList());
     }
 

@@ -114,47 +114,45 @@ class HandInCheckTest {
         assertEquals(
                 """
                 1 of 4: Ada-01-oats.handin.txt: Ada, Toasted oats
-                  Toast: 2 of 2 snippets run, 2 of 2 check lines hold; done
-                    forecast: “How hot?”: said 140; right is 140 (came true)
-                  Eat: 1 of 1 snippet runs, 0 of 1 check line holds
-                    ready, expected 180 within 0, got 140; nothing was changed in this step,
-                    only above it
+                  Toast: 2 of 2 snippets ran, 2 of 2 check lines passed; done
+                    prediction: “How hot?”: 140; right: 140 (right)
+                  Eat: 1 of 1 snippet ran, 0 of 1 check line passed
+                    ready, expected 180 within 0, got 140 (nothing was changed in this step,
+                    only above it)
                 2 of 4: Ben-01-oats.handin.txt: Ben, Toasted oats
-                  Toast: 0 of 2 snippets run, 0 of 2 check lines hold
-                    forecast: “How hot?”: nothing said; right is 140
+                  Toast: 0 of 2 snippets ran, 0 of 2 check lines passed
+                    prediction: “How hot?”: no answer; right: 140
                     snippet 1, line 2: a whole number was divided by zero; check the divisor
                     first
-                    snippet 2, line 1: `heat` is not known here: snippet 1 of “Toast” did not
-                    get to its end
-                    heat, expected 140 within 5, got `heat` is not known here: snippet 1 of
-                    “Toast” did not get to its end
-                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here:
-                    snippet 2 of “Toast” did not get to its end
-                  Eat: 0 of 1 snippet runs, 0 of 1 check line holds
-                    snippet 1, line 1: `heat` is not known here: snippet 1 of “Toast” did not
-                    get to its end
-                    ready, expected 180 within 0, got `ready` is not known here: snippet 1 of
-                    “Eat” did not get to its end; nothing was changed in this step, only above
-                    it
+                    snippet 2, line 1: `heat` is not known here because snippet 1 of “Toast”
+                    failed
+                    heat, expected 140 within 5, got `heat` is not known here because snippet 1
+                    of “Toast” failed
+                    bakeMinutes > 10, expected true, got `bakeMinutes` is not known here because
+                    snippet 2 of “Toast” failed
+                  Eat: 0 of 1 snippet ran, 0 of 1 check line passed
+                    snippet 1, line 1: `heat` is not known here because snippet 1 of “Toast”
+                    failed
+                    ready, expected 180 within 0, got `ready` is not known here because snippet
+                    1 of “Eat” failed (nothing was changed in this step, only above it)
                 3 of 4: Cy-01-oats.handin.txt
                   line 1: the first line is "my oats"; it must be "Coldwright hand-in 1"
                 4 of 4: Dee-01-oats.handin.txt: Dee, Toasted oats
-                  Toast: 2 of 2 snippets run, 2 of 2 check lines hold
-                    forecast: “How hot?”: nothing said; right is 140
-                  Eat: 1 of 1 snippet runs, 0 of 1 check line holds
-                    ready, expected 180 within 0, got 142; nothing was changed in this step,
-                    only above it
+                  Toast: 2 of 2 snippets ran, 2 of 2 check lines passed
+                    prediction: “How hot?”: no answer; right: 140
+                  Eat: 1 of 1 snippet ran, 0 of 1 check line passed
+                    ready, expected 180 within 0, got 142 (nothing was changed in this step,
+                    only above it)
 
-                learner  lesson                 done  run     hold    forecasts  notes
+                learner  lesson                 done  run     pass    predictions  notes
                 Ada      01-oats                1     3 of 3  2 of 3  1 of 1
                 Ben      01-oats                0     0 of 3  0 of 3  0 of 0
-                ?        Cy-01-oats.handin.txt  -     -       -       -          1
+                ?        Cy-01-oats.handin.txt  -     -       -       -            1
                 Dee      01-oats                0     3 of 3  2 of 3  0 of 0
-                done: steps that were done and hold here. run: snippets that run to their end.
-                hold: check lines that hold. forecasts: those that came true, of those that were
-                made.
+                done: steps that were done and pass here. run: snippets that ran. pass: check
+                lines that passed. predictions: right ones of those made.
 
-                4 hand-ins: not everything holds in 4
+                4 hand-ins: failures in 4
                 """,
                 said(ExitCode.FAILED, LessonFolder.in(lessons)));
     }
@@ -166,12 +164,11 @@ class HandInCheckTest {
         assertTrue(
                 said(ExitCode.FAILED, none)
                         .startsWith(
-                                "1 of 1: Ada-01-oats.handin.txt: Ada\n  there is no lesson 01-oats.md in the course nor beside the hand-in; put its"));
+                                "1 of 1: Ada-01-oats.handin.txt: Ada\n  there is no lesson 01-oats.md in the course or beside the hand-in. Put its"));
         Files.writeString(folder.resolve("01-oats.md"), TEXT + "\nMore.\n");
         assertTrue(
                 said(ExitCode.FAILED, none)
-                        .contains(
-                                "  01-oats.md here has another text than the lesson that was worked on;"));
+                        .contains("  01-oats.md here is another version than the learner's."));
     }
 
     @Test

@@ -39,32 +39,34 @@ class PredictionPromptTest {
     void showsTheQuestionAndItsChoices() {
         TypedSession typedSession = TypedSession.nobody();
         PredictionPrompt.ask(CHOICE, typedSession.screen());
-        assertEquals("What do you expect? Soft?\n  a  yes\n  b  no\n\n", typedSession.out());
+        assertEquals("What do you predict? Soft?\n  a  yes\n  b  no\n\n", typedSession.out());
     }
 
     @Test
     void comparesALetter() {
-        assertEquals("You said: no. That is right.", revealed(CHOICE, TypedSession.somebody("B")));
         assertEquals(
-                "You said: yes. The answer: no.", revealed(CHOICE, TypedSession.somebody(" a ")));
+                "Your prediction was right: no.", revealed(CHOICE, TypedSession.somebody("B")));
+        assertEquals(
+                "Your prediction: yes. The answer: no.",
+                revealed(CHOICE, TypedSession.somebody(" a ")));
     }
 
     @Test
     void comparesANumberHoweverItIsTyped() {
         for (String typed : List.of("-2", "−2,0", "-2.0°C", "–2 °c")) {
             assertEquals(
-                    "You said: −2 °C. That is right. The answer: −1.5 °C; within 0.5 counts as right.",
+                    "Your prediction was right: −2 °C. The answer: −1.5 °C, within 0.5.",
                     revealed(NUMBER, TypedSession.somebody(typed)));
         }
         assertEquals(
-                "You said: 3 °C. The answer: −1.5 °C; within 0.5 counts as right.",
+                "Your prediction: 3 °C. The answer: −1.5 °C, within 0.5.",
                 revealed(NUMBER, TypedSession.somebody("3")));
     }
 
     @Test
     void asksAgainWhatItDoesNotUnderstand() {
         TypedSession typedSession = TypedSession.somebody("c", "yes", "b");
-        assertEquals("You said: no. That is right.", revealed(CHOICE, typedSession));
+        assertEquals("Your prediction was right: no.", revealed(CHOICE, typedSession));
         assertEquals(2, typedSession.out().split("is not a letter from a to b", -1).length - 1);
     }
 
@@ -76,7 +78,7 @@ class PredictionPromptTest {
         assertEquals(plain, revealed(CHOICE, TypedSession.somebody()));
         assertEquals(plain, revealed(CHOICE, TypedSession.nobody()));
         assertEquals(
-                "The answer: −1.5 °C; within 0.5 counts as right.",
+                "The answer: −1.5 °C, within 0.5.",
                 revealed(NUMBER, TypedSession.somebody("1e9", "NaN", "0x1")));
     }
 
@@ -104,10 +106,10 @@ class PredictionPromptTest {
     @Test
     void putsTypedPointsBesideTheFirstCurve() {
         assertEquals(
-                "You said: at 10 % −3 °C, at 25 % −6.5 °C, at 40 % −9 °C. The answer: at 10 % −1 °C, at 25 % −3 °C.",
+                "Your prediction: at 10 % −3 °C, at 25 % −6.5 °C, at 40 % −9 °C. The answer: at 10 % −1 °C, at 25 % −3 °C.",
                 besideCurve(List.of(FALLING), "10 -3; 25 −6,5; 40 –9"));
         assertEquals(
-                "You said: at 10 % −3 °C. The answer: the first curve of the result.",
+                "Your prediction: at 10 % −3 °C. The answer: the first curve of the result.",
                 besideCurve(List.of(), "10 -3"));
     }
 
@@ -126,7 +128,7 @@ class PredictionPromptTest {
                 typedSession
                         .out()
                         .contains(
-                                "\"41 -3\" lies off the axes; sugar goes from 0 to 40 %, freezing point goes from −12 to 0 °C."),
+                                "\"41 -3\" is off the axes: sugar goes from 0 to 40 %, freezing point goes from −12 to 0 °C."),
                 typedSession.out());
     }
 
@@ -139,7 +141,7 @@ class PredictionPromptTest {
                 typedSession
                         .out()
                         .contains(
-                                "(points of the curve: sugar in %, then freezing point in °C, such as 10 −6; 20 −6; Enter to leave"),
+                                "(points of the curve: sugar in %, then freezing point in °C, such as 10 −6; 20 −6; Enter to skip"),
                 typedSession.out());
     }
 
@@ -148,7 +150,7 @@ class PredictionPromptTest {
         TypedSession typedSession = TypedSession.at(200, "x", "");
         PredictionPrompt.ask(CURVE, typedSession.screen());
         assertEquals(
-                "\"x\" is not one to 20 points; type them as: 10 −6; 20 −6.",
+                "\"x\" is not one to 20 points. Type them as: 10 −6; 20 −6",
                 typedSession
                         .out()
                         .lines()

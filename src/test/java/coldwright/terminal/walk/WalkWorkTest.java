@@ -37,7 +37,7 @@ class WalkWorkTest {
         assertFalse(again.contains("1 of 2."), again);
         assertTrue(again.contains("2 of 2."), again);
         assertTrue(
-                again.contains("Checked: 1 line holds."), "what stands above ran again: " + again);
+                again.contains("Checked: 1 line passed."), "what stands above ran again: " + again);
         assertTrue(walked(TypedSession.somebody("b", "q")).contains("Oats are toasted"));
     }
 
@@ -52,8 +52,8 @@ class WalkWorkTest {
     @Test
     void helpIsGivenWhereAnAnswerIsAwaited() {
         String said = walked(TypedSession.somebody("?", "", "?", "300", "q"));
-        assertTrue(said.contains("Each step is text, perhaps a question"), said);
-        assertTrue(said.contains("Say what you expect before the snippet runs"), said);
-        assertTrue(said.contains("That is right."), said);
+        assertTrue(said.contains("Enter shows the next step, and q stops"), said);
+        assertTrue(said.contains("Predict before the snippet runs"), said);
+        assertTrue(said.contains("Your prediction was right"), said);
     }
 }

@@ -1,13 +1,13 @@
 package coldwright.desk.batch.model;
 
-import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchReport;
+import coldwright.batch.Fact;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Situation;
 import coldwright.text.DisplayText;
 
 import java.util.ArrayList;
@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The differences between two batches, in words. */
@@ -23,13 +24,49 @@ public final class BatchDifferences {
     /** Smaller differences are rounding, in the unit of the figure. */
     private static final double WORTH_TELLING = 0.1;
 
+    /** The facts that are compared, in the order shown. */
+    private static final Map<String, Compared> COMPARED = new LinkedHashMap<>();
+
+    static {
+        COMPARED.put("initial_freezing_point_c", new Compared("starts", 1));
+        COMPARED.put("ice_percent_of_water_at_minus_12_c", new Compared("iced", 0));
+        COMPARED.put("sweetness_percent_of_sucrose_solution", new Compared("sweet", 0));
+        COMPARED.put("fat_percent", new Compared("fat", 1));
+        COMPARED.put("total_solids_percent", new Compared("solids", 0));
+        COMPARED.put("minutes_to_soft_serve", new Compared("minutes", 0));
+        COMPARED.put("tasted_mean_micrometres", new Compared("crystals", 0));
+    }
+
+    /** How a fact is compared: the end of its text's key, and decimals; minutes as a duration. */
+    private record Compared(String key, int places) {
+        Optional<String> words(Fact was, Fact is) {
+            String from = shown(was);
+            String to = shown(is);
+            boolean alike = from.equals(to) || Math.abs(was.number() - is.number()) < WORTH_TELLING;
+            return alike
+                    ? Optional.empty()
+                    : Optional.of(Messages.of("batch.differs." + key, from, to));
+        }
+
+        private String shown(Fact fact) {
+            return fact.unit().equals("min")
+                    ? BatchSentences.minutes(fact.number())
+                    : DisplayText.decimals(places, fact.number());
+        }
+    }
+
     private BatchDifferences() {}
+
+    /** Differences between the recipes and the results shown of two batches. */
+    public static List<String> between(BatchModel was, BatchModel is) {
+        List<String> words = new ArrayList<>(between(was.shownRecipe(), is.shownRecipe()));
+        was.report().ifPresent(a -> is.report().ifPresent(b -> words.addAll(between(a, b))));
+        return words;
+    }
 
     /**
      * Differences between two recipes.
      *
-     * @param was the earlier one
-     * @param is the later one
      * @return such as {@code sucrose 150 → 120 g}; empty if they are equal
      */
     public static List<String> between(Recipe was, Recipe is) {
@@ -93,72 +130,18 @@ public final class BatchDifferences {
     }
 
     /**
-     * Differences between the previews of two batches.
+     * Differences between the results for two batches.
      *
-     * @param was the earlier one
-     * @param is the later one
-     * @return changes in ice, sweetness, fat and so on; empty if all are negligible
+     * @return changes in ice, sweetness, fat, minutes, crystals and so on; empty if all are
+     *     negligible
      */
-    public static List<String> between(BatchPreview was, BatchPreview is) {
+    public static List<String> between(BatchReport was, BatchReport is) {
         List<String> words = new ArrayList<>();
-        figure(
-                words,
-                "batch.differs.starts",
-                1,
-                was.curve().initialFreezingPointC(),
-                is.curve().initialFreezingPointC());
-        figure(
-                words,
-                "batch.differs.iced",
-                0,
-                was.curve().icePercentAt(Situation.SERVING_C),
-                is.curve().icePercentAt(Situation.SERVING_C));
-        figure(
-                words,
-                "batch.differs.sweet",
-                0,
-                was.sweetness().percentOfSucroseSolution().middle(),
-                is.sweetness().percentOfSucroseSolution().middle());
-        figure(words, "batch.differs.fat", 1, was.mix().fatPercent(), is.mix().fatPercent());
-        figure(
-                words,
-                "batch.differs.solids",
-                0,
-                was.mix().totalSolidsPercent(),
-                is.mix().totalSolidsPercent());
+        COMPARED.forEach(
+                (key, compared) ->
+                        was.find(key)
+                                .flatMap(a -> is.find(key).flatMap(b -> compared.words(a, b)))
+                                .ifPresent(words::add));
         return words;
-    }
-
-    /**
-     * Differences between the analyses of two batches.
-     *
-     * @param was the earlier one
-     * @param is the later one
-     * @return changes in minutes and crystals; empty if all are negligible
-     */
-    public static List<String> between(BatchAnalysis was, BatchAnalysis is) {
-        List<String> words = new ArrayList<>();
-        String from = BatchSentences.minutes(was.plan().minutesToSoftServe());
-        String to = BatchSentences.minutes(is.plan().minutesToSoftServe());
-        if (!from.equals(to)) {
-            words.add(Messages.of("batch.differs.minutes", from, to));
-        }
-        if (was.crystals().isPresent() && is.crystals().isPresent()) {
-            figure(
-                    words,
-                    "batch.differs.crystals",
-                    0,
-                    was.crystals().get().tasted().meanUm().middle(),
-                    is.crystals().get().tasted().meanUm().middle());
-        }
-        return words;
-    }
-
-    private static void figure(List<String> words, String key, int places, double a, double b) {
-        String from = DisplayText.decimals(places, a);
-        String to = DisplayText.decimals(places, b);
-        if (!from.equals(to) && Math.abs(a - b) >= WORTH_TELLING) {
-            words.add(Messages.of(key, from, to));
-        }
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.CrystalsInStorage;
 import coldwright.desk.messages.Messages;
 import coldwright.figure.Figure;
@@ -33,8 +34,7 @@ public final class BatchFigures {
     /** Composition as bars: water, sugars, fat, protein and the rest, in % of the mass. */
     public static Figure inside(BatchPreview batchPreview) {
         List<BatchShare> parts = BatchShare.of(batchPreview.mix());
-        List<String> words =
-                parts.stream().map(part -> Messages.of("batch.part." + part.key())).toList();
+        List<String> words = parts.stream().map(BatchShare::name).toList();
         double[] percents = parts.stream().mapToDouble(BatchShare::percent).toArray();
         return Figure.of(Messages.of("batch.plate.inside"))
                 .x("", "")
@@ -60,11 +60,7 @@ public final class BatchFigures {
                 .markX(Messages.of("batch.mark.storing"), batchPreview.batch().freezerC());
     }
 
-    /**
-     * The freeze plan: ice in % of the water by the minute or hour, with the stages marked.
-     *
-     * @param all the batch's analysis
-     */
+    /** The freeze plan: ice in % of the water by the minute or hour, with the stages marked. */
     public static Figure clock(BatchAnalysis all) {
         FreezePlan plan = all.plan();
         double lastMinute = 0;
@@ -109,7 +105,6 @@ public final class BatchFigures {
     /**
      * The crystals over two weeks in the freezer, or over the batch's storage time.
      *
-     * @param all the batch's analysis
      * @return mean size with its range by the day; empty if too little ice is left
      */
     public static Optional<Figure> crystals(BatchAnalysis all) {

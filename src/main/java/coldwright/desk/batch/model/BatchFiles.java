@@ -41,8 +41,6 @@ public final class BatchFiles {
     /**
      * Opens a copy of a recipe file; the file itself stays unchanged.
      *
-     * @param file the recipe file
-     * @param batches receives the batch
      * @return completes when it is open, or a notice gives the error
      */
     public CompletableFuture<Void> open(Path file, BatchesModel batches) {
@@ -65,8 +63,6 @@ public final class BatchFiles {
     /**
      * Writes a batch to a recipe file.
      *
-     * @param batch the batch
-     * @param file the target
      * @return completes when it is written, or a notice gives the error
      */
     public CompletableFuture<Void> save(BatchModel batch, Path file) {
@@ -87,7 +83,6 @@ public final class BatchFiles {
     /**
      * Writes the batch as a lesson that shows its code.
      *
-     * @param batch the batch
      * @param then receives the lesson's file, on the window's thread
      */
     public void showCode(BatchModel batch, Consumer<Path> then) {
@@ -97,14 +92,12 @@ public final class BatchFiles {
         }
         String text = LessonFromBatch.of(batch.recipe().get(), batch.figures().get().orElseThrow());
         Path file = folder.resolve("batch-" + batch.lineage().get().number() + ".md");
-        background.execute(
+        apart(
+                "batch.file.not-kept",
+                file,
                 () -> {
-                    try {
-                        workbook.files().write(file, text, String.valueOf(file.getFileName()));
-                        window.execute(() -> then.accept(file));
-                    } catch (IOException e) {
-                        say("batch.file.not-kept", file, BatchStore.said(e));
-                    }
+                    workbook.files().write(file, text, String.valueOf(file.getFileName()));
+                    window.execute(() -> then.accept(file));
                 });
     }
 
@@ -115,25 +108,32 @@ public final class BatchFiles {
 
     /** Restores the list of recent files. */
     void restoreRecent() {
-        background.execute(
+        apart(
+                "batch.file.unread",
+                folder,
                 () -> {
-                    try {
-                        List<Path> opened = recent.read();
-                        window.execute(() -> recent.show(opened));
-                    } catch (IOException e) {
-                        say("batch.file.unread", folder, BatchStore.said(e));
-                    }
+                    List<Path> opened = recent.read();
+                    window.execute(() -> recent.show(opened));
                 });
     }
 
     private void remember(Path file) {
         String text = recent.plus(file);
+        apart("batch.file.not-kept", RecentFiles.FILE, () -> recent.write(text));
+    }
+
+    private interface FileWork {
+        void run() throws IOException;
+    }
+
+    /** Works with a file on the other thread, and says so if that fails. */
+    private void apart(String failure, Object file, FileWork work) {
         background.execute(
                 () -> {
                     try {
-                        recent.write(text);
+                        work.run();
                     } catch (IOException e) {
-                        say("batch.file.not-kept", RecentFiles.FILE, BatchStore.said(e));
+                        say(failure, file, BatchStore.said(e));
                     }
                 });
     }

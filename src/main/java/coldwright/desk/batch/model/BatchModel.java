@@ -3,8 +3,12 @@ package coldwright.desk.batch.model;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchLineage;
+import coldwright.batch.BatchPreview;
+import coldwright.batch.BatchReport;
 import coldwright.batch.Recipe;
 
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -35,6 +39,7 @@ public final class BatchModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<BatchAnalysis>> figures =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper(true);
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private final Deque<RecipeRevision> before = new ArrayDeque<>();
     private final Deque<RecipeRevision> after = new ArrayDeque<>();
@@ -44,10 +49,8 @@ public final class BatchModel {
     /**
      * Makes a batch and calculates it.
      *
-     * @param recipe its recipe
      * @param batchLineage its number and parent
      * @param work threads to calculate on
-     * @param window the window's thread
      */
     public BatchModel(Recipe recipe, BatchLineage batchLineage, Executor work, Executor window) {
         this.window = window;
@@ -62,7 +65,6 @@ public final class BatchModel {
      * Changes the recipe. Successive changes of one place are undone together.
      *
      * @param place the changed field; empty for a change of its own
-     * @param is the new recipe
      */
     public void change(String place, Recipe is) {
         change(place, is, "");
@@ -71,7 +73,6 @@ public final class BatchModel {
     /**
      * Applies a fix or a change for a goal; the history names it until it is undone.
      *
-     * @param is the new recipe
      * @param words the change, in plain words
      */
     public void take(Recipe is, String words) {
@@ -149,27 +150,32 @@ public final class BatchModel {
 
     private void analyse() {
         int mine = ++asked;
-        Recipe now = recipe.get();
-        if (now.lines().stream().anyMatch(line -> line.fault().isPresent())) {
+        Recipe batch = named();
+        stale.set(!figuresAreOfNow());
+        if (batch.lines().stream().anyMatch(line -> line.fault().isPresent())) {
             trouble.set("");
             return;
         }
-        Recipe batch = now.name().isBlank() ? now.called(UNNAMED) : now;
         glancing.take(
                 () -> {
                     try {
                         BatchPreview seen = BatchPreview.of(batch);
                         window.execute(() -> changeApplied(mine, seen));
-                        analysisTask.take(() -> analyseAll(mine, batch));
+                        analysisTask.take(() -> analyseAll(mine, seen));
                     } catch (BatchFileException e) {
                         window.execute(() -> failed(mine, e.getMessage()));
                     }
                 });
     }
 
-    private void analyseAll(int mine, Recipe batch) {
+    private Recipe named() {
+        Recipe now = recipe.get();
+        return now.name().isBlank() ? now.called(UNNAMED) : now;
+    }
+
+    private void analyseAll(int mine, BatchPreview seen) {
         try {
-            BatchAnalysis all = BatchAnalysis.of(batch);
+            BatchAnalysis all = BatchAnalysis.of(seen);
             window.execute(() -> changeApplied(mine, all));
         } catch (BatchFileException e) {
             window.execute(() -> failed(mine, e.getMessage()));
@@ -185,15 +191,17 @@ public final class BatchModel {
 
     /** Publishes the analysis of the current preview, even if the latest text can't be read. */
     private void changeApplied(int mine, BatchAnalysis all) {
-        boolean seen = preview.get().filter(one -> one.batch().equals(all.batch())).isPresent();
+        boolean seen = preview.get().filter(one -> one.equals(all.preview())).isPresent();
         if (mine == asked || seen) {
             figures.set(Optional.of(all));
+            stale.set(!figuresAreOfNow());
         }
     }
 
     private void failed(int mine, String words) {
         if (mine == asked) {
             trouble.set(words);
+            stale.set(true);
         }
     }
 
@@ -204,9 +212,20 @@ public final class BatchModel {
      */
     public boolean figuresAreOfNow() {
         return trouble.get().isEmpty()
-                && figures.get().isPresent()
-                && preview.get().isPresent()
-                && figures.get().get().batch().equals(preview.get().get().batch());
+                && figures.get()
+                        .filter(all -> all.batch().equals(named()))
+                        .filter(all -> preview.get().filter(all.preview()::equals).isPresent())
+                        .isPresent();
+    }
+
+    /** The opposite of {@link #figuresAreOfNow}, as a property. */
+    public ReadOnlyBooleanProperty stale() {
+        return stale.getReadOnlyProperty();
+    }
+
+    /** The recipe that the results shown are of. */
+    public Recipe shownRecipe() {
+        return preview.get().map(BatchPreview::batch).orElseGet(recipe::get);
     }
 
     /** The current recipe; changed by {@link #change}. */
@@ -227,6 +246,15 @@ public final class BatchModel {
     /** All figures, available a moment later; empty before the first. */
     public ReadOnlyObjectProperty<Optional<BatchAnalysis>> figures() {
         return figures.getReadOnlyProperty();
+    }
+
+    /** Its results: all of them if they are those of the preview, otherwise the preview's. */
+    public Optional<BatchReport> report() {
+        Optional<BatchReport> quick = preview.get().map(BatchPreview::report);
+        return figures.get()
+                .filter(all -> preview.get().filter(all.preview()::equals).isPresent())
+                .map(BatchAnalysis::report)
+                .or(() -> quick);
     }
 
     /** Why it can't be calculated, in a sentence; empty if it can. */

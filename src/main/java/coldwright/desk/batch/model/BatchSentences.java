@@ -1,85 +1,86 @@
 package coldwright.desk.batch.model;
 
+import coldwright.batch.Basis;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchReport;
-import coldwright.batch.CrystalsInStorage;
 import coldwright.batch.Fact;
 import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Band;
 import coldwright.science.diagnosis.Finding;
-import coldwright.science.diagnosis.Situation;
-import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Allergen;
 import coldwright.text.DisplayText;
+import coldwright.words.Phrase;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Facts about a batch for the page, in the words of the report. */
+/** Selects the facts of a report that the page shows, as sentences and short captions. */
 public final class BatchSentences {
+    private static final String STARTS = "initial_freezing_point_c";
+    private static final String SERVED = "ice_percent_of_water_at_minus_12_c";
+    private static final String SWEET = "sweetness_percent_of_sucrose_solution";
+    private static final String KEPT = "as_kept_mean_micrometres";
+
     private BatchSentences() {}
 
     /** The first things a cook asks, as short sentences, with ranges where the sources differ. */
-    public static List<String> facts(BatchPreview now) {
-        double freezerC = now.batch().freezerC();
-        List<Fact> facts = new ArrayList<>();
-        facts.add(BatchReport.starts(now.curve()));
-        facts.add(BatchReport.ice(now.mix(), Situation.SERVING_C));
-        facts.add(BatchReport.ice(now.mix(), freezerC));
-        BatchReport.spoon(now.mix(), freezerC).ifPresent(facts::add);
-        facts.add(BatchReport.sweetness(now.sweetness()));
-        return facts.stream().map(Fact::sentence).toList();
-    }
-
-    /**
-     * The freeze plan in words: a sentence for each stage, then the plan's comments.
-     *
-     * @param all the batch's analysis
-     */
-    public static List<String> plan(BatchAnalysis all) {
+    public static List<String> facts(BatchReport report) {
+        List<String> facts =
+                report.sentences(
+                        STARTS, SERVED, "freezer_ice_percent_of_water", "spoon_ice_percent", SWEET);
         return Stream.concat(
-                        Arrays.stream(Stage.values())
-                                .map(stage -> BatchReport.minutes(all.plan(), stage).sentence()),
-                        all.plan().comments().stream()
-                                .map(one -> DisplayText.sentence(one.shown())))
+                        facts.stream().distinct(),
+                        Stream.of(
+                                report.fact(BatchReport.PAC).sentence()
+                                        + " "
+                                        + report.fact(BatchReport.PAC).as("why")))
                 .toList();
     }
 
-    /**
-     * The crystals in a sentence with ranges.
-     *
-     * @param all the batch's analysis
-     */
-    public static String crystals(BatchAnalysis all) {
-        if (all.crystals().isEmpty()) {
-            return BatchReport.verdict(all).sentence();
+    /** A line for each source of a report. */
+    public static List<String> sources(BatchReport report) {
+        return report.sources().stream().map(BatchSentences::sentence).toList();
+    }
+
+    /** The freeze plan in words: a sentence for each stage, then the plan's comments. */
+    public static List<String> plan(BatchAnalysis all) {
+        return Stream.concat(
+                        all.report().facts("freeze_plan").stream()
+                                .filter(fact -> fact.key().startsWith("minutes_to_"))
+                                .map(Fact::sentence),
+                        all.plan().comments().stream().map(BatchSentences::sentence))
+                .toList();
+    }
+
+    /** The crystals in a sentence with ranges. */
+    public static String crystals(BatchReport report) {
+        List<Fact> sizes =
+                report.facts("crystals").stream().filter(fact -> fact.band().isPresent()).toList();
+        if (sizes.isEmpty()) {
+            return report.fact("verdict").sentence();
         }
-        BatchReport report = BatchReport.of(all);
         List<String> said = new ArrayList<>();
-        if (all.batch().stored().isPresent() && all.crystals().get().kept().isEmpty()) {
+        if (report.find("days").isPresent() && report.find(KEPT).isEmpty()) {
             said.add(Messages.of("batch.crystals.melted"));
         }
-        for (Fact fact : report.facts("crystals")) {
-            if (fact.key().matches("(as_kept|kept_steady)_mean.*")) {
-                said.add(fact.sentence());
-            }
-        }
-        String usual =
-                report.facts("crystals").stream()
-                        .filter(fact -> fact.key().matches("(drawn|after_.*)_mean.*"))
-                        .map(Fact::sentence)
-                        .collect(Collectors.joining(", "));
-        said.add(Messages.of("batch.crystals", usual));
+        said.addAll(report.sentences(KEPT, "kept_steady_mean_micrometres"));
+        said.add(
+                Messages.of(
+                        "batch.crystals",
+                        sizes.stream()
+                                .filter(fact -> fact.key().matches("(drawn|after_.*)_mean.*"))
+                                .map(Fact::sentence)
+                                .collect(Collectors.joining(", "))));
         return String.join(" ", said);
     }
 
     /** When its crystals are tasted: after one night, or after its recipe's storage time. */
-    public static String when(BatchAnalysis all) {
-        return when(all.crystals().flatMap(CrystalsInStorage::kept).isPresent());
+    public static String when(BatchReport report) {
+        return when(report.find(KEPT).isPresent());
     }
 
     /** When a recipe's crystals are tasted. */
@@ -91,44 +92,30 @@ public final class BatchSentences {
         return Messages.of(kept ? "batch.when.kept" : "batch.when.night");
     }
 
-    /** Crystal size with its range. */
-    public static String size(Band um) {
-        return BatchReport.size(um).shown();
-    }
-
     /**
-     * A preview for comparison: a sentence each on freezing point, ice at serving and sweetness.
+     * A few sentences for comparison: freezing point, ice at serving, sweetness, time, crystals.
      */
-    public static List<String> beside(BatchPreview now) {
-        return List.of(
-                BatchReport.starts(now.curve()).sentence(),
-                BatchReport.ice(now.mix(), Situation.SERVING_C).sentence(),
-                BatchReport.sweetness(now.sweetness()).sentence());
-    }
-
-    /**
-     * An analysis for comparison: a sentence each on minutes and crystals.
-     *
-     * @param all the batch's analysis
-     */
-    public static List<String> beside(BatchAnalysis all) {
-        return List.of(
-                DisplayText.sentence(BatchReport.minutes(all.plan(), Stage.SOFT_SERVE).sentence()),
-                BatchReport.verdict(all).sentence());
+    public static List<String> beside(BatchReport report) {
+        return report.sentences(STARTS, SERVED, SWEET, "minutes_to_soft_serve", "verdict").stream()
+                .map(DisplayText::sentence)
+                .toList();
     }
 
     /** A finding in sentences: what to expect, why, and its fix. */
     public static List<String> finding(Finding finding) {
-        return Stream.of(finding.expected(), finding.cause().reason(), finding.cause().remedy())
-                .map(phrase -> DisplayText.sentence(phrase.shown()))
+        return Stream.of(
+                        finding.expected(),
+                        Basis.labelled(finding.cause().reason()),
+                        finding.cause().remedy())
+                .map(BatchSentences::sentence)
                 .toList();
     }
 
-    /**
-     * Cautions in sentences, always with the one on allergens.
-     *
-     * @param all the batch's analysis
-     */
+    private static String sentence(Phrase phrase) {
+        return DisplayText.sentence(phrase.shown());
+    }
+
+    /** Cautions in sentences, always with the one on allergens. */
     public static List<String> cautions(BatchAnalysis all) {
         List<String> cautions = new ArrayList<>();
         if (all.mix().allergens().contains(Allergen.EGG)) {
@@ -137,16 +124,49 @@ public final class BatchSentences {
         if (all.mix().alcoholPercent() > 0) {
             cautions.add(Messages.of("batch.caution.alcohol"));
         }
-        switch (all.batch().method()) {
-            case BAG, CHURN -> cautions.add(Messages.of("batch.caution.brine"));
-            case TUB, SHAKEN -> cautions.add(Messages.of("batch.caution.tub"));
-        }
-        all.declarations().forEach(one -> cautions.add(DisplayText.sentence(one.shown())));
+        boolean bath = all.batch().setup().inBath();
+        cautions.add(Messages.of(bath ? "batch.caution.brine" : "batch.caution.tub"));
+        all.report().declarations().forEach(one -> cautions.add(sentence(one)));
         return cautions;
     }
 
     /** A time in minutes or hours, such as {@code 14 min}. */
     public static String minutes(double minutes) {
         return BatchReport.time(minutes).shown();
+    }
+
+    /** Crystal size with its range. */
+    public static String size(Band um) {
+        return BatchReport.size(um).shown();
+    }
+
+    /** A caption for a tile: name and share of a component. */
+    public static String caption(BatchShare part) {
+        int places = part.percent() < 1 ? 1 : 0;
+        return Messages.of(
+                "batch.tile.part", part.name(), DisplayText.decimals(places, part.percent()));
+    }
+
+    /** A caption for a tile: ice at serving. */
+    public static String freezingCaption(BatchReport report) {
+        return unbroken(report.fact(SERVED).as("tile"));
+    }
+
+    /**
+     * A caption for a tile: time to the target stage with its range, or that it never gets there.
+     */
+    public static String clockCaption(BatchAnalysis all) {
+        String stage = FreezeSchedule.aim(all).name().toLowerCase(Locale.ROOT);
+        return unbroken(all.report().fact("minutes_to_" + stage).as("tile"));
+    }
+
+    /** A caption for a tile: crystal size with its range and time, or that there are none. */
+    public static String crystalsCaption(BatchReport report) {
+        return unbroken(report.fact("verdict").as("tile"));
+    }
+
+    /** Keeps each number on one line with its unit: tiles are narrow. */
+    private static String unbroken(String caption) {
+        return caption.replaceAll("(\\d) (%|°C|µm|min|h)(?!\\p{L})", "$1\u00a0$2");
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.desk.batch.model;
 
+import coldwright.desk.messages.Messages;
 import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
@@ -12,6 +13,11 @@ import java.util.List;
  * @param percent of the mass
  */
 public record BatchShare(String key, double percent) {
+    /** Its name in the language shown. */
+    public String name() {
+        return Messages.of("batch.part." + key);
+    }
+
     private static final double NOTABLE_PERCENT = 0.05;
 
     /** The components of a mix in a fixed order, without those too small to draw. */

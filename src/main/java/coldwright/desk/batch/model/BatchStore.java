@@ -56,7 +56,6 @@ public final class BatchStore implements AutoCloseable {
      *
      * @param workbook the data folder, with the batches in {@value #FOLDER}
      * @param background a thread for reading and writing
-     * @param window the window's thread
      * @param tell shows the cook a sentence, on the window's thread
      */
     public BatchStore(
@@ -76,7 +75,6 @@ public final class BatchStore implements AutoCloseable {
     /**
      * Restores the stored batches, and saves changes from now on.
      *
-     * @param brew receives the batches
      * @return completes when they are restored
      */
     public CompletableFuture<Void> keep(BatchesModel brew) {
@@ -117,7 +115,6 @@ public final class BatchStore implements AutoCloseable {
      * are unchanged here; if both windows changed a batch, this one's text is written and the
      * other's file is copied first.
      *
-     * @param brew receives the batches
      * @return completes when they are shown
      */
     public CompletableFuture<Void> readAgain(BatchesModel brew) {

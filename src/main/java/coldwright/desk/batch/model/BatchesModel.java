@@ -40,7 +40,6 @@ public final class BatchesModel {
      * A model without batches.
      *
      * @param work threads to calculate on
-     * @param window the window's thread
      */
     public BatchesModel(Executor work, Executor window) {
         this.work = work;
@@ -50,9 +49,7 @@ public final class BatchesModel {
     /**
      * Adds a batch and opens it.
      *
-     * @param recipe its recipe
      * @param batchLineage its number and parent; a number in use is replaced
-     * @return the batch
      */
     public BatchModel add(Recipe recipe, BatchLineage batchLineage) {
         boolean taken =
@@ -76,7 +73,6 @@ public final class BatchesModel {
     /**
      * Gives a batch another number, because another window has a batch with its number.
      *
-     * @param batch the batch
      * @param is an unused number
      * @param follows which of the batches with that parent number have this batch as parent
      */
@@ -100,12 +96,7 @@ public final class BatchesModel {
                         .orElse(0);
     }
 
-    /**
-     * Adds a batch to begin with.
-     *
-     * @param name its name
-     * @return the batch
-     */
+    /** Adds a batch to begin with. */
     public BatchModel startBatch(String name) {
         return add(Recipe.starter(name), BatchLineage.first(free()));
     }
@@ -113,7 +104,6 @@ public final class BatchesModel {
     /**
      * Makes the next batch from one, and compares the two.
      *
-     * @param from the batch before
      * @param recipe the next one's recipe
      * @param why the goal or the fix
      * @return the next batch
@@ -126,11 +116,7 @@ public final class BatchesModel {
         return next;
     }
 
-    /**
-     * Opens a batch and compares it with its parent.
-     *
-     * @param batch one of {@link #batches()}
-     */
+    /** Opens a batch and compares it with its parent. */
     public void open(BatchModel batch) {
         against.set(before(batch));
         open.set(batch);
@@ -139,8 +125,6 @@ public final class BatchesModel {
     /**
      * Archives a batch; the last one stays. It can be restored until another is archived or the
      * window is closed.
-     *
-     * @param batch one of {@link #batches()}
      */
     public void close(BatchModel batch) {
         int place = batches.indexOf(batch);
@@ -175,11 +159,7 @@ public final class BatchesModel {
      */
     public record ArchivedBatch(BatchModel batch, int place) {}
 
-    /**
-     * The parent of a batch; empty if it has none, or if it isn't here.
-     *
-     * @param batch one of {@link #batches()}
-     */
+    /** The parent of a batch; empty if it has none, or if it isn't here. */
     public Optional<BatchModel> before(BatchModel batch) {
         int after = batch.lineage().get().after();
         return batches.stream()
@@ -190,7 +170,6 @@ public final class BatchesModel {
     /**
      * Records the faults found in tasting a batch.
      *
-     * @param batch one of {@link #batches()}
      * @param found the faults, in plain words
      */
     public void tasted(BatchModel batch, List<String> found) {

@@ -45,7 +45,6 @@ public record FreezeSchedule(
     /**
      * A batch's freeze plan on the clock.
      *
-     * @param all its analysis
      * @param start when it goes in
      */
     public static FreezeSchedule of(BatchAnalysis all, LocalTime start) {

@@ -1,236 +1,177 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.FreezingDefaults;
+import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.StorageConditions;
 import coldwright.batch.Typed;
+import coldwright.desk.messages.Messages;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.Holder;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Writes a batch as a lesson: the same figures, as snippets to change. */
+/**
+ * Writes a batch as a lesson: the same figures, as snippets to change. The parts of the lesson are
+ * in a file of resources; a name in it is a value of the batch or a text in the language shown.
+ */
 public final class LessonFromBatch {
-    private LessonFromBatch() {}
+    private static final String TEMPLATE = "/coldwright/desk/batch-lesson.md";
+    private static final Pattern NAME = Pattern.compile("\\$\\{([^}]+)}");
+
+    private final Recipe recipe;
+    private final BatchAnalysis all;
+    private final Map<String, String> values = new HashMap<>();
+
+    private LessonFromBatch(Recipe recipe, BatchAnalysis all) {
+        this.recipe = recipe;
+        this.all = all;
+    }
 
     /**
      * Writes the lesson.
      *
      * @param recipe the recipe, with the composition of its own ingredients
-     * @param all its analysis
      * @return a lesson's text
      */
     public static String of(Recipe recipe, BatchAnalysis all) {
-        String amounts =
-                all.mix().amounts().stream()
-                        .map(amount -> amount(recipe, amount))
-                        .collect(Collectors.joining(",\n        "));
-        double freezerC = all.batch().freezerC();
-        return """
-                # %s, as code
-
-                <!--
-                track: Your own batches
-                minutes: 10
-                -->
-
-                The page of your batch ran these lines. Change a number and run them again.
-
-                ## What goes in
-
-                ```java
-                var mix = Mix.of(
-                        %s);
-                mix
-                ```
-
-                ## How it freezes
-
-                ```java
-                var curve = mix.freezingCurve();
-                show(Figure.of("How it freezes")
-                        .x("temperature", "°C").y("share of the water that is ice", "%%")
-                        .line("ice", -30, 0, curve::icePercentAt)
-                        .markX("serving", -12).markX("freezer", %s));
-                curve.initialFreezingPointC()
-                ```
-
-                ```java
-                curve.icePercentAt(-12)
-                ```
-
-                ## How long it takes
-
-                %s
-
-                ```java
-                var part = mix.scaledTo(%s);
-                var plan = %s
-                        .hardenedBy(Cold.freezer(%s)).plan();
-                plan
-                ```
-
-                ## How sweet it is
-
-                ```java
-                Sweetness.of(mix).percentOfSucroseSolution()
-                ```
-
-                %s
-                """
-                .formatted(
-                        plain(recipe.name()),
-                        amounts,
-                        number(freezerC),
-                        caution(all.batch().method()),
-                        number(
-                                Math.max(
-                                        FreezingDefaults.LEAST_TIMED_G,
-                                        all.mix().massG() / all.parts())),
-                        freeze(all),
-                        number(freezerC),
-                        expected(all));
+        return new LessonFromBatch(recipe, all).lesson();
     }
 
-    /** Crystals and findings, under the same conditions as on the page. */
-    private static String expected(BatchAnalysis all) {
-        String situation =
-                "Situation.of(mix).frozenAt(%s).withAir(%s)"
-                        .formatted(number(all.coldC()), number(all.batch().airPercent()));
-        if (all.crystals().isEmpty()) {
-            return "## What to expect\n\n```java\nDiagnosis.foresee(%s)\n```".formatted(situation);
-        }
+    private String lesson() {
+        values.put("name", plain(recipe.name()));
+        values.put(
+                "amounts",
+                all.mix().amounts().stream()
+                        .map(this::amount)
+                        .collect(Collectors.joining(",\n        ")));
+        values.put("freezerC", number(all.batch().freezerC()));
+        values.put("coldC", number(all.coldC()));
+        values.put("airPercent", number(all.batch().airPercent()));
+        double partG = Math.max(FreezingSetup.LEAST_TIMED_G, all.mix().massG() / all.parts());
+        values.put("partG", number(partG));
+        values.put("holder", holder(all.plan().freeze().holder()));
+        values.put("cold", cold());
+        values.put("moved", "");
+        boolean bath = all.batch().setup().inBath();
+        values.put("caution", Messages.of("batch.lesson.caution." + (bath ? "brine" : "tub")));
+        method();
+        storage(all.batch().stored());
+        values.put("expected", filled(all.crystals().isEmpty() ? "bare" : "crystals"));
+        return filled("lesson") + "\n";
+    }
+
+    private void method() {
         boolean still = all.batch().method() == Recipe.Method.TUB;
         double minutes = still ? all.plan().minutesToHard() : all.plan().minutesToSoftServe();
-        boolean timed = minutes >= 1 && minutes <= 4000;
-        String freezerC = number(all.batch().freezerC());
-        return """
-                ## How large its crystals grow
-
-                ```java
-                var drawn = CrystalStory.of(mix).frozenBy(%s%s);
-                var night = drawn.storedAt(%s).forHours(10);
-                night.meanUm()
-                ```
-
-                ```java
-                drawn.storedAt(%s).swinging(1).forDays(14).meanUm()
-                ```
-                %s
-
-                ## What to expect
-
-                ```java
-                Diagnosis.foresee(%s
-                        .withCrystals(%s.meanUm())%s)
-                ```"""
-                .formatted(
-                        crystalMethod(all.batch().method()),
-                        timed
-                                ? still ? ", plan.minutesToHard()" : ", plan.minutesToSoftServe()"
-                                : "",
-                        freezerC,
-                        freezerC,
-                        all.batch().stored().map(one -> kept(one, freezerC)).orElse(""),
-                        situation,
-                        all.batch().stored().isPresent() ? "kept" : "night",
-                        all.batch()
-                                .stored()
-                                .filter(StorageConditions::disturbed)
-                                .map(one -> steady(one, freezerC))
-                                .orElse(""));
-    }
-
-    private static String steady(StorageConditions storageConditions, String freezerC) {
-        return "\n        .steadyWouldBe(drawn.storedAt(%s).forDays(%s).meanUm())"
-                .formatted(freezerC, number(storageConditions.days()));
-    }
-
-    private static String kept(StorageConditions storageConditions, String freezerC) {
-        return """
-
-                As it was kept:
-
-                ```java
-                var kept = drawn.storedAt(%s).swinging(%s).forDays(%s)%s;
-                kept.meanUm()
-                ```
-                """
-                .formatted(
-                        freezerC,
-                        number(storageConditions.swingC()),
-                        number(storageConditions.days()),
-                        storageConditions
-                                .warmed()
-                                .map(
-                                        one ->
-                                                "\n        .heatShock(%s, %s)"
-                                                        .formatted(
-                                                                number(one.temperatureC()),
-                                                                number(one.hours())))
-                                .orElse(""));
-    }
-
-    private static String crystalMethod(Recipe.Method method) {
-        return switch (method) {
-            case BAG -> "Method.BAG";
-            case CHURN -> "Method.MACHINE";
-            case TUB -> "Method.STILL_TUB";
-            case SHAKEN -> "Method.SHAKEN_TUB";
-        };
-    }
-
-    private static String amount(Recipe recipe, Amount amount) {
-        String name = amount.ingredient().name();
-        String grams = number(amount.massG());
-        for (Typed<Ingredient> own : recipe.own()) {
-            if (own.value().filter(amount.ingredient()::equals).isPresent()) {
-                String parts = own.text().substring(own.text().indexOf('=') + 1).strip();
-                return "grams(%s, OwnIngredient.of(%s, %s))"
-                        .formatted(grams, quoted(name), quoted(parts));
+        String call = still ? ", plan.minutesToHard()" : ", plan.minutesToSoftServe()";
+        values.put("minutes", minutes >= 1 && minutes <= 4000 ? call : "");
+        switch (all.batch().method()) {
+            case BAG -> values.put("method", "BAG");
+            case CHURN -> values.put("method", "MACHINE");
+            case TUB -> values.put("method", "STILL_TUB");
+            case SHAKEN -> {
+                values.put("method", "SHAKEN_TUB");
+                values.put("moved", "\n        .moved(Motion.every(45))");
             }
         }
-        return "grams(%s, Shelf.find(%s))".formatted(grams, quoted(name));
     }
 
-    private static String freeze(BatchAnalysis all) {
-        Recipe batch = all.batch();
-        var freeze = all.plan().freeze();
-        String air = number(batch.airPercent());
-        String start = "Freeze.of(part).withOverrun(" + air + ")\n        ";
-        Cold cold = freeze.cold();
-        String by =
-                cold instanceof Cold.Bath bath
-                        ? ".by(IceAndSalt.of(%s, %s))"
-                                .formatted(number(bath.bath().iceG()), number(bath.bath().saltG()))
-                        : ".by(Cold.freezer(%s))".formatted(number(batch.freezerC()));
-        String moved =
-                batch.method() == Recipe.Method.SHAKEN ? "\n        .moved(Motion.every(45))" : "";
-        return start + holder(freeze.holder()) + by + moved;
+    private void storage(Optional<StorageConditions> stored) {
+        values.put("tasted", stored.isPresent() ? "kept" : "night");
+        values.put("kept", "");
+        values.put("steady", "");
+        stored.ifPresent(
+                one -> {
+                    values.put("days", number(one.days()));
+                    values.put("swingC", number(one.swingC()));
+                    values.put(
+                            "shock",
+                            one.warmed()
+                                    .map(
+                                            warm ->
+                                                    "\n        .heatShock(%s, %s)"
+                                                            .formatted(
+                                                                    number(warm.temperatureC()),
+                                                                    number(warm.hours())))
+                                    .orElse(""));
+                    values.put("kept", filled("kept"));
+                    if (one.disturbed()) {
+                        values.put(
+                                "steady",
+                                "\n        .steadyWouldBe(drawn.storedAt(%s).forDays(%s).meanUm())"
+                                        .formatted(values.get("freezerC"), number(one.days())));
+                    }
+                });
+    }
+
+    private String amount(Amount amount) {
+        String name = quoted(amount.ingredient().name());
+        Optional<Typed<Ingredient>> own =
+                recipe.own().stream()
+                        .filter(one -> one.value().filter(amount.ingredient()::equals).isPresent())
+                        .findFirst();
+        String ingredient =
+                own.map(Typed::text)
+                        .map(text -> quoted(text.substring(text.indexOf('=') + 1).strip()))
+                        .map(parts -> "OwnIngredient.of(%s, %s)".formatted(name, parts))
+                        .orElse("Shelf.find(%s)".formatted(name));
+        return "grams(%s, %s)".formatted(number(amount.massG()), ingredient);
+    }
+
+    private String cold() {
+        return all.plan().freeze().cold() instanceof Cold.Bath bath
+                ? "IceAndSalt.of(%s, %s)"
+                        .formatted(number(bath.bath().iceG()), number(bath.bath().saltG()))
+                : "Cold.freezer(%s)".formatted(values.get("freezerC"));
     }
 
     private static String holder(Holder holder) {
         if (holder instanceof Holder.Bag bag) {
-            return ".in(Holder.Bag.flat(%s))".formatted(number(bag.thicknessMm()));
+            return "Holder.Bag.flat(%s)".formatted(number(bag.thicknessMm()));
         }
         if (holder instanceof Holder.Tub tub) {
-            return ".in(Holder.Tub.round(%s))".formatted(number(tub.diameterMm()));
+            return "Holder.Tub.round(%s)".formatted(number(tub.diameterMm()));
         }
         if (holder instanceof Holder.Churn churn) {
-            return ".in(Holder.Churn.of(%s))".formatted(number(churn.diameterMm()));
+            return "Holder.Churn.of(%s)".formatted(number(churn.diameterMm()));
         }
         throw new AssertionError(holder);
     }
 
-    private static String caution(Recipe.Method method) {
-        return switch (method) {
-            case BAG, CHURN -> "Ice with salt is cold enough to burn skin: hold it in a towel.";
-            case TUB, SHAKEN -> "Use no glass in the freezer.";
-        };
+    /** A part of the template with its values and texts. */
+    private String filled(String part) {
+        Matcher names = NAME.matcher(template(part));
+        return names.replaceAll(
+                name ->
+                        Matcher.quoteReplacement(
+                                Optional.ofNullable(values.get(name.group(1)))
+                                        .orElseGet(
+                                                () ->
+                                                        Messages.of(
+                                                                "batch.lesson." + name.group(1)))));
+    }
+
+    private static String template(String part) {
+        try (InputStream in = LessonFromBatch.class.getResourceAsStream(TEMPLATE)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            String rest = text.split("=== " + part + "\n", 2)[1];
+            return rest.split("(?<=\n)=== ", 2)[0].replaceFirst("\n$", "");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String number(double value) {
@@ -244,6 +185,6 @@ public final class LessonFromBatch {
 
     private static String plain(String name) {
         String words = name.replaceAll("[^\\p{L}\\p{N},.%°’'-]+", " ").strip();
-        return words.isEmpty() ? "A batch" : words;
+        return words.isEmpty() ? Messages.of("batch.lesson.nameless") : words;
     }
 }

@@ -2,9 +2,9 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchDifferences;
-import coldwright.desk.batch.model.BatchPreview;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.BatchFix;
 import coldwright.science.balance.SmallestChange;
@@ -37,6 +37,19 @@ public enum BatchGoal {
     NO_ALCOHOL,
     /** Less fat. */
     LESS_FAT;
+
+    /**
+     * The result of a search.
+     *
+     * @param goal the goal, in plain words
+     * @param text that it is reached already, or why it can't be; may be empty
+     * @param offers changes that reach it, the smallest first
+     */
+    public record GoalResult(String goal, String text, List<ProposedChange> offers) {
+        public GoalResult {
+            offers = List.copyOf(offers);
+        }
+    }
 
     private static final int OFFERS = 3;
     private static final double LESS = 0.85;
@@ -87,7 +100,6 @@ public enum BatchGoal {
     /**
      * Searches for changes that reach the goal.
      *
-     * @param recipe the recipe
      * @param minutes time limit for {@link #READY}
      * @return the smallest changes, or why there are none
      */
@@ -155,7 +167,10 @@ public enum BatchGoal {
     static ProposedChange offer(Recipe was, String words, Recipe is) {
         try {
             return new ProposedChange(
-                    words, BatchDifferences.between(BatchPreview.of(was), BatchPreview.of(is)), is);
+                    words,
+                    BatchDifferences.between(
+                            BatchPreview.of(was).report(), BatchPreview.of(is).report()),
+                    is);
         } catch (BatchFileException e) {
             return new ProposedChange(words, List.of(), is);
         }

@@ -2,12 +2,13 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.FreezingDefaults;
+import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.SetupField;
 import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Require;
 
@@ -39,13 +40,13 @@ final class FasterFreezeSearch {
         if (recipe.setup().inBath()) {
             double iceG =
                     recipe.setup().text(SetupField.ICE).isBlank()
-                            ? FreezingDefaults.ICE_PER_BATCH * now.mix().massG()
+                            ? FreezingSetup.ICE_PER_BATCH * now.mix().massG()
                             : now.batch().bath().map(bathSetup -> bathSetup.iceG()).orElse(0.0);
             double saltG =
                     now.batch()
                             .bath()
                             .map(bathSetup -> bathSetup.saltG())
-                            .orElse(FreezingDefaults.SALT_PER_ICE * iceG);
+                            .orElse(FreezingSetup.SALT_PER_ICE * iceG);
             least(
                             recipe,
                             minutes,
@@ -110,6 +111,6 @@ final class FasterFreezeSearch {
     }
 
     private static double minutesOf(Recipe recipe) throws BatchFileException {
-        return BatchAnalysis.of(recipe).plan().minutesToSoftServe();
+        return BatchAnalysis.minutesToSoftServe(recipe);
     }
 }

@@ -27,12 +27,10 @@ public record FindingWithFixes(Finding finding, List<ProposedChange> offers) {
     /**
      * Searches for fixes for each finding of a batch. Takes up to a second.
      *
-     * @param recipe the recipe
-     * @param all its analysis
      * @return one for each finding, in the same order
      */
     public static List<FindingWithFixes> of(Recipe recipe, BatchAnalysis all) {
-        return all.findings().stream().map(one -> of(one, recipe, all)).toList();
+        return all.report().findings().stream().map(one -> of(one, recipe, all)).toList();
     }
 
     private static FindingWithFixes of(Finding finding, Recipe recipe, BatchAnalysis all) {

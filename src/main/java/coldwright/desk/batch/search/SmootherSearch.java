@@ -2,13 +2,13 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
-import coldwright.batch.BatchReport;
 import coldwright.batch.CrystalsInStorage;
 import coldwright.batch.Recipe;
 import coldwright.batch.Recipe.Method;
 import coldwright.batch.StorageConditions;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Band;
 import coldwright.science.balance.AmountChange;
@@ -46,46 +46,36 @@ final class SmootherSearch {
     private SmootherSearch() {}
 
     /** A way to smaller crystals, with the resulting size. */
-    private record SmootherOption(double addedG, Recipe recipe, Band um) {}
+    private record Option(double addedG, Recipe recipe, Band um) {
+        boolean smooth() {
+            return um.middle() <= SMOOTH_UM;
+        }
+    }
 
     static GoalResult of(Recipe recipe, BatchAnalysis now, String wish) {
         if (now.crystals().isEmpty()) {
-            return new GoalResult(wish, BatchReport.verdict(now).sentence(), List.of());
+            return new GoalResult(wish, now.report().fact("verdict").sentence(), List.of());
         }
-        Band stands = now.crystals().get().tasted().meanUm();
-        if (stands.middle() <= SMOOTH_UM) {
-            return new GoalResult(
-                    wish,
-                    Messages.of(
-                            "batch.wish.smooth-already",
-                            BatchSentences.size(stands),
-                            BatchSentences.when(now)),
-                    List.of());
+        Band um = now.crystals().get().tasted().meanUm();
+        String size = BatchSentences.size(um);
+        String when = BatchSentences.when(now.report());
+        if (um.middle() <= SMOOTH_UM) {
+            String words = Messages.of("batch.wish.smooth-already", size, when);
+            return new GoalResult(wish, words, List.of());
         }
-        List<ProposedChange> offers = offers(recipe, now);
-        if (offers.isEmpty()) {
-            String best =
-                    ways(recipe, now).stream()
-                            .map(SmootherOption::um)
-                            .min(Comparator.comparingDouble(Band::middle))
-                            .map(BatchSentences::size)
-                            .orElse(BatchSentences.size(stands));
-            return new GoalResult(
-                    wish,
-                    Messages.of(
-                            "batch.wish.not-smooth",
-                            BatchSentences.size(stands),
-                            BatchSentences.when(now),
-                            best),
-                    List.of());
+        List<Option> ways = ways(recipe, now);
+        List<ProposedChange> offers = offers(recipe, ways);
+        if (!offers.isEmpty()) {
+            return new GoalResult(wish, Messages.of("batch.wish.smooth-now", size, when), offers);
         }
+        String best =
+                ways.stream()
+                        .map(Option::um)
+                        .min(Comparator.comparingDouble(Band::middle))
+                        .map(BatchSentences::size)
+                        .orElse(size);
         return new GoalResult(
-                wish,
-                Messages.of(
-                        "batch.wish.smooth-now",
-                        BatchSentences.size(stands),
-                        BatchSentences.when(now)),
-                offers);
+                wish, Messages.of("batch.wish.not-smooth", size, when, best), List.of());
     }
 
     /** Changes that make it smooth when tasted; empty if it is smooth or no small change helps. */
@@ -94,31 +84,37 @@ final class SmootherSearch {
                 now.crystals()
                         .filter(one -> one.tasted().meanUm().middle() > SMOOTH_UM)
                         .isPresent();
-        if (!rough) {
-            return List.of();
-        }
-        return ways(recipe, now).stream()
-                .filter(smootherOption -> smootherOption.um().middle() <= SMOOTH_UM)
-                .sorted(Comparator.comparingDouble(SmootherOption::addedG))
+        return rough ? offers(recipe, ways(recipe, now)) : List.of();
+    }
+
+    private static List<ProposedChange> offers(Recipe recipe, List<Option> ways) {
+        return ways.stream()
+                .filter(Option::smooth)
+                .sorted(Comparator.comparingDouble(Option::addedG))
                 .limit(MOST_OFFERS)
-                .map(smootherOption -> offer(recipe, smootherOption))
+                .map(
+                        way -> {
+                            String words = sized(change(recipe, way.recipe), way.um, recipe);
+                            return BatchGoal.offer(recipe, words, way.recipe);
+                        })
                 .toList();
     }
 
     /** A proposed change with its resulting crystal size added. */
-    static ProposedChange sized(ProposedChange proposedChange) {
-        return tasted(proposedChange.recipe())
-                .map(
-                        um ->
-                                new ProposedChange(
-                                        Messages.of(
-                                                "batch.sized",
-                                                bare(proposedChange.words()),
-                                                BatchSentences.size(um),
-                                                BatchSentences.when(proposedChange.recipe())),
-                                        proposedChange.besides(),
-                                        proposedChange.recipe()))
-                .orElse(proposedChange);
+    static ProposedChange sized(ProposedChange change) {
+        return tasted(change.recipe())
+                .map(um -> sized(change.words(), um, change.recipe()))
+                .map(words -> new ProposedChange(words, change.besides(), change.recipe()))
+                .orElse(change);
+    }
+
+    /** A change and the crystals that it gives; the arrow replaces its full stop. */
+    private static String sized(String change, Band um, Recipe tasted) {
+        return Messages.of(
+                "batch.sized",
+                change.replaceAll("\\.$", ""),
+                BatchSentences.size(um),
+                BatchSentences.when(tasted));
     }
 
     /** The same storage time without temperature swings, with the resulting crystal size. */
@@ -131,25 +127,14 @@ final class SmootherSearch {
         return was.by(was.setup().steady());
     }
 
-    private static ProposedChange offer(Recipe was, SmootherOption smootherOption) {
-        return BatchGoal.offer(
-                was,
-                Messages.of(
-                        "batch.sized",
-                        bare(change(was, smootherOption.recipe())),
-                        BatchSentences.size(smootherOption.um()),
-                        BatchSentences.when(was)),
-                smootherOption.recipe());
-    }
-
     private static String change(Recipe was, Recipe is) {
         return is.equals(keptSteady(was))
                 ? Messages.of("batch.keep-steady")
                 : DisplayText.sentence(String.join("; ", BatchDifferences.between(was, is)));
     }
 
-    private static List<SmootherOption> ways(Recipe recipe, BatchAnalysis now) {
-        List<SmootherOption> ways = new ArrayList<>();
+    private static List<Option> ways(Recipe recipe, BatchAnalysis now) {
+        List<Option> ways = new ArrayList<>();
         Mix mix = now.mix();
         for (Ingredient one : TYING) {
             if (SuggestionLimits.mayAdd(mix, one)) {
@@ -158,11 +143,11 @@ final class SmootherSearch {
         }
         for (Method moved : moved(now.batch().method())) {
             Recipe other = recipe.by(recipe.setup().by(moved));
-            tasted(other).ifPresent(um -> ways.add(new SmootherOption(0, other, um)));
+            tasted(other).ifPresent(um -> ways.add(new Option(0, other, um)));
         }
         if (now.batch().stored().filter(StorageConditions::disturbed).isPresent()) {
             Recipe steady = keptSteady(recipe);
-            tasted(steady).ifPresent(um -> ways.add(new SmootherOption(0, steady, um)));
+            tasted(steady).ifPresent(um -> ways.add(new Option(0, steady, um)));
         }
         return ways;
     }
@@ -176,29 +161,27 @@ final class SmootherSearch {
     }
 
     /** The least of an ingredient that makes it smooth, or all of it if that isn't enough. */
-    private static Optional<SmootherOption> least(Recipe recipe, Ingredient one, double mostG) {
-        Optional<SmootherOption> most = way(recipe, one, mostG);
-        if (most.filter(smootherOption -> smootherOption.um().middle() <= SMOOTH_UM).isEmpty()) {
+    private static Optional<Option> least(Recipe recipe, Ingredient one, double mostG) {
+        Optional<Option> most = way(recipe, one, mostG);
+        if (most.filter(Option::smooth).isEmpty()) {
             return most;
         }
         double rough = 0;
-        SmootherOption smooth = most.get();
+        double smooth = mostG;
         for (int i = 0; i < HALVINGS; i++) {
-            double middle = (rough + smooth.addedG()) / 2;
-            Optional<SmootherOption> tried = way(recipe, one, middle);
-            if (tried.filter(smootherOption -> smootherOption.um().middle() <= SMOOTH_UM)
-                    .isPresent()) {
-                smooth = tried.get();
+            double middle = (rough + smooth) / 2;
+            if (way(recipe, one, middle).filter(Option::smooth).isPresent()) {
+                smooth = middle;
             } else {
                 rough = middle;
             }
         }
-        return way(recipe, one, Math.ceil(smooth.addedG()));
+        return way(recipe, one, Math.ceil(smooth));
     }
 
-    private static Optional<SmootherOption> way(Recipe recipe, Ingredient one, double massG) {
+    private static Optional<Option> way(Recipe recipe, Ingredient one, double massG) {
         Recipe more = recipe.changed(List.of(new AmountChange(massG, one)));
-        return tasted(more).map(um -> new SmootherOption(massG, more, um));
+        return tasted(more).map(um -> new Option(massG, more, um));
     }
 
     private static Optional<Band> tasted(Recipe recipe) {
@@ -207,10 +190,5 @@ final class SmootherSearch {
         } catch (BatchFileException e) {
             return Optional.empty();
         }
-    }
-
-    /** Removes the full stop, because an arrow follows. */
-    private static String bare(String sentence) {
-        return sentence.replaceAll("\\.$", "");
     }
 }

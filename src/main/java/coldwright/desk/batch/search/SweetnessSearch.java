@@ -1,7 +1,8 @@
 package coldwright.desk.batch.search;
 
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
-import coldwright.desk.batch.model.BatchPreview;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.messages.Messages;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balance;

@@ -37,13 +37,7 @@ public record TastingDiagnosis(Symptom symptom, List<SuspectedCause> suspects) {
         }
     }
 
-    /**
-     * Searches for the causes, under the same conditions as the batch's findings.
-     *
-     * @param symptom the fault
-     * @param recipe the recipe
-     * @param all its analysis
-     */
+    /** Searches for the causes, under the same conditions as the batch's findings. */
     public static TastingDiagnosis of(Symptom symptom, Recipe recipe, BatchAnalysis all) {
         List<SuspectedCause> suspects = new ArrayList<>();
         for (Cause cause : Diagnosis.of(all.situation(), symptom)) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchFileException;
+import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeFileReader;
 import coldwright.batch.RecipeLine;
@@ -50,17 +51,23 @@ class BatchCaptionTest {
         String minutes = String.valueOf(Math.round(sorbet.plan().minutesToSoftServe()));
         double um = sorbet.crystals().orElseThrow().night().meanUm().middle();
 
-        assertTrue(BatchCaption.clock(sorbet).startsWith("soft-serve: " + minutes + "\u00a0min ("));
-        assertTrue(BatchCaption.crystals(sorbet).startsWith(Math.round(um) + "\u00a0µm ("));
-        assertTrue(BatchCaption.crystals(sorbet).endsWith(BatchSentences.when(sorbet)));
-        assertTrue(BatchCaption.freezing(BatchPreview.of(sorbet.batch())).endsWith("\u00a0°C"));
+        assertTrue(
+                BatchSentences.clockCaption(sorbet)
+                        .startsWith("soft-serve: " + minutes + "\u00a0min ("));
+        assertTrue(
+                BatchSentences.crystalsCaption(sorbet.report())
+                        .startsWith(Math.round(um) + "\u00a0µm ("));
+        assertTrue(
+                BatchSentences.crystalsCaption(sorbet.report())
+                        .endsWith(BatchSentences.when(sorbet.report())));
+        assertTrue(BatchSentences.freezingCaption(sorbet.report()).endsWith("\u00a0°C"));
     }
 
     @Test
     void whatNeverSetsSaysSo() throws BatchFileException {
         BatchAnalysis strong = job("liqueur-that-will-not-set", ",150", ",500");
 
-        assertEquals("never soft-serve", BatchCaption.clock(strong));
+        assertEquals("never soft-serve", BatchSentences.clockCaption(strong));
     }
 
     @Test
@@ -71,8 +78,10 @@ class BatchCaptionTest {
                         "stored: .*\n",
                         "stored: 7 days, swinging 1 °C, warmed to -0.5 °C for 6 h\n");
 
-        assertEquals("after one night", BatchSentences.when(melted));
-        assertTrue(BatchSentences.crystals(melted).startsWith("Kept so, nearly all its ice melts"));
+        assertEquals("after one night", BatchSentences.when(melted.report()));
+        assertTrue(
+                BatchSentences.crystals(melted.report())
+                        .startsWith("Kept so, nearly all its ice melts"));
         assertEquals(
                 melted.crystals().orElseThrow().tasted().meanUm(),
                 coldwright.batch.CrystalsInStorage.of(melted.batch())
@@ -88,11 +97,11 @@ class BatchCaptionTest {
         BatchPreview usual = BatchPreview.of(job("lean-sorbet-in-a-bag").batch());
 
         assertTrue(
-                BatchSentences.facts(little).stream()
+                BatchSentences.facts(little.report()).stream()
                         .anyMatch(one -> one.startsWith("It has only ")),
-                () -> BatchSentences.facts(little).toString());
+                () -> BatchSentences.facts(little.report()).toString());
         assertTrue(
-                BatchSentences.facts(usual).stream()
+                BatchSentences.facts(usual.report()).stream()
                         .noneMatch(one -> one.startsWith("It has only ")));
     }
 
@@ -102,13 +111,13 @@ class BatchCaptionTest {
         BatchAnalysis all = job("after-heat-shock");
         try {
             Words.show(Locale.GERMAN);
-            List<String> said = new ArrayList<>(BatchSentences.facts(BatchPreview.of(all.batch())));
+            List<String> said = new ArrayList<>(BatchSentences.facts(all.report()));
             said.addAll(BatchSentences.plan(all));
-            said.add(BatchSentences.crystals(all));
-            all.findings().forEach(one -> said.addAll(BatchSentences.finding(one)));
+            said.add(BatchSentences.crystals(all.report()));
+            all.report().findings().forEach(one -> said.addAll(BatchSentences.finding(one)));
             said.addAll(BatchSentences.cautions(all));
-            said.add(BatchCaption.clock(all));
-            said.add(BatchCaption.crystals(all));
+            said.add(BatchSentences.clockCaption(all));
+            said.add(BatchSentences.crystalsCaption(all.report()));
             assertTrue(said.size() > 15, said::toString);
             List<String> english =
                     said.stream()

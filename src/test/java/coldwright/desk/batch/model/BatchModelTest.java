@@ -191,7 +191,7 @@ class BatchModelTest {
         assertEquals(0.5, TypedAmount.of("½ cup").count());
         assertEquals(1.5, TypedAmount.of("1 1/2 cups").count());
         assertEquals(
-                "\"foo\" is no unit here; there are g, kg, tsp, tbsp, cup, fl oz, ml and l",
+                "\"foo\" isn't a unit here; the units are g, kg, tsp, tbsp, cup, fl oz, ml and l",
                 new RecipeLine("3 foo", "water").fault().orElseThrow());
         assertTrue(new RecipeLine("1,5", "water").fault().orElseThrow().contains("1.5"));
     }

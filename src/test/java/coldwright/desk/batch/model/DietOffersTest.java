@@ -120,7 +120,7 @@ class DietOffersTest {
         for (BatchGoal wish : List.of(BatchGoal.SCOOPABLE, BatchGoal.READY, BatchGoal.SMOOTH)) {
             said.add(wish.of(batch.recipe, 5).text());
         }
-        all.findings().forEach(one -> said.add(BatchSentences.finding(one).get(2)));
+        all.report().findings().forEach(one -> said.add(BatchSentences.finding(one).get(2)));
         for (String words : said) {
             String plain = words.replace("coconut milk", "");
             assertFalse(plain.matches("(?is).*\\b(milk|cream|egg|yolk)\\b.*"), words);

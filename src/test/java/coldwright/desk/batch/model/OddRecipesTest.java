@@ -10,8 +10,8 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
+import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.batch.search.FindingWithFixes;
-import coldwright.desk.batch.search.GoalResult;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Ingredient;
@@ -46,7 +46,8 @@ class OddRecipesTest {
         String all = which + "\n" + recipe;
         try {
             BatchAnalysis now = BatchAnalysis.of(recipe);
-            assertEquals(now.findings().size(), FindingWithFixes.of(recipe, now).size(), all);
+            assertEquals(
+                    now.report().findings().size(), FindingWithFixes.of(recipe, now).size(), all);
             for (Symptom symptom : Symptom.values()) {
                 Diagnosis.of(now.situation(), symptom)
                         .forEach(cause -> assertFalse(cause.why().contains("not a number"), all));

@@ -1,7 +1,6 @@
-package coldwright.science.sensory;
+package coldwright.science.mix;
 
 import coldwright.science.Band;
-import coldwright.science.mix.Component;
 
 /**
  * Sweetness by mass, sucrose 100.
@@ -36,21 +35,25 @@ public enum Sweetener {
         this.relativeSweetness = relativeSweetness;
     }
 
-    /**
-     * The component in a composition.
-     *
-     * @return the component
-     */
+    /** The component in a composition. */
     public Component component() {
         return component;
     }
 
-    /**
-     * Sweetness by mass.
-     *
-     * @return sucrose 100, with the spread of the sources
-     */
+    /** {@return sweetness by mass, sucrose 100, with the spread of the sources} */
     public Band relativeSweetness() {
         return relativeSweetness;
+    }
+
+    /** Grams of sucrose as sweet as 100 g, by the middle of the published spread. */
+    static double podOf100g(Composition composition) {
+        double sucroseG = 0;
+        for (Sweetener sweetener : values()) {
+            sucroseG +=
+                    composition.percent(sweetener.component)
+                            * sweetener.relativeSweetness.middle()
+                            / 100;
+        }
+        return sucroseG;
     }
 }

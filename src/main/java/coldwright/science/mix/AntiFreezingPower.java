@@ -1,8 +1,7 @@
-package coldwright.science.sensory;
+package coldwright.science.mix;
 
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
-import coldwright.science.mix.Mix;
 
 import java.util.Map;
 
@@ -20,22 +19,12 @@ public final class AntiFreezingPower {
 
     private AntiFreezingPower() {}
 
-    /**
-     * Power of a gram, salts undissociated.
-     *
-     * @param solute the solute
-     * @return sucrose 1
-     */
+    /** {@return power of a gram, salts undissociated, sucrose 1} */
     public static double perGram(Solute solute) {
         return SUCROSE_G_PER_MOL / solute.molarMassGPerMol();
     }
 
-    /**
-     * Power of a gram, each ion of a salt counted.
-     *
-     * @param solute the solute
-     * @return sucrose 1
-     */
+    /** {@return power of a gram, each ion of a salt counted, sucrose 1} */
     public static double perGramOfIons(Solute solute) {
         return perGram(solute) * ions(solute);
     }
@@ -43,7 +32,6 @@ public final class AntiFreezingPower {
     /**
      * Power of all solutes of a mix, ions counted, milk salts included.
      *
-     * @param mix the mix
      * @return grams of sucrose of the same power in 100 g of mix
      */
     public static double per100g(Mix mix) {
@@ -56,6 +44,23 @@ public final class AntiFreezingPower {
             sucroseG += millimol / 1000 * SUCROSE_G_PER_MOL;
         }
         return 100 * sucroseG / mix.massG();
+    }
+
+    /**
+     * The trade's sum for 100 g: sugars, polyols, alcohol and salt, salt undissociated. Acids, milk
+     * salts and other ions are left out, as the trade leaves them out.
+     */
+    static double pacOf100g(Composition composition) {
+        double sucroseG =
+                composition.per100g(Tally.HIGHER_SACCHARIDES_MMOL) / 1000 * SUCROSE_G_PER_MOL;
+        for (Component component : Component.values()) {
+            if (component.kind() != Component.Kind.ACID) {
+                sucroseG +=
+                        composition.percent(component)
+                                * component.solute().map(AntiFreezingPower::perGram).orElse(0.0);
+            }
+        }
+        return sucroseG;
     }
 
     private static int ions(Solute solute) {
