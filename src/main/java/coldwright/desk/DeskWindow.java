@@ -12,14 +12,12 @@ import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.LessonReader;
 import coldwright.words.Words;
 import coldwright.workbook.Workbook;
-import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.application.Platform;
 import javafx.stage.Stage;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 /** A window with a workbook: its models, its view, and what saves their state. */
@@ -88,7 +86,7 @@ final class DeskWindow implements AutoCloseable {
     }
 
     private DeskView view() {
-        Words.show(language(settings.preferences().get().language()));
+        Words.show(settings.preferences().get().language().locale());
         FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, printer);
         return new DeskView(
                 desk,
@@ -101,14 +99,6 @@ final class DeskWindow implements AutoCloseable {
                         dialogs::handIn,
                         dialogs::handout,
                         () -> stage.setFullScreen(!stage.isFullScreen())));
-    }
-
-    private static Locale language(Language language) {
-        return switch (language) {
-            case SYSTEM -> Locale.getDefault();
-            case EN -> Locale.ENGLISH;
-            case DE -> Locale.GERMAN;
-        };
     }
 
     /** Settings have changed: updates what depends on them. */

@@ -1,5 +1,7 @@
 package coldwright.desk;
 
+import javafx.scene.Node;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +20,8 @@ final class RobotUser {
     private static final int RESTART_EACH = 150;
 
     private static final int MOST_TRIES = 60;
+    private static final int LOOKS = 8;
+    private static final int LOOK_AGAIN_MS = 60;
 
     private RobotUser() {}
 
@@ -45,6 +49,7 @@ final class RobotUser {
         Path folder = Files.createTempDirectory("robot");
         try (RobotWindow robot = new RobotWindow(folder)) {
             boolean scrolled = false;
+            Node focus = null;
             for (int i = 0; i < acts.size(); i++) {
                 RobotAct act = acts.get(i);
                 if (act.kind() == RobotAct.Kind.RESTART) {
@@ -57,13 +62,13 @@ final class RobotUser {
                             });
                     robot.settle();
                 }
+                Node now = RobotWindow.ask(() -> robot.stage().getScene().getFocusOwner());
                 scrolled =
                         act.kind() == RobotAct.Kind.SCROLL
                                 || act.kind() == RobotAct.Kind.RESIZE
-                                || scrolled && act.kind() != RobotAct.Kind.KEY;
-                boolean moved = scrolled;
-                List<String> wrong =
-                        new ArrayList<>(RobotWindow.ask(() -> RobotChecks.wrong(robot, moved)));
+                                || scrolled && now == focus;
+                focus = now;
+                List<String> wrong = wrongAtRest(robot, scrolled);
                 if (i % SAVED_EACH == SAVED_EACH - 1) {
                     wrong.addAll(RobotChecks.unsaved(robot));
                 }
@@ -77,6 +82,20 @@ final class RobotUser {
                 all.sorted(Comparator.reverseOrder()).forEach(one -> one.toFile().delete());
             }
         }
+    }
+
+    /** A layout or a result may take another moment on a busy machine. */
+    static List<String> wrongAtRest(RobotWindow robot, boolean scrolled) throws Exception {
+        List<String> wrong = List.of();
+        for (int look = 0; look < LOOKS; look++) {
+            wrong = RobotWindow.ask(() -> RobotChecks.wrong(robot, scrolled));
+            if (wrong.isEmpty()) {
+                break;
+            }
+            Thread.sleep(LOOK_AGAIN_MS);
+            robot.settle();
+        }
+        return new ArrayList<>(wrong);
     }
 
     /** Fewer acts with which the same thing is wrong, and what it is. */

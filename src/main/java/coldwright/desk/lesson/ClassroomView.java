@@ -9,12 +9,13 @@ import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 
 import javafx.beans.value.ChangeListener;
-import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -67,16 +68,14 @@ public final class ClassroomView extends BorderPane {
         back = TextControls.button(Messages.of("classroom.previous"), () -> turn(-1));
         next = TextControls.button(Messages.of("classroom.next"), () -> turn(1));
         where.getStyleClass().add("strip-here");
-        HBox.setHgrow(where, Priority.ALWAYS);
-        where.setMaxWidth(Double.MAX_VALUE);
-        HBox strip =
-                new HBox(
+        FlowPane strip =
+                new FlowPane(
                         back,
                         next,
                         where,
                         TextControls.button(Messages.of("classroom.notes"), notes),
                         TextControls.button(Messages.of("classroom.exit"), leave));
-        strip.setAlignment(Pos.BASELINE_LEFT);
+        strip.setRowValignment(VPos.BASELINE);
         strip.getStyleClass().addAll("strip", "classroom-strip");
         setBottom(strip);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);

@@ -11,6 +11,7 @@ import coldwright.help.Suggestion;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
@@ -23,9 +24,9 @@ public final class HelpPane extends VBox {
     private final SnippetModel model;
     private final CodeEditor editor;
 
-    HelpPane(SnippetModel model, CodeEditor slip) {
+    HelpPane(SnippetModel model, CodeEditor editor) {
         this.model = model;
-        this.editor = slip;
+        this.editor = editor;
         getStyleClass().add("help-pane");
         TextControls.show(this, false);
     }
@@ -82,6 +83,11 @@ public final class HelpPane extends VBox {
         entries.stream().limit(MOST_SHOWN).forEach(this::add);
         getChildren().add(TextControls.button(Messages.of("dismiss"), this::dismiss));
         TextControls.show(this, true);
+        Platform.runLater(
+                () ->
+                        Optional.ofNullable(getScene())
+                                .map(Scene::getFocusOwner)
+                                .ifPresent(node -> TextControls.reveal(node, 0)));
     }
 
     private void add(HelpEntry entry) {

@@ -99,6 +99,9 @@ public final class LessonColumns extends HBox {
                 return;
             }
         }
+        if (focused != null && !still) {
+            TextControls.reveal(focused, 0);
+        }
     }
 
     public LessonView lesson() {

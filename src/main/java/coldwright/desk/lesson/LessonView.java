@@ -8,7 +8,6 @@ import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.TextControls;
 
 import javafx.application.Platform;
-import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -36,6 +35,9 @@ public final class LessonView extends ScrollPage {
     private final List<StepView> steps = new ArrayList<>();
 
     private boolean lookDue;
+    private boolean scrolled;
+    private Optional<StepView> kept = Optional.empty();
+    private double keptY;
     private double anchoredAt = Double.NaN;
 
     LessonView(
@@ -59,7 +61,12 @@ public final class LessonView extends ScrollPage {
         endSpace.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
         column.getChildren().add(endSpace);
         setNext();
-        vvalueProperty().addListener(value -> lookSoon());
+        vvalueProperty()
+                .addListener(
+                        value -> {
+                            scrolled = true;
+                            lookSoon();
+                        });
         heightProperty().addListener(value -> lookSoon());
         column.heightProperty().addListener(value -> lookSoon());
     }
@@ -105,11 +112,23 @@ public final class LessonView extends ScrollPage {
                         view ->
                                 Platform.runLater(
                                         () -> {
-                                            TextControls.scroll(this, topOf(view) - GAP_PX);
-                                            anchoredAt = offset();
+                                            scrollTo(view);
                                             model.arrive(step);
                                             view.requestFocus();
+                                            AfterFrame.after(1, () -> scrollAgain(view));
                                         }));
+    }
+
+    private void scrollTo(StepView view) {
+        TextControls.scroll(this, topOf(view) - GAP_PX);
+        anchoredAt = offset();
+    }
+
+    /** A page that was just opened has its height only now. */
+    private void scrollAgain(StepView view) {
+        if (model.inSight().get() == view.model() && Math.abs(offset() - anchoredAt) < ANCHOR_PX) {
+            scrollTo(view);
+        }
     }
 
     /**
@@ -171,21 +190,12 @@ public final class LessonView extends ScrollPage {
 
     /** Scrolls a node into view, unless it is visible. */
     public void reveal(Node node) {
-        Bounds bounds = getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
-        double top = offset();
-        double seen = getViewportBounds().getHeight() - state.coveredPx().get();
-        if (bounds.getMinY() < top) {
-            TextControls.scroll(this, bounds.getMinY() - GAP_PX);
-        } else if (bounds.getMaxY() > top + seen) {
-            double wanted = bounds.getMaxY() - seen + GAP_PX;
-            TextControls.scroll(this, Math.min(wanted, bounds.getMinY() - GAP_PX));
-        }
+        TextControls.reveal(this, node, state.coveredPx().get());
         anchoredAt = offset();
     }
 
     private double offset() {
-        double room = getContent().getLayoutBounds().getHeight() - getViewportBounds().getHeight();
-        return Math.max(0, room) * getVvalue();
+        return TextControls.offset(this);
     }
 
     private double topOf(StepView view) {
@@ -197,7 +207,12 @@ public final class LessonView extends ScrollPage {
         if (getScene() == null || seen < 2 || steps.isEmpty() || steps.get(0).getHeight() < 1) {
             return;
         }
-        if (Math.abs(offset() - anchoredAt) < ANCHOR_PX) {
+        keepInPlace();
+        boolean anchored = Math.abs(offset() - anchoredAt) < ANCHOR_PX;
+        StepView at = anchored ? inSight() : stepAt(offset(), offset() + EYE * seen);
+        kept = Optional.of(at).filter(step -> topOf(step) <= offset() + EYE * seen);
+        keptY = topOf(at) - offset();
+        if (anchored) {
             return;
         }
         anchoredAt = Double.NaN;
@@ -209,6 +224,25 @@ public final class LessonView extends ScrollPage {
         if (readToItsEnd && offset() > 0) {
             here.model().markRead();
         }
+    }
+
+    /** What is above has become longer or shorter: the step that was read stays where it was. */
+    private void keepInPlace() {
+        boolean anchored = !Double.isNaN(anchoredAt);
+        kept.filter(step -> !scrolled && Math.abs(topOf(step) - offset() - keptY) > 1)
+                .ifPresent(
+                        step -> {
+                            TextControls.scroll(this, topOf(step) - keptY);
+                            anchoredAt = anchored ? offset() : Double.NaN;
+                        });
+        scrolled = false;
+    }
+
+    private StepView inSight() {
+        return steps.stream()
+                .filter(view -> view.model() == model.inSight().get())
+                .findFirst()
+                .orElse(steps.get(0));
     }
 
     /** The first step that starts between the page's top and the eye line, or spans both. */

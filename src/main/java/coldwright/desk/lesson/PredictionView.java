@@ -83,6 +83,8 @@ final class PredictionView extends VBox {
             button.disableProperty().bind(model.revealed());
             HBox.setHgrow(button, Priority.ALWAYS);
             button.setMaxWidth(Double.MAX_VALUE);
+            button.setMinWidth(0);
+            button.setWrapText(true);
             box.getChildren().add(new HBox(button, TextControls.shown(hands(index), classroom)));
         }
         return box;
@@ -123,15 +125,15 @@ final class PredictionView extends VBox {
         count.getStyleClass().add("votes-count");
         Button fewer = TextControls.button("−", () -> model.count(index, -1));
         Button more = TextControls.button("+", () -> model.count(index, 1));
-        InvalidationListener tell =
+        InvalidationListener counted =
                 value -> {
                     String hands = String.valueOf(model.hands().get(index));
                     count.setText(hands);
                     more.setAccessibleText(Messages.of("votes.more", hands));
                     fewer.setAccessibleText(Messages.of("votes.fewer", hands));
                 };
-        model.hands().addListener(tell);
-        tell.invalidated(null);
+        model.hands().addListener(counted);
+        counted.invalidated(null);
         HBox row = new HBox(fewer, count, more);
         row.setAlignment(Pos.BASELINE_RIGHT);
         row.getStyleClass().add("votes");
@@ -148,14 +150,14 @@ final class PredictionView extends VBox {
         HBox row = new HBox(field, new Label(amount.unit()));
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("number-row");
-        Label mend = TextControls.label("", "input-error");
-        TextControls.show(mend, false);
+        Label inputError = TextControls.label("", "input-error");
+        TextControls.show(inputError, false);
         field.textProperty()
                 .addListener(
                         value -> {
-                            mend.setText(model.inputError().orElse(""));
-                            TextControls.show(mend, model.inputError().isPresent());
+                            inputError.setText(model.inputError().orElse(""));
+                            TextControls.show(inputError, model.inputError().isPresent());
                         });
-        return new VBox(row, mend);
+        return new VBox(row, inputError);
     }
 }

@@ -3,6 +3,7 @@ package coldwright.desk.messages;
 import coldwright.desk.glossary.Glossary;
 
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -11,6 +12,9 @@ import javafx.scene.layout.Region;
 
 /** Small controls: buttons and labels. */
 public final class TextControls {
+    /** Room between a node that is scrolled into view and the edge. */
+    private static final double GAP_PX = 12;
+
     private TextControls() {}
 
     /**
@@ -59,6 +63,69 @@ public final class TextControls {
                 page.getContent().getLayoutBounds().getHeight()
                         - page.getViewportBounds().getHeight();
         page.setVvalue(more <= 0 ? 0 : Math.max(0, Math.min(1, y / more)));
+    }
+
+    /**
+     * Scrolls a node into view, unless it is visible. What has the focus stays visible.
+     *
+     * @param page the page that contains the node
+     * @param coveredPx height of the page's foot that is covered, pixels
+     */
+    public static void reveal(ScrollPane page, Node node, double coveredPx) {
+        Bounds bounds = inPage(page, node);
+        double top = offset(page);
+        double seen = page.getViewportBounds().getHeight() - coveredPx;
+        double to = top;
+        if (bounds.getMinY() < top) {
+            to = bounds.getMinY() - GAP_PX;
+        } else if (bounds.getMaxY() > top + seen) {
+            to = Math.min(bounds.getMaxY() - seen + GAP_PX, bounds.getMinY() - GAP_PX);
+        }
+        Node focused = page.getScene().getFocusOwner();
+        if (to > top && focused != null && focused != node && isWithin(focused, page)) {
+            to = Math.max(top, Math.min(to, inPage(page, focused).getMinY() - GAP_PX));
+        }
+        if (to != top) {
+            scroll(page, to);
+        }
+    }
+
+    private static Bounds inPage(ScrollPane page, Node node) {
+        return page.getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+    }
+
+    private static boolean isWithin(Node node, ScrollPane page) {
+        for (Node parent = node; parent != null; parent = parent.getParent()) {
+            if (parent == page.getContent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The page's top, pixels of its content. */
+    public static double offset(ScrollPane page) {
+        double room =
+                page.getContent().getLayoutBounds().getHeight()
+                        - page.getViewportBounds().getHeight();
+        return Math.max(0, room) * page.getVvalue();
+    }
+
+    /**
+     * Scrolls a node into view on the page that contains it, if any.
+     *
+     * @param coveredPx height of the page's foot that is covered, pixels
+     */
+    public static void reveal(Node node, double coveredPx) {
+        Node parent = node;
+        while (parent != null && !(parent instanceof ScrollPane page && isWithin(node, page))) {
+            parent = parent.getParent();
+        }
+        if (parent instanceof ScrollPane page) {
+            page.applyCss();
+            page.layout();
+            reveal(page, node, coveredPx);
+        }
     }
 
     /**

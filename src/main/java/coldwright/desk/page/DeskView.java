@@ -370,6 +370,8 @@ public final class DeskView extends StackPane {
     private void focused(Node focused) {
         if (lessonColumns != null) {
             lessonColumns.follow(focused, pressed);
+        } else if (focused != null && !pressed) {
+            TextControls.reveal(focused, state.coveredPx().get());
         }
     }
 }
