@@ -65,14 +65,7 @@ public record Recipe(
     /** A recipe from ingredients of the shelf, without targets. */
     public static Recipe of(String name, FreezingSetup setup, List<RecipeLine> lines) {
         return new Recipe(
-                name,
-                setup,
-                RecipeIntent.NONE,
-                List.of(),
-                List.of(),
-                Typed.nothing(),
-                lines,
-                "");
+                name, setup, RecipeIntent.NONE, List.of(), List.of(), Typed.nothing(), lines, "");
     }
 
     /** A pasted recipe, with the lines that are still to be decided. */

@@ -217,7 +217,9 @@ record QuantityScanner(Quantity quantity, String rest) {
             }
             Numeral found = of(text, word, value);
             Numeral next = value == 1 || value == 0.5 ? word(found.rest.strip()) : null;
-            return next == null ? found : new Numeral(List.of(value * next.values.get(0)), next.rest);
+            return next == null
+                    ? found
+                    : new Numeral(List.of(value * next.values.get(0)), next.rest);
         }
 
         private static Numeral of(String text, Matcher found, double... values) {
