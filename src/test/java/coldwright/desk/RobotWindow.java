@@ -179,14 +179,19 @@ final class RobotWindow implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
-        ask(
-                () -> {
-                    window.close();
-                    stage.close();
-                    return true;
-                });
-        threads.close();
+    public void close() {
+        try {
+            ask(
+                    () -> {
+                        window.close();
+                        stage.close();
+                        return true;
+                    });
+        } catch (Exception broke) {
+            throw new AssertionError("the window does not close", broke);
+        } finally {
+            threads.close();
+        }
     }
 
     Stage stage() {
