@@ -30,13 +30,11 @@ import java.util.stream.Stream;
 final class RobotChecks {
     private static final int MOST_THREADS = 60;
 
-    private final RobotWindow robot;
     private final DeskModel desk;
     private final Parent root;
     private final List<String> wrong = new ArrayList<>();
 
     private RobotChecks(RobotWindow robot) {
-        this.robot = robot;
         this.desk = robot.window().desk();
         this.root = robot.stage().getScene().getRoot();
     }
