@@ -266,7 +266,7 @@ class TerminalTest {
             TypedSession typedSession = TypedSession.nobody();
             typedSession.obey("help", "walk");
             assertTrue(typedSession.out().contains("Geht eine Lektion durch"), typedSession.out());
-            assertTrue(typedSession.out().contains("Rückfrage ausführen"), typedSession.out());
+            assertTrue(typedSession.out().contains("Rückfrage alles erlauben"), typedSession.out());
         } finally {
             Words.show(Locale.ENGLISH);
         }

@@ -23,19 +23,22 @@ public final class StyleGuess {
     /** Names that say the style, in the order in which they are looked for. */
     private enum Called {
         SOFT_SERVE("soft ?-?serve|softeis"),
-        FROZEN_YOGURT("fro(zen|-?)[ -]?yo(gh?urt)?\\b|jogh?urt-?eis|yogh?urt ice"),
+        FROZEN_YOGURT("fro(zen|-?)[ -]?yo(gh?urt)?\\b", "jogh?urt-?eis", "yogh?urt ice"),
         GRANITA("granita|granité|slush"),
-        LOLLY("lolly|lollies|popsicle|ice pop|eis am stiel|on a stick"),
+        LOLLY("lolly|lollies", "ice pop", "am stiel", "a stick"),
         SHERBET("sherbet"),
         SORBET("sorbet"),
         VEGAN("vegan"),
         CUSTARD("custard"),
-        LOW_SUGAR("low[ -]sugar|no[ -]sugar|zuckerarm");
+        LOW_SUGAR("low[ -]sugar", "no[ -]sugar", "zuckerarm");
 
         private final Pattern words;
 
-        Called(String words) {
-            this.words = Pattern.compile(words, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        Called(String... words) {
+            this.words =
+                    Pattern.compile(
+                            String.join("|", words),
+                            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
         }
     }
 
