@@ -217,7 +217,7 @@ record QuantityScanner(Quantity quantity, String rest) {
             }
             Numeral found = of(text, word, value);
             Numeral next = value == 1 || value == 0.5 ? word(found.rest.strip()) : null;
-            return next == null ? found : of(text, value * next.values.get(0), next.rest);
+            return next == null ? found : of(value * next.values.get(0), next.rest);
         }
 
         private static Numeral of(String text, Matcher found, double... values) {
@@ -228,7 +228,7 @@ record QuantityScanner(Quantity quantity, String rest) {
             return new Numeral(List.copyOf(all), text.substring(found.end()));
         }
 
-        private static Numeral of(String text, double value, String rest) {
+        private static Numeral of(double value, String rest) {
             return new Numeral(List.of(value), rest);
         }
 

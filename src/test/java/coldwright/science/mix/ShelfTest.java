@@ -166,7 +166,10 @@ class ShelfTest {
                 ingredient.allergens().contains(Allergen.MILK)
                         || ingredient.allergens().contains(Allergen.EGG);
         assertFalse(milkOrEgg && ingredient.diet() == Diet.VEGAN);
-        assertTrue(milkOrEgg || ingredient.diet() != Diet.VEGETARIAN || ingredient == Shelf.HONEY);
+        assertTrue(
+                milkOrEgg
+                        || ingredient.diet() != Diet.VEGETARIAN
+                        || ingredient.equals(Shelf.HONEY));
     }
 
     @ParameterizedTest
