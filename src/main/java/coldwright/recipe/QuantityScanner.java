@@ -217,9 +217,7 @@ record QuantityScanner(Quantity quantity, String rest) {
             }
             Numeral found = of(text, word, value);
             Numeral next = value == 1 || value == 0.5 ? word(found.rest.strip()) : null;
-            return next == null
-                    ? found
-                    : new Numeral(List.of(value * next.values.get(0)), next.rest);
+            return next == null ? found : of(value * next.values.get(0), next.rest);
         }
 
         private static Numeral of(String text, Matcher found, double... values) {
@@ -228,6 +226,10 @@ record QuantityScanner(Quantity quantity, String rest) {
                 all.add(value);
             }
             return new Numeral(List.copyOf(all), text.substring(found.end()));
+        }
+
+        private static Numeral of(double value, String rest) {
+            return new Numeral(List.of(value), rest);
         }
 
         private static boolean below(String above, String below) {

@@ -85,7 +85,7 @@ class IngredientLineTest {
                 "100 g xyzzyqwv | There is no “xyzzyqwv” in the larder. Describe it as your own.",
                 "1 cup hazelnut chocolate pralines | There is no “hazelnut chocolate pralines” in the larder. Choose one of these, or describe it as your own.",
                 "10 peppercorns | It isn’t known how much one of these weighs: 10, black pepper. Weigh it.",
-                "2000 kg sugar | 2000 kg is more than a tonne. Write a smaller amount."
+                "20000 kg sugar | 20000 kg is more than ten tonnes. Write a smaller amount."
             })
     void namesWhatItDoesNotKnow(String line, String why) {
         LineReading read = IngredientLine.read(line);

@@ -4,11 +4,11 @@ import coldwright.science.Require;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
@@ -23,11 +23,25 @@ import java.util.regex.Pattern;
  * {@code yolk solids}, {@code other sugars} (taken as glucose), {@code protein}, {@code abv}
  * (alcohol by volume), {@code total solids} (unnamed ones count as undissolved). Without {@code
  * water} and {@code total solids} the rest is water; with water, the rest is undissolved solids.
+ *
+ * <p>A printed label may be typed line by line: {@code carbohydrate} holds its {@code sugars},
+ * which are taken as sucrose; energy and saturates are passed over. What else may be stated is in
+ * {@link StatedFacts}.
  */
 public final class OwnIngredient {
-    private static final Pattern NAME_FIRST = Pattern.compile("([a-z][a-z -]*?) +([0-9.]+) *%?");
-    private static final Pattern NUMBER_FIRST = Pattern.compile("([0-9.]+) *%? +([a-z][a-z -]*)");
+    private static final Pattern NAME_FIRST =
+            Pattern.compile("([a-z][a-z -]*?) +([0-9.]+) *(?:%|g)?");
+    private static final Pattern NUMBER_FIRST =
+            Pattern.compile("([0-9.]+) *(?:%|g)? +([a-z][a-z -]*)");
 
+    /** Between the parts; a comma between digits is a decimal comma. */
+    private static final Pattern PARTS = Pattern.compile("[;\\n]|,(?!\\d)|(?<!\\d),");
+
+    private static final Pattern PASSED_OVER =
+            Pattern.compile(
+                    "(?:(?:energy|kcal|kj|saturates|saturated|saturated fat|gesättigte).*|[0-9.]+ *(?:kcal|kj).*)");
+    private static final String SUGARS = "sugars";
+    private static final String CARBOHYDRATE = "carbohydrate";
     private static final String MSNF = Tally.MILK_SOLIDS_NOT_FAT.words();
     private static final Map<String, BiFunction<Composition, Double, Composition>> TERMS =
             new LinkedHashMap<>();
@@ -45,6 +59,8 @@ public final class OwnIngredient {
         TERMS.put(
                 "abv",
                 (c, p) -> MilkSolids.add(c, AlcoholByVolume.massPercent(p), Component.ALCOHOL));
+        TERMS.put(SUGARS, (c, p) -> MilkSolids.add(c, p, Component.SUCROSE));
+        TERMS.put(CARBOHYDRATE, (c, p) -> c);
         TERMS.put("total solids", (c, p) -> c);
     }
 
@@ -81,7 +97,8 @@ public final class OwnIngredient {
      *     to more than 100 %
      */
     public static Ingredient of(String name, String parts) {
-        Map<String, Double> stated = stated(name, parts);
+        StatedFacts facts = StatedFacts.in(name, List.of(PARTS.split(parts, -1)));
+        Map<String, Double> stated = stated(name, facts.parts());
         List<Phrase> assumed = new ArrayList<>();
         Composition composition = Composition.NOTHING;
         double sum = 0;
@@ -103,16 +120,22 @@ public final class OwnIngredient {
             boolean milk = stated.containsKey(MSNF);
             assumed.add(Assumption.of(milk ? "milk-fat" : "other-fat"));
         }
+        if (stated.containsKey(SUGARS)) {
+            assumed.add(Assumption.of("sugars", Component.SUCROSE.words()));
+        }
         if (stated.containsKey("other sugars")) {
             assumed.add(Assumption.of("other-sugars"));
         }
-        composition = withRest(name, composition, new Rest(stated, sum, assumed));
+        composition = facts.added(withRest(name, composition, new Rest(stated, sum, assumed)));
+        Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
+        allergens.addAll(allergens(composition));
+        allergens.addAll(facts.allergens());
         return new Ingredient(
                 name,
                 List.of(),
                 composition,
-                OptionalDouble.empty(),
-                allergens(composition),
+                facts.densityKgPerL(),
+                allergens,
                 "own",
                 Assumption.words(assumed));
     }
@@ -168,10 +191,16 @@ public final class OwnIngredient {
         };
     }
 
-    private static Map<String, Double> stated(String name, String parts) {
+    private static Map<String, Double> stated(String name, List<String> parts) {
         Map<String, Double> stated = new LinkedHashMap<>();
-        for (String part : parts.toLowerCase(Locale.ROOT).split("[,;]", -1)) {
-            String text = part.strip().replaceAll("\\s+", " ");
+        for (String part : parts) {
+            String text = part.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+            text =
+                    text.replaceFirst("^(?:of which|davon) ", "")
+                            .replaceAll("(?<=\\d),(?=\\d)", ".");
+            if (PASSED_OVER.matcher(text).matches()) {
+                continue;
+            }
             Matcher nameFirst = NAME_FIRST.matcher(text);
             Matcher numberFirst = NUMBER_FIRST.matcher(text);
             String term;
@@ -199,6 +228,15 @@ public final class OwnIngredient {
                     "own ingredient \"%s\" names %s twice; add the two up",
                     name,
                     term);
+        }
+        Double carbohydrate = stated.remove(CARBOHYDRATE);
+        if (carbohydrate != null) {
+            double left = carbohydrate - stated.getOrDefault(SUGARS, 0.0);
+            Require.that(
+                    left >= -Composition.ROUNDING_PERCENT,
+                    "own ingredient \"%s\" has more sugars than carbohydrate. State the carbohydrate with its sugars.",
+                    name);
+            stated.merge(Component.OTHER_CARBOHYDRATE.words(), Math.max(0, left), Double::sum);
         }
         return stated;
     }

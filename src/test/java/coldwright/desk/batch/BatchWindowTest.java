@@ -23,6 +23,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -373,6 +374,29 @@ class BatchWindowTest {
         assertEquals(
                 150,
                 brew.open().get().figures().get().orElseThrow().mix().massG(Shelf.GLUCOSE_SYRUP));
+    }
+
+    @Test
+    void aPastedRecipeBecomesRowsAndUnclearAmountsAreChosen(FxRobot robot) throws Exception {
+        settle();
+        press(robot, "Paste a recipe");
+        TextArea area =
+                robot.lookup(".brew-own .text-area").queryAllAs(TextArea.class).iterator().next();
+        robot.interact(() -> area.setText("2 egg yolks\n8 oz cream\nMethod\nWhisk and freeze."));
+        press(robot, Typography.of("226.8 g cream 35 %"));
+        press(robot, "Add to the recipe");
+        settle();
+
+        var mix = brew.open().get().figures().get().orElseThrow().mix();
+        assertEquals(36, mix.massG(Shelf.EGG_YOLK), 1e-9);
+        assertEquals(226.8, mix.massG(Shelf.CREAM_35), 0.1);
+        assertEquals("Whisk and freeze.", brew.open().get().recipe().get().notes());
+
+        robot.interact(() -> amount(robot, 3).setText("4"));
+        press(robot, Typography.of("72 g egg yolk"));
+        settle();
+        assertEquals(
+                72, brew.open().get().figures().get().orElseThrow().mix().massG(Shelf.EGG_YOLK));
     }
 
     @Test

@@ -3,6 +3,7 @@ package coldwright.science.mix;
 import static coldwright.science.mix.MixTest.assertMessage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
@@ -67,8 +68,11 @@ class OwnIngredientTest {
                 "own ingredient \"house syrup\" adds up to 120 %; it may be at most 100 %",
                 () -> OwnIngredient.of("house syrup", "water 60, sucrose 60"));
         assertMessage(
-                "\"5\" of own ingredient \"x\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point.",
-                () -> OwnIngredient.of("x", "fat 3,5"));
+                "\"much fat\" of own ingredient \"x\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point.",
+                () -> OwnIngredient.of("x", "much fat"));
+        assertEquals(
+                OwnIngredient.of("x", "fat 3.5").composition(),
+                OwnIngredient.of("x", "fat 3,5").composition());
         assertMessage(
                 "\"\" of own ingredient \"x\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point.",
                 () -> OwnIngredient.of("x", ""));
@@ -143,5 +147,51 @@ class OwnIngredientTest {
         assertMessage(
                 "starch isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE",
                 () -> NutritionLabel.per100g().sugarsAre(Component.STARCH));
+    }
+
+    @Test
+    void statesSweetnessFreezingPowerDensityAndAllergens() {
+        Ingredient own =
+                OwnIngredient.of(
+                        "house sweetener",
+                        "water 25, other carbohydrate 75, sweetness 70, pac 120, density 1.3, allergens soy and nuts");
+        assertEquals(70, own.pod(), 1e-9);
+        assertEquals(1.3, own.densityKgPerL().getAsDouble());
+        assertEquals(java.util.Set.of(Allergen.SOY, Allergen.TREE_NUTS), own.allergens());
+        Mix mix = Mix.of(Amount.grams(50, own), Amount.grams(450, Shelf.WATER));
+        Mix likeSucrose = Mix.of(Amount.grams(60, Shelf.SUCROSE), Amount.grams(452.5, Shelf.WATER));
+        assertEquals(
+                likeSucrose.initialFreezingPointC(), mix.initialFreezingPointC(), 0.05, "dilute");
+    }
+
+    /** DE 100 is glucose: its chains must freeze as glucose does, but for the ideal count. */
+    @Test
+    void statesADextroseEquivalentOrAMolarMass() {
+        Ingredient syrup = OwnIngredient.of("syrup", "water 20, higher saccharides 80, de 100");
+        Ingredient glucose =
+                OwnIngredient.of("sugar", "water 20, other carbohydrate 80, molar mass 180.156");
+        double deC =
+                Mix.of(Amount.grams(50, syrup), Amount.grams(450, Shelf.WATER))
+                        .initialFreezingPointC();
+        double molarC =
+                Mix.of(Amount.grams(50, glucose), Amount.grams(450, Shelf.WATER))
+                        .initialFreezingPointC();
+        double realC =
+                Mix.of(Amount.grams(40, Shelf.GLUCOSE), Amount.grams(460, Shelf.WATER))
+                        .initialFreezingPointC();
+        assertEquals(realC, deC, 0.03);
+        assertEquals(realC, molarC, 0.03);
+    }
+
+    @Test
+    void aPrintedLabelIsTypedLineByLine() {
+        Ingredient own =
+                OwnIngredient.of(
+                        "oat drink",
+                        "Energy 190 kJ; fat 1,5 g; of which saturates 0,2 g; carbohydrate 6,6 g; of which sugars 4,0 g; fibre 0,8 g; protein 1,0 g; salt 0,1 g");
+        assertEquals(4, own.composition().percent(Component.SUCROSE), 1e-9);
+        assertEquals(2.6, own.composition().percent(Component.OTHER_CARBOHYDRATE), 1e-9);
+        assertEquals(90, own.composition().percent(Component.WATER), 1e-9);
+        assertTrue(own.inferred().contains("sugars taken as sucrose"), own.inferred());
     }
 }
