@@ -226,10 +226,15 @@ public final class LessonView extends ScrollPage {
         }
     }
 
-    /** What is above has become longer or shorter: the step that was read stays where it was. */
+    /**
+     * What is above has become longer or shorter: the step that was read stays where it was. While
+     * the lesson's top is in view, that stays instead, and what opens there pushes the steps down.
+     */
     private void keepInPlace() {
         boolean anchored = !Double.isNaN(anchoredAt);
-        kept.filter(step -> !scrolled && Math.abs(topOf(step) - offset() - keptY) > 1)
+        boolean topInView = offset() < topOf(steps.get(0));
+        kept.filter(step -> !topInView && !scrolled)
+                .filter(step -> Math.abs(topOf(step) - offset() - keptY) > 1)
                 .ifPresent(
                         step -> {
                             TextControls.scroll(this, topOf(step) - keptY);
