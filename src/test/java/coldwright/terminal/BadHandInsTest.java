@@ -51,15 +51,12 @@ class BadHandInsTest {
     private static final String TEXT =
             """
             # Toasted oats
-
             ## Toast
-
             ```forecast
             How hot?
             - 180
             - * 140
             ```
-
             ```java
             double heat = 180;
             ```

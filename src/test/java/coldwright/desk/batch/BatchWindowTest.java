@@ -39,13 +39,10 @@ import org.testfx.util.WaitForAsyncUtils;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
 
 /** Types and presses on the page of a cook's own batches. */
 @ExtendWith(ApplicationExtension.class)
-class BatchWindowTest {
-    private static final int PATIENCE_S = 60;
+class BatchWindowTest extends BatchHands {
     private static final ExecutorService WORK = Executors.newCachedThreadPool();
 
     private BatchesModel brew;
@@ -75,42 +72,8 @@ class BatchWindowTest {
         stage.show();
     }
 
-    private static void await(BooleanSupplier what, String words) throws Exception {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
-        while (System.nanoTime() < end) {
-            if (WaitForAsyncUtils.asyncFx(what::getAsBoolean).get(PATIENCE_S, TimeUnit.SECONDS)) {
-                return;
-            }
-            Thread.sleep(10);
-        }
-        throw new AssertionError("waited for " + words);
-    }
-
     private void settle() throws Exception {
         await(() -> brew.open().get().figuresAreOfNow(), "the figures");
-    }
-
-    private static TextField amount(FxRobot robot, int line) {
-        return List.copyOf(robot.lookup(".brew-amount").queryAllAs(TextField.class)).get(line);
-    }
-
-    private static Node focused(FxRobot robot) {
-        return robot.window(0).getScene().getFocusOwner();
-    }
-
-    private static void press(FxRobot robot, String word) {
-        ButtonBase button =
-                robot.lookup(
-                                node ->
-                                        node instanceof ButtonBase one
-                                                && word.equals(one.getText())
-                                                && !one.isDisabled())
-                        .queryAs(ButtonBase.class);
-        robot.interact(
-                () -> {
-                    button.requestFocus();
-                    button.fire();
-                });
     }
 
     @Test

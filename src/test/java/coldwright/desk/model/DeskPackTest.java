@@ -103,7 +103,7 @@ class DeskPackTest {
         open(evil);
         assertEquals(
                 evil
-                        + " holds \"../evil.md\", a path that leads out of the pack;"
+                        + " has \"../evil.md\", a path that leads out of the pack;"
                         + " nothing of evil.zip was read",
                 desk.notice().get());
         assertTrue(desk.lessons().isEmpty());
@@ -113,7 +113,7 @@ class DeskPackTest {
     @Test
     void whatIsNoZipIsTold() throws IOException {
         open(Files.writeString(folder.resolve("none.zip"), "none"));
-        assertTrue(desk.notice().get().contains("holds no lessons"), desk.notice().get());
+        assertTrue(desk.notice().get().contains("has no lessons"), desk.notice().get());
         open(folder.resolve("away.zip"));
         assertTrue(desk.notice().get().contains("can't be read"), desk.notice().get());
     }

@@ -143,7 +143,7 @@ final class DialWindowTest {
         robot.clickOn("light");
         assertFalse(stage.getScene().getRoot().getStyleClass().contains("dark"));
         robot.clickOn("Coldwright");
-        waitFor(() -> OnPage.has(robot, "Begin the course") ? true : null, "home");
+        waitFor(() -> robot.lookup(".home-picture").tryQuery().orElse(null), "home");
     }
 
     @Test

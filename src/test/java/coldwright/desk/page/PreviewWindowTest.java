@@ -39,6 +39,10 @@ class PreviewWindowTest {
             """
             # Why ripple stays soft
 
+            <!--
+            asks: everything
+            -->
+
             Jam in a hard tub.
 
             ## Sugar
@@ -110,20 +114,20 @@ class PreviewWindowTest {
             FxRobot robot, @TempDir Path folder) throws Exception {
         Path file = Files.writeString(folder.resolve("ripple.md"), TEXT.formatted(""));
         robot.interact(() -> desk.openFile(file));
-        await(() -> says(robot, "didn’t come with Coldwright"));
+        await(() -> says(robot, "asks for more than lessons may do"));
         Button writing =
                 robot.lookup(node -> said(node).startsWith("I’m writing it")).queryAs(Button.class);
         robot.interact(writing::fire);
         WaitForAsyncUtils.waitForFxEvents();
 
         refresh(file, TEXT.formatted("\n```chek\nsugar is 60\n```\n"));
-        await(() -> says(robot, "is no kind of block"));
-        assertFalse(says(robot, "didn’t come with Coldwright"), "asked again");
+        await(() -> says(robot, "isn't a kind of block"));
+        assertFalse(says(robot, "asks for more than lessons may do"), "asked again");
         assertEquals(2, desk.open().get().steps().stream().filter(s -> s.number() > 0).count());
 
         refresh(file, TEXT.formatted("\nMended.\n\n## A new step\n\nIt came.\n"));
         await(() -> says(robot, "It came."));
-        assertFalse(says(robot, "is no kind of block"), "the fault stayed");
+        assertFalse(says(robot, "isn't a kind of block"), "the fault stayed");
     }
 
     @Test
@@ -131,7 +135,7 @@ class PreviewWindowTest {
             FxRobot robot, @TempDir Path folder) throws Exception {
         Path file = Files.writeString(folder.resolve("ripple.md"), TEXT.formatted(""));
         robot.interact(() -> desk.openFile(file));
-        await(() -> says(robot, "didn’t come with Coldwright"));
+        await(() -> says(robot, "asks for more than lessons may do"));
         assertFalse(says(robot, "Following ripple.md"));
         Button writing =
                 robot.lookup(node -> said(node).startsWith("I’m writing it")).queryAs(Button.class);
@@ -147,7 +151,7 @@ class PreviewWindowTest {
 
         refresh(file, TEXT.replace("= 60", "= SUGAR_6").formatted("\n```chek\na is 1\n```\n"));
         await(() -> says(robot, "This lesson’s text has 2 errors"));
-        assertTrue(says(robot, "ripple.md:10: "), "the snippet's line in the file");
+        assertTrue(says(robot, "ripple.md:14: "), "the snippet's line in the file");
         assertTrue(says(robot, "Following ripple.md"));
 
         refresh(file, TEXT.formatted(""));
@@ -158,7 +162,7 @@ class PreviewWindowTest {
         robot.interact(end::fire);
         await(() -> !says(robot, "Following ripple.md"));
         refresh(file, TEXT.formatted("More.\n"));
-        await(() -> says(robot, "didn’t come with Coldwright"));
+        await(() -> says(robot, "asks for more than lessons may do"));
     }
 
     @Test

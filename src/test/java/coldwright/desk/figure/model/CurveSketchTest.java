@@ -73,7 +73,7 @@ class CurveSketchTest {
         Series.Curve result =
                 new Series.Curve("it", NumberColumn.of(0, 40), NumberColumn.of(-1, -5));
         assertEquals(
-                Optional.of("On average your curve is 1 °C from the result."),
+                Optional.of("On average your curve is 1 °C away from the result."),
                 sketch.distance(result));
         assertEquals(
                 Optional.empty(),
