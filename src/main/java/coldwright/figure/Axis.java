@@ -31,7 +31,6 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
      *
      * @param label its quantity
      * @param unit the unit, may be empty
-     * @return the axis
      */
     public static Axis of(String label, String unit) {
         return new Axis(label, unit, OptionalDouble.empty(), OptionalDouble.empty());
@@ -42,17 +41,12 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
      *
      * @param newFrom lower end, in the axis' unit
      * @param newTo upper end, in the axis' unit
-     * @return an axis with fixed ends
      */
     public Axis between(double newFrom, double newTo) {
         return new Axis(label, unit, OptionalDouble.of(newFrom), OptionalDouble.of(newTo));
     }
 
-    /**
-     * Label and unit, as shown beside the axis.
-     *
-     * @return such as {@code temperature, °C}
-     */
+    /** {@return label and unit, as shown beside the axis, such as {@code temperature, °C}} */
     public String caption() {
         return unit.isEmpty() ? label : label + ", " + unit;
     }

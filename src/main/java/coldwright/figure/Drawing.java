@@ -127,11 +127,7 @@ public record Drawing(
             }
         }
 
-        /**
-         * The points of all its pieces.
-         *
-         * @return the number of points
-         */
+        /** The number of points of all its pieces. */
         public int size() {
             return pieces.stream().mapToInt(Piece::size).sum();
         }
@@ -143,7 +139,6 @@ public record Drawing(
      * @param title what it shows
      * @param field the visible area
      * @param scaleBar the scale bar
-     * @return an empty drawing
      */
     public static Drawing of(String title, Field field, ScaleBar scaleBar) {
         return new Drawing(
@@ -161,7 +156,6 @@ public record Drawing(
      * The same drawing on another background.
      *
      * @param newGround the background
-     * @return the new drawing
      */
     public Drawing on(Tint.Role newGround) {
         return new Drawing(title, field, bar, newGround, warmth, moments, writtenText, sources);
@@ -172,7 +166,6 @@ public record Drawing(
      *
      * @param coldestC temperature of the coldest colour, °C
      * @param warmestC temperature of the warmest colour, °C
-     * @return the new drawing
      */
     public Drawing warmth(double coldestC, double warmestC) {
         Optional<TemperatureScale> scale = Optional.of(new TemperatureScale(coldestC, warmestC));
@@ -183,7 +176,6 @@ public record Drawing(
      * Adds a moment.
      *
      * @param moment the state, not earlier than the existing moments
-     * @return the new drawing
      */
     public Drawing at(Moment moment) {
         List<Moment> all = new ArrayList<>(moments);
@@ -195,7 +187,6 @@ public record Drawing(
      * Adds moments.
      *
      * @param more the states, in the order of time
-     * @return the new drawing
      */
     public Drawing at(List<Moment> more) {
         List<Moment> all = new ArrayList<>(moments);
@@ -207,7 +198,6 @@ public record Drawing(
      * Adds a source.
      *
      * @param source author, year, title
-     * @return the new drawing
      */
     public Drawing source(String source) {
         List<String> all = new ArrayList<>(sources);
@@ -219,7 +209,6 @@ public record Drawing(
      * The same drawing with another title.
      *
      * @param newTitle what it shows
-     * @return the new drawing
      */
     public Drawing titled(String newTitle) {
         return new Drawing(newTitle, field, bar, ground, warmth, moments, writtenText, sources);
@@ -229,17 +218,12 @@ public record Drawing(
      * Sets the alternative text.
      *
      * @param text replaces the text computed from the data
-     * @return the new drawing
      */
     public Drawing text(String text) {
         return new Drawing(title, field, bar, ground, warmth, moments, text, sources);
     }
 
-    /**
-     * The points of all its moments.
-     *
-     * @return the number of points
-     */
+    /** The number of points of all its moments. */
     public long size() {
         return moments.stream().mapToLong(Moment::size).sum();
     }

@@ -8,24 +8,12 @@ import java.util.List;
  * <p>Both are immutable data.
  */
 public sealed interface Exhibit permits Figure, Drawing {
-    /**
-     * The title.
-     *
-     * @return what it shows
-     */
+    /** {@return what it shows} */
     String title();
 
-    /**
-     * Alternative text by the author.
-     *
-     * @return empty to have it computed from the data
-     */
+    /** {@return alternative text by the author, empty to have it computed from the data} */
     String writtenText();
 
-    /**
-     * The sources of data or model.
-     *
-     * @return may be empty
-     */
+    /** {@return the sources of data or model; may be empty} */
     List<String> sources();
 }

@@ -44,9 +44,7 @@ public final class ExhibitCodec {
     /**
      * Reads a figure or a drawing from an untrusted stream.
      *
-     * @param in where from
      * @param pointLimit maximum points, over all series or over all pieces of all moments
-     * @return the figure or drawing
      * @throws IOException if the stream fails or ends early, is neither, or exceeds a limit; the
      *     message is one sentence
      */
@@ -66,10 +64,10 @@ public final class ExhibitCodec {
     }
 
     /**
-     * The number of points that count towards the limit.
+     * {@return the number of points that count towards the limit, over all series, or over all
+     * pieces of all moments}
      *
      * @param exhibit a figure or a drawing
-     * @return points over all series, or over all pieces of all moments
      */
     public static long points(Exhibit exhibit) {
         if (exhibit instanceof Figure figure) {

@@ -67,7 +67,6 @@ public record Figure(
      * An empty figure.
      *
      * @param title what it shows
-     * @return an empty figure
      */
     public static Figure of(String title) {
         return new Figure(title, Axis.BLANK, Axis.BLANK, List.of(), List.of(), "", List.of());
@@ -78,7 +77,6 @@ public record Figure(
      *
      * @param label its quantity
      * @param unit its unit, may be empty
-     * @return the figure with that axis
      */
     public Figure x(String label, String unit) {
         return withX(Axis.of(label, unit));
@@ -89,7 +87,6 @@ public record Figure(
      *
      * @param label its quantity
      * @param unit its unit, may be empty
-     * @return the figure with that axis
      */
     public Figure y(String label, String unit) {
         return withY(Axis.of(label, unit));
@@ -100,7 +97,6 @@ public record Figure(
      *
      * @param from lower end, in the axis' unit
      * @param to upper end, in the axis' unit
-     * @return the figure with that axis
      */
     public Figure xBetween(double from, double to) {
         return withX(x.between(from, to));
@@ -111,7 +107,6 @@ public record Figure(
      *
      * @param from lower end, in the axis' unit
      * @param to upper end, in the axis' unit
-     * @return the figure with that axis
      */
     public Figure yBetween(double from, double to) {
         return withY(y.between(from, to));
@@ -123,7 +118,6 @@ public record Figure(
      * @param name the name in the legend
      * @param xs the x values of the points
      * @param ys their y values
-     * @return the figure with that line
      */
     public Figure line(String name, double[] xs, double[] ys) {
         return plus(new Series.Curve(name, NumberColumn.of(xs), NumberColumn.of(ys)));
@@ -136,7 +130,6 @@ public record Figure(
      * @param from where it begins on the x axis
      * @param to where it ends
      * @param function gives the y value at each x value
-     * @return the figure with that line
      */
     public Figure line(String name, double from, double to, DoubleUnaryOperator function) {
         NumberColumn xs = NumberColumn.spaced(from, to, POINTS_OF_A_FUNCTION);
@@ -149,7 +142,6 @@ public record Figure(
      * @param name the name in the legend
      * @param xs their x values
      * @param ys their y values
-     * @return the figure with those points
      */
     public Figure points(String name, double[] xs, double[] ys) {
         return plus(new Series.Dots(name, NumberColumn.of(xs), NumberColumn.of(ys)));
@@ -162,7 +154,6 @@ public record Figure(
      * @param xs the x values
      * @param low gives the lower value at each x value
      * @param high gives the upper value at each x value
-     * @return the figure with that band
      */
     public Figure band(
             String name, double[] xs, DoubleUnaryOperator low, DoubleUnaryOperator high) {
@@ -176,7 +167,6 @@ public record Figure(
      * @param name the name in the legend
      * @param words the label under each bar
      * @param values the height of each bar
-     * @return the figure with those bars
      */
     public Figure bars(String name, List<String> words, double[] values) {
         return plus(new Series.Bars(name, words, NumberColumn.of(values)));
@@ -187,7 +177,6 @@ public record Figure(
      *
      * @param label what it marks
      * @param at the x value, in its axis' unit
-     * @return the figure with that mark
      */
     public Figure markX(String label, double at) {
         return plus(new ReferenceLine(label, ReferenceLine.Across.X, at));
@@ -198,7 +187,6 @@ public record Figure(
      *
      * @param label what it marks
      * @param at the y value, in its axis' unit
-     * @return the figure with that mark
      */
     public Figure markY(String label, double at) {
         return plus(new ReferenceLine(label, ReferenceLine.Across.Y, at));
@@ -208,7 +196,6 @@ public record Figure(
      * Adds a source.
      *
      * @param source author, year, title, table
-     * @return the figure with that source
      */
     public Figure source(String source) {
         List<String> all = new ArrayList<>(sources);
@@ -220,7 +207,6 @@ public record Figure(
      * Sets the alternative text.
      *
      * @param text replaces the text computed from the data
-     * @return the figure with that text
      */
     public Figure text(String text) {
         return new Figure(title, x, y, series, marks, text, sources);
@@ -230,7 +216,6 @@ public record Figure(
      * Adds a series.
      *
      * @param one the series
-     * @return the figure with that series
      */
     public Figure plus(Series one) {
         List<Series> all = new ArrayList<>(series);

@@ -78,9 +78,7 @@ public final class FigureCodec {
     /**
      * Reads a figure from an untrusted stream.
      *
-     * @param in where from
      * @param pointLimit maximum points, over all series together
-     * @return the figure
      * @throws IOException if the stream fails or ends early, isn't a figure, or exceeds a limit;
      *     the message is one sentence
      */

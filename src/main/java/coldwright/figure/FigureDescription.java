@@ -19,10 +19,10 @@ public final class FigureDescription {
     private FigureDescription() {}
 
     /**
-     * Describes a figure or a drawing.
+     * {@return a description of a figure or a drawing: the author's own text if it has one, else
+     * sentences computed from the data}
      *
      * @param exhibit what is shown
-     * @return the author's own text if it has one, else sentences computed from the data
      */
     public static String describe(Exhibit exhibit) {
         if (exhibit instanceof Figure figure) {
@@ -35,22 +35,21 @@ public final class FigureDescription {
     }
 
     /**
-     * The time of one moment of a drawing, such as {@code 7 d}.
+     * {@return the time of one moment of a drawing, such as {@code 7 d}, as precise as the
+     * intervals between moments; empty if time has no unit}
      *
      * @param drawing the drawing
      * @param moment which moment, from 0
-     * @return number and unit, as precise as the intervals between moments; empty if time has no
-     *     unit
      */
     public static String time(Drawing drawing, int moment) {
         return DrawingDescription.time(drawing, moment);
     }
 
     /**
-     * Describes a figure.
+     * {@return a description of a figure: the author's own text if it has one, else sentences
+     * computed from the data}
      *
      * @param figure the figure
-     * @return the author's own text if the figure has one, else sentences computed from the data
      */
     public static String describe(Figure figure) {
         if (!figure.writtenText().isBlank()) {
@@ -79,11 +78,11 @@ public final class FigureDescription {
     }
 
     /**
-     * Describes one curve.
+     * {@return a description of one curve, such as {@code falls from 0 to −3.4 °C as sucrose rises
+     * from 0 to 40 %}}
      *
      * @param curve the curve
      * @param figure whose axes it is read on
-     * @return such as {@code falls from 0 to −3.4 °C as sucrose rises from 0 to 40 %}
      */
     public static String course(Series.Curve curve, Figure figure) {
         return CurveShape.of(curve.x(), curve.y()).describe(figure);

@@ -15,7 +15,6 @@ public final class NumberColumn {
      * Copies numbers.
      *
      * @param values the numbers; a value that isn't finite leaves a gap in the curve
-     * @return an immutable copy
      */
     public static NumberColumn of(double... values) {
         return new NumberColumn(values.clone());
@@ -27,7 +26,6 @@ public final class NumberColumn {
      * @param from the first
      * @param to the last
      * @param count how many, 2 or more
-     * @return the numbers
      */
     public static NumberColumn spaced(double from, double to, int count) {
         if (count < 2) {
@@ -41,39 +39,29 @@ public final class NumberColumn {
     }
 
     /**
-     * Applies a function to each number.
+     * {@return a function's results for each number, in the same order}
      *
      * @param function what to apply
-     * @return the results, in the same order
      */
     public NumberColumn map(DoubleUnaryOperator function) {
         return new NumberColumn(Arrays.stream(values).map(function).toArray());
     }
 
-    /**
-     * The number of values.
-     *
-     * @return the count
-     */
+    /** {@return the number of values} */
     public int size() {
         return values.length;
     }
 
     /**
-     * The value at an index.
+     * {@return the value at an index}
      *
      * @param index from 0
-     * @return its value
      */
     public double at(int index) {
         return values[index];
     }
 
-    /**
-     * A copy as an array.
-     *
-     * @return a new array
-     */
+    /** {@return a copy as a new array} */
     public double[] toArray() {
         return values.clone();
     }

@@ -7,11 +7,7 @@ import java.util.Objects;
  * from the upper left corner. Parts outside the field aren't visible.
  */
 public sealed interface Piece {
-    /**
-     * The number of points that count towards a drawing's limit.
-     *
-     * @return 1 or more
-     */
+    /** {@return the number of points that count towards a drawing's limit, 1 or more} */
     int size();
 
     /**

@@ -4,18 +4,10 @@ import java.util.List;
 
 /** One set of data in a figure. */
 public sealed interface Series {
-    /**
-     * The name in the legend.
-     *
-     * @return unique within the figure
-     */
+    /** {@return the name in the legend, unique within the figure} */
     String name();
 
-    /**
-     * The number of points.
-     *
-     * @return the count
-     */
+    /** {@return the number of points} */
     int size();
 
     /**

@@ -44,20 +44,18 @@ public record Tint(Role role, double temperatureC) {
     }
 
     /**
-     * The tint of a material.
+     * {@return the tint of a material}
      *
      * @param role the material
-     * @return the tint
      */
     public static Tint of(Role role) {
         return new Tint(role, Double.NaN);
     }
 
     /**
-     * The tint of a temperature.
+     * {@return the tint of a temperature}
      *
      * @param temperatureC °C
-     * @return the tint
      */
     public static Tint warmth(double temperatureC) {
         return new Tint(Role.WARMTH, temperatureC);

@@ -18,24 +18,23 @@ public final class TypesetNumber {
     private TypesetNumber() {}
 
     /**
-     * Formats a number with the decimals that a step needs.
+     * {@return a number with the decimals that a step needs, such as {@code −2.50} for a step of
+     * 0.05}
      *
      * @param value any number
      * @param step the smallest difference to show, above 0
-     * @return such as {@code −2.50} for a step of 0.05
      */
     public static String of(double value, double step) {
         return of(value, step, Math.abs(value));
     }
 
     /**
-     * Formats one number of a list; if any is large or the step is small, all get the same power of
-     * ten.
+     * {@return one number of a list, such as {@code 0.5·10⁹}; if any is large or the step is small,
+     * all get the same power of ten}
      *
      * @param value any number
      * @param step the smallest difference to show, above 0
      * @param largest the largest absolute value of the list
-     * @return such as {@code 0.5·10⁹}
      */
     public static String of(double value, double step, double largest) {
         if (!Double.isFinite(value)) {
@@ -50,11 +49,11 @@ public final class TypesetNumber {
     }
 
     /**
-     * Formats a number so that steps of about a twentieth of the width differ.
+     * {@return a number such that steps of about a twentieth of the width differ, such as {@code
+     * −3.4} among numbers from 0 to −5}
      *
      * @param value any number
      * @param width difference between the greatest and the least number of its group
-     * @return such as {@code −3.4} among numbers from 0 to −5
      */
     public static String among(double value, double width) {
         double wide = Double.isFinite(width) && width > 0 ? width : Math.abs(value);
@@ -62,11 +61,11 @@ public final class TypesetNumber {
     }
 
     /**
-     * Formats a number for a sentence, as {@link #among} does but without trailing zeros.
+     * {@return a number for a sentence, as {@link #among} but without trailing zeros, such as
+     * {@code 0} or {@code −3.4}}
      *
      * @param value any number
      * @param width difference between the greatest and the least number of its group
-     * @return such as {@code 0} or {@code −3.4}
      */
     public static String plain(double value, double width) {
         String text = among(value, width);

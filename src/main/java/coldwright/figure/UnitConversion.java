@@ -23,21 +23,19 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     private record ConvertedUnit(String unit, DoubleUnaryOperator of) {}
 
     /**
-     * Converts a value to the unit shown.
+     * {@return a value in the unit that {@link #unit} gives}
      *
      * @param value the value
      * @param unit its unit
-     * @return the value in the unit that {@link #unit} gives
      */
     public double value(double value, String unit) {
         return exchange(unit).of().applyAsDouble(value);
     }
 
     /**
-     * The unit shown for a unit.
+     * {@return the unit shown for a unit; the same if it isn't converted}
      *
      * @param unit the unit of the data
-     * @return the same unit if it isn't converted
      */
     public String unit(String unit) {
         return exchange(unit).unit();
@@ -62,10 +60,9 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     /**
-     * Whether a figure has a unit to convert.
+     * {@return whether a figure has a unit to convert; if not, {@link #of(Figure)} changes nothing}
      *
      * @param figure the figure as its snippet made it
-     * @return false if {@link #of(Figure)} would change nothing
      */
     public boolean exchanges(Figure figure) {
         String x = figure.x().unit();
@@ -74,10 +71,9 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     /**
-     * Converts a figure to these units.
+     * Converts a figure to these units; the same figure if no unit needs converting.
      *
      * @param figure the figure as its snippet made it
-     * @return the same figure if no unit needs converting
      */
     public Figure of(Figure figure) {
         if (!exchanges(figure)) {

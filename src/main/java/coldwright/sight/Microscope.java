@@ -48,21 +48,20 @@ public final class Microscope {
     private Microscope() {}
 
     /**
-     * The fat globules of a milk or mix that was not homogenised.
+     * {@return the fat globules of a milk or mix that was not homogenised, 100 × 70 µm of it, 2 µm
+     * deep}
      *
      * @param mix milk, cream or mix
-     * @return 100 × 70 µm of it, 2 µm deep
      */
     public static Drawing globules(Mix mix) {
         return globules(mix, GlobuleSizes.rawMilk());
     }
 
     /**
-     * The fat globules of a milk or mix.
+     * {@return the fat globules of a milk or mix, 100 × 70 µm of it, 2 µm deep}
      *
      * @param mix milk, cream or mix
      * @param sizes its globules, such as {@link GlobuleSizes#homogenised}
-     * @return 100 × 70 µm of it, 2 µm deep
      */
     public static Drawing globules(Mix mix, GlobuleSizes sizes) {
         GlobuleField field = fieldOf(mix, sizes, 1);
@@ -72,10 +71,9 @@ public final class Microscope {
     }
 
     /**
-     * The same milk or mix before and after it is homogenised.
+     * {@return the same milk or mix before and after it is homogenised, two moments}
      *
      * @param mix milk, cream or mix
-     * @return two moments: raw, and homogenised
      */
     public static Drawing homogenising(Mix mix) {
         Drawing drawing = null;
@@ -92,24 +90,24 @@ public final class Microscope {
     }
 
     /**
-     * The globules of a mix that was not homogenised, sticking together while it is whipped.
+     * {@return the globules of a mix that was not homogenised, sticking together while it is
+     * whipped, from the first stroke to butter, or two hours of it}
      *
      * @param mix milk, cream or mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
      * @param motion how
-     * @return from the first stroke to butter, or two hours of it
      */
     public static Drawing whipping(Mix mix, double temperatureC, Churning.Motion motion) {
         return whipping(mix, Churning.of(mix, temperatureC), motion);
     }
 
     /**
-     * The globules of a mix, sticking together while it is whipped.
+     * {@return the globules of a mix, sticking together while it is whipped, from the first stroke
+     * to butter, or two hours of it}
      *
      * @param mix milk, cream or mix
      * @param churning its churning, such as {@code Churning.of(mix, 4).withFineGlobules()}
      * @param motion how it is moved
-     * @return from the first stroke to butter, or two hours of it
      */
     public static Drawing whipping(Mix mix, Churning churning, Churning.Motion motion) {
         GlobuleSizes sizes =
@@ -136,10 +134,9 @@ public final class Microscope {
     }
 
     /**
-     * The ice crystals of a batch now.
+     * {@return about 110 ice crystals of a batch now, with a bar of 50 µm}
      *
      * @param story a batch with ice
-     * @return about 110 crystals, with a bar of 50 µm
      * @throws IllegalArgumentException if there is no ice
      */
     public static Drawing crystals(CrystalStory story) {
@@ -147,11 +144,11 @@ public final class Microscope {
     }
 
     /**
-     * The ice crystals of a batch in storage: they grow fewer and larger.
+     * {@return the ice crystals of a batch in storage, the same place from time to time, with a bar
+     * of 50 µm: they grow fewer and larger}
      *
      * @param store the store, such as {@code fresh.storedAt(-12)}
      * @param days how long, d, 0.1 to 1000
-     * @return the same place in the batch from time to time, with a bar of 50 µm
      * @throws IllegalArgumentException if there is no ice
      */
     public static Drawing crystals(Storage store, double days) {
@@ -159,11 +156,10 @@ public final class Microscope {
     }
 
     /**
-     * The ice crystals of a batch at different points of its story: fresh, hardened, after a warm
-     * spell.
+     * {@return the ice crystals of a batch at different points of its story, fresh, hardened, after
+     * a warm spell: the same place each time, with a bar of 50 µm}
      *
      * @param stories the same batch at later and later times
-     * @return the same place in the batch each time, with a bar of 50 µm
      * @throws IllegalArgumentException if none has ice
      */
     public static Drawing crystals(List<CrystalStory> stories) {

@@ -1,11 +1,8 @@
 package coldwright.figure.wire;
 
 /**
- * The limit on texts in a message, and the words for its error messages.
- *
- * @param subject such as {@code figure}
- * @param use the purpose, such as {@code shown}
- * @param mostTextBytes longest text, bytes of UTF-8
+ * The limit on texts in a message, bytes of UTF-8, and the words for its error messages: the
+ * subject, such as {@code figure}, and its use, such as {@code shown}.
  */
 public record WireLimits(String subject, String use, int mostTextBytes) {
     int checked(String what, int count, int most) throws MalformedWireException {

@@ -33,9 +33,8 @@ public final class WireReader {
     }
 
     /**
-     * Reads a whole message.
+     * Reads a whole message; the part throws an {@link IllegalArgumentException} to reject it.
      *
-     * @param message reads it; throws an {@link IllegalArgumentException} to reject it
      * @throws IOException if the stream fails; malformed, in one line, if it ends early or is
      *     rejected
      */

@@ -212,11 +212,7 @@ public final class IceAndSalt {
         return vessel.coefficientWPerM2K() * areaM2;
     }
 
-    /**
-     * Starts the clock.
-     *
-     * @return the bath in time
-     */
+    /** Starts the clock. */
     public BathRun start() {
         return new BathRun(this, curve, startHeatJ());
     }

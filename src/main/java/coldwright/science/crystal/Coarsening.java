@@ -97,10 +97,9 @@ public final class Coarsening implements Commented {
     }
 
     /**
-     * Whether a temperature is below the range of the diffusion data.
+     * {@return whether a temperature is below −30 °C, where the diffusion data end}
      *
      * @param temperatureC temperature, °C
-     * @return true below −30 °C
      */
     public static boolean extrapolatesAt(double temperatureC) {
         return temperatureC < SURE_TO_C;

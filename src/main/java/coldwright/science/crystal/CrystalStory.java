@@ -51,10 +51,9 @@ public final class CrystalStory implements Commented {
     }
 
     /**
-     * Starts a story with the mix in the fridge.
+     * Starts a story, without ice yet, with the mix in the fridge.
      *
      * @param mix a mix with water
-     * @return the story, without ice yet
      */
     public static CrystalStory of(Mix mix) {
         CrystalState start =
@@ -151,10 +150,9 @@ public final class CrystalStory implements Commented {
     }
 
     /**
-     * Puts the batch into cold storage.
+     * Puts the batch into cold storage, to be given a time.
      *
      * @param temperatureC temperature of the store, °C, −40 to −2
-     * @return the store, to be given a time
      */
     public Storage storedAt(double temperatureC) {
         return new Storage(this, temperatureC);
@@ -165,7 +163,6 @@ public final class CrystalStory implements Commented {
      *
      * @param temperatureC how warm it gets, °C, above the present temperature
      * @param hours how long it stays that warm, h, 0 to 100
-     * @return the story, back at its former temperature
      * @throws IllegalArgumentException if nearly all ice would melt
      */
     public CrystalStory heatShock(double temperatureC, double hours) {

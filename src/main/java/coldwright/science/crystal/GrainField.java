@@ -58,7 +58,6 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
      * @param stories the batch from time to time
      * @param widthUm width of the field, µm, 20 to 20 000; its height is 0.7 of that
      * @param seed any number; another gives another place in the batch
-     * @return a field for each
      * @throws IllegalArgumentException if there would be more crystals than can be drawn
      */
     public static List<GrainField> course(List<CrystalStory> stories, double widthUm, long seed) {

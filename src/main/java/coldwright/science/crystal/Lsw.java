@@ -25,10 +25,9 @@ public final class Lsw {
     private Lsw() {}
 
     /**
-     * The stationary distribution.
+     * {@return the stationary distribution: share of the crystals per unit of the ratio}
      *
      * @param timesMean radius over mean radius, zero or more
-     * @return share of the crystals per unit of that ratio
      */
     public static double share(double timesMean) {
         Require.notNegative("timesMean", timesMean, "");

@@ -48,10 +48,10 @@ public final class Clumping {
     }
 
     /**
-     * The field when a share of the fat has clumped.
+     * {@return the field when a share of the fat has clumped; that is the nearest that whole
+     * globules can give}
      *
      * @param clumpedPercent % of the fat, 0 to 100, as {@link Churning#clumpedPercent} gives it
-     * @return the field; its clumped fat is the nearest that whole globules can give
      */
     public GlobuleField at(double clumpedPercent) {
         Require.within("clumpedPercent", clumpedPercent, new Require.Range(0, 100, "% of the fat"));

@@ -34,11 +34,10 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * A mix at rest before it is frozen.
+     * A mix at rest before it is frozen, at the middle of its viscosity's band.
      *
      * @param viscosity the viscosity of the mix
      * @param temperatureC temperature, °C, 0 to 80
-     * @return creaming in it, at the middle of the viscosity's band
      * @throws IllegalArgumentException if the serum is lighter than fat, as in strong spirit
      */
     public static Creaming in(MixViscosity viscosity, double temperatureC) {
@@ -63,10 +62,10 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * Clusters of globules with serum between them, which weigh more than bare fat.
+     * Clusters of globules with serum between them, which weigh more than bare fat; use it with the
+     * diameter of the cluster.
      *
      * @param fatShare share of fat in the cluster by volume, 0.05 to 1
-     * @return the new creaming; use it with the diameter of the cluster
      */
     public Creaming ofClusters(double fatShare) {
         Require.within("fatShare", fatShare, new Require.Range(0.05, 1, ""));
@@ -105,11 +104,10 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * The size that rises through a height in a time.
+     * {@return the diameter that rises through a height in a time, µm}
      *
      * @param heightMm height, mm
      * @param minutes time, min
-     * @return diameter, µm
      */
     public double diameterUm(double heightMm, double minutes) {
         Require.positive("heightMm", heightMm, "mm");

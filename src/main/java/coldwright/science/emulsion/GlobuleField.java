@@ -71,12 +71,11 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * Average number of globules in a field.
+     * {@return average number of globules in a field}
      *
      * @param sizes their sizes
      * @param fatVolumePercent fat by volume, %
      * @param slide the field of view
-     * @return their number
      */
     public static double expected(GlobuleSizes sizes, double fatVolumePercent, Slide slide) {
         return fatVolumePercent / 100 * slide.volumeUm3() / meanVolumeUm3(sizes);

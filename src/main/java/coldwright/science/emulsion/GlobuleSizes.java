@@ -67,10 +67,9 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
     }
 
     /**
-     * The diameter below which a share of the fat is found.
+     * {@return the diameter below which a share of the fat is found, µm}
      *
      * @param fatPercent % of the fat, 0.01 to 99.99
-     * @return diameter, µm
      */
     public double diameterUmAbove(double fatPercent) {
         Require.within("fatPercent", fatPercent, new Require.Range(0.01, 99.99, "% of the fat"));

@@ -35,10 +35,10 @@ public enum Thickener {
     }
 
     /**
-     * The thickener in an ingredient, by the ingredient's name.
+     * {@return the thickener in an ingredient, by its name; {@link #UNKNOWN_BLEND} if that gives no
+     * clue}
      *
      * @param ingredient anything with stabiliser in it
-     * @return the thickener, {@link #UNKNOWN_BLEND} if the name gives no clue
      */
     public static Thickener of(Ingredient ingredient) {
         String said = ingredient.name().toLowerCase(Locale.ROOT);

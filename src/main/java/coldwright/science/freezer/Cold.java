@@ -16,11 +16,7 @@ public sealed interface Cold extends Worded {
         return Double.POSITIVE_INFINITY;
     }
 
-    /**
-     * Starts the clock.
-     *
-     * @return the cold at the start
-     */
+    /** Starts the clock. */
     ColdRun start();
 
     /**

@@ -125,20 +125,16 @@ public record Freeze(
         return new Freeze(curve, massG, startC, holder, cold, motion, newHardening);
     }
 
-    /**
-     * Calculates the freezing.
-     *
-     * @return times, course and comments
-     */
+    /** Calculates times, course and comments. */
     public FreezePlan plan() {
         return new FreezePlan(this);
     }
 
     /**
-     * The thickest bag that is soft-serve in time.
+     * {@return the thickest bag that is soft-serve in time, mm, 3 to 100; not a number if even the
+     * thinnest takes longer}
      *
      * @param minutes time available, minutes, more than zero
-     * @return thickness, mm, 3 to 100; not a number if even the thinnest takes longer
      * @throws IllegalStateException if the batch is not in a bag
      */
     public double thickestBagMm(double minutes) {

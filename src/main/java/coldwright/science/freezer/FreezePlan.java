@@ -142,10 +142,9 @@ public final class FreezePlan implements Worded {
     }
 
     /**
-     * The state of the batch from step to step at another reading.
+     * {@return the state of the batch from step to step at another reading, the first at the start}
      *
      * @param reading where in the spread
-     * @return moments, the first at the start
      */
     public List<FreezeMoment> course(Reading reading) {
         return List.copyOf(simulation(reading).course());

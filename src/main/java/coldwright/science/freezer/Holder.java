@@ -23,10 +23,9 @@ public sealed interface Holder extends Worded {
     Shape shape(double volumeL);
 
     /**
-     * How many of them the batch fills.
+     * {@return how many of them the batch fills, one or more}
      *
      * @param volumeL volume of the whole content, L
-     * @return one or more
      */
     default int count(double volumeL) {
         return 1;

@@ -154,10 +154,9 @@ public final class Shape {
     }
 
     /**
-     * The dimension E.
+     * {@return the dimension E, 1 for a slab to 3 for a ball}
      *
      * @param biot outside against inside conduction, h·L/k, more than zero
-     * @return 1 for a slab to 3 for a ball
      */
     public double dimension(double biot) {
         Require.positive("biot", biot, "");
@@ -174,10 +173,9 @@ public final class Shape {
     }
 
     /**
-     * The equivalent body with one direction of heat flow.
+     * {@return the equivalent body with one direction of heat flow}
      *
      * @param filmOverConductivityPerM h/k, 1/m, more than zero
-     * @return depth and dimension
      */
     public LayeredBody.Span span(double filmOverConductivityPerM) {
         double l = halfThicknessM();

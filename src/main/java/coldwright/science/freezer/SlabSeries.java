@@ -21,11 +21,11 @@ public final class SlabSeries {
     private SlabSeries() {}
 
     /**
-     * The fraction of the temperature difference left in the middle.
+     * {@return the fraction of the temperature difference left in the middle, 1 at the start,
+     * falling to 0}
      *
      * @param biot h·L/k, more than zero
      * @param fourier α·t/L², 0.005 or more
-     * @return 1 at the start, falling to 0
      */
     public static double middleLeft(double biot, double fourier) {
         Require.positive("biot", biot, "");

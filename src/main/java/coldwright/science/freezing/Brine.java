@@ -67,10 +67,10 @@ public final class Brine {
     }
 
     /**
-     * The most salt that the water of a bath dissolves at the eutectic.
+     * {@return the most salt that the water of a bath dissolves at the eutectic, g; anything above
+     * it stays undissolved}
      *
      * @param waterG liquid water, melted ice included, g, more than zero
-     * @return salt, g; anything above it stays undissolved
      * @throws IllegalArgumentException if there is no water
      */
     public static double mostDissolvedSaltG(double waterG) {

@@ -55,10 +55,9 @@ public final class FreezingCurve implements Commented {
     }
 
     /**
-     * Ice as a share of all water.
+     * {@return ice as a share of all water, %, 0 to 100; 0 at the initial freezing point and above}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return % of the water, 0 to 100; 0 at the initial freezing point and above
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double icePercentAt(double temperatureC) {
@@ -102,10 +101,10 @@ public final class FreezingCurve implements Commented {
     }
 
     /**
-     * Strength of the liquid between the ice crystals.
+     * {@return strength of the liquid between the ice crystals: solutes in the unfrozen part, % by
+     * mass; ideal particles carry no mass here}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @return solutes in the unfrozen part, % by mass; ideal particles carry no mass here
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double concentratedPhaseSolidsPercent(double temperatureC) {

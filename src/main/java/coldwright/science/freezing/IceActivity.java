@@ -34,10 +34,9 @@ public final class IceActivity {
     private IceActivity() {}
 
     /**
-     * Water activity of ice.
+     * {@return water activity of ice, 1 at 0 °C and falling below it}
      *
      * @param temperatureC temperature, °C, {@value #COLDEST_C} to 0
-     * @return water activity, 1 at 0 °C and falling below it
      * @throws IllegalArgumentException if the temperature is outside the range or not a number
      */
     public static double waterActivity(double temperatureC) {
@@ -45,11 +44,10 @@ public final class IceActivity {
     }
 
     /**
-     * The temperature at which ice has a given water activity: the freezing point of any solution
-     * with that activity.
+     * {@return the temperature at which ice has a given water activity, the freezing point of any
+     * solution with that activity, °C, 0 or below}
      *
      * @param waterActivity water activity, from that of ice at {@value #COLDEST_C} °C to 1
-     * @return temperature, °C, 0 or below
      * @throws IllegalArgumentException if no ice in the range has that activity
      */
     public static double temperatureC(double waterActivity) {

@@ -6,10 +6,9 @@ interface SoluteActivity {
     double WATER_MOL_PER_KG = 1000 / 18.01528;
 
     /**
-     * −ln of the water activity: 0 in pure water, and rising with the amount of solute.
+     * {@return −ln of the water activity: 0 in pure water, and rising with the amount of solute}
      *
      * @param molality mol of solute per kg of liquid water
-     * @return −ln a_w
      */
     double minusLn(double molality);
 

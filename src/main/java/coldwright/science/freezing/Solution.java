@@ -53,7 +53,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * Pure water, to add solutes to.
      *
      * @param waterG water, g, more than zero
-     * @return the solution without solutes
      * @throws IllegalArgumentException if there is no water
      */
     public static Solution inWater(double waterG) {

@@ -64,11 +64,11 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
     }
 
     /**
-     * The water that brings the glass transition down to a temperature.
+     * {@return the water that brings the glass transition down to a temperature, g per 100 g of dry
+     * matter}
      *
      * @param temperatureC wanted glass transition, °C, above that of water and below that of the
      *     dry blend
-     * @return water, g per 100 g of dry matter
      * @throws IllegalArgumentException if no amount of water does
      */
     public double waterPer100gDryAt(double temperatureC) {

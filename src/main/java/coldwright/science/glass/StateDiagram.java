@@ -40,20 +40,18 @@ public record StateDiagram(SugarGlass sugar) implements Commented {
     }
 
     /**
-     * The glass line.
+     * {@return the glass line: glass transition, °C}
      *
      * @param sugarPercent sugar, % by mass, 0 to 100
-     * @return glass transition, °C
      */
     public double glassTransitionC(double sugarPercent) {
         return GordonTaylor.of(sugarPercent, sugar).glassTransitionC();
     }
 
     /**
-     * The ice line (liquidus).
+     * {@return the ice line (liquidus): temperature at which the first ice is stable, °C}
      *
      * @param sugarPercent sugar, % by mass, 0 to 80
-     * @return temperature at which the first ice is stable, °C
      */
     public double iceMeltsC(double sugarPercent) {
         Require.within("sugarPercent", sugarPercent, SYRUP);

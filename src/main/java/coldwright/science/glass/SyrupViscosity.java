@@ -58,11 +58,10 @@ public final class SyrupViscosity {
     private SyrupViscosity() {}
 
     /**
-     * Viscosity of sucrose in water.
+     * {@return viscosity of sucrose in water, mPa·s}
      *
      * @param sucrosePercent sucrose, % by mass, 0 to 95 (reliable to 75)
      * @param temperatureC temperature, °C, −60 to 120 (reliable from 0 to 80)
-     * @return viscosity, mPa·s
      * @throws IllegalArgumentException if a value is outside its range
      */
     public static double sucroseMPaS(double sucrosePercent, double temperatureC) {
@@ -72,11 +71,10 @@ public final class SyrupViscosity {
     }
 
     /**
-     * Viscosity of a solution of several solutes, gums and proteins left out.
+     * {@return viscosity of a solution of several solutes, gums and proteins left out, mPa·s}
      *
      * @param solution water and solutes
      * @param temperatureC temperature, °C, −60 to 120 (reliable from 0 to 80)
-     * @return viscosity, mPa·s
      * @throws IllegalArgumentException if the temperature is outside its range
      */
     public static double mPaS(Solution solution, double temperatureC) {

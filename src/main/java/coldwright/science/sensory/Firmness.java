@@ -81,11 +81,11 @@ public enum Firmness implements Worded {
     }
 
     /**
-     * The class whose ice makes a mix scoopable at a temperature: below −20 °C the softer one,
-     * because the syrup adds a class.
+     * {@return the class whose ice makes a mix scoopable at a temperature, below −20 °C the softer
+     * one, because the syrup adds a class: most and least ice, in the measure of {@link
+     * #spoonIcePercent}}
      *
      * @param temperatureC temperature, °C
-     * @return most and least ice, in the measure of {@link #spoonIcePercent}
      */
     public static Band scoopablePercentAt(double temperatureC) {
         Firmness by = temperatureC < STIFF_SYRUP_C ? SOFT : SCOOPABLE;

@@ -73,10 +73,9 @@ public record Overrun(double percent) {
     }
 
     /**
-     * A serving by volume.
+     * {@return a serving by volume: its weight and how many the batch gives}
      *
      * @param servingMl volume of a scoop, mL
-     * @return its weight and how many the batch gives
      */
     public Serving serving(Mix mix, double servingMl) {
         Require.positive("servingMl", servingMl, "mL");

@@ -39,11 +39,7 @@ public enum Richness implements Worded {
         return HEAVY;
     }
 
-    /**
-     * Whether the body is thin.
-     *
-     * @return true below {@value #THIN_SOLIDS_PERCENT} % total solids
-     */
+    /** {@return whether the body is thin: below {@value #THIN_SOLIDS_PERCENT} % total solids} */
     public static boolean isThin(Mix mix) {
         return mix.totalSolidsPercent() < THIN_SOLIDS_PERCENT;
     }

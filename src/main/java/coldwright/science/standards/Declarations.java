@@ -38,29 +38,25 @@ public final class Declarations {
     private Declarations() {}
 
     /**
-     * Allergens of the list of the United States.
-     *
-     * @return those known from its ingredients, in the list's words; others may be in it
+     * {@return allergens known from its ingredients, in the words of the list of the United States;
+     * others may be in it}
      */
     public static List<String> unitedStatesAllergens(Mix mix) {
         return words(mix, "us.", UNITED_STATES);
     }
 
     /**
-     * Allergens of the list of the European Union.
-     *
-     * @return those known from its ingredients, in the list's words; others may be in it
+     * {@return allergens known from its ingredients, in the words of the list of the European
+     * Union; others may be in it}
      */
     public static List<String> europeanUnionAllergens(Mix mix) {
         return words(mix, "eu.", EnumSet.allOf(Allergen.class));
     }
 
     /**
-     * The allergens in words that never claim there are none: the known ones, the unknown
-     * ingredients, and the reminder to read labels.
-     *
-     * @return allergens that its ingredients usually contain, by the longer list; the names of
-     *     ingredients that are not on the shelf; the reminder
+     * {@return the allergens in words that never claim there are none: those that its ingredients
+     * usually contain, by the longer list; the ingredients that are not on the shelf; the reminder
+     * to read labels}
      */
     public static Phrase allergens(Mix mix) {
         List<Phrase> known = mix.allergens().stream().map(Allergen::phrase).toList();
@@ -75,20 +71,14 @@ public final class Declarations {
         return Phrase.of(LocalRules.AREA, key, LocalRules.REMINDER, known, own);
     }
 
-    /**
-     * The allergens in an English sentence.
-     *
-     * @return as in {@link #allergens}
-     */
+    /** {@return the {@link #allergens} in an English sentence} */
     public static String allergenSentence(Mix mix) {
         return allergens(mix).english();
     }
 
     /**
-     * The alcohol in any language.
-     *
-     * @return the share by mass and by volume of the unfrozen mix, with a caution; or that there is
-     *     none
+     * {@return the alcohol in any language: its share by mass and by volume of the unfrozen mix,
+     * with a caution; or that there is none}
      */
     public static Phrase alcohol(Mix mix) {
         double massPercent = mix.alcoholPercent();
@@ -104,11 +94,7 @@ public final class Declarations {
                         LocalRules.REMINDER);
     }
 
-    /**
-     * The alcohol in an English sentence.
-     *
-     * @return as in {@link #alcohol}
-     */
+    /** {@return the {@link #alcohol} in an English sentence} */
     public static String alcoholSentence(Mix mix) {
         return alcohol(mix).english();
     }

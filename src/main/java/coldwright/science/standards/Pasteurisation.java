@@ -52,11 +52,11 @@ public enum Pasteurisation {
     }
 
     /**
-     * How long to hold a mix at a temperature.
+     * {@return how long to hold a mix: the time listed for the highest temperature of the table
+     * that it reaches}
      *
      * @param temperatureC temperature of the coldest particle, °C, from the lowest listed
      *     temperature to {@value Temperature#WARMEST_C}
-     * @return the time listed for the highest temperature of the table that it reaches
      * @throws IllegalArgumentException below the table
      */
     public Hold holdAt(double temperatureC) {

@@ -9,20 +9,16 @@ import java.util.List;
 public final class ProductNames {
     private ProductNames() {}
 
-    /**
-     * The verdicts on a mix without air.
-     *
-     * @return one verdict for each name that is checked
-     */
+    /** {@return the verdicts on a mix without air, one for each name that is checked} */
     public static List<NameVerdict> of(Mix mix) {
         return of(mix, 0);
     }
 
     /**
-     * The verdicts on a mix with air, which counts for the weight by volume in the United States.
+     * {@return the verdicts on a mix with air, which counts for the weight by volume in the United
+     * States, one for each name that is checked}
      *
      * @param overrunPercent volume of air per volume of mix, %, 0 to 300
-     * @return one verdict for each name that is checked
      */
     public static List<NameVerdict> of(Mix mix, double overrunPercent) {
         List<NameVerdict> all = new ArrayList<>();
@@ -32,11 +28,7 @@ public final class ProductNames {
         return List.copyOf(all);
     }
 
-    /**
-     * The names that the mix may bear.
-     *
-     * @return the allowed verdicts only
-     */
+    /** {@return the names that the mix may bear: the allowed verdicts only} */
     public static List<NameVerdict> allowed(Mix mix) {
         return of(mix).stream().filter(NameVerdict::allowed).toList();
     }

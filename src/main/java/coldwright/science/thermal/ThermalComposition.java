@@ -26,7 +26,6 @@ public final class ThermalComposition {
      * Sorts a composition.
      *
      * @param composition the composition, not empty
-     * @return its thermal composition
      * @throws IllegalArgumentException if the composition is empty
      */
     public static ThermalComposition of(Composition composition) {

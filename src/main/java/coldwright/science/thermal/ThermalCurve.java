@@ -80,10 +80,9 @@ public final class ThermalCurve implements Commented {
     }
 
     /**
-     * The same with air beaten in.
+     * The same with air beaten in: less dense, less conducting, the same heat per gram.
      *
      * @param newOverrunPercent overrun, % by volume of the mix, 0 to 200
-     * @return a new curve: less dense, less conducting, the same heat per gram
      */
     public ThermalCurve withOverrun(double newOverrunPercent) {
         Require.within("overrunPercent", newOverrunPercent, new Require.Range(0, 200, "%"));
