@@ -37,10 +37,9 @@ public final class ChartPainter {
     }
 
     /**
-     * Draws a figure over an earlier one, whose curves stay behind the new ones, pale and thin. The
-     * earlier figure is left out if it has other quantities or kinds of series, or looks the same.
-     *
-     * @param earlier the figure as it was at the last run
+     * Draws a figure over the one of the last run, whose curves stay behind the new ones, pale and
+     * thin. The earlier figure is left out if it has other quantities or kinds of series, or looks
+     * the same.
      */
     public static RenderedFigure paint(
             Figure figure, Optional<Figure> earlier, FigureFormat format) {
@@ -48,10 +47,8 @@ public final class ChartPainter {
     }
 
     /**
-     * Draws a figure and keeps the former axes while the data fit them and fill enough of them.
-     *
-     * @param earlier the figure as it was at the last run
-     * @param former the plot area when it was last drawn
+     * As above, and keeps the axes of the former plot area while the data fit them and fill enough
+     * of them.
      */
     public static RenderedFigure paint(
             Figure figure,

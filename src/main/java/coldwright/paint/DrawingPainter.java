@@ -28,9 +28,8 @@ public final class DrawingPainter {
     private DrawingPainter() {}
 
     /**
-     * Draws one moment. A drawing without moments gives an empty field.
+     * Draws one moment, counted from 0. A drawing without moments gives an empty field.
      *
-     * @param moment which moment, from 0
      * @throws IllegalArgumentException if there is no such moment
      */
     public static PixelImage paint(Drawing drawing, int moment, FigureFormat format) {

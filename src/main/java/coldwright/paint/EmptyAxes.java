@@ -18,10 +18,8 @@ public final class EmptyAxes {
     private EmptyAxes() {}
 
     /**
-     * A figure's frame without its data: title, axes from end to end, and the words under bars.
-     *
-     * @param format the format it would be drawn in
-     * @return the frame, with the same scales as the figure
+     * A figure's frame without its data, with the figure's scales: title, axes from end to end, and
+     * the words under bars.
      */
     public static Figure of(Figure figure, FigureFormat format) {
         PlotArea plot = ChartLayout.of(figure, Optional.empty(), format, Optional.empty()).plot();
@@ -31,12 +29,7 @@ public final class EmptyAxes {
         return empty(figure.title(), x, y, bars.drawn() ? List.of(heightless(bars)) : List.of());
     }
 
-    /**
-     * Axes alone, without a title.
-     *
-     * @param x the x axis, with fixed ends
-     * @param y the y axis, with fixed ends
-     */
+    /** Two axes with fixed ends alone, without a title. */
     public static Figure of(Axis x, Axis y) {
         return empty("", x, y, List.of());
     }

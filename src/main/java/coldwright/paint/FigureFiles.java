@@ -33,10 +33,9 @@ public final class FigureFiles {
     private FigureFiles() {}
 
     /**
-     * Writes a figure in the default format; the file's extension selects the file type.
+     * Writes a figure in the default format to a file ending in {@code .svg}, {@code .png} or
+     * {@code .csv}, replaced if it exists.
      *
-     * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; replaced if it
-     *     exists
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
@@ -45,11 +44,8 @@ public final class FigureFiles {
     }
 
     /**
-     * Writes a figure in a given format.
+     * As {@link #write(Figure, Path)}, in a given format, which is ignored for a CSV file.
      *
-     * @param file a file ending in {@code .svg}, {@code .png} or {@code .csv}; replaced if it
-     *     exists
-     * @param format the format; ignored for a CSV file
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
@@ -70,10 +66,9 @@ public final class FigureFiles {
     }
 
     /**
-     * Writes one moment of a drawing; the file's extension selects the file type.
+     * Writes one moment of a drawing, from 0, to a file ending in {@code .svg} or {@code .png},
+     * replaced if it exists.
      *
-     * @param moment index from 0
-     * @param file a file ending in {@code .svg} or {@code .png}; replaced if it exists
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
@@ -93,27 +88,23 @@ public final class FigureFiles {
     }
 
     /**
-     * One moment of a drawing as an SVG document, as {@link #svg(Figure, FigureFormat)}.
-     *
-     * @param moment index from 0
+     * One moment of a drawing, from 0, as an SVG document, as {@link #svg(Figure, FigureFormat)}.
      */
     public static String svg(Drawing drawing, int moment, FigureFormat format) {
         return FigureSvg.of(drawing, moment, format);
     }
 
     /**
-     * The figure as an SVG document with selectable text and a description.
-     *
-     * @return one {@code svg} element, for a file or for embedding in HTML
+     * The figure as one {@code svg} element with selectable text and a description, for a file or
+     * for HTML.
      */
     public static String svg(Figure figure, FigureFormat format) {
         return FigureSvg.of(figure, format);
     }
 
     /**
-     * The figure's data as a table: for each series a group of columns, with units in the headers.
-     *
-     * @return comma-separated lines; a gap in a curve is an empty field
+     * The figure's data as comma-separated lines: for each series a group of columns, with units in
+     * the headers; a gap in a curve is an empty field.
      */
     public static String csv(Figure figure) {
         return FigureCsv.of(figure);
@@ -135,10 +126,8 @@ public final class FigureFiles {
     }
 
     /**
-     * A file name made from the figure's title.
-     *
-     * @param ending such as {@code svg}
-     * @return a name valid in every file system: letters, digits and hyphens, of limited length
+     * A file name made from the figure's title, valid in every file system: letters, digits and
+     * hyphens, of limited length. The ending is such as {@code svg}.
      */
     public static String nameFor(Exhibit figure, String ending) {
         String plain =

@@ -35,11 +35,8 @@ public final class TextPlot {
     }
 
     /**
-     * Draws a figure as text.
-     *
-     * @param width maximum characters in a line, 40 or more
-     * @param plain whether to draw the plot itself in ASCII
-     * @return the lines; none if there are no data
+     * Draws a figure as lines of text, none if there are no data; in ASCII if {@code plain}. A line
+     * has at most {@code width} characters, which is 40 or more.
      */
     public static List<String> of(Figure figure, int width, boolean plain) {
         TextPlot plot = new TextPlot(figure, width, plain);

@@ -39,10 +39,8 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     /**
-     * Writes a lesson as an HTML file.
-     *
-     * @param given the output of its snippets, by the line of their fence; some may be missing
-     * @param handoutOptions edition, paper and contents
+     * Writes a lesson as an HTML file, with the output of its snippets by the line of their fence;
+     * some may be missing.
      */
     public static String html(
             Lesson lesson, Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
@@ -101,9 +99,8 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     /**
-     * Whether a handout reports a failed snippet. A blank handout shows no output.
-     *
-     * @param given the output of each snippet
+     * Whether a handout reports a failed snippet among the output given. A blank handout shows no
+     * output.
      */
     public static boolean showsTrouble(
             Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {

@@ -5,12 +5,8 @@ import coldwright.workbook.handin.HandIn;
 import java.util.Optional;
 
 /**
- * Edition, paper and contents of a handout.
- *
- * @param edition who it is for
- * @param paper the sheet size
- * @param data whether to print the numbers of each figure as a table below it
- * @param work a learner's hand-in; empty for the lesson as its author wrote it
+ * Edition and sheet of a handout, whether the numbers of each figure are printed as a table below
+ * it, and a learner's hand-in, empty for the lesson as its author wrote it.
  */
 public record HandoutOptions(
         HandoutEdition edition, PaperSize paper, boolean data, Optional<HandIn> work) {

@@ -24,12 +24,9 @@ public final class HandoutPlay extends PlayListener.OfResults {
     }
 
     /**
-     * Plays a lesson for a handout.
-     *
-     * @param options a learner's snippets replace the author's; the teacher's edition adds the
-     *     output of the solutions
-     * @param trouble explains a failed run in one sentence
-     * @return the output of each snippet, by the line of its fence
+     * Plays a lesson for a handout and returns the output of each snippet, by the line of its
+     * fence. A learner's snippets replace the author's; the teacher's edition adds the output of
+     * the solutions. {@code trouble} explains a failed run in one sentence.
      */
     public static Map<Integer, SnippetOutput> of(
             Lesson lesson,

@@ -12,10 +12,8 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
- * The ingredients of a mix, and the properties that matter when a cook handles them.
- *
- * @param mix the mix
- * @param amounts its amounts above zero
+ * The ingredients of a mix, its amounts above zero, and the properties that matter when a cook
+ * handles them.
  */
 record IngredientHandling(Mix mix, List<Amount> amounts) {
     private static final Pattern BROWNED =

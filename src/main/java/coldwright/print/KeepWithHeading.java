@@ -13,10 +13,8 @@ final class KeepWithHeading {
     private KeepWithHeading() {}
 
     /**
-     * How many parts stay with the heading.
-     *
-     * @return 2 if the first is a short text and another follows (of a snippet only its code); else
-     *     0
+     * How many parts stay with the heading: 2 if the first is a short text and another follows (of
+     * a snippet only its code), else 0.
      */
     static int partsOf(List<LessonPart> parts) {
         if (parts.size() < 2) {

@@ -20,18 +20,12 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
- * What to buy and to have ready for the kitchen trials of some lessons. Bought things add up over
- * the lessons. Equipment is used again, so the lesson that needs most of it counts.
- *
- * @param lessons the lessons
- * @param learners number of learners, 1 to 999
+ * What 1 to 999 learners have to buy and to have ready for the kitchen trials of some lessons.
+ * Bought things add up over the lessons. Equipment is used again, so the lesson that needs most of
+ * it counts.
  */
 public record KitList(List<Lesson> lessons, int learners) {
-    /**
-     * Checks the number of learners.
-     *
-     * @throws IllegalArgumentException if it isn't from 1 to 999
-     */
+    /** Refuses another number of learners than 1 to 999. */
     public KitList {
         lessons = List.copyOf(lessons);
         if (learners < 1 || learners > 999) {

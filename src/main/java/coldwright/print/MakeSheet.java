@@ -30,12 +30,7 @@ public final class MakeSheet {
         this.all = all;
     }
 
-    /**
-     * A sheet as pages.
-     *
-     * @param bytes a PDF file
-     * @param pages number of pages; a usual batch needs one
-     */
+    /** A sheet as a PDF file and its number of pages; a usual batch needs one. */
     @SuppressWarnings("ArrayRecordComponent")
     public record Pages(byte[] bytes, int pages) {}
 
@@ -173,11 +168,7 @@ public final class MakeSheet {
                 .markX(word("curve.store"), all.batch().freezerC());
     }
 
-    /**
-     * A name for the sheet's file.
-     *
-     * @return letters, digits and hyphens, without an ending
-     */
+    /** A name for the sheet's file, letters, digits and hyphens, without an ending. */
     public static String fileName(String name) {
         String plain =
                 name.toLowerCase(Locale.ROOT)

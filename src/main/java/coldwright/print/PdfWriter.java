@@ -23,12 +23,7 @@ public final class PdfWriter {
 
     private PdfWriter() {}
 
-    /**
-     * Converts to PDF; fetches nothing.
-     *
-     * @param html the result of {@link Handout#html}
-     * @return the bytes of a PDF file
-     */
+    /** Converts the result of {@link Handout#html} to the bytes of a PDF file; fetches nothing. */
     public static byte[] of(String html) {
         BundledFonts.useIfAwtFails();
         XRLog.setLoggingEnabled(false);

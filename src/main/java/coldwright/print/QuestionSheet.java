@@ -122,10 +122,8 @@ final class QuestionSheet {
     }
 
     /**
-     * Room for the output of a snippet.
-     *
-     * @param figures its figures; the axes of each are printed to draw on
-     * @param worded whether it also has text output, or whether that is unknown
+     * Room for the output of a snippet: the axes of each figure to draw on, and lines if it also
+     * has text output or that is unknown.
      */
     static String room(List<Figure> figures, boolean worded, NumberedFigures exhibits) {
         StringBuilder html =

@@ -10,13 +10,9 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The output of a snippet.
- *
- * @param printed the printed text
- * @param value the value of its last expression as text; empty if none
- * @param trouble why it failed, one sentence; empty if it did not
- * @param exhibits its figures and drawings, in order
- * @param solved the output of the author's solution, if that was run
+ * The output of a snippet: printed text, value of its last expression if any, why it failed (one
+ * sentence, empty if it did not), its figures and drawings in order, and the output of the author's
+ * solution if that was run.
  */
 public record SnippetOutput(
         String printed,
@@ -29,9 +25,8 @@ public record SnippetOutput(
             new SnippetOutput("", "", "", List.of(), Optional.empty());
 
     /**
-     * The output of a run, without a value if its last line only printed.
-     *
-     * @param trouble explains a failed run in one sentence
+     * The output of a run, without a value if its last line only printed; {@code trouble} explains
+     * a failed run in one sentence.
      */
     static SnippetOutput of(FinishedRun run, Function<RunOutcome, String> trouble) {
         boolean finished = run.outcome() instanceof RunOutcome.Finished;

@@ -22,10 +22,8 @@ final class SpoonText {
     private SpoonText() {}
 
     /**
-     * An amount in spoons or cups.
-     *
-     * @return such as {@code 1¼ cups and 2 tbsp}; empty if the ingredient packs differently each
-     *     time, or no simple number of spoons is near
+     * An amount in spoons or cups, such as {@code 1¼ cups and 2 tbsp}; empty if the ingredient
+     * packs differently each time, or no simple number of spoons is near.
      */
     static Optional<String> of(Amount amount) {
         OptionalDouble density = amount.ingredient().densityKgPerL();

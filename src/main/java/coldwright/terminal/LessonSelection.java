@@ -31,10 +31,9 @@ final class LessonSelection {
     }
 
     /**
-     * The lessons that a word names.
+     * The lessons, at least one, that a word names: a lesson's number or name, a lesson file, a
+     * folder or a zip file.
      *
-     * @param word a lesson's number or name, a lesson file, a folder or a zip file
-     * @return at least one lesson
      * @throws IllegalArgumentException if there are none
      */
     static List<Lesson> lessons(String word, LessonFolder shelf) {

@@ -16,9 +16,8 @@ final class PrintFile {
     private PrintFile() {}
 
     /**
-     * Whether the file name is a PDF's.
+     * Whether the file name is a PDF's and not HTML's.
      *
-     * @return false for HTML
      * @throws IllegalArgumentException if it is neither PDF nor HTML, or can't be written; checked
      *     before anything is run
      */
@@ -46,9 +45,7 @@ final class PrintFile {
 
     /**
      * Whether the files may be written. An existing file needs {@code replace} or the user's
-     * consent; a script is not asked.
-     *
-     * @return false if a file must stay, after a message
+     * consent, and a script is not asked; false after a message if one must stay.
      */
     static boolean mayWrite(
             List<Path> files, String option, boolean replace, TerminalScreen screen) {

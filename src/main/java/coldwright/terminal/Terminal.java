@@ -49,11 +49,8 @@ public final class Terminal {
     }
 
     /**
-     * Runs a command.
-     *
-     * @param words the command and its arguments, such as {@code walk 1 --all}
-     * @return the exit code: 0 done, 1 something in a lesson failed, 2 not understood, 3 a fault of
-     *     the program
+     * Runs a command with its arguments, such as {@code walk 1 --all}, and returns the exit code: 0
+     * done, 1 something in a lesson failed, 2 not understood, 3 a fault of the program.
      */
     public int execute(String... words) {
         try {

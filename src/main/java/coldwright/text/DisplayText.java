@@ -16,11 +16,7 @@ public final class DisplayText {
 
     private DisplayText() {}
 
-    /**
-     * A number with a true minus, never before zero.
-     *
-     * @param places number of decimals
-     */
+    /** A number with so many decimals and a true minus, never before zero. */
     public static String decimals(int places, double value) {
         String text = String.format(Locale.ROOT, "%." + places + "f", value);
         String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
@@ -46,29 +42,22 @@ public final class DisplayText {
     }
 
     /**
-     * The result of a snippet. A number keeps all its digits and gets a true minus; text that looks
-     * like a number is unchanged.
-     *
-     * @param type the name of its type
+     * The result of a snippet, by the name of its type. A number keeps all its digits and gets a
+     * true minus; text that looks like a number is unchanged.
      */
     public static String result(String value, String type) {
         return NUMBERS.contains(type) && value.startsWith("-") ? "−" + value.substring(1) : value;
     }
 
     /**
-     * A duration.
-     *
-     * @return whole minutes below two hours, else hours to a tenth; {@code never} if infinite
+     * A duration in whole minutes below two hours, else hours to a tenth; {@code never} if
+     * infinite.
      */
     public static String minutes(double minutes) {
         return minutes(minutes, "never");
     }
 
-    /**
-     * As {@link #minutes(double)}.
-     *
-     * @param never the text for an infinite duration
-     */
+    /** As {@link #minutes(double)}, with another text for an infinite duration. */
     public static String minutes(double minutes, String never) {
         if (!Double.isFinite(minutes)) {
             return never;

@@ -10,10 +10,8 @@ public final class NearestWord {
     private NearestWord() {}
 
     /**
-     * The known word with the fewest typing errors; an error is a letter too many, missing or
-     * wrong, or two swapped.
-     *
-     * @return the nearest, if it is near enough
+     * The known word with the fewest typing errors, if it is near enough; an error is a letter too
+     * many, missing or wrong, or two swapped.
      */
     public static Optional<String> to(String typed, Collection<String> known) {
         String low = typed.toLowerCase(Locale.ROOT);
@@ -23,9 +21,8 @@ public final class NearestWord {
     }
 
     /**
-     * The end of a sentence that names the nearest word.
-     *
-     * @return such as {@code : did you mean "check"?}; empty if none is near
+     * The end of a sentence that names the nearest word, such as {@code : did you mean "check"?};
+     * empty if none is near.
      */
     public static String question(String typed, Collection<String> known) {
         return to(typed, known).map(word -> ": did you mean \"" + word + "\"?").orElse("");

@@ -1,9 +1,7 @@
 package coldwright.text;
 
 /**
- * An error in a text file.
- *
- * @param line the line, from 1; 0 for the whole file
- * @param words the error and its fix, without file and line
+ * An error in a text file and its fix, without file and line; the line counts from 1 and is 0 for
+ * the whole file.
  */
 public record TextFault(int line, String words) {}

@@ -15,10 +15,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The UTF-8 text of a file.
- *
- * @param text the text, with U+FFFD for invalid UTF-8; empty if the file can't be used
- * @param faults its errors, in the order of lines
+ * The UTF-8 text of a file, with U+FFFD for invalid UTF-8, empty if the file can't be used; and its
+ * errors, in the order of lines.
  */
 public record TextFile(Optional<String> text, List<TextFault> faults) {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -27,11 +25,7 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
         faults = List.copyOf(faults);
     }
 
-    /**
-     * Reads a file; never throws for a bad file.
-     *
-     * @param mostBytes the largest allowed size
-     */
+    /** Reads a file up to a size in bytes; never throws for a bad file. */
     public static TextFile read(Path file, int mostBytes) {
         try {
             if (Files.isDirectory(file)) {

@@ -35,10 +35,8 @@ public final class WholeFile {
     private WholeFile() {}
 
     /**
-     * Writes a file with the permissions of its folder.
-     *
-     * @param file replaced if it exists; a device or a pipe is written to
-     * @throws UnwrittenException if it can't be written; then it is unchanged
+     * Writes a file with the permissions of its folder; one that exists is replaced, but a device
+     * or a pipe is written to. If it can't be written, it is unchanged.
      */
     public static void write(Path file, byte[] content) throws UnwrittenException {
         try {
@@ -60,10 +58,8 @@ public final class WholeFile {
     }
 
     /**
-     * Writes a file that only the user may read, where the system supports that.
-     *
-     * @param file replaced if it exists; its folder must exist
-     * @throws IOException if it can't be written; then it is unchanged
+     * Writes a file that only the user may read, where the system supports that, into a folder that
+     * exists. If it can't be written, it is unchanged.
      */
     public static void writePrivate(Path file, byte[] content) throws IOException {
         Path part = Files.createTempFile(file.getParent(), file.getFileName() + "-", PART);

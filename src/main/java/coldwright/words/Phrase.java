@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A sentence that is not yet in a language: its key and values.
- *
- * @param area the area of its text
- * @param key its key in that area
- * @param values numbers, texts, other phrases and lists of these
+ * A sentence that is not yet in a language: its key in an area of texts, and its values: numbers,
+ * texts, other phrases and lists of these.
  */
 public record Phrase(String area, String key, List<Object> values) {
     public Phrase {
@@ -16,11 +13,8 @@ public record Phrase(String area, String key, List<Object> values) {
     }
 
     /**
-     * A sentence.
-     *
-     * @param area the area of its text, such as {@code science.diagnosis}
-     * @param key its key in that area
-     * @param values in the order of the English text
+     * A sentence, by the area of its text, such as {@code science.diagnosis}, and its key there;
+     * the values are in the order of the English text.
      */
     public static Phrase of(String area, String key, Object... values) {
         return new Phrase(area, key, List.of(values));
@@ -43,11 +37,7 @@ public record Phrase(String area, String key, List<Object> values) {
         return phrases.stream().map(Phrase::english).toList();
     }
 
-    /**
-     * The sentence in a language.
-     *
-     * @param language the language; English if there is no translation
-     */
+    /** The sentence in a language; in English if there is no translation. */
     public String in(Locale language) {
         return Words.of(area).text(language, key, values.toArray());
     }

@@ -30,20 +30,12 @@ public final class Words {
         this.bundle = bundle;
     }
 
-    /**
-     * The texts of an area.
-     *
-     * @param area its package without {@code coldwright}
-     */
+    /** The texts of an area: its package without {@code coldwright}. */
     public static Words of(String area) {
         return new Words("coldwright." + area + ".words");
     }
 
-    /**
-     * Sets the language shown; English by default.
-     *
-     * @param language the language; English if there is no translation
-     */
+    /** Sets the language shown, English by default and if there is no translation. */
     public static void show(Locale language) {
         shown = language;
     }
@@ -53,12 +45,8 @@ public final class Words {
     }
 
     /**
-     * A text with its values.
-     *
-     * @param language its language; English if there is no translation
-     * @param key its key
-     * @param values texts, numbers, phrases and lists of these
-     * @return the text; the key itself if there is none
+     * A text with its values: texts, numbers, phrases and lists of these. In English if there is no
+     * translation; the key itself if there is no text.
      */
     public String text(Locale language, String key, Object... values) {
         String text;

@@ -14,11 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/**
- * The folder for a user's data.
- *
- * @param path the folder; it may not exist yet
- */
+/** The folder for a user's data; it may not exist yet. */
 public record DataFolder(Path path) {
     /** The system property that sets another folder. */
     public static final String PROPERTY = "coldwright.data";

@@ -15,10 +15,8 @@ final class DatedFiles {
     private DatedFiles() {}
 
     /**
-     * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting.
-     *
-     * @return the new path
-     * @throws IOException if it can't be moved
+     * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting, and
+     * returns the new path.
      */
     static Path setAside(Path file, LocalDateTime when) throws IOException {
         Path to = free(file.resolveSibling(file.getFileName() + ".damaged-" + STAMP.format(when)));
@@ -26,11 +24,8 @@ final class DatedFiles {
     }
 
     /**
-     * Copies a file to {@code NAME-YYYYMMDD-HHMMSS.ENDING} in a folder, without overwriting.
-     *
-     * @param folder the target folder; created if missing
-     * @return the copy, flushed to disk
-     * @throws IOException if it can't be copied
+     * Copies a file to {@code NAME-YYYYMMDD-HHMMSS.ENDING} in a folder, created if missing, without
+     * overwriting, and returns the copy, flushed to disk.
      */
     static Path copy(Path file, Path folder, LocalDateTime when) throws IOException {
         String name = file.getFileName().toString();

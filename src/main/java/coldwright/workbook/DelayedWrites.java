@@ -10,9 +10,6 @@ import java.util.function.Predicate;
 /**
  * Writes values soon after they change, on a thread of its own. Changes that follow each other
  * quickly are written once; failed writes are tried again.
- *
- * @param <K> type of the key
- * @param <V> type of the value
  */
 public final class DelayedWrites<K, V> implements AutoCloseable {
     /** Delay from a change to its write; with the write itself well within a second. */

@@ -5,11 +5,7 @@ import coldwright.workbook.entry.ParsedEntries;
 
 import java.util.Optional;
 
-/**
- * The text form of a value, and how to merge two versions of it.
- *
- * @param <T> type of the value
- */
+/** The text form of a value, and how to merge two versions of it. */
 interface Form<T> {
     /** Reads a file's text; empty if none of it is usable. */
     ParsedEntries<Optional<T>> read(String text);

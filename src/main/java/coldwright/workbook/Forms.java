@@ -83,12 +83,7 @@ final class Forms {
         }
     }
 
-    /**
-     * Work in a lesson.
-     *
-     * @param key its key
-     * @param fit fits it to the current text of the lesson
-     */
+    /** Work in a lesson, and what fits it to the current text of the lesson. */
     record Work(LessonKey key, UnaryOperator<LessonWork> fit) implements Form<LessonWork> {
         static Work of(LessonKey key, Lesson lesson) {
             return new Work(key, work -> work.fittedTo(lesson, ContentHash.of(lesson.text())));

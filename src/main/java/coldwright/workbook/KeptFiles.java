@@ -46,11 +46,8 @@ public final class KeptFiles {
     }
 
     /**
-     * The current mark of a file. Take it before you read the file: if another window writes in
-     * between, the file counts as unseen.
-     *
-     * @return its mark; empty if there is no such regular file
-     * @throws IOException if it can't be read
+     * The current mark of a file; empty if there is no such regular file. Take it before you read
+     * the file: if another window writes in between, the file counts as unseen.
      */
     public String mark(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
@@ -78,19 +75,16 @@ public final class KeptFiles {
     }
 
     /**
-     * Notes that this window has read a file and shows its content.
-     *
-     * @param mark its mark from before it was read
+     * Notes that this window has read a file and shows its content; the mark is from before it was
+     * read.
      */
     public synchronized void saw(Path file, String mark) {
         seen.put(file, mark);
     }
 
     /**
-     * Whether a file has content that this window has neither read nor written.
-     *
-     * @return false if it is unchanged or missing
-     * @throws IOException if it can't be read
+     * Whether a file has content that this window has neither read nor written; false if it is
+     * missing.
      */
     public synchronized boolean isUnseen(Path file) throws IOException {
         String now = mark(file);
@@ -103,11 +97,9 @@ public final class KeptFiles {
     }
 
     /**
-     * Writes a file whole or not at all. Unseen content is copied first, once.
-     *
-     * @param file the file; its folder is created if missing
-     * @param what its subject, for the message about the copy
-     * @throws IOException if the copy or the file can't be written; then the file is as it was
+     * Writes a file whole or not at all, and creates its folder if missing. Unseen content is
+     * copied first, once; {@code what} is the subject in the message about that. If the copy or the
+     * file can't be written, the file is as it was.
      */
     public void write(Path file, String text, String what) throws IOException {
         write(file, text, what, NO_FILE);
@@ -139,21 +131,14 @@ public final class KeptFiles {
     }
 
     /**
-     * Moves a damaged file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting.
-     *
-     * @return the new path
-     * @throws IOException if it can't be moved
+     * Moves a damaged file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting,
+     * and returns the new path.
      */
     public Path setAside(Path file) throws IOException {
         return DatedFiles.setAside(file, LocalDateTime.now());
     }
 
-    /**
-     * Renames a file without overwriting.
-     *
-     * @param name its new name, with a number appended if that exists
-     * @throws IOException if it can't be renamed
-     */
+    /** Renames a file without overwriting: a number is appended to the name if it exists. */
     public void rename(Path file, String name) throws IOException {
         Files.move(file, DatedFiles.free(file.resolveSibling(name)));
     }

@@ -12,8 +12,6 @@ import java.util.Optional;
 /**
  * A file that several windows may write. A change is merged with changes of other windows since
  * this one last saw the file. A state that can't be merged is copied first.
- *
- * @param <T> type of its value
  */
 final class SharedFile<T> {
     private final WorkbookFiles store;

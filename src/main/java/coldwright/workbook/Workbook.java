@@ -56,10 +56,7 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Opens a workbook.
-     *
-     * @param folder its folder; created if missing
-     * @return the workbook; {@link #notice} says whether it can save
+     * Opens a workbook in a folder, created if missing; {@link #notice} says whether it can save.
      */
     public static Workbook open(DataFolder folder) {
         Workbook workbook = new Workbook(folder);
@@ -79,10 +76,9 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Tries again to get write access, unless there is already. After a success, save everything
-     * that was loaded, changed or not: that returns it merged with the other window's changes.
-     *
-     * @return the new {@link #notice}
+     * Tries again to get write access, unless there is already, and returns the new {@link
+     * #notice}. After a success, save everything that was loaded, changed or not: that returns it
+     * merged with the other window's changes.
      */
     public synchronized Optional<String> tryAgain() {
         if (!keeps() && claim.take()) {
@@ -126,10 +122,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Loads the work in a lesson, fitted to its current text. A damaged file is set aside, its
-     * usable part is returned, and a message says so.
-     *
-     * @return the work; empty if there is none
+     * Loads the work in a lesson, if any, fitted to its current text. A damaged file is set aside,
+     * its usable part is returned, and a message says so.
      */
     public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key, Lesson lesson) {
         return load(Forms.Work.of(key, lesson));
@@ -163,10 +157,9 @@ public final class Workbook implements AutoCloseable {
 
     /**
      * Saves the work in a lesson, merged with another window's changes since this one last loaded
-     * or saved it. If both changed the same snippet or answer, this window's is saved and the
-     * other's file is copied first. At every moment the file is complete, old or new.
-     *
-     * @return the file's current value
+     * or saved it, and returns the file's current value. If both changed the same snippet or
+     * answer, this window's is saved and the other's file is copied first. At every moment the file
+     * is complete, old or new.
      */
     public synchronized Saved<LessonWork> keep(LessonWork work) {
         LessonKey key = work.key();
@@ -179,9 +172,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * As {@link #keep(LessonWork)}.
-     *
-     * @return why it was not saved, one sentence; empty if it is on the disk
+     * As {@link #keep(LessonWork)}; returns why it was not saved, one sentence, empty if it is on
+     * the disk.
      */
     public Optional<String> save(LessonWork work) {
         return keep(work).failure();
@@ -199,9 +191,7 @@ public final class Workbook implements AutoCloseable {
 
     /**
      * Saves the settings, merged with the keys that another window has changed since this one last
-     * loaded or saved them.
-     *
-     * @return the file's current value
+     * loaded or saved them, and returns the file's current value.
      */
     public synchronized Saved<Preferences> keep(Preferences preferences) {
         return keep(settings, Forms.SETTINGS, preferences, WorkbookFiles.SETTINGS, "the settings");
@@ -213,9 +203,8 @@ public final class Workbook implements AutoCloseable {
     }
 
     /**
-     * Saves the lessons that may run, merged with those that another window has added.
-     *
-     * @return the file's current value
+     * Saves the lessons that may run, merged with those that another window has added, and returns
+     * the file's current value.
      */
     public synchronized Saved<Agreements> keep(Agreements agreements) {
         return keep(agreed, Forms.AGREED, agreements, WorkbookFiles.AGREED, "the agreement");

@@ -44,12 +44,8 @@ final class WorkbookFiles {
     }
 
     /**
-     * The content of a file.
-     *
-     * @param missing whether there is no file
-     * @param mark its {@link KeptFiles#mark} from before it was read
-     * @param text its text, if any
-     * @param messages its errors
+     * The content of a file, if there is one: its {@link KeptFiles#mark} from before it was read,
+     * its text, if any, and its errors.
      */
     record FileContent(
             boolean missing, String mark, Optional<String> text, List<String> messages) {}

@@ -35,13 +35,7 @@ public final class CurveSketchPad extends VBox {
     private int place = CurveSketch.PLACES / 2;
     private LearnerAnswer.Point last;
 
-    /**
-     * Makes a pad.
-     *
-     * @param model a question that asks for a curve
-     * @param axes its axes
-     * @param room settings shared by figures
-     */
+    /** Makes a pad for a question that asks for a curve on these axes. */
     public CurveSketchPad(PredictionModel model, ExpectedAnswer.Curve axes, FigureSettings room) {
         this.model = model;
         this.axes = axes;

@@ -31,11 +31,6 @@ public final class EnlargedFigure extends VBox {
     private Node from;
     private Runnable closed = () -> {};
 
-    /**
-     * Makes an enlarged figure.
-     *
-     * @param room settings shared by figures
-     */
     public EnlargedFigure(FigureSettings room) {
         figureView = FigureView.filling(room);
         getStyleClass().add("enlarged-figure");
@@ -61,10 +56,8 @@ public final class EnlargedFigure extends VBox {
     }
 
     /**
-     * Covers the whole window.
-     *
-     * @param node a node of the window, which gets the focus back afterwards
-     * @param whenClosed runs once it is closed
+     * Covers the whole window; a node of it gets the focus back afterwards. {@code whenClosed} runs
+     * once it is closed.
      */
     public void open(Node node, Runnable whenClosed) {
         if (node.getScene() != null && node.getScene().getRoot() instanceof Pane root) {

@@ -14,13 +14,7 @@ public final class FigureColumn extends ScrollPane {
     private final FigureStack stack;
     private final Label empty = TextControls.label(Messages.of("figure.none-yet"), "no-figure");
 
-    /**
-     * Makes a column.
-     *
-     * @param first the step in sight
-     * @param room settings shared by figures
-     * @param pinnedFigures the pinned figures
-     */
+    /** Makes a column, first for the step in sight. */
     public FigureColumn(StepModel first, FigureSettings room, PinnedFigures pinnedFigures) {
         getStyleClass().add("figures");
         setFitToWidth(true);

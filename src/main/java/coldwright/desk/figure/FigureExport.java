@@ -30,13 +30,7 @@ final class FigureExport {
     private final FigureSettings room;
     private final Consumer<String> say;
 
-    /**
-     * Makes an export.
-     *
-     * @param model the figure
-     * @param room settings shared by figures
-     * @param say shows the learner the result
-     */
+    /** Makes an export; {@code say} shows the learner the result. */
     FigureExport(FigureModel model, FigureSettings room, Consumer<String> say) {
         this.model = model;
         this.room = room;

@@ -6,11 +6,5 @@ import coldwright.paint.style.PlotArea;
 
 import java.util.Optional;
 
-/**
- * A painted figure.
- *
- * @param picture its pixels
- * @param plot the area of its data; empty for a drawing
- * @param exhibit the figure or drawing that was painted
- */
+/** A painted figure or drawing: its pixels, and the area of its data, empty for a drawing. */
 public record FigureImage(PixelImage picture, Optional<PlotArea> plot, Exhibit exhibit) {}

@@ -15,12 +15,7 @@ public interface FigurePainter {
     /** Draws a chart, or one moment of a drawing. */
     FigurePainter STILL = FigurePainter::still;
 
-    /**
-     * Draws a figure.
-     *
-     * @param renderRequest what to draw
-     * @param format size and resolution
-     */
+    /** Draws a figure in a format. */
     FigureImage paint(RenderRequest renderRequest, FigureFormat format);
 
     private static FigureImage still(RenderRequest renderRequest, FigureFormat format) {

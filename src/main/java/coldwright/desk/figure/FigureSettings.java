@@ -20,12 +20,6 @@ public final class FigureSettings {
             new SimpleObjectProperty<>(UnitConversion.AS_IT_IS);
     private final ObjectProperty<FigureTheme> theme = new SimpleObjectProperty<>(FigureTheme.LIGHT);
 
-    /**
-     * Makes settings for figures.
-     *
-     * @param renderContext draws the figures
-     * @param fileChooserPrompt asks for a file to save to
-     */
     public FigureSettings(RenderContext renderContext, FileChooserPrompt fileChooserPrompt) {
         this.renderContext = renderContext;
         this.fileChooserPrompt = fileChooserPrompt;

@@ -28,12 +28,8 @@ public final class FigureStack extends VBox {
     private ObservableList<ShownFigure> drawn;
 
     /**
-     * Makes a stack.
-     *
-     * @param drawn the figures
-     * @param figureSettings settings shared by figures
-     * @param pinnedFigures the pinned figures; those pinned here are at the bottom
-     * @param wanted whether it is visible
+     * Makes a stack; the figures pinned here are at the bottom. It draws while {@code wanted} says
+     * that it is visible.
      */
     public FigureStack(
             ObservableList<ShownFigure> drawn,

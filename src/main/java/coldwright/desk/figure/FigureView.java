@@ -59,13 +59,7 @@ public final class FigureView extends VBox {
         rest.setOnFinished(event -> describe());
     }
 
-    /**
-     * A figure among others that can be pinned.
-     *
-     * @param room settings shared by figures
-     * @param pinnedFigures where it is pinned
-     * @param place the list that it is pinned from
-     */
+    /** A figure among others that can be pinned, from the list {@code place}. */
     static FigureView on(FigureSettings room, PinnedFigures pinnedFigures, Object place) {
         FigureView view = new FigureView(room, false);
         view.words.add("figure.pin", () -> pinnedFigures.pin(view.model.drawn(), place));

@@ -17,12 +17,8 @@ public interface FileChooserPrompt {
     FileChooserPrompt BY_DIALOG = FileChooserPrompt::dialog;
 
     /**
-     * Asks for a file.
-     *
-     * @param name suggested name, without extension
-     * @param endings possible extensions, the usual one first
-     * @param over the owner window
-     * @return the file; empty if cancelled
+     * Asks for a file in a window, with a suggested name without extension and the possible
+     * extensions, the usual one first; empty if cancelled.
      */
     Optional<Path> where(String name, List<String> endings, Window over);
 

@@ -47,12 +47,7 @@ abstract class ImagePane extends Region {
     private Optional<FigureImage> painted = Optional.empty();
     private FigureFormat askedOn;
 
-    /**
-     * Makes a pane.
-     *
-     * @param room settings shared by figures
-     * @param filling whether it takes all the available height
-     */
+    /** Makes a pane; a filling one takes all the available height. */
     ImagePane(FigureSettings room, boolean filling) {
         this.room = room;
         this.filling = filling;

@@ -18,13 +18,7 @@ final class LatestRender {
 
     private record PendingRender(RenderRequest request, FigureFormat format) {}
 
-    /**
-     * Makes a renderer.
-     *
-     * @param renderContext paints
-     * @param done receives the image, on the window's thread
-     * @param broke receives an exception
-     */
+    /** Makes a renderer; image and exception come on the window's thread. */
     LatestRender(
             RenderContext renderContext, Consumer<FigureImage> done, Consumer<Throwable> broke) {
         this.context = renderContext;

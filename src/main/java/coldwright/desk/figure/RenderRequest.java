@@ -7,12 +7,8 @@ import coldwright.paint.style.PlotArea;
 import java.util.Optional;
 
 /**
- * A request for an image.
- *
- * @param exhibit the figure, or its visible part, or a drawing
- * @param earlier the earlier figure, drawn pale behind it
- * @param moment the moment of a drawing, from 0
- * @param former the data area of the last image, to keep the axes in place
+ * A request for an image of a figure, of its visible part or of a moment of a drawing, from 0. The
+ * earlier figure is drawn pale behind it; the data area of the last image keeps the axes in place.
  */
 public record RenderRequest(
         Exhibit exhibit, Optional<Figure> earlier, int moment, Optional<PlotArea> former) {}

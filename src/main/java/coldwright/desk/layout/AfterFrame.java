@@ -7,10 +7,8 @@ public final class AfterFrame {
     private AfterFrame() {}
 
     /**
-     * Runs an action on the window's thread once some frames have been drawn.
-     *
-     * @param count number of frames, 1 or more; the first lays out, the second is on the screen
-     * @param next the action
+     * Runs an action on the window's thread once some frames have been drawn, 1 or more; the first
+     * lays out, the second is on the screen.
      */
     public static void after(int count, Runnable next) {
         new AnimationTimer() {

@@ -13,12 +13,7 @@ import java.util.regex.Pattern;
 public final class CodeSentence extends TextFlow {
     private static final Pattern JAVA = Pattern.compile("(?<!`)`([^`]+)`(?!`)");
 
-    /**
-     * Shows a sentence.
-     *
-     * @param words the sentence
-     * @param look its style class
-     */
+    /** Shows a sentence in a style class. */
     public CodeSentence(String words, String look) {
         getStyleClass().addAll("sentence", look);
         Matcher java = JAVA.matcher(words);

@@ -18,23 +18,16 @@ public final class CollapsibleSection extends VBox {
     private Node content;
 
     /**
-     * Makes a section, closed.
-     *
-     * @param open text of the button that opens it
-     * @param close text of the button that closes it
-     * @param made makes the content, when it is first opened
+     * Makes a section, closed, with the texts of the buttons that open and close it; its content is
+     * made when it is first opened.
      */
     public CollapsibleSection(String open, String close, Supplier<Node> made) {
         this(open, close, made, Optional.empty());
     }
 
     /**
-     * Makes a section, closed, with its content elsewhere, so that its button can be in a row.
-     *
-     * @param open text of the button that opens it
-     * @param close text of the button that closes it
-     * @param made makes the content, when it is first opened
-     * @param place parent of the content; empty for under the button
+     * As above, with its content in another parent if there is one, so that its button can be in a
+     * row.
      */
     public CollapsibleSection(
             String open, String close, Supplier<Node> made, Optional<Pane> place) {

@@ -1,12 +1,10 @@
 package coldwright.desk.layout;
 
 /**
- * The widths of the window's columns. They depend on the window's width and the type size, so that
- * large type on a wide screen is laid out like usual type on a narrow one.
- *
- * @param contentsPx width of the list of lessons and steps; 0 if it is hidden
- * @param readingPx width of the text column with its margins
- * @param figuresPx width of the figures' column; 0 if figures are under their snippets
+ * The widths of the window's columns, pixels: of the contents, 0 if they are hidden; of the text
+ * with its margins; of the figures, 0 if they are under their snippets. They depend on the window's
+ * width and the type size, so that large type on a wide screen is laid out like usual type on a
+ * narrow one.
  */
 public record PageLayout(double contentsPx, double readingPx, double figuresPx) {
     /** From this width on, in ems, figures are beside the text: 1100 pixels in usual type. */
@@ -20,11 +18,8 @@ public record PageLayout(double contentsPx, double readingPx, double figuresPx) 
     private static final double SHORT_MEASURE_EM = 27.5;
 
     /**
-     * Calculates the widths.
-     *
-     * @param widthPx the window's width, pixels
-     * @param emPx type size, pixels
-     * @return the layout; its widths sum to the window's
+     * Calculates the widths from the window's width and the type size, both in pixels; they sum to
+     * the window's.
      */
     public static PageLayout of(double widthPx, double emPx) {
         double ems = widthPx / emPx;

@@ -9,11 +9,7 @@ import javafx.scene.layout.VBox;
 public class ScrollPage extends ScrollPane {
     private final VBox column = new VBox();
 
-    /**
-     * An empty page.
-     *
-     * @param look its style class; the column's is the same with {@code -column}
-     */
+    /** An empty page in a style class; the column's is the same with {@code -column}. */
     protected ScrollPage(String look) {
         getStyleClass().addAll("reading", look);
         column.getStyleClass().addAll("column", look + "-column");

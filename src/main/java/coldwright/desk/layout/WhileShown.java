@@ -16,9 +16,8 @@ public final class WhileShown {
     private WhileShown() {}
 
     /**
-     * Runs an action when the node enters a window, and at each change until it leaves.
-     *
-     * @param values values and lists
+     * Runs an action when the node enters a window, and at each change of values and lists until it
+     * leaves.
      */
     public static void follow(Node node, Runnable action, Observable... values) {
         follow(node, action, action, List.of(values));

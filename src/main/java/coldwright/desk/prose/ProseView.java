@@ -12,11 +12,8 @@ import java.util.function.Consumer;
 /** A block of prose on the page. */
 public final class ProseView extends VBox {
     /**
-     * Shows parsed blocks.
-     *
-     * @param blocks CommonMark blocks, in order
-     * @param openLink receives the address of a link that the learner follows
-     * @param terms makes the first use of each term a link
+     * Shows parsed CommonMark blocks in order; {@code openLink} receives the address of a link that
+     * the learner follows, and {@code terms} makes the first use of each term a link.
      */
     public ProseView(List<Node> blocks, Consumer<String> openLink, TermFinder terms) {
         getStyleClass().add("prose");

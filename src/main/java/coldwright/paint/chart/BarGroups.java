@@ -8,11 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/**
- * The bars of a figure, grouped by word.
- *
- * @param words the labels under the bars, each once
- */
+/** The bars of a figure, grouped by the words under them, each once. */
 public record BarGroups(List<String> words, List<Series.Bars> series) {
     /** The share of a word's slot that its bars fill. */
     public static final double SHARE_OF_SLOT = 0.62;

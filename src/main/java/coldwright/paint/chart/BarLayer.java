@@ -14,10 +14,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
- * The bars of one series, hatched unless it is the first, with their values if there is room.
- *
- * @param ink their style; bars of an earlier figure are a little wider and have no values
- * @param number index of the series in the figure
+ * The bars of one series, hatched unless it is the first, with their values if there is room. Bars
+ * of an earlier figure are a little wider and have no values.
  */
 record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int number)
         implements ChartLayer {

@@ -15,12 +15,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The legend: a sample and a name for each series, in rows above the plot, where they cover no
- * data.
- *
- * @param entries samples and names in the order of the series; the earlier figure, once, last
- * @param type the font
- * @param theme the theme
+ * The legend: a sample and a name for each series, in their order, the earlier figure once and
+ * last; in rows above the plot, where they cover no data.
  */
 record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
     /** The name of the earlier figure. */

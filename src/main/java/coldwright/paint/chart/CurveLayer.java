@@ -9,11 +9,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 
-/**
- * A curve as one path, with a few points of its shape on it.
- *
- * @param points how the points are placed on it
- */
+/** A curve as one path, with a few points of its shape on it. */
 record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Points points)
         implements ChartLayer {
     /** The line width of an earlier curve, as a share of a curve's. */
@@ -22,12 +18,7 @@ record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Point
     private static final double POINT_EMS = 0.52;
     private static final double BETWEEN_POINTS_EMS = 9;
 
-    /**
-     * How points are placed on a curve.
-     *
-     * @param of how many curves have points
-     * @param mine index of this curve among them; negative for a curve without points
-     */
+    /** Index of a curve among so many that have points; negative for a curve without points. */
     record Points(int of, int mine) {
         static final Points NONE = new Points(0, -1);
     }

@@ -1,10 +1,8 @@
 package coldwright.paint.chart;
 
 /**
- * The screen's pixel grid, on which thin lines are sharp.
- *
- * @param em the font size
- * @param scale screen pixels per logical pixel
+ * The screen's pixel grid, on which thin lines are sharp: font size, and screen pixels per logical
+ * pixel.
  */
 record PixelGrid(double em, double scale) {
     /** The width of a thin line that fills whole pixels. */

@@ -15,11 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * Reference lines with their labels. A label avoids other labels and curves if possible.
- *
- * @param marks the reference lines
- */
+/** Reference lines with their labels. A label avoids other labels and curves if possible. */
 public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         implements ChartLayer {
     private static final double GAP_EMS = 0.35;

@@ -11,15 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The layout of a drawing: the title at the top, the field as large as fits, the scale bar and the
- * time below it, the temperature legend on its right.
- *
- * @param field position of the field, in logical pixels
- * @param pxPerUnit logical pixels per unit of the field
- * @param em the font size
- * @param barY position of the scale bar, from the top
- * @param lines all texts except those in the field
- * @param theme the theme
+ * The layout of a drawing, in logical pixels: the title at the top, the field as large as fits, the
+ * scale bar and the time below it, the temperature legend on its right. {@code lines} are all texts
+ * except those in the field.
  */
 public record DrawingLayout(
         Box field,
@@ -35,12 +29,7 @@ public record DrawingLayout(
     private static final double BAR_EMS = 1.8;
     private static final int MOST_ROWS = 2;
 
-    /**
-     * A rectangle.
-     *
-     * @param x its left edge
-     * @param y its upper edge
-     */
+    /** A rectangle from its left and upper edge. */
     public record Box(double x, double y, double width, double height) {}
 
     public static DrawingLayout of(Drawing drawing, int moment, FigureFormat format) {

@@ -12,17 +12,9 @@ import java.util.Optional;
  * The colours of a drawing's pieces: restrained, and ordered by lightness so that they also differ
  * in grey. Our own choice. Cold is deep blue, warm is straw; the scale varies in lightness and hue,
  * for all kinds of colour vision.
- *
- * @param warmth the temperatures of the scale
  */
 public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
-    /**
-     * The colours of one role.
-     *
-     * @param fill the area
-     * @param edge the outline
-     * @param light a highlight, for round pieces
-     */
+    /** The colours of one role: area, outline, and a highlight for round pieces. */
     record Colours(Color fill, Color edge, Color light) {}
 
     private static final Map<Tint.Role, Colours> ROLES = new EnumMap<>(Tint.Role.class);

@@ -5,12 +5,7 @@ import coldwright.figure.TypesetNumber;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * The ticks of an axis: multiples of 1, 2 or 5 times a power of ten.
- *
- * @param span the range of the axis
- * @param step distance between ticks
- */
+/** The ticks of an axis in its range, a step apart: multiples of 1, 2 or 5 times a power of ten. */
 public record AxisTicks(ValueSpan span, double step) {
     /** Rounding tolerance, in steps, for a tick at the very end of an axis. */
     private static final double SLACK = 1e-6;

@@ -1,12 +1,6 @@
 package coldwright.paint.style;
 
-/**
- * The format of a figure: size, resolution, font size and theme.
- *
- * @param width logical pixels
- * @param height logical pixels
- * @param look resolution, font size and theme
- */
+/** The format of a figure: width and height in logical pixels, resolution, font size and theme. */
 public record FigureFormat(int width, int height, FigureQuality look) {
     /** Minimum width or height, logical pixels. */
     private static final int LEAST = 40;
@@ -27,11 +21,8 @@ public record FigureFormat(int width, int height, FigureQuality look) {
     }
 
     /**
-     * Resolution, font size and theme of a figure.
-     *
-     * @param screenScale screen pixels per logical pixel, 0.5 to 4
-     * @param typePx font size in logical pixels, 6 to 72
-     * @param theme the theme
+     * Resolution (screen pixels per logical pixel, 0.5 to 4), font size (logical pixels, 6 to 72)
+     * and theme of a figure.
      */
     public record FigureQuality(double screenScale, double typePx, FigureTheme theme) {
         /**
@@ -52,31 +43,18 @@ public record FigureFormat(int width, int height, FigureQuality look) {
         }
     }
 
-    /**
-     * A format of this size in plain quality.
-     *
-     * @param width logical pixels, 40 to 16 384
-     * @param height logical pixels, 40 to 16 384
-     */
+    /** A format of this size in plain quality; both are 40 to 16 384 logical pixels. */
     public static FigureFormat of(int width, int height) {
         return new FigureFormat(width, height, FigureQuality.PLAIN);
     }
 
-    /**
-     * The same format at another screen scale.
-     *
-     * @param screenScale screen pixels per logical pixel
-     */
+    /** The same format at another screen scale, screen pixels per logical pixel. */
     public FigureFormat withScale(double screenScale) {
         return new FigureFormat(
                 width, height, new FigureQuality(screenScale, look.typePx(), look.theme()));
     }
 
-    /**
-     * The same format with another font size.
-     *
-     * @param typePx font size in logical pixels
-     */
+    /** The same format with another font size, logical pixels. */
     public FigureFormat withType(double typePx) {
         return new FigureFormat(
                 width, height, new FigureQuality(look.screenScale(), typePx, look.theme()));

@@ -31,21 +31,16 @@ public final class PixelImage {
     }
 
     /**
-     * The image's own pixels, row by row from the top; read-only.
-     *
-     * @return one number per pixel: alpha, red, green, blue from the high byte down, premultiplied
-     *     by alpha
+     * The image's own pixels, row by row from the top; read-only. Each is alpha, red, green, blue
+     * from the high byte down, premultiplied by alpha.
      */
     public int[] argbPremultiplied() {
         return ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     }
 
     /**
-     * The colour of one pixel.
-     *
-     * @param xPx from the left
-     * @param yPx from the top
-     * @return red, green and blue in the low three bytes
+     * {@return the colour of a pixel from the left and the top: red, green and blue in the low
+     * three bytes}
      */
     public int rgbAt(int xPx, int yPx) {
         return image.getRGB(xPx, yPx) & 0xFFFFFF;

@@ -23,11 +23,8 @@ import java.util.stream.IntStream;
  * own. Only colours with a contrast of at least 3 to 1 against their ground were taken, 4 to 1 on a
  * dark page and 5 to 1 for high contrast.
  *
- * @param color the colour
  * @param dash lengths of strokes and gaps in line widths; empty for a solid line
- * @param shape the shape of a point
  * @param pale whether it is for an earlier figure
- * @param theme the theme
  */
 public record SeriesStyle(
         Color color, List<Float> dash, PointShape shape, boolean pale, FigureTheme theme) {

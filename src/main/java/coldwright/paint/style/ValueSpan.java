@@ -1,11 +1,6 @@
 package coldwright.paint.style;
 
-/**
- * The range of an axis.
- *
- * @param from the lower end, in the axis' unit
- * @param to the upper end
- */
+/** The range of an axis: lower and upper end, in its unit. */
 public record ValueSpan(double from, double to) {
     /** The largest value drawn: beyond it differences of doubles overflow. */
     public static final double FARTHEST = 1e300;

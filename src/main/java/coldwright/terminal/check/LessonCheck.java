@@ -32,15 +32,9 @@ public final class LessonCheck extends PlayListener.OfResults {
     private int sourced;
 
     /**
-     * The result for a lesson.
-     *
-     * @param lesson the lesson
-     * @param snippets number of snippets that ran
-     * @param lines number of check lines
-     * @param numbers number of verified numbers
-     * @param passed number of check lines that passed
-     * @param sourced number of passed check lines with a published source
-     * @param failures a line for each failure, {@code file:line: claim, expected, got}
+     * The result for a lesson: how many snippets ran, how many check lines and verified numbers it
+     * has, how many check lines passed and how many of these have a published source; and for each
+     * failure a line {@code file:line: claim, expected, got}.
      */
     public record Report(
             Lesson lesson,

@@ -22,10 +22,8 @@ public final class ParallelLessonChecks {
     private ParallelLessonChecks() {}
 
     /**
-     * Checks lessons and returns the exit code.
-     *
-     * @param patience how long one snippet may run
-     * @param trust whether snippets may do everything
+     * Checks lessons and returns the exit code. One snippet may run for {@code patience}; with
+     * {@code trust} it may do everything.
      */
     public static int check(
             List<Lesson> lessons, Duration patience, boolean trust, TerminalScreen screen) {
@@ -63,13 +61,7 @@ public final class ParallelLessonChecks {
         return reports.stream().mapToInt(count).sum();
     }
 
-    /**
-     * Starts to play lessons.
-     *
-     * @param patience how long one snippet may run
-     * @param trust whether snippets may do everything
-     * @return the reports to come, in the order of the lessons
-     */
+    /** Starts to play lessons, as above; the reports come in the order of the lessons. */
     public static List<CompletableFuture<LessonCheck.Report>> begin(
             List<Lesson> lessons, Duration patience, boolean trust) {
         return BenchWorkers.start(

@@ -15,12 +15,8 @@ public final class BenchWorkers {
     private BenchWorkers() {}
 
     /**
-     * Starts the work.
-     *
-     * @param most the number of workers; a bench and its spare take some 250 MB
-     * @param benches opens a bench for a worker
-     * @param work what is done with one of the list
-     * @return the results to come, in the order of the list
+     * Starts work on each of a list; the results come in its order. Each of {@code most} workers
+     * opens a bench; a bench and its spare take some 250 MB.
      */
     public static <T, R> List<CompletableFuture<R>> start(
             List<T> list,

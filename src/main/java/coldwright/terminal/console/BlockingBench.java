@@ -50,10 +50,8 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
     private Optional<Duration> left = Optional.empty();
 
     /**
-     * A bench whose runs are confined.
-     *
-     * @param patience processor time that a run may take
-     * @param mayGoBeyond asked once, when a snippet first wants more than it may do confined
+     * A bench whose runs are confined and may take some processor time. It asks once, when a
+     * snippet first wants more than it may do confined.
      */
     public BlockingBench(Duration patience, BooleanSupplier mayGoBeyond) {
         this(() -> patience, mayGoBeyond);

@@ -43,9 +43,8 @@ public final class PlainProse extends AbstractVisitor {
     }
 
     /**
-     * Formats blocks of text with an empty line between them.
-     *
-     * @param width characters per line; one long word may exceed it
+     * Formats blocks of text with an empty line between them, to a width in characters; one long
+     * word may exceed it.
      */
     public static List<String> set(List<Node> blocks, int width) {
         PlainProse text = new PlainProse(width);
@@ -62,9 +61,8 @@ public final class PlainProse extends AbstractVisitor {
     }
 
     /**
-     * Wraps one line if it is too long; a long word may exceed the width.
-     *
-     * @return the lines; those after the first are indented like it
+     * Wraps one line if it is longer than a width in characters, which a long word may exceed; the
+     * lines after the first are indented like it.
      */
     static List<String> fold(String line, int width) {
         if (length(line) <= width) {

@@ -13,12 +13,7 @@ public final class RunFailureText {
 
     private RunFailureText() {}
 
-    /**
-     * One error of a run.
-     *
-     * @param line the line in the snippet, from 1; 0 if unknown
-     * @param words the sentence
-     */
+    /** One error of a run: its line in the snippet, from 1, 0 if unknown, and a sentence. */
     public record RunFailure(int line, String words) {
         /** The sentence with its line, if known. */
         public String sentence() {
@@ -26,11 +21,7 @@ public final class RunFailureText {
         }
     }
 
-    /**
-     * The errors of a run.
-     *
-     * @return empty if it ran to its end
-     */
+    /** The errors of a run; empty if it ran to its end. */
     public static List<RunFailure> troubles(RunOutcome outcome) {
         if (outcome instanceof RunOutcome.Finished) {
             return List.of();

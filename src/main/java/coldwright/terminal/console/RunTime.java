@@ -19,11 +19,7 @@ final class RunTime {
     private Duration compiling = Duration.ZERO;
     private volatile boolean compiled;
 
-    /**
-     * Starts to measure.
-     *
-     * @param confined if not, wall time counts, because the snippet may sleep
-     */
+    /** Starts to measure; if not confined, wall time counts, because the snippet may sleep. */
     RunTime(Bench bench, boolean confined) {
         this.bench = bench;
         this.confined = confined;

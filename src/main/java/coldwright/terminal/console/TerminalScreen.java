@@ -14,12 +14,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The terminal of a command: output, errors and questions.
- *
- * @param out normal output
- * @param err error output
- * @param asker asks the user; empty if the program runs in a pipe or a script
- * @param width characters per line
+ * The terminal of a command: output, errors, questions to the user (empty if the program runs in a
+ * pipe or a script), and characters per line.
  */
 public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> asker, int width) {
     private static final int NARROWEST = 40;
@@ -30,11 +26,7 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
 
     /** Asks questions on the console. */
     public interface Asker {
-        /**
-         * Asks one question.
-         *
-         * @return the typed line; empty at the end of the input
-         */
+        /** Asks one question; empty at the end of the input. */
         Optional<String> ask(String question);
     }
 
@@ -107,9 +99,8 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
     }
 
     /**
-     * Asks the user; the question is wrapped, with room for a short answer.
-     *
-     * @return the typed line; empty at the end of the input or without a user
+     * Asks the user and returns the typed line; empty at the end of the input or without a user.
+     * The question is wrapped, with room for a short answer.
      */
     public Optional<String> ask(String question) {
         return asker.flatMap(

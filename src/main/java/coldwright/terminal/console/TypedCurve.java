@@ -18,12 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * A few points of a curve, as typed.
- *
- * @param axes the axes of the curve
- * @param points the points, x then y
- */
+/** A few points of a curve, x then y, as typed. */
 public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
     private static final int MOST_POINTS = 20;
     private static final String NUMBER = "([+−–-]?\\d{1,9}(?:[.,]\\d{1,9})?)";

@@ -21,9 +21,8 @@ public final class WatchedOutput extends PrintStream {
     }
 
     /**
-     * Why output was lost, in the system's words.
-     *
-     * @return empty if none was, or if only the reader of a pipe left, such as {@code head}
+     * Why output was lost, in the system's words; empty if none was, or if only the reader of a
+     * pipe left, such as {@code head}.
      */
     Optional<String> failure() {
         return Optional.ofNullable(failures.first).filter(why -> !why.matches("(?is).*pipe.*"));

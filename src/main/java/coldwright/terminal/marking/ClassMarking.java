@@ -36,13 +36,8 @@ public final class ClassMarking {
     private final boolean trust;
 
     /**
-     * Sets up the marking.
-     *
-     * @param shelf the known lessons
-     * @param patience how long one snippet may run
-     * @param table the CSV file for the table; empty for none
-     * @param brief whether to leave out the steps
-     * @param trust whether snippets may do everything
+     * Sets up the marking: how long one snippet may run, the CSV file for the table if any, whether
+     * to leave out the steps, and whether snippets may do everything.
      */
     public ClassMarking(
             TerminalScreen screen,

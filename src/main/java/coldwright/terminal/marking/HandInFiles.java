@@ -15,10 +15,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The hand-ins in a folder, or in the folders of a class in it.
- *
- * @param files the files to mark, by name
- * @param leftAlone other files that may have been meant
+ * The hand-ins to mark in a folder, or in the folders of a class in it, by name; and other files
+ * that may have been meant.
  */
 public record HandInFiles(List<Path> files, List<Path> leftAlone) {
     /** A class has thirty; a school may have this many. */
@@ -41,11 +39,7 @@ public record HandInFiles(List<Path> files, List<Path> leftAlone) {
         }
     }
 
-    /**
-     * The hand-ins that an argument names.
-     *
-     * @throws IllegalArgumentException if it is a folder with too many
-     */
+    /** The hand-ins that an argument names; refuses a folder with too many. */
     static HandInFiles of(String word) {
         Path path = Path.of(word);
         HandInFiles found =

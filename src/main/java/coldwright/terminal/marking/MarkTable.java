@@ -86,11 +86,8 @@ final class MarkTable {
     }
 
     /**
-     * Writes two tables: a row for each hand-in and, with {@code -steps} in the file name, a row
-     * for each step.
-     *
-     * @return the files
-     * @throws IOException if they can't be written
+     * Writes two tables and returns their files: a row for each hand-in and, with {@code -steps} in
+     * the file name, a row for each step.
      */
     static List<Path> write(List<MarkedHandIn> all, Path file) throws IOException {
         String name = file.getFileName().toString();

@@ -7,16 +7,9 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 
 /**
- * The result of one handed-in file.
- *
- * @param file the file's display name
- * @param learner who handed it in; empty if the file does not say
- * @param lesson the lesson's name; empty if the file does not say
- * @param title the lesson's title
- * @param date when it was written, as the file says
- * @param steps its steps; none if it could not be played
- * @param notes notes about it, a sentence each
- * @param sound whether the file itself is valid
+ * The result of one handed-in file. Learner and lesson are empty if the file does not say; the date
+ * is the file's; there are no steps if it could not be played; {@code sound} is whether the file
+ * itself is valid.
  */
 public record MarkedHandIn(
         String file,

@@ -6,16 +6,9 @@ import static coldwright.terminal.console.ConsoleText.text;
 import java.util.List;
 
 /**
- * The result of one step of a hand-in.
- *
- * @param title the step's title
- * @param done whether it was done when it was handed in, and all of it ran and passed here
- * @param ran number of handed-in snippets that ran to their end
- * @param snippets number of its snippets
- * @param passed number of check lines that passed
- * @param checks number of its check lines
- * @param predictions the predictions before the runs
- * @param troubles its failures, a sentence each
+ * The result of one step of a hand-in: how many of its snippets ran to their end, how many of its
+ * check lines passed, and its failures, a sentence each. A step is done if it was done when it was
+ * handed in, and all of it ran and passed here.
  */
 record MarkedHandInStep(
         String title,

@@ -5,11 +5,8 @@ import static coldwright.terminal.console.ConsoleText.text;
 import coldwright.workbook.handin.PredictionOutcome;
 
 /**
- * A prediction and the right answer.
- *
- * @param answer the learner's answer; empty if none
- * @param right the right answer, in words
- * @param outcome how they compare
+ * A prediction: the learner's answer, empty if none, the right answer in words, and how they
+ * compare.
  */
 record MarkedPrediction(String question, String answer, String right, PredictionOutcome outcome) {
     /** One line for a person. */

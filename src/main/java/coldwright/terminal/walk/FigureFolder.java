@@ -35,9 +35,8 @@ public final class FigureFolder {
     }
 
     /**
-     * A folder of the user's choice; created if missing.
-     *
-     * @throws IllegalArgumentException if it can't be created or written to
+     * A folder of the user's choice, created if missing; refuses one that can't be created or
+     * written to.
      */
     public static FigureFolder at(Path folder) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
@@ -57,8 +56,6 @@ public final class FigureFolder {
     /**
      * Writes a figure, or the first, middle and last moment of a drawing, numbered in the order of
      * the walk.
-     *
-     * @throws IOException if they can't be written
      */
     List<Path> write(Exhibit exhibit) throws IOException {
         if (folder.isEmpty()) {

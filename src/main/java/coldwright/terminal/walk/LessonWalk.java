@@ -69,10 +69,8 @@ public final class LessonWalk implements PlayListener {
     }
 
     /**
-     * Walks through the whole lesson.
-     *
-     * @param wait whether to wait for Enter before each step
-     * @return number of snippets that failed
+     * Walks through the whole lesson, on request waiting for Enter before each step, and returns
+     * the number of snippets that failed.
      */
     public int go(boolean wait) {
         head();

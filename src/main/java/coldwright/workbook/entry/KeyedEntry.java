@@ -3,13 +3,8 @@ package coldwright.workbook.entry;
 import java.util.Optional;
 
 /**
- * One {@code key: value} line and the indented lines under it.
- *
- * @param line its line number, from 1
- * @param key the text before the colon
- * @param value the text after it; may be empty
- * @param block the indented lines under it without their indent, joined by {@code \n}; empty if
- *     there are none
+ * One {@code key: value} line, counted from 1, and the indented lines under it, if any, without
+ * their indent, joined by {@code \n}. The value may be empty.
  */
 public record KeyedEntry(int line, String key, String value, Optional<String> block) {
     /** The first word of a key such as {@code snippet 2}. */

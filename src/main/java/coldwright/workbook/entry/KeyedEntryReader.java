@@ -22,10 +22,8 @@ public final class KeyedEntryReader {
     private KeyedEntryReader() {}
 
     /**
-     * Parses entries. Lines that begin with {@code #} are comments.
-     *
-     * @param heading the expected first line
-     * @return its entries in order; without that heading, none and an error on line 1
+     * Parses entries, in order, under the expected first line; without that heading, none and an
+     * error on line 1. Lines that begin with {@code #} are comments.
      */
     public static ParsedEntries<List<KeyedEntry>> read(String text, String heading) {
         String[] lines = text.split("\n", -1);
@@ -49,10 +47,8 @@ public final class KeyedEntryReader {
     }
 
     /**
-     * Compares a file's first line with the expected heading, such as {@code Coldwright settings
-     * 1}.
-     *
-     * @return the error; empty if they are equal
+     * The error if a file's first line isn't the expected heading, such as {@code Coldwright
+     * settings 1}.
      */
     public static Optional<TextFault> wrongHeading(String line, String heading) {
         String first = line.strip();

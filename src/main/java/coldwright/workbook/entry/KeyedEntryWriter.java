@@ -6,11 +6,7 @@ public final class KeyedEntryWriter {
 
     private final StringBuilder out = new StringBuilder();
 
-    /**
-     * Starts a file.
-     *
-     * @param heading its first line, such as {@code Coldwright workbook 1}
-     */
+    /** Starts a file with its first line, such as {@code Coldwright workbook 1}. */
     public KeyedEntryWriter(String heading) {
         out.append(heading).append('\n');
     }

@@ -4,13 +4,7 @@ import coldwright.text.TextFault;
 
 import java.util.List;
 
-/**
- * The usable part of a text, and its errors.
- *
- * @param <T> type of the value
- * @param value the usable part
- * @param faults one sentence for each error, with its line
- */
+/** The usable part of a text, and one sentence for each error, with its line. */
 public record ParsedEntries<T>(T value, List<TextFault> faults) {
     public ParsedEntries {
         faults = List.copyOf(faults);

@@ -8,13 +8,8 @@ public final class ThreeWay {
     private boolean clash;
 
     /**
-     * Chooses a version.
-     *
-     * @param <T> type of the value
-     * @param base the common ancestor
-     * @param mine this window's version
-     * @param theirs another window's version
-     * @return theirs if only they changed it, else mine
+     * Chooses between this window's and another window's version: theirs if only they changed the
+     * common ancestor, else mine.
      */
     public <T> T choose(T base, T mine, T theirs) {
         if (mine.equals(base)) {

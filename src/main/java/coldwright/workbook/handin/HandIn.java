@@ -18,14 +18,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The work that a learner hands in for a lesson.
- *
- * @param learner the learner's name as typed
- * @param lessonFile the lesson's file name, without folders
- * @param title the lesson's title
- * @param lessonHash the hash of the lesson's text
- * @param when time of writing, to the second; empty if the file has no readable one
- * @param steps every step of the lesson with a snippet, a prediction or a mark; in order
+ * The work that a learner hands in for a lesson, whose file name is without folders: every step
+ * with a snippet, a prediction or a mark, in order. The time of writing is to the second, empty if
+ * the file has no readable one.
  */
 public record HandIn(
         String learner,
@@ -44,10 +39,7 @@ public record HandIn(
 
     /**
      * Creates a hand-in with every snippet, the predictions with the right answers, and the steps
-     * done.
-     *
-     * @param work the learner's work, fitted to the lesson
-     * @param when the current time
+     * done, from work fitted to the lesson.
      */
     public static HandIn of(LessonWork work, String learner, Lesson lesson, Instant when) {
         List<HandedInStep> steps = new ArrayList<>();
@@ -111,11 +103,8 @@ public record HandIn(
     }
 
     /**
-     * A snippet's text, the author's if none was handed in.
-     *
-     * @param name the step's name
-     * @param index which snippet of the step, from 0
-     * @param authorText the text in the lesson
+     * A snippet's text by its step's name and its index there, from 0; the author's if none was
+     * handed in.
      */
     public String textOf(String name, int index, String authorText) {
         return step(name).flatMap(step -> step.text(index)).orElse(authorText);
@@ -142,11 +131,7 @@ public record HandIn(
         return HandInText.write(this);
     }
 
-    /**
-     * Reads a hand-in.
-     *
-     * @return the usable part, empty if the text isn't a hand-in; and its errors
-     */
+    /** Reads a hand-in: the usable part, empty if the text isn't one; and its errors. */
     public static ParsedEntries<Optional<HandIn>> read(String text) {
         return new HandInText().read(text);
     }

@@ -1,10 +1,7 @@
 package coldwright.workbook.handin;
 
 /**
- * A snippet as handed in.
- *
- * @param index index of the snippet in its step, from 0, given ones included
- * @param changed whether it differs from the author's
- * @param text its text
+ * A snippet as handed in, by its index in its step, from 0, given ones included; and whether it
+ * differs from the author's.
  */
 public record HandedInSnippet(int index, boolean changed, String text) {}

@@ -4,12 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A step as handed in.
- *
- * @param title the step's name; empty for the part before the first step
- * @param done whether it was done
- * @param predictions its predictions
- * @param snippets its snippets, all of them
+ * A step as handed in, with all its predictions and snippets; the title is empty for the part
+ * before the first step.
  */
 public record HandedInStep(
         String title,

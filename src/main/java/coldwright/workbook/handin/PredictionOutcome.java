@@ -14,12 +14,7 @@ public enum PredictionOutcome {
     /** There is no answer, or words alone can't decide. */
     OPEN;
 
-    /**
-     * Compares an answer with the right one.
-     *
-     * @param answer the right answer
-     * @param said the learner's answer, in words; empty if none
-     */
+    /** Compares an answer with the right one; empty words are no answer. */
     public static PredictionOutcome of(ExpectedAnswer answer, String said) {
         if (said.isBlank()) {
             return OPEN;

@@ -13,10 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Lessons whose snippets a user agreed to run. A lesson whose text changes by one letter is another
- * lesson.
- *
- * @param names the lessons' names when the user agreed, by the hash of their text
+ * Lessons whose snippets a user agreed to run: their names then, by the hash of their text. A
+ * lesson whose text changes by one letter is another lesson.
  */
 public record Agreements(Map<ContentHash, String> names) {
     private static final String HEADING = "Coldwright agreements 1";
@@ -36,12 +34,7 @@ public record Agreements(Map<ContentHash, String> names) {
         return names.containsKey(hash);
     }
 
-    /**
-     * Adds an agreement.
-     *
-     * @param hash the hash of a lesson's text
-     * @param name the lesson's name; its line ends become spaces
-     */
+    /** Adds an agreement to a lesson's text under its name, whose line ends become spaces. */
     public Agreements agree(ContentHash hash, String name) {
         Map<ContentHash, String> next = new LinkedHashMap<>(names);
         next.put(
@@ -51,10 +44,8 @@ public record Agreements(Map<ContentHash, String> names) {
     }
 
     /**
-     * Merges the agreements of two windows: theirs, and those added here since.
-     *
-     * @param base the common ancestor
-     * @param theirs the other window's agreements
+     * Merges the agreements of two windows since their common ancestor: theirs, and those added
+     * here.
      */
     public Agreements mergedWith(Agreements base, Agreements theirs) {
         Map<ContentHash, String> all = new LinkedHashMap<>(theirs.names);
@@ -75,9 +66,8 @@ public record Agreements(Map<ContentHash, String> names) {
     }
 
     /**
-     * Reads agreements. Invalid hashes are skipped, and so is all of another version's file.
-     *
-     * @return the agreements, and a sentence for each error
+     * Reads agreements, with a sentence for each error. Invalid hashes are skipped, and so is all
+     * of another version's file.
      */
     public static ParsedEntries<Agreements> read(String text) {
         Agreements agreements = none();

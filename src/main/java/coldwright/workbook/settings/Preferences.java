@@ -6,17 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A user's settings.
- *
- * @param typeSizePercent type size, per cent of the usual one, {@value #LEAST_TYPE_SIZE_PERCENT} to
- *     {@value #MOST_TYPE_SIZE_PERCENT}
- * @param theme colours of the window
- * @param temperatureUnit unit of temperatures
- * @param massUnit unit of masses
- * @param language the program's language
- * @param limits every limit of the bench
- * @param window the window's last place and size; empty before the first close
- * @param others lines of the file that this version does not know, saved unchanged
+ * A user's settings: the type size is per cent of the usual one, {@value #LEAST_TYPE_SIZE_PERCENT}
+ * to {@value #MOST_TYPE_SIZE_PERCENT}; every limit of the bench has a value; the window's place is
+ * its last one, empty before the first close; {@code others} are lines of the file that this
+ * version does not know, saved unchanged.
  */
 public record Preferences(
         int typeSizePercent,
@@ -35,11 +28,7 @@ public record Preferences(
 
     private static final int USUAL_TYPE_SIZE_PERCENT = 100;
 
-    /**
-     * Checks the numbers; missing limits get their defaults.
-     *
-     * @throws IllegalArgumentException if one is outside its range
-     */
+    /** Refuses numbers outside their ranges; missing limits get their defaults. */
     public Preferences {
         requireWithin(
                 "typeSizePercent",
@@ -80,12 +69,7 @@ public record Preferences(
         return limits.get(which);
     }
 
-    /**
-     * Changes the type size.
-     *
-     * @param percent per cent of the usual size
-     * @throws IllegalArgumentException if it is outside its range
-     */
+    /** Changes the type size, per cent of the usual size; refuses one outside its range. */
     public Preferences withTypeSizePercent(int percent) {
         return new Preferences(
                 percent, theme, temperatureUnit, massUnit, language, limits, window, others);
@@ -125,11 +109,7 @@ public record Preferences(
                 others);
     }
 
-    /**
-     * Changes a limit of the bench.
-     *
-     * @throws IllegalArgumentException if it is outside its range
-     */
+    /** Changes a limit of the bench; refuses a value outside its range. */
     public Preferences with(BenchLimit which, int value) {
         Map<BenchLimit, Integer> next = new EnumMap<>(limits);
         next.put(which, value);

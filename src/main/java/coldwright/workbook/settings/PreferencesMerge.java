@@ -20,13 +20,7 @@ public final class PreferencesMerge {
         this.theirs = theirs;
     }
 
-    /**
-     * Merges settings; where both changed one key, mine.
-     *
-     * @param base the common ancestor
-     * @param mine this window's settings
-     * @param theirs the other window's settings
-     */
+    /** Merges settings since their common ancestor; where both windows changed one key, mine. */
     public static Merged<Preferences> of(Preferences base, Preferences mine, Preferences theirs) {
         PreferencesMerge merge = new PreferencesMerge(base, mine, theirs);
         return new Merged<>(merge.value(), merge.way.clash());

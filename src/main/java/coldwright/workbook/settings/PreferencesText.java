@@ -49,10 +49,8 @@ public final class PreferencesText {
     }
 
     /**
-     * Reads settings. Invalid and missing values get their defaults, and so does all of another
-     * version's file.
-     *
-     * @return the settings, and a sentence for each error
+     * Reads settings, with a sentence for each error. Invalid and missing values get their
+     * defaults, and so does all of another version's file.
      */
     public static ParsedEntries<Preferences> read(String text) {
         PreferencesText reader = new PreferencesText();

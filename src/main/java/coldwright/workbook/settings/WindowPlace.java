@@ -1,23 +1,14 @@
 package coldwright.workbook.settings;
 
 /**
- * Place and size of the window, in logical pixels of the desktop.
- *
- * @param x left edge
- * @param y top edge
- * @param width 1 to 100,000
- * @param height 1 to 100,000
- * @param maximised whether it fills the screen; the rest is then its size before that
+ * Place and size of the window, in logical pixels of the desktop; each side is 1 to 100,000. If it
+ * is maximised, this is its place and size before that.
  */
 public record WindowPlace(int x, int y, int width, int height, boolean maximised) {
     private static final String MAXIMISED = " maximised";
     private static final int MOST_PX = 100_000;
 
-    /**
-     * Checks the size.
-     *
-     * @throws IllegalArgumentException if it is outside its range
-     */
+    /** Refuses a size outside its range. */
     public WindowPlace {
         if (width < 1 || width > MOST_PX || height < 1 || height > MOST_PX) {
             throw new IllegalArgumentException(

@@ -17,19 +17,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * The SHA-256 of a text in UTF-8 with {@code \n} as line end: the same file has the same hash on
- * every system.
- *
- * @param hex 64 lower-case hexadecimal digits
+ * The SHA-256 of a text in UTF-8 with {@code \n} as line end, in 64 lower-case hexadecimal digits:
+ * the same file has the same hash on every system.
  */
 public record ContentHash(String hex) {
     private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
 
-    /**
-     * Checks the form.
-     *
-     * @throws IllegalArgumentException if the text is not such a hash
-     */
+    /** Refuses a text that isn't such a hash. */
     public ContentHash {
         if (!FORM.matcher(hex).matches()) {
             throw new IllegalArgumentException(
@@ -48,19 +42,16 @@ public record ContentHash(String hex) {
     }
 
     /**
-     * The hash of a lesson's file; of the empty text if it isn't text.
-     *
-     * @param bytes the file's content, the same bytes that were parsed
+     * The hash of a lesson's file, from the same bytes that were parsed; of the empty text if it
+     * isn't text.
      */
     public static ContentHash of(byte[] bytes) {
         return of(TextFile.of(bytes).text().orElse(""));
     }
 
     /**
-     * The hash of a lesson that was read from a file or came with the program. Reads the file
-     * again; to ask for consent, hash the parsed bytes instead.
-     *
-     * @return empty if its file no longer exists
+     * The hash of a lesson that was read from a file or came with the program; empty if its file no
+     * longer exists. Reads the file again; to ask for consent, hash the parsed bytes instead.
      */
     public static Optional<ContentHash> of(Lesson lesson) {
         try {

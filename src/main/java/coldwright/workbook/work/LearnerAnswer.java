@@ -6,28 +6,17 @@ import java.util.OptionalInt;
 
 /** A learner's answer before a run. */
 public sealed interface LearnerAnswer {
-    /**
-     * One of several choices.
-     *
-     * @param index which, from 0
-     * @param words its text when it was chosen
-     */
+    /** One of several choices, by its index from 0, with its text when it was chosen. */
     record Choice(int index, String words) implements LearnerAnswer {
-        /**
-         * Checks the index.
-         *
-         * @throws IllegalArgumentException if it is below 0 or above 99,999
-         */
+        /** Refuses an index below 0 or above 99,999. */
         public Choice {
             PartPositions.require(index);
             Objects.requireNonNull(words);
         }
 
         /**
-         * The index of this choice in a lesson that may have changed since.
-         *
-         * @param choices the current choices
-         * @return its index, from 0; empty if none has the same text
+         * The index of this choice, from 0, in a lesson that may have changed since; empty if no
+         * choice has the same text.
          */
         public OptionalInt among(List<String> choices) {
             if (index < choices.size() && choices.get(index).equals(words)) {
@@ -38,40 +27,23 @@ public sealed interface LearnerAnswer {
         }
     }
 
-    /**
-     * A number.
-     *
-     * @param text as typed
-     */
+    /** A number as typed. */
     record Typed(String text) implements LearnerAnswer {
         public Typed {
             Objects.requireNonNull(text);
         }
     }
 
-    /**
-     * A curve drawn by hand.
-     *
-     * @param points in the order in which they were drawn, in the units of the axes
-     */
+    /** A curve drawn by hand: its points in the order in which they were drawn. */
     record Curve(List<Point> points) implements LearnerAnswer {
         public Curve {
             points = List.copyOf(points);
         }
     }
 
-    /**
-     * A point of a drawn curve.
-     *
-     * @param x x value, in the unit of the axis
-     * @param y y value, in the unit of the axis
-     */
+    /** A point of a drawn curve, in the units of the axes. */
     record Point(double x, double y) {
-        /**
-         * Checks both.
-         *
-         * @throws IllegalArgumentException if one is infinite or not a number
-         */
+        /** Refuses what is infinite or not a number. */
         public Point {
             if (!Double.isFinite(x) || !Double.isFinite(y)) {
                 throw new IllegalArgumentException(

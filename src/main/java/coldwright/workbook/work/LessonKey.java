@@ -5,9 +5,8 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * The key of a lesson's work: a valid name on every file system.
- *
- * @param name letters a to z, digits, {@code -} and {@code _}; 1 to 80 of them
+ * The key of a lesson's work, a valid name on every file system: 1 to 80 letters a to z, digits,
+ * {@code -} and {@code _}.
  */
 public record LessonKey(String name) {
     private static final Pattern FORM = Pattern.compile("[a-z0-9_-]{1,80}");
@@ -16,11 +15,7 @@ public record LessonKey(String name) {
     private static final int LONGEST_STEM = 60;
     private static final int HASH_DIGITS = 12;
 
-    /**
-     * Checks the form.
-     *
-     * @throws IllegalArgumentException if the name has other characters
-     */
+    /** Refuses a name with other characters. */
     public LessonKey {
         if (!FORM.matcher(name).matches()) {
             throw new IllegalArgumentException(

@@ -18,14 +18,11 @@ import java.util.Objects;
  * work.step("Toast").textOf(0, authorText);
  * }</pre>
  *
- * @param key its key
  * @param lessonFile the lesson's file name, without folders
- * @param title the lesson's title
  * @param lessonHash the hash of the lesson's text that it belongs to
  * @param changed time of the last change, to the second
  * @param inSight name of the step that the learner looked at; {@link StepNames#OPENING} for the
  *     opening
- * @param steps the steps with work in them
  */
 public record LessonWork(
         LessonKey key,
@@ -35,11 +32,7 @@ public record LessonWork(
         Instant changed,
         String inSight,
         List<StepWork> steps) {
-    /**
-     * Leaves out empty steps.
-     *
-     * @throws IllegalArgumentException if two steps have the same title
-     */
+    /** Leaves out empty steps; refuses two steps of the same title. */
     public LessonWork {
         Objects.requireNonNull(key);
         Objects.requireNonNull(lessonFile);
@@ -82,12 +75,7 @@ public record LessonWork(
         return with(lessonHash, next);
     }
 
-    /**
-     * Changes a snippet's text.
-     *
-     * @param stepName the step's name
-     * @param edit the learner's text; the author's own removes the edit
-     */
+    /** Changes a snippet's text in a step; the author's own removes the edit. */
     public LessonWork withSnippet(String stepName, SnippetEdit edit) {
         StepWork step = step(stepName).withoutSnippet(edit.index());
         List<SnippetEdit> edits = new ArrayList<>(step.edits());
@@ -128,12 +116,10 @@ public record LessonWork(
     }
 
     /**
-     * Fits work to a lesson whose author may have changed it. An edit follows its snippet to its
-     * new position; the edit of a snippet that no longer exists is kept aside and returns with it.
-     * An answer follows its question within the step, and to the new title of a renamed step.
-     *
-     * @param lesson the current lesson
-     * @param hash the hash of its text
+     * Fits work to the current text of a lesson, which has this hash. An edit follows its snippet
+     * to its new position; the edit of a snippet that no longer exists is kept aside and returns
+     * with it. An answer follows its question within the step, and to the new title of a renamed
+     * step.
      */
     public LessonWork fittedTo(Lesson lesson, ContentHash hash) {
         LessonWork named =

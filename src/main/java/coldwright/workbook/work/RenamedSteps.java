@@ -13,12 +13,8 @@ final class RenamedSteps {
     private RenamedSteps() {}
 
     /**
-     * Renames work to the current titles of its steps.
-     *
-     * @param steps the saved work
-     * @param parts the lesson's steps by their names
-     * @return the same; a missing step with answers gets the name of the first step without work
-     *     that asks all of these questions
+     * Renames work to the current titles of its steps: a missing step with answers gets the name of
+     * the first step without work that asks all of these questions.
      */
     static List<StepWork> named(List<StepWork> steps, Map<String, List<LessonPart>> parts) {
         Set<String> taken = new HashSet<>();

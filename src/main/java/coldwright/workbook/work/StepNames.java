@@ -18,9 +18,8 @@ public final class StepNames {
     private StepNames() {}
 
     /**
-     * The names of a lesson's steps, without the opening.
-     *
-     * @return one for each step, in order; a repeated title gets {@code (2)} appended
+     * The names of a lesson's steps, in order, without the opening; a repeated title gets {@code
+     * (2)} appended.
      */
     public static List<String> of(Lesson lesson) {
         Map<String, Integer> seen = new HashMap<>();
@@ -37,9 +36,8 @@ public final class StepNames {
     }
 
     /**
-     * The parts of a lesson by step.
-     *
-     * @return the opening's parts under {@link #OPENING}, then those of each step, in order
+     * The parts of a lesson by step: the opening's under {@link #OPENING}, then those of each step,
+     * in order.
      */
     public static Map<String, List<LessonPart>> parts(Lesson lesson) {
         Map<String, List<LessonPart>> parts = new LinkedHashMap<>();

@@ -8,14 +8,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * A learner's work in one step.
- *
- * @param title the step's name after {@link StepNames}
- * @param read whether its text was read
- * @param done whether it is done
- * @param edits edited snippets, by index; one each
- * @param aside edits of snippets that the author has changed since, saved but not shown
- * @param predictions answers to predictions, by index; one each
+ * A learner's work in one step; its title is the step's name after {@link StepNames}. Edits and
+ * predictions are by index, one each; {@code aside} has the edits of snippets that the author has
+ * changed since, saved but not shown.
  */
 public record StepWork(
         String title,
@@ -24,11 +19,7 @@ public record StepWork(
         List<SnippetEdit> edits,
         List<SnippetEdit> aside,
         List<GivenPrediction> predictions) {
-    /**
-     * Sorts edits and predictions.
-     *
-     * @throws IllegalArgumentException if two edits or two predictions have the same index
-     */
+    /** Sorts edits and predictions; refuses two of the same index. */
     public StepWork {
         edits = edits.stream().sorted(Comparator.comparingInt(SnippetEdit::index)).toList();
         aside = List.copyOf(aside);
@@ -60,11 +51,8 @@ public record StepWork(
     }
 
     /**
-     * A snippet's text for this learner.
-     *
-     * @param index index of the snippet, from 0
-     * @param authorText the author's current text
-     * @return the learner's text if it is an edit of that text, else the author's
+     * The learner's text of a snippet, by its index from 0, if it is an edit of the author's
+     * current text, else that.
      */
     public String textOf(int index, String authorText) {
         return edit(index)
@@ -78,11 +66,7 @@ public record StepWork(
         return edits.stream().filter(edit -> edit.index() == index).findFirst();
     }
 
-    /**
-     * The answer to a prediction, by its index from 0.
-     *
-     * @return empty if there is none to that question
-     */
+    /** The answer to a prediction, by its index from 0; empty if there is none to that question. */
     public Optional<LearnerAnswer> answer(int index, String question) {
         return predictions.stream()
                 .filter(one -> one.index() == index && one.question().equals(question))
@@ -129,12 +113,7 @@ public record StepWork(
         return new StepWork(title, read, nowDone, edits, aside, predictions);
     }
 
-    /**
-     * Replaces the edits.
-     *
-     * @param newEdits those shown
-     * @param newAside those kept aside
-     */
+    /** Replaces the edits shown and those kept aside. */
     public StepWork with(List<SnippetEdit> newEdits, List<SnippetEdit> newAside) {
         return new StepWork(title, read, done, newEdits, newAside, predictions);
     }

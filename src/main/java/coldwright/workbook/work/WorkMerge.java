@@ -19,11 +19,8 @@ public final class WorkMerge {
     private WorkMerge() {}
 
     /**
-     * Merges work; where both changed the same snippet or answer, mine.
-     *
-     * @param base the common ancestor
-     * @param mine this window's work
-     * @param theirs the other window's work
+     * Merges work since its common ancestor; where both windows changed the same snippet or answer,
+     * mine.
      */
     public static Merged<LessonWork> of(LessonWork base, LessonWork mine, LessonWork theirs) {
         WorkMerge merge = new WorkMerge();

@@ -46,10 +46,8 @@ public final class CurveSketch {
     }
 
     /**
-     * Draws a straight stroke over earlier values.
-     *
-     * @param from start, in the units of the axes; clamped to them
-     * @param to end
+     * Draws a straight stroke over earlier values, in the units of the axes; its start is clamped
+     * to them.
      */
     public void draw(LearnerAnswer.Point from, LearnerAnswer.Point to) {
         int first = column(from.x());
@@ -64,10 +62,8 @@ public final class CurveSketch {
     }
 
     /**
-     * Moves the value at a position, or starts one there.
-     *
-     * @param place from 0 to {@link #PLACES}
-     * @param steps fortieths of the y axis, down if negative
+     * Moves the value at a place from 0 to {@link #PLACES}, or starts one there, by fortieths of
+     * the y axis, down if negative.
      */
     public void nudge(int place, int steps) {
         double height = axes.upright().to() - axes.upright().from();
@@ -124,10 +120,8 @@ public final class CurveSketch {
     }
 
     /**
-     * The value at a position, interpolated linearly.
-     *
-     * @param place from 0 to {@link #PLACES}
-     * @return the value, in the y axis' unit; empty outside the drawn range
+     * The value at a place from 0 to {@link #PLACES}, interpolated linearly, in the y axis' unit;
+     * empty outside the drawn range.
      */
     public OptionalDouble valueAt(int place) {
         return at(place * COLUMNS_PER_PLACE);
@@ -144,11 +138,7 @@ public final class CurveSketch {
         return OptionalDouble.of(left.getValue() + share * (right.getValue() - left.getValue()));
     }
 
-    /**
-     * The x value of a position, in the x axis' unit.
-     *
-     * @param place from 0 to {@link #PLACES}
-     */
+    /** The x value of a place from 0 to {@link #PLACES}, in the x axis' unit. */
     public double xOf(int place) {
         return xAt(place * COLUMNS_PER_PLACE);
     }
@@ -183,19 +173,16 @@ public final class CurveSketch {
     }
 
     /**
-     * The drawn line in words.
-     *
-     * @return such as {@code falls from 0 to −4 °C as sucrose rises from 0 to 40 %}; empty before
+     * The drawn line in words, such as {@code falls from 0 to −4 °C as sucrose rises from 0 to 40
+     * %}; empty before.
      */
     public Optional<String> description() {
         return curve().map(drawn -> FigureDescription.course(drawn, paper()));
     }
 
     /**
-     * The distance of the drawn line from the result, in one sentence.
-     *
-     * @param result the result's first curve, along the same axes
-     * @return empty if nothing is drawn or the two don't overlap
+     * The distance of the drawn line from the result's first curve, in one sentence; empty if
+     * nothing is drawn or the two don't overlap.
      */
     public Optional<String> distance(Series.Curve result) {
         double sum = 0;

@@ -32,21 +32,15 @@ public final class DisplayNumber {
     }
 
     /**
-     * A number with its unit, such as {@code −1.47 °C}, without line breaks.
-     *
-     * @param value any number
-     * @param unit its unit; may be empty
+     * A number with its unit, which may be empty, such as {@code −1.47 °C}, without line breaks.
      */
     public static String of(double value, String unit) {
         return unit.isEmpty() ? of(value) : of(value) + NO_BREAK_SPACE + unit;
     }
 
     /**
-     * A number with no more digits than its tolerance justifies.
-     *
-     * @param value any number
-     * @param tolerance the allowed difference; 0 for all digits
-     * @return such as {@code −1.472} for a tolerance of 0.03
+     * A number with no more digits than its tolerance justifies, such as {@code −1.472} for 0.03;
+     * all digits for 0.
      */
     public static String toTolerance(double value, double tolerance) {
         if (!Double.isFinite(value) || !(tolerance > 0)) {
@@ -64,10 +58,8 @@ public final class DisplayNumber {
     }
 
     /**
-     * Parses a number as people type it.
-     *
-     * @param text with a point or a comma, any kind of minus
-     * @return the number; empty if it isn't one
+     * Parses a number as people type it, with a point or a comma and any kind of minus; empty if it
+     * isn't one.
      */
     public static OptionalDouble read(String text) {
         String plain =

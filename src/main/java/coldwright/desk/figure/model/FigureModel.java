@@ -27,19 +27,12 @@ public final class FigureModel {
     private int series;
     private int point = -1;
 
-    /**
-     * The visible part of a figure.
-     *
-     * @param x range of the x axis
-     * @param y range of the y axis
-     */
+    /** The visible part of a figure. */
     private record ViewedRange(ValueSpan x, ValueSpan y) {}
 
     /**
-     * Shows a figure or drawing; keeps the zoom if the axes are the same.
-     *
-     * @param is the figure
-     * @return whether its axes differ from those of the one before
+     * Shows a figure or drawing and keeps the zoom if the axes are the same; returns whether they
+     * differ from those of the one before.
      */
     public boolean show(ShownFigure is) {
         boolean other = shownFigure == null || !sameAxes(shownFigure.exhibit(), is.exhibit());
@@ -85,11 +78,8 @@ public final class FigureModel {
     }
 
     /**
-     * Zooms to a rectangle; ignored if it is smaller than some pixels, or on bars.
-     *
-     * @param plot the area of the data
-     * @param one a corner
-     * @param other the opposite corner
+     * Zooms to the rectangle between two opposite corners; ignored if it is smaller than some
+     * pixels, or on bars.
      */
     public void zoom(PlotArea plot, FigureReadout.ImagePoint one, FigureReadout.ImagePoint other) {
         boolean tiny = Math.abs(one.x() - other.x()) < 6 || Math.abs(one.y() - other.y()) < 6;
@@ -116,13 +106,7 @@ public final class FigureModel {
                 && !barred(figure);
     }
 
-    /**
-     * Zooms in or out.
-     *
-     * @param plot the area of the data
-     * @param reading the centre of the zoom, if there is a readout
-     * @param nearer in if true
-     */
+    /** Zooms in or out around the readout, if there is one. */
     public void zoom(PlotArea plot, Optional<FigureReadout> reading, boolean nearer) {
         if (!canZoom() || !nearer && !zoomed.get()) {
             return;
@@ -147,13 +131,7 @@ public final class FigureModel {
         zoomed.set(false);
     }
 
-    /**
-     * Moves the readout along a series.
-     *
-     * @param plot the area of the data
-     * @param steps fiftieths of the points, back if negative
-     * @return the readout there
-     */
+    /** Moves the readout along a series by fiftieths of the points, back if negative. */
     public Optional<FigureReadout> walk(PlotArea plot, int steps) {
         if (!(seen() instanceof Figure figure) || figure.series().isEmpty()) {
             return Optional.empty();
@@ -168,11 +146,8 @@ public final class FigureModel {
     }
 
     /**
-     * Moves the readout to another series, at the same share of its points.
-     *
-     * @param plot the area of the data
-     * @param by 1 to the next, −1 to the previous
-     * @return the readout there
+     * Moves the readout to the next series (1) or the previous (−1), at the same share of its
+     * points.
      */
     public Optional<FigureReadout> change(PlotArea plot, int by) {
         if (!(seen() instanceof Figure figure) || figure.series().isEmpty()) {

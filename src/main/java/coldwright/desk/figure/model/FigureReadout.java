@@ -14,12 +14,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A value read off a figure.
- *
- * @param series index of the series, from 0
- * @param x in the x axis' unit; for bars the index of the category
- * @param y in the y axis' unit
- * @param words name, x and y with their units
+ * A value read off a series of a figure, counted from 0, in the units of the axes; for bars x is
+ * the index of the category. The words are name, x and y with their units.
  */
 public record FigureReadout(int series, double x, double y, String words) {
     /** A readout resolves an axis into this many steps. */
@@ -27,21 +23,12 @@ public record FigureReadout(int series, double x, double y, String words) {
 
     /** The share of a category's width that its bars take. */
 
-    /**
-     * A point on the image, in logical pixels from its top left.
-     *
-     * @param x from the left
-     * @param y from the top
-     */
+    /** A point on the image, in logical pixels from its top left. */
     public record ImagePoint(double x, double y) {}
 
     /**
-     * The readout nearest to a point.
-     *
-     * @param figure the figure
-     * @param plot the area of its data
-     * @param imagePoint the point
-     * @return the readout on the nearest series; empty outside the plot or away from all data
+     * The readout nearest to a point, on the nearest series; empty outside the plot or away from
+     * all data.
      */
     public static Optional<FigureReadout> near(
             Figure figure, PlotArea plot, ImagePoint imagePoint) {
@@ -122,15 +109,7 @@ public record FigureReadout(int series, double x, double y, String words) {
         throw new AssertionError(series.getClass());
     }
 
-    /**
-     * The readout at one point of a series.
-     *
-     * @param figure the figure
-     * @param series index of the series, from 0
-     * @param point index of the point, from 0
-     * @param plot the area of the data
-     * @return the readout; empty at a gap
-     */
+    /** The readout at one point of a series, both counted from 0; empty at a gap. */
     public static Optional<FigureReadout> at(Figure figure, int series, int point, PlotArea plot) {
         Series one = figure.series().get(series);
         double x;

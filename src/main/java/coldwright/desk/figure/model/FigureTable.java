@@ -16,10 +16,7 @@ import java.util.function.IntFunction;
 
 /**
  * The data of a figure as a table, or the moments of a drawing. Series with the same x values share
- * their column.
- *
- * @param columns column heads, with units
- * @param rows the rows, each with a text for each column
+ * their column; column heads have units.
  */
 public record FigureTable(List<String> columns, List<List<String>> rows) {
     /** A column's numbers resolve its range into this many steps. */

@@ -42,10 +42,8 @@ public final class PinnedFigures {
     }
 
     /**
-     * Pins a figure, unless it is pinned already.
-     *
-     * @param shownFigure the figure, without its earlier trace
-     * @param place the list that it is pinned from
+     * Pins a figure without its earlier trace from the list {@code place}, unless it is pinned
+     * already.
      */
     public void pin(ShownFigure shownFigure, Object place) {
         ShownFigure still = shownFigure.still();

@@ -40,9 +40,7 @@ public final class Playback {
     }
 
     /**
-     * Advances the time.
-     *
-     * @param seconds since the last call; skips the moments that passed meanwhile
+     * Advances the time by seconds since the last call; skips the moments that passed meanwhile.
      */
     public void pass(double seconds) {
         if (!playing.get()) {
@@ -57,11 +55,7 @@ public final class Playback {
         }
     }
 
-    /**
-     * Goes to a moment, and stops there.
-     *
-     * @param wanted from 0; clamped to the drawing's moments
-     */
+    /** Goes to a moment from 0, clamped to the drawing's, and stops there. */
     public void goTo(int wanted) {
         playing.set(false);
         moment.set(Math.max(0, Math.min(count - 1, wanted)));

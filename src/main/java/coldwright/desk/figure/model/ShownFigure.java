@@ -10,20 +10,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A figure or drawing on the page.
- *
- * @param exhibit the result of the last run
- * @param earlier the figure of the run before, drawn pale behind it; empty for a drawing
- * @param predictedCurve the line that the learner drew before the run, shown with the result
+ * A figure or drawing of the last run on the page. The figure of the run before is drawn pale
+ * behind it; a drawing has none. The line that the learner drew before the run is shown with the
+ * result.
  */
 public record ShownFigure(
         Exhibit exhibit, Optional<Figure> earlier, Optional<Series.Curve> predictedCurve) {
-    /**
-     * A figure without a prediction.
-     *
-     * @param exhibit the result of the run
-     * @param earlier the figure before it
-     */
+    /** The result of a run and the figure before it, without a prediction. */
     public ShownFigure(Exhibit exhibit, Optional<Figure> earlier) {
         this(exhibit, earlier, Optional.empty());
     }
@@ -33,12 +26,7 @@ public record ShownFigure(
         return exhibit instanceof Figure ? new ShownFigure(exhibit, earlier, line) : this;
     }
 
-    /**
-     * The same in the reader's units.
-     *
-     * @param units the reader's units
-     * @return this itself if nothing is converted
-     */
+    /** The same in the reader's units; this itself if nothing is converted. */
     public ShownFigure in(UnitConversion units) {
         if (!(exhibit instanceof Figure figure) || !units.exchanges(figure)) {
             return this;
@@ -66,11 +54,7 @@ public record ShownFigure(
         return new ShownFigure(exhibit, Optional.empty(), predictedCurve);
     }
 
-    /**
-     * The exhibit, with the predicted line in a figure.
-     *
-     * @return the exhibit itself if no line was drawn
-     */
+    /** The exhibit, with the predicted line in a figure if one was drawn. */
     public Exhibit shown() {
         return exhibit instanceof Figure figure && predictedCurve.isPresent()
                 ? with(figure, predictedCurve.get())
@@ -78,10 +62,8 @@ public record ShownFigure(
     }
 
     /**
-     * A figure with the predicted line as its last series.
-     *
-     * @param figure the result of the run
-     * @param line the prediction; left out if the figure has a series of its name
+     * A figure with the predicted line as its last series, unless the figure has a series of its
+     * name.
      */
     public static Figure with(Figure figure, Series.Curve line) {
         boolean taken = figure.series().stream().anyMatch(one -> one.name().equals(line.name()));
