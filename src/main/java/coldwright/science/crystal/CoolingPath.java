@@ -36,11 +36,8 @@ final class CoolingPath {
     }
 
     /**
-     * Cooling or warming against a fixed surrounding.
-     *
-     * @param ends first and last temperature, °C
-     * @param aroundC temperature of the surroundings, °C, beyond the last one
-     * @param totalS time in all, s
+     * Cooling or warming, °C, against fixed surroundings beyond the last temperature, in a total
+     * time, s.
      */
     static CoolingPath against(
             FrozenMixTable frozenMixTable, Ends ends, double aroundC, double totalS) {
@@ -49,12 +46,7 @@ final class CoolingPath {
         return effort > 0 ? path.faster(totalS / effort) : path;
     }
 
-    /**
-     * Relative time of cooling or warming, to compare one cold with another.
-     *
-     * @param ends first and last temperature, °C
-     * @param aroundC temperature of the surroundings, °C
-     */
+    /** Relative time of cooling or warming, to compare one cold with another; all in °C. */
     static double effort(FrozenMixTable frozenMixTable, Ends ends, double aroundC) {
         return atUnitConductance(frozenMixTable, ends, aroundC).totalS();
     }

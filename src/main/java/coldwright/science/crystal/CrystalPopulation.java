@@ -162,13 +162,8 @@ final class CrystalPopulation {
     }
 
     /**
-     * Lets every crystal grow or melt for one short step so that the sum of R³ becomes the wanted
-     * one.
-     *
-     * @param reachUm3 A·dt, µm³
-     * @param screeningPerUm β, 1/µm
-     * @param wantedSumCubes sum of R³ after the step, µm³
-     * @return S, 1/µm
+     * Lets every crystal grow or melt for one short step, with A·dt in µm³ and β in 1/µm, so that
+     * the sum of R³ becomes the wanted one, µm³; returns S, 1/µm.
      */
     double grow(double reachUm3, double screeningPerUm, double wantedSumCubes) {
         double[] rest = new double[size + 1];
@@ -185,10 +180,8 @@ final class CrystalPopulation {
     }
 
     /**
-     * Breaks crystals in two, anywhere with the same chance; ice volume is kept.
-     *
-     * @param shareAtReference share of the crystals of the reference size that break in this step
-     * @param referenceUm reference radius, µm; the share grows with the volume of the crystal
+     * Breaks a share of the crystals of a reference radius, µm, in two, anywhere with the same
+     * chance; the share of others grows with their volume. Ice volume is kept.
      */
     void breakUp(double shareAtReference, double referenceUm) {
         double before = sumCubes();

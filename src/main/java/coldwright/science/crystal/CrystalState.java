@@ -26,11 +26,8 @@ record CrystalState(
     }
 
     /**
-     * Follows one leg of the story.
-     *
-     * @param legs the path for each corner of the band; the middle one gives the clock
-     * @param motions motion of the batch in each corner
-     * @param stage its name
+     * Follows one leg of the story along the path for each corner of the band, whose middle one
+     * gives the clock, with the motion of the batch in each.
      */
     CrystalState along(
             LowMidHigh<CoolingPath> legs,
@@ -77,11 +74,7 @@ record CrystalState(
         return along(LowMidHigh.of(i -> leg), LowMidHigh.of(i -> motion), stage);
     }
 
-    /**
-     * Refuses a temperature at which nearly all ice would melt.
-     *
-     * @param wantedC temperature, °C
-     */
+    /** Refuses a temperature, °C, at which nearly all ice would melt. */
     void requireIce(double wantedC) {
         Require.that(
                 mixTable.icePercent(wantedC) >= LEAST_ICE_PERCENT,

@@ -22,11 +22,7 @@ final class FrozenMixTable {
     private final double volumeMlPerG;
 
     /**
-     * Fills the table.
-     *
-     * @param solution water and solutes of the mix
-     * @param longSugars other solutes that thicken the liquid
-     * @param bulk mass and density of the mix
+     * Fills the table for a mix of water and solutes, and of long sugars that thicken the liquid.
      */
     FrozenMixTable(Solution solution, UnfrozenSyrup.LongSugars longSugars, Bulk bulk) {
         double massG = bulk.massG;
@@ -124,11 +120,6 @@ final class FrozenMixTable {
         return table[k] + part * (table[k + 1] - table[k]);
     }
 
-    /**
-     * Mass and density of the mix that contains the solution.
-     *
-     * @param massG mass, g
-     * @param densityKgPerL density without air, kg/L
-     */
+    /** Mass, g, and density without air, kg/L, of the mix that contains the solution. */
     record Bulk(double massG, double densityKgPerL) {}
 }

@@ -53,11 +53,8 @@ final class GrowthIntegrator {
     }
 
     /**
-     * Follows a path.
-     *
-     * @param start the crystals at the start, or null if there are none yet
-     * @param watcher receives the time since the start, s, and the crystals, after every step
-     * @return the crystals at the end, or null if there are none
+     * Follows a path from the crystals at the start to those at the end, each null if there are
+     * none. The watcher receives the time since the start, s, and the crystals, after every step.
      */
     CrystalPopulation follow(
             CrystalPopulation start,

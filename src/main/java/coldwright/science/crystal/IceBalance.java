@@ -17,11 +17,8 @@ record IceBalance(double[] numbers, double[] rest, double[] rise) {
     private static final double CONSERVED_SHARE = 1e-9;
 
     /**
-     * Solves for S.
-     *
-     * @param size how many classes count
-     * @param wantedSumCubes sum of R³ over all crystals after the step, µm³
-     * @return S, 1/µm
+     * Solves for S, 1/µm, with so many classes and the sum of R³ over all crystals after the step,
+     * µm³.
      */
     double solve(int size, double wantedSumCubes) {
         double[] crystals = numbers;

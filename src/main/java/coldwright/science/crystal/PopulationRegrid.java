@@ -37,13 +37,9 @@ final class PopulationRegrid {
     }
 
     /**
-     * Numbers in new classes, from a density that is linear within each old class, with its slope
-     * limited so that no class turns negative.
-     *
-     * @param fresh new edges, rising, spanning the old ones
-     * @param edges old edges, rising
-     * @param numbers old numbers
-     * @param size how many old classes count
+     * Numbers of the old classes in new classes that span them, both with rising edges, from a
+     * density that is linear within each old class, with its slope limited so that no class turns
+     * negative.
      */
     static double[] onto(double[] fresh, double[] edges, double[] numbers, int size) {
         double[] filled = new double[fresh.length - 1];
@@ -80,10 +76,8 @@ final class PopulationRegrid {
     }
 
     /**
-     * Splits wide classes of small crystals, each piece with its share of the numbers.
-     *
-     * @param radius cube roots of the edges
-     * @param wanted the widest class allowed up to a radius
+     * Splits classes of small crystals that are wider than wanted, each piece with its share of the
+     * numbers; {@code radius} are the cube roots of the edges.
      */
     static Split split(Classes old, double[] radius, Fineness wanted) {
         double[] edges = new double[old.size * 2 + 65];

@@ -42,11 +42,8 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
     private static final double ION_G_PER_MOL = 40;
 
     /**
-     * The syrup left when part of the water is ice.
-     *
-     * @param longSugars other solutes that thicken it
-     * @param liquidWaterG water still liquid, g, of the solution's own water
-     * @param temperatureC temperature, °C, below 0
+     * The syrup left when part of the water is ice, below 0 °C, with the water still liquid, g, of
+     * the solution's own.
      */
     static UnfrozenSyrup of(
             Solution solution, LongSugars longSugars, double liquidWaterG, double temperatureC) {
@@ -119,10 +116,9 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
     }
 
     /**
-     * Long sugars, which thicken more than they lower the freezing point.
-     *
-     * @param higherSaccharidesG mass, g, in the same amount of mix as the solution
-     * @param mol molecules of them, mol; they are among the solution's ideal particles
+     * Long sugars, which thicken more than they lower the freezing point: their mass, g, in the
+     * same amount of mix as the solution, and molecules of them, mol, among the solution's ideal
+     * particles.
      */
     record LongSugars(double higherSaccharidesG, double mol) {
         static final LongSugars NONE = new LongSugars(0, 0);

@@ -6,19 +6,15 @@ interface SoluteActivity {
     double WATER_MOL_PER_KG = 1000 / 18.01528;
 
     /**
-     * {@return −ln of the water activity: 0 in pure water, and rising with the amount of solute}
-     *
-     * @param molality mol of solute per kg of liquid water
+     * {@return −ln of the water activity at mol of solute per kg of liquid water: 0 in pure water,
+     * and rising with the amount of solute}
      */
     double minusLn(double molality);
 
     /**
-     * The molality at which −ln a_w has a value: the inverse of {@link #minusLn}. Bisection instead
-     * of a library's solver, because loading the solver's classes would add 30 ms to the first
-     * freezing point of each process.
-     *
-     * @param minusLn wanted −ln a_w, above 0
-     * @return mol of solute per kg of liquid water
+     * {@return mol of solute per kg of liquid water at which −ln a_w has a value above 0: the
+     * inverse of {@link #minusLn}} Bisection instead of a library's solver, because loading the
+     * solver's classes would add 30 ms to the first freezing point of each process.
      */
     default double molality(double minusLn) {
         double high = minusLn * WATER_MOL_PER_KG;

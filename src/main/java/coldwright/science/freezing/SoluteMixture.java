@@ -20,11 +20,8 @@ final class SoluteMixture {
     private final double idealPerX;
 
     /**
-     * A blend of up to three groups.
-     *
-     * @param molecules effective particles by node, mol; null for none
-     * @param salts the same of the salts; null for none
-     * @param ideal ideal particles, mol
+     * A blend of up to three groups, mol: effective particles of molecules and of salts by node,
+     * null for none, and ideal particles.
      */
     SoluteMixture(double[] molecules, double[] salts, double ideal) {
         this.molecules = molecules == null ? null : new Strand(molecules);

@@ -29,9 +29,8 @@ public final class EnthalpyTable {
     }
 
     /**
-     * Tabulates points joined by straight lines.
-     *
-     * @param points at least two, enthalpy rising, temperature never falling
+     * Tabulates at least two points joined by straight lines, enthalpy rising, temperature never
+     * falling.
      */
     static EnthalpyTable through(Points points) {
         int last = points.size - 1;

@@ -72,19 +72,16 @@ public final class ThermalComposition {
     }
 
     /**
-     * {@return sensible heat above 0 °C of all but the water, J per g of the whole}
-     *
-     * @param temperatureC temperature, °C
+     * {@return sensible heat above 0 °C of all but the water, J per g of the whole, at a
+     * temperature, °C}
      */
     double solidsEnthalpyJPerG(double temperatureC) {
         return sum(share(Substance.WATER), part -> part.enthalpyFromZeroJPerG(temperatureC));
     }
 
     /**
-     * {@return density without air, with part of the water as ice, kg/m³}
-     *
-     * @param temperatureC temperature, °C
-     * @param iceOfWater ice as a share of the water, 0 to 1
+     * {@return density without air, kg/m³, at a temperature, °C, with part of the water, 0 to 1, as
+     * ice}
      */
     double densityKgPerM3(double temperatureC, double iceOfWater) {
         double ice = share(Substance.WATER) * iceOfWater;
@@ -92,12 +89,8 @@ public final class ThermalComposition {
     }
 
     /**
-     * {@return conductivity without air, with part of the water as ice: the liquid in parallel by
-     * volume, W/(m·K)}
-     *
-     * @param temperatureC temperature, °C
-     * @param iceOfWater ice as a share of the water, 0 to 1
-     * @param iceLies arrangement of the ice in the liquid
+     * {@return conductivity without air, W/(m·K), at a temperature, °C, with part of the water, 0
+     * to 1, as ice: the liquid in parallel by volume}
      */
     double conductivityWPerMK(double temperatureC, double iceOfWater, Structure iceLies) {
         double ice = share(Substance.WATER) * iceOfWater;
