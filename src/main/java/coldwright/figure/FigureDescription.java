@@ -71,7 +71,8 @@ public final class FigureDescription {
         StringJoiner text = new StringJoiner(" ");
         for (String sentence : sentences) {
             if (!sentence.isBlank()) {
-                text.add(ended(sentence.strip()));
+                String end = sentence.strip().matches("(?s).*[.!?…]") ? "" : ".";
+                text.add(sentence.strip() + end);
             }
         }
         return text.toString();
@@ -86,10 +87,6 @@ public final class FigureDescription {
      */
     public static String course(Series.Curve curve, Figure figure) {
         return CurveShape.of(curve.x(), curve.y()).describe(figure);
-    }
-
-    private static String ended(String sentence) {
-        return sentence.matches("(?s).*[.!?…]") ? sentence : sentence + ".";
     }
 
     private static String axes(Figure figure) {

@@ -8,7 +8,9 @@ import java.util.Objects;
  */
 public sealed interface Piece {
     /** {@return the number of points that count towards a drawing's limit, 1 or more} */
-    int size();
+    default int size() {
+        return 1;
+    }
 
     /**
      * A disc.
@@ -28,11 +30,6 @@ public sealed interface Piece {
                 throw new IllegalArgumentException(
                         "radius is %s; it must be more than zero".formatted(radius));
             }
-        }
-
-        @Override
-        public int size() {
-            return 1;
         }
     }
 
@@ -87,11 +84,6 @@ public sealed interface Piece {
                                 .formatted(from, to));
             }
         }
-
-        @Override
-        public int size() {
-            return 1;
-        }
     }
 
     /**
@@ -107,11 +99,6 @@ public sealed interface Piece {
             Objects.requireNonNull(text, "text");
             finite("x", x);
             finite("y", y);
-        }
-
-        @Override
-        public int size() {
-            return 1;
         }
     }
 

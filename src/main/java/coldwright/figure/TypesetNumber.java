@@ -40,7 +40,7 @@ public final class TypesetNumber {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? "–" : value > 0 ? "∞" : MINUS + "∞";
         }
-        int decimals = decimalsOf(step);
+        int decimals = Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
         boolean power = largest >= LARGE || decimals > MOST_DECIMALS;
         if (!power || value == 0) {
             return plain(BigDecimal.valueOf(value), value == 0 && power ? 0 : decimals);
@@ -78,10 +78,6 @@ public final class TypesetNumber {
             kept -= text.charAt(kept - 1) == '.' ? 1 : 0;
         }
         return text.substring(0, kept) + text.substring(end);
-    }
-
-    private static int decimalsOf(double step) {
-        return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
     }
 
     private static String withPower(double value, double step, int power) {

@@ -42,21 +42,15 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     private ConvertedUnit exchange(String unit) {
-        return switch (unit) {
-            case "°C" ->
-                    fahrenheit
-                            ? new ConvertedUnit("°F", value -> value * 1.8 + 32)
-                            : new ConvertedUnit(unit, value -> value);
-            case "K" ->
-                    fahrenheit
-                            ? new ConvertedUnit("°F", value -> value * 1.8)
-                            : new ConvertedUnit(unit, value -> value);
-            case "g" ->
-                    ounces
-                            ? new ConvertedUnit("oz", value -> value / OUNCE_G)
-                            : new ConvertedUnit(unit, value -> value);
-            default -> new ConvertedUnit(unit, value -> value);
-        };
+        if (fahrenheit && unit.equals("°C")) {
+            return new ConvertedUnit("°F", value -> value * 1.8 + 32);
+        }
+        if (fahrenheit && unit.equals("K")) {
+            return new ConvertedUnit("°F", value -> value * 1.8);
+        }
+        return ounces && unit.equals("g")
+                ? new ConvertedUnit("oz", value -> value / OUNCE_G)
+                : new ConvertedUnit(unit, value -> value);
     }
 
     /**

@@ -121,15 +121,18 @@ public record KitList(List<Lesson> lessons, int learners) {
 
     private List<String> allergenLines() {
         Map<Allergen, Set<String>> found = new EnumMap<>(Allergen.class);
-        items().forEach(item -> allergens(item).forEach(one -> add(item.name(), one, found)));
+        items().forEach(
+                        item ->
+                                allergens(item)
+                                        .forEach(
+                                                one ->
+                                                        found.computeIfAbsent(
+                                                                        one, any -> new TreeSet<>())
+                                                                .add(item.name())));
         List<String> lines = new ArrayList<>();
         found.forEach(
                 (one, names) -> lines.add(one.phrase().shown() + ": " + String.join(", ", names)));
         return lines;
-    }
-
-    private static void add(String name, Allergen one, Map<Allergen, Set<String>> found) {
-        found.computeIfAbsent(one, any -> new TreeSet<>()).add(name);
     }
 
     /** The allergens that something to buy usually contains, if it is on the shelf. */

@@ -31,7 +31,7 @@ public final class PdfWriter {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PdfRendererBuilder pages = new PdfRendererBuilder();
         pages.usePdfUaAccessibility(true);
-        pages.useUriResolver((base, uri) -> isOwn(uri) ? uri : null);
+        pages.useUriResolver((base, uri) -> uri.matches("#.*|data:font/.*") ? uri : null);
         pages.withProducer("Coldwright");
         font(pages, "GenBkBasR.ttf", "Gentium", 400, FontStyle.NORMAL);
         font(pages, "GenBkBasI.ttf", "Gentium", 400, FontStyle.ITALIC);
@@ -63,11 +63,6 @@ public final class PdfWriter {
     private static void font(
             PdfRendererBuilder pages, String file, String family, int weight, FontStyle style) {
         pages.useFont(() -> stream(file), family, weight, style, true);
-    }
-
-    /** Whether it is inside the file; nothing else is fetched. */
-    private static boolean isOwn(String uri) {
-        return uri.startsWith("#") || uri.startsWith("data:font/");
     }
 
     /** Fonts for pictures: only those of the style sheet. */

@@ -19,25 +19,14 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
 /** {@code balance FILE [--json]}. */
-@Command(
-        name = "balance",
-        description = {
-            "Reads a recipe file with targets and finds the amounts that meet them, or says which"
-                    + " can't be met and by how much."
-        },
-        exitCodeListHeading = "%nIt ends with%n",
-        exitCodeList = {
-            "0:all targets are met",
-            "1:some target can't be met; the nearest amounts are printed",
-            "2:the file can't be used; a sentence says why"
-        })
+@Command(name = "balance")
 final class BalanceCommand implements Callable<Integer> {
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A recipe file; docs/batch-file.md explains it.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "recipe")
     private Path file;
 
-    @Option(names = "--json", description = "Prints one JSON object instead of a page.")
+    @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
     BalanceCommand(TerminalScreen screen) {

@@ -11,7 +11,6 @@ import coldwright.print.PaperSize;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.JsonWriter;
 import coldwright.terminal.console.TerminalScreen;
-import coldwright.text.WholeFile;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,53 +22,26 @@ import java.util.List;
 import java.util.concurrent.Callable;
 
 /** {@code batch FILE [--json | --why | --sheet OUT [--replace]]}. */
-@Command(
-        name = "batch",
-        description = {
-            "Reads a recipe file and prints its analysis: what is in it, how it freezes, how"
-                    + " long that takes, crystals, sweetness, and what to expect and fix. With"
-                    + " --sheet it writes one page to make it by instead."
-        },
-        exitCodeListHeading = "%nIt ends with%n",
-        exitCodeList = {
-            "0:the batch was analysed",
-            "1:not overwritten: add --replace",
-            "2:the file can't be used or written; a sentence says why"
-        })
+@Command(name = "batch")
 final class BatchCommand implements Callable<Integer> {
     private final TerminalScreen screen;
 
-    @Parameters(paramLabel = "FILE", description = "A recipe file; docs/batch-file.md explains it.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "recipe")
     private Path file;
 
-    @Option(names = "--json", description = "Prints one JSON object instead of a page.")
+    @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
-    @Option(
-            names = "--why",
-            description =
-                    "Adds the sources: which values are measured, published, typical or rules of"
-                            + " thumb.")
+    @Option(names = "--why")
     private boolean why;
 
-    @Option(
-            names = "--sheet",
-            paramLabel = "OUT",
-            description =
-                    "Writes a sheet for the kitchen: amounts, method, shopping, ice and salt,"
-                            + " cautions; a name that ends in .pdf or .html.")
+    @Option(names = "--sheet", paramLabel = "OUT")
     private Path sheet;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            defaultValue = "a4",
-            description = "The paper of the sheet; a4 if left out.")
+    @Option(names = "--paper", paramLabel = "a4|letter", defaultValue = "a4")
     private String paper;
 
-    @Option(
-            names = "--replace",
-            description = "Write over a sheet that is there already, without asking.")
+    @Option(names = "--replace")
     private boolean replace;
 
     BatchCommand(TerminalScreen screen) {
@@ -109,17 +81,11 @@ final class BatchCommand implements Callable<Integer> {
                 pdf
                         ? pages.bytes()
                         : MakeSheet.html(batchAnalysis, on).getBytes(StandardCharsets.UTF_8);
-        try {
-            WholeFile.write(sheet, bytes);
-        } catch (WholeFile.UnwrittenException e) {
-            screen.complain(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
-        }
-        screen.say(
+        String words =
                 pdf && pages.pages() > 1
                         ? "%s, on %d pages, because it is too long for one"
                                 .formatted(sheet, pages.pages())
-                        : sheet.toString());
-        return ExitCode.DONE;
+                        : sheet.toString();
+        return PrintFile.write(sheet, bytes, words, screen);
     }
 }

@@ -16,7 +16,6 @@ import coldwright.terminal.console.RunConsent;
 import coldwright.terminal.console.RunFailureText;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.TextFile;
-import coldwright.text.WholeFile;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.handin.HandIn;
@@ -137,15 +136,12 @@ final class HandoutCommand implements Callable<Integer> {
         }
         Map<Integer, SnippetOutput> given = run(lesson, options);
         String html = Handout.html(lesson, given, options);
-        try {
-            WholeFile.write(to, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
-        } catch (WholeFile.UnwrittenException e) {
-            screen.complain(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
-        }
-        screen.say(to.toString());
+        byte[] bytes = pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8);
+        int written = PrintFile.write(to, bytes, to.toString(), screen);
         boolean failed = Handout.showsTrouble(given, options);
-        return failed || !lesson.faults().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
+        return written == ExitCode.DONE && (failed || !lesson.faults().isEmpty())
+                ? ExitCode.FAILED
+                : written;
     }
 
     private Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions options) {

@@ -7,7 +7,6 @@ import coldwright.print.PaperSize;
 import coldwright.print.PdfWriter;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
-import coldwright.text.WholeFile;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -56,14 +55,8 @@ final class KitCommand implements Callable<Integer> {
         if (!PrintFile.mayWrite(List.of(file), "-o", replace, screen)) {
             return ExitCode.FAILED;
         }
-        try {
-            String html = kit.html(PaperSize.A4);
-            WholeFile.write(file, pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8));
-        } catch (WholeFile.UnwrittenException e) {
-            screen.complain(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
-        }
-        screen.say(file.toString());
-        return ExitCode.DONE;
+        String html = kit.html(PaperSize.A4);
+        byte[] bytes = pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8);
+        return PrintFile.write(file, bytes, file.toString(), screen);
     }
 }

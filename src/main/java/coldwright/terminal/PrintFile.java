@@ -3,6 +3,7 @@ package coldwright.terminal;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.print.PaperSize;
+import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.WholeFile;
 
@@ -62,6 +63,18 @@ final class PrintFile {
         }
         screen.complain(text("overwrite.refused", there.get(0), option));
         return false;
+    }
+
+    /** Writes a file and says so, or why it can't be written; returns the exit code. */
+    static int write(Path file, byte[] bytes, String words, TerminalScreen screen) {
+        try {
+            WholeFile.write(file, bytes);
+        } catch (WholeFile.UnwrittenException e) {
+            screen.complain(e.getMessage());
+            return ExitCode.NOT_UNDERSTOOD;
+        }
+        screen.say(words);
+        return ExitCode.DONE;
     }
 
     static PaperSize paper(String typed) {

@@ -29,12 +29,8 @@ public final class NearestWord {
     }
 
     private static boolean isNear(String typed, String word) {
-        int allowed = allowed(typed, word);
+        int allowed = Math.max(1, Math.min(typed.length(), word.length()) / 3);
         return Math.abs(typed.length() - word.length()) <= allowed && typos(typed, word) <= allowed;
-    }
-
-    private static int allowed(String typed, String word) {
-        return Math.max(1, Math.min(typed.length(), word.length()) / 3);
     }
 
     /** The number of typing errors between two words, case-sensitive; at most the longer length. */

@@ -14,72 +14,68 @@ import coldwright.workbook.work.WorkMerge;
 import coldwright.workbook.work.WorkText;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /** The text forms of a workbook's values. */
 final class Forms {
     static final Form<Preferences> SETTINGS =
-            new Whole<>() {
-                @Override
-                public ParsedEntries<Optional<Preferences>> read(String text) {
-                    ParsedEntries<Preferences> parsed = PreferencesText.read(text);
-                    return new ParsedEntries<>(Optional.of(parsed.value()), parsed.faults());
-                }
-
-                @Override
-                public String write(Preferences value) {
-                    return PreferencesText.write(value);
-                }
-
-                @Override
-                public Preferences none(Preferences mine) {
-                    return Preferences.usual();
-                }
-
-                @Override
-                public Merged<Preferences> merge(
-                        Preferences base, Preferences mine, Preferences theirs) {
-                    return PreferencesMerge.of(base, mine, theirs);
-                }
-            };
+            new Whole<>(
+                    PreferencesText::read,
+                    PreferencesText::write,
+                    Preferences.usual(),
+                    PreferencesMerge::of);
 
     static final Form<Agreements> AGREED =
-            new Whole<>() {
-                @Override
-                public ParsedEntries<Optional<Agreements>> read(String text) {
-                    ParsedEntries<Agreements> parsed = Agreements.read(text);
-                    return new ParsedEntries<>(Optional.of(parsed.value()), parsed.faults());
-                }
-
-                @Override
-                public String write(Agreements value) {
-                    return value.text();
-                }
-
-                @Override
-                public Agreements none(Agreements mine) {
-                    return Agreements.none();
-                }
-
-                @Override
-                public Merged<Agreements> merge(
-                        Agreements base, Agreements mine, Agreements theirs) {
-                    return new Merged<>(mine.mergedWith(base, theirs), false);
-                }
-            };
+            new Whole<>(
+                    Agreements::read,
+                    Agreements::text,
+                    Agreements.none(),
+                    (base, mine, theirs) -> new Merged<>(mine.mergedWith(base, theirs), false));
 
     private Forms() {}
 
+    /** Merges two versions of a value that have a common ancestor. */
+    private interface Merger<T> {
+        Merged<T> of(T base, T mine, T theirs);
+    }
+
     /** A value that needs no fitting and is compared as a whole. */
-    private abstract static class Whole<T> implements Form<T> {
+    private record Whole<T>(
+            Function<String, ParsedEntries<T>> reader,
+            Function<T, String> writer,
+            T usual,
+            Merger<T> merger)
+            implements Form<T> {
+        @Override
+        public ParsedEntries<Optional<T>> read(String text) {
+            ParsedEntries<T> parsed = reader.apply(text);
+            return new ParsedEntries<>(Optional.of(parsed.value()), parsed.faults());
+        }
+
+        @Override
+        public String write(T value) {
+            return writer.apply(value);
+        }
+
         @Override
         public T fitted(T value, T mine) {
             return value;
         }
 
         @Override
+        public T none(T mine) {
+            return usual;
+        }
+
+        @Override
         public boolean same(T one, T other) {
             return one.equals(other);
+        }
+
+        @Override
+        public Merged<T> merge(T base, T mine, T theirs) {
+            return merger.of(base, mine, theirs);
         }
     }
 

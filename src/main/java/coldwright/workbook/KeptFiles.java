@@ -62,10 +62,6 @@ public final class KeptFiles {
         return HexFormat.of().formatHex(digest.digest());
     }
 
-    private static String markOf(byte[] bytes) {
-        return HexFormat.of().formatHex(sha256().digest(bytes));
-    }
-
     private static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
@@ -108,7 +104,7 @@ public final class KeptFiles {
     /** The same; the new text includes everything of the state with the mark {@code merged}. */
     synchronized void write(Path file, String text, String what, String merged) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        String next = markOf(bytes);
+        String next = HexFormat.of().formatHex(sha256().digest(bytes));
         Files.createDirectories(file.getParent());
         String now = mark(file);
         Optional<Path> copy = Optional.empty();

@@ -1,10 +1,9 @@
 package coldwright.desk.layout;
 
-import javafx.beans.InvalidationListener;
 import javafx.beans.Observable;
-import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.util.Subscription;
 
 import java.util.List;
 
@@ -30,35 +29,25 @@ public final class WhileShown {
 
     private static void follow(
             Node node, Runnable enters, Runnable action, List<Observable> values) {
-        ChangeListener<Object> changed = (value, was, is) -> action.run();
-        InvalidationListener invalidated = value -> action.run();
+        Subscription[] kept = {Subscription.EMPTY};
         node.sceneProperty()
                 .subscribe(
                         (was, is) -> {
                             if (was == null && is != null) {
-                                values.forEach(one -> listen(one, changed, invalidated));
+                                kept[0] =
+                                        values.stream()
+                                                .map(one -> each(one, action))
+                                                .reduce(Subscription.EMPTY, Subscription::and);
                                 enters.run();
                             } else if (is == null) {
-                                values.forEach(one -> ignore(one, changed, invalidated));
+                                kept[0].unsubscribe();
                             }
                         });
     }
 
-    private static void listen(
-            Observable value, ChangeListener<Object> changed, InvalidationListener invalidated) {
-        if (value instanceof ObservableValue<?> one) {
-            one.addListener(changed);
-        } else {
-            value.addListener(invalidated);
-        }
-    }
-
-    private static void ignore(
-            Observable value, ChangeListener<Object> changed, InvalidationListener invalidated) {
-        if (value instanceof ObservableValue<?> one) {
-            one.removeListener(changed);
-        } else {
-            value.removeListener(invalidated);
-        }
+    private static Subscription each(Observable value, Runnable action) {
+        return value instanceof ObservableValue<?> one
+                ? one.subscribe((was, is) -> action.run())
+                : value.subscribe(action);
     }
 }

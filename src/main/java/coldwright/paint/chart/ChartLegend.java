@@ -13,6 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The legend: a sample and a name for each series, in their order, the earlier figure once and
@@ -158,7 +159,8 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
                         entry.ink().pale() ? lineWidth * CurveLayer.EARLIER_WIDTH : lineWidth;
                 g.setStroke(entry.ink().stroke((float) width));
                 g.draw(new Line2D.Double(x, middle, x + wide, middle));
-                if (!entry.ink().pale() && linesAmong() > 1) {
+                Predicate<Entry> drawn = one -> one.kind() == SampleKind.LINE && !one.ink().pale();
+                if (!entry.ink().pale() && entries.stream().filter(drawn).count() > 1) {
                     CurveLayer.paintPoint(g, entry.ink(), x + wide / 2, middle, type.size());
                 }
             }
@@ -182,11 +184,5 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
         }
         g.setColor(theme.text());
         type.set(g, entry.name(), x + wide + type.size() * AFTER_SAMPLE_EMS, placed.y());
-    }
-
-    private long linesAmong() {
-        return entries.stream()
-                .filter(one -> one.kind() == SampleKind.LINE && !one.ink().pale())
-                .count();
     }
 }

@@ -54,11 +54,8 @@ final class BathCurve {
     }
 
     private void addSolid(double t) {
-        add(solidHeat(t), t, waterG, saltG);
-    }
-
-    private double solidHeat(double t) {
-        return waterG * PureWater.iceEnthalpyJPerG(t) + saltG * BrineHeat.SOLID_SALT_JPERGK * t;
+        double ice = waterG * PureWater.iceEnthalpyJPerG(t);
+        add(ice + saltG * BrineHeat.SOLID_SALT_JPERGK * t, t, waterG, saltG);
     }
 
     private void alongIceLine(double share) {

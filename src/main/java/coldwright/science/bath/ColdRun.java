@@ -1,6 +1,6 @@
 package coldwright.science.bath;
 
-/** A source of cold over time. */
+/** A source of cold over time; by default one that keeps its temperature. */
 public interface ColdRun {
     /** {@return temperature now, °C} */
     double temperatureC();
@@ -11,11 +11,15 @@ public interface ColdRun {
      * @param seconds how long, s
      * @param batchJ heat that the batch gives off meanwhile, J
      */
-    void pass(double seconds, double batchJ);
+    default void pass(double seconds, double batchJ) {}
 
     /** {@return ice left in the bath, g; not a number if there is no bath} */
-    double iceG();
+    default double iceG() {
+        return Double.NaN;
+    }
 
     /** {@return heat that the room has brought so far, J; zero if there is no bath} */
-    double fromRoomJ();
+    default double fromRoomJ() {
+        return 0;
+    }
 }

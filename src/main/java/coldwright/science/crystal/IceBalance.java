@@ -24,7 +24,7 @@ record IceBalance(double[] numbers, double[] rest, double[] rise) {
         double[] crystals = numbers;
         double[] atRest = rest;
         double[] perUndercooling = rise;
-        double s = nothingMelts(size, wantedSumCubes);
+        double s = (2 * wantedSumCubes - twice(rest, size)) / twice(rise, size);
         for (int i = 0; i < NEWTON_STEPS; i++) {
             double sum = 0;
             double slope = 0;
@@ -51,11 +51,6 @@ record IceBalance(double[] numbers, double[] rest, double[] rise) {
             s += 2 * miss / slope;
         }
         return s;
-    }
-
-    /** Exact as long as no crystal melts away. */
-    private double nothingMelts(int size, double wantedSumCubes) {
-        return (2 * wantedSumCubes - twice(rest, size)) / twice(rise, size);
     }
 
     private double twice(double[] atEdges, int size) {

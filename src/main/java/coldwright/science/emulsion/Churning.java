@@ -85,7 +85,7 @@ public record Churning(
     public Band clumpedPercent(double minutes, Motion motion) {
         Require.notNegative("minutes", minutes, "min");
         Band rate = perSecond(motion).times(minutes * 60);
-        return rate.map(Churning::clumped);
+        return rate.map(exponent -> 100 * (1 - Math.exp(-exponent)));
     }
 
     /**
@@ -186,10 +186,6 @@ public record Churning(
         double fall =
                 (solidPercent - BEST_SOLID_PERCENT) / (ALL_SOLID_PERCENT - BEST_SOLID_PERCENT);
         return Math.max(STICKING_ALL_SOLID, 1 - (1 - STICKING_ALL_SOLID) * fall);
-    }
-
-    private static double clumped(double exponent) {
-        return 100 * (1 - Math.exp(-exponent));
     }
 
     /** How it is moved, with its shear rate (by judgement). */

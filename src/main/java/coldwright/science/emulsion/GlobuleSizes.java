@@ -63,7 +63,8 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
      */
     public double fatPercentBelow(double diameterUm) {
         Require.positive("diameterUm", diameterUm, "µm");
-        return 100 * normalBelow(Math.log(diameterUm / volumeMedianUm()) / logSpread);
+        return 50
+                * (1 + Erf.erf(Math.log(diameterUm / volumeMedianUm()) / logSpread / Math.sqrt(2)));
     }
 
     /**
@@ -75,9 +76,5 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
         Require.within("fatPercent", fatPercent, new Require.Range(0.01, 99.99, "% of the fat"));
         double z = Math.sqrt(2) * Erf.erfInv(2 * fatPercent / 100 - 1);
         return volumeMedianUm() * Math.exp(z * logSpread);
-    }
-
-    private static double normalBelow(double x) {
-        return 0.5 * (1 + Erf.erf(x / Math.sqrt(2)));
     }
 }

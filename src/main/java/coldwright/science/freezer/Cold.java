@@ -37,25 +37,7 @@ public sealed interface Cold extends Worded {
 
         @Override
         public ColdRun start() {
-            return new ColdRun() {
-                @Override
-                public double temperatureC() {
-                    return temperatureC;
-                }
-
-                @Override
-                public void pass(double seconds, double batchJ) {}
-
-                @Override
-                public double iceG() {
-                    return Double.NaN;
-                }
-
-                @Override
-                public double fromRoomJ() {
-                    return 0;
-                }
-            };
+            return () -> temperatureC;
         }
     }
 

@@ -43,7 +43,9 @@ public final class Brine {
         if (saltPercent >= EUTECTIC_SALT_PERCENT) {
             return EUTECTIC_C;
         }
-        return Math.max(EUTECTIC_C, of(saltPercent).freezingPointC());
+        Solution brine =
+                Solution.inWater(100 - saltPercent).with(saltPercent, Solute.SODIUM_CHLORIDE);
+        return Math.max(EUTECTIC_C, brine.freezingPointC());
     }
 
     /**
@@ -76,9 +78,5 @@ public final class Brine {
     public static double mostDissolvedSaltG(double waterG) {
         Require.positive("waterG", waterG, "g");
         return waterG * EUTECTIC_SALT_PERCENT / (100 - EUTECTIC_SALT_PERCENT);
-    }
-
-    private static Solution of(double saltPercent) {
-        return Solution.inWater(100 - saltPercent).with(saltPercent, Solute.SODIUM_CHLORIDE);
     }
 }

@@ -90,7 +90,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
      */
     public Band temperatureCAfter(double seconds) {
         Require.notNegative("seconds", seconds, "s");
-        return timeConstantS().map(tau -> after(seconds, tau));
+        return timeConstantS().map(tau -> roomC + (ironC - roomC) * Math.exp(-seconds / tau));
     }
 
     /**
@@ -167,9 +167,5 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         double mean = Temperature.kelvin((ironC + roomC) / 2);
         double radiation = 4 * EMISSIVITY * STEFAN_BOLTZMANN * mean * mean * mean;
         return surroundings.filmWPerM2K().plus(Band.exactly(radiation));
-    }
-
-    private double after(double seconds, double tauS) {
-        return roomC + (ironC - roomC) * Math.exp(-seconds / tauS);
     }
 }

@@ -31,15 +31,17 @@ public final class MissingNameText {
         }
         String name = unknown.group(1);
         Optional<String> which =
-                failed.keySet().stream().filter(one -> has(failed.get(one), name)).findFirst();
+                failed.keySet().stream()
+                        .filter(
+                                one ->
+                                        Pattern.compile("\\b" + name + "\\b")
+                                                .matcher(failed.get(one))
+                                                .find())
+                        .findFirst();
         return which.map(
                         one ->
                                 unknown.replaceFirst(
                                         Matcher.quoteReplacement(text("missing", name, one))))
                 .orElse(words);
-    }
-
-    private static boolean has(String code, String name) {
-        return Pattern.compile("\\b" + name + "\\b").matcher(code).find();
     }
 }

@@ -33,13 +33,19 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
     /** The terminal of this process, in UTF-8 whatever its locale. */
     public static TerminalScreen ofThisProcess() {
         PrintStream out = new WatchedOutput(new FileOutputStream(FileDescriptor.out));
-        Optional<Asker> asker = console().map(console -> question -> ask(out, console, question));
+        Optional<Asker> asker =
+                Optional.ofNullable(System.console())
+                        .filter(TerminalScreen::hasSomebody)
+                        .map(console -> question -> ask(out, console, question));
         PrintStream err =
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         int width =
                 asker.isPresent()
-                        ? terminalWidth()
+                        ? CommandLine.Model.CommandSpec.create()
+                                .usageMessage()
+                                .autoWidth(true)
+                                .width()
                         : CommandLine.Model.UsageMessageSpec.DEFAULT_USAGE_WIDTH;
         return new TerminalScreen(out, err, asker, Math.max(NARROWEST, Math.min(WIDEST, width)));
     }
@@ -50,10 +56,6 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
         return Optional.ofNullable(console.readLine());
     }
 
-    private static Optional<Console> console() {
-        return Optional.ofNullable(System.console()).filter(TerminalScreen::hasSomebody);
-    }
-
     /** From Java 22 there may be a console object without a user. */
     private static boolean hasSomebody(Console console) {
         try {
@@ -61,10 +63,6 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
         } catch (ReflectiveOperationException e) {
             return true;
         }
-    }
-
-    private static int terminalWidth() {
-        return CommandLine.Model.CommandSpec.create().usageMessage().autoWidth(true).width();
     }
 
     /** The same without a user to ask. */

@@ -33,7 +33,10 @@ final class MarkTable {
             rows.add(
                     List.of(
                             cut(one.learner().isEmpty() ? "?" : one.learner()),
-                            cut(one.lesson().isEmpty() ? lastOf(one.file()) : one.lesson()),
+                            cut(
+                                    one.lesson().isEmpty()
+                                            ? one.file().replaceFirst("^.*[/\\\\]", "")
+                                            : one.lesson()),
                             tried
                                     ? one.steps().stream().filter(MarkedHandInStep::done).count()
                                             + ""
@@ -65,10 +68,6 @@ final class MarkTable {
         lines.addAll(PlainProse.wrap(text("table.legend"), width));
         lines.add("");
         return lines;
-    }
-
-    private static String lastOf(String path) {
-        return path.replaceFirst("^.*[/\\\\]", "");
     }
 
     private static String of(boolean tried, long some, long all) {

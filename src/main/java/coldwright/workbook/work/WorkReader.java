@@ -97,7 +97,11 @@ final class WorkReader {
 
     private void take(KeyedEntry entry) {
         switch (entry.word()) {
-            case "lesson", "title", "hash", "changed", "in sight" -> takeHead(entry);
+            case "lesson", "title", "hash", "changed", "in sight" -> {
+                if (head.putIfAbsent(entry.key(), entry) != null) {
+                    throw twice(entry);
+                }
+            }
             case "step" -> takeStep(entry);
             case "read" -> step = step(entry).withRead(yes(entry));
             case "done" -> step = step(entry).withDone(yes(entry));
@@ -111,12 +115,6 @@ final class WorkReader {
                     throw new IllegalArgumentException(
                             "\"%s\" isn't a key of a workbook; check its spelling"
                                     .formatted(KeyedEntryReader.quoted(entry.key())));
-        }
-    }
-
-    private void takeHead(KeyedEntry entry) {
-        if (head.putIfAbsent(entry.key(), entry) != null) {
-            throw twice(entry);
         }
     }
 

@@ -52,15 +52,14 @@ public final class WorkText {
         } else if (learnerAnswer instanceof LearnerAnswer.Curve curve) {
             out.entry("curve", curve.points().size() + " points");
             if (!curve.points().isEmpty()) {
-                out.block(String.join("\n", curve.points().stream().map(WorkText::of).toList()));
+                out.block(
+                        String.join(
+                                "\n",
+                                curve.points().stream().map(at -> at.x() + " " + at.y()).toList()));
             }
         } else {
             throw new AssertionError(learnerAnswer);
         }
-    }
-
-    private static String of(LearnerAnswer.Point point) {
-        return point.x() + " " + point.y();
     }
 
     /**
