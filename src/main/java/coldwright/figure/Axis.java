@@ -15,7 +15,6 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
     /** An axis without label and unit. */
     public static final Axis BLANK = of("", "");
 
-    /** Validates the components. */
     public Axis {
         Objects.requireNonNull(label, "label");
         Objects.requireNonNull(unit, "unit");

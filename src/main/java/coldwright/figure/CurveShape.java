@@ -8,9 +8,7 @@ final class CurveShape {
     /** A rise or fall of less than this share of the curve's range doesn't count as a turn. */
     private static final double NO_TURN = 0.02;
 
-    /**
-     * A curve that changes less than this share of its range over its last part has levelled off.
-     */
+    /** A curve that changes less than this share of its range at its end has levelled off. */
     private static final double LEVEL = 0.05;
 
     /** The last part of the x range, over which a curve must be level. */

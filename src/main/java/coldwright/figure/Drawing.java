@@ -68,7 +68,6 @@ public record Drawing(
      * @param unit the unit of all lengths, such as {@code µm}
      */
     public record Field(double width, double height, String unit) {
-        /** Validates the lengths. */
         public Field {
             Objects.requireNonNull(unit, "unit");
             positive("width", width);
@@ -83,7 +82,6 @@ public record Drawing(
      * @param label text beside it, such as {@code 50 µm}
      */
     public record ScaleBar(double length, String label) {
-        /** Validates the length. */
         public ScaleBar {
             Objects.requireNonNull(label, "label");
             positive("length", length);
@@ -97,7 +95,6 @@ public record Drawing(
      * @param warmestC temperature of the warmest colour, °C, above the coldest
      */
     public record TemperatureScale(double coldestC, double warmestC) {
-        /** Validates the range. */
         public TemperatureScale {
             if (!(coldestC < warmestC && Double.isFinite(warmestC - coldestC))) {
                 throw new IllegalArgumentException(

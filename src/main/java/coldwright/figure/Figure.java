@@ -40,7 +40,6 @@ public record Figure(
     /** How many points a function is sampled at. */
     public static final int POINTS_OF_A_FUNCTION = 200;
 
-    /** Validates and copies the components. */
     public Figure {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(writtenText, "writtenText");

@@ -21,7 +21,6 @@ public sealed interface Piece {
      * @param tint its colour
      */
     record Disc(double x, double y, double radius, Tint tint) implements Piece {
-        /** Validates the components. */
         public Disc {
             Objects.requireNonNull(tint, "tint");
             finite("x", x);
@@ -41,7 +40,6 @@ public sealed interface Piece {
      * @param tint its colour
      */
     record Outline(NumberColumn x, NumberColumn y, Tint tint) implements Piece {
-        /** Validates the components. */
         public Outline {
             Objects.requireNonNull(tint, "tint");
             if (x.size() != y.size() || x.size() < 3) {
@@ -70,7 +68,6 @@ public sealed interface Piece {
      * @param lower its colour at the lower edge: the same, or another temperature
      */
     record Band(double from, double to, Tint upper, Tint lower) implements Piece {
-        /** Validates the components. */
         public Band {
             boolean alike = upper.role() == lower.role();
             if (!alike) {
@@ -94,7 +91,6 @@ public sealed interface Piece {
      * @param text a few words
      */
     record Label(double x, double y, String text) implements Piece {
-        /** Validates the components. */
         public Label {
             Objects.requireNonNull(text, "text");
             finite("x", x);

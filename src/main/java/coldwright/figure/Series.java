@@ -78,7 +78,6 @@ public sealed interface Series {
      * @param values the height of each bar
      */
     record Bars(String name, List<String> words, NumberColumn values) implements Series {
-        /** Validates and copies the components. */
         public Bars {
             words = List.copyOf(words);
             if (words.size() != values.size()) {

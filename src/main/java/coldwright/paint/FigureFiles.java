@@ -87,17 +87,12 @@ public final class FigureFiles {
         }
     }
 
-    /**
-     * One moment of a drawing, from 0, as an SVG document, as {@link #svg(Figure, FigureFormat)}.
-     */
+    /** One moment of a drawing, from 0, as {@link #svg(Figure, FigureFormat)}. */
     public static String svg(Drawing drawing, int moment, FigureFormat format) {
         return FigureSvg.of(drawing, moment, format);
     }
 
-    /**
-     * The figure as one {@code svg} element with selectable text and a description, for a file or
-     * for HTML.
-     */
+    /** The figure as one {@code svg} element with selectable text and a description. */
     public static String svg(Figure figure, FigureFormat format) {
         return FigureSvg.of(figure, format);
     }

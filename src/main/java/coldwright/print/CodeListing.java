@@ -5,10 +5,7 @@ import coldwright.source.JavaHighlight;
 import java.util.List;
 import java.util.Locale;
 
-/**
- * Java text on paper: syntax colours and hanging indents. A line that is too long continues below,
- * indented further.
- */
+/** Java text on paper: syntax colours and hanging indents for lines that are too long. */
 final class CodeListing {
     /** Characters of extra indent. */
     private static final int HANGING = 4;

@@ -98,10 +98,7 @@ public final class Handout implements LessonPart.Visitor {
         }
     }
 
-    /**
-     * Whether a handout reports a failed snippet among the output given. A blank handout shows no
-     * output.
-     */
+    /** Whether a handout reports a failed snippet. A blank handout shows no output. */
     public static boolean showsTrouble(
             Map<Integer, SnippetOutput> given, HandoutOptions handoutOptions) {
         return handoutOptions.edition() != HandoutEdition.BLANK

@@ -11,10 +11,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
-/**
- * The ingredients of a mix, its amounts above zero, and the properties that matter when a cook
- * handles them.
- */
+/** The ingredients of a mix above zero, and what matters when a cook handles them. */
 record IngredientHandling(Mix mix, List<Amount> amounts) {
     private static final Pattern BROWNED =
             Pattern.compile("caramel|toffee|butterscotch|praline|brittle|dulce|honeycomb");
@@ -48,10 +45,7 @@ record IngredientHandling(Mix mix, List<Amount> amounts) {
         return one.composition().percent(Component.ALCOHOL) > STRONG_PERCENT;
     }
 
-    /**
-     * Sour enough to curdle hot milk; milk products don't count, because they are sour by
-     * themselves.
-     */
+    /** Sour enough to curdle hot milk; milk products don't count, as they are sour anyway. */
     static boolean isSour(Ingredient one) {
         return !isMilk(one) && one.composition().percent(Component.Kind.ACID) > SOUR_PERCENT;
     }

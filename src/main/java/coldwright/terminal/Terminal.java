@@ -74,10 +74,7 @@ public final class Terminal {
         return commands().getSubcommands().containsKey(word);
     }
 
-    /**
-     * Explains why there is no window and walks through the first lesson without questions. Returns
-     * the exit code.
-     */
+    /** Says why there is no window, walks through the first lesson; returns the exit code. */
     public int insteadOfWindow(String why) {
         screen.say(why);
         if (courseLessons.names().isEmpty()) {

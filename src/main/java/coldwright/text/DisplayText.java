@@ -49,10 +49,7 @@ public final class DisplayText {
         return NUMBERS.contains(type) && value.startsWith("-") ? "−" + value.substring(1) : value;
     }
 
-    /**
-     * A duration in whole minutes below two hours, else hours to a tenth; {@code never} if
-     * infinite.
-     */
+    /** A duration in minutes below two hours, else hours to a tenth; {@code never} if infinite. */
     public static String minutes(double minutes) {
         return minutes(minutes, "never");
     }

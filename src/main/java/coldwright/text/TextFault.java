@@ -1,7 +1,4 @@
 package coldwright.text;
 
-/**
- * An error in a text file and its fix, without file and line; the line counts from 1 and is 0 for
- * the whole file.
- */
+/** An error in a text file and its fix; the line counts from 1, 0 for the whole file. */
 public record TextFault(int line, String words) {}

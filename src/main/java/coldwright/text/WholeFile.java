@@ -154,10 +154,7 @@ public final class WholeFile {
             this.words = words;
         }
 
-        /**
-         * The reason and its fix as half a sentence, such as {@code its disk is full; make room or
-         * give another}.
-         */
+        /** The reason and its fix, such as {@code its disk is full; make room or give another}. */
         public String words() {
             return words;
         }

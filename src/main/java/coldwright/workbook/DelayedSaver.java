@@ -38,10 +38,7 @@ public final class DelayedSaver implements AutoCloseable {
         this.writes = new DelayedWrites<>(background, this::write);
     }
 
-    /**
-     * Takes a change to the whole work in a lesson and returns at once. It is on the disk within a
-     * second.
-     */
+    /** Takes a change to the work in a lesson and returns at once. Saved within a second. */
     public void changed(LessonWork work) {
         writes.put(work.key(), work.changedAt(Instant.now()));
     }

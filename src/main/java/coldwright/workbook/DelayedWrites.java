@@ -73,9 +73,7 @@ public final class DelayedWrites<K, V> implements AutoCloseable {
         }
     }
 
-    /**
-     * Writes all pending values on the calling thread; returns false if some must be tried again.
-     */
+    /** Writes all pending values on the calling thread; false if some must be tried again. */
     public boolean flush() {
         synchronized (writing) {
             Map<K, V> now;

@@ -70,18 +70,12 @@ public final class KeptFiles {
         }
     }
 
-    /**
-     * Notes that this window has read a file and shows its content; the mark is from before it was
-     * read.
-     */
+    /** Notes that this window shows a file's content; the mark is from before it was read. */
     public synchronized void saw(Path file, String mark) {
         seen.put(file, mark);
     }
 
-    /**
-     * Whether a file has content that this window has neither read nor written; false if it is
-     * missing.
-     */
+    /** Whether a file has content that this window neither read nor wrote; false if missing. */
     public synchronized boolean isUnseen(Path file) throws IOException {
         String now = mark(file);
         return !now.equals(NO_FILE) && !now.equals(seen.get(file));

@@ -55,9 +55,7 @@ public final class Workbook implements AutoCloseable {
         agreed = new SharedFile<>(store, store.agreedFile());
     }
 
-    /**
-     * Opens a workbook in a folder, created if missing; {@link #notice} says whether it can save.
-     */
+    /** Opens a workbook in a folder, created if missing; see {@link #notice}. */
     public static Workbook open(DataFolder folder) {
         Workbook workbook = new Workbook(folder);
         workbook.tryAgain();
@@ -97,17 +95,12 @@ public final class Workbook implements AutoCloseable {
         return claim.holds();
     }
 
-    /**
-     * Calls a listener after another window's change was copied and overwritten, on the writing
-     * thread.
-     */
+    /** Calls a listener after another window's change was copied, on the writing thread. */
     public void whenCopied(Consumer<Copied> listener) {
         store.files().whenCopied(listener);
     }
 
-    /**
-     * The folder's other files, such as recipes. Writing them also keeps another window's changes.
-     */
+    /** The folder's other files, such as recipes; writing them keeps other windows' changes. */
     public KeptFiles files() {
         return store.files();
     }
@@ -171,10 +164,7 @@ public final class Workbook implements AutoCloseable {
                 "the work in \"" + work.title() + "\"");
     }
 
-    /**
-     * As {@link #keep(LessonWork)}; returns why it was not saved, one sentence, empty if it is on
-     * the disk.
-     */
+    /** As {@link #keep(LessonWork)}; returns why it was not saved, a sentence; else empty. */
     public Optional<String> save(LessonWork work) {
         return keep(work).failure();
     }

@@ -1,4 +1,2 @@
-/**
- * Figures on the page: shown, read off, zoomed, pinned, saved, played, and sketched before the run.
- */
+/** Figures on the page: shown, read off, zoomed, pinned, saved, played, and sketched. */
 package coldwright.desk.figure;

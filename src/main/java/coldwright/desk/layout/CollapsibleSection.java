@@ -25,10 +25,7 @@ public final class CollapsibleSection extends VBox {
         this(open, close, made, Optional.empty());
     }
 
-    /**
-     * As above, with its content in another parent if there is one, so that its button can be in a
-     * row.
-     */
+    /** As above, with its content in another parent if there is one. */
     public CollapsibleSection(
             String open, String close, Supplier<Node> made, Optional<Pane> place) {
         under = place.orElse(this);

@@ -17,10 +17,7 @@ public record PageLayout(double contentsPx, double readingPx, double figuresPx) 
     private static final double MEASURE_EM = 30.5;
     private static final double SHORT_MEASURE_EM = 27.5;
 
-    /**
-     * Calculates the widths from the window's width and the type size, both in pixels; they sum to
-     * the window's.
-     */
+    /** The widths from the window's width and the type size, pixels; they sum to the window's. */
     public static PageLayout of(double widthPx, double emPx) {
         double ems = widthPx / emPx;
         double contents = ems < CONTENTS_BESIDE_EM ? 0 : clamp(ems * 0.165, 10.5, 15);

@@ -14,10 +14,7 @@ import java.util.List;
 public final class WhileShown {
     private WhileShown() {}
 
-    /**
-     * Runs an action when the node enters a window, and at each change of values and lists until it
-     * leaves.
-     */
+    /** Runs an action when the node enters a window, and at each change until it leaves. */
     public static void follow(Node node, Runnable action, Observable... values) {
         follow(node, action, action, List.of(values));
     }

@@ -128,9 +128,7 @@ public final class ChartLayout {
         return y + em * 0.4;
     }
 
-    /**
-     * The y axis' caption and the legend: in one row if both fit, otherwise one above the other.
-     */
+    /** The y axis' caption and the legend: in one row if both fit, else one above the other. */
     private double setHead(double pad, double inner, double top) {
         double y = top;
         String caption = plain.cut(figure.y().caption(), inner);

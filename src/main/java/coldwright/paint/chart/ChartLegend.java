@@ -119,9 +119,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
         return placed;
     }
 
-    /**
-     * The entries in columns, with as many rows as allowed; entries that don't fit are left out.
-     */
+    /** The entries in columns, with as many rows as allowed; those that don't fit are left out. */
     List<Placed> inColumns(double x, double y, Room room) {
         double widest = 0;
         for (Entry entry : entries) {

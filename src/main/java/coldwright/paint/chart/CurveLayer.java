@@ -35,9 +35,7 @@ record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Point
         }
     }
 
-    /**
-     * Places points at even distances along the x axis, each curve's between those of the others.
-     */
+    /** Places points at even distances along the x axis, each curve's between the others'. */
     private void paintPoints(Graphics2D g, Path2D path) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
         double between = Math.max(pixelRect.width() / 9.0, layout.em() * BETWEEN_POINTS_EMS);

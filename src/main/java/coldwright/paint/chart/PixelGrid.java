@@ -1,9 +1,6 @@
 package coldwright.paint.chart;
 
-/**
- * The screen's pixel grid, on which thin lines are sharp: font size, and screen pixels per logical
- * pixel.
- */
+/** The screen's pixel grid, where thin lines are sharp: font size, pixels per logical pixel. */
 record PixelGrid(double em, double scale) {
     /** The width of a thin line that fills whole pixels. */
     double axisWidth() {

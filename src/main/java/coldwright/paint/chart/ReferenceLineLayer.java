@@ -81,9 +81,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
                 box.getMaxY() - type.size() * 0.33);
     }
 
-    /**
-     * The positions of the labels, in the order of the marks; a mark without a label is left out.
-     */
+    /** The positions of the labels, in the order of the marks; unlabelled marks are left out. */
     public Map<ReferenceLine, Rectangle2D> places() {
         Map<ReferenceLine, Rectangle2D> placed = new LinkedHashMap<>();
         List<ReferenceLine> named =

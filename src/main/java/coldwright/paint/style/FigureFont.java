@@ -87,9 +87,7 @@ public record FigureFont(Font font) {
         return shown.isEmpty() ? 0 : fontFor(shown).getStringBounds(shown, EXACT).getWidth();
     }
 
-    /**
-     * The text without characters that can't be drawn or be in XML: control codes, lone surrogates.
-     */
+    /** The text without what can't be drawn or be in XML: control codes, lone surrogates. */
     public static String shown(String text) {
         return text.chars().allMatch(c -> c >= ' ' && c < 0x7F)
                 ? text

@@ -8,7 +8,6 @@ public record FigureFormat(int width, int height, FigureQuality look) {
     private static final int MOST = 16_384;
     private static final long MOST_PIXELS = 100_000_000;
 
-    /** Validates the components. */
     public FigureFormat {
         check("width", width);
         check("height", height);
@@ -25,12 +24,9 @@ public record FigureFormat(int width, int height, FigureQuality look) {
      * and theme of a figure.
      */
     public record FigureQuality(double screenScale, double typePx, FigureTheme theme) {
-        /**
-         * One screen pixel per logical pixel, with a font size that is easy to read on a screen.
-         */
+        /** One screen pixel per logical pixel, and a font size that is easy to read. */
         public static final FigureQuality PLAIN = new FigureQuality(1, 13, FigureTheme.LIGHT);
 
-        /** Validates the components. */
         public FigureQuality {
             if (!(screenScale >= 0.5 && screenScale <= 4)) {
                 throw new IllegalArgumentException(

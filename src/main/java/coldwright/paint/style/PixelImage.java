@@ -38,10 +38,7 @@ public final class PixelImage {
         return ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     }
 
-    /**
-     * {@return the colour of a pixel from the left and the top: red, green and blue in the low
-     * three bytes}
-     */
+    /** {@return a pixel's colour: red, green and blue in the low three bytes} */
     public int rgbAt(int xPx, int yPx) {
         return image.getRGB(xPx, yPx) & 0xFFFFFF;
     }

@@ -18,27 +18,18 @@ public record PlotArea(PixelRect area, ValueSpan x, ValueSpan y) {
             return top + height;
         }
 
-        /**
-         * Whether a point, in logical pixels from the left and the top, is within it or on its
-         * edges.
-         */
+        /** Whether a point, logical pixels from the left and the top, is in it or on its edges. */
         public boolean contains(double xPx, double yPx) {
             return xPx >= left && xPx <= right() && yPx >= top && yPx <= bottom();
         }
     }
 
-    /**
-     * The x value at a logical pixel from the left, in the axis' unit; extrapolated outside the
-     * area.
-     */
+    /** The x value at a logical pixel from the left, in the axis' unit; also outside the area. */
     public double xAt(double xPx) {
         return x.at((xPx - area.left()) / area.width());
     }
 
-    /**
-     * The y value at a logical pixel from the top, in the axis' unit; extrapolated outside the
-     * area.
-     */
+    /** The y value at a logical pixel from the top, in the axis' unit; also outside the area. */
     public double yAt(double yPx) {
         return y.at((area.bottom() - yPx) / area.height());
     }

@@ -8,7 +8,6 @@ public record ValueSpan(double from, double to) {
     /** The smallest relative difference of two doubles that can be shown reliably. */
     private static final double FINEST = 1e-9;
 
-    /** Validates the components. */
     public ValueSpan {
         if (!(from < to) || to - from == Double.POSITIVE_INFINITY) {
             throw new IllegalArgumentException(

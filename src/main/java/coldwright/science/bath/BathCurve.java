@@ -141,9 +141,7 @@ final class BathCurve {
         return heatJ[n];
     }
 
-    /**
-     * Heat at which a bath without ice reaches a temperature, J; infinite above the curve's end.
-     */
+    /** Heat at which a bath without ice reaches a temperature, J; infinite beyond the curve. */
     double heatWhenJ(double wantedC) {
         int n = size - 1;
         if (wantedC >= temperatureC[n]) {

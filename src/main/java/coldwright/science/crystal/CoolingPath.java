@@ -35,10 +35,7 @@ final class CoolingPath {
         return along(new double[] {0, seconds}, new double[] {temperatureC, temperatureC});
     }
 
-    /**
-     * Cooling or warming, °C, against fixed surroundings beyond the last temperature, in a total
-     * time, s.
-     */
+    /** Cooling or warming, °C, in a time, s, against fixed surroundings beyond the last one. */
     static CoolingPath against(
             FrozenMixTable frozenMixTable, Ends ends, double aroundC, double totalS) {
         CoolingPath path = atUnitConductance(frozenMixTable, ends, aroundC);

@@ -21,9 +21,7 @@ final class FrozenMixTable {
     private final double[] icePercent;
     private final double volumeMlPerG;
 
-    /**
-     * Fills the table for a mix of water and solutes, and of long sugars that thicken the liquid.
-     */
+    /** Fills the table for a mix of water, solutes, and long sugars that thicken the liquid. */
     FrozenMixTable(Solution solution, UnfrozenSyrup.LongSugars longSugars, Bulk bulk) {
         double massG = bulk.massG;
         FreezingCurve curve = solution.freezingCurve();

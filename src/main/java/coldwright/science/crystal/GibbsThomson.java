@@ -17,9 +17,7 @@ public final class GibbsThomson {
     /** Surface energy of ice against solution, mJ/m². */
     public static final double SURFACE_MJ_PER_M2 = 33;
 
-    /**
-     * Density of ice at 0 °C, kg/m³, IAPWS-06 to a tenth; {@link PureWater} has it by temperature.
-     */
+    /** Density of ice at 0 °C, kg/m³, IAPWS-06 to a tenth; {@link PureWater} has all. */
     public static final double ICE_KG_PER_M3 = 916.7;
 
     /** Heat of melting at 0 °C, J/g, IAPWS-06 to a tenth; γ is known to ±15 %. */

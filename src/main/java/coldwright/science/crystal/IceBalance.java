@@ -16,10 +16,7 @@ record IceBalance(double[] numbers, double[] rest, double[] rise) {
     private static final int NEWTON_STEPS = 12;
     private static final double CONSERVED_SHARE = 1e-9;
 
-    /**
-     * Solves for S, 1/µm, with so many classes and the sum of R³ over all crystals after the step,
-     * µm³.
-     */
+    /** Solves for S, 1/µm, with so many classes and a sum of R³ after the step, µm³. */
     double solve(int size, double wantedSumCubes) {
         double[] crystals = numbers;
         double[] atRest = rest;

@@ -12,9 +12,7 @@ public enum Film implements Worded {
     STILL_AIR(5, 10),
     /** Freezer with a fan: 20 to 40 (food engineering texts, memory). */
     MOVING_AIR(20, 40),
-    /**
-     * Brine and ice left alone: free convection of liquids 50 to 100 (Y. A. Çengel, course notes).
-     */
+    /** Brine and ice left alone: free convection, 50 to 100 (Y. A. Çengel, course notes). */
     STILL_BRINE(50, 100),
     /**
      * Lumps, salt and brine that only the bag or can moves: from the low end of free convection to

@@ -155,10 +155,7 @@ public final class FreezePlan implements Worded {
         return likely().stirredMinutes();
     }
 
-    /**
-     * {@return heat that bath or freezer removes until soft-serve, or until the end for a still
-     * batch, kJ}
-     */
+    /** {@return heat removed until soft-serve, or until the end for a still batch, kJ} */
     public double heatRemovedKJ() {
         return likely().firstJPerG() * freeze.massG() / 1000;
     }

@@ -55,9 +55,10 @@ public final class FreezingCurve implements Commented {
     }
 
     /**
-     * {@return ice as a share of all water, %, 0 to 100; 0 at the initial freezing point and above}
+     * Ice as a share of all water.
      *
      * @param temperatureC temperature, °C, −60 to 120
+     * @return % of the water, 0 to 100; 0 at the initial freezing point and above
      * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double icePercentAt(double temperatureC) {

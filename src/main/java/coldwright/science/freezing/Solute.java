@@ -191,10 +191,7 @@ public enum Solute {
                                         .collect(Collectors.joining(", "))));
     }
 
-    /**
-     * {@return molar mass without any crystal water, g/mol, from the CRC table where it has the
-     * solute}
-     */
+    /** {@return molar mass without crystal water, g/mol, from the CRC table if it is there} */
     public double molarMassGPerMol() {
         return molarMassGPerMol;
     }
@@ -209,10 +206,7 @@ public enum Solute {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /**
-     * {@return how far the model of this solute alone in water can be trusted: range, error and
-     * source}
-     */
+    /** {@return range, error and source of the model of this solute alone in water} */
     public Validity validity() {
         return validity;
     }

@@ -101,10 +101,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         return secondsTo(bendsAboveC());
     }
 
-    /**
-     * {@return how long until it snaps instead of bending, s, never less than {@link
-     * #secondsToShape}}
-     */
+    /** {@return how long until it snaps, not bends, s, at least {@link #secondsToShape}} */
     public Band secondsToSnap() {
         return secondsTo(wafer.sugarPhase().glassTransitionC());
     }
@@ -114,10 +111,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         return wafer.sugarPhase().glassTransitionC() + Wlf.aboveGlassC(Wlf.LOG_PAS_SOFTENING);
     }
 
-    /**
-     * {@return how far the inside lags behind the surface: Biot number h(d/2)/k at the middle of
-     * the band}
-     */
+    /** {@return how far the inside lags behind the surface: h(d/2)/k at the band's middle} */
     public double biot() {
         return surfaceWPerM2K().middle() * wafer.thicknessMm() / 2000 / Wafer.CONDUCTIVITY_W_PER_MK;
     }

@@ -35,9 +35,7 @@ public enum SugarGlass {
         return dryC;
     }
 
-    /**
-     * {@return how strongly water softens it: the constant k of Gordon and Taylor, without unit}
-     */
+    /** {@return how strongly water softens it: the constant k of Gordon and Taylor, no unit} */
     public double gordonTaylorConstant() {
         return constant;
     }

@@ -133,9 +133,7 @@ public enum Firmness implements Worded {
         return new Band(cold, (warm + cold) / 2, warm);
     }
 
-    /**
-     * {@return most ice of this class, at the water of an ordinary ice cream, % of the whole mix}
-     */
+    /** {@return most ice of this class at the water of ordinary ice cream, % of the whole mix} */
     public double upToIcePercent() {
         return Math.min(100, upToPercentOfWater * ORDINARY_WATER_PERCENT / 100);
     }

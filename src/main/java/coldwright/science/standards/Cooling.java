@@ -43,10 +43,7 @@ public final class Cooling {
                 LocalRules.REMINDER);
     }
 
-    /**
-     * {@return the rule as an English sentence: temperatures, times, the rule's name and the
-     * reminder}
-     */
+    /** {@return the rule in English: temperatures, times, the rule's name and the reminder} */
     public static String sentence() {
         return phrase().english();
     }

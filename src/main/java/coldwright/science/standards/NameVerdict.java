@@ -23,10 +23,7 @@ public record NameVerdict(String place, String name, List<Phrase> missing, Phras
         return missing.isEmpty();
     }
 
-    /**
-     * {@return the missing requirements in English: each with the figure and the limit; empty if
-     * allowed}
-     */
+    /** {@return what is missing in English, each with figure and limit; empty if allowed} */
     public List<String> shortfalls() {
         return Phrase.english(missing);
     }

@@ -79,10 +79,7 @@ public final class ThermalComposition {
         return sum(share(Substance.WATER), part -> part.enthalpyFromZeroJPerG(temperatureC));
     }
 
-    /**
-     * {@return density without air, kg/m³, at a temperature, °C, with part of the water, 0 to 1, as
-     * ice}
-     */
+    /** {@return density without air, kg/m³, at °C, with a part of the water, 0 to 1, as ice} */
     double densityKgPerM3(double temperatureC, double iceOfWater) {
         double ice = share(Substance.WATER) * iceOfWater;
         return 1 / (liquidVolume(temperatureC, ice) + iceVolume(temperatureC, ice));

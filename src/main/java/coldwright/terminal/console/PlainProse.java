@@ -42,10 +42,7 @@ public final class PlainProse extends AbstractVisitor {
         this.width = width;
     }
 
-    /**
-     * Formats blocks of text with an empty line between them, to a width in characters; one long
-     * word may exceed it.
-     */
+    /** Formats blocks with an empty line between them, to a width that a long word may exceed. */
     public static List<String> set(List<Node> blocks, int width) {
         PlainProse text = new PlainProse(width);
         blocks.forEach(block -> block.accept(text));

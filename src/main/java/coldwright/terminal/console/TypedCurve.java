@@ -26,10 +26,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
 
     record Point(double level, double upright) {}
 
-    /**
-     * The expected input, such as {@code points of the curve: sugar in %, then ice in %, such as
-     * …}.
-     */
+    /** The expected input, such as {@code points of the curve: sugar in %, then ice in %}. */
     public static String form(ExpectedAnswer.Curve axes) {
         return text("form.curve", named(axes.level()), named(axes.upright()), example(axes));
     }

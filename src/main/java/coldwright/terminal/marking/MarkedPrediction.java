@@ -4,10 +4,7 @@ import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.workbook.handin.PredictionOutcome;
 
-/**
- * A prediction: the learner's answer, empty if none, the right answer in words, and how they
- * compare.
- */
+/** A prediction: the answer, empty if none, the right one in words, and how they compare. */
 record MarkedPrediction(String question, String answer, String right, PredictionOutcome outcome) {
     /** One line for a person. */
     String line() {

@@ -34,10 +34,7 @@ public final class FigureFolder {
         return new FigureFolder(lessonName, Optional.empty());
     }
 
-    /**
-     * A folder of the user's choice, created if missing; refuses one that can't be created or
-     * written to.
-     */
+    /** A folder of the user's choice, created if missing; refuses one that isn't writable. */
     public static FigureFolder at(Path folder) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new IllegalArgumentException(text("figures.a-file", folder));

@@ -41,10 +41,7 @@ public record ContentHash(String hex) {
         }
     }
 
-    /**
-     * The hash of a lesson's file, from the same bytes that were parsed; of the empty text if it
-     * isn't text.
-     */
+    /** The hash of a lesson's file, from the parsed bytes; of the empty text if it isn't text. */
     public static ContentHash of(byte[] bytes) {
         return of(TextFile.of(bytes).text().orElse(""));
     }

@@ -17,10 +17,7 @@ public final class StepNames {
 
     private StepNames() {}
 
-    /**
-     * The names of a lesson's steps, in order, without the opening; a repeated title gets {@code
-     * (2)} appended.
-     */
+    /** The names of a lesson's steps without the opening; a repeated title gets {@code (2)}. */
     public static List<String> of(Lesson lesson) {
         Map<String, Integer> seen = new HashMap<>();
         List<String> names = new ArrayList<>();
@@ -35,10 +32,7 @@ public final class StepNames {
         return List.copyOf(names);
     }
 
-    /**
-     * The parts of a lesson by step: the opening's under {@link #OPENING}, then those of each step,
-     * in order.
-     */
+    /** A lesson's parts by step, in order; the opening's are under {@link #OPENING}. */
     public static Map<String, List<LessonPart>> parts(Lesson lesson) {
         Map<String, List<LessonPart>> parts = new LinkedHashMap<>();
         parts.put(OPENING, lesson.opening());

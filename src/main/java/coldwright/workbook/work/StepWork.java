@@ -74,9 +74,7 @@ public record StepWork(
                 .findFirst();
     }
 
-    /**
-     * Changes the text of a snippet, by its index from 0. The author's own text removes the edit.
-     */
+    /** Changes a snippet's text, by its index from 0. The author's own text removes the edit. */
     public StepWork withSnippet(int index, String text, String authorText) {
         List<SnippetEdit> next = but(edits, edit -> edit.index() == index);
         if (!text.equals(authorText)) {

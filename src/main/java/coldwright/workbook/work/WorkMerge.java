@@ -18,10 +18,7 @@ public final class WorkMerge {
 
     private WorkMerge() {}
 
-    /**
-     * Merges work since its common ancestor; where both windows changed the same snippet or answer,
-     * mine.
-     */
+    /** Merges work since its common ancestor; where both changed a snippet or answer, mine. */
     public static Merged<LessonWork> of(LessonWork base, LessonWork mine, LessonWork theirs) {
         WorkMerge merge = new WorkMerge();
         LessonWork work = mine;

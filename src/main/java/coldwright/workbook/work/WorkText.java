@@ -62,10 +62,7 @@ public final class WorkText {
         }
     }
 
-    /**
-     * Reads work: the usable part, empty if the text isn't such a file or names no lesson; and its
-     * errors.
-     */
+    /** Reads work: the usable part, empty if it isn't such a file or names no lesson; errors. */
     public static ParsedEntries<Optional<LessonWork>> read(LessonKey key, String text) {
         return new WorkReader(key).read(text);
     }

@@ -45,10 +45,7 @@ public final class CurveSketch {
         this.axes = axes;
     }
 
-    /**
-     * Draws a straight stroke over earlier values, in the units of the axes; its start is clamped
-     * to them.
-     */
+    /** Draws a straight stroke over earlier values, in the axes' units, clamped to them. */
     public void draw(LearnerAnswer.Point from, LearnerAnswer.Point to) {
         int first = column(from.x());
         int last = column(to.x());
@@ -172,10 +169,7 @@ public final class CurveSketch {
         return Messages.of("prediction.yours");
     }
 
-    /**
-     * The drawn line in words, such as {@code falls from 0 to −4 °C as sucrose rises from 0 to 40
-     * %}; empty before.
-     */
+    /** The drawn line in words: {@code falls from 0 to −4 °C as sucrose rises from 0 to 40 %}. */
     public Optional<String> description() {
         return curve().map(drawn -> FigureDescription.course(drawn, paper()));
     }

@@ -31,17 +31,12 @@ public final class DisplayNumber {
         return digits.replace('-', MINUS);
     }
 
-    /**
-     * A number with its unit, which may be empty, such as {@code −1.47 °C}, without line breaks.
-     */
+    /** A number with its unit, if any, such as {@code −1.47 °C}, without line breaks. */
     public static String of(double value, String unit) {
         return unit.isEmpty() ? of(value) : of(value) + NO_BREAK_SPACE + unit;
     }
 
-    /**
-     * A number with no more digits than its tolerance justifies, such as {@code −1.472} for 0.03;
-     * all digits for 0.
-     */
+    /** A number in the digits that its tolerance justifies, {@code −1.472} for 0.03; all for 0. */
     public static String toTolerance(double value, double tolerance) {
         if (!Double.isFinite(value) || !(tolerance > 0)) {
             return of(value);
@@ -57,10 +52,7 @@ public final class DisplayNumber {
                 : of(value);
     }
 
-    /**
-     * Parses a number as people type it, with a point or a comma and any kind of minus; empty if it
-     * isn't one.
-     */
+    /** Parses a number as people type it, with point or comma and any minus; empty if none. */
     public static OptionalDouble read(String text) {
         String plain =
                 text.strip()

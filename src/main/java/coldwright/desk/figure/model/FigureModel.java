@@ -77,10 +77,7 @@ public final class FigureModel {
         return shownFigure.earlier().filter(was -> earlierShown.get());
     }
 
-    /**
-     * Zooms to the rectangle between two opposite corners; ignored if it is smaller than some
-     * pixels, or on bars.
-     */
+    /** Zooms to the rectangle between two corners; not to a tiny one, nor on bars. */
     public void zoom(PlotArea plot, FigureReadout.ImagePoint one, FigureReadout.ImagePoint other) {
         boolean tiny = Math.abs(one.x() - other.x()) < 6 || Math.abs(one.y() - other.y()) < 6;
         if (!tiny && canZoom()) {
@@ -145,10 +142,7 @@ public final class FigureModel {
         return size == 0 ? Optional.empty() : FigureReadout.at(figure, series, point, plot);
     }
 
-    /**
-     * Moves the readout to the next series (1) or the previous (−1), at the same share of its
-     * points.
-     */
+    /** Moves the readout to the next series (1) or the previous (−1), at the same share. */
     public Optional<FigureReadout> change(PlotArea plot, int by) {
         if (!(seen() instanceof Figure figure) || figure.series().isEmpty()) {
             return Optional.empty();

@@ -26,10 +26,7 @@ public record FigureReadout(int series, double x, double y, String words) {
     /** A point on the image, in logical pixels from its top left. */
     public record ImagePoint(double x, double y) {}
 
-    /**
-     * The readout nearest to a point, on the nearest series; empty outside the plot or away from
-     * all data.
-     */
+    /** The readout nearest to a point; empty outside the plot or away from all data. */
     public static Optional<FigureReadout> near(
             Figure figure, PlotArea plot, ImagePoint imagePoint) {
         if (!plot.area().contains(imagePoint.x(), imagePoint.y())) {

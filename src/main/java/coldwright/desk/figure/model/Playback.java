@@ -39,9 +39,7 @@ public final class Playback {
         }
     }
 
-    /**
-     * Advances the time by seconds since the last call; skips the moments that passed meanwhile.
-     */
+    /** Advances the time by seconds since the last call; skips moments passed meanwhile. */
     public void pass(double seconds) {
         if (!playing.get()) {
             return;

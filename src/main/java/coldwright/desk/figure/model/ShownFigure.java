@@ -61,10 +61,7 @@ public record ShownFigure(
                 : exhibit;
     }
 
-    /**
-     * A figure with the predicted line as its last series, unless the figure has a series of its
-     * name.
-     */
+    /** A figure with the predicted line as its last series, unless it has one of that name. */
     public static Figure with(Figure figure, Series.Curve line) {
         boolean taken = figure.series().stream().anyMatch(one -> one.name().equals(line.name()));
         return taken ? figure : figure.plus(line);
