@@ -131,11 +131,9 @@ public record Drawing(
     }
 
     /**
-     * A drawing without moments, on a background of serum.
+     * A drawing of a visible area without moments, on a background of serum.
      *
      * @param title what it shows
-     * @param field the visible area
-     * @param scaleBar the scale bar
      */
     public static Drawing of(String title, Field field, ScaleBar scaleBar) {
         return new Drawing(
@@ -149,11 +147,7 @@ public record Drawing(
                 List.of());
     }
 
-    /**
-     * The same drawing on another background.
-     *
-     * @param newGround the background
-     */
+    /** The same drawing on another background. */
     public Drawing on(Tint.Role newGround) {
         return new Drawing(title, field, bar, newGround, warmth, moments, writtenText, sources);
     }
@@ -169,53 +163,33 @@ public record Drawing(
         return new Drawing(title, field, bar, ground, scale, moments, writtenText, sources);
     }
 
-    /**
-     * Adds a moment.
-     *
-     * @param moment the state, not earlier than the existing moments
-     */
+    /** Adds a moment that is not earlier than the existing ones. */
     public Drawing at(Moment moment) {
         List<Moment> all = new ArrayList<>(moments);
         all.add(moment);
         return new Drawing(title, field, bar, ground, warmth, all, writtenText, sources);
     }
 
-    /**
-     * Adds moments.
-     *
-     * @param more the states, in the order of time
-     */
+    /** Adds moments in the order of time. */
     public Drawing at(List<Moment> more) {
         List<Moment> all = new ArrayList<>(moments);
         all.addAll(more);
         return new Drawing(title, field, bar, ground, warmth, all, writtenText, sources);
     }
 
-    /**
-     * Adds a source.
-     *
-     * @param source author, year, title
-     */
+    /** Adds a source: author, year, title. */
     public Drawing source(String source) {
         List<String> all = new ArrayList<>(sources);
         all.add(source);
         return new Drawing(title, field, bar, ground, warmth, moments, writtenText, all);
     }
 
-    /**
-     * The same drawing with another title.
-     *
-     * @param newTitle what it shows
-     */
+    /** The same drawing with another title. */
     public Drawing titled(String newTitle) {
         return new Drawing(newTitle, field, bar, ground, warmth, moments, writtenText, sources);
     }
 
-    /**
-     * Sets the alternative text.
-     *
-     * @param text replaces the text computed from the data
-     */
+    /** Sets the alternative text, in place of the text computed from the data. */
     public Drawing text(String text) {
         return new Drawing(title, field, bar, ground, warmth, moments, text, sources);
     }

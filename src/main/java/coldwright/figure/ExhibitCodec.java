@@ -24,8 +24,6 @@ public final class ExhibitCodec {
     /**
      * Writes a figure or a drawing.
      *
-     * @param exhibit what to write
-     * @param out where to
      * @throws IOException if the stream fails, or a limit is exceeded; a part may have been written
      *     already
      */
@@ -66,8 +64,6 @@ public final class ExhibitCodec {
     /**
      * {@return the number of points that count towards the limit, over all series, or over all
      * pieces of all moments}
-     *
-     * @param exhibit a figure or a drawing
      */
     public static long points(Exhibit exhibit) {
         if (exhibit instanceof Figure figure) {

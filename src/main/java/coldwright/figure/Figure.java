@@ -62,11 +62,7 @@ public record Figure(
         }
     }
 
-    /**
-     * An empty figure.
-     *
-     * @param title what it shows
-     */
+    /** An empty figure with a title. */
     public static Figure of(String title) {
         return new Figure(title, Axis.BLANK, Axis.BLANK, List.of(), List.of(), "", List.of());
     }
@@ -191,31 +187,19 @@ public record Figure(
         return plus(new ReferenceLine(label, ReferenceLine.Across.Y, at));
     }
 
-    /**
-     * Adds a source.
-     *
-     * @param source author, year, title, table
-     */
+    /** Adds a source: author, year, title, table. */
     public Figure source(String source) {
         List<String> all = new ArrayList<>(sources);
         all.add(source);
         return new Figure(title, x, y, series, marks, writtenText, all);
     }
 
-    /**
-     * Sets the alternative text.
-     *
-     * @param text replaces the text computed from the data
-     */
+    /** Sets the alternative text, in place of the text computed from the data. */
     public Figure text(String text) {
         return new Figure(title, x, y, series, marks, text, sources);
     }
 
-    /**
-     * Adds a series.
-     *
-     * @param one the series
-     */
+    /** Adds a series. */
     public Figure plus(Series one) {
         List<Series> all = new ArrayList<>(series);
         all.add(one);

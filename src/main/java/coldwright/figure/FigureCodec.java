@@ -47,8 +47,6 @@ public final class FigureCodec {
     /**
      * Writes a figure.
      *
-     * @param figure what to write
-     * @param out where to
      * @throws IOException if the stream fails, or the figure exceeds a limit; a part may have been
      *     written already
      */

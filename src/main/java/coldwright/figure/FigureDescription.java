@@ -21,8 +21,6 @@ public final class FigureDescription {
     /**
      * {@return a description of a figure or a drawing: the author's own text if it has one, else
      * sentences computed from the data}
-     *
-     * @param exhibit what is shown
      */
     public static String describe(Exhibit exhibit) {
         if (exhibit instanceof Figure figure) {
@@ -38,7 +36,6 @@ public final class FigureDescription {
      * {@return the time of one moment of a drawing, such as {@code 7 d}, as precise as the
      * intervals between moments; empty if time has no unit}
      *
-     * @param drawing the drawing
      * @param moment which moment, from 0
      */
     public static String time(Drawing drawing, int moment) {
@@ -48,8 +45,6 @@ public final class FigureDescription {
     /**
      * {@return a description of a figure: the author's own text if it has one, else sentences
      * computed from the data}
-     *
-     * @param figure the figure
      */
     public static String describe(Figure figure) {
         if (!figure.writtenText().isBlank()) {
@@ -79,11 +74,8 @@ public final class FigureDescription {
     }
 
     /**
-     * {@return a description of one curve, such as {@code falls from 0 to −3.4 °C as sucrose rises
-     * from 0 to 40 %}}
-     *
-     * @param curve the curve
-     * @param figure whose axes it is read on
+     * {@return a description of one curve on a figure's axes, such as {@code falls from 0 to −3.4
+     * °C as sucrose rises from 0 to 40 %}}
      */
     public static String course(Series.Curve curve, Figure figure) {
         return CurveShape.of(curve.x(), curve.y()).describe(figure);

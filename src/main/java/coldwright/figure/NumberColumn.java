@@ -11,11 +11,7 @@ public final class NumberColumn {
         this.values = values;
     }
 
-    /**
-     * Copies numbers.
-     *
-     * @param values the numbers; a value that isn't finite leaves a gap in the curve
-     */
+    /** Copies numbers; one that isn't finite leaves a gap in the curve. */
     public static NumberColumn of(double... values) {
         return new NumberColumn(values.clone());
     }
@@ -23,8 +19,6 @@ public final class NumberColumn {
     /**
      * Evenly spaced numbers from one end to the other, both included.
      *
-     * @param from the first
-     * @param to the last
      * @param count how many, 2 or more
      */
     public static NumberColumn spaced(double from, double to, int count) {
@@ -38,11 +32,7 @@ public final class NumberColumn {
         return new NumberColumn(values);
     }
 
-    /**
-     * {@return a function's results for each number, in the same order}
-     *
-     * @param function what to apply
-     */
+    /** {@return a function's results for each number, in the same order} */
     public NumberColumn map(DoubleUnaryOperator function) {
         return new NumberColumn(Arrays.stream(values).map(function).toArray());
     }

@@ -14,20 +14,12 @@ public final class Page {
 
     private Page() {}
 
-    /**
-     * Puts a figure or a drawing on the page.
-     *
-     * @param exhibit what to show
-     */
+    /** Puts a figure or a drawing on the page. */
     public static void show(Exhibit exhibit) {
         reader.accept(Objects.requireNonNull(exhibit, "exhibit"));
     }
 
-    /**
-     * Sets where figures and drawings go from now on.
-     *
-     * @param newReader receives each exhibit
-     */
+    /** Sets what receives each figure and drawing from now on. */
     public static void readBy(Consumer<Exhibit> newReader) {
         reader = Objects.requireNonNull(newReader, "newReader");
     }

@@ -43,11 +43,7 @@ public record Tint(Role role, double temperatureC) {
         }
     }
 
-    /**
-     * {@return the tint of a material}
-     *
-     * @param role the material
-     */
+    /** {@return the tint of a material} */
     public static Tint of(Role role) {
         return new Tint(role, Double.NaN);
     }

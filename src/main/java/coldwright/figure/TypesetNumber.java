@@ -21,7 +21,6 @@ public final class TypesetNumber {
      * {@return a number with the decimals that a step needs, such as {@code −2.50} for a step of
      * 0.05}
      *
-     * @param value any number
      * @param step the smallest difference to show, above 0
      */
     public static String of(double value, double step) {
@@ -32,7 +31,6 @@ public final class TypesetNumber {
      * {@return one number of a list, such as {@code 0.5·10⁹}; if any is large or the step is small,
      * all get the same power of ten}
      *
-     * @param value any number
      * @param step the smallest difference to show, above 0
      * @param largest the largest absolute value of the list
      */
@@ -49,11 +47,8 @@ public final class TypesetNumber {
     }
 
     /**
-     * {@return a number such that steps of about a twentieth of the width differ, such as {@code
-     * −3.4} among numbers from 0 to −5}
-     *
-     * @param value any number
-     * @param width difference between the greatest and the least number of its group
+     * {@return a number such that steps of about a twentieth of its group's width differ, such as
+     * {@code −3.4} among numbers from 0 to −5}
      */
     public static String among(double value, double width) {
         double wide = Double.isFinite(width) && width > 0 ? width : Math.abs(value);
@@ -63,9 +58,6 @@ public final class TypesetNumber {
     /**
      * {@return a number for a sentence, as {@link #among} but without trailing zeros, such as
      * {@code 0} or {@code −3.4}}
-     *
-     * @param value any number
-     * @param width difference between the greatest and the least number of its group
      */
     public static String plain(double value, double width) {
         String text = among(value, width);

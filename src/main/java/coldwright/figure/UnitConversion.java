@@ -22,21 +22,12 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     /** A unit to show, and the conversion to it. */
     private record ConvertedUnit(String unit, DoubleUnaryOperator of) {}
 
-    /**
-     * {@return a value in the unit that {@link #unit} gives}
-     *
-     * @param value the value
-     * @param unit its unit
-     */
+    /** {@return a value in the unit that {@link #unit} gives} */
     public double value(double value, String unit) {
         return exchange(unit).of().applyAsDouble(value);
     }
 
-    /**
-     * {@return the unit shown for a unit; the same if it isn't converted}
-     *
-     * @param unit the unit of the data
-     */
+    /** {@return the unit shown for a unit; the same if it isn't converted} */
     public String unit(String unit) {
         return exchange(unit).unit();
     }
@@ -54,9 +45,8 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
     }
 
     /**
-     * {@return whether a figure has a unit to convert; if not, {@link #of(Figure)} changes nothing}
-     *
-     * @param figure the figure as its snippet made it
+     * {@return whether a figure, as its snippet made it, has a unit to convert; if not, {@link
+     * #of(Figure)} changes nothing}
      */
     public boolean exchanges(Figure figure) {
         String x = figure.x().unit();
@@ -64,11 +54,7 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
         return !unit(x).equals(x) || !unit(y).equals(y);
     }
 
-    /**
-     * Converts a figure to these units; the same figure if no unit needs converting.
-     *
-     * @param figure the figure as its snippet made it
-     */
+    /** Converts a figure to these units; the same figure if no unit needs converting. */
     public Figure of(Figure figure) {
         if (!exchanges(figure)) {
             return figure;

@@ -31,7 +31,6 @@ public final class ChartPainter {
 
     private ChartPainter() {}
 
-    /** Draws a figure. */
     public static RenderedFigure paint(Figure figure, FigureFormat format) {
         return paint(figure, Optional.empty(), format);
     }

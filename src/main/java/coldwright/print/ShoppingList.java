@@ -15,7 +15,6 @@ import java.util.List;
 final class ShoppingList {
     private ShoppingList() {}
 
-    /** The shopping list. */
     static List<String> toBuy(BatchAnalysis all) {
         return IngredientHandling.of(all.mix()).amounts().stream()
                 .filter(amount -> !amount.ingredient().equals(Shelf.WATER))
@@ -64,7 +63,6 @@ final class ShoppingList {
                         rounded(parts * report.fact("least_salt_g").number()));
     }
 
-    /** The tools to have ready. */
     static List<String> tools(BatchAnalysis all) {
         IngredientHandling used = IngredientHandling.of(all.mix());
         List<String> tools = new ArrayList<>(List.of("scale"));

@@ -38,7 +38,6 @@ public final class BagAcross {
     /**
      * {@return the bag of a plan, from the moment it goes into the bath until it is soft-serve}
      *
-     * @param plan a plan for a bag in ice and salt
      * @throws IllegalArgumentException if the plan is for another holder or another cold
      */
     public static Drawing of(FreezePlan plan) {

@@ -48,19 +48,16 @@ public final class Microscope {
     private Microscope() {}
 
     /**
-     * {@return the fat globules of a milk or mix that was not homogenised, 100 × 70 µm of it, 2 µm
-     * deep}
-     *
-     * @param mix milk, cream or mix
+     * {@return the fat globules of milk, cream or a mix that was not homogenised, 100 × 70 µm of
+     * it, 2 µm deep}
      */
     public static Drawing globules(Mix mix) {
         return globules(mix, GlobuleSizes.rawMilk());
     }
 
     /**
-     * {@return the fat globules of a milk or mix, 100 × 70 µm of it, 2 µm deep}
+     * {@return the fat globules of milk, cream or a mix, 100 × 70 µm of it, 2 µm deep}
      *
-     * @param mix milk, cream or mix
      * @param sizes its globules, such as {@link GlobuleSizes#homogenised}
      */
     public static Drawing globules(Mix mix, GlobuleSizes sizes) {
@@ -70,11 +67,7 @@ public final class Microscope {
                 .source(SIZES);
     }
 
-    /**
-     * {@return the same milk or mix before and after it is homogenised, two moments}
-     *
-     * @param mix milk, cream or mix
-     */
+    /** {@return milk, cream or a mix before and after it is homogenised, two moments} */
     public static Drawing homogenising(Mix mix) {
         Drawing drawing = null;
         int passes = 0;
@@ -93,9 +86,7 @@ public final class Microscope {
      * {@return the globules of a mix that was not homogenised, sticking together while it is
      * whipped, from the first stroke to butter, or two hours of it}
      *
-     * @param mix milk, cream or mix
      * @param temperatureC temperature while it is moved, °C, −20 to 40
-     * @param motion how
      */
     public static Drawing whipping(Mix mix, double temperatureC, Churning.Motion motion) {
         return whipping(mix, Churning.of(mix, temperatureC), motion);
@@ -105,9 +96,7 @@ public final class Microscope {
      * {@return the globules of a mix, sticking together while it is whipped, from the first stroke
      * to butter, or two hours of it}
      *
-     * @param mix milk, cream or mix
      * @param churning its churning, such as {@code Churning.of(mix, 4).withFineGlobules()}
-     * @param motion how it is moved
      */
     public static Drawing whipping(Mix mix, Churning churning, Churning.Motion motion) {
         GlobuleSizes sizes =
@@ -136,7 +125,6 @@ public final class Microscope {
     /**
      * {@return about 110 ice crystals of a batch now, with a bar of 50 µm}
      *
-     * @param story a batch with ice
      * @throws IllegalArgumentException if there is no ice
      */
     public static Drawing crystals(CrystalStory story) {

@@ -22,6 +22,5 @@ interface Form<T> {
     /** Whether two values are the same to the user. */
     boolean same(T one, T other);
 
-    /** Merges two versions. */
     Merged<T> merge(T base, T mine, T theirs);
 }

@@ -31,7 +31,6 @@ final class Crosshair {
         hidePart();
     }
 
-    /** Shows a readout. */
     void show(FigureReadout reading, PlotArea plot) {
         double x = plot.xPx(reading.x());
         double y = plot.yPx(reading.y());
@@ -74,14 +73,12 @@ final class Crosshair {
         line.setVisible(seen);
     }
 
-    /** Hides the readout. */
     void hide() {
         upright.setVisible(false);
         level.setVisible(false);
         words.setVisible(false);
     }
 
-    /** Shows the zoom rectangle. */
     void showPart(ImagePoint from, ImagePoint to) {
         part.setX(Math.min(from.x(), to.x()));
         part.setY(Math.min(from.y(), to.y()));
@@ -90,7 +87,6 @@ final class Crosshair {
         part.setVisible(true);
     }
 
-    /** Hides the zoom rectangle. */
     void hidePart() {
         part.setVisible(false);
     }

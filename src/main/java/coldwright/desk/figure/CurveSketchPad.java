@@ -161,7 +161,6 @@ public final class CurveSketchPad extends VBox {
         sketch.draw(from, to);
     }
 
-    /** The empty axes. */
     private final class SketchAxes extends ImagePane {
         SketchAxes(FigureSettings room) {
             super(room, false);

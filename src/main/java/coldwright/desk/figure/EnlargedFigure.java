@@ -40,12 +40,10 @@ public final class EnlargedFigure extends VBox {
         getChildren().addAll(figureView, foot);
     }
 
-    /** Shows a figure or drawing. */
     public void show(ShownFigure shownFigure) {
         figureView.show(shownFigure);
     }
 
-    /** The current moment of a drawing. */
     int moment() {
         return figureView.model().play().moment().get();
     }
@@ -70,7 +68,6 @@ public final class EnlargedFigure extends VBox {
         }
     }
 
-    /** Closes it and restores the focus. */
     public void close() {
         if (scene != null) {
             scene.removeEventFilter(KeyEvent.KEY_PRESSED, escape);

@@ -42,7 +42,6 @@ final class FigureActions extends FlowPane {
         return button;
     }
 
-    /** Sets whether a button is wanted now. */
     void want(Button button, boolean is) {
         if (is != wanted.contains(button)) {
             if (is) {

@@ -63,14 +63,12 @@ final class FigureCanvas extends ImagePane {
         ask();
     }
 
-    /** Zooms out to the whole figure. */
     void whole() {
         model.whole();
         former = Optional.empty();
         ask();
     }
 
-    /** Sets the description for screen readers. */
     void describe(String text) {
         described = text;
         showReadout();

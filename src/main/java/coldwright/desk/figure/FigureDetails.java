@@ -34,7 +34,6 @@ final class FigureDetails extends VBox {
         }
     }
 
-    /** Sets the description. */
     void described(String text) {
         if (!text.equals(words.getText())) {
             words.setText(text);
@@ -44,14 +43,12 @@ final class FigureDetails extends VBox {
         }
     }
 
-    /** Shows a message. */
     void say(String sentence) {
         message.setText(sentence);
         TextControls.show(message, true);
         refold();
     }
 
-    /** Shows or hides the description. */
     void turnWords() {
         TextControls.show(words, !words.isManaged());
         refold();

@@ -37,7 +37,6 @@ final class FigureExport {
         this.say = say;
     }
 
-    /** Copies an image to the clipboard. */
     void copy() {
         Exhibit exhibit = model.seen();
         FigureFormat format = exhibit instanceof Figure ? FigureFiles.SHEET : DrawingPainter.SHEET;

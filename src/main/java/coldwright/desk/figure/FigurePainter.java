@@ -15,7 +15,6 @@ public interface FigurePainter {
     /** Draws a chart, or one moment of a drawing. */
     FigurePainter STILL = FigurePainter::still;
 
-    /** Draws a figure in a format. */
     FigureImage paint(RenderRequest renderRequest, FigureFormat format);
 
     private static FigureImage still(RenderRequest renderRequest, FigureFormat format) {

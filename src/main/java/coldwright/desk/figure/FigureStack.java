@@ -61,7 +61,6 @@ public final class FigureStack extends VBox {
         show(drawn);
     }
 
-    /** Shows other figures. */
     public void show(ObservableList<ShownFigure> is) {
         if (drawn != null) {
             drawn.removeListener(listener);

@@ -47,7 +47,6 @@ public final class CollapsibleSection extends VBox {
         getChildren().add(word);
     }
 
-    /** Opens or closes it. */
     public void setOpen(boolean open) {
         word.setSelected(open);
     }

@@ -22,12 +22,10 @@ public final class PageState {
         this.settings = settings;
     }
 
-    /** The learner's preferences. */
     public PreferencesModel settings() {
         return settings;
     }
 
-    /** The settings shared by figures. */
     public FigureSettings figureSettings() {
         return figureSettings;
     }

@@ -16,7 +16,6 @@ public final class PageStyles {
     /** The step in sight. */
     public static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
-    /** A step that is done. */
     public static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
 
     /** Type size at 100 %, pixels. */

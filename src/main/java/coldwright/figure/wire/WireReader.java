@@ -22,11 +22,9 @@ public final class WireReader {
 
     /** Reads a part of a message. */
     public interface Part<T> {
-        /** Reads the part. */
         T read() throws IOException;
     }
 
-    /** Creates a reader with these limits. */
     public WireReader(WireLimits limits, DataInput in) {
         this.limits = limits;
         this.in = in;
@@ -74,12 +72,10 @@ public final class WireReader {
         }
     }
 
-    /** Reads an integer. */
     public int whole() throws IOException {
         return in.readInt();
     }
 
-    /** Reads a double. */
     public double number() throws IOException {
         return in.readDouble();
     }
@@ -89,7 +85,6 @@ public final class WireReader {
         return limits.checked(what, in.readInt(), most);
     }
 
-    /** Reads a text. */
     public String text(String what) throws IOException {
         byte[] bytes = bytes("bytes in a " + what, limits.mostTextBytes());
         try {

@@ -15,11 +15,9 @@ public final class WireWriter {
 
     /** Writes an element of a list. */
     public interface Part<T> {
-        /** Writes the element. */
         void write(T part) throws IOException;
     }
 
-    /** Creates a writer with these limits. */
     public WireWriter(WireLimits limits, DataOutput out) {
         this.limits = limits;
         this.out = out;
@@ -37,12 +35,10 @@ public final class WireWriter {
         }
     }
 
-    /** Writes an integer. */
     public void whole(int number) throws IOException {
         out.writeInt(number);
     }
 
-    /** Writes a double. */
     public void number(double number) throws IOException {
         out.writeDouble(number);
     }
@@ -52,7 +48,6 @@ public final class WireWriter {
         out.writeInt(limits.checked(what, count, most));
     }
 
-    /** Writes a text. */
     public void text(String what, String text) throws IOException {
         bytes("bytes in a " + what, text.getBytes(StandardCharsets.UTF_8), limits.mostTextBytes());
     }

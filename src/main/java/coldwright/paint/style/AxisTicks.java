@@ -41,7 +41,6 @@ public record AxisTicks(ValueSpan span, double step) {
         return Math.ceil(span.from() / step - SLACK);
     }
 
-    /** The number of ticks. */
     public int count() {
         return (int) Math.max(0, Math.floor(span.to() / step + SLACK) - first() + 1);
     }

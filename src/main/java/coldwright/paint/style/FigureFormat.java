@@ -56,7 +56,6 @@ public record FigureFormat(int width, int height, FigureQuality look) {
                 width, height, new FigureQuality(look.screenScale(), typePx, look.theme()));
     }
 
-    /** The same format in another theme. */
     public FigureFormat withTheme(FigureTheme figureTheme) {
         return new FigureFormat(
                 width, height, new FigureQuality(look.screenScale(), look.typePx(), figureTheme));

@@ -20,12 +20,10 @@ public final class PixelImage {
         this.image = image;
     }
 
-    /** The width in screen pixels. */
     public int widthPx() {
         return image.getWidth();
     }
 
-    /** The height in screen pixels. */
     public int heightPx() {
         return image.getHeight();
     }

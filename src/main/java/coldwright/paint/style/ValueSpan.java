@@ -28,7 +28,6 @@ public record ValueSpan(double from, double to) {
         return new ValueSpan(low - half, high + half);
     }
 
-    /** The upper end minus the lower end. */
     public double width() {
         return to - from;
     }

@@ -112,11 +112,7 @@ public final class IceAndSalt {
         return new IceAndSalt(masses(), iceC, newRoomC, vessel, curve);
     }
 
-    /**
-     * The same in another vessel.
-     *
-     * @param newVessel the vessel
-     */
+    /** The same in another vessel. */
     public IceAndSalt in(Vessel newVessel) {
         return new IceAndSalt(masses(), iceC, roomC, newVessel, curve);
     }

@@ -37,11 +37,7 @@ public final class Coarsening implements Commented {
         this.variants = variants;
     }
 
-    /**
-     * Coarsening in a mix.
-     *
-     * @param mix a mix with water
-     */
+    /** Coarsening in a mix with water. */
     public static Coarsening of(Mix mix) {
         return new Coarsening(FrozenMixTable.of(mix), GrowthIntegrator.corners(mix));
     }
@@ -62,7 +58,6 @@ public final class Coarsening implements Commented {
      * {@return mean diameter after a time, µm}
      *
      * @param startUm mean diameter at the start, µm
-     * @param storageTime temperature and time
      */
     public Band meanUmAfter(double startUm, StorageTime storageTime) {
         Require.within("startUm", startUm, new Require.Range(1, 1000, "µm"));

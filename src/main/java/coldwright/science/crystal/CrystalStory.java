@@ -50,11 +50,7 @@ public final class CrystalStory implements Commented {
         this.evidence = List.copyOf(evidence);
     }
 
-    /**
-     * Starts a story, without ice yet, with the mix in the fridge.
-     *
-     * @param mix a mix with water
-     */
+    /** Starts a story, without ice yet, with a mix with water in the fridge. */
     public static CrystalStory of(Mix mix) {
         CrystalState start =
                 new CrystalState(
@@ -69,8 +65,6 @@ public final class CrystalStory implements Commented {
     /**
      * Frozen in the usual time, from 5 °C until half the water is ice (bag, machine) or until it is
      * nearly as cold as the freezer (tubs).
-     *
-     * @param method how
      */
     public CrystalStory frozenBy(Method method) {
         return frozenBy(method, method.usualMinutes().middle());
@@ -79,7 +73,6 @@ public final class CrystalStory implements Commented {
     /**
      * Frozen in a given time.
      *
-     * @param method how
      * @param minutes from the fridge to the end of freezing, 1 to 4000
      */
     public CrystalStory frozenBy(Method method, double minutes) {
@@ -108,10 +101,8 @@ public final class CrystalStory implements Commented {
     }
 
     /**
-     * Frozen as a freeze plan predicts, to soft-serve if it is moved all the time, else until hard;
-     * the plan's fast and slow readings widen the band.
-     *
-     * @param plan a plan for the same mix
+     * Frozen as a freeze plan for the same mix predicts, to soft-serve if it is moved all the time,
+     * else until hard; the plan's fast and slow readings widen the band.
      */
     public CrystalStory frozenAs(FreezePlan plan) {
         PlannedCoolingPaths course = new PlannedCoolingPaths(state.mixTable(), plan);

@@ -44,9 +44,8 @@ public final class Diffusion {
     }
 
     /**
-     * {@return diffusivity of a dissolved molecule, m²/s}
+     * {@return diffusivity of a dissolved molecule, by its molar mass, m²/s}
      *
-     * @param molecule the molecule, by its molar mass
      * @param viscosityMPaS viscosity of the syrup, mPa·s
      * @param temperatureC temperature, °C
      */

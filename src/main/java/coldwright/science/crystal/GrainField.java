@@ -73,11 +73,7 @@ public record GrainField(double widthUm, double heightUm, List<Grain> grains) {
         return List.copyOf(fields);
     }
 
-    /**
-     * {@return ice of a batch by volume, air left out, % of its volume, 0 without ice}
-     *
-     * @param story a batch
-     */
+    /** {@return ice of a batch by volume, air left out, % of its volume, 0 without ice} */
     public static double iceVolumePercent(CrystalStory story) {
         if (!story.state().frozen()) {
             return 0;

@@ -80,7 +80,6 @@ public record Churning(
      * {@return fat that has clumped, % of the fat, a trend}
      *
      * @param minutes how long it is moved, min, zero or more
-     * @param motion how
      */
     public Band clumpedPercent(double minutes, Motion motion) {
         Require.notNegative("minutes", minutes, "min");
@@ -90,8 +89,6 @@ public record Churning(
 
     /**
      * {@return when it turns to butter, min, infinite if there is no fat or all of it is liquid}
-     *
-     * @param motion how it is moved
      */
     public Band minutesToButter(Motion motion) {
         double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
@@ -121,7 +118,6 @@ public record Churning(
      * {@return the outcome and the fat that has clumped, in any language; a trend}
      *
      * @param minutes how long it is moved, min
-     * @param motion how
      */
     public Phrase judgement(double minutes, Motion motion) {
         Band clumped = clumpedPercent(minutes, motion);
@@ -137,7 +133,6 @@ public record Churning(
      * {@return the judgement as an English sentence, a trend}
      *
      * @param minutes how long it is moved, min
-     * @param motion how
      */
     public String verdict(double minutes, Motion motion) {
         return judgement(minutes, motion).english();

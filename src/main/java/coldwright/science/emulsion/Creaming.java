@@ -36,7 +36,6 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     /**
      * A mix at rest before it is frozen, at the middle of its viscosity's band.
      *
-     * @param viscosity the viscosity of the mix
      * @param temperatureC temperature, °C, 0 to 80
      * @throws IllegalArgumentException if the serum is lighter than fat, as in strong spirit
      */
@@ -116,11 +115,8 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * {@return fat that has left the lowest part of a vessel: that in globules fast enough to pass
-     * the height, % of the fat}
-     *
-     * @param sizes the globules
-     * @param vessel height and time
+     * {@return fat that has left the lowest part of a vessel, in a time: that in globules fast
+     * enough to pass the height, % of the fat}
      */
     public double creamedPercent(GlobuleSizes sizes, Vessel vessel) {
         double least = diameterUm(vessel.heightMm(), vessel.hours() * 60);

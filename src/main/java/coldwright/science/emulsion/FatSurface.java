@@ -37,11 +37,7 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
         Require.notNegative("fatPercent", mix.fatPercent(), "%");
     }
 
-    /**
-     * {@return surface per gram of fat, m² per g of fat}
-     *
-     * @param sizes the globules
-     */
+    /** {@return surface per gram of fat in globules, m² per g of fat} */
     public static double m2PerGFat(GlobuleSizes sizes) {
         return 6 / (FAT_KG_PER_M3 * sizes.sauterDiameterUm() * 1e-6) / 1000;
     }

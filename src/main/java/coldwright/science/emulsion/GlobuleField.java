@@ -37,11 +37,8 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * Places the globules of a mix.
+     * Places the globules of milk, cream or a mix in a field of view.
      *
-     * @param mix milk, cream or mix
-     * @param sizes its globules
-     * @param slide the field of view
      * @param seed any number; another gives another place on the slide
      */
     public static GlobuleField of(Mix mix, GlobuleSizes sizes, Slide slide, long seed) {
@@ -49,11 +46,9 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * Places globules.
+     * Places globules in a field of view.
      *
-     * @param sizes their sizes
      * @param fatVolumePercent fat by volume, %, 0 to 60
-     * @param slide the field of view
      * @param seed any number; another gives another place on the slide
      * @throws IllegalArgumentException if there would be more globules than can be drawn
      */
@@ -71,20 +66,17 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
     }
 
     /**
-     * {@return average number of globules in a field}
+     * {@return average number of globules in a field of view}
      *
-     * @param sizes their sizes
      * @param fatVolumePercent fat by volume, %
-     * @param slide the field of view
      */
     public static double expected(GlobuleSizes sizes, double fatVolumePercent, Slide slide) {
         return fatVolumePercent / 100 * slide.volumeUm3() / meanVolumeUm3(sizes);
     }
 
     /**
-     * {@return fat of a mix by volume, milk fat's density for all fat, % of its volume}
-     *
-     * @param mix milk, cream or mix
+     * {@return fat of milk, cream or a mix by volume, milk fat's density for all fat, % of its
+     * volume}
      */
     public static double fatVolumePercent(Mix mix) {
         return mix.fatPercent() / FatSurface.FAT_KG_PER_M3 * 1000 * mix.densityKgPerL();

@@ -24,11 +24,7 @@ public record Slide(double widthUm, double heightUm, double depthUm) {
         return widthUm * heightUm * depthUm;
     }
 
-    /**
-     * The same with width and height scaled, to the same depth.
-     *
-     * @param times how many times as wide and high
-     */
+    /** The same, so many times as wide and high, to the same depth. */
     public Slide times(double times) {
         return new Slide(widthUm * times, heightUm * times, depthUm);
     }

@@ -35,10 +35,8 @@ public enum Thickener {
     }
 
     /**
-     * {@return the thickener in an ingredient, by its name; {@link #UNKNOWN_BLEND} if that gives no
-     * clue}
-     *
-     * @param ingredient anything with stabiliser in it
+     * {@return the thickener in an ingredient, by the name of anything with stabiliser in it;
+     * {@link #UNKNOWN_BLEND} if that gives no clue}
      */
     public static Thickener of(Ingredient ingredient) {
         String said = ingredient.name().toLowerCase(Locale.ROOT);

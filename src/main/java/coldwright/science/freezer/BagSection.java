@@ -57,10 +57,9 @@ public record BagSection(
     public record Point(double fromMiddleMm, double temperatureC) {}
 
     /**
-     * {@return the bag at several times, from the start until it leaves the bath: at soft-serve, or
-     * for a still bag at the end of the plan}
+     * {@return a bag in a bath of ice and salt at several times, from the start until it leaves the
+     * bath: at soft-serve, or for a still bag at the end of the plan}
      *
-     * @param plan a plan for a bag in a bath of ice and salt
      * @param moments how many, 2 to 200, evenly spaced in time
      * @throws IllegalArgumentException if the plan is for another holder or another cold
      */

@@ -105,20 +105,12 @@ public sealed interface Cold extends Worded {
         return new Steady(temperatureC, Film.MOVING_AIR);
     }
 
-    /**
-     * A bath of lumps that only the batch itself moves, as in a bowl.
-     *
-     * @param bath ice and salt
-     */
+    /** A bath of ice and salt in lumps that only the batch itself moves, as in a bowl. */
     static Cold bath(IceAndSalt bath) {
         return new Bath(bath, Film.SLUSH);
     }
 
-    /**
-     * A bath that is kept moving, as by a turning can.
-     *
-     * @param bath ice and salt
-     */
+    /** A bath of ice and salt that is kept moving, as by a turning can. */
     static Cold stirredBath(IceAndSalt bath) {
         return new Bath(bath, Film.STIRRED_BRINE);
     }

@@ -32,11 +32,7 @@ public enum Film implements Worded {
         this.most = most;
     }
 
-    /**
-     * {@return the coefficient, W/(m²·K)}
-     *
-     * @param reading where in the spread
-     */
+    /** {@return the coefficient, W/(m²·K)} */
     public double coefficientWPerM2K(Reading reading) {
         if (reading == Reading.LIKELY) {
             return Math.sqrt(least * most);

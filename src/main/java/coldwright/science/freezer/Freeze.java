@@ -42,9 +42,8 @@ public record Freeze(
     }
 
     /**
-     * As {@link #of(Mix)}, from a thermal curve.
+     * As {@link #of(Mix)}, from the batch's thermal curve.
      *
-     * @param curve thermal curve of the batch
      * @param massG mass of the batch, g
      */
     public static Freeze of(ThermalCurve curve, double massG) {
@@ -76,8 +75,6 @@ public record Freeze(
     /**
      * The same in another bag, tub or churn. A bag is kneaded and a churn cranked until {@link
      * #moved} says otherwise.
-     *
-     * @param newHolder what the batch is in
      */
     public Freeze in(Holder newHolder) {
         Motion usual =
@@ -88,30 +85,20 @@ public record Freeze(
     }
 
     /**
-     * The same by another cold; a freezer also hardens it, until {@link #hardenedBy} says
-     * otherwise.
-     *
-     * @param newCold freezer, machine or bath
+     * The same by another freezer, machine or bath; a freezer also hardens it, until {@link
+     * #hardenedBy} says otherwise.
      */
     public Freeze by(Cold newCold) {
         Cold then = newCold instanceof Cold.Steady ? newCold : hardening;
         return new Freeze(curve, massG, startC, holder, newCold, motion, then);
     }
 
-    /**
-     * The same in a bath of lumps that only the batch itself moves.
-     *
-     * @param bath ice and salt
-     */
+    /** The same in a bath of ice and salt in lumps that only the batch itself moves. */
     public Freeze by(IceAndSalt bath) {
         return by(Cold.bath(bath));
     }
 
-    /**
-     * The same, moved in another way.
-     *
-     * @param newMotion how it is moved
-     */
+    /** The same, moved in another way. */
     public Freeze moved(Motion newMotion) {
         return new Freeze(curve, massG, startC, holder, cold, newMotion, hardening);
     }

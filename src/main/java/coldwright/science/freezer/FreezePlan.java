@@ -59,7 +59,6 @@ public final class FreezePlan implements Worded {
      * °C.
      *
      * @param mix the mix; its mass is the batch's
-     * @param bath ice and salt
      */
     public static FreezePlan bag(Mix mix, IceAndSalt bath) {
         return Freeze.of(mix).in(Holder.Bag.flat(USUAL_BAG_MM)).by(bath).plan();
@@ -79,7 +78,6 @@ public final class FreezePlan implements Worded {
      * A can 120 mm wide, cranked by hand in ice and salt until soft-serve, then hardened at −18 °C.
      *
      * @param mix the mix; its mass is the batch's
-     * @param bath ice and salt
      */
     public static FreezePlan churn(Mix mix, IceAndSalt bath) {
         return Freeze.of(mix).in(Holder.Churn.of(120)).by(Cold.stirredBath(bath)).plan();
@@ -143,8 +141,6 @@ public final class FreezePlan implements Worded {
 
     /**
      * {@return the state of the batch from step to step at another reading, the first at the start}
-     *
-     * @param reading where in the spread
      */
     public List<FreezeMoment> course(Reading reading) {
         return List.copyOf(simulation(reading).course());

@@ -105,7 +105,6 @@ public final class LayeredBody {
      * Lets one step of time pass.
      *
      * @param seconds length of the step, s, more than zero
-     * @param outside the conditions at the surface
      * @return heat that left, J per g of the body
      */
     public double step(double seconds, Outside outside) {

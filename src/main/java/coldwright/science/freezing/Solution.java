@@ -74,11 +74,7 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
         return new Solution(waterG, all, idealMillimol);
     }
 
-    /**
-     * The same without a solute.
-     *
-     * @param solute what to leave out; it need not be there
-     */
+    /** The same without a solute; it need not be there. */
     public Solution without(Solute solute) {
         EnumMap<Solute, Double> rest = new EnumMap<>(Solute.class);
         rest.putAll(massG);

@@ -74,11 +74,7 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         return new ConeShaping(wafer, ironC, temperatureC, surroundings);
     }
 
-    /**
-     * The same in other surroundings.
-     *
-     * @param place the surroundings in which it cools
-     */
+    /** The same, cooled in other surroundings. */
     public ConeShaping cooled(Surroundings place) {
         return new ConeShaping(wafer, ironC, roomC, place);
     }

@@ -82,11 +82,7 @@ public final class SyrupViscosity {
         return genotelle(Math.min(likeSucrosePercent(solution), DRIEST_PERCENT), temperatureC);
     }
 
-    /**
-     * {@return the strength of a sucrose syrup of the same viscosity, sucrose, % by mass}
-     *
-     * @param solution water and solutes
-     */
+    /** {@return the strength of a sucrose syrup of the same viscosity, sucrose, % by mass} */
     public static double likeSucrosePercent(Solution solution) {
         double sucroseG = 0;
         for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {

@@ -70,8 +70,6 @@ public enum Firmness implements Worded {
     /**
      * As {@link #spoonIcePercent(Mix, double)}, with the curve of the mix at hand.
      *
-     * @param mix the mix
-     * @param curve its freezing curve
      * @param temperatureC temperature, °C, −60 to 120
      * @return % of the water
      */

@@ -23,9 +23,8 @@ public final class ThermalComposition {
     private ThermalComposition() {}
 
     /**
-     * Sorts a composition.
+     * Sorts a composition that is not empty.
      *
-     * @param composition the composition, not empty
      * @throws IllegalArgumentException if the composition is empty
      */
     public static ThermalComposition of(Composition composition) {

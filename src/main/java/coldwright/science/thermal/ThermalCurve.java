@@ -53,9 +53,8 @@ public final class ThermalCurve implements Commented {
     }
 
     /**
-     * The curve of a mix.
+     * The curve of a mix with some water.
      *
-     * @param mix the mix, with some water
      * @throws IllegalArgumentException if there is no water to freeze
      */
     public static ThermalCurve of(Mix mix) {
@@ -66,10 +65,8 @@ public final class ThermalCurve implements Commented {
     }
 
     /**
-     * The curve of a composition with a given freezing curve.
+     * The curve of a composition with some water, whose freezing curve is given.
      *
-     * @param thermalComposition the composition, with some water
-     * @param freezing the freezing curve of the same composition
      * @throws IllegalArgumentException if there is no water to freeze
      */
     public static ThermalCurve of(ThermalComposition thermalComposition, FreezingCurve freezing) {
@@ -223,7 +220,6 @@ public final class ThermalCurve implements Commented {
      * Structure#PARALLEL} and {@link Structure#SERIES} are the bounds, W/(m·K)}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @param iceLies arrangement of the ice in the liquid
      */
     public double conductivityWPerMK(double temperatureC, Structure iceLies) {
         return thermalComposition.conductivityWPerMK(temperatureC, iceShare(temperatureC), iceLies);

@@ -18,7 +18,6 @@ public final class MissingNameText {
 
     private final Map<String, String> failed = new LinkedHashMap<>();
 
-    /** Notes a snippet that failed. */
     public void failed(String which, String code) {
         failed.put(which, code);
     }

@@ -65,7 +65,6 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
         }
     }
 
-    /** The same without a user to ask. */
     public TerminalScreen withoutAsker() {
         return new TerminalScreen(out, err, Optional.empty(), width);
     }
@@ -118,7 +117,6 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
                 .isPresent();
     }
 
-    /** Writes a line to the error output. */
     public void complain(String text) {
         err.println(plain(text));
     }

@@ -105,7 +105,6 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
                         .toList());
     }
 
-    /** The points in words. */
     public String words() {
         return points.stream()
                 .map(point -> words(point.level(), point.upright()))

@@ -49,7 +49,6 @@ final class HandInCheck implements PlayListener {
         return check.steps;
     }
 
-    /** The marks of a step so far. */
     private static final class StepMarks {
         private final List<LessonPart.Asked> asked = new ArrayList<>();
         private final List<String> troubles = new ArrayList<>();

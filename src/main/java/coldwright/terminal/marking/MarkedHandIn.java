@@ -32,7 +32,6 @@ public record MarkedHandIn(
         return new MarkedHandIn(file, "", "", "", "", List.of(), notes, false);
     }
 
-    /** Adds a note. */
     MarkedHandIn noting(String note) {
         List<String> more = new ArrayList<>(notes);
         more.add(note);

@@ -34,7 +34,6 @@ record MarkedHandInStep(
         return snippets + checks > 0 || !predictions.isEmpty() || !troubles.isEmpty();
     }
 
-    /** One line for a person. */
     String line() {
         return text(
                 done ? "mark.step-done" : "mark.step",

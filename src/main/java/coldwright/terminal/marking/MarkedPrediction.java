@@ -6,7 +6,6 @@ import coldwright.workbook.handin.PredictionOutcome;
 
 /** A prediction: the answer, empty if none, the right one in words, and how they compare. */
 record MarkedPrediction(String question, String answer, String right, PredictionOutcome outcome) {
-    /** One line for a person. */
     String line() {
         return text("mark.prediction", brief());
     }

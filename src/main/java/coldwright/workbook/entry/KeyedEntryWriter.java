@@ -11,7 +11,6 @@ public final class KeyedEntryWriter {
         out.append(heading).append('\n');
     }
 
-    /** Writes a line. */
     public KeyedEntryWriter entry(String key, String value) {
         out.append((key + ": " + UnsafeCharacters.value(value)).stripTrailing()).append('\n');
         return this;

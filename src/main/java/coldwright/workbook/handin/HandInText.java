@@ -24,7 +24,6 @@ final class HandInText {
     private final List<DraftStep> steps = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
 
-    /** A step being read. */
     private static final class DraftStep {
         private final String title;
         private final List<HandedInPrediction> predictions = new ArrayList<>();

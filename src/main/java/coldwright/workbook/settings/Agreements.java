@@ -24,7 +24,6 @@ public record Agreements(Map<ContentHash, String> names) {
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
     }
 
-    /** No agreements. */
     public static Agreements none() {
         return new Agreements(Map.of());
     }

@@ -85,7 +85,6 @@ public record LessonWork(
         return withStep(step.with(edits, step.aside()));
     }
 
-    /** Adds an answer to a prediction. */
     public LessonWork withPrediction(String stepName, GivenPrediction answer) {
         return withStep(step(stepName).withPrediction(answer));
     }
@@ -95,22 +94,18 @@ public record LessonWork(
         return withStep(step(stepName).withRead(read));
     }
 
-    /** Marks a step as done or not. */
     public LessonWork withDone(String stepName, boolean done) {
         return withStep(step(stepName).withDone(done));
     }
 
-    /** Changes the step in sight. */
     public LessonWork withInSight(String stepName) {
         return new LessonWork(key, lessonFile, title, lessonHash, changed, stepName, steps);
     }
 
-    /** Changes the time of the last change. */
     public LessonWork changedAt(Instant when) {
         return new LessonWork(key, lessonFile, title, lessonHash, when, inSight, steps);
     }
 
-    /** The same lesson without work. */
     public LessonWork emptied() {
         return empty(key, lessonFile, title, lessonHash);
     }

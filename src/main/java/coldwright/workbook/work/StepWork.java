@@ -40,7 +40,6 @@ public record StepWork(
         }
     }
 
-    /** A step without work. */
     public static StepWork empty(String title) {
         return new StepWork(title, false, false, List.of(), List.of(), List.of());
     }
@@ -88,7 +87,6 @@ public record StepWork(
         return with(but(edits, edit -> edit.index() == index), aside);
     }
 
-    /** Adds an answer to a prediction. */
     public StepWork withPrediction(GivenPrediction answer) {
         List<GivenPrediction> next = but(predictions, one -> one.index() == answer.index());
         next.add(answer);
@@ -101,12 +99,10 @@ public record StepWork(
         return new StepWork(title, read, done, edits, aside, next);
     }
 
-    /** Marks the text as read or not. */
     public StepWork withRead(boolean nowRead) {
         return new StepWork(title, nowRead, done, edits, aside, predictions);
     }
 
-    /** Marks the step as done or not. */
     public StepWork withDone(boolean nowDone) {
         return new StepWork(title, read, nowDone, edits, aside, predictions);
     }
@@ -116,7 +112,6 @@ public record StepWork(
         return new StepWork(title, read, done, newEdits, newAside, predictions);
     }
 
-    /** Replaces the answers to its predictions. */
     public StepWork withPredictions(List<GivenPrediction> answers) {
         return new StepWork(title, read, done, edits, aside, answers);
     }
@@ -125,7 +120,6 @@ public record StepWork(
         return new ArrayList<>(all.stream().filter(not.negate()).toList());
     }
 
-    /** The same under another title. */
     StepWork titled(String newTitle) {
         return new StepWork(newTitle, read, done, edits, aside, predictions);
     }

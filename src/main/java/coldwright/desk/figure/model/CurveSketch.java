@@ -81,7 +81,6 @@ public final class CurveSketch {
         return right != null ? right.getValue() : (axes.upright().from() + axes.upright().to()) / 2;
     }
 
-    /** Clears the curve. */
     public void clear() {
         columns.clear();
         told();

@@ -122,7 +122,6 @@ public final class FigureModel {
         return told ? new ValueSpan(held - half, held + half) : span;
     }
 
-    /** Zooms out to the whole figure. */
     public void whole() {
         part = Optional.empty();
         zoomed.set(false);
@@ -166,12 +165,10 @@ public final class FigureModel {
         return earlierShown;
     }
 
-    /** Whether the figure is zoomed. */
     public ReadOnlyBooleanProperty zoomed() {
         return zoomed.getReadOnlyProperty();
     }
 
-    /** The playback of a drawing. */
     public Playback play() {
         return playback;
     }

@@ -22,7 +22,6 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
     /** A column's numbers resolve its range into this many steps. */
     private static final double FINENESS = 2000;
 
-    /** Copies the lists. */
     public FigureTable {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);

@@ -56,7 +56,6 @@ public final class PinnedFigures {
         }
     }
 
-    /** Unpins a figure. */
     public void unpin(PinnedFigure pinnedFigure) {
         all.remove(pinnedFigure);
     }

@@ -69,7 +69,6 @@ public final class Playback {
         return moment.getReadOnlyProperty();
     }
 
-    /** Whether it plays. */
     public ReadOnlyBooleanProperty playing() {
         return playing.getReadOnlyProperty();
     }
