@@ -61,10 +61,7 @@ public final class ExhibitCodec {
                 });
     }
 
-    /**
-     * {@return the number of points that count towards the limit, over all series, or over all
-     * pieces of all moments}
-     */
+    /** {@return the points that count towards the limit, of all series, pieces and moments} */
     public static long points(Exhibit exhibit) {
         if (exhibit instanceof Figure figure) {
             return figure.series().stream().mapToLong(Series::size).sum();

@@ -42,10 +42,7 @@ public final class FigureDescription {
         return DrawingDescription.time(drawing, moment);
     }
 
-    /**
-     * {@return a description of a figure: the author's own text if it has one, else sentences
-     * computed from the data}
-     */
+    /** {@return a description: the author's own text if there is one, else one from the data} */
     public static String describe(Figure figure) {
         if (!figure.writtenText().isBlank()) {
             return figure.writtenText();

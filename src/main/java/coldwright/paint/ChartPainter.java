@@ -45,10 +45,7 @@ public final class ChartPainter {
         return paint(figure, earlier, format, Optional.empty());
     }
 
-    /**
-     * As above, and keeps the axes of the former plot area while the data fit them and fill enough
-     * of them.
-     */
+    /** As above, on the former plot area's axes while the data fit and fill enough of them. */
     public static RenderedFigure paint(
             Figure figure,
             Optional<Figure> earlier,
@@ -64,10 +61,7 @@ public final class ChartPainter {
         return new RenderedFigure(new PixelImage(image), layout.plot());
     }
 
-    /**
-     * Warms up fonts, classes and compiled code for the first drawing. Takes part of a second; call
-     * it in the background.
-     */
+    /** Warms up fonts, classes and code in the background; takes part of a second. */
     public static void warmUp() {
         double[] xs = {0, 0.5, 1};
         Figure lines =

@@ -17,10 +17,7 @@ import java.util.Optional;
 public final class EmptyAxes {
     private EmptyAxes() {}
 
-    /**
-     * A figure's frame without its data, with the figure's scales: title, axes from end to end, and
-     * the words under bars.
-     */
+    /** A figure's frame without its data: title, axes from end to end, the words under bars. */
     public static Figure of(Figure figure, FigureFormat format) {
         PlotArea plot = ChartLayout.of(figure, Optional.empty(), format, Optional.empty()).plot();
         BarGroups bars = BarGroups.of(figure);

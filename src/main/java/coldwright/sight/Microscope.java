@@ -47,10 +47,7 @@ public final class Microscope {
 
     private Microscope() {}
 
-    /**
-     * {@return the fat globules of milk, cream or a mix that was not homogenised, 100 × 70 µm of
-     * it, 2 µm deep}
-     */
+    /** {@return fat globules of milk, cream or mix, not homogenised, 100 × 70 µm, 2 µm deep} */
     public static Drawing globules(Mix mix) {
         return globules(mix, GlobuleSizes.rawMilk());
     }

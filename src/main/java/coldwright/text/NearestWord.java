@@ -20,10 +20,7 @@ public final class NearestWord {
                 .min(Comparator.comparingInt(word -> typos(low, word.toLowerCase(Locale.ROOT))));
     }
 
-    /**
-     * The end of a sentence that names the nearest word, such as {@code : did you mean "check"?};
-     * empty if none is near.
-     */
+    /** The end of a sentence, such as {@code : did you mean "check"?}; empty if none is near. */
     public static String question(String typed, Collection<String> known) {
         return to(typed, known).map(word -> ": did you mean \"" + word + "\"?").orElse("");
     }

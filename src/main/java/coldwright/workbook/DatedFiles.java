@@ -15,8 +15,7 @@ final class DatedFiles {
     private DatedFiles() {}
 
     /**
-     * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting, and
-     * returns the new path.
+     * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS}, never overwriting; returns the path.
      */
     static Path setAside(Path file, LocalDateTime when) throws IOException {
         Path to = free(file.resolveSibling(file.getFileName() + ".damaged-" + STAMP.format(when)));

@@ -120,10 +120,7 @@ public final class KeptFiles {
         return Optional.of(to);
     }
 
-    /**
-     * Moves a damaged file to {@code NAME.damaged-YYYYMMDD-HHMMSS} beside it, without overwriting,
-     * and returns the new path.
-     */
+    /** Moves a damaged file to {@code NAME.damaged-YYYYMMDD-HHMMSS}, never overwriting. */
     public Path setAside(Path file) throws IOException {
         return DatedFiles.setAside(file, LocalDateTime.now());
     }

@@ -192,10 +192,7 @@ public final class Workbook implements AutoCloseable {
         return load(agreed, store.agreedFile(), Forms.AGREED, Agreements.none());
     }
 
-    /**
-     * Saves the lessons that may run, merged with those that another window has added, and returns
-     * the file's current value.
-     */
+    /** Saves the lessons that may run, merged with those that another window has added. */
     public synchronized Saved<Agreements> keep(Agreements agreements) {
         return keep(agreed, Forms.AGREED, agreements, WorkbookFiles.AGREED, "the agreement");
     }

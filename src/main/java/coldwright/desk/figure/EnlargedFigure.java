@@ -53,10 +53,7 @@ public final class EnlargedFigure extends VBox {
         figureView.model().play().goTo(moment);
     }
 
-    /**
-     * Covers the whole window; a node of it gets the focus back afterwards. {@code whenClosed} runs
-     * once it is closed.
-     */
+    /** Covers the whole window; runs {@code whenClosed} and gives a node back the focus. */
     public void open(Node node, Runnable whenClosed) {
         if (node.getScene() != null && node.getScene().getRoot() instanceof Pane root) {
             from = node;

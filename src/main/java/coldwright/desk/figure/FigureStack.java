@@ -27,10 +27,7 @@ public final class FigureStack extends VBox {
     private final ListChangeListener<ShownFigure> listener = change -> refresh();
     private ObservableList<ShownFigure> drawn;
 
-    /**
-     * Makes a stack; the figures pinned here are at the bottom. It draws while {@code wanted} says
-     * that it is visible.
-     */
+    /** Makes a stack, visible while {@code wanted}; the figures pinned here are at its bottom. */
     public FigureStack(
             ObservableList<ShownFigure> drawn,
             FigureSettings figureSettings,

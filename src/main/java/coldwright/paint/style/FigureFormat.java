@@ -19,10 +19,7 @@ public record FigureFormat(int width, int height, FigureQuality look) {
         }
     }
 
-    /**
-     * Resolution (screen pixels per logical pixel, 0.5 to 4), font size (logical pixels, 6 to 72)
-     * and theme of a figure.
-     */
+    /** Screen pixels per logical pixel, 0.5 to 4; font size, logical pixels, 6 to 72; theme. */
     public record FigureQuality(double screenScale, double typePx, FigureTheme theme) {
         /** One screen pixel per logical pixel, and a font size that is easy to read. */
         public static final FigureQuality PLAIN = new FigureQuality(1, 13, FigureTheme.LIGHT);

@@ -26,8 +26,7 @@ public final class Storage {
 
     private final CrystalStory story;
     private final double temperatureC;
-    private final double swingC;
-    private final double periodHours;
+    private final TemperatureSwing swing;
     private final double hardeningHours;
 
     Storage(CrystalStory story, double temperatureC) {
@@ -43,12 +42,11 @@ public final class Storage {
     private Storage(
             CrystalStory story,
             double temperatureC,
-            TemperatureSwing temperatureSwing,
+            TemperatureSwing swing,
             double hardeningHours) {
         this.story = story;
         this.temperatureC = temperatureC;
-        this.swingC = temperatureSwing.byC;
-        this.periodHours = temperatureSwing.everyHours;
+        this.swing = swing;
         this.hardeningHours = hardeningHours;
     }
 
@@ -58,7 +56,7 @@ public final class Storage {
      * @param byC how far each way, °C, 0 to 10
      */
     public Storage swinging(double byC) {
-        return swinging(byC, periodHours);
+        return swinging(byC, swing.everyHours);
     }
 
     /**
@@ -84,7 +82,7 @@ public final class Storage {
      */
     public Storage hardenedIn(double hours) {
         Require.within("hours", hours, new Require.Range(0.1, 100, "h"));
-        return new Storage(story, temperatureC, new TemperatureSwing(swingC, periodHours), hours);
+        return new Storage(story, temperatureC, swing, hours);
     }
 
     /** {@return the story of the batch as it is put in} */
@@ -123,17 +121,17 @@ public final class Storage {
         }
         if (hours > 0) {
             CoolingPath keep =
-                    swingC > 0
+                    swing.byC > 0
                             ? CoolingPath.swing(
                                     temperatureC,
-                                    swingC,
-                                    new CoolingPath.Rhythm(hours * 3600, periodHours * 3600))
+                                    swing.byC,
+                                    new CoolingPath.Rhythm(hours * 3600, swing.everyHours * 3600))
                             : CoolingPath.hold(temperatureC, hours * 3600);
             now = now.still(keep, "storing");
         }
         return story.then(
                 now,
-                swingC > 0
+                swing.byC > 0
                         ? CrystalStory.TrendEvidence.SWINGS
                         : CrystalStory.TrendEvidence.STORAGE);
     }

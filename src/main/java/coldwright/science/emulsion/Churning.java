@@ -87,9 +87,7 @@ public record Churning(
         return rate.map(exponent -> 100 * (1 - Math.exp(-exponent)));
     }
 
-    /**
-     * {@return when it turns to butter, min, infinite if there is no fat or all of it is liquid}
-     */
+    /** {@return when it turns to butter, min, infinite without fat or if all of it is liquid} */
     public Band minutesToButter(Motion motion) {
         double needed = -Math.log(1 - BUTTER_PERCENT / 100) / 60;
         return perSecond(motion).map(rate -> needed / rate);

@@ -74,10 +74,7 @@ public record GlobuleField(Slide slide, List<Globule> globules) {
         return fatVolumePercent / 100 * slide.volumeUm3() / meanVolumeUm3(sizes);
     }
 
-    /**
-     * {@return fat of milk, cream or a mix by volume, milk fat's density for all fat, % of its
-     * volume}
-     */
+    /** {@return fat of milk, cream or a mix, % of its volume, all as dense as milk fat} */
     public static double fatVolumePercent(Mix mix) {
         return mix.fatPercent() / FatSurface.FAT_KG_PER_M3 * 1000 * mix.densityKgPerL();
     }

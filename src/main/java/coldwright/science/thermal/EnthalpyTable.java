@@ -28,10 +28,7 @@ public final class EnthalpyTable {
         this.perStep = perStep;
     }
 
-    /**
-     * Tabulates at least two points joined by straight lines, enthalpy rising, temperature never
-     * falling.
-     */
+    /** Tabulates two points or more joined by lines; enthalpy rises, temperature never falls. */
     static EnthalpyTable through(Points points) {
         int last = points.size - 1;
         double lowest = points.enthalpy[0];

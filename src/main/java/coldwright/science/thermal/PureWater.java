@@ -16,10 +16,7 @@ import coldwright.science.Require;
  * viscosity 0.001 %.
  */
 public final class PureWater {
-    /**
-     * Latent heat of melting at 0 °C, J/g (IAPWS-06 and IAPWS-95); the crystal model takes it to a
-     * tenth.
-     */
+    /** Latent heat of melting at 0 °C, J/g (IAPWS-06, IAPWS-95); crystals take it to a tenth. */
     public static final double LATENT_HEAT_JPERG = 333.42;
 
     private static final double[] WATER_DENSITY = {

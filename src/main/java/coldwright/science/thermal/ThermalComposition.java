@@ -70,10 +70,7 @@ public final class ThermalComposition {
         return sum(0, part -> part.heatCapacityJPerGK(temperatureC));
     }
 
-    /**
-     * {@return sensible heat above 0 °C of all but the water, J per g of the whole, at a
-     * temperature, °C}
-     */
+    /** {@return sensible heat above 0 °C of all but the water, J per g of the whole, at °C} */
     double solidsEnthalpyJPerG(double temperatureC) {
         return sum(share(Substance.WATER), part -> part.enthalpyFromZeroJPerG(temperatureC));
     }

@@ -14,10 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/**
- * The hand-ins to mark in a folder, or in the folders of a class in it, by name; and other files
- * that may have been meant.
- */
+/** Hand-ins in a folder or the folders in it, by name, and files that may have been meant. */
 public record HandInFiles(List<Path> files, List<Path> leftAlone) {
     /** A class has thirty; a school may have this many. */
     private static final int MOST = 2000;

@@ -50,10 +50,7 @@ public final class FigureFolder {
         return new FigureFolder("", Optional.of(folder));
     }
 
-    /**
-     * Writes a figure, or the first, middle and last moment of a drawing, numbered in the order of
-     * the walk.
-     */
+    /** Writes a figure, or a drawing's first, middle and last moment, numbered as walked. */
     List<Path> write(Exhibit exhibit) throws IOException {
         if (folder.isEmpty()) {
             String tidy = lessonName.replaceAll("[^A-Za-z0-9-]+", "-");

@@ -46,10 +46,7 @@ public final class KeyedEntryReader {
         return plain.length() <= LONGEST_QUOTE ? plain : plain.substring(0, LONGEST_QUOTE) + "…";
     }
 
-    /**
-     * The error if a file's first line isn't the expected heading, such as {@code Coldwright
-     * settings 1}.
-     */
+    /** The error if a first line isn't the heading, such as {@code Coldwright settings 1}. */
     public static Optional<TextFault> wrongHeading(String line, String heading) {
         String first = line.strip();
         return first.equals(heading)

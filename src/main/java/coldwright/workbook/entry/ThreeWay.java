@@ -1,9 +1,6 @@
 package coldwright.workbook.entry;
 
-/**
- * Merges two versions of a value: the changed one wins. If both changed, mine wins, and the clash
- * is recorded.
- */
+/** Merges two versions: the changed one wins; if both changed, mine, and a clash is recorded. */
 public final class ThreeWay {
     private boolean clash;
 

@@ -102,10 +102,7 @@ public record HandIn(
         return steps.stream().filter(step -> step.title().equals(name)).findFirst();
     }
 
-    /**
-     * A snippet's text by its step's name and its index there, from 0; the author's if none was
-     * handed in.
-     */
+    /** A snippet's text by step name and index, from 0; the author's if none was handed in. */
     public String textOf(String name, int index, String authorText) {
         return step(name).flatMap(step -> step.text(index)).orElse(authorText);
     }

@@ -3,10 +3,7 @@ package coldwright.workbook.handin;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * A step as handed in, with all its predictions and snippets; the title is empty for the part
- * before the first step.
- */
+/** A step as handed in, whole; the title is empty for the part before the first step. */
 public record HandedInStep(
         String title,
         boolean done,

@@ -42,10 +42,7 @@ public record Agreements(Map<ContentHash, String> names) {
         return new Agreements(next);
     }
 
-    /**
-     * Merges the agreements of two windows since their common ancestor: theirs, and those added
-     * here.
-     */
+    /** Merges two windows' agreements since their ancestor: theirs, and those added here. */
     public Agreements mergedWith(Agreements base, Agreements theirs) {
         Map<ContentHash, String> all = new LinkedHashMap<>(theirs.names);
         names.forEach(

@@ -4,10 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/**
- * The key of a lesson's work, a valid name on every file system: 1 to 80 letters a to z, digits,
- * {@code -} and {@code _}.
- */
+/** The key of a lesson's work, valid as a file name: 1 to 80 of a to z, digits, - and _. */
 public record LessonKey(String name) {
     private static final Pattern FORM = Pattern.compile("[a-z0-9_-]{1,80}");
     private static final Pattern RESERVED =

@@ -41,10 +41,7 @@ public final class PinnedFigures {
         }
     }
 
-    /**
-     * Pins a figure without its earlier trace from the list {@code place}, unless it is pinned
-     * already.
-     */
+    /** Pins a figure without its earlier trace from the list {@code place}, if it isn't yet. */
     public void pin(ShownFigure shownFigure, Object place) {
         ShownFigure still = shownFigure.still();
         if (all.stream()
