@@ -171,6 +171,7 @@ record RobotAct(Kind kind, int number) {
     private static boolean mayPress(Node node) {
         return node instanceof ButtonBase button
                 && !button.isDisabled()
+                && button.getText() != null
                 && NOT_PRESSED.stream().map(Messages::of).noneMatch(button.getText()::equals)
                 && !button.getText().contains(":");
     }

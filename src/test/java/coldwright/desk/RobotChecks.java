@@ -198,7 +198,8 @@ final class RobotChecks {
         RobotAct.shown(root)
                 .filter(Labeled.class::isInstance)
                 .map(Labeled.class::cast)
-                .filter(one -> one.getWidth() > 0 && !one.getText().isEmpty())
+                .filter(one -> one.getWidth() > 0 && one.getText() != null)
+                .filter(one -> !one.getText().isEmpty())
                 .forEach(
                         one -> {
                             Bounds bounds = one.localToScene(one.getLayoutBounds());

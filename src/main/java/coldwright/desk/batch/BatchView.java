@@ -19,6 +19,7 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 
@@ -76,7 +77,8 @@ public final class BatchView extends ScrollPane {
         RowConstraints tall = new RowConstraints();
         tall.setVgrow(Priority.ALWAYS);
         both.getRowConstraints().addAll(new RowConstraints(), tall);
-        for (Node part : List.of(recipe, figures, later)) {
+        for (Region part : List.of(recipe, figures, later)) {
+            part.setMinWidth(0);
             both.getChildren().add(part);
             GridPane.setValignment(part, VPos.TOP);
         }

@@ -222,7 +222,7 @@ public final class DeskModel {
     /**
      * Shows the glossary.
      *
-     * @param term name of the term to show first; empty for the top
+     * @param term the term to search for; empty for all
      */
     public void openGlossary(String term) {
         wantedTerm = term;
@@ -237,7 +237,7 @@ public final class DeskModel {
         turnTo(beforeGlossary);
     }
 
-    /** Name of the term that the glossary shows first; empty for the top. */
+    /** The term that the glossary searches for at first; empty for all. */
     public String wantedTerm() {
         return wantedTerm;
     }

@@ -3,7 +3,6 @@ package coldwright.desk.page;
 import coldwright.desk.glossary.Glossary;
 import coldwright.desk.glossary.GlossaryTerm;
 import coldwright.desk.glossary.TermFinder;
-import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.messages.Messages;
@@ -35,7 +34,7 @@ final class GlossaryView extends ScrollPage {
     /**
      * Shows the glossary.
      *
-     * @param wanted name of the term to scroll to; empty for the top
+     * @param wanted the term to search for; empty for all
      */
     GlossaryView(DeskModel desk, Consumer<String> openLink, String wanted) {
         super("glossary");
@@ -53,12 +52,8 @@ final class GlossaryView extends ScrollPage {
         LessonReader.read("glossary.md", Glossary.ofThisProgram().rest())
                 .steps()
                 .forEach(step -> addSection(step, openLink));
-        entries.forEach(
-                (term, entry) -> {
-                    if (term.name().equals(wanted)) {
-                        AfterFrame.after(1, () -> scrollTo(entry));
-                    }
-                });
+        search.setText(wanted);
+        search.selectAll();
     }
 
     private void addSection(LessonStep step, Consumer<String> openLink) {
@@ -101,12 +96,6 @@ final class GlossaryView extends ScrollPage {
                     }
                 });
         TextControls.show(none, list.getChildren().isEmpty());
-    }
-
-    private void scrollTo(Node entry) {
-        applyCss();
-        layout();
-        TextControls.scroll(this, getContent().sceneToLocal(entry.localToScene(0, 0)).getY());
     }
 
     @Override
