@@ -51,6 +51,9 @@ public final class BatchStore implements AutoCloseable {
 
     private List<BatchModel> followed = List.of();
 
+    /** Another window has the folder or had it: nothing is written before it is read again. */
+    private volatile boolean behind;
+
     /**
      * A store that hasn't read anything yet.
      *
@@ -79,6 +82,7 @@ public final class BatchStore implements AutoCloseable {
      */
     public CompletableFuture<Void> keep(BatchesModel brew) {
         files.restoreRecent();
+        behind = !workbook.keeps();
         return CompletableFuture.supplyAsync(() -> read(true), background)
                 .thenAcceptAsync(
                         found -> {
@@ -131,6 +135,7 @@ public final class BatchStore implements AutoCloseable {
                                                     brew,
                                                     FoundBatch.free(
                                                             brew.batches(), found.values())));
+                            behind = false;
                             mine.stream().filter(this::isChanged).forEach(this::write);
                             if (open != null) {
                                 brew.open(open);
@@ -202,7 +207,7 @@ public final class BatchStore implements AutoCloseable {
     }
 
     private boolean writeNow(PendingFile one) {
-        if (workbook.keeps()) {
+        if (workbook.keeps() && !behind) {
             try {
                 workbook.files().write(folder.resolve(one.file()), one.text(), one.about());
                 window.execute(() -> known.put(one.batch(), one.text()));
@@ -278,6 +283,7 @@ public final class BatchStore implements AutoCloseable {
     /** Writes what is waiting. */
     @Override
     public void close() {
+        behind = false;
         followed.stream().filter(this::isChanged).forEach(this::write);
         pendingWrites.flush();
     }
