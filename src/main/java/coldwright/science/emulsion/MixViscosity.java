@@ -57,7 +57,6 @@ public record MixViscosity(Mix mix, boolean cooked) implements Commented {
      * {@return viscosity at a temperature, mPa·s, with the spread of gums and starch}
      *
      * @param temperatureC temperature, °C, 0 to 80
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band mPaSAt(double temperatureC) {
         return withFat(temperatureC, mix.fatPercent());
@@ -68,7 +67,6 @@ public record MixViscosity(Mix mix, boolean cooked) implements Commented {
      * starch}
      *
      * @param temperatureC temperature, °C, 0 to 80
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public Band serumMPaSAt(double temperatureC) {
         return withFat(temperatureC, 0);
