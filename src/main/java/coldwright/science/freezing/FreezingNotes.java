@@ -10,8 +10,6 @@ import java.util.Map;
 
 /** Comments on an answer: ranges, guesses, and where freezing ends. */
 final class FreezingNotes {
-    private static final String AREA = "science.freezing";
-
     /** Solutes with less than this share of all particles are not mentioned, %. */
     private static final double MENTIONED_PERCENT = 10;
 
@@ -54,7 +52,7 @@ final class FreezingNotes {
             notes.add(
                     phrase(freezingPointAccuracy.alcoholMixed() ? "alcohol-mixed" : "salt-mixed"));
         }
-        double limitC = MaximalFreezeConcentration.temperatureC(solution);
+        double limitC = FreezingCurve.maximalFreezeConcentrationC(solution);
         if (freezingPointC < limitC) {
             notes.add(phrase("too-thick", limitC));
         }
@@ -137,7 +135,7 @@ final class FreezingNotes {
     }
 
     private static Phrase phrase(String key, Object... values) {
-        return Phrase.of(AREA, key, values);
+        return Phrase.of("science.freezing", key, values);
     }
 
     private static double rough(double value) {
