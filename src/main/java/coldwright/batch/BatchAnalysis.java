@@ -1,11 +1,11 @@
 package coldwright.batch;
 
-import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Faults;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
 import coldwright.science.standards.Declarations;
@@ -102,7 +102,7 @@ public record BatchAnalysis(
         BatchReport report =
                 new BatchReport(
                         facts,
-                        Diagnosis.foresee(state),
+                        Faults.of(state),
                         ProductNames.of(mix, batch.airPercent()),
                         List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                         notes.stream().distinct().toList());

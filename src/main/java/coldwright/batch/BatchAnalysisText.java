@@ -1,10 +1,10 @@
 package coldwright.batch;
 
 import coldwright.science.balance.Balanced;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
@@ -119,8 +119,8 @@ public final class BatchAnalysisText {
         }
         for (Finding finding : report.findings()) {
             bullet(finding.expected().shown());
-            say("  " + word("why", Basis.labelled(finding.cause().reason())));
-            say("  " + word("fix", finding.cause().remedy()));
+            say("  " + word("why", Basis.labelled(finding.reason())));
+            say("  " + word("fix", finding.remedy()));
         }
         all.plans().forEach(this::plan);
         heading("names");

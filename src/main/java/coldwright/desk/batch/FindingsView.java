@@ -9,7 +9,7 @@ import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;

@@ -87,7 +87,7 @@ final class MixPlanner {
     Found find() {
         Set<BatchFault> all = EnumSet.noneOf(BatchFault.class);
         Faults.of(base).stream()
-                .map(FoundFault::fault)
+                .map(Finding::fault)
                 .filter(fault -> fault.quantity() != null && !fault.ofMaking())
                 .forEach(all::add);
         if (all.isEmpty()) {
@@ -100,7 +100,7 @@ final class MixPlanner {
         Set<BatchFault> required = EnumSet.noneOf(BatchFault.class);
         Map<BatchFault, Plan.Why> left = new EnumMap<>(BatchFault.class);
         Found best = null;
-        for (FoundFault one : Faults.of(base)) {
+        for (Finding one : Faults.of(base)) {
             if (!all.contains(one.fault())) {
                 continue;
             }
@@ -124,7 +124,7 @@ final class MixPlanner {
     private Found found(
             List<AmountChange> changes, BatchState after, Map<BatchFault, Plan.Why> why) {
         List<Plan.Left> left = new ArrayList<>();
-        for (FoundFault one : Faults.of(after)) {
+        for (Finding one : Faults.of(after)) {
             if (!one.fault().ofMaking()) {
                 left.add(
                         new Plan.Left(
@@ -176,7 +176,7 @@ final class MixPlanner {
      * Whether the required faults are gone, none is new or worse, and no limit of taste crossed.
      */
     private boolean holds(Set<BatchFault> required, BatchState after) {
-        for (FoundFault one : Faults.of(after)) {
+        for (Finding one : Faults.of(after)) {
             double was = allowed.getOrDefault(one.fault(), 0.0);
             if (required.contains(one.fault()) || one.steps() > was + NO_WORSE) {
                 return false;

@@ -135,7 +135,7 @@ public final class Planner {
             after = making(refrozen(after, after.making()), 0);
         }
         List<Plan.Left> left = new ArrayList<>();
-        for (FoundFault one : Faults.of(after)) {
+        for (Finding one : Faults.of(after)) {
             Plan.Why why =
                     found.left().stream()
                             .filter(known -> known.fault().fault() == one.fault())
@@ -150,7 +150,7 @@ public final class Planner {
     /** The batch made so that the faults of its making are gone, as far as that goes. */
     private BatchState making(BatchState state, int skip) {
         BatchState now = state;
-        for (FoundFault one : Faults.of(state)) {
+        for (Finding one : Faults.of(state)) {
             Making making = now.making();
             switch (one.fault()) {
                 case SMALL_BATH -> now = biggerBath(now);

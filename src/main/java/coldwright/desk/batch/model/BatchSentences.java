@@ -5,8 +5,8 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Fact;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Allergen;
+import coldwright.science.plan.Finding;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
@@ -97,10 +97,7 @@ public final class BatchSentences {
 
     /** A finding in sentences: what to expect, why, and its fix. */
     public static List<String> finding(Finding finding) {
-        return Stream.of(
-                        finding.expected(),
-                        Basis.labelled(finding.cause().reason()),
-                        finding.cause().remedy())
+        return Stream.of(finding.expected(), Basis.labelled(finding.reason()), finding.remedy())
                 .map(BatchSentences::sentence)
                 .toList();
     }
