@@ -98,11 +98,11 @@ public record BatchAnalysis(
             notes.add(MELTED);
         }
         BatchKitchen kitchen = new BatchKitchen(batch);
-        BatchState state = kitchen.state(mix, BatchKitchen.frozen(setup, crystals));
+        BatchState state = kitchen.state(mix, kitchen.frozen(setup, crystals));
         BatchReport report =
                 new BatchReport(
                         facts,
-                        Faults.of(state),
+                        Faults.told(state),
                         ProductNames.of(mix, batch.airPercent()),
                         List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                         notes.stream().distinct().toList());

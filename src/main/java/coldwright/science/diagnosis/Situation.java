@@ -62,7 +62,7 @@ public record Situation(
         Making making = new Making(Method.MACHINE, 0, 0, overrunPercent, servingC, true);
         boolean freezes =
                 pieces.mix().freezingCurve().icePercentAt(coldC) >= Stage.SOFT_SERVE.icePercent();
-        Frozen frozen = new Frozen(freezes, coldC, 0, 0, crystalUm, crystalUm, steadyUm);
+        Frozen frozen = Frozen.of(freezes, coldC, crystalUm, steadyUm);
         return BatchState.of(mix, style, DietRules.AS_IT_IS, making, frozen);
     }
 

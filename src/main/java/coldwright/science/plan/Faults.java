@@ -5,7 +5,6 @@ import coldwright.science.crystal.Texture;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
 import coldwright.science.style.Quantity;
-import coldwright.science.style.Style;
 import coldwright.science.style.StyleRange;
 
 import java.util.ArrayList;
@@ -22,11 +21,14 @@ public final class Faults {
     private static final StyleRange DISSOLVED =
             new StyleRange(Double.NEGATIVE_INFINITY, 0, "lactose");
 
-    /** Below this many days in store lactose and missing stabiliser don't show; judgement. */
+    /** Up to here lactose doesn't crystallise; judgement. */
     private static final double SHORT_DAYS = 3;
 
+    /** Up to here nobody notices that nothing stabilises it; judgement. */
+    private static final double WEEK_DAYS = 7;
+
     /** Steps of what makes a batch impossible as it is. */
-    private static final double IMPOSSIBLE_STEPS = 20;
+    static final double IMPOSSIBLE_STEPS = 20;
 
     private Faults() {}
 
@@ -35,7 +37,8 @@ public final class Faults {
         List<Finding> found = new ArrayList<>();
         for (BatchFault fault : BatchFault.values()) {
             Finding one = measure(fault, state);
-            if (one.worthTelling()) {
+            boolean early = fault == BatchFault.NO_STABILISER && storedDays(state) <= WEEK_DAYS;
+            if (one.worthTelling() && !early) {
                 found.add(one);
             }
         }
@@ -43,13 +46,30 @@ public final class Faults {
         return List.copyOf(found);
     }
 
-    /** The range of a style that decides a fault. */
-    static StyleRange range(Quantity quantity, Style style) {
+    /**
+     * As {@link #of}, without what only follows from another of them.
+     *
+     * @return what a cook is told
+     */
+    public static List<Finding> told(BatchState state) {
+        List<Finding> all = of(state);
+        boolean liquid = all.stream().anyMatch(one -> one.fault() == BatchFault.LOW_FREEZING_POINT);
+        return liquid
+                ? all.stream().filter(one -> one.fault() != BatchFault.LITTLE_ICE).toList()
+                : all;
+    }
+
+    private static double storedDays(BatchState state) {
+        return state.frozen().storedDays().orElse(state.style().keptDays());
+    }
+
+    /** The usual range that decides a fault. */
+    static StyleRange range(Quantity quantity, BatchState state) {
         return switch (quantity) {
             case ICE_IN_THE_COLD -> CHURNED;
             case CRYSTALS -> SMOOTH;
-            case LACTOSE -> style.keptDays() > SHORT_DAYS ? DISSOLVED : style.range(quantity);
-            default -> style.range(quantity);
+            case LACTOSE -> storedDays(state) > SHORT_DAYS ? DISSOLVED : StyleRange.NONE;
+            default -> state.style().range(quantity);
         };
     }
 

@@ -44,14 +44,8 @@ public enum IngredientRole implements Worded {
             1,
             c -> c.percent(Component.GLUCOSE) + c.percent(Component.FRUCTOSE) >= 60,
             Shelf.DEXTROSE_MONOHYDRATE),
-    /** Glucose syrup and maltodextrin, which give body without much sweetness. */
-    SYRUP(
-            8,
-            100,
-            1.4,
-            c -> c.percent(Component.HIGHER_SACCHARIDES) >= 40,
-            Shelf.GLUCOSE_SYRUP_POWDER,
-            Shelf.MALTODEXTRIN),
+    /** Glucose syrup, which gives body without much sweetness. */
+    SYRUP(8, 100, 1.4, c -> c.percent(Component.HIGHER_SACCHARIDES) >= 40, Shelf.GLUCOSE_SYRUP),
     /** Plant drinks, coffee, tea. */
     DRINK(20, 40, 1.2, c -> water(c) >= 85),
     /** Flavours and everything else. */

@@ -61,7 +61,15 @@ final class MixPlanner {
                         Lever.of(base.pieces().mix(), state.diet(), state.style()).stream()
                                 .filter(offered)
                                 .filter(lever -> keepsSugar(lever, state.diet()))
+                                .filter(this::isForStability)
                                 .toList());
+    }
+
+    /** A gum is for what lacks one; nobody adds it as solids. */
+    private boolean isForStability(Lever lever) {
+        return lever.sign() < 0
+                || lever.role() != IngredientRole.STABILISER
+                || allowed.containsKey(BatchFault.NO_STABILISER);
     }
 
     private static boolean keepsSugar(Lever lever, DietRules diet) {
@@ -192,15 +200,17 @@ final class MixPlanner {
 
     /** Why nothing resolves a fault, even alone. */
     private Plan.Why why(BatchFault fault) {
+        if (!model.moves(fault)) {
+            return Plan.Why.NO_INGREDIENT;
+        }
         Set<BatchFault> alone = EnumSet.of(fault);
-        LinearModel.Rows free = model.rows(alone, 0, 10);
-        boolean far =
-                !ChangeCandidates.of(model, free, false).isEmpty()
-                        && ChangeCandidates.of(model, model.rows(alone, 0, MOST_AIMED), false)
-                                .isEmpty();
-        return far
-                ? Plan.Why.ANOTHER_RECIPE
-                : model.moves(fault) ? Plan.Why.LIMITS : Plan.Why.NO_INGREDIENT;
+        boolean within = offers(model, alone, MOST_AIMED);
+        LinearModel far = new LinearModel(base, model.levers().stream().map(Lever::free).toList());
+        return !within && offers(far, alone, 10) ? Plan.Why.ANOTHER_RECIPE : Plan.Why.LIMITS;
+    }
+
+    private static boolean offers(LinearModel model, Set<BatchFault> alone, double mostMoved) {
+        return !ChangeCandidates.of(model, model.rows(alone, 0, mostMoved), false).isEmpty();
     }
 
     /** A batch with changes; what is left too small to weigh is taken out whole. */

@@ -34,6 +34,9 @@ public final class Planner {
     /** A second plan may leave this much more than the first, steps. */
     private static final double AS_GOOD = 0.1;
 
+    /** Fat that a water ice may have, % (German Leitsätze für Speiseeis: less than 3). */
+    private static final double WATER_ICE_FAT_PERCENT = 3;
+
     private final BatchState start;
     private final Kitchen kitchen;
     private final Map<BatchFault, Double> faults = new EnumMap<>(BatchFault.class);
@@ -97,8 +100,11 @@ public final class Planner {
                                                         .making()
                                                         .equals(plan.after().making())
                                                 && other.after().style() == plan.after().style());
+        boolean idle =
+                plan.left().stream()
+                        .anyMatch(one -> one.fault().steps() >= Faults.IMPOSSIBLE_STEPS);
         boolean asGood = plans.isEmpty() || left(plan) <= left(plans.get(0)) + AS_GOOD;
-        if (does && !known && asGood && !worse(plan)) {
+        if (does && !idle && !known && asGood && !worse(plan)) {
             plans.add(plan);
         }
     }
@@ -276,7 +282,7 @@ public final class Planner {
         return switch (style) {
             case CUSTARD, FROZEN_YOGURT, LOW_SUGAR, SOFT_SERVE, VEGAN -> true;
             case ADULT -> made.of(Quantity.ALCOHOL) < 1;
-            case SORBET, GRANITA, LOLLY -> milk;
+            case SORBET, GRANITA, LOLLY -> milk || made.of(Quantity.FAT) > WATER_ICE_FAT_PERCENT;
             default -> !milk;
         };
     }
