@@ -137,6 +137,7 @@ public final class BatchAnalysisTree {
         tree.put("what", finding.what());
         tree.put("why", finding.why());
         tree.put("mend", finding.mend());
+        tree.put("lesson", finding.fault().lesson());
         return tree;
     }
 

@@ -22,6 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -114,6 +116,7 @@ class FindingsTest {
         assertTrue(whole || Words.of("science.plan").has("expect." + fault.name()));
         assertTrue(Words.of("science.plan").has("advice." + fault.name()));
         assertTrue(Symptom.of(fault).causes().containsKey(fault));
+        assertTrue(Files.exists(Path.of("lessons", fault.lesson() + ".md")), fault.lesson());
     }
 
     @ParameterizedTest

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 /** Selects the facts of a report that the page shows, as sentences and short captions. */
 public final class BatchSentences {
     private static final String STARTS = "initial_freezing_point_c";
-    private static final String SERVED = "ice_percent_of_water_at_minus_12_c";
+    private static final String SERVED = "serving_ice_percent_of_water";
     private static final String SWEET = "sweetness_percent_of_sucrose_solution";
     private static final String KEPT = "as_kept_mean_micrometres";
 
