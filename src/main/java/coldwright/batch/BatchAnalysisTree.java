@@ -3,10 +3,10 @@ package coldwright.batch;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Shortfall;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.standards.NameVerdict;
@@ -137,6 +137,7 @@ public final class BatchAnalysisTree {
         tree.put("what", finding.what());
         tree.put("why", finding.why());
         tree.put("mend", finding.mend());
+        tree.put("lesson", finding.fault().lesson());
         return tree;
     }
 

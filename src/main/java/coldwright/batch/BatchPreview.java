@@ -44,4 +44,9 @@ public record BatchPreview(Recipe batch, Mix mix, FreezingCurve curve, BatchRepo
             throw new BatchFileException(e.getMessage());
         }
     }
+
+    /** Temperature at which it is served: the recipe's, else its style's, °C. */
+    public double servingC() {
+        return report.fact("serving_c").number();
+    }
 }

@@ -21,7 +21,7 @@ final class BatchThumbnail extends Pane {
         setPrefSize((BAR_EM + 1.5 + 2 * SmallShapes.MOST_EM) * em, HEIGHT_EM * em);
         setMinHeight(HEIGHT_EM * em);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        double ice = report.fact("ice_percent_of_water_at_minus_12_c").number();
+        double ice = report.fact("serving_ice_percent_of_water").number();
         double filled = ice / 100 * HEIGHT_EM * em;
         add(new Rectangle(0, 0, BAR_EM * em, HEIGHT_EM * em), "small-bar");
         add(new Rectangle(0, HEIGHT_EM * em - filled, BAR_EM * em, filled), "small-ice");

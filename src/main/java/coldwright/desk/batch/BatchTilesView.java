@@ -7,7 +7,6 @@ import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchShare;
 import coldwright.desk.batch.model.FreezeSchedule;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Situation;
 
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -147,7 +146,7 @@ final class BatchTilesView extends GridPane {
             line.getPoints().addAll(x(temperatureC, width), y(now, temperatureC, height));
         }
         double freezerC = now.batch().freezerC();
-        double servingC = Situation.SERVING_C;
+        double servingC = now.servingC();
         pane.getChildren().add(SmallShapes.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
             if (temperatureC >= BatchFigures.COLDEST_C) {

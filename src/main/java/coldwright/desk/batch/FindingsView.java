@@ -7,16 +7,20 @@ import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.ProposedChange;
+import coldwright.desk.glossary.GlossaryTerm;
+import coldwright.desk.glossary.TermEvent;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Findings in plain words, and up to three plans that resolve them. */
@@ -63,9 +67,19 @@ final class FindingsView extends VBox {
 
     private static Node findingBox(Finding finding) {
         List<String> told = BatchSentences.finding(finding);
+        Hyperlink lesson = new Hyperlink(Messages.of("batch.finding.lesson"));
+        lesson.getStyleClass().add("prose-link");
+        GlossaryTerm term =
+                new GlossaryTerm(
+                        finding.fault().phrase().shown(),
+                        told.get(2),
+                        "",
+                        Optional.of(finding.fault().lesson()));
+        lesson.setOnAction(event -> lesson.fireEvent(new TermEvent(term)));
         return new VBox(
                 TextControls.label(told.get(0), "brew-finding"),
-                TextControls.label(told.get(1), "brew-why"));
+                TextControls.label(told.get(1), "brew-why"),
+                lesson);
     }
 
     private void ask() {

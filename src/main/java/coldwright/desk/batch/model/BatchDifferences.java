@@ -30,7 +30,7 @@ public final class BatchDifferences {
 
     static {
         COMPARED.put("initial_freezing_point_c", new Compared("starts", 1));
-        COMPARED.put("ice_percent_of_water_at_minus_12_c", new Compared("iced", 0));
+        COMPARED.put("serving_ice_percent_of_water", new Compared("iced", 0));
         COMPARED.put("sweetness_percent_of_sucrose_solution", new Compared("sweet", 0));
         COMPARED.put("fat_percent", new Compared("fat", 1));
         COMPARED.put("total_solids_percent", new Compared("solids", 0));

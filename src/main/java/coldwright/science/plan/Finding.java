@@ -14,44 +14,84 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A fault in words: what to expect, and the sum behind it. */
-public final class FaultSentences {
-    static final String AREA = "science.plan";
+/**
+ * A fault of a batch, measured, and in words.
+ *
+ * @param fault its kind
+ * @param value the value found, in the unit of its quantity
+ * @param range the usual range of the style, with its source
+ * @param steps how grave: steps beyond the range times the fault's weight; as the cause of a
+ *     symptom, times its share in that
+ * @param sharePercent its part among the causes of a symptom, %; 0 where nobody named a symptom
+ * @param state the batch
+ */
+public record Finding(
+        BatchFault fault,
+        double value,
+        StyleRange range,
+        double steps,
+        double sharePercent,
+        BatchState state) {
+    /** From here on a fault is worth a sentence, steps. */
+    public static final double WORTH_TELLING_STEPS = 0.25;
 
     private static final int NAMED = 3;
     private static final double WORTH_NAMING_PERCENT = 5;
 
-    private FaultSentences() {}
+    Finding(BatchFault fault, double value, StyleRange range, double steps, BatchState state) {
+        this(fault, value, range, steps, 0, state);
+    }
+
+    /** The same as the cause of a symptom, in which a part of it shows. */
+    public Finding asCause(double part) {
+        return new Finding(fault, value, range, part * steps / fault.weight(), 100, state);
+    }
+
+    /** The same with its share of all causes, %. */
+    public Finding sharing(double percent) {
+        return new Finding(fault, value, range, steps, percent, state);
+    }
+
+    boolean worthTelling() {
+        return steps >= WORTH_TELLING_STEPS;
+    }
+
+    /** {@return the cause, and what to expect of it unless a symptom was named} */
+    public String what() {
+        return sharePercent > 0 ? fault.words() : expected().english();
+    }
+
+    /** {@return its value against the usual one, and which ingredients bring it} */
+    public String why() {
+        return reason().english();
+    }
+
+    /** {@return what to do by hand} */
+    public String mend() {
+        return remedy().english();
+    }
 
     /**
      * The cause and what to expect of it.
      *
      * @return such as {@code too much of its water is ice: expect it to be hard}
      */
-    public static Phrase what(FoundFault found) {
-        return switch (found.fault()) {
-            case SMALL_BATH -> phrase("what.SMALL_BATH", tenG(found.range().least()));
+    public Phrase expected() {
+        return switch (fault) {
+            case SMALL_BATH -> phrase("what.SMALL_BATH", tenG(range.least()));
             case OFF_DIET -> phrase("what.OFF_DIET");
-            default ->
-                    phrase(
-                            "what",
-                            found.fault().phrase(),
-                            phrase("expect." + found.fault().name()));
+            default -> phrase("what", fault.phrase(), phrase("expect." + fault.name()));
         };
     }
 
-    /**
-     * The value found against the usual range with its source, and which ingredients bring it.
-     *
-     * @return a sentence in any language
-     */
-    public static Phrase why(FoundFault found, BatchState state) {
-        return switch (found.fault()) {
+    /** {@return the value found against the usual range, its source, and what brings it} */
+    public Phrase reason() {
+        return switch (fault) {
             case SMALL_BATH ->
                     phrase(
                             "why.SMALL_BATH",
-                            tenG(found.value()),
-                            tenG(found.range().least()),
+                            tenG(value),
+                            tenG(range.least()),
                             tenG(state.frozen().leastSaltG()));
             case OFF_DIET ->
                     phrase(
@@ -60,63 +100,43 @@ public final class FaultSentences {
                                     .map(Ingredient::name)
                                     .toList());
             case COARSE_CRYSTALS, STORAGE ->
-                    phrase(
-                            "why." + found.fault().name(),
-                            found.value(),
-                            found.range().most(),
-                            found.range().sourcePhrase());
-            default -> measured(found, state);
+                    phrase("why." + fault.name(), value, range.most(), range.sourcePhrase());
+            default -> measured();
         };
     }
 
-    /**
-     * What to do by hand, where no plan gives amounts.
-     *
-     * @return a sentence in any language
-     */
-    public static Phrase advice(FoundFault found, BatchState state) {
+    /** {@return what to do by hand, where no plan gives amounts} */
+    public Phrase remedy() {
         boolean milk = state.batch().allergens().contains(Allergen.MILK);
-        return switch (found.fault()) {
+        return switch (fault) {
             case LOW_FREEZING_POINT -> phrase("advice.LOW_FREEZING_POINT", state.frozen().coldC());
             case FEW_SOLIDS, MANY_SOLIDS ->
-                    phrase("advice." + found.fault().name() + (milk ? ".milk" : ""));
-            default -> phrase("advice." + found.fault().name());
+                    phrase("advice." + fault.name() + (milk ? ".milk" : ""));
+            default -> phrase("advice." + fault.name());
         };
     }
 
-    private static Phrase measured(FoundFault found, BatchState state) {
-        StyleRange range = found.range();
-        double scale = scale(found.fault().quantity());
-        Phrase value = value(found.fault().quantity(), scale * found.value(), state);
+    private Phrase measured() {
+        Quantity quantity = fault.quantity();
+        double scale = scale(quantity);
+        double shown = scale * value;
+        Phrase found =
+                quantity == Quantity.ICE
+                        ? phrase("value.ICE", state.making().servingC(), shown)
+                        : phrase("value." + quantity.name(), shown);
         Phrase measured =
-                found.fault().above()
-                        ? phrase(
-                                "at-most",
-                                value,
-                                scale * range.most(),
-                                state.style().phrase(),
-                                range.sourcePhrase())
-                        : phrase(
-                                "at-least",
-                                value,
-                                scale * range.least(),
-                                state.style().phrase(),
-                                range.sourcePhrase());
-        return brought(found.fault().quantity(), state)
-                .map(by -> phrase("brought", measured, by))
-                .orElse(measured);
+                phrase(
+                        fault.above() ? "at-most" : "at-least",
+                        found,
+                        scale * (fault.above() ? range.most() : range.least()),
+                        state.style().phrase(),
+                        range.sourcePhrase());
+        return brought(quantity, state).map(by -> phrase("brought", measured, by)).orElse(measured);
     }
 
     /** Sweetness is shown as sweetening power (POD), g of sucrose per 1000 g. */
     static double scale(Quantity quantity) {
         return quantity == Quantity.SWEETNESS ? 10 : 1;
-    }
-
-    /** A quantity with its value and unit. */
-    static Phrase value(Quantity quantity, double value, BatchState state) {
-        return quantity == Quantity.ICE
-                ? phrase("value.ICE", state.making().servingC(), value)
-                : phrase("value." + quantity.name(), value);
     }
 
     /** The ingredients that bring most of a quantity, or keep most water from freezing. */
@@ -159,10 +179,15 @@ public final class FaultSentences {
     }
 
     static Phrase phrase(String key, Object... values) {
-        return Phrase.of(AREA, key, values);
+        return Phrase.of("science.plan", key, values);
     }
 
     private static double tenG(double g) {
         return Math.rint(g / 10) * 10;
+    }
+
+    @Override
+    public String toString() {
+        return "%s (%s); %s".formatted(expected(), why(), mend());
     }
 }
