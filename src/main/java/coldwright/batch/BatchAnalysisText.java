@@ -9,7 +9,6 @@ import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
@@ -65,8 +64,7 @@ public final class BatchAnalysisText {
         BatchReport report =
                 new BatchReport(
                         wet
-                                ? ReportFacts.quick(
-                                        plain, mix, mix.freezingCurve(), Sweetness.of(mix))
+                                ? ReportFacts.quick(plain, mix, mix.freezingCurve())
                                 : ReportFacts.composition(mix));
         text.amounts(mix, report);
         report.sentences(
@@ -187,7 +185,7 @@ public final class BatchAnalysisText {
     }
 
     private static String word(String key, Object... values) {
-        return WORDS.text(Words.shown(), "page." + key, values);
+        return WORDS.shown("page." + key, values);
     }
 
     private void line(String format, Object... values) {

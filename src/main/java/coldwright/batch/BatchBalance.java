@@ -32,32 +32,32 @@ public final class BatchBalance {
      *
      * @param file a recipe with targets
      * @return the amounts nearest to its targets
-     * @throws BatchFileException if it has no target, or its bounds can't be met
+     * @throws IllegalArgumentException if it has no target, or its bounds can't be met
      */
-    public static Balanced of(RecipeFile file) throws BatchFileException {
+    public static Balanced of(RecipeFile file) {
         return file.ask(RecipeFile.Prevents.EVERYTHING, BatchBalance::of);
     }
 
-    private static Balanced of(Recipe batch) throws BatchFileException {
+    private static Balanced of(Recipe batch) {
         if (batch.targets().isEmpty()) {
-            throw new BatchFileException(Fault.of("no-target"));
+            throw Fault.in("no-target");
         }
         double statedG = batch.massG();
         double totalG = batch.totalG().value().orElse(statedG > 0 ? statedG : 1000);
-        try {
-            Balance balance = Balance.of(totalG);
-            for (RecipeLine line : batch.lines()) {
-                if (line.ingredient().value().isPresent() && line.fault().isEmpty()) {
-                    Ingredient one = line.ingredient().value().get();
-                    balance = balance.using(new Choice(one, line.leastG(), line.mostG()));
-                }
-            }
-            return within(
-                    askedPercent(batch),
-                    new Balance(balance.totalG(), balance.choices(), batch.targets()));
-        } catch (IllegalArgumentException e) {
-            throw new BatchFileException(e.getMessage());
-        }
+        List<Choice> choices =
+                batch.lines().stream()
+                        .filter(line -> line.fault().isEmpty())
+                        .flatMap(
+                                line ->
+                                        line.ingredient().value().stream()
+                                                .map(
+                                                        one ->
+                                                                new Choice(
+                                                                        one,
+                                                                        line.leastG(),
+                                                                        line.mostG())))
+                        .toList();
+        return within(askedPercent(batch), new Balance(totalG, choices, batch.targets()));
     }
 
     /** Highest salt content allowed, % by mass: the limit of taste, or a target for salt. */

@@ -3,6 +3,7 @@ package coldwright.batch;
 import coldwright.recipe.PastedRecipe;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Target;
+import coldwright.science.crystal.Method;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
@@ -42,18 +43,6 @@ public record Recipe(
     public static final int MOST_LINES = 200;
 
     private static final double HOME_FREEZER_C = -18;
-
-    /** Freezing methods. */
-    public enum Method {
-        /** A flat bag in ice and salt, kneaded. */
-        BAG,
-        /** A tub in a freezer, left alone. */
-        TUB,
-        /** A tub in a freezer, shaken now and then. */
-        SHAKEN,
-        /** A churn with a scraped wall. */
-        CHURN
-    }
 
     public Recipe {
         own = List.copyOf(own);
@@ -187,18 +176,18 @@ public record Recipe(
     /**
      * The recipe as a mix without its unfinished or wrong lines.
      *
-     * @throws BatchFileException if freezing conditions, style or diet are wrong, or all amounts
-     *     are zero
+     * @throws IllegalArgumentException if freezing conditions, style or diet are wrong, or all
+     *     amounts are zero
      */
-    public Mix mix() throws BatchFileException {
+    public Mix mix() {
         if (!setup.fault().isEmpty()) {
-            throw new BatchFileException(setup.fault());
+            throw new IllegalArgumentException(setup.fault());
         }
         if (!intent.fault().isEmpty()) {
-            throw new BatchFileException(intent.fault());
+            throw new IllegalArgumentException(intent.fault());
         }
         if (!(massG() > 0)) {
-            throw new BatchFileException(Fault.of("all-zero"));
+            throw Fault.in("all-zero");
         }
         return Mix.of(
                 lines.stream()
@@ -256,7 +245,7 @@ public record Recipe(
      */
     public Recipe weighing(double newMassG) {
         double now = massG();
-        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e7)) {
+        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= RecipeLine.MOST_G)) {
             throw Fault.in("scale");
         }
         return times(newMassG / now);
@@ -288,7 +277,7 @@ public record Recipe(
         }
         return plus(
                 new RecipeLine(
-                        TypedAmount.number(amountChange.massG()) + " g",
+                        RecipeLine.number(amountChange.massG()) + " g",
                         amountChange.ingredient().name()));
     }
 }

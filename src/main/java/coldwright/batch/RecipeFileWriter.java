@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -67,7 +66,7 @@ public final class RecipeFileWriter {
     }
 
     private void setup(FreezingSetup setup) {
-        line("method: " + setup.method().name().toLowerCase(Locale.ROOT));
+        line("method: " + setup.methodWord());
         Set<SetupField> left = EnumSet.allOf(SetupField.class);
         left.retainAll(setup.fields().keySet());
         String bath = typed("bath: ice %s, salt %s", setup, left, SetupField.ICE, SetupField.SALT);

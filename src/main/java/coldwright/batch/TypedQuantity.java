@@ -18,11 +18,8 @@ record TypedQuantity(String what, double value, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+))\\s*(.*)");
 
-    /** The largest mass: ten tonnes, g. */
-    private static final double MOST_G = 1e7;
-
     /** Grams of each unit of mass. */
-    static final Map<String, Double> GRAMS =
+    private static final Map<String, Double> GRAMS =
             Map.of("", 1.0, "g", 1.0, "gram", 1.0, "grams", 1.0, "kg", 1000.0, "mg", 0.001);
 
     private static final Map<String, Double> DEGREES =
@@ -57,51 +54,42 @@ record TypedQuantity(String what, double value, String unit) {
 
     /** Converts to grams; a bare number is grams. */
     double grams() {
-        double massG = in(GRAMS, "g or kg");
-        if (massG < 0) {
-            throw Fault.in("negative", what, Require.format(massG));
+        if (value < 0 && GRAMS.containsKey(unit)) {
+            throw Fault.in("negative", what, Require.format(value * GRAMS.get(unit)));
         }
-        return Require.within(what, massG, new Require.Range(0, MOST_G, "g"));
+        return in(GRAMS, "g or kg", value, new Require.Range(0, RecipeLine.MOST_G, "g"));
     }
 
     /** Converts to a temperature, °C unless °F is written. */
     double celsius(double least, double most) {
-        double temperatureC =
-                switch (unit) {
-                    case "", "°c", "c" -> value;
-                    case "°f", "f" -> (value - 32) / 1.8;
-                    default -> throw Fault.in("unit", what, unit, "°C");
-                };
-        return Require.within(what, temperatureC, new Require.Range(least, most, "°C"));
+        double zero = unit.endsWith("f") ? 32 : 0;
+        return in(DEGREES, "°C", value - zero, new Require.Range(least, most, "°C"));
     }
 
     /** Converts to a temperature difference, °C. */
-    double degrees() {
-        return in(DEGREES, "°C");
+    double degrees(double most) {
+        return in(DEGREES, "°C", value, new Require.Range(0, most, "°C"));
     }
 
     /** Converts to days. */
-    double days() {
-        return in(DAYS, "days");
+    double days(double most) {
+        return in(DAYS, "days", value, new Require.Range(0, most, "d"));
     }
 
     /** Converts to hours. */
-    double hours() {
-        return in(HOURS, "h");
-    }
-
-    private double in(Map<String, Double> units, String usual) {
-        if (!units.containsKey(unit)) {
-            throw Fault.in("unit", what, unit, usual);
-        }
-        return value * units.get(unit);
+    double hours(double most) {
+        return in(HOURS, "h", value, new Require.Range(0, most, "h"));
     }
 
     /** Converts to a share, %. */
-    double percent(double least, double most) {
-        if (!unit.isEmpty() && !unit.equals("%")) {
-            throw Fault.in("unit", what, unit, "%");
+    double percent(double most) {
+        return in(Map.of("", 1.0, "%", 1.0), "%", value, new Require.Range(0, most, "%"));
+    }
+
+    private double in(Map<String, Double> units, String usual, double number, Require.Range range) {
+        if (!units.containsKey(unit)) {
+            throw Fault.in("unit", what, unit, usual);
         }
-        return Require.within(what, value, new Require.Range(least, most, "%"));
+        return Require.within(what, number * units.get(unit), range);
     }
 }

@@ -8,7 +8,6 @@ import coldwright.recipe.LineReading.Part;
 import coldwright.recipe.LineReading.State;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.IngredientKind;
-import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
@@ -370,7 +369,7 @@ public final class IngredientLine {
     private static Choice choice(List<Part> parts) {
         List<Object> labels = new ArrayList<>();
         for (Part part : parts) {
-            String mass = DisplayText.number(Math.round(part.massG() * 10) / 10.0);
+            double mass = Math.round(part.massG() * 10) / 10.0;
             labels.add(phrase("choice", mass, part.ingredient().name()));
         }
         return new Choice(phrase("choice.all", labels), parts);

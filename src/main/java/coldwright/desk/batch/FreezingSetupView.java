@@ -1,10 +1,10 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.FreezingSetup;
-import coldwright.batch.Recipe.Method;
 import coldwright.batch.SetupField;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.science.crystal.Method;
 
 import javafx.scene.Node;
 import javafx.scene.control.RadioButton;
@@ -14,7 +14,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiConsumer;
 
@@ -35,23 +34,21 @@ final class FreezingSetupView extends VBox {
     FreezingSetupView(BiConsumer<String, FreezingSetup> changed) {
         this.changed = changed;
         getStyleClass().add("brew-means");
-        FlowPane choices = new FlowPane();
-        choices.getStyleClass().add("brew-choices");
+        FlowPane choices = InputFields.choices();
         ToggleGroup group = new ToggleGroup();
         for (SetupField field : SetupField.values()) {
             fields.put(field, live(field));
         }
         for (Method method : Method.values()) {
             RadioButton choice =
-                    new RadioButton(
-                            Messages.of("batch.method." + method.name().toLowerCase(Locale.ROOT)));
+                    new RadioButton(Messages.of("batch.method." + FreezingSetup.word(method)));
             choice.setToggleGroup(group);
             choice.setOnAction(event -> describe("", freezingSetup.by(method)));
             methods.put(method, choice);
             choices.getChildren().add(choice);
         }
         bath =
-                flow(
+                InputFields.choices(
                         named("batch.bath.ice", SetupField.ICE, "g"),
                         named("batch.bath.salt", SetupField.SALT, "g"));
         fields.get(SetupField.ICE).setPromptText(Messages.of("batch.bath.usual"));
@@ -62,30 +59,24 @@ final class FreezingSetupView extends VBox {
                         InputFields.heading("batch.means"),
                         choices,
                         bath,
-                        flow(
+                        InputFields.choices(
                                 named("batch.freezer", SetupField.FREEZER, "°C"),
                                 named("batch.air", SetupField.AIR, "%"),
                                 named("batch.serving-at", SetupField.SERVING, "°C")),
                         InputFields.heading("batch.store"),
-                        flow(
+                        InputFields.choices(
                                 named(
                                         "batch.store.days",
                                         SetupField.DAYS,
                                         Messages.of("batch.store.d")),
                                 named("batch.store.swing", SetupField.SWING, "°C")),
-                        flow(
+                        InputFields.choices(
                                 named("batch.store.warm", SetupField.WARM, "°C"),
                                 named("batch.store.warm-for", SetupField.WARM_FOR, "h")));
     }
 
     private Node named(String key, SetupField field, String unit) {
         return InputFields.named(key, fields.get(field), unit);
-    }
-
-    private static FlowPane flow(Node... nodes) {
-        FlowPane flow = new FlowPane(nodes);
-        flow.getStyleClass().add("brew-choices");
-        return flow;
     }
 
     private TextField live(SetupField field) {

@@ -28,7 +28,7 @@ final class GoalView extends VBox {
     private final Consumer<Recipe> taken;
     private final Map<BatchGoal, Button> words = new EnumMap<>(BatchGoal.class);
     private final TextField minutes = InputFields.live(text -> refresh());
-    private final FlowPane choices = new FlowPane();
+    private final FlowPane choices = InputFields.choices();
     private final VBox answers = new VBox();
     private final InvalidationListener listener = value -> refresh();
     private BatchModel batch;
@@ -44,7 +44,6 @@ final class GoalView extends VBox {
         getStyleClass().add("brew-part");
         answers.getStyleClass().add("brew-part");
         minutes.setText(String.valueOf((int) USUAL_MINUTES));
-        choices.getStyleClass().add("brew-choices");
         for (BatchGoal wish : BatchGoal.values()) {
             Button button = TextControls.button("", () -> ask(wish));
             words.put(wish, button);

@@ -2,16 +2,20 @@ package coldwright.desk.batch;
 
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.recipe.LineReading;
+import coldwright.science.mix.Ingredient;
 
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 /** Input fields with labels. */
@@ -72,6 +76,30 @@ final class InputFields {
                             }
                         });
         return new VBox(new HBox(button), part);
+    }
+
+    /** Nodes in a row that wraps. */
+    static FlowPane choices(Node... nodes) {
+        FlowPane choices = new FlowPane(nodes);
+        choices.getStyleClass().add("brew-choices");
+        return choices;
+    }
+
+    /** Buttons for the readings of an unclear line, and for names like an unknown one. */
+    static FlowPane choices(
+            List<LineReading.Choice> readings,
+            Consumer<LineReading.Choice> choose,
+            List<Ingredient> names,
+            Consumer<Ingredient> take) {
+        FlowPane choices = choices();
+        for (LineReading.Choice one : readings) {
+            choices.getChildren()
+                    .add(TextControls.button(one.label().shown(), () -> choose.accept(one)));
+        }
+        for (Ingredient one : names) {
+            choices.getChildren().add(TextControls.button(one.name(), () -> take.accept(one)));
+        }
+        return choices;
     }
 
     /** Adds a sentence to a part. */

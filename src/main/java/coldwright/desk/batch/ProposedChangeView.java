@@ -9,7 +9,6 @@ import coldwright.desk.messages.TextControls;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -35,9 +34,7 @@ final class ProposedChangeView extends VBox {
                             TextControls.label(
                                     Messages.of("batch.wish.besides", besides), "brew-why"));
         }
-        FlowPane row = new FlowPane(deeds);
-        row.getStyleClass().add("brew-choices");
-        getChildren().add(row);
+        getChildren().add(InputFields.choices(deeds));
         belongsTo(this, batch, was);
     }
 

@@ -4,7 +4,6 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeIntent;
 import coldwright.batch.RecipeLine;
-import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.PasteModel;
 import coldwright.desk.messages.Messages;
@@ -72,17 +71,15 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                             }
                         });
         FlowPane scale =
-                new FlowPane(
+                InputFields.choices(
                         InputFields.named("batch.total", total, "g"),
                         InputFields.named(
                                 "batch.servings", servings, Messages.of("batch.serving")));
-        scale.getStyleClass().add("brew-choices");
         FlowPane words =
-                new FlowPane(
+                InputFields.choices(
                         TextControls.button(Messages.of("batch.add-line"), this::addLine),
                         undo,
                         TextControls.button(Messages.of("batch.redo"), () -> batch.redo()));
-        words.getStyleClass().add("brew-choices");
         TextControls.show(state, false);
         getChildren()
                 .addAll(
@@ -132,11 +129,10 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         }
         double grams = recipe.massG();
         if (!scaling || !total.isFocused()) {
-            InputFields.put(total, TypedAmount.number(grams));
+            InputFields.put(total, RecipeLine.number(grams));
         }
         if (!scaling || !servings.isFocused()) {
-            InputFields.put(
-                    servings, TypedAmount.number(Math.round(10 * grams / SERVING_G) / 10.0));
+            InputFields.put(servings, RecipeLine.number(Math.round(10 * grams / SERVING_G) / 10.0));
         }
         intent.show(recipe.intent());
         means.show(recipe.setup());

@@ -36,8 +36,7 @@ final class TastingView extends VBox {
         this.batches = brew;
         getStyleClass().add("brew-part");
         causes.getStyleClass().add("brew-part");
-        FlowPane choices = new FlowPane();
-        choices.getStyleClass().add("brew-choices");
+        FlowPane choices = InputFields.choices();
         for (Symptom symptom : Symptom.values()) {
             ToggleButton button = new ToggleButton(TastingDiagnosis.words(symptom));
             button.setMinWidth(USE_PREF_SIZE);
@@ -123,7 +122,7 @@ final class TastingView extends VBox {
                         TextControls.label(
                                 Messages.of(
                                         "batch.tasted.cause",
-                                        DisplayText.decimals(0, cause.sharePercent()),
+                                        cause.sharePercent(),
                                         cause.kind().phrase().shown()),
                                 "brew-cause"),
                         TextControls.label(
