@@ -97,20 +97,9 @@ final class FindingsView extends VBox {
             return;
         }
         InputFields.say(plans, Messages.of("batch.plans"), "brew-finding");
-        found.forEach(one -> plans.getChildren().add(box(one, was)));
-    }
-
-    private Node box(ProposedChange change, Recipe was) {
-        return new ProposedChangeView(
-                batch,
-                was,
-                change,
-                ProposedChangeView.deed(
-                        "batch.take",
-                        change.words(),
-                        () -> {
-                            batch.take(change.recipe(), change.words());
-                            taken.accept(was);
-                        }));
+        for (ProposedChange one : found) {
+            plans.getChildren()
+                    .add(new ProposedChangeView(batch, was, one).taking(() -> taken.accept(was)));
+        }
     }
 }

@@ -76,11 +76,6 @@ public final class BatchSentences {
         return String.join(" ", said);
     }
 
-    /** When its crystals are tasted: after one night, or after its recipe's storage time. */
-    public static String when(BatchReport report) {
-        return Messages.of(report.find(KEPT).isPresent() ? "batch.when.kept" : "batch.when.night");
-    }
-
     /**
      * A few sentences for comparison: freezing point, ice at serving, sweetness, time, crystals.
      */
