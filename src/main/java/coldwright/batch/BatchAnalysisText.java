@@ -16,7 +16,6 @@ import coldwright.words.Phrase;
 import coldwright.words.Words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** An analysis or a balance as a page of text, for people. */
@@ -189,7 +188,7 @@ public final class BatchAnalysisText {
     }
 
     private void line(String format, Object... values) {
-        say(String.format(Locale.ROOT, format, values));
+        say(String.format(Words.shown(), format, values));
     }
 
     private void say(String line) {

@@ -21,6 +21,9 @@ public final class BatchBalance {
     /** The precision of a balance, as a share of the total. */
     private static final double SOLVED = 1e-6;
 
+    /** Rounds after which the density of a mix of given volume moves no more. */
+    private static final int DENSITY_ROUNDS = 3;
+
     private BatchBalance() {}
 
     /**
@@ -43,7 +46,8 @@ public final class BatchBalance {
             throw Fault.in("no-target");
         }
         double statedG = batch.massG();
-        double totalG = batch.totalG().value().orElse(statedG > 0 ? statedG : 1000);
+        RecipeTotal total =
+                batch.total().value().orElse(new RecipeTotal(statedG > 0 ? statedG : 1000, false));
         List<Choice> choices =
                 batch.lines().stream()
                         .filter(line -> line.fault().isEmpty())
@@ -57,7 +61,14 @@ public final class BatchBalance {
                                                                         line.leastG(),
                                                                         line.mostG())))
                         .toList();
-        return within(askedPercent(batch), new Balance(totalG, choices, batch.targets()));
+        double mostPercent = askedPercent(batch);
+        double totalG = total.inLitres() ? 1000 * total.amount() : total.amount();
+        Balanced found = within(mostPercent, new Balance(totalG, choices, batch.targets()));
+        for (int i = 0; i < DENSITY_ROUNDS && total.inLitres(); i++) {
+            totalG = total.massG(found.mix());
+            found = within(mostPercent, new Balance(totalG, choices, batch.targets()));
+        }
+        return found;
     }
 
     /** Highest salt content allowed, % by mass: the limit of taste, or a target for salt. */

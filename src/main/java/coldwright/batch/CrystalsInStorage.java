@@ -12,7 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** The ice crystals of a batch in storage; each story is calculated once, at its first use. */
 public final class CrystalsInStorage {
-    private static final StorageConditions USUAL = new StorageConditions(14, 1, Optional.empty());
+    static final StorageConditions USUAL = new StorageConditions(14, 1, Optional.empty());
 
     private final CrystalStory drawn;
     private final double freezerC;

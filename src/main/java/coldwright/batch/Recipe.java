@@ -8,6 +8,7 @@ import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.OwnIngredient;
+import coldwright.science.mix.Shelf;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -26,7 +27,7 @@ import java.util.Optional;
  * @param intent its style and diet
  * @param own the cook's own ingredients, each as {@code name = part percent, …}
  * @param goals targets for a balance, one list per line of the file
- * @param totalG total mass for a balance, g
+ * @param total how much a balance makes
  * @param lines its ingredients
  * @param notes the method and whatever else the cook keeps, one paragraph a line
  */
@@ -36,7 +37,7 @@ public record Recipe(
         RecipeIntent intent,
         List<Typed<Ingredient>> own,
         List<Typed<List<Target>>> goals,
-        Typed<Double> totalG,
+        Typed<RecipeTotal> total,
         List<RecipeLine> lines,
         String notes) {
     /** The most ingredients in a recipe. */
@@ -73,34 +74,34 @@ public record Recipe(
                 name,
                 FreezingSetup.USUAL,
                 List.of(
-                        new RecipeLine("600 g", "blood orange juice"),
+                        new RecipeLine("600 g", Shelf.BLOOD_ORANGE_JUICE.name()),
                         new RecipeLine("150 g", "sucrose"),
                         new RecipeLine("50 g", "water")));
     }
 
     /** The same under another name. */
     public Recipe called(String newName) {
-        return new Recipe(newName, setup, intent, own, goals, totalG, lines, notes);
+        return new Recipe(newName, setup, intent, own, goals, total, lines, notes);
     }
 
     /** The same with other freezing conditions. */
     public Recipe by(FreezingSetup newSetup) {
-        return new Recipe(name, newSetup, intent, own, goals, totalG, lines, notes);
+        return new Recipe(name, newSetup, intent, own, goals, total, lines, notes);
     }
 
     /** The same with other notes, such as the method. */
     public Recipe noting(String newNotes) {
-        return new Recipe(name, setup, intent, own, goals, totalG, lines, newNotes);
+        return new Recipe(name, setup, intent, own, goals, total, lines, newNotes);
     }
 
     /** The same meant to be something else. */
     public Recipe meant(RecipeIntent newIntent) {
-        return new Recipe(name, setup, newIntent, own, goals, totalG, lines, notes);
+        return new Recipe(name, setup, newIntent, own, goals, total, lines, notes);
     }
 
     /** The same with other lines. */
     public Recipe of(List<RecipeLine> newLines) {
-        return new Recipe(name, setup, intent, own, goals, totalG, newLines, notes);
+        return new Recipe(name, setup, intent, own, goals, total, newLines, notes);
     }
 
     /** The same with one line changed. */
@@ -139,7 +140,7 @@ public record Recipe(
         List<Typed<Ingredient>> now = new ArrayList<>(own);
         now.removeIf(one -> nameOf(one).equals(ownName.strip().toLowerCase(Locale.ROOT)));
         now.add(described);
-        return new Recipe(name, setup, intent, now, goals, totalG, lines, notes);
+        return new Recipe(name, setup, intent, now, goals, total, lines, notes);
     }
 
     /** Parses an own ingredient; its fault is a sentence. */

@@ -176,7 +176,7 @@ public final class RecipeFileReader {
                         head.intent,
                         List.copyOf(head.own.values()),
                         head.goals,
-                        head.totalG,
+                        head.total,
                         List.copyOf(lines.values()),
                         String.join("\n", notes));
         List<RecipeFile.Unfinished> left = new ArrayList<>();

@@ -32,8 +32,8 @@ public final class RecipeFileWriter {
         setup(recipe.setup());
         recipe.own().forEach(one -> line("own: " + one.text()));
         recipe.goals().forEach(one -> line("target: " + one.text()));
-        if (!recipe.totalG().isBlank()) {
-            line("total: " + recipe.totalG().text());
+        if (!recipe.total().isBlank()) {
+            line("total: " + recipe.total().text());
         }
         boolean fixed = recipe.lines().stream().anyMatch(RecipeLine::fixed);
         boolean bound =
@@ -99,7 +99,9 @@ public final class RecipeFileWriter {
         }
         left.removeAll(List.of(fields));
         return form.formatted(
-                Stream.of(fields).map(one -> one.withUnit(setup.text(one))).toArray());
+                Stream.of(fields)
+                        .map(one -> one.withUnit(setup.text(one)).replace(',', '.'))
+                        .toArray());
     }
 
     /** Masses as typed; spoons and cups in grams. */

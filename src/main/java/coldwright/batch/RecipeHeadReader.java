@@ -25,7 +25,7 @@ final class RecipeHeadReader {
     String name = "";
     FreezingSetup setup = FreezingSetup.TUB;
     RecipeIntent intent = RecipeIntent.NONE;
-    Typed<Double> totalG = Typed.nothing();
+    Typed<RecipeTotal> total = Typed.nothing();
     final List<Typed<List<Target>>> goals = new ArrayList<>();
     final Map<String, Typed<Ingredient>> own = new LinkedHashMap<>();
 
@@ -72,7 +72,7 @@ final class RecipeHeadReader {
             case "air" -> set(SetupField.AIR, value);
             case "serving" -> set(SetupField.SERVING, value);
             case "stored" -> storedOf(value);
-            case "total" -> totalG = right(RecipeLine.bound("total", value));
+            case "total" -> total = right(Typed.of(value, RecipeTotal::of));
             case "target" -> goals.add(new Typed<>(value, Optional.of(targetsOf(value)), ""));
             case "own" -> ownOf(value);
             default -> throw new AssertionError(key);

@@ -92,7 +92,7 @@ public record RecipeLine(
 
     /** A bound as typed. */
     static Typed<Double> bound(String what, String text) {
-        return Typed.of(text, typed -> TypedQuantity.of(what, typed).grams());
+        return Typed.of(text, typed -> TypedQuantity.grams(what, typed));
     }
 
     /** The same with bounds for a balance, as typed. */

@@ -277,7 +277,11 @@ final class ReportFacts {
         facts.add(
                 Fact.of("crystals", when + "_mean_micrometres", um.middle(), Basis.CRYSTALS)
                         .valid(Storage.COLDEST_C, 0, "°C")
-                        .said("crystals-" + when.replace('_', '-'), size(um), story.judgement())
+                        .said(
+                                "crystals-" + when.replace('_', '-'),
+                                size(um),
+                                story.judgement(),
+                                CrystalsInStorage.USUAL.swingC())
                         .between(
                                 when + "_low_micrometres",
                                 um.low(),

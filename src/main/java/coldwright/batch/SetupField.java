@@ -39,7 +39,7 @@ public enum SetupField {
     }
 
     private static double some(String what, String text) {
-        double massG = TypedQuantity.of(what, text).grams();
+        double massG = TypedQuantity.grams(what, text);
         if (massG == 0) {
             throw Fault.in("bath.no-" + what);
         }
@@ -60,6 +60,13 @@ public enum SetupField {
     String withUnit(String text) {
         String bare = text.strip();
         return Character.isDigit(bare.charAt(bare.length() - 1)) ? bare + " " + unit : bare;
+    }
+
+    /**
+     * What {@link coldwright.words.Words.Units} converts: °C, K for a difference, g, or neither.
+     */
+    public String measure() {
+        return this == SWING ? "K" : unit;
     }
 
     /** Its key in a file. */

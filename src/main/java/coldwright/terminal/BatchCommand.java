@@ -1,5 +1,7 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchAnalysisText;
 import coldwright.batch.BatchAnalysisTree;
@@ -76,10 +78,7 @@ final class BatchCommand implements Callable<Integer> {
         }
         MakeSheet.Pages pages = MakeSheet.file(batchAnalysis, on, pdf);
         String words =
-                pages.pages() > 1
-                        ? "%s, on %d pages, because it is too long for one"
-                                .formatted(sheet, pages.pages())
-                        : sheet.toString();
+                pages.pages() > 1 ? text("batch.pages", sheet, pages.pages()) : sheet.toString();
         return PrintFile.write(sheet, pages.bytes(), words, screen);
     }
 }

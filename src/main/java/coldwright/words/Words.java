@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import java.util.function.ToDoubleBiFunction;
+import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -31,27 +33,25 @@ public final class Words {
     /** The units shown. */
     private static volatile Units units = Units.METRIC;
 
-    /** The units in which texts are shown to a reader. */
-    public interface Units {
+    /**
+     * The units in which texts are shown to a reader.
+     *
+     * @param unit gives the unit shown instead of °C, K (for differences of temperature) or g
+     * @param value converts a value from such a unit to the one shown
+     */
+    public record Units(UnaryOperator<String> unit, ToDoubleBiFunction<Double, String> value) {
         /** °C and grams. */
-        Units METRIC =
-                new Units() {
-                    @Override
-                    public double value(double value, String unit) {
-                        return value;
-                    }
-
-                    @Override
-                    public String unit(String unit) {
-                        return unit;
-                    }
-                };
-
-        /** A value in the unit shown instead of °C, K (for differences) or g. */
-        double value(double value, String unit);
+        public static final Units METRIC = new Units(unit -> unit, (value, unit) -> value);
 
         /** The unit shown instead of °C, K or g. */
-        String unit(String unit);
+        public String unit(String is) {
+            return unit.apply(is);
+        }
+
+        /** The value in the unit shown instead of °C, K or g. */
+        public double value(double is, String of) {
+            return value.applyAsDouble(is, of);
+        }
     }
 
     private final String bundle;

@@ -81,7 +81,7 @@ class RecipeFileReaderTest {
                         sucrose,,,15 kg
                         """)
                         .recipe();
-        assertEquals(100_000, batch.totalG().value().orElseThrow());
+        assertEquals(new RecipeTotal(100_000, false), batch.total().value().orElseThrow());
         assertEquals(3, batch.targets().size());
         assertEquals(70, batch.targets().get(2).value());
         assertEquals("ice at −12 °C", batch.targets().get(2).trait().words());

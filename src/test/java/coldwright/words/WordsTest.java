@@ -2,6 +2,8 @@ package coldwright.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.figure.UnitConversion;
+
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -17,33 +19,12 @@ class WordsTest {
         Words.show(Words.Units.METRIC);
     }
 
-    private static final Words.Units KITCHEN_OF_THE_STATES =
-            new Words.Units() {
-                @Override
-                public double value(double value, String unit) {
-                    return switch (unit) {
-                        case "°C" -> value * 1.8 + 32;
-                        case "K" -> value * 1.8;
-                        case "g" -> value / 28.349523125;
-                        default -> value;
-                    };
-                }
-
-                @Override
-                public String unit(String unit) {
-                    return switch (unit) {
-                        case "°C", "K" -> "°F";
-                        case "g" -> "oz";
-                        default -> unit;
-                    };
-                }
-            };
-
     @Test
     void shownTextsHaveTheUnitsAndTheDecimalMarkOfTheReader() {
         Phrase all = Phrase.of("words.sample", "units", -18.0, 1.5, 100.0, -12.34);
         assertEquals("-18 -> −18 °C, ±1.5 °C, 100 g, −12.3 and 100.0", all.shown());
-        Words.show(KITCHEN_OF_THE_STATES);
+        UnitConversion units = new UnitConversion(true, true);
+        Words.show(new Words.Units(units::unit, units::value));
         assertEquals("-18 -> −0.4 °F, ±2.7 °F, 3.53 oz, 9.8 and 3.53", all.shown());
         assertEquals("-18 -> −18 °C, ±1.5 °C, 100 g, −12.3 and 100.0", all.english());
         Words.show(Locale.GERMAN);

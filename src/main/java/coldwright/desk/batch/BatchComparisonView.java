@@ -46,7 +46,7 @@ final class BatchComparisonView extends VBox {
         refresh();
     }
 
-    private void refresh() {
+    void refresh() {
         for (BatchModel batch : batches.batches()) {
             if (heard.add(batch)) {
                 batch.preview().addListener(listener);

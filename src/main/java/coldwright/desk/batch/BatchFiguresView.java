@@ -127,6 +127,7 @@ final class BatchFiguresView extends VBox {
             batch.stale().removeListener(staleListener);
         }
         batch = is;
+        findings.forget();
         batch.preview().addListener(previewListener);
         batch.figures().addListener(analysisListener);
         batch.stale().addListener(staleListener);

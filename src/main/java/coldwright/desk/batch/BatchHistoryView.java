@@ -54,7 +54,7 @@ final class BatchHistoryView extends VBox {
         TextControls.show(back, last.isPresent());
     }
 
-    private void refresh() {
+    void refresh() {
         for (BatchModel batch : batches.batches()) {
             if (heard.add(batch)) {
                 batch.lineage().addListener(listener);

@@ -43,6 +43,11 @@ final class FindingsView extends VBox {
         rest.setOnFinished(event -> ask());
     }
 
+    /** Makes the next call of {@link #show} write all again, in other units. */
+    void forget() {
+        shown = null;
+    }
+
     /** Shows what to expect of a batch, and makes plans a moment later. */
     void show(BatchModel of, BatchAnalysis all) {
         if (all.equals(shown) && of.equals(batch)) {

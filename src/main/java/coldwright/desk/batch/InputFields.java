@@ -38,17 +38,24 @@ final class InputFields {
     }
 
     /** A field with its label before it and its unit after it. */
-    static Node named(String key, TextField field, String unit) {
+    static HBox named(String key, TextField field, String unit) {
         Label name = new Label(Messages.of(key));
         name.setLabelFor(field);
         name.setMinWidth(HBox.USE_PREF_SIZE);
-        field.setAccessibleText(Messages.of(key) + ", " + unit);
-        Label after = new Label(unit);
+        Label after = new Label();
         after.setMinWidth(HBox.USE_PREF_SIZE);
         HBox row = new HBox(name, field, after);
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("brew-named");
+        unit(row, unit);
         return row;
+    }
+
+    /** Shows another unit after a named field. */
+    static void unit(HBox named, String unit) {
+        Label name = (Label) named.getChildren().get(0);
+        ((Label) named.getChildren().get(2)).setText(unit);
+        named.getChildren().get(1).setAccessibleText(name.getText() + ", " + unit);
     }
 
     /** A short field that reports its text at each key. */

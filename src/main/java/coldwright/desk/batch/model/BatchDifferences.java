@@ -8,6 +8,7 @@ import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
 import coldwright.batch.Typed;
 import coldwright.desk.messages.Messages;
+import coldwright.science.diagnosis.Situation;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -140,10 +141,11 @@ public final class BatchDifferences {
 
     private static Optional<String> between(String text, Fact was, Fact is) {
         String key = "batch.differs." + text;
-        String words = Messages.of(key, shown(was), shown(is));
+        String words = Messages.of(key, shown(was), shown(is), Situation.SERVING_C);
         boolean alike =
                 Math.abs(was.number() - is.number()) < WORTH_TELLING
-                        || words.equals(Messages.of(key, shown(is), shown(was)));
+                        || words.equals(
+                                Messages.of(key, shown(is), shown(was), Situation.SERVING_C));
         return alike ? Optional.empty() : Optional.of(words);
     }
 

@@ -55,9 +55,7 @@ class BatchCaptionTest {
         assertTrue(
                 BatchSentences.crystalsCaption(sorbet.report())
                         .startsWith(Math.round(um) + "\u00a0µm ("));
-        assertTrue(
-                BatchSentences.crystalsCaption(sorbet.report())
-                        .endsWith("after one night"));
+        assertTrue(BatchSentences.crystalsCaption(sorbet.report()).endsWith("after one night"));
         assertTrue(BatchSentences.freezingCaption(sorbet.report()).endsWith("\u00a0°C"));
     }
 
