@@ -9,8 +9,6 @@ import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.standards.NameVerdict;
-import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
@@ -121,7 +119,7 @@ public final class BatchAnalysisText {
         }
         all.plans().forEach(this::plan);
         heading("names");
-        names(report.names(), all.state().style());
+        report.claimed(all.state().style()).forEach(one -> bullet(one.phrase().shown()));
         report.declarations().forEach(one -> bullet(one.shown()));
         if (!report.notes().isEmpty()) {
             heading("notes");
@@ -162,16 +160,6 @@ public final class BatchAnalysisText {
                 .filter(fact -> fact.band().isPresent() && !fact.key().startsWith("tasted"))
                 .forEach(fact -> say(fact.as("page")));
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
-    }
-
-    /** One line on the names that its style claims; the others are in {@code --json}. */
-    private void names(List<NameVerdict> names, Style style) {
-        List<NameVerdict> claimed =
-                names.stream().filter(one -> style.claims().contains(one.name())).toList();
-        boolean none = claimed.stream().noneMatch(NameVerdict::allowed);
-        claimed.stream()
-                .filter(name -> none || name.allowed())
-                .forEach(name -> bullet(name.phrase().shown()));
     }
 
     private void bullet(String sentence) {

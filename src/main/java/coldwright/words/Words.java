@@ -168,7 +168,7 @@ public final class Words {
     /** A number with the decimal mark of a language. */
     public static String written(Locale language, String number) {
         char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
-        return number.matches("−?[0-9]+\\.[0-9]+") ? number.replace('.', mark) : number;
+        return number.matches("[−-]?[0-9]+\\.[0-9]+") ? number.replace('.', mark) : number;
     }
 
     /** All texts of the area in a language. */

@@ -54,11 +54,16 @@ public final class BatchView extends ScrollPane {
      *
      * @param brew the batches; one of them is open
      * @param openLesson opens the lesson that shows a batch's code
+     * @param lessons the lessons that findings link to
      */
-    public BatchView(BatchesModel brew, FigureSettings room, Consumer<Path> openLesson) {
+    public BatchView(
+            BatchesModel brew,
+            FigureSettings room,
+            Consumer<Path> openLesson,
+            CourseLink.Course lessons) {
         this.batches = brew;
         this.room = room;
-        figures = new BatchFiguresView(brew, room, recipe::focusOnTaken, this::reveal);
+        figures = new BatchFiguresView(brew, room, recipe::focusOnTaken, this::reveal, lessons);
         goals = new GoalView(brew, recipe::focusOnTaken);
         taste = new TastingView(brew);
         history = new BatchHistoryView(brew);

@@ -114,7 +114,7 @@ final class FreezingSetupView extends VBox {
                 ? text.substring(0, text.length() - unit.length() - 1)
                 : setup.value(field)
                         .map(one -> Words.units().value(one, field.measure()))
-                        .map(RecipeLine::number)
+                        .map(one -> Words.written(Words.shown(), RecipeLine.number(one)))
                         .orElse(text);
     }
 

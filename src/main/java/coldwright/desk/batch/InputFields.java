@@ -71,11 +71,11 @@ final class InputFields {
     }
 
     /** A button that shows and hides a part, which is hidden at first, and the part below it. */
-    static VBox unfolding(String key, Node part, Runnable opened) {
+    static VBox unfolding(String words, Node part, Runnable opened) {
         TextControls.show(part, false);
         Button button =
                 TextControls.button(
-                        Messages.of(key),
+                        words,
                         () -> {
                             TextControls.show(part, !part.isVisible());
                             if (part.isVisible()) {

@@ -61,7 +61,8 @@ final class PasteRecipeView extends VBox {
                         lines,
                         actions);
         part.getStyleClass().add("brew-slip");
-        getChildren().add(InputFields.unfolding("batch.paste", part, text::requestFocus));
+        getChildren()
+                .add(InputFields.unfolding(Messages.of("batch.paste"), part, text::requestFocus));
     }
 
     private void refresh() {

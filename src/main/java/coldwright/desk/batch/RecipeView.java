@@ -158,7 +158,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     }
 
     private static void put(TextField field, double value) {
-        InputFields.put(field, RecipeLine.number(value));
+        InputFields.put(field, Words.written(Words.shown(), RecipeLine.number(value)));
     }
 
     /** What may be counted instead of grams, in the units and the language shown. */

@@ -28,6 +28,7 @@ import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -54,7 +55,7 @@ class BatchUnitsWindowTest extends BatchHands {
         brew.startBatch("Blood-orange sorbet");
         RenderContext context = new RenderContext(FigurePainter.STILL, WORK, Platform::runLater);
         room = new FigureSettings(context, FileChooserPrompt.BY_DIALOG);
-        BatchView view = new BatchView(brew, room, file -> {});
+        BatchView view = new BatchView(brew, room, file -> {}, name -> Optional.empty());
         view.getStyleClass().add("desk");
         view.getStylesheets()
                 .add(0, getClass().getResource("/coldwright/desk/page.css").toExternalForm());
