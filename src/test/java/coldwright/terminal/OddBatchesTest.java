@@ -3,7 +3,6 @@ package coldwright.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFileReader;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
@@ -91,7 +90,7 @@ class OddBatchesTest {
         Mix mix;
         try {
             mix = RecipeFileReader.read("odd", text).mix();
-        } catch (BatchFileException e) {
+        } catch (IllegalArgumentException e) {
             throw new AssertionError(which, e);
         }
         String all = which + "\n" + text + answered.err();

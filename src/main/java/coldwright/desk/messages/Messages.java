@@ -15,6 +15,6 @@ public final class Messages {
      * @param values texts or numbers in place of {@code %s}
      */
     public static String of(String key, Object... values) {
-        return WINDOW.text(Words.shown(), key, values);
+        return WINDOW.shown(key, values);
     }
 }

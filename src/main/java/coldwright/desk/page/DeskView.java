@@ -1,6 +1,7 @@
 package coldwright.desk.page;
 
 import coldwright.desk.batch.BatchView;
+import coldwright.desk.batch.CourseLink;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.layout.PageLayout;
 import coldwright.desk.layout.PageState;
@@ -290,7 +291,17 @@ public final class DeskView extends StackPane {
             case BATCH -> {
                 if (batchView == null) {
                     batchView =
-                            new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
+                            new BatchView(
+                                    desk.batches(),
+                                    state.figureSettings(),
+                                    desk::openOwn,
+                                    name ->
+                                            desk.lessonNamed(name)
+                                                    .map(
+                                                            one ->
+                                                                    new CourseLink(
+                                                                            one.lesson().title(),
+                                                                            () -> desk.open(one))));
                 }
                 show(batchView, Messages.of("batch.page"));
             }

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.figure.FigureSettings;
 import coldwright.figure.UnitConversion;
 import coldwright.paint.style.FigureTheme;
+import coldwright.words.Words;
 import coldwright.workbook.settings.MassUnit;
 import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.TemperatureUnit;
@@ -25,11 +26,11 @@ final class ThemeBinder {
      */
     static void put(Preferences set, Node page, FigureSettings room) {
         room.theme().set(theme(set.theme()));
-        room.units()
-                .set(
-                        new UnitConversion(
-                                set.temperatureUnit() == TemperatureUnit.F,
-                                set.massUnit() == MassUnit.OZ));
+        UnitConversion units =
+                new UnitConversion(
+                        set.temperatureUnit() == TemperatureUnit.F, set.massUnit() == MassUnit.OZ);
+        Words.show(new Words.Units(units::unit, units::value));
+        room.units().set(units);
         for (Theme one : Theme.values()) {
             page.getStyleClass().remove(look(one));
         }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchAnalysisTree;
-import coldwright.batch.RecipeFileReader;
 import coldwright.batch.RecipeLine;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
@@ -81,7 +80,7 @@ class BatchStoreTest {
         assertEquals(second.lineage().get(), again.batches().get(1).lineage().get());
         assertEquals(
                 BatchAnalysisTree.of(
-                        BatchAnalysis.of(RecipeFileReader.read(folder.resolve("batch-1.batch")))),
+                        BatchAnalysis.of(BatchStore.read(folder.resolve("batch-1.batch")))),
                 BatchAnalysisTree.of(again.batches().get(0).figures().get().orElseThrow()));
         assertEquals(List.of(), told);
     }
