@@ -2,6 +2,7 @@ package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.FigureReadout;
 import coldwright.desk.figure.model.FigureReadout.ImagePoint;
+import coldwright.desk.messages.TextControls;
 import coldwright.paint.style.PlotArea;
 
 import javafx.geometry.Bounds;
@@ -14,17 +15,13 @@ import javafx.scene.shape.Rectangle;
 final class Crosshair {
     private static final double ASIDE_PX = 9;
 
-    private final Line upright = new Line();
-    private final Line level = new Line();
-    private final Rectangle part = new Rectangle();
-    private final Label words = new Label();
+    private final Line upright = TextControls.styled(new Line(), "cross-line");
+    private final Line level = TextControls.styled(new Line(), "cross-line");
+    private final Rectangle part = TextControls.styled(new Rectangle(), "zoom-part");
+    private final Label words = TextControls.styled(new Label(), "cross-words");
 
     /** Adds it to a pane whose pixels are the image's. */
     Crosshair(Pane glass) {
-        upright.getStyleClass().add("cross-line");
-        level.getStyleClass().add("cross-line");
-        part.getStyleClass().add("zoom-part");
-        words.getStyleClass().add("cross-words");
         glass.getChildren().addAll(part, upright, level, words);
         glass.getChildren().forEach(one -> one.setManaged(false));
         hide();

@@ -30,8 +30,8 @@ public final class CurveSketchPad extends VBox {
     private final CurveSketch sketch;
     private final ExpectedAnswer.Curve axes;
     private final SketchAxes sketchAxes;
-    private final Polyline line = new Polyline();
-    private final Circle here = new Circle();
+    private final Polyline line = TextControls.styled(new Polyline(), "sketch-line");
+    private final Circle here = TextControls.styled(new Circle(), "sketch-here");
     private int place = CurveSketch.PLACES / 2;
     private LearnerAnswer.Point last;
 
@@ -42,8 +42,6 @@ public final class CurveSketchPad extends VBox {
         this.sketch = model.sketch().orElseThrow();
         this.sketchAxes = new SketchAxes(room);
         getStyleClass().add("sketch");
-        line.getStyleClass().add("sketch-line");
-        here.getStyleClass().add("sketch-here");
         here.radiusProperty().bind(room.emPx().multiply(0.28));
         line.setManaged(false);
         here.setManaged(false);

@@ -21,8 +21,8 @@ public final class FigureStack extends VBox {
     private final PinnedFigures pinnedFigures;
     private final ObservableValue<Boolean> wanted;
     private final boolean allPins;
-    private final VBox now = new VBox();
-    private final VBox kept = new VBox();
+    private final VBox now = TextControls.styled(new VBox(), "figures-now");
+    private final VBox kept = TextControls.styled(new VBox(), "figures-pinned");
     private final Map<PinnedFigures.PinnedFigure, VBox> keptViews = new HashMap<>();
     private final ListChangeListener<ShownFigure> listener = change -> refresh();
     private ObservableList<ShownFigure> drawn;
@@ -47,8 +47,6 @@ public final class FigureStack extends VBox {
         this.wanted = wanted;
         this.allPins = allPins;
         getStyleClass().add("figure-stack");
-        now.getStyleClass().add("figures-now");
-        kept.getStyleClass().add("figures-pinned");
         getChildren().addAll(now, kept);
         wanted.addListener((value, was, is) -> refresh());
         figureSettings.units().addListener((value, was, is) -> refresh());
@@ -132,8 +130,9 @@ public final class FigureStack extends VBox {
                 FigureView.pinned(figureSettings, () -> pinnedFigures.unpin(pinnedFigure));
         plate.show(pinnedFigure.drawn());
         String caption = Messages.of("figure.pinned", pinnedFigure.drawn().exhibit().title());
-        VBox view = new VBox(TextControls.label(caption, "pinned-caption"), plate);
-        view.getStyleClass().add("pinned");
+        VBox view =
+                TextControls.styled(
+                        new VBox(TextControls.label(caption, "pinned-caption"), plate), "pinned");
         return view;
     }
 }

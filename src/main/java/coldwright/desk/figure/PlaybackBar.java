@@ -23,7 +23,7 @@ final class PlaybackBar extends HBox {
     private final Playback playback;
     private final Button press;
     private final Slider slider = new Slider();
-    private final Label time = new Label();
+    private final Label time = TextControls.styled(new Label(), "play-time");
     private final AnimationTimer clock =
             new AnimationTimer() {
                 private long last;
@@ -48,7 +48,6 @@ final class PlaybackBar extends HBox {
         press = TextControls.button(Messages.of("figure.play"), playback::press);
         getStyleClass().add("play-bar");
         setAlignment(Pos.CENTER_LEFT);
-        time.getStyleClass().add("play-time");
         slider.setBlockIncrement(1);
         slider.setMajorTickUnit(1);
         HBox.setHgrow(slider, Priority.ALWAYS);

@@ -34,8 +34,7 @@ final class AnswerView extends VBox {
     }
 
     private void reveal() {
-        GridPane beside = new GridPane();
-        beside.getStyleClass().add("beside");
+        GridPane beside = TextControls.styled(new GridPane(), "beside");
         beside.addRow(
                 0,
                 head(Messages.of(model.withoutRun() ? "question.said" : "answer.predicted")),

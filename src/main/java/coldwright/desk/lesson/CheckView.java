@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 final class CheckView extends VBox {
     private final CheckModel model;
     private final Label summary = TextControls.label("", "check-summary");
-    private final VBox lines = new VBox();
+    private final VBox lines = TextControls.styled(new VBox(), "check-lines");
     private final CollapsibleSection collapsibleSection =
             new CollapsibleSection(
                     Messages.of("check.show"), Messages.of("check.hide"), () -> lines);
@@ -28,7 +28,6 @@ final class CheckView extends VBox {
     CheckView(CheckModel model) {
         this.model = model;
         getStyleClass().add("check");
-        lines.getStyleClass().add("check-lines");
         getChildren().addAll(summary, collapsibleSection);
         model.lines().addListener((ListChangeListener<CheckLine>) change -> refresh());
         refresh();
@@ -64,9 +63,11 @@ final class CheckView extends VBox {
     }
 
     private static Node line(CheckLine line) {
-        Label mark = new Label(mark(line.state()));
-        mark.getStyleClass()
-                .addAll("check-mark", line.state() == State.PASSED ? "passed" : "missed");
+        Label mark =
+                TextControls.styled(
+                        new Label(mark(line.state())),
+                        "check-mark",
+                        line.state() == State.PASSED ? "passed" : "missed");
         Label expression = TextControls.label(line.expectation().expression(), "check-expression");
         String source = line.expectation().source();
         VBox words = new VBox();
@@ -82,8 +83,7 @@ final class CheckView extends VBox {
             words.getChildren().add(TextControls.label(source, "check-source"));
         }
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox row = new HBox(mark, words);
-        row.getStyleClass().add("check-line");
+        HBox row = TextControls.styled(new HBox(mark, words), "check-line");
         return row;
     }
 

@@ -32,9 +32,9 @@ public final class ClassroomView extends BorderPane {
     private final LessonModel lesson;
     private final PageState state;
     private final Consumer<String> openLink;
-    private final ScrollPane page = new ScrollPane();
+    private final ScrollPane page = TextControls.styled(new ScrollPane(), "reading");
     private final FigureColumn figures;
-    private final Label where = new Label();
+    private final Label where = TextControls.styled(new Label(), "strip-here");
     private final Button back;
     private final Button next;
     private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
@@ -58,7 +58,6 @@ public final class ClassroomView extends BorderPane {
         this.state = state;
         this.openLink = openLink;
         getStyleClass().add("classroom");
-        page.getStyleClass().add("reading");
         page.setFitToWidth(true);
         page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         figures = new FigureColumn(lesson.inSight().get(), state.figureSettings(), lesson.pins());
@@ -67,7 +66,6 @@ public final class ClassroomView extends BorderPane {
         setCenter(both);
         back = TextControls.button(Messages.of("classroom.previous"), () -> turn(-1));
         next = TextControls.button(Messages.of("classroom.next"), () -> turn(1));
-        where.getStyleClass().add("strip-here");
         FlowPane strip =
                 new FlowPane(
                         back,
@@ -92,7 +90,7 @@ public final class ClassroomView extends BorderPane {
     public void arrange(double widthPx, double emPx) {
         double measure = Math.min(34 * emPx, widthPx * 0.56);
         boolean beside = widthPx - measure > 16 * emPx;
-        state.figuresBeside().set(beside);
+        state.figureSettings().figuresBeside().set(beside);
         page.setPrefWidth(beside ? measure : widthPx);
         page.setMinWidth(beside ? measure : 0);
         HBox.setHgrow(page, beside ? Priority.NEVER : Priority.ALWAYS);
@@ -125,10 +123,8 @@ public final class ClassroomView extends BorderPane {
     private void show(StepModel step) {
         StepView view =
                 new StepView(step, List.of(), state, lesson.pins(), openLink, lesson::runFrom);
-        VBox column = new VBox(view);
-        column.getStyleClass().add("column");
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
+        VBox column = TextControls.styled(new VBox(view), "column");
+        StackPane sheet = TextControls.styled(new StackPane(column), "sheet");
         page.setContent(sheet);
         page.setVvalue(0);
         figures.show(step);
@@ -140,8 +136,8 @@ public final class ClassroomView extends BorderPane {
                 Messages.of(
                         "classroom.where",
                         Typography.of(lesson.lesson().title()),
-                        String.valueOf(Math.max(1, at + 1)),
-                        String.valueOf(all)));
+                        Math.max(1, at + 1),
+                        all));
         view.requestFocus();
     }
 }

@@ -30,9 +30,10 @@ final class DialView extends VBox {
 
     private final DialModel model;
     private final ObservableValue<UnitConversion> units;
-    private final Label unit = new Label();
+    private final Label unit = TextControls.styled(new Label(), "dial-unit");
     private final Slider slider = new Slider();
-    private final TextField number = new TextField();
+    private final TextField number =
+            TextControls.styled(new TextField(), "number-field", "dial-number");
     private final Label inputError = TextControls.label("", "input-error");
     private final PauseTransition rest = new PauseTransition(REST);
     private boolean following;
@@ -42,9 +43,7 @@ final class DialView extends VBox {
         this.units = units;
         Dial dial = model.dial();
         getStyleClass().add("dial");
-        Label name = new Label(dial.variable());
-        name.getStyleClass().add("dial-name");
-        unit.getStyleClass().add("dial-unit");
+        Label name = TextControls.styled(new Label(dial.variable()), "dial-name");
         HBox.setHgrow(slider, Priority.ALWAYS);
         slider.setMaxWidth(Double.MAX_VALUE);
         slider.setMin(dial.least());
@@ -52,11 +51,9 @@ final class DialView extends VBox {
         slider.setBlockIncrement(dial.step());
         slider.setAccessibleText(spoken(dial));
         number.setAccessibleText(Messages.of("dial.typed", dial.variable()));
-        number.getStyleClass().addAll("number-field", "dial-number");
         number.setPrefColumnCount(5);
-        HBox row = new HBox(name, slider, number, unit);
+        HBox row = TextControls.styled(new HBox(name, slider, number, unit), "dial-row");
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("dial-row");
         TextControls.show(inputError, false);
         getChildren().addAll(row, inputError);
         listen();

@@ -62,9 +62,8 @@ final class HandoutView extends VBox {
     }
 
     private static Node row(Node... nodes) {
-        FlowPane row = new FlowPane(12, 4, nodes);
+        FlowPane row = TextControls.styled(new FlowPane(12, 4, nodes), "number-row");
         row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("number-row");
         return row;
     }
 }

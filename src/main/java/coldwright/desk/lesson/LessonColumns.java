@@ -50,11 +50,14 @@ public final class LessonColumns extends HBox {
         Optional<Runnable> whileWritten =
                 Optional.of(model)
                         .filter(LessonModel::isFollowed)
-                        .map(one -> () -> leaving(() -> desk.agreeWhileWritten(one)));
+                        .map(one -> () -> leaving(() -> desk.openLessons().agreeWhileWritten(one)));
         return new VBox(
                 new AgreementView(
-                        model.gate(), () -> leaving(() -> desk.agree(model)), whileWritten),
-                new LessonFollowingView(model, () -> leaving(() -> desk.doneWriting(model))));
+                        model.gate(),
+                        () -> leaving(() -> desk.openLessons().agree(model)),
+                        whileWritten),
+                new LessonFollowingView(
+                        model, () -> leaving(() -> desk.openLessons().doneWriting(model))));
     }
 
     /** The pressed button disappears: focuses the page, or the focus would move far down. */

@@ -74,9 +74,7 @@ final class LessonFrontView extends VBox {
     }
 
     private static String head(int count) {
-        return count == 1
-                ? Messages.of("lesson.fault")
-                : Messages.of("lesson.faults", String.valueOf(count));
+        return count == 1 ? Messages.of("lesson.fault") : Messages.of("lesson.faults", count);
     }
 
     private static Node actions(
@@ -85,8 +83,7 @@ final class LessonFrontView extends VBox {
         Button stop = TextControls.button(Messages.of("lesson.stop-all"), model.chain()::stop);
         all.disableProperty().bind(model.chain().going());
         stop.disableProperty().bind(model.chain().going().not());
-        Label progress = new Label();
-        progress.getStyleClass().add("status");
+        Label progress = TextControls.styled(new Label(), "status");
         progress.textProperty().bind(model.chain().progress());
         VBox opened = new VBox();
         CollapsibleSection anew =
@@ -104,11 +101,11 @@ final class LessonFrontView extends VBox {
                         Messages.of("handout"),
                         () -> new HandoutView(handout),
                         Optional.of(opened));
-        FlowPane row = new FlowPane(all, stop, room, paper, anew, progress);
-        row.getStyleClass().add("lesson-actions-row");
+        FlowPane row =
+                TextControls.styled(
+                        new FlowPane(all, stop, room, paper, anew, progress), "lesson-actions-row");
         opened.getStyleClass().add("lesson-actions-opened");
-        VBox deeds = new VBox(row, opened);
-        deeds.getStyleClass().add("lesson-actions");
+        VBox deeds = TextControls.styled(new VBox(row, opened), "lesson-actions");
         return deeds;
     }
 }

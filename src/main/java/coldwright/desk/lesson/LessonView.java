@@ -31,7 +31,7 @@ public final class LessonView extends ScrollPage {
     private final PageState state;
     private final Consumer<String> openLink;
     private final VBox column = column();
-    private final Region endSpace = new Region();
+    private final Region endSpace = TextControls.styled(new Region(), "end-space");
     private final List<StepView> steps = new ArrayList<>();
 
     private boolean lookDue;
@@ -57,7 +57,6 @@ public final class LessonView extends ScrollPage {
                         new LessonFrontView(
                                 model, agreement, viewOf(model.opening()), workshop, handout));
         column.getChildren().add(new HandInView(handIn));
-        endSpace.getStyleClass().add("end-space");
         endSpace.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
         column.getChildren().add(endSpace);
         setNext();

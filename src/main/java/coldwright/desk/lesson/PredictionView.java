@@ -64,8 +64,7 @@ final class PredictionView extends VBox {
     }
 
     private Node choices(ExpectedAnswer.Choice choice) {
-        VBox box = new VBox();
-        box.getStyleClass().add("choices");
+        VBox box = TextControls.styled(new VBox(), "choices");
         ToggleGroup group = new ToggleGroup();
         for (int i = 0; i < choice.choices().size(); i++) {
             int index = i;
@@ -92,8 +91,7 @@ final class PredictionView extends VBox {
 
     /** Boxes to tick, and a button that shows the answer. */
     private Node several(ExpectedAnswer.Several several) {
-        VBox box = new VBox();
-        box.getStyleClass().add("choices");
+        VBox box = TextControls.styled(new VBox(), "choices");
         for (int i = 0; i < several.choices().size(); i++) {
             int index = i;
             CheckBox tick = new CheckBox(Typography.of(several.choices().get(i)));
@@ -121,35 +119,30 @@ final class PredictionView extends VBox {
 
     /** Buttons that count raised hands for a choice. */
     private Node hands(int index) {
-        Label count = new Label();
-        count.getStyleClass().add("votes-count");
+        Label count = TextControls.styled(new Label(), "votes-count");
         Button fewer = TextControls.button("−", () -> model.count(index, -1));
         Button more = TextControls.button("+", () -> model.count(index, 1));
         InvalidationListener counted =
                 value -> {
-                    String hands = String.valueOf(model.hands().get(index));
-                    count.setText(hands);
+                    int hands = model.hands().get(index);
+                    count.setText(String.valueOf(hands));
                     more.setAccessibleText(Messages.of("votes.more", hands));
                     fewer.setAccessibleText(Messages.of("votes.fewer", hands));
                 };
         model.hands().addListener(counted);
         counted.invalidated(null);
-        HBox row = new HBox(fewer, count, more);
+        HBox row = TextControls.styled(new HBox(fewer, count, more), "votes");
         row.setAlignment(Pos.BASELINE_RIGHT);
-        row.getStyleClass().add("votes");
         return row;
     }
 
     private Node number(ExpectedAnswer.Amount amount) {
-        TextField field = new TextField();
-        field.getStyleClass().add("number-field");
+        TextField field = TextControls.styled(new TextField(), "number-field");
         field.setPrefColumnCount(7);
         field.setAccessibleText(model.prediction().question());
         field.textProperty().bindBidirectional(model.typed());
         field.disableProperty().bind(model.revealed());
-        HBox row = new HBox(field, new Label(amount.unit()));
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("number-row");
+        HBox row = TextControls.row("number-row", field, new Label(amount.unit()));
         Label inputError = TextControls.label("", "input-error");
         TextControls.show(inputError, false);
         field.textProperty()

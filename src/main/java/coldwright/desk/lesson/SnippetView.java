@@ -17,7 +17,6 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -50,7 +49,7 @@ final class SnippetView extends VBox {
     private final OutcomeView outcome;
     private final HBox asks = asks();
     private double askAtS;
-    private final Label status = new Label();
+    private final Label status = TextControls.styled(new Label(), "status");
     private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> showTime()));
     private long startedNanos;
 
@@ -90,8 +89,8 @@ final class SnippetView extends VBox {
                     }
                 });
         clock.setCycleCount(Animation.INDEFINITE);
-        VBox paper = new VBox(editor, help, dials(), foot(), asks);
-        paper.getStyleClass().add("snippet-paper");
+        VBox paper =
+                TextControls.styled(new VBox(editor, help, dials(), foot(), asks), "snippet-paper");
         outcome = new OutcomeView(model, editor::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
         model.phase().addListener((value, was, is) -> phaseChanged(is));
@@ -115,9 +114,7 @@ final class SnippetView extends VBox {
         Label words = TextControls.label("", "runs-long-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         Button on = TextControls.button(Messages.of("snippet.let-it-run"), this::letItRun);
-        HBox box = new HBox(words, on);
-        box.setAlignment(Pos.BASELINE_LEFT);
-        box.getStyleClass().add("runs-long");
+        HBox box = TextControls.row("runs-long", words, on);
         TextControls.show(box, false);
         return box;
     }
@@ -135,7 +132,7 @@ final class SnippetView extends VBox {
     private void askIfLong() {
         boolean asking = model.phase().get() == Phase.RUNNING && seconds() >= askAtS;
         if (asking && !asks.isVisible()) {
-            String soFar = String.valueOf(Math.round(seconds()));
+            long soFar = Math.round(seconds());
             ((Label) asks.getChildren().get(0)).setText(Messages.of("snippet.runs-long", soFar));
         }
         TextControls.show(asks, asking);
@@ -143,8 +140,7 @@ final class SnippetView extends VBox {
 
     /** The dials, in the order of the lines that declare them. */
     private VBox dials() {
-        VBox box = new VBox();
-        box.getStyleClass().add("dials");
+        VBox box = TextControls.styled(new VBox(), "dials");
         ListChangeListener<DialModel> refill =
                 change -> {
                     box.getChildren()
@@ -172,11 +168,11 @@ final class SnippetView extends VBox {
         run.getStyleClass().add("run-word");
         model.edited().addListener((value, was, is) -> allowReset(is));
         allowReset(model.edited().get());
-        status.getStyleClass().add("status");
         Button what = TextControls.button(Messages.of("snippet.help"), help::turn);
         what.getStyleClass().add("quiet-word");
-        FlowPane foot = new FlowPane(run, stop, reset, fromHere, what, status);
-        foot.getStyleClass().add("snippet-buttons");
+        FlowPane foot =
+                TextControls.styled(
+                        new FlowPane(run, stop, reset, fromHere, what, status), "snippet-buttons");
         fromHere.getStyleClass().add("quiet-word");
         return foot;
     }

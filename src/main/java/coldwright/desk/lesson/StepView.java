@@ -52,12 +52,12 @@ final class StepView extends VBox implements PartModel.Visitor {
         this.openLink = openLink;
         getStyleClass().add("step");
         if (model.number() > 0) {
-            Label number = new Label(Messages.of("step.number", String.valueOf(model.number())));
-            number.getStyleClass().add("kicker");
+            Label number =
+                    TextControls.styled(
+                            new Label(Messages.of("step.number", model.number())), "kicker");
             Label title = TextControls.label(model.title(), "step-title");
             title.setAccessibleRole(AccessibleRole.TEXT);
-            VBox head = new VBox(number, title);
-            head.getStyleClass().add("step-head");
+            VBox head = TextControls.styled(new VBox(number, title), "step-head");
             getChildren().add(head);
         }
         if (!faults.isEmpty()) {
@@ -84,7 +84,7 @@ final class StepView extends VBox implements PartModel.Visitor {
                         snippet.result().drawn(),
                         state.figureSettings(),
                         pinnedFigures,
-                        state.figuresBeside().not());
+                        state.figureSettings().figuresBeside().not());
         put(view);
         put(plates);
         snippet.result().lastRun().addListener(run -> showResults(view, plates));

@@ -4,10 +4,12 @@ import coldwright.desk.glossary.Glossary;
 
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Bounds;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
 /** Small controls: buttons and labels. */
@@ -29,6 +31,19 @@ public final class TextControls {
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(event -> action.run());
         return button;
+    }
+
+    /** Adds style classes to a node. */
+    public static <N extends Node> N styled(N node, String... looks) {
+        node.getStyleClass().addAll(looks);
+        return node;
+    }
+
+    /** Nodes beside each other on one base line, in a style class. */
+    public static HBox row(String look, Node... nodes) {
+        HBox row = styled(new HBox(nodes), look);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
     }
 
     /**

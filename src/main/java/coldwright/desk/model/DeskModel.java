@@ -8,7 +8,6 @@ import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.Lesson;
 
-import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -17,7 +16,6 @@ import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
@@ -29,7 +27,6 @@ public final class DeskModel {
     private final Executor work;
     private final Executor window;
     private final BatchesModel batches;
-    private final TypeSize typeSize = new TypeSize();
     private final OpenLessons lessons;
     private final LessonOpener files;
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
@@ -109,7 +106,8 @@ public final class DeskModel {
      * @return completes when its page is open
      */
     public CompletableFuture<Void> openOwn(Path file) {
-        return openFile(file).thenRun(() -> lessons.ofFile(file.toString()).ifPresent(this::agree));
+        return openFile(file)
+                .thenRun(() -> lessons.ofFile(file.toString()).ifPresent(lessons::agree));
     }
 
     /**
@@ -153,34 +151,6 @@ public final class DeskModel {
             open.set(model);
         }
         reload.run();
-    }
-
-    /**
-     * The learner agrees to run a lesson's snippets; valid as long as its text stays the same.
-     *
-     * @param lesson one that did not come with the program
-     */
-    public void agree(LessonModel lesson) {
-        lessons.agree(lesson);
-    }
-
-    /**
-     * The learner is the lesson's author: its snippets run however its file changes, until the
-     * program ends.
-     *
-     * @param lesson one that did not come with the program
-     */
-    public void agreeWhileWritten(LessonModel lesson) {
-        lessons.agreeWhileWritten(lesson);
-    }
-
-    /**
-     * The author has finished a lesson: its current text may run, and each later one asks again.
-     *
-     * @param lesson one of {@link #agreeWhileWritten}
-     */
-    public void doneWriting(LessonModel lesson) {
-        lessons.doneWriting(lesson);
     }
 
     private void turnTo(ShownPage one) {
@@ -247,28 +217,6 @@ public final class DeskModel {
         turnTo(ShownPage.SETTINGS);
     }
 
-    /**
-     * A lesson that came with the program.
-     *
-     * @param name its file name without the ending
-     */
-    public Optional<LessonModel> lessonNamed(String name) {
-        return lessons.all().stream().filter(one -> one.key().name().equals(name)).findFirst();
-    }
-
-    /**
-     * The lesson to continue: the one used last, or the next one if that is done; empty if none was
-     * used or all are done.
-     */
-    public Optional<LessonModel> startedLesson() {
-        return lessons.started();
-    }
-
-    /** Changes with the work in any lesson. */
-    public ReadOnlyIntegerProperty progress() {
-        return lessons.progress();
-    }
-
     /** The page that is shown. */
     public ReadOnlyObjectProperty<ShownPage> place() {
         return place.getReadOnlyProperty();
@@ -295,6 +243,11 @@ public final class DeskModel {
         notice.set("");
     }
 
+    /** The lessons with what they may do, and which one to continue. */
+    public OpenLessons openLessons() {
+        return lessons;
+    }
+
     /** All lessons: those of the program, then the learner's own. */
     public ObservableList<LessonModel> lessons() {
         return lessons.all();
@@ -313,10 +266,5 @@ public final class DeskModel {
     /** The current notice, in one sentence; empty if there is none. */
     public ReadOnlyStringProperty notice() {
         return notice.getReadOnlyProperty();
-    }
-
-    /** The type size, changed by its own commands. */
-    public TypeSize typeSize() {
-        return typeSize;
     }
 }

@@ -24,17 +24,7 @@ final class LessonOpener {
     private final Consumer<String> busy;
     private final Consumer<LessonModel> open;
 
-    /**
-     * Opens nothing yet.
-     *
-     * @param reader reads a lesson file; errors are shown in the lesson, never thrown
-     * @param lessons receives the lessons
-     * @param work a thread for reading
-     * @param window the window's thread
-     * @param notify shows the learner a notice
-     * @param busy shows what is going on; empty at its end
-     * @param open shows a lesson
-     */
+    /** Opens nothing yet; {@code busy} shows what is going on, empty at its end. */
     LessonOpener(
             Function<Path, Lesson> reader,
             OpenLessons lessons,

@@ -18,6 +18,11 @@ import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
+import coldwright.figure.UnitConversion;
+import coldwright.paint.style.FigureTheme;
+import coldwright.workbook.settings.MassUnit;
+import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.TemperatureUnit;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
@@ -26,6 +31,7 @@ import javafx.event.EventHandler;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -38,6 +44,7 @@ import javafx.util.Subscription;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -48,9 +55,9 @@ public final class DeskView extends StackPane {
     private final PageState state;
     private final AppActions actions;
     private final BorderPane frame = new BorderPane();
-    private final StackPane page = new StackPane();
+    private final StackPane page = TextControls.styled(new StackPane(), "page");
     private final ContentsView contents;
-    private final Label here = new Label();
+    private final Label here = TextControls.styled(new Label(), "strip-here");
     private final HBox strip;
     private final Map<LessonModel, LessonColumns> columns = new HashMap<>();
     private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
@@ -84,18 +91,15 @@ public final class DeskView extends StackPane {
         PageStyles.loadFonts();
         getStylesheets().addAll(PageStyles.sheets());
         getStyleClass().add("desk");
-        contents = new ContentsView(desk, this::goTo, appActions.openFile());
+        contents = new ContentsView(desk, settings, this::goTo, appActions.openFile());
         notice = new NoticeView(desk);
-        popover = new TermPopover(desk, this);
+        popover = new TermPopover(desk, this, state.emPx());
         strip = strip();
-        page.getStyleClass().add("page");
         frame.setCenter(new StackPane(page, notice));
         getChildren().add(frame);
-        ThemeBinder.put(settings.preferences().get(), this, state.figureSettings());
-        follow(settings.preferences(), is -> ThemeBinder.put(is, this, state.figureSettings()));
         follow(desk.place(), is -> turnPage());
         follow(desk.open(), is -> turnPage());
-        follow(desk.typeSize().percent(), is -> arrange());
+        follow(settings.preferences(), is -> dress());
         follow(widthProperty(), is -> arrange());
         follow(heightProperty(), is -> Optional.ofNullable(classroom).ifPresent(one -> arrange()));
         state.coveredPx()
@@ -103,9 +107,9 @@ public final class DeskView extends StackPane {
                         Bindings.when(desk.notice().isEmpty())
                                 .then(0)
                                 .otherwise(notice.heightProperty()));
-        arrange();
+        dress();
         turnPage();
-        listenToKeys();
+        listen();
         DroppedFiles.on(this, desk::openFile);
     }
 
@@ -120,10 +124,22 @@ public final class DeskView extends StackPane {
         exitPage();
     }
 
-    private void listenToKeys() {
+    /** Applies the learner's theme, units and type size. */
+    private void dress() {
+        Preferences all = state.settings().preferences().get();
+        state.figureSettings().theme().set(FigureTheme.valueOf(all.theme().name()));
+        boolean fahrenheit = all.temperatureUnit() == TemperatureUnit.F;
+        boolean ounces = all.massUnit() == MassUnit.OZ;
+        state.figureSettings().units().set(new UnitConversion(fahrenheit, ounces));
+        String theme = all.theme().name().toLowerCase(Locale.ROOT);
+        getStyleClass().setAll("root", "desk", theme);
+        arrange();
+    }
+
+    private void listen() {
         KeyBindings keys =
                 new KeyBindings(
-                        desk.typeSize(),
+                        state.settings(),
                         actions.openFile(),
                         desk::toggleClassroom,
                         actions.fullScreen(),
@@ -132,46 +148,36 @@ public final class DeskView extends StackPane {
                         this::back,
                         this::turn);
         EventHandler<KeyEvent> pressedKey = keys::pressed;
-        EventHandler<MouseEvent> mouse =
-                event -> {
-                    pressed = event.getEventType() == MouseEvent.MOUSE_PRESSED;
-                    if (pressed) {
-                        popover.pressed(event.getTarget());
-                    }
-                };
-        ChangeListener<Node> focus = (owner, before, now) -> focused(now);
         sceneProperty()
-                .addListener(
-                        (value, was, is) -> {
+                .subscribe(
+                        (was, is) -> {
                             if (was != null) {
                                 was.removeEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
-                                was.removeEventFilter(MouseEvent.MOUSE_PRESSED, mouse);
-                                was.removeEventFilter(MouseEvent.MOUSE_RELEASED, mouse);
-                                was.focusOwnerProperty().removeListener(focus);
                             }
                             if (is != null) {
                                 is.addEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
-                                is.addEventFilter(MouseEvent.MOUSE_PRESSED, mouse);
-                                is.addEventFilter(MouseEvent.MOUSE_RELEASED, mouse);
-                                is.focusOwnerProperty().addListener(focus);
                             }
                         });
+        sceneProperty().flatMap(Scene::focusOwnerProperty).subscribe(this::focused);
+        addEventFilter(
+                MouseEvent.MOUSE_PRESSED,
+                event -> {
+                    pressed = true;
+                    popover.pressed(event.getTarget());
+                });
+        addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
     }
 
     private HBox strip() {
-        here.getStyleClass().add("strip-here");
         HBox.setHgrow(here, Priority.ALWAYS);
-        HBox box =
-                new HBox(TextControls.button(Messages.of("contents"), this::toggleContents), here);
-        box.setAlignment(Pos.BASELINE_LEFT);
-        box.getStyleClass().add("strip");
-        return box;
+        return TextControls.row(
+                "strip", TextControls.button(Messages.of("contents"), this::toggleContents), here);
     }
 
     private void arrange() {
         double em =
                 classroom == null
-                        ? PageStyles.USUAL_EM_PX * desk.typeSize().percent().get() / 100
+                        ? PageStyles.USUAL_EM_PX * state.settings().typePercent() / 100
                         : PageStyles.classroomEmPx(getWidth(), getHeight());
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
@@ -184,7 +190,7 @@ public final class DeskView extends StackPane {
         }
         StackPane.setMargin(notice, Insets.EMPTY);
         PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
-        state.figuresBeside().set(now.figuresBeside());
+        state.figureSettings().figuresBeside().set(now.figuresBeside());
         contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
         contents.setMaxWidth(contents.getPrefWidth());
         if (desk.place().get() == ShownPage.HOME) {
@@ -281,7 +287,7 @@ public final class DeskView extends StackPane {
                 : desk.place().get()) {
             case SETTINGS ->
                     show(
-                            new SettingsView(desk, state.settings(), actions.archiveWork()),
+                            new SettingsView(state.settings(), actions.archiveWork()),
                             Messages.of("settings"));
             case GLOSSARY ->
                     show(

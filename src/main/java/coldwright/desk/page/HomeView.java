@@ -10,6 +10,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.PreferencesModel;
 
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -24,7 +25,7 @@ import javafx.scene.layout.VBox;
 /** The first page: a picture that answers, where to continue, and the course as a map. */
 final class HomeView extends ScrollPage {
     private final DeskModel desk;
-    private final FlowPane choices = new FlowPane();
+    private final FlowPane choices = TextControls.styled(new FlowPane(), "home-start");
     private final CourseMap course;
     private boolean fillDue;
 
@@ -32,25 +33,24 @@ final class HomeView extends ScrollPage {
         super("home");
         this.desk = desk;
         course = new CourseMap(desk, state.emPx());
-        choices.getStyleClass().add("home-start");
         add(
-                head(openFile),
+                head(state.settings(), openFile),
                 TextControls.label(Messages.of("home.what"), "home-what"),
                 new LivingPicture(state),
                 choices,
                 course,
                 new CodeSentence(Messages.of("home.caution"), "home-caution"));
-        WhileShown.follow(this, this::fillSoon, desk.lessons(), desk.progress());
+        WhileShown.follow(this, this::fillSoon, desk.lessons(), desk.openLessons().progress());
         AfterFrame.after(1, this::focusFirst);
     }
 
-    private Node head(Runnable openFile) {
+    private Node head(PreferencesModel type, Runnable openFile) {
         Label title = TextControls.label("Coldwright", "lesson-title");
         title.setMinWidth(USE_PREF_SIZE);
         FlowPane buttons =
                 new FlowPane(
-                        TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
-                        TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
+                        TextControls.button(Messages.of("type.smaller"), type::smallerType),
+                        TextControls.button(Messages.of("type.larger"), type::largerType),
                         TextControls.button(
                                 Messages.of("glossary.home"), () -> desk.openGlossary("")),
                         TextControls.button(Messages.of("settings"), desk::openSettings),
@@ -83,7 +83,8 @@ final class HomeView extends ScrollPage {
     /** Fills the page from the current state. */
     void fill() {
         choices.getChildren().clear();
-        desk.startedLesson()
+        desk.openLessons()
+                .started()
                 .ifPresent(lesson -> choose(Messages.of("home.go-on"), lesson, where(lesson)));
         if (choices.getChildren().isEmpty() && !desk.lessons().isEmpty()) {
             LessonModel first = desk.lessons().get(0);
@@ -104,17 +105,19 @@ final class HomeView extends ScrollPage {
     private String where(LessonModel lesson) {
         return Messages.of(
                 "home.where",
-                String.valueOf(desk.lessons().indexOf(lesson) + 1),
+                desk.lessons().indexOf(lesson) + 1,
                 lesson.lesson().title(),
-                String.valueOf(lesson.inSight().get().number()),
+                lesson.inSight().get().number(),
                 lesson.inSight().get().title());
     }
 
     private void choose(String word, LessonModel lesson, String where) {
         Button button = TextControls.button(word, () -> desk.open(lesson));
         button.getStyleClass().add("home-big");
-        VBox both = new VBox(button, TextControls.label(Typography.of(where), "home-where"));
-        both.getStyleClass().add("home-choice");
+        VBox both =
+                TextControls.styled(
+                        new VBox(button, TextControls.label(Typography.of(where), "home-where")),
+                        "home-choice");
         choices.getChildren().add(both);
     }
 }

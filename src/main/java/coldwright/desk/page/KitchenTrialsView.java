@@ -106,7 +106,7 @@ final class KitchenTrialsView extends ScrollPage {
     private Optional<LessonModel> lessonAt(String address) {
         String file = address.substring(address.lastIndexOf('/') + 1);
         return address.startsWith("../lessons/")
-                ? desk.lessonNamed(file.replaceFirst("\\.md$", ""))
+                ? desk.openLessons().named(file.replaceFirst("\\.md$", ""))
                 : Optional.empty();
     }
 }

@@ -40,7 +40,7 @@ final class LivingPicture extends VBox {
     private final PageState state;
     private final Slider sugar =
             new Slider(HomeSorbet.LEAST_G, HomeSorbet.MOST_G, HomeSorbet.FIRST_G);
-    private final Label amount = new Label();
+    private final Label amount = TextControls.styled(new Label(), "home-amount");
     private final Label sentence = TextControls.label("", "home-sentence");
     private final Region drawing = new Drawn();
     private HomeSorbet sorbet = HomeSorbet.with(HomeSorbet.FIRST_G);
@@ -51,14 +51,12 @@ final class LivingPicture extends VBox {
         Label name = new Label(Messages.of("home.picture.dial"));
         name.setLabelFor(sugar);
         name.setMinWidth(USE_PREF_SIZE);
-        amount.getStyleClass().add("home-amount");
         amount.setMinWidth(USE_PREF_SIZE);
         sugar.setBlockIncrement(STEP_G);
         sugar.setAccessibleText(Messages.of("home.picture.dial"));
         HBox.setHgrow(sugar, Priority.ALWAYS);
-        HBox dial = new HBox(name, sugar, amount);
+        HBox dial = TextControls.styled(new HBox(name, sugar, amount), "home-dial");
         dial.setAlignment(Pos.CENTER_LEFT);
-        dial.getStyleClass().add("home-dial");
         getChildren()
                 .addAll(
                         TextControls.label(Messages.of("home.picture.title"), "kicker"),
@@ -181,8 +179,7 @@ final class LivingPicture extends VBox {
         }
 
         private void label(List<Node> nodes, String words, double x, double y) {
-            Label label = new Label(Typography.of(words));
-            label.getStyleClass().add("home-tick");
+            Label label = TextControls.styled(new Label(Typography.of(words)), "home-tick");
             label.relocate(x, y);
             nodes.add(label);
         }

@@ -33,9 +33,10 @@ final class NoticeView extends VBox {
                                         words.getChildren()
                                                 .setAll(new CodeSentence(is, "notice-words")));
         HBox notice =
-                new HBox(words, TextControls.button(Messages.of("dismiss"), desk::dismissNotice));
-        notice.setAlignment(Pos.BASELINE_LEFT);
-        notice.getStyleClass().add("notice");
+                TextControls.row(
+                        "notice",
+                        words,
+                        TextControls.button(Messages.of("dismiss"), desk::dismissNotice));
         getChildren().addAll(busy, TextControls.shown(notice, desk.notice().isNotEmpty()));
         setMaxHeight(USE_PREF_SIZE);
         setPickOnBounds(false);

@@ -60,10 +60,7 @@ public final class LiveOutput implements RunListener {
         String words =
                 count == 1
                         ? Messages.of("snippet.above-first")
-                        : Messages.of(
-                                "snippet.all-above-first",
-                                String.valueOf(index + 1),
-                                String.valueOf(count));
+                        : Messages.of("snippet.all-above-first", index + 1, count);
         window.execute(() -> progress.accept(words));
     }
 }

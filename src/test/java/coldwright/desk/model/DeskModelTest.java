@@ -103,7 +103,7 @@ class DeskModelTest {
         Path file = write("b.md", two.formatted("B"));
         desk.openFile(file);
         assertFalse(desk.open().get().gate().open().get());
-        desk.agreeWhileWritten(desk.open().get());
+        desk.openLessons().agreeWhileWritten(desk.open().get());
         desk.open().get().arrive(desk.open().get().steps().get(1));
         write("b.md", two.formatted("B, mended") + "\n```forecast\n```\n");
         desk.refresh(file);
@@ -120,7 +120,7 @@ class DeskModelTest {
     void aStepThatComesAboveTakesNothingAway() throws IOException {
         Path file = write("b.md", LESSON.formatted("B") + SECOND);
         desk.openFile(file);
-        desk.agreeWhileWritten(desk.open().get());
+        desk.openLessons().agreeWhileWritten(desk.open().get());
         StepModel second = desk.open().get().steps().get(1);
         second.snippets().get(0).text().set("int b = 9;");
         second.predictions().get(0).chosen().set(1);

@@ -73,7 +73,7 @@ class DeskPackTest {
         assertEquals(ShownPage.LESSON, desk.place().get());
         assertEquals("", desk.notice().get());
         desk.lessons().forEach(one -> assertFalse(one.gate().open().get()));
-        desk.agree(desk.open().get());
+        desk.openLessons().agree(desk.open().get());
         assertTrue(desk.lessons().get(0).gate().open().get());
         assertFalse(desk.lessons().get(1).gate().open().get());
         assertFalse(desk.open().get().isFollowed(), "a zip is never unpacked, so never followed");

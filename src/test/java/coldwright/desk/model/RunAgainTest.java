@@ -52,7 +52,7 @@ class RunAgainTest {
     void theFirstTwoStepsHaveRun() throws IOException {
         file = Files.writeString(folder.resolve("rum.md"), TEXT);
         desk.openFile(file);
-        desk.agreeWhileWritten(desk.open().get());
+        desk.openLessons().agreeWhileWritten(desk.open().get());
         desk.open().get().snippets().get(0).run();
         bench.finish("");
         desk.open().get().snippets().get(1).run();

@@ -163,7 +163,7 @@ class PageStateWindowTest {
         robot.interact(desk::openSettings);
         robot.interact(desk::goHome);
         press(robot, KeyCode.ESCAPE);
-        robot.interact(() -> desk.typeSize().larger());
+        robot.interact(() -> settings.largerType());
         assertEquals(List.of(), broken);
     }
 

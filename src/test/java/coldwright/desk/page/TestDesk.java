@@ -92,19 +92,15 @@ public final class TestDesk {
     }
 
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
+        return lay(stage, bench, work, new PreferencesModel(Preferences.usual()));
+    }
+
+    static DeskModel lay(Stage stage, BenchRunner bench, Executor work, PreferencesModel settings) {
         DeskModel desk =
                 new DeskModel(LessonReader::read, bench, work, Platform::runLater, WorkStore.NONE);
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, work, Platform::runLater);
-        stage.setScene(
-                new Scene(
-                        new DeskView(
-                                desk,
-                                new PreferencesModel(Preferences.usual()),
-                                renderContext,
-                                idle()),
-                        1200,
-                        780));
+        stage.setScene(new Scene(new DeskView(desk, settings, renderContext, idle()), 1200, 780));
         stage.setX(0);
         stage.setY(0);
         stage.show();
