@@ -11,7 +11,6 @@ import coldwright.desk.model.DeskModel;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 import java.util.Optional;
 
@@ -21,14 +20,6 @@ public final class LessonColumns extends HBox {
     private final LessonView lesson;
     private final FigureColumn figures;
 
-    /**
-     * Makes the columns.
-     *
-     * @param model the lesson
-     * @param desk the desk with the lesson
-     * @param state state shared by the views
-     * @param appActions actions outside the window's content
-     */
     public LessonColumns(
             LessonModel model, DeskModel desk, PageState state, AppActions appActions) {
         this.model = model;
@@ -37,7 +28,7 @@ public final class LessonColumns extends HBox {
                         model,
                         state,
                         appActions.openLink(),
-                        agreement(desk),
+                        new AgreementView(model, desk.openLessons(), this::focusPage),
                         desk::toggleClassroom,
                         name -> appActions.handIn().accept(model, name),
                         choice -> appActions.handout().accept(model, choice));
@@ -46,24 +37,8 @@ public final class LessonColumns extends HBox {
         getChildren().addAll(lesson, figures);
     }
 
-    private Node agreement(DeskModel desk) {
-        Optional<Runnable> whileWritten =
-                Optional.of(model)
-                        .filter(LessonModel::isFollowed)
-                        .map(one -> () -> leaving(() -> desk.openLessons().agreeWhileWritten(one)));
-        return new VBox(
-                new AgreementView(
-                        model.gate(),
-                        () -> leaving(() -> desk.openLessons().agree(model)),
-                        whileWritten),
-                new LessonFollowingView(
-                        model, () -> leaving(() -> desk.openLessons().doneWriting(model))));
-    }
-
-    /** The pressed button disappears: focuses the page, or the focus would move far down. */
-    private void leaving(Runnable action) {
+    private void focusPage() {
         lesson.requestFocus();
-        action.run();
     }
 
     /** Sets the widths of the columns. */

@@ -1,12 +1,14 @@
 package coldwright.desk.lesson;
 
+import javafx.beans.Observable;
+import coldwright.desk.lesson.model.SnippetModel;
+import coldwright.desk.layout.WhileShown;
+
 import coldwright.desk.layout.CollapsibleSection;
-import coldwright.desk.lesson.model.LessonFaults;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonFault;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,7 +16,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -22,15 +23,7 @@ import java.util.stream.Stream;
 
 /** The top of a lesson: title, introduction, and actions on the whole lesson. */
 final class LessonFrontView extends VBox {
-    /**
-     * Makes the top.
-     *
-     * @param model the lesson
-     * @param agreement asks whether its snippets may run, and shows when its author writes it
-     * @param opening the text before the first step
-     * @param workshop opens the classroom view
-     * @param handout prints the lesson
-     */
+    /** The top of a lesson; {@code workshop} opens the classroom view. */
     LessonFrontView(
             LessonModel model,
             Node agreement,
@@ -60,16 +53,13 @@ final class LessonFrontView extends VBox {
     }
 
     private static Node faults(LessonModel model) {
-        LessonFaults lessonFaults = new LessonFaults(model);
-        LessonFaultsView view = new LessonFaultsView("", List.of());
-        Runnable refresh =
-                () -> {
-                    List<LessonFault> all = lessonFaults.all();
-                    view.show(head(all.size()), all);
-                    TextControls.show(view, !all.isEmpty());
-                };
-        lessonFaults.whenChanged(refresh);
-        refresh.run();
+        LessonFaultsView view = new LessonFaultsView();
+        Observable[] runs =
+                model.snippets().stream()
+                        .map(SnippetModel::result)
+                        .flatMap(one -> Stream.of(one.lastRun(), one.changedSinceRun()))
+                        .toArray(Observable[]::new);
+        WhileShown.follow(view, () -> view.show(head(model.faults().size()), model.faults()), runs);
         return view;
     }
 

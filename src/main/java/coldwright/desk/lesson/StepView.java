@@ -8,7 +8,6 @@ import coldwright.desk.layout.PageState;
 import coldwright.desk.lesson.model.CheckModel;
 import coldwright.desk.lesson.model.PartModel;
 import coldwright.desk.lesson.model.PredictionModel;
-import coldwright.desk.lesson.model.ProseModel;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
@@ -60,15 +59,13 @@ final class StepView extends VBox implements PartModel.Visitor {
             VBox head = TextControls.styled(new VBox(number, title), "step-head");
             getChildren().add(head);
         }
-        if (!faults.isEmpty()) {
-            getChildren().add(new LessonFaultsView(Messages.of("step.faults"), faults));
-        }
+        put(new LessonFaultsView().show(Messages.of("step.faults"), faults));
         model.parts().forEach(part -> part.accept(this));
     }
 
     @Override
-    public void prose(ProseModel prose) {
-        put(new ProseView(prose.prose().nodes(), openLink, terms));
+    public void prose(PartModel.Prose prose) {
+        put(new ProseView(prose.nodes(), openLink, terms));
     }
 
     @Override

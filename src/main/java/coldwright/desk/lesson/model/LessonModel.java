@@ -1,5 +1,9 @@
 package coldwright.desk.lesson.model;
 
+import java.util.Comparator;
+import coldwright.bench.SnippetProblem;
+import java.util.stream.Stream;
+
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.run.RunContext;
 import coldwright.desk.run.RunGate;
@@ -225,6 +229,29 @@ public final class LessonModel {
         return lesson.faults().stream()
                 .filter(fault -> fault.line() >= Math.max(1, from) && fault.line() < to)
                 .toList();
+    }
+
+    /**
+     * All errors that an author has to fix, in the order of their lines: those in the text and, in
+     * a lesson from a file, those of the last runs of snippets that the reader hasn't changed.
+     */
+    public List<LessonFault> faults() {
+        Stream<SnippetModel> own = ownFile().isPresent() ? snippets.stream() : Stream.of();
+        Stream<LessonFault> run =
+                own.filter(one -> !one.edited().get())
+                        .flatMap(
+                                one ->
+                                        one.result().problems().stream()
+                                                .limit(1)
+                                                .map(problem -> fault(one, problem)));
+        return Stream.concat(lesson.faults().stream(), run)
+                .sorted(Comparator.comparingInt(LessonFault::line))
+                .toList();
+    }
+
+    private LessonFault fault(SnippetModel one, SnippetProblem problem) {
+        int line = one.snippet().line() + Math.max(0, problem.line());
+        return new LessonFault(lesson.file(), line, problem.words());
     }
 
     /** All snippets of the lesson from the top, with the given ones. */
