@@ -1,6 +1,7 @@
 package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.CurveSketch;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -9,7 +10,6 @@ import coldwright.lesson.ExpectedAnswer;
 import coldwright.paint.style.PlotArea;
 import coldwright.workbook.work.LearnerAnswer;
 
-import javafx.beans.Observable;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -52,7 +52,7 @@ public final class CurveSketchPad extends VBox {
         clear.disableProperty().bind(model.revealed());
         getChildren()
                 .addAll(TextControls.label(Messages.of("figure.draw"), "note"), sketchAxes, clear);
-        sketch.points().addListener((Observable value) -> show());
+        WhileShown.follow(this, this::show, sketch.points());
         sketchAxes.focusedProperty().addListener(value -> show());
     }
 

@@ -5,8 +5,10 @@ import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
+import javafx.beans.WeakInvalidationListener;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.layout.VBox;
 
@@ -24,7 +26,11 @@ public final class FigureStack extends VBox {
     private final VBox now = TextControls.styled(new VBox(), "figures-now");
     private final VBox kept = TextControls.styled(new VBox(), "figures-pinned");
     private final Map<PinnedFigures.PinnedFigure, VBox> keptViews = new HashMap<>();
-    private final ListChangeListener<ShownFigure> listener = change -> refresh();
+    private final InvalidationListener refreshing = value -> refresh();
+
+    /** Weak, because what it follows lives longer than this view. */
+    private final InvalidationListener listener = new WeakInvalidationListener(refreshing);
+
     private ObservableList<ShownFigure> drawn;
 
     /** Makes a stack, visible while {@code wanted}; the figures pinned here are at its bottom. */
@@ -48,11 +54,9 @@ public final class FigureStack extends VBox {
         this.allPins = allPins;
         getStyleClass().add("figure-stack");
         getChildren().addAll(now, kept);
-        wanted.addListener((value, was, is) -> refresh());
-        figureSettings.units().addListener((value, was, is) -> refresh());
-        pinnedFigures
-                .all()
-                .addListener((ListChangeListener<PinnedFigures.PinnedFigure>) change -> refresh());
+        for (Observable one : List.of(wanted, figureSettings.units(), pinnedFigures.all())) {
+            one.addListener(listener);
+        }
         show(drawn);
     }
 

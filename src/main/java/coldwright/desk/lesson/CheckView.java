@@ -2,6 +2,7 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.CheckLine;
 import coldwright.desk.lesson.model.CheckLine.State;
 import coldwright.desk.lesson.model.CheckModel;
@@ -9,7 +10,6 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.lesson.CheckExpectation;
 
-import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -29,8 +29,7 @@ final class CheckView extends VBox {
         this.model = model;
         getStyleClass().add("check");
         getChildren().addAll(summary, collapsibleSection);
-        model.lines().addListener((ListChangeListener<CheckLine>) change -> refresh());
-        refresh();
+        WhileShown.follow(this, this::refresh, model.lines());
     }
 
     private void refresh() {
@@ -43,19 +42,15 @@ final class CheckView extends VBox {
                 held == all
                         ? (all == 1
                                 ? Messages.of("check.passes")
-                                : Messages.of("check.all-pass", number(all)))
+                                : Messages.of("check.all-pass", all))
                         : Messages.of(
                                 changed ? "check.some-pass.changed" : "check.some-pass",
-                                number(held),
-                                number(all)));
+                                held,
+                                all));
         lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
         if (open == 0 && held < all && !changed) {
             collapsibleSection.setOpen(true);
         }
-    }
-
-    private static String number(long count) {
-        return String.valueOf(count);
     }
 
     private long count(State state) {

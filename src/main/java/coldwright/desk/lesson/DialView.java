@@ -1,6 +1,7 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.figure.model.DisplayNumber;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.DialModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -57,7 +58,7 @@ final class DialView extends VBox {
         TextControls.show(inputError, false);
         getChildren().addAll(row, inputError);
         listen();
-        follow();
+        WhileShown.follow(this, this::follow, model.value(), units);
     }
 
     private static String spoken(Dial dial) {
@@ -109,8 +110,6 @@ final class DialView extends VBox {
                         model.rest();
                     }
                 });
-        model.value().addListener((value, was, is) -> follow());
-        units.addListener((value, was, is) -> follow());
         number.setOnAction(event -> typed());
         number.focusedProperty()
                 .addListener(

@@ -2,7 +2,6 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureColumn;
 import coldwright.desk.layout.PageLayout;
-import coldwright.desk.layout.PageState;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.TextControls;

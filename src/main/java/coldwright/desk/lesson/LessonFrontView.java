@@ -1,15 +1,14 @@
 package coldwright.desk.lesson;
 
-import javafx.beans.Observable;
-import coldwright.desk.lesson.model.SnippetModel;
-import coldwright.desk.layout.WhileShown;
-
 import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.lesson.Lesson;
 
+import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;

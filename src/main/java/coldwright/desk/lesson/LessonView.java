@@ -1,7 +1,6 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.layout.AfterFrame;
-import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;

@@ -5,6 +5,7 @@ import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -40,12 +41,9 @@ final class OutcomeView extends VBox {
         this.goToLine = goToLine;
         getStyleClass().add("outcome");
         getChildren().addAll(printed, ending);
-        model.result().printed().addListener((value, was, is) -> showPrinted());
-        model.result().lastRun().addListener((value, was, is) -> showEnding());
-        model.phase().addListener((value, was, is) -> showEnding());
-        showPrinted();
-        showEnding();
         showThis();
+        WhileShown.follow(this, this::showPrinted, model.result().printed());
+        WhileShown.follow(this, this::showEnding, model.result().lastRun(), model.phase());
     }
 
     private void showPrinted() {

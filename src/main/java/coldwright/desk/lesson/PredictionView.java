@@ -2,14 +2,13 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.figure.CurveSketchPad;
 import coldwright.desk.figure.FigureSettings;
-import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 import coldwright.lesson.ExpectedAnswer;
 
-import javafx.beans.InvalidationListener;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -71,7 +70,10 @@ final class PredictionView extends VBox {
             RadioButton button = new RadioButton(Typography.of(choice.choices().get(i)));
             button.setWrapText(true);
             button.setToggleGroup(group);
-            button.setSelected(model.chosen().get() == i);
+            WhileShown.follow(
+                    button,
+                    () -> button.setSelected(model.chosen().get() == index),
+                    model.chosen());
             button.selectedProperty()
                     .addListener(
                             (value, was, is) -> {
@@ -96,7 +98,6 @@ final class PredictionView extends VBox {
             int index = i;
             CheckBox tick = new CheckBox(Typography.of(several.choices().get(i)));
             tick.setWrapText(true);
-            tick.setSelected(several.chosen(model.typed().get()).contains(i));
             tick.setOnAction(
                     event -> {
                         Set<Integer> now = new TreeSet<>(several.chosen(model.typed().get()));
@@ -105,10 +106,10 @@ final class PredictionView extends VBox {
                         }
                         model.typed().set(several.words(now));
                     });
-            model.typed()
-                    .addListener(
-                            (value, was, is) ->
-                                    tick.setSelected(several.chosen(is).contains(index)));
+            WhileShown.follow(
+                    tick,
+                    () -> tick.setSelected(several.chosen(model.typed().get()).contains(index)),
+                    model.typed());
             tick.disableProperty().bind(model.revealed());
             box.getChildren().add(tick);
         }
@@ -122,16 +123,15 @@ final class PredictionView extends VBox {
         Label count = TextControls.styled(new Label(), "votes-count");
         Button fewer = TextControls.button("−", () -> model.count(index, -1));
         Button more = TextControls.button("+", () -> model.count(index, 1));
-        InvalidationListener counted =
-                value -> {
+        Runnable counted =
+                () -> {
                     int hands = model.hands().get(index);
                     count.setText(String.valueOf(hands));
                     more.setAccessibleText(Messages.of("votes.more", hands));
                     fewer.setAccessibleText(Messages.of("votes.fewer", hands));
                 };
-        model.hands().addListener(counted);
-        counted.invalidated(null);
         HBox row = TextControls.styled(new HBox(fewer, count, more), "votes");
+        WhileShown.follow(row, counted, model.hands());
         row.setAlignment(Pos.BASELINE_RIGHT);
         return row;
     }

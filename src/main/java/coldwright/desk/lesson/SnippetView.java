@@ -3,9 +3,10 @@ package coldwright.desk.lesson;
 import coldwright.bench.FinishedRun;
 import coldwright.desk.code.CodeEditor;
 import coldwright.desk.layout.CollapsibleSection;
-import coldwright.desk.lesson.model.DialModel;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.lesson.model.SnippetModel.Phase;
+import coldwright.desk.lesson.model.SnippetResult;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.PreferencesModel;
@@ -16,7 +17,6 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -51,16 +51,8 @@ final class SnippetView extends VBox {
     private double askAtS;
     private final Label status = TextControls.styled(new Label(), "status");
     private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> showTime()));
-    private long startedNanos;
 
-    /**
-     * Shows a snippet.
-     *
-     * @param model the snippet
-     * @param settings after how long the page asks about a run
-     * @param units reader's units for the values of dials
-     * @param fromHere runs it and all below it
-     */
+    /** Shows a snippet; {@code fromHere} runs it and all below it. */
     SnippetView(
             SnippetModel model,
             PreferencesModel settings,
@@ -93,20 +85,17 @@ final class SnippetView extends VBox {
                 TextControls.styled(new VBox(editor, help, dials(), foot(), asks), "snippet-paper");
         outcome = new OutcomeView(model, editor::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
-        model.phase().addListener((value, was, is) -> phaseChanged(is));
-        model.progress().addListener(value -> showTime());
-        model.result().changedSinceRun().addListener(value -> showTime());
-        model.result().outOfDate().addListener(value -> showTime());
-        model.onlyForBelow().addListener(value -> showTime());
-        model.result()
-                .lastRun()
-                .addListener(
-                        (value, was, is) -> {
-                            editor.mark(model.result().problems());
-                            showTime();
-                        });
-        phaseChanged(model.phase().get());
-        editor.mark(model.result().problems());
+        SnippetResult result = model.result();
+        WhileShown.follow(this, this::showPhase, model.phase());
+        WhileShown.follow(this, () -> editor.mark(result.problems()), result.lastRun());
+        WhileShown.follow(
+                this,
+                this::showTime,
+                model.progress(),
+                result.changedSinceRun(),
+                result.outOfDate(),
+                model.onlyForBelow(),
+                result.lastRun());
     }
 
     /** Asks after a while whether to continue a run. */
@@ -120,19 +109,15 @@ final class SnippetView extends VBox {
     }
 
     private void letItRun() {
-        askAtS = 2 * seconds();
+        askAtS = 2 * model.runningS();
         stop.requestFocus();
         TextControls.show(asks, false);
     }
 
-    private double seconds() {
-        return (System.nanoTime() - startedNanos) / 1e9;
-    }
-
     private void askIfLong() {
-        boolean asking = model.phase().get() == Phase.RUNNING && seconds() >= askAtS;
+        boolean asking = model.phase().get() == Phase.RUNNING && model.runningS() >= askAtS;
         if (asking && !asks.isVisible()) {
-            long soFar = Math.round(seconds());
+            long soFar = Math.round(model.runningS());
             ((Label) asks.getChildren().get(0)).setText(Messages.of("snippet.runs-long", soFar));
         }
         TextControls.show(asks, asking);
@@ -141,8 +126,8 @@ final class SnippetView extends VBox {
     /** The dials, in the order of the lines that declare them. */
     private VBox dials() {
         VBox box = TextControls.styled(new VBox(), "dials");
-        ListChangeListener<DialModel> refill =
-                change -> {
+        Runnable refill =
+                () -> {
                     box.getChildren()
                             .setAll(
                                     model.dials().stream()
@@ -150,8 +135,7 @@ final class SnippetView extends VBox {
                                             .toList());
                     TextControls.show(box, !model.dials().isEmpty());
                 };
-        model.dials().addListener(refill);
-        refill.onChanged(null);
+        WhileShown.follow(box, refill, model.dials());
         return box;
     }
 
@@ -166,8 +150,7 @@ final class SnippetView extends VBox {
 
     private FlowPane foot() {
         run.getStyleClass().add("run-word");
-        model.edited().addListener((value, was, is) -> allowReset(is));
-        allowReset(model.edited().get());
+        WhileShown.follow(reset, () -> allowReset(model.edited().get()), model.edited());
         Button what = TextControls.button(Messages.of("snippet.help"), help::turn);
         what.getStyleClass().add("quiet-word");
         FlowPane foot =
@@ -177,12 +160,11 @@ final class SnippetView extends VBox {
         return foot;
     }
 
-    private void phaseChanged(Phase phase) {
-        if (phase == Phase.RUNNING) {
-            startedNanos = System.nanoTime();
+    private void showPhase() {
+        if (model.phase().get() != Phase.RUNNING) {
             askAtS = settings.limit(BenchLimit.ASK_AFTER_SECONDS);
         }
-        if (phase == Phase.RESTING) {
+        if (model.phase().get() == Phase.RESTING) {
             clock.stop();
             handOver(stop, run);
         } else {
@@ -210,6 +192,10 @@ final class SnippetView extends VBox {
     }
 
     private void showTime() {
+        if (getScene() == null) {
+            clock.stop();
+            return;
+        }
         if (model.result().turning() && model.phase().get() == Phase.RESTING) {
             return;
         }
@@ -223,7 +209,7 @@ final class SnippetView extends VBox {
     }
 
     private String running() {
-        String time = seconds(seconds(), 1);
+        String time = seconds(model.runningS(), 1);
         String first = model.progress().get();
         return first.isEmpty() ? Messages.of("snippet.runs", time) : first + ", " + time;
     }

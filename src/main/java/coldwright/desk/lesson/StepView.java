@@ -4,7 +4,7 @@ import coldwright.desk.figure.FigureStack;
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.layout.CollapsibleSection;
-import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.CheckModel;
 import coldwright.desk.lesson.model.PartModel;
 import coldwright.desk.lesson.model.PredictionModel;
@@ -84,7 +84,7 @@ final class StepView extends VBox implements PartModel.Visitor {
                         state.figureSettings().figuresBeside().not());
         put(view);
         put(plates);
-        snippet.result().lastRun().addListener(run -> showResults(view, plates));
+        WhileShown.changes(view, () -> showResults(view, plates), snippet.result().lastRun());
         if (!snippet.snippet().given()) {
             asked.forEach(model -> put(new AnswerView(model, openLink)));
             asked.clear();

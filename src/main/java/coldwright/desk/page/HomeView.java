@@ -2,9 +2,9 @@ package coldwright.desk.page;
 
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.CodeSentence;
-import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.layout.WhileShown;
+import coldwright.desk.lesson.PageState;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;

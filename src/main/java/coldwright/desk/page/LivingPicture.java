@@ -1,7 +1,7 @@
 package coldwright.desk.page;
 
-import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.WhileShown;
+import coldwright.desk.lesson.PageState;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;

@@ -1,9 +1,6 @@
 package coldwright.desk.lesson.model;
 
-import java.util.Comparator;
 import coldwright.bench.SnippetProblem;
-import java.util.stream.Stream;
-
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.run.RunContext;
 import coldwright.desk.run.RunGate;
@@ -26,9 +23,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 
 /** An open lesson: edits, runs and progress stay while the program runs. */
 public final class LessonModel {

@@ -252,6 +252,11 @@ public final class SnippetModel implements PartModel {
         return runs.phase();
     }
 
+    /** How long it has been running, s. */
+    public double runningS() {
+        return runs.runningS();
+    }
+
     /** What it waits for, in a few words; empty if it runs or is idle. */
     public ReadOnlyStringProperty progress() {
         return runs.progress();

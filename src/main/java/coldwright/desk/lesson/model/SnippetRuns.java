@@ -1,8 +1,5 @@
 package coldwright.desk.lesson.model;
 
-import java.util.concurrent.Executor;
-import coldwright.desk.run.RunQueue;
-
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.SnippetRights;
@@ -11,6 +8,7 @@ import coldwright.desk.lesson.model.SnippetModel.Phase;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.LiveOutput;
 import coldwright.desk.run.RunContext;
+import coldwright.desk.run.RunQueue;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -20,6 +18,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -39,6 +38,7 @@ final class SnippetRuns {
     private final List<Consumer<Boolean>> afterEnd = new ArrayList<>();
     private SnippetRun job;
     private boolean turnedMeanwhile;
+    private long startedNanos;
 
     /** One run, from request to end; nothing is shown of a quick one for a dial. */
     private final class SnippetRun implements RunQueue.QueuedRun {
@@ -68,13 +68,13 @@ final class SnippetRuns {
                         .execute(
                                 () -> {
                                     if (job == this) {
-                                        phase.set(Phase.RUNNING);
+                                        running();
                                     }
                                 });
             } else {
                 result.start();
                 progress.set("");
-                phase.set(Phase.RUNNING);
+                running();
             }
         }
 
@@ -123,6 +123,16 @@ final class SnippetRuns {
         this.runContext = runContext;
         this.snippets = snippets;
         this.result = snippetResult;
+    }
+
+    private void running() {
+        startedNanos = System.nanoTime();
+        phase.set(Phase.RUNNING);
+    }
+
+    /** How long the run has been shown as running, s. */
+    double runningS() {
+        return (System.nanoTime() - startedNanos) / 1e9;
     }
 
     /** Whether a run may be requested: none is waiting. */

@@ -1,15 +1,11 @@
 package coldwright.desk.lesson.model;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import coldwright.play.RunLinks;
-
 import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.run.RunContext;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
 import coldwright.lesson.PartsByKind;
+import coldwright.play.RunLinks;
 import coldwright.source.JavaSource;
 
 import javafx.beans.Observable;
@@ -22,7 +18,10 @@ import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** A step of a lesson: its parts, its figures, and whether it is done. */
 public final class StepModel {

@@ -1,4 +1,4 @@
-package coldwright.desk.layout;
+package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureSettings;
 import coldwright.desk.figure.FileChooserPrompt;
