@@ -31,12 +31,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     private CompletableFuture<Bench> bench;
     private boolean closed;
 
-    /**
-     * A bench that isn't open yet.
-     *
-     * @param work a thread to open it on
-     * @param preferences gives the limits each time a bench is opened
-     */
+    /** A bench that isn't open yet; the limits are read each time one is opened. */
     public BenchRunner(Executor work, Supplier<Preferences> preferences) {
         this.work = work;
         this.preferences = preferences;

@@ -1,13 +1,13 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureColumn;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 
-import javafx.beans.value.ChangeListener;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -36,17 +36,8 @@ public final class ClassroomView extends BorderPane {
     private final Label where = TextControls.styled(new Label(), "strip-here");
     private final Button back;
     private final Button next;
-    private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
 
-    /**
-     * Shows a lesson in classroom view.
-     *
-     * @param lesson the lesson
-     * @param state the page's state, already in large type
-     * @param openLink opens a link
-     * @param notes opens the presenter's notes
-     * @param leave goes back to the page
-     */
+    /** Shows a lesson; the type of {@code state} is already large. */
     public ClassroomView(
             LessonModel lesson,
             PageState state,
@@ -76,13 +67,7 @@ public final class ClassroomView extends BorderPane {
         strip.getStyleClass().addAll("strip", "classroom-strip");
         setBottom(strip);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-        lesson.inSight().addListener(sight);
-        show(lesson.inSight().get());
-    }
-
-    /** Stops listening once it is no longer shown. */
-    public void exit() {
-        lesson.inSight().removeListener(sight);
+        WhileShown.follow(this, () -> show(lesson.inSight().get()), lesson.inSight());
     }
 
     /** Sets the widths of the columns. */

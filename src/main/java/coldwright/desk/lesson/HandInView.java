@@ -12,11 +12,7 @@ import java.util.function.Consumer;
 
 /** At the end of a lesson: exports the learner's whole work as a file for the teacher. */
 final class HandInView extends VBox {
-    /**
-     * Makes the form.
-     *
-     * @param handIn receives the learner's name and writes the file
-     */
+    /** {@code handIn} receives the learner's name and writes the file. */
     HandInView(Consumer<String> handIn) {
         getStyleClass().add("hand-in");
         TextField name = TextControls.styled(new TextField(), "number-field");

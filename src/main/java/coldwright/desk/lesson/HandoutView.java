@@ -25,11 +25,7 @@ final class HandoutView extends VBox {
     private final RadioButton a4 = new RadioButton(Messages.of("handout.a4"));
     private final RadioButton letter = new RadioButton(Messages.of("handout.letter"));
 
-    /**
-     * Makes the form.
-     *
-     * @param handout asks for a file, and writes the handout
-     */
+    /** {@code handout} asks for a file, and writes the handout. */
     HandoutView(Consumer<HandoutRequest> handout) {
         getStyleClass().add("handout");
         ToggleGroup papers = new ToggleGroup();

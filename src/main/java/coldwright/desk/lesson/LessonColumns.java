@@ -2,9 +2,11 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureColumn;
 import coldwright.desk.layout.PageLayout;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.TextControls;
+import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 
 import javafx.scene.Node;
@@ -12,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The two columns of a lesson: its page, and the figures of the step in sight. */
 public final class LessonColumns extends HBox {
@@ -20,23 +23,29 @@ public final class LessonColumns extends HBox {
     private final FigureColumn figures;
 
     public LessonColumns(
-            LessonModel model, DeskModel desk, PageState state, AppActions appActions) {
+            LessonModel model,
+            DeskModel desk,
+            PageState state,
+            AppActions appActions,
+            Consumer<String> title) {
         this.model = model;
         lesson =
                 new LessonView(
                         model,
                         state,
                         appActions.openLink(),
-                        new AgreementView(model, desk.openLessons(), this::focusPage),
+                        new AgreementView(model, desk.openLessons(), this::requestFocus),
                         desk::toggleClassroom,
                         name -> appActions.handIn().accept(model, name),
                         choice -> appActions.handout().accept(model, choice));
         figures = new FigureColumn(model.inSight().get(), state.figureSettings(), model.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         getChildren().addAll(lesson, figures);
+        WhileShown.follow(this, () -> show(model.inSight().get(), title), model.inSight());
     }
 
-    private void focusPage() {
+    @Override
+    public void requestFocus() {
         lesson.requestFocus();
     }
 
@@ -48,9 +57,10 @@ public final class LessonColumns extends HBox {
         TextControls.show(figures, now.figuresBeside());
     }
 
-    /** Shows the figures of a step. */
-    public void showFiguresOf(StepModel step) {
+    private void show(StepModel step, Consumer<String> title) {
         figures.show(step);
+        String words = Typography.of(step.title());
+        title.accept(step.number() > 0 ? step.number() + "  " + words : words);
     }
 
     /** The step some steps after the one in sight, or before it. */
@@ -61,22 +71,16 @@ public final class LessonColumns extends HBox {
     }
 
     /**
-     * The focus has moved: if it is on the page, its step is now in sight.
-     *
-     * @param focused the focused node; null if none
-     * @param still whether the page must not move under the mouse
+     * The focus has moved: if it is on the page, its step is now in sight. A {@code still} page
+     * must not move under the mouse.
      */
     public void follow(Node focused, boolean still) {
-        for (Node node = focused; node != null; node = node.getParent()) {
-            if (node == lesson) {
-                lesson.arriveAt(focused);
-                if (!still) {
-                    lesson.reveal(focused);
-                }
-                return;
+        if (TextControls.around(focused).anyMatch(one -> one == lesson)) {
+            lesson.arriveAt(focused);
+            if (!still) {
+                lesson.reveal(focused);
             }
-        }
-        if (focused != null && !still) {
+        } else if (focused != null && !still) {
             TextControls.reveal(focused, 0);
         }
     }

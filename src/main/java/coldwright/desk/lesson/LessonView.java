@@ -166,24 +166,26 @@ public final class LessonView extends ScrollPage {
 
     /** Scrolls a node into view, on whichever lesson's page it is. */
     static void reveal(Node node, Node within) {
-        Node parent = within;
-        while (parent != null && !(parent instanceof LessonView)) {
-            parent = parent.getParent();
-        }
-        if (parent instanceof LessonView lesson && node.isVisible()) {
-            lesson.applyCss();
-            lesson.layout();
-            lesson.reveal(node);
+        if (node.isVisible()) {
+            TextControls.around(within)
+                    .filter(LessonView.class::isInstance)
+                    .map(LessonView.class::cast)
+                    .findFirst()
+                    .ifPresent(
+                            lesson -> {
+                                lesson.applyCss();
+                                lesson.layout();
+                                lesson.reveal(node);
+                            });
         }
     }
 
     /** The step that contains a node is now in sight. */
     void arriveAt(Node node) {
-        for (Node parent = node; parent != this; parent = parent.getParent()) {
-            if (parent instanceof StepView view && view.model().number() > 0) {
-                model.arrive(view.model());
-            }
-        }
+        TextControls.around(node)
+                .filter(one -> one instanceof StepView view && view.model().number() > 0)
+                .findFirst()
+                .ifPresent(view -> model.arrive(((StepView) view).model()));
     }
 
     /** Scrolls a node into view, unless it is visible. */

@@ -37,15 +37,7 @@ public final class DeskModel {
     private ShownPage beforeGlossary = ShownPage.HOME;
     private String wantedTerm = "";
 
-    /**
-     * Makes a desk without lessons.
-     *
-     * @param reader reads a lesson file; errors are shown in the lesson, never thrown
-     * @param runner runs snippets
-     * @param work a thread for reading files
-     * @param window the window's thread
-     * @param workStore stores the learner's work
-     */
+    /** A desk without lessons; errors of {@code reader} are shown in the lesson, never thrown. */
     public DeskModel(
             Function<Path, Lesson> reader,
             SnippetRunner runner,
@@ -61,12 +53,7 @@ public final class DeskModel {
                 new LessonOpener(reader, lessons, work, window, notice::set, busy::set, this::open);
     }
 
-    /**
-     * Loads the lessons that come with the program.
-     *
-     * @param shelf gives them, on the working thread
-     * @return completes when they are on the desk
-     */
+    /** Loads the lessons that come with the program, on the working thread. */
     public CompletableFuture<Void> fetch(Supplier<List<Lesson>> shelf) {
         return CompletableFuture.supplyAsync(shelf, work)
                 .handleAsync(
@@ -91,30 +78,18 @@ public final class DeskModel {
     /**
      * Opens a lesson file, or all lessons of a folder or zip file, and shows the first. An error is
      * shown in {@link #notice()} and the open lesson stays.
-     *
-     * @param file a lesson file, or a folder or zip file of several
-     * @return completes when it is open or the error is shown
      */
     public CompletableFuture<Void> openFile(Path file) {
         return files.open(file);
     }
 
-    /**
-     * Opens a lesson that the program has just written itself, so it may run without consent.
-     *
-     * @param file the lesson's file
-     * @return completes when its page is open
-     */
+    /** Opens a lesson that the program has just written itself, so it may run without consent. */
     public CompletableFuture<Void> openOwn(Path file) {
         return openFile(file)
                 .thenRun(() -> lessons.ofFile(file.toString()).ifPresent(lessons::agree));
     }
 
-    /**
-     * Announces that a file will be opened as soon as earlier work is done.
-     *
-     * @param file a lesson file, folder, zip file or recipe file
-     */
+    /** Announces that a file will be opened as soon as earlier work is done. */
     public void announce(Path file) {
         busy.set(LessonOpener.opening(file));
     }
@@ -123,9 +98,6 @@ public final class DeskModel {
      * Reads an open lesson again because its file has changed. The page stays at its step, and
      * snippets that had run run again. If the text can't be read now, a notice says so and the
      * lesson stays as it was.
-     *
-     * @param file a lesson's file
-     * @return completes when the page shows it
      */
     public CompletableFuture<Void> refresh(Path file) {
         return CompletableFuture.supplyAsync(() -> reader.apply(file), work)
@@ -189,11 +161,7 @@ public final class DeskModel {
         turnTo(ShownPage.TRIALS);
     }
 
-    /**
-     * Shows the glossary.
-     *
-     * @param term the term to search for; empty for all
-     */
+    /** Shows the glossary and searches it for a term; empty for all. */
     public void openGlossary(String term) {
         wantedTerm = term;
         if (place.get() != ShownPage.GLOSSARY) {
@@ -222,11 +190,6 @@ public final class DeskModel {
         return place.getReadOnlyProperty();
     }
 
-    /**
-     * Opens a lesson.
-     *
-     * @param lesson one of {@link #lessons()}
-     */
     public void open(LessonModel lesson) {
         lesson.use();
         open.set(lesson);

@@ -31,27 +31,15 @@ public interface WorkStore {
     /**
      * A lesson was read again: moves the work on it to the new one, rather than what was last
      * written to disk.
-     *
-     * @param former the lesson before
-     * @param now the lesson that replaces it
      */
     default void replaced(LessonModel former, LessonModel now) {
         WorkMapper.carryOver(former, WorkMapper.empty(former), now);
         opened(now);
     }
 
-    /**
-     * Whether the learner agreed earlier to run a lesson's snippets.
-     *
-     * @param hash of the lesson's text
-     */
+    /** Whether the learner agreed earlier to run the snippets of a lesson with this text. */
     boolean agreed(ContentHash hash);
 
-    /**
-     * Records the learner's agreement.
-     *
-     * @param hash of the lesson's text
-     * @param name the lesson's name
-     */
+    /** Records the learner's agreement to a lesson's text. */
     void agree(ContentHash hash, String name);
 }

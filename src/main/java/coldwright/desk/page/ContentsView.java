@@ -111,7 +111,8 @@ final class ContentsView extends BorderPane {
         return row;
     }
 
-    private static Button entry(String words, Runnable action) {
+    /** A button that looks like a line of text, which wraps. */
+    static Button entry(String words, Runnable action) {
         Button entry = new Button(words);
         entry.setWrapText(true);
         entry.setMaxWidth(Double.MAX_VALUE);

@@ -80,11 +80,8 @@ final class CourseMap extends GridPane {
 
     private Node row(int number, LessonModel lesson) {
         String title = number + "\u2002" + Typography.of(lesson.lesson().title());
-        Button button = new Button(title);
-        button.setWrapText(true);
-        button.setMinHeight(USE_PREF_SIZE);
-        button.getStyleClass().setAll("entry", "home-lesson");
-        button.setOnAction(event -> desk.open(lesson));
+        Button button = ContentsView.entry(title, () -> desk.open(lesson));
+        button.getStyleClass().add("home-lesson");
         int done = lesson.stepsDone();
         String state =
                 done > 0

@@ -14,7 +14,6 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
@@ -25,19 +24,11 @@ import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.TemperatureUnit;
 
 import javafx.beans.binding.Bindings;
-import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
-import javafx.event.EventHandler;
 import javafx.geometry.Insets;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
@@ -54,13 +45,8 @@ public final class DeskView extends StackPane {
     private final DeskModel desk;
     private final PageState state;
     private final AppActions actions;
-    private final BorderPane frame = new BorderPane();
-    private final StackPane page = TextControls.styled(new StackPane(), "page");
-    private final ContentsView contents;
-    private final Label here = TextControls.styled(new Label(), "strip-here");
-    private final HBox strip;
+    private final PageFrame frame;
     private final Map<LessonModel, LessonColumns> columns = new HashMap<>();
-    private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
     private final NoticeView notice;
     private final TermPopover popover;
     private final List<Subscription> subscriptions = new ArrayList<>();
@@ -72,14 +58,6 @@ public final class DeskView extends StackPane {
     /** Whether the mouse button is down: what it presses must not move away under it. */
     private boolean pressed;
 
-    /**
-     * Makes the window's content.
-     *
-     * @param desk its model
-     * @param settings the learner's preferences
-     * @param renderContext draws figures
-     * @param appActions actions outside the window's content
-     */
     public DeskView(
             DeskModel desk,
             PreferencesModel settings,
@@ -91,11 +69,12 @@ public final class DeskView extends StackPane {
         PageStyles.loadFonts();
         getStylesheets().addAll(PageStyles.sheets());
         getStyleClass().add("desk");
-        contents = new ContentsView(desk, settings, this::goTo, appActions.openFile());
         notice = new NoticeView(desk);
+        frame =
+                new PageFrame(
+                        new ContentsView(desk, settings, this::goTo, appActions.openFile()),
+                        notice);
         popover = new TermPopover(desk, this, state.emPx());
-        strip = strip();
-        frame.setCenter(new StackPane(page, notice));
         getChildren().add(frame);
         follow(desk.place(), is -> turnPage());
         follow(desk.open(), is -> turnPage());
@@ -137,27 +116,16 @@ public final class DeskView extends StackPane {
     }
 
     private void listen() {
-        KeyBindings keys =
-                new KeyBindings(
+        new KeyBindings(
                         state.settings(),
                         actions.openFile(),
                         desk::toggleClassroom,
                         actions.fullScreen(),
-                        this::focusContents,
+                        frame::focusContents,
                         this::escape,
                         this::back,
-                        this::turn);
-        EventHandler<KeyEvent> pressedKey = keys::pressed;
-        sceneProperty()
-                .subscribe(
-                        (was, is) -> {
-                            if (was != null) {
-                                was.removeEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
-                            }
-                            if (is != null) {
-                                is.addEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
-                            }
-                        });
+                        this::turn)
+                .listen(this);
         sceneProperty().flatMap(Scene::focusOwnerProperty).subscribe(this::focused);
         addEventFilter(
                 MouseEvent.MOUSE_PRESSED,
@@ -168,12 +136,6 @@ public final class DeskView extends StackPane {
         addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
     }
 
-    private HBox strip() {
-        HBox.setHgrow(here, Priority.ALWAYS);
-        return TextControls.row(
-                "strip", TextControls.button(Messages.of("contents"), this::toggleContents), here);
-    }
-
     private void arrange() {
         double em =
                 classroom == null
@@ -182,8 +144,7 @@ public final class DeskView extends StackPane {
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
         if (classroom != null) {
-            frame.setLeft(null);
-            frame.setTop(null);
+            frame.withoutContents();
             classroom.arrange(getWidth(), em);
             StackPane.setMargin(notice, new Insets(0, 0, ClassroomView.STRIP_EM * em, 0));
             return;
@@ -191,45 +152,14 @@ public final class DeskView extends StackPane {
         StackPane.setMargin(notice, Insets.EMPTY);
         PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
         state.figureSettings().figuresBeside().set(now.figuresBeside());
-        contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
-        contents.setMaxWidth(contents.getPrefWidth());
         if (desk.place().get() == ShownPage.HOME) {
-            frame.setLeft(null);
-            frame.setTop(null);
+            frame.withoutContents();
         } else {
-            putContents(now.contentsBeside());
+            frame.withContents(now, em);
         }
         if (lessonColumns != null) {
             lessonColumns.arrange(now);
         }
-    }
-
-    private void putContents(boolean beside) {
-        if (beside) {
-            closeContents();
-            frame.setLeft(contents);
-            frame.setTop(null);
-        } else if (frame.getTop() == null) {
-            frame.setLeft(null);
-            frame.setTop(strip);
-        }
-    }
-
-    private void toggleContents() {
-        if (!closeContents()) {
-            page.getChildren().add(contents);
-            StackPane.setAlignment(contents, Pos.TOP_LEFT);
-            contents.focusHere();
-        }
-    }
-
-    /** Closes the contents if they cover the page. Returns whether they did. */
-    private boolean closeContents() {
-        boolean covered = page.getChildren().remove(contents);
-        if (covered && lessonColumns != null) {
-            lessonColumns.lesson().requestFocus();
-        }
-        return covered;
     }
 
     /** The action of Alt and Left: the way back from a page that is only read. */
@@ -246,21 +176,15 @@ public final class DeskView extends StackPane {
      * Closes a term's meaning, or else contents that cover the page, or else help, or goes back.
      */
     private void escape() {
-        if (!popover.close() && !closeContents() && !HelpPane.dismissWithin(page)) {
+        if (!popover.close() && !frame.closeContents() && !HelpPane.dismissWithin(frame)) {
             back().ifPresent(Runnable::run);
         }
     }
 
     private void exitPage() {
         popover.close();
-        if (lessonColumns != null) {
-            lessonColumns.lesson().model().inSight().removeListener(sight);
-            lessonColumns = null;
-        }
-        if (classroom != null) {
-            classroom.exit();
-            classroom = null;
-        }
+        lessonColumns = null;
+        classroom = null;
         if (notes != null) {
             notes.close();
             notes = null;
@@ -278,7 +202,7 @@ public final class DeskView extends StackPane {
             classroom =
                     new ClassroomView(
                             is, state, actions.openLink(), this::openNotes, desk::toggleClassroom);
-            page.getChildren().setAll(classroom);
+            frame.show(classroom);
             arrange();
             return;
         }
@@ -286,29 +210,24 @@ public final class DeskView extends StackPane {
                 ? ShownPage.HOME
                 : desk.place().get()) {
             case SETTINGS ->
-                    show(
-                            new SettingsView(state.settings(), actions.archiveWork()),
-                            Messages.of("settings"));
+                    show(new SettingsView(state.settings(), actions.archiveWork()), "settings");
             case GLOSSARY ->
-                    show(
-                            new GlossaryView(desk, actions.openLink(), desk.wantedTerm()),
-                            Messages.of("glossary"));
+                    show(new GlossaryView(desk, actions.openLink(), desk.wantedTerm()), "glossary");
             case BATCH -> {
                 if (batchView == null) {
                     batchView =
                             new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
                 }
-                show(batchView, Messages.of("batch.page"));
+                show(batchView, "batch.page");
             }
-            case TRIALS ->
-                    show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
+            case TRIALS -> show(new KitchenTrialsView(desk, actions.openLink()), "trials");
             case LESSON -> {
                 openChanged(is, former);
                 if (fromClassroom) {
                     goTo(is.inSight().get());
                 }
             }
-            default -> show(new HomeView(desk, state, actions.openFile()), Messages.of("home"));
+            default -> show(new HomeView(desk, state, actions.openFile()), "home");
         }
     }
 
@@ -322,10 +241,10 @@ public final class DeskView extends StackPane {
         notes.open();
     }
 
-    private void show(Node one, String title) {
+    private void show(Node one, String titleKey) {
         arrange();
-        page.getChildren().setAll(one);
-        here.setText(title);
+        frame.show(one);
+        frame.title(Messages.of(titleKey));
         one.requestFocus();
     }
 
@@ -333,32 +252,17 @@ public final class DeskView extends StackPane {
         columns.keySet().retainAll(desk.lessons());
         boolean first = !columns.containsKey(is);
         lessonColumns =
-                columns.computeIfAbsent(is, one -> new LessonColumns(one, desk, state, actions));
-        page.getChildren().setAll(lessonColumns);
-        is.inSight().addListener(sight);
-        stepInSight(is.inSight().get());
+                columns.computeIfAbsent(
+                        is, one -> new LessonColumns(one, desk, state, actions, frame::title));
+        frame.show(lessonColumns);
         arrange();
-        lessonColumns.lesson().requestFocus();
+        lessonColumns.requestFocus();
         Optional<LessonView> written =
                 former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
         if (written.isPresent()) {
             lessonColumns.lesson().scrollAsFarAs(written.get());
         } else if (first && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
-        }
-    }
-
-    private void stepInSight(StepModel step) {
-        lessonColumns.showFiguresOf(step);
-        String title = Typography.of(step.title());
-        here.setText(step.number() > 0 ? step.number() + "  " + title : title);
-    }
-
-    private void focusContents() {
-        if (frame.getLeft() == contents) {
-            contents.focusHere();
-        } else {
-            toggleContents();
         }
     }
 
@@ -369,7 +273,7 @@ public final class DeskView extends StackPane {
     }
 
     private void goTo(StepModel step) {
-        closeContents();
+        frame.closeContents();
         lessonColumns.lesson().goTo(step);
     }
 

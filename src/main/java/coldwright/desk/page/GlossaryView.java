@@ -31,11 +31,7 @@ final class GlossaryView extends ScrollPage {
     private final TextField search = new TextField();
     private final Label none = TextControls.label(Messages.of("glossary.none"), "note");
 
-    /**
-     * Shows the glossary.
-     *
-     * @param wanted the term to search for; empty for all
-     */
+    /** Searches at first for {@code wanted}; empty for all terms. */
     GlossaryView(DeskModel desk, Consumer<String> openLink, String wanted) {
         super("glossary");
         this.desk = desk;

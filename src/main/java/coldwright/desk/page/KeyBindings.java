@@ -2,6 +2,8 @@ package coldwright.desk.page;
 
 import coldwright.desk.model.PreferencesModel;
 
+import javafx.event.EventHandler;
+import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -24,8 +26,23 @@ record KeyBindings(
         Supplier<Optional<Runnable>> back,
         IntConsumer turn) {
 
+    /** Listens in the window that a node is in, for as long as it is there. */
+    void listen(Node node) {
+        EventHandler<KeyEvent> handler = this::pressed;
+        node.sceneProperty()
+                .subscribe(
+                        (was, is) -> {
+                            if (was != null) {
+                                was.removeEventFilter(KeyEvent.KEY_PRESSED, handler);
+                            }
+                            if (is != null) {
+                                is.addEventFilter(KeyEvent.KEY_PRESSED, handler);
+                            }
+                        });
+    }
+
     /** Runs the action of a key, if it has one. */
-    void pressed(KeyEvent event) {
+    private void pressed(KeyEvent event) {
         Runnable action = event.isShortcutDown() ? shortcut(event.getCode()) : other(event);
         if (action != null) {
             event.consume();

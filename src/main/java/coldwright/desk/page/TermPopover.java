@@ -106,13 +106,11 @@ final class TermPopover extends VBox {
 
     /** Closes it if something outside of it is pressed. */
     void pressed(Object target) {
-        for (Node node = target instanceof Node one ? one : null;
-                node != null;
-                node = node.getParent()) {
-            if (node == this) {
-                return;
-            }
+        boolean inside =
+                target instanceof Node node
+                        && TextControls.around(node).anyMatch(one -> one == this);
+        if (!inside) {
+            over.getChildren().remove(this);
         }
-        over.getChildren().remove(this);
     }
 }

@@ -20,13 +20,7 @@ public final class LiveOutput implements RunListener {
     private final StringBuilder soFar = new StringBuilder();
     private final AtomicBoolean underWay = new AtomicBoolean();
 
-    /**
-     * Makes a listener.
-     *
-     * @param window the window's thread
-     * @param printed receives all output up to now
-     * @param progress receives a few words on what runs first
-     */
+    /** Passes on all output up to now, and a few words on what runs first. */
     public LiveOutput(Executor window, Consumer<String> printed, Consumer<String> progress) {
         this.window = window;
         this.printed = printed;

@@ -22,9 +22,8 @@ public final class RunGate {
     }
 
     /**
-     * A gate that confines runs until the learner agrees.
-     *
-     * @param asking whether the lesson asks for more in its head
+     * Confines runs until the learner agrees; {@code asking} if the lesson asks for more in its
+     * head.
      */
     public static RunGate confined(boolean asking) {
         return new RunGate(false, asking);

@@ -44,15 +44,12 @@ public final class LessonModel {
     private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
     private final ObjectProperty<Instant> lastUsed = new SimpleObjectProperty<>();
 
-    /**
-     * Makes a lesson's model.
-     *
-     * @param lesson as read
-     * @param queue runs snippets
-     * @param window the window's thread
-     */
+    /** A lesson of the program, whose snippets may do everything. */
     public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
-        this(lesson, courseKey(lesson), new RunContext(queue, window, RunGate.wide()));
+        this(
+                lesson,
+                LessonKey.ofCourse(lesson.name()),
+                new RunContext(queue, window, RunGate.wide()));
     }
 
     public LessonModel(Lesson lesson, LessonKey key, RunContext runContext) {
@@ -74,11 +71,6 @@ public final class LessonModel {
         this.snippets = List.copyOf(before);
         chain.watch(snippets);
         snippets.forEach(this::listen);
-    }
-
-    /** The key of one of the program's own lessons in saved work. */
-    static LessonKey courseKey(Lesson lesson) {
-        return LessonKey.ofCourse(lesson.name());
     }
 
     private void listen(SnippetModel snippet) {
@@ -119,11 +111,7 @@ public final class LessonModel {
         chain.run(snippets);
     }
 
-    /**
-     * Runs a snippet and all below it, until one fails.
-     *
-     * @param from one of this lesson's
-     */
+    /** Runs a snippet and all below it, until one fails. */
     public void runFrom(SnippetModel from) {
         chain.run(below(from));
     }
@@ -133,11 +121,7 @@ public final class LessonModel {
         return chain;
     }
 
-    /**
-     * The learner has come to a step: runs its given snippets.
-     *
-     * @param step one of this lesson's
-     */
+    /** The learner has come to a step: runs its given snippets. */
     public void arrive(StepModel step) {
         inSight.set(step);
         step.runGiven();
@@ -215,11 +199,7 @@ public final class LessonModel {
         written.set(is);
     }
 
-    /**
-     * The errors in the text of a step, in the order of their lines.
-     *
-     * @param step one of this lesson's
-     */
+    /** The errors in the text of a step, in the order of their lines. */
     public List<LessonFault> faultsOf(StepModel step) {
         List<LessonStep> all = lesson.steps();
         int at = step.number();

@@ -162,12 +162,7 @@ public final class PredictionModel implements PartModel {
                 : OptionalDouble.empty();
     }
 
-    /**
-     * Counts hands for a choice.
-     *
-     * @param choice from 0
-     * @param more hands to add; negative to subtract
-     */
+    /** Adds hands for a choice, from 0; subtracts them if negative. */
     public void count(int choice, int more) {
         hands.set(choice, Math.max(0, hands.get(choice) + more));
     }

@@ -18,13 +18,7 @@ import java.util.Optional;
 public final class WorkMapper {
     private WorkMapper() {}
 
-    /**
-     * The current work on a lesson.
-     *
-     * @param lesson the open lesson
-     * @param before its saved work
-     * @return all that is worth saving
-     */
+    /** The current work on a lesson, from its saved work: all that is worth saving. */
     public static LessonWork of(LessonModel lesson, LessonWork before) {
         LessonWork work = before;
         List<String> names = names(lesson);
@@ -70,11 +64,7 @@ public final class WorkMapper {
         return typed.isBlank() ? Optional.empty() : Optional.of(new LearnerAnswer.Typed(typed));
     }
 
-    /**
-     * The work on a lesson that nobody has started.
-     *
-     * @param lesson the open lesson
-     */
+    /** The work on a lesson that nobody has started. */
     public static LessonWork empty(LessonModel lesson) {
         Lesson read = lesson.lesson();
         return LessonWork.empty(
@@ -85,12 +75,8 @@ public final class WorkMapper {
     }
 
     /**
-     * Moves the work on a lesson to the lesson from its changed file, as far as it fits.
-     *
-     * @param former the lesson before the change
-     * @param before its saved work
-     * @param now the lesson after the change; receives the work
-     * @return the work, fitted to it
+     * Moves the work on a lesson to the lesson from its changed file, as far as it fits; gives what
+     * fits.
      */
     public static LessonWork carryOver(LessonModel former, LessonWork before, LessonModel now) {
         Lesson read = now.lesson();
@@ -99,12 +85,7 @@ public final class WorkMapper {
         return work;
     }
 
-    /**
-     * Restores saved work.
-     *
-     * @param work the saved work, fitted to the lesson's current text
-     * @param lesson the open lesson
-     */
+    /** Restores saved work, fitted to the lesson's current text. */
     public static void restore(LessonWork work, LessonModel lesson) {
         List<String> names = names(lesson);
         List<StepModel> steps = steps(lesson);
@@ -134,11 +115,8 @@ public final class WorkMapper {
     }
 
     /**
-     * Updates an open lesson with work from another window. Equal parts are left alone, so that
-     * their results and marks stay.
-     *
-     * @param work the current work, fitted to the lesson's text
-     * @param lesson the open lesson
+     * Updates an open lesson with work from another window, fitted to its text. Equal parts are
+     * left alone, so that their results and marks stay.
      */
     public static void bringUpToDate(LessonWork work, LessonModel lesson) {
         List<String> names = names(lesson);
