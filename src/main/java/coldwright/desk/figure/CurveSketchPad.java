@@ -47,7 +47,7 @@ public final class CurveSketchPad extends VBox {
         here.setManaged(false);
         sketchAxes.glass.getChildren().addAll(line, here);
         sketchAxes.disableProperty().bind(model.revealed());
-        Button clear = TextControls.button(Messages.of("figure.clear"), this::clear);
+        Button clear = TextControls.command("figure.clear", this::clear);
         clear.getStyleClass().add("quiet-word");
         clear.disableProperty().bind(model.revealed());
         getChildren()

@@ -1,7 +1,6 @@
 package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.ShownFigure;
-import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
 import javafx.event.EventHandler;
@@ -19,7 +18,7 @@ import javafx.scene.layout.VBox;
 /** A figure that fills the window; Escape or a button closes it. */
 public final class EnlargedFigure extends VBox {
     private final FigureView figureView;
-    private final Button back = TextControls.button(Messages.of("figure.close"), this::close);
+    private final Button back = TextControls.command("figure.close", this::close);
     private final EventHandler<KeyEvent> escape =
             event -> {
                 if (event.getCode() == KeyCode.ESCAPE) {

@@ -45,7 +45,7 @@ final class PlaybackBar extends HBox {
     PlaybackBar(FigureModel model) {
         this.model = model;
         this.playback = model.play();
-        press = TextControls.button(Messages.of("figure.play"), playback::press);
+        press = TextControls.command("figure.play", playback::press);
         getStyleClass().add("play-bar");
         setAlignment(Pos.CENTER_LEFT);
         slider.setBlockIncrement(1);

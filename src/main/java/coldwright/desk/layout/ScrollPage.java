@@ -13,7 +13,7 @@ public class ScrollPage extends ScrollPane {
     private final VBox column = TextControls.styled(new VBox(), "column");
 
     /** An empty page in a style class; the column's is the same with {@code -column}. */
-    protected ScrollPage(String look) {
+    public ScrollPage(String look) {
         getStyleClass().addAll("reading", look);
         column.getStyleClass().add(look + "-column");
         setFitToWidth(true);
@@ -22,7 +22,7 @@ public class ScrollPage extends ScrollPane {
         setContent(sheet);
     }
 
-    protected final VBox column() {
+    public final VBox column() {
         return column;
     }
 

@@ -1,6 +1,7 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureColumn;
+import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
@@ -11,14 +12,11 @@ import coldwright.desk.messages.Typography;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 
 import java.util.List;
 import java.util.function.Consumer;
@@ -31,7 +29,7 @@ public final class ClassroomView extends BorderPane {
     private final LessonModel lesson;
     private final PageState state;
     private final Consumer<String> openLink;
-    private final ScrollPane page = TextControls.styled(new ScrollPane(), "reading");
+    private final ScrollPage page = new ScrollPage("classroom-page");
     private final FigureColumn figures;
     private final Label where = TextControls.styled(new Label(), "strip-here");
     private final Button back;
@@ -48,21 +46,19 @@ public final class ClassroomView extends BorderPane {
         this.state = state;
         this.openLink = openLink;
         getStyleClass().add("classroom");
-        page.setFitToWidth(true);
-        page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         figures = new FigureColumn(lesson.inSight().get(), state.figureSettings(), lesson.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         HBox both = new HBox(page, figures);
         setCenter(both);
-        back = TextControls.button(Messages.of("classroom.previous"), () -> turn(-1));
-        next = TextControls.button(Messages.of("classroom.next"), () -> turn(1));
+        back = TextControls.command("classroom.previous", () -> turn(-1));
+        next = TextControls.command("classroom.next", () -> turn(1));
         FlowPane strip =
                 new FlowPane(
                         back,
                         next,
                         where,
-                        TextControls.button(Messages.of("classroom.notes"), notes),
-                        TextControls.button(Messages.of("classroom.exit"), leave));
+                        TextControls.command("classroom.notes", notes),
+                        TextControls.command("classroom.exit", leave));
         strip.setRowValignment(VPos.BASELINE);
         strip.getStyleClass().addAll("strip", "classroom-strip");
         setBottom(strip);
@@ -97,19 +93,13 @@ public final class ClassroomView extends BorderPane {
     }
 
     private void turn(int by) {
-        List<StepModel> steps = lesson.steps();
-        int to = steps.indexOf(lesson.inSight().get()) + by;
-        if (to >= 0 && to < steps.size()) {
-            lesson.arrive(steps.get(to));
-        }
+        lesson.stepBy(by).ifPresent(lesson::arrive);
     }
 
     private void show(StepModel step) {
         StepView view =
                 new StepView(step, List.of(), state, lesson.pins(), openLink, lesson::runFrom);
-        VBox column = TextControls.styled(new VBox(view), "column");
-        StackPane sheet = TextControls.styled(new StackPane(column), "sheet");
-        page.setContent(sheet);
+        page.column().getChildren().setAll(view);
         page.setVvalue(0);
         figures.show(step);
         int all = lesson.steps().size();

@@ -20,8 +20,7 @@ final class HandInView extends VBox {
         name.setAccessibleText(Messages.of("hand-in.name"));
         name.setPrefColumnCount(16);
         Button save =
-                TextControls.button(
-                        Messages.of("hand-in.save"), () -> handIn.accept(name.getText().strip()));
+                TextControls.command("hand-in.save", () -> handIn.accept(name.getText().strip()));
         save.disableProperty().bind(name.textProperty().isEmpty());
         HBox row = TextControls.row("number-row", name, save);
         getChildren().addAll(TextControls.label(Messages.of("hand-in.what"), "note"), row);

@@ -13,7 +13,6 @@ import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The two columns of a lesson: its page, and the figures of the step in sight. */
@@ -61,13 +60,6 @@ public final class LessonColumns extends HBox {
         figures.show(step);
         String words = Typography.of(step.title());
         title.accept(step.number() > 0 ? step.number() + "  " + words : words);
-    }
-
-    /** The step some steps after the one in sight, or before it. */
-    public Optional<StepModel> stepBy(int by) {
-        int to = model.steps().indexOf(model.inSight().get()) + by;
-        boolean there = to >= 0 && to < model.steps().size();
-        return there ? Optional.of(model.steps().get(to)) : Optional.empty();
     }
 
     /**

@@ -68,8 +68,8 @@ final class LessonFrontView extends VBox {
 
     private static Node actions(
             LessonModel model, Runnable workshop, Consumer<HandoutRequest> handout) {
-        Button all = TextControls.button(Messages.of("lesson.run-all"), model::runAll);
-        Button stop = TextControls.button(Messages.of("lesson.stop-all"), model.chain()::stop);
+        Button all = TextControls.command("lesson.run-all", model::runAll);
+        Button stop = TextControls.command("lesson.stop-all", model.chain()::stop);
         all.disableProperty().bind(model.chain().going());
         stop.disableProperty().bind(model.chain().going().not());
         Label progress = TextControls.styled(new Label(), "status");
@@ -79,11 +79,9 @@ final class LessonFrontView extends VBox {
                 new CollapsibleSection(
                         Messages.of("lesson.restart"),
                         Messages.of("lesson.restart"),
-                        () ->
-                                TextControls.button(
-                                        Messages.of("lesson.restart.confirm"), model::reset),
+                        () -> TextControls.command("lesson.restart.confirm", model::reset),
                         Optional.of(opened));
-        Button room = TextControls.button(Messages.of("classroom.open"), workshop);
+        Button room = TextControls.command("classroom.open", workshop);
         CollapsibleSection paper =
                 new CollapsibleSection(
                         Messages.of("handout"),

@@ -113,7 +113,7 @@ final class PredictionView extends VBox {
             tick.disableProperty().bind(model.revealed());
             box.getChildren().add(tick);
         }
-        Button show = TextControls.button(Messages.of("question.show"), model::reveal);
+        Button show = TextControls.command("question.show", model::reveal);
         box.getChildren().add(TextControls.shown(show, model.revealed().not()));
         return box;
     }

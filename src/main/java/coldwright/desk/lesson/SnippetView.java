@@ -61,12 +61,12 @@ final class SnippetView extends VBox {
         this.units = units;
         this.model = model;
         this.settings = settings;
-        this.fromHere = TextControls.button(Messages.of("snippet.from-here"), fromHere);
+        this.fromHere = TextControls.command("snippet.from-here", fromHere);
         this.editor = new CodeEditor(model.text(), model::suggest);
         this.help = new HelpPane(model, editor);
-        this.run = TextControls.button(Messages.of("snippet.run"), model::run);
-        this.stop = TextControls.button(Messages.of("snippet.stop"), model::stop);
-        this.reset = TextControls.button(Messages.of("snippet.reset"), model::reset);
+        this.run = TextControls.command("snippet.run", model::run);
+        this.stop = TextControls.command("snippet.stop", model::stop);
+        this.reset = TextControls.command("snippet.reset", model::reset);
         getStyleClass().add("snippet");
         editor.setAccessibleText(Messages.of("snippet.spoken"));
         editor.addEventFilter(
@@ -102,7 +102,7 @@ final class SnippetView extends VBox {
     private HBox asks() {
         Label words = TextControls.label("", "runs-long-words");
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button on = TextControls.button(Messages.of("snippet.let-it-run"), this::letItRun);
+        Button on = TextControls.command("snippet.let-it-run", this::letItRun);
         HBox box = TextControls.row("runs-long", words, on);
         TextControls.show(box, false);
         return box;
@@ -151,7 +151,7 @@ final class SnippetView extends VBox {
     private FlowPane foot() {
         run.getStyleClass().add("run-word");
         WhileShown.follow(reset, () -> allowReset(model.edited().get()), model.edited());
-        Button what = TextControls.button(Messages.of("snippet.help"), help::turn);
+        Button what = TextControls.command("snippet.help", help::turn);
         what.getStyleClass().add("quiet-word");
         FlowPane foot =
                 TextControls.styled(

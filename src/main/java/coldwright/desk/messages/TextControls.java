@@ -30,6 +30,11 @@ public final class TextControls {
         return button;
     }
 
+    /** A button with a text of the window, by its key. */
+    public static Button command(String key, Runnable action) {
+        return button(Messages.of(key), action);
+    }
+
     /** Adds style classes to a node. */
     public static <N extends Node> N styled(N node, String... looks) {
         node.getStyleClass().addAll(looks);

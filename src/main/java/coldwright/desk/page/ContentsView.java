@@ -56,12 +56,12 @@ final class ContentsView extends BorderPane {
     }
 
     private Node foot(PreferencesModel type, Runnable openFile) {
-        Button batch = TextControls.button(Messages.of("batch.page"), desk::openBatches);
-        Button glossary = TextControls.button(Messages.of("glossary"), () -> desk.openGlossary(""));
-        Button settings = TextControls.button(Messages.of("settings"), desk::openSettings);
-        Button open = TextControls.button(Messages.of("open-file"), openFile);
-        Button smaller = TextControls.button(Messages.of("type.smaller"), type::smallerType);
-        Button larger = TextControls.button(Messages.of("type.larger"), type::largerType);
+        Button batch = TextControls.command("batch.page", desk::openBatches);
+        Button glossary = TextControls.command("glossary", () -> desk.openGlossary(""));
+        Button settings = TextControls.command("settings", desk::openSettings);
+        Button open = TextControls.command("open-file", openFile);
+        Button smaller = TextControls.command("type.smaller", type::smallerType);
+        Button larger = TextControls.command("type.larger", type::largerType);
         VBox foot =
                 TextControls.styled(
                         new VBox(batch, glossary, settings, open, smaller, larger),

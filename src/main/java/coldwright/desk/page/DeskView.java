@@ -268,7 +268,7 @@ public final class DeskView extends StackPane {
 
     private void turn(int by) {
         if (lessonColumns != null) {
-            lessonColumns.stepBy(by).ifPresent(this::goTo);
+            desk.open().get().stepBy(by).ifPresent(this::goTo);
         }
     }
 

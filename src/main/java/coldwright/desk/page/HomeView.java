@@ -49,12 +49,11 @@ final class HomeView extends ScrollPage {
         title.setMinWidth(USE_PREF_SIZE);
         FlowPane buttons =
                 new FlowPane(
-                        TextControls.button(Messages.of("type.smaller"), type::smallerType),
-                        TextControls.button(Messages.of("type.larger"), type::largerType),
-                        TextControls.button(
-                                Messages.of("glossary.home"), () -> desk.openGlossary("")),
-                        TextControls.button(Messages.of("settings"), desk::openSettings),
-                        TextControls.button(Messages.of("home.own-lesson"), openFile));
+                        TextControls.command("type.smaller", type::smallerType),
+                        TextControls.command("type.larger", type::largerType),
+                        TextControls.command("glossary.home", () -> desk.openGlossary("")),
+                        TextControls.command("settings", desk::openSettings),
+                        TextControls.command("home.own-lesson", openFile));
         buttons.getStyleClass().add("home-words");
         buttons.setAlignment(Pos.BASELINE_RIGHT);
         HBox.setHgrow(buttons, Priority.ALWAYS);
@@ -90,11 +89,9 @@ final class HomeView extends ScrollPage {
             LessonModel first = desk.lessons().get(0);
             choose(Messages.of("home.start"), first, first.lesson().title());
         }
-        choices.getChildren()
-                .add(TextControls.button(Messages.of("batch.home"), desk::openBatches));
+        choices.getChildren().add(TextControls.command("batch.home", desk::openBatches));
         if (KitchenTrialsView.comesWithTheProgram()) {
-            choices.getChildren()
-                    .add(TextControls.button(Messages.of("trials.home"), desk::openTrials));
+            choices.getChildren().add(TextControls.command("trials.home", desk::openTrials));
         }
         course.fill();
         if (getScene() != null && getScene().getFocusOwner() == null) {

@@ -1,7 +1,6 @@
 package coldwright.desk.page;
 
 import coldwright.desk.layout.CodeSentence;
-import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
 
@@ -34,9 +33,7 @@ final class NoticeView extends VBox {
                                                 .setAll(new CodeSentence(is, "notice-words")));
         HBox notice =
                 TextControls.row(
-                        "notice",
-                        words,
-                        TextControls.button(Messages.of("dismiss"), desk::dismissNotice));
+                        "notice", words, TextControls.command("dismiss", desk::dismissNotice));
         getChildren().addAll(busy, TextControls.shown(notice, desk.notice().isNotEmpty()));
         setMaxHeight(USE_PREF_SIZE);
         setPickOnBounds(false);

@@ -1,7 +1,6 @@
 package coldwright.desk.page;
 
 import coldwright.desk.layout.PageLayout;
-import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
 import javafx.geometry.Pos;
@@ -17,10 +16,7 @@ final class PageFrame extends BorderPane {
     private final StackPane page = TextControls.styled(new StackPane(), "page");
     private final Label here = TextControls.styled(new Label(), "strip-here");
     private final HBox strip =
-            TextControls.row(
-                    "strip",
-                    TextControls.button(Messages.of("contents"), this::toggleContents),
-                    here);
+            TextControls.row("strip", TextControls.command("contents", this::toggleContents), here);
     private final ContentsView contents;
 
     PageFrame(ContentsView contents, Node overThePage) {

@@ -37,9 +37,9 @@ final class SettingsView extends ScrollPage {
         part("settings.type");
         HBox type =
                 new HBox(
-                        TextControls.button(Messages.of("type.smaller"), settings::smallerType),
-                        TextControls.button(Messages.of("type.larger"), settings::largerType),
-                        TextControls.button(Messages.of("type.reset"), settings::usualType));
+                        TextControls.command("type.smaller", settings::smallerType),
+                        TextControls.command("type.larger", settings::largerType),
+                        TextControls.command("type.reset", settings::usualType));
         type.getStyleClass().add("settings-row");
         add(type);
         choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
@@ -57,7 +57,7 @@ final class SettingsView extends ScrollPage {
         }
         part("settings.saved");
         add(TextControls.label(Messages.of("settings.saved.what"), "note"));
-        add(new HBox(TextControls.button(Messages.of("settings.archive"), archive)));
+        add(new HBox(TextControls.command("settings.archive", archive)));
     }
 
     private void part(String key) {

@@ -127,6 +127,12 @@ public final class LessonModel {
         step.runGiven();
     }
 
+    /** The step some steps after the one in sight, or before it if negative. */
+    public Optional<StepModel> stepBy(int by) {
+        int to = steps.indexOf(inSight.get()) + by;
+        return to >= 0 && to < steps.size() ? Optional.of(steps.get(to)) : Optional.empty();
+    }
+
     /** Restores the step at which the learner left the lesson. */
     void wasAt(StepModel step) {
         inSight.set(step);
