@@ -214,7 +214,6 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         whenTakenOver.add(action);
     }
 
-    /** The keeper of settings and agreements. */
     SettingsKeeper settings() {
         return settings;
     }

@@ -131,7 +131,6 @@ public final class DeskModel {
         place.set(one);
     }
 
-    /** Shows the home page. */
     public void goHome() {
         turnTo(ShownPage.HOME);
     }
@@ -180,12 +179,10 @@ public final class DeskModel {
         return wantedTerm;
     }
 
-    /** Shows the settings. */
     public void openSettings() {
         turnTo(ShownPage.SETTINGS);
     }
 
-    /** The page that is shown. */
     public ReadOnlyObjectProperty<ShownPage> place() {
         return place.getReadOnlyProperty();
     }
@@ -201,7 +198,6 @@ public final class DeskModel {
         notice.set(sentence);
     }
 
-    /** Dismisses the notice. */
     public void dismissNotice() {
         notice.set("");
     }

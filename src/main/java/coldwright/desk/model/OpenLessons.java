@@ -43,7 +43,6 @@ public final class OpenLessons {
         add(modelOf(lesson, LessonKey.ofCourse(lesson.name())));
     }
 
-    /** Adds a lesson that was read from a file. */
     LessonModel addFromFile(Lesson lesson) {
         return add(modelOf(lesson, LessonKey.ofFile(Path.of(lesson.file()))));
     }
@@ -75,7 +74,6 @@ public final class OpenLessons {
         return model;
     }
 
-    /** The lesson that was read from a file. */
     Optional<LessonModel> ofFile(String file) {
         return all.stream().filter(one -> one.lesson().file().equals(file)).findFirst();
     }

@@ -32,7 +32,6 @@ public final class PreferencesModel {
         change(all -> all.with(limit, within));
     }
 
-    /** The current value of a limit. */
     public int limit(BenchLimit limit) {
         return preferences.get().limit(limit);
     }
@@ -65,7 +64,6 @@ public final class PreferencesModel {
         return Math.max(USUAL_TYPE_PERCENT, Math.min(MOST_TYPE_PERCENT, percent));
     }
 
-    /** All preferences. */
     public ReadOnlyObjectProperty<Preferences> preferences() {
         return preferences.getReadOnlyProperty();
     }

@@ -6,26 +6,7 @@ import coldwright.workbook.work.ContentHash;
 
 /** Stores a learner's work and agreements; all methods return at once. */
 public interface WorkStore {
-    /** Stores nothing, and asks about every lesson that did not come with the program. */
-    WorkStore NONE =
-            new WorkStore() {
-                @Override
-                public void opened(LessonModel lesson) {}
-
-                @Override
-                public boolean agreed(ContentHash hash) {
-                    return false;
-                }
-
-                @Override
-                public void agree(ContentHash hash, String name) {}
-            };
-
-    /**
-     * Restores the saved work on a lesson, and saves its changes from now on.
-     *
-     * @param lesson the lesson, with its author's texts
-     */
+    /** Restores the saved work on a lesson, and saves its changes from now on. */
     void opened(LessonModel lesson);
 
     /**

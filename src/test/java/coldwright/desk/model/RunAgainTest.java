@@ -45,7 +45,7 @@ class RunAgainTest {
     @TempDir private Path folder;
 
     private final ByHandRunner bench = new ByHandRunner();
-    private final DeskModel desk = TestDesk.model(bench, WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(bench, TestDesk.UNKEPT);
     private Path file;
 
     @BeforeEach

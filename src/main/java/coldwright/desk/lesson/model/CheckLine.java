@@ -9,13 +9,9 @@ import coldwright.play.ClaimVerdict;
 
 /** One line of a check and its result in words, empty before a run. */
 public record CheckLine(CheckExpectation expectation, State state, String got) {
-    /** The state of a line of a check. */
     public enum State {
-        /** Not tried yet. */
         OPEN,
-        /** The result is as expected. */
         PASSED,
-        /** The result differs. */
         MISSED,
         /** The line could not be evaluated. */
         FAILED

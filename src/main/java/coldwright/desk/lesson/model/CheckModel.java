@@ -117,12 +117,10 @@ public final class CheckModel implements PartModel {
                 .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
     }
 
-    /** The check as its author wrote it. */
     public LessonPart.Check check() {
         return check;
     }
 
-    /** Its lines in order, each with its result. */
     public ObservableList<CheckLine> lines() {
         return lines;
     }

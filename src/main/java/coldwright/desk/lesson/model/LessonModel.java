@@ -4,7 +4,6 @@ import coldwright.bench.SnippetProblem;
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.run.RunContext;
 import coldwright.desk.run.RunGate;
-import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetDependencies;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
@@ -26,7 +25,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 
 /** An open lesson: edits, runs and progress stay while the program runs. */
@@ -43,14 +41,6 @@ public final class LessonModel {
     private final BooleanProperty written = new SimpleBooleanProperty(false);
     private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
     private final ObjectProperty<Instant> lastUsed = new SimpleObjectProperty<>();
-
-    /** A lesson of the program, whose snippets may do everything. */
-    public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
-        this(
-                lesson,
-                LessonKey.ofCourse(lesson.name()),
-                new RunContext(queue, window, RunGate.wide()));
-    }
 
     public LessonModel(Lesson lesson, LessonKey key, RunContext runContext) {
         this.lesson = lesson;
@@ -116,7 +106,6 @@ public final class LessonModel {
         chain.run(below(from));
     }
 
-    /** Runs several snippets in turn. */
     public RunChain chain() {
         return chain;
     }
@@ -153,7 +142,6 @@ public final class LessonModel {
         lastUsed.addListener((value, was, is) -> action.run());
     }
 
-    /** The learner opens it. */
     public void use() {
         lastUsed.set(Instant.now());
     }
@@ -180,7 +168,6 @@ public final class LessonModel {
         return gate;
     }
 
-    /** The number of steps that are done. */
     public int stepsDone() {
         return (int) steps.stream().filter(step -> step.done().get()).count();
     }
@@ -244,12 +231,10 @@ public final class LessonModel {
         return snippets;
     }
 
-    /** Its key in saved work. */
     public LessonKey key() {
         return key;
     }
 
-    /** The lesson as read. */
     public Lesson lesson() {
         return lesson;
     }
@@ -259,7 +244,6 @@ public final class LessonModel {
         return opening;
     }
 
-    /** The steps, in order. */
     public List<StepModel> steps() {
         return steps;
     }

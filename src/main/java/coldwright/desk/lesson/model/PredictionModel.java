@@ -105,7 +105,6 @@ public final class PredictionModel implements PartModel {
                                                 is -> action.run()));
     }
 
-    /** How the answer compares with the right one. */
     public PredictionOutcome verdict() {
         return PredictionOutcome.of(prediction.answer(), said());
     }
@@ -187,7 +186,6 @@ public final class PredictionModel implements PartModel {
         return typed;
     }
 
-    /** Whether a run has answered it. */
     public ReadOnlyBooleanProperty revealed() {
         return revealed.getReadOnlyProperty();
     }

@@ -232,7 +232,6 @@ public final class SnippetModel implements PartModel {
         return OutcomeSentences.words(outcome);
     }
 
-    /** The snippet from the lesson. */
     public LessonPart.Snippet snippet() {
         return snippet;
     }
@@ -247,7 +246,6 @@ public final class SnippetModel implements PartModel {
         return edited;
     }
 
-    /** The current phase. */
     public ReadOnlyObjectProperty<Phase> phase() {
         return runs.phase();
     }

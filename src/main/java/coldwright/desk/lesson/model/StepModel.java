@@ -168,12 +168,10 @@ public final class StepModel {
         stepCompletion.reset();
     }
 
-    /** The notes for the teacher, in order. */
     public List<LessonPart.Teacher> notes() {
         return PartsByKind.of(step.parts()).notes();
     }
 
-    /** Its questions, in order. */
     public List<PredictionModel> predictions() {
         return Collections.unmodifiableList(predictions);
     }
@@ -201,7 +199,6 @@ public final class StepModel {
         return snippets.stream().anyMatch(snippet -> !snippet.snippet().given());
     }
 
-    /** Its heading. */
     public String title() {
         return step.title();
     }
@@ -211,7 +208,6 @@ public final class StepModel {
         return number;
     }
 
-    /** Its parts, in order. */
     public List<PartModel> parts() {
         return Collections.unmodifiableList(parts);
     }
@@ -221,7 +217,6 @@ public final class StepModel {
         return Collections.unmodifiableList(snippets);
     }
 
-    /** The figures of its snippets, in order. */
     public ObservableList<ShownFigure> drawn() {
         return drawn;
     }
