@@ -34,16 +34,10 @@ final class Crosshair {
         PlotArea.PixelRect pixelRect = plot.area();
         boolean xSeen = x >= pixelRect.left() && x <= pixelRect.right();
         boolean ySeen = y >= pixelRect.top() && y <= pixelRect.bottom();
-        put(
-                upright,
-                new ImagePoint(x, pixelRect.top()),
-                new ImagePoint(x, pixelRect.bottom()),
-                xSeen);
-        put(
-                level,
-                new ImagePoint(pixelRect.left(), y),
-                new ImagePoint(pixelRect.right(), y),
-                ySeen);
+        put(upright, x, pixelRect.top(), x, pixelRect.bottom());
+        put(level, pixelRect.left(), y, pixelRect.right(), y);
+        upright.setVisible(xSeen);
+        level.setVisible(ySeen);
         words.setText(reading.words());
         words.autosize();
         Bounds size = words.getLayoutBounds();
@@ -62,12 +56,11 @@ final class Crosshair {
         words.setVisible(true);
     }
 
-    private static void put(Line line, ImagePoint from, ImagePoint to, boolean seen) {
-        line.setStartX(Math.rint(from.x()) + 0.5);
-        line.setStartY(Math.rint(from.y()) + 0.5);
-        line.setEndX(Math.rint(to.x()) + 0.5);
-        line.setEndY(Math.rint(to.y()) + 0.5);
-        line.setVisible(seen);
+    private static void put(Line line, double fromX, double fromY, double toX, double toY) {
+        line.setStartX(Math.rint(fromX) + 0.5);
+        line.setStartY(Math.rint(fromY) + 0.5);
+        line.setEndX(Math.rint(toX) + 0.5);
+        line.setEndY(Math.rint(toY) + 0.5);
     }
 
     void hide() {

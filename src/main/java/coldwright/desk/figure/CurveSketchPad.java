@@ -12,7 +12,6 @@ import coldwright.workbook.work.LearnerAnswer;
 
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.VBox;
@@ -110,15 +109,9 @@ public final class CurveSketchPad extends VBox {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        KeyCode code = event.getCode();
-        switch (code) {
-            case LEFT, RIGHT ->
-                    place =
-                            Math.max(
-                                    0,
-                                    Math.min(
-                                            CurveSketch.PLACES,
-                                            place + (code == KeyCode.LEFT ? -1 : 1)));
+        switch (event.getCode()) {
+            case LEFT -> place = Math.max(0, place - 1);
+            case RIGHT -> place = Math.min(CurveSketch.PLACES, place + 1);
             case HOME -> place = 0;
             case END -> place = CurveSketch.PLACES;
             case UP -> sketch.nudge(place, 1);

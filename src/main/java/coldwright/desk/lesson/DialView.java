@@ -110,14 +110,7 @@ final class DialView extends VBox {
                         model.rest();
                     }
                 });
-        number.setOnAction(event -> typed());
-        number.focusedProperty()
-                .addListener(
-                        (value, was, is) -> {
-                            if (!is) {
-                                typed();
-                            }
-                        });
+        TextControls.whenTyped(number, this::typed);
     }
 
     /** Updates slider and number from the dial. */

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
@@ -65,6 +66,18 @@ public final class TextControls {
         label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().addAll(looks);
         return label;
+    }
+
+    /** Runs an action when a field's text is complete: at Enter, or when it loses the focus. */
+    public static void whenTyped(TextField field, Runnable action) {
+        field.setOnAction(event -> action.run());
+        field.focusedProperty()
+                .subscribe(
+                        (was, is) -> {
+                            if (!is) {
+                                action.run();
+                            }
+                        });
     }
 
     /**

@@ -49,8 +49,7 @@ public final class DeskModel {
         this.work = work;
         this.window = window;
         this.batches = new BatchesModel(work, window);
-        this.files =
-                new LessonOpener(reader, lessons, work, window, notice::set, busy::set, this::open);
+        this.files = new LessonOpener(this, reader, lessons, work, window);
     }
 
     /** Loads the lessons that come with the program, on the working thread. */
@@ -91,7 +90,13 @@ public final class DeskModel {
 
     /** Announces that a file will be opened as soon as earlier work is done. */
     public void announce(Path file) {
-        busy.set(LessonOpener.opening(file));
+        Path name = file.getFileName();
+        busy.set(Messages.of("desk.opening", name == null ? file : name));
+    }
+
+    /** Nothing is being opened any more. */
+    void ready() {
+        busy.set("");
     }
 
     /**

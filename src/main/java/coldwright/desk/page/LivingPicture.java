@@ -138,12 +138,13 @@ final class LivingPicture extends VBox {
             curve.getPoints().addAll(line);
             double freezer = x(HomeSorbet.FREEZER_C, left, width);
             double there = y(sorbet.icePercent(), height);
-            nodes.add(as(below, "home-area"));
-            nodes.add(as(new Line(left, height, left + width, height), "home-axis"));
-            nodes.add(as(new Line(left, 0, left, height), "home-axis"));
-            nodes.add(as(new Line(freezer, 0, freezer, height), "home-mark"));
-            nodes.add(as(new Line(left, there, freezer, there), "home-mark"));
-            nodes.add(as(curve, "home-curve"));
+            nodes.add(TextControls.styled(below, "home-area"));
+            nodes.add(
+                    TextControls.styled(new Line(left, height, left + width, height), "home-axis"));
+            nodes.add(TextControls.styled(new Line(left, 0, left, height), "home-axis"));
+            nodes.add(TextControls.styled(new Line(freezer, 0, freezer, height), "home-mark"));
+            nodes.add(TextControls.styled(new Line(left, there, freezer, there), "home-mark"));
+            nodes.add(TextControls.styled(curve, "home-curve"));
             for (int percent = 0; percent <= 100; percent += 50) {
                 label(nodes, percent + " %", 0, y(percent, height) - 0.55 * em);
             }
@@ -164,12 +165,12 @@ final class LivingPicture extends VBox {
         }
 
         private void crystals(List<Node> nodes, double left, double width, double height) {
-            nodes.add(as(new Rectangle(left, 0, width, height), "home-field"));
+            nodes.add(TextControls.styled(new Rectangle(left, 0, width, height), "home-field"));
             Group ice = new Group();
             double share = sorbet.iceVolumePercent() / 100;
             for (double[] corners : CrystalTiling.cells(width, height, share)) {
                 Polygon crystal = new Polygon(corners);
-                ice.getChildren().add(as(crystal, "home-crystal"));
+                ice.getChildren().add(TextControls.styled(crystal, "home-crystal"));
             }
             ice.setClip(new Rectangle(width, height));
             ice.setManaged(false);
@@ -182,11 +183,6 @@ final class LivingPicture extends VBox {
             Label label = TextControls.styled(new Label(Typography.of(words)), "home-tick");
             label.relocate(x, y);
             nodes.add(label);
-        }
-
-        private Node as(Node shape, String look) {
-            shape.getStyleClass().add(look);
-            return shape;
         }
     }
 }

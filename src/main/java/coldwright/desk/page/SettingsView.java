@@ -111,14 +111,7 @@ final class SettingsView extends ScrollPage {
                     read.ifPresent(value -> settings.limit(limit, (int) Math.rint(value)));
                     field.setText(DisplayNumber.of(settings.limit(limit)));
                 };
-        field.setOnAction(event -> typed.run());
-        field.focusedProperty()
-                .addListener(
-                        (value, was, is) -> {
-                            if (!is) {
-                                typed.run();
-                            }
-                        });
+        TextControls.whenTyped(field, typed);
         HBox row = TextControls.row("settings-row", field, name);
         VBox both = TextControls.styled(new VBox(row, range), "limit");
         add(both);

@@ -24,8 +24,6 @@ import org.commonmark.node.Emphasis;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
-import org.commonmark.node.HtmlBlock;
-import org.commonmark.node.HtmlInline;
 import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.Link;
 import org.commonmark.node.ListBlock;
@@ -152,12 +150,6 @@ final class ProseRenderer extends AbstractVisitor {
         Region rule = TextControls.styled(new Region(), "rule");
         boxes.element().getChildren().add(rule);
     }
-
-    @Override
-    public void visit(HtmlBlock html) {}
-
-    @Override
-    public void visit(HtmlInline html) {}
 
     @Override
     public void visit(Emphasis emphasis) {
