@@ -182,16 +182,25 @@ public final class LessonView extends ScrollPage {
 
     /** The step that contains a node is now in sight. */
     void arriveAt(Node node) {
-        TextControls.around(node)
-                .filter(one -> one instanceof StepView view && view.model().number() > 0)
-                .findFirst()
-                .ifPresent(view -> model.arrive(((StepView) view).model()));
+        stepOf(node).ifPresent(model::arrive);
     }
 
-    /** Scrolls a node into view, unless it is visible. */
+    private static Optional<StepModel> stepOf(Node node) {
+        return TextControls.around(node)
+                .filter(StepView.class::isInstance)
+                .map(view -> ((StepView) view).model())
+                .filter(step -> step.number() > 0)
+                .findFirst();
+    }
+
+    /**
+     * Scrolls a node into view, unless it is visible. At the lesson's top or end, outside of all
+     * steps, the step in sight follows the page.
+     */
     public void reveal(Node node) {
         TextControls.reveal(this, node, state.coveredPx().get());
-        anchoredAt = offset();
+        anchoredAt = stepOf(node).isPresent() ? offset() : Double.NaN;
+        lookSoon();
     }
 
     private double offset() {
@@ -216,13 +225,12 @@ public final class LessonView extends ScrollPage {
             return;
         }
         anchoredAt = Double.NaN;
-        StepView here = stepAt(offset(), offset() + EYE * seen);
-        if (here.model() != model.inSight().get()) {
-            model.arrive(here.model());
+        if (at.model() != model.inSight().get()) {
+            model.arrive(at.model());
         }
-        boolean readToItsEnd = topOf(here) + here.getHeight() <= offset() + seen;
+        boolean readToItsEnd = topOf(at) + at.getHeight() <= offset() + seen;
         if (readToItsEnd && offset() > 0) {
-            here.model().markRead();
+            at.model().markRead();
         }
     }
 
