@@ -13,17 +13,22 @@ import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 
 import javafx.application.Platform;
+import javafx.beans.property.DoubleProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The first page: a picture that answers, where to continue, and the course as a map. */
 final class HomeView extends ScrollPage {
+    /** From this width of the page on, in ems, the buttons are beside the title. */
+    private static final double BUTTONS_BESIDE_EM = 52;
+
     private final DeskModel desk;
     private final FlowPane choices = TextControls.styled(new FlowPane(), "home-start");
     private final CourseMap course;
@@ -34,7 +39,7 @@ final class HomeView extends ScrollPage {
         this.desk = desk;
         course = new CourseMap(desk, state.emPx());
         add(
-                head(state.settings(), openFile),
+                head(state.settings(), state.emPx(), openFile),
                 TextControls.label(Messages.of("home.what"), "home-what"),
                 new LivingPicture(state),
                 choices,
@@ -44,22 +49,36 @@ final class HomeView extends ScrollPage {
         AfterFrame.after(1, this::focusFirst);
     }
 
-    private Node head(PreferencesModel type, Runnable openFile) {
+    /** The title with the buttons beside it, or below it where the type is large. */
+    private Node head(PreferencesModel type, DoubleProperty emPx, Runnable openFile) {
         Label title = TextControls.label("Coldwright", "lesson-title");
         title.setMinWidth(USE_PREF_SIZE);
         FlowPane buttons =
                 new FlowPane(
                         TextControls.command("type.smaller", type::smallerType),
                         TextControls.command("type.larger", type::largerType),
-                        TextControls.command("glossary.home", () -> desk.openGlossary("")),
+                        TextControls.command("glossary", () -> desk.openGlossary("")),
                         TextControls.command("settings", desk::openSettings),
                         TextControls.command("home.own-lesson", openFile));
         buttons.getStyleClass().add("home-words");
-        buttons.setAlignment(Pos.BASELINE_RIGHT);
         HBox.setHgrow(buttons, Priority.ALWAYS);
         HBox head = new HBox(title, buttons);
         head.setAlignment(Pos.BASELINE_LEFT);
-        return head;
+        VBox whole = new VBox(head);
+        WhileShown.follow(
+                whole,
+                () -> {
+                    boolean beside = getWidth() >= BUTTONS_BESIDE_EM * emPx.get();
+                    buttons.setAlignment(beside ? Pos.BASELINE_RIGHT : Pos.BASELINE_LEFT);
+                    Pane place = beside ? head : whole;
+                    if (!place.getChildren().contains(buttons)) {
+                        (beside ? whole : head).getChildren().remove(buttons);
+                        place.getChildren().add(buttons);
+                    }
+                },
+                widthProperty(),
+                emPx);
+        return whole;
     }
 
     /** Many lessons change at once when their work is loaded. */
