@@ -21,8 +21,6 @@ public record FigureReadout(int series, double x, double y, String words) {
     /** A readout resolves an axis into this many steps. */
     private static final double FINENESS = 400;
 
-    /** The share of a category's width that its bars take. */
-
     /** A point on the image, in logical pixels from its top left. */
     public record ImagePoint(double x, double y) {}
 
@@ -90,15 +88,7 @@ public record FigureReadout(int series, double x, double y, String words) {
             }
             return nearest < 0 ? Optional.empty() : at(figure, index, nearest, plot);
         } else if (series instanceof Series.Bars bars) {
-            int count =
-                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            int place =
-                    (int)
-                            Math.round(
-                                    x
-                                            - (index - (count - 1) / 2.0)
-                                                    * BarGroups.SHARE_OF_SLOT
-                                                    / count);
+            int place = (int) Math.round(x - barOffset(figure, index));
             return place < 0 || place >= bars.size()
                     ? Optional.empty()
                     : at(figure, index, place, plot);
@@ -121,9 +111,7 @@ public record FigureReadout(int series, double x, double y, String words) {
             x = band.x().at(point);
             y = band.high().at(point);
         } else if (one instanceof Series.Bars bars) {
-            int count =
-                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            x = point + (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
+            x = point + barOffset(figure, series);
             y = bars.values().at(point);
         } else {
             throw new AssertionError(one.getClass());
@@ -131,6 +119,12 @@ public record FigureReadout(int series, double x, double y, String words) {
         return Double.isFinite(x) && Double.isFinite(y)
                 ? Optional.of(of(figure, series, plot, x, y))
                 : Optional.empty();
+    }
+
+    /** Middle of a series' bars, from that of their category, categories. */
+    private static double barOffset(Figure figure, int series) {
+        long count = figure.series().stream().filter(Series.Bars.class::isInstance).count();
+        return (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
     }
 
     private static FigureReadout of(Figure figure, int index, PlotArea plot, double x, double y) {

@@ -7,21 +7,11 @@ import coldwright.desk.run.OutcomeSentences;
 import coldwright.lesson.CheckExpectation;
 import coldwright.play.ClaimVerdict;
 
-/**
- * One line of a check and its result.
- *
- * @param expectation the expected value
- * @param state the line's state
- * @param got the actual result, in words; empty before a run
- */
+/** One line of a check and its result in words, empty before a run. */
 public record CheckLine(CheckExpectation expectation, State state, String got) {
-    /** The state of a line of a check. */
     public enum State {
-        /** Not tried yet. */
         OPEN,
-        /** The result is as expected. */
         PASSED,
-        /** The result differs. */
         MISSED,
         /** The line could not be evaluated. */
         FAILED

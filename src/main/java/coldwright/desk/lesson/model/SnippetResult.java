@@ -155,7 +155,6 @@ public final class SnippetResult {
         return outOfDate.getReadOnlyProperty();
     }
 
-    /** Whether a run ever finished. */
     public ReadOnlyBooleanProperty everFinished() {
         return everFinished.getReadOnlyProperty();
     }
