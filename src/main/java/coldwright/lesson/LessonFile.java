@@ -45,12 +45,12 @@ final class LessonFile {
 
     private static String nearest(Path file) {
         Path name = file.getFileName();
-        String question =
+        Optional<String> near =
                 name == null
-                        ? ""
-                        : NearestWord.question(
+                        ? Optional.empty()
+                        : NearestWord.to(
                                 name.toString(), lessonsIn(file.toAbsolutePath().getParent()));
-        return question.isEmpty() ? text("file.check") : question;
+        return near.map(word -> text("near", word)).orElse(text("file.check"));
     }
 
     private static String examples(Path folder) {

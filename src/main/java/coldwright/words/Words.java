@@ -1,7 +1,7 @@
 package coldwright.words;
 
-import coldwright.text.DisplayText;
-
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -10,6 +10,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The texts of one area, such as {@code batch} or {@code science.diagnosis}. They are in {@code
@@ -42,6 +43,20 @@ public final class Words {
 
     public static Locale shown() {
         return shown;
+    }
+
+    /** English, and every language whose texts are in the resource folder of this package. */
+    public static List<Locale> languages() {
+        return Stream.concat(
+                        Stream.of(Locale.ENGLISH),
+                        Stream.of(Locale.getISOLanguages())
+                                .filter(
+                                        tag ->
+                                                Words.class.getResource(
+                                                                "words_" + tag + ".properties")
+                                                        != null)
+                                .map(Locale::forLanguageTag))
+                .toList();
     }
 
     /**
@@ -88,10 +103,35 @@ public final class Words {
         }
         if (value instanceof Double number) {
             return place.group(3) == null
-                    ? DisplayText.number(number)
-                    : DisplayText.decimals(Integer.parseInt(place.group(3)), number);
+                    ? number(number)
+                    : decimals(Integer.parseInt(place.group(3)), number);
         }
         return String.valueOf(value);
+    }
+
+    /** A number with so many decimals and a true minus, never before zero. */
+    public static String decimals(int places, double value) {
+        String text = String.format(Locale.ROOT, "%." + places + "f", value);
+        String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return plain.replace('-', '−');
+    }
+
+    /** A number with at most six significant digits and a true minus, such as {@code −2.64}. */
+    public static String number(double value) {
+        if (Double.isNaN(value)) {
+            return of("words").text(shown(), "not-a-number");
+        }
+        if (Double.isInfinite(value)) {
+            return (value > 0 ? "" : "−") + of("words").text(shown(), "infinite");
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
+        boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
+        String text = plain ? rounded.toPlainString() : rounded.toString();
+        return value < 0 ? "−" + text : text;
     }
 
     /** All texts of the area in a language. */

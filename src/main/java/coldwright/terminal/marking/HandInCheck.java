@@ -21,6 +21,7 @@ import coldwright.terminal.console.TypedCurve;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.handin.PredictionOutcome;
+import coldwright.workbook.work.LearnerAnswer;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,8 +29,6 @@ import java.util.Optional;
 
 /** Marks a hand-in while it is played with the lesson's check lines. */
 final class HandInCheck implements PlayListener {
-    private static final String CURVE = "a curve through ";
-
     private final HandIn handIn;
     private final Lesson lesson;
     private final List<MarkedHandInStep> steps = new ArrayList<>();
@@ -166,8 +165,9 @@ final class HandInCheck implements PlayListener {
     /** A drawn curve is compared with the run's first curve. */
     private String besideFigure(LessonPart.Asked prediction, String said) {
         Optional<TypedCurve> typed =
-                prediction.answer() instanceof ExpectedAnswer.Curve axes && said.startsWith(CURVE)
-                        ? TypedCurve.read(axes, said.substring(CURVE.length()))
+                prediction.answer() instanceof ExpectedAnswer.Curve axes
+                                && said.startsWith(LearnerAnswer.Curve.WORDS)
+                        ? TypedCurve.read(axes, said.substring(LearnerAnswer.Curve.WORDS.length()))
                         : Optional.empty();
         return typed.flatMap(points -> marks.drawn.map(points::beside))
                 .filter(words -> !words.isEmpty())

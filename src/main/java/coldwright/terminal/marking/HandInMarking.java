@@ -12,8 +12,6 @@ import coldwright.text.TextFault;
 import coldwright.text.TextFile;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.handin.HandIn;
-import coldwright.workbook.handin.HandedInPrediction;
-import coldwright.workbook.handin.HandedInSnippet;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.handin.PredictionOutcome;
 import coldwright.workbook.work.ContentHash;
@@ -107,7 +105,7 @@ public final class HandInMarking {
         if (handIn.learner().isBlank()) {
             notes.add(text("hand-in.no-learner"));
         }
-        if (!ContentHash.of(lesson).equals(Optional.of(handIn.lessonHash()))) {
+        if (!ContentHash.of(lesson.text()).equals(handIn.lessonHash())) {
             notes.add(text("hand-in.other-text", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
         Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
@@ -133,7 +131,7 @@ public final class HandInMarking {
         List<String> notes = new ArrayList<>();
         PartsByKind kinds = PartsByKind.of(parts);
         for (LessonPart.Asked asked : kinds.asked()) {
-            for (HandedInPrediction said : step.predictions()) {
+            for (HandedInStep.Prediction said : step.predictions()) {
                 if (said.question().equals(asked.question())
                         && said.outcome() == PredictionOutcome.YES
                         && PredictionOutcome.of(asked.answer(), said.answer())
@@ -143,7 +141,7 @@ public final class HandInMarking {
             }
         }
         List<LessonPart.Snippet> snippets = kinds.snippets();
-        for (HandedInSnippet one : step.snippets()) {
+        for (HandedInStep.Snippet one : step.snippets()) {
             if (!one.changed()
                     && one.index() < snippets.size()
                     && !snippets.get(one.index()).code().equals(one.text())) {
