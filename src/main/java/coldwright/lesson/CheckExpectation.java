@@ -1,9 +1,19 @@
 package coldwright.lesson;
 
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** One line of a check block. */
 public sealed interface CheckExpectation extends LessonClaim {
+    /** A year is a four-digit number that isn't part of a longer one and has no unit. */
+    Pattern PUBLISHED =
+            Pattern.compile(
+                    "(?<![\\d.,−-])(?:1[5-9]|20)\\d\\d(?![\\d%°]|[.,]\\d|\\s?(?:%|°|g|kg|ml|mL|W|J|s|K)(?![\\p{L}]))"
+                            + "|\\b(?:[Hh]andbook|USDA|Codex|CFR)\\b");
+
+    /** What a source says that nobody can look up. */
+    Pattern UNPUBLISHED = Pattern.compile("(?i)\\b(?:from memory|no source)\\b");
+
     /** The source of the expected value, as its author wrote it; may be empty. */
     String source();
 
@@ -14,7 +24,7 @@ public sealed interface CheckExpectation extends LessonClaim {
      * @return false if there is only a reason, or nothing
      */
     default boolean namesPublishedSource() {
-        return PublishedSource.isNamedIn(source());
+        return PUBLISHED.matcher(source()).find() && !UNPUBLISHED.matcher(source()).find();
     }
 
     /**

@@ -17,27 +17,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.jar.JarFile;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The lessons of one folder, in the order of their file names: {@code 01-…}, {@code 02-…}. */
 public final class LessonFolder {
     private static final String FOLDER = "lessons";
-    private static final String ENDING = ".md";
 
     /** The minimum length of a word for guessing a lesson's name. */
     private static final int SHORTEST_WORD = 4;
 
-    private final Map<String, Source> sources;
+    private final Map<String, Supplier<Lesson>> sources;
     private Set<String> texts = Set.of();
 
-    private LessonFolder(Map<String, Source> sources) {
+    private LessonFolder(Map<String, Supplier<Lesson>> sources) {
         this.sources = sources;
-    }
-
-    private interface Source {
-        Lesson read();
     }
 
     /**
@@ -69,26 +64,19 @@ public final class LessonFolder {
      * @return empty if there is no such folder
      */
     public static LessonFolder in(Path folder) {
-        Map<String, Source> sources = new TreeMap<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            files.filter(file -> file.toString().endsWith(ENDING))
-                    .forEach(
-                            file ->
-                                    sources.put(
-                                            nameOf(file.getFileName().toString()),
-                                            () -> LessonReader.read(file)));
-        } catch (IOException e) {
-            return new LessonFolder(Map.of());
+        Map<String, Supplier<Lesson>> sources = new TreeMap<>();
+        for (String file : LessonReader.lessonsIn(folder)) {
+            sources.put(nameOf(file), () -> LessonReader.read(folder.resolve(file)));
         }
         return new LessonFolder(sources);
     }
 
-    private static Map<String, Source> inJar(Path jar) throws IOException {
-        Map<String, Source> sources = new TreeMap<>();
+    private static Map<String, Supplier<Lesson>> inJar(Path jar) throws IOException {
+        Map<String, Supplier<Lesson>> sources = new TreeMap<>();
         try (JarFile file = new JarFile(jar.toFile())) {
             file.stream()
                     .map(entry -> entry.getName())
-                    .filter(name -> name.matches(FOLDER + "/[^/]+\\" + ENDING))
+                    .filter(name -> name.matches(FOLDER + "/[^/]+\\" + LessonReader.ENDING))
                     .forEach(
                             name ->
                                     sources.put(
@@ -131,11 +119,11 @@ public final class LessonFolder {
      * @throws IllegalArgumentException if there is no such lesson
      */
     public Lesson read(String name) {
-        Source source = sources.get(name);
+        Supplier<Lesson> source = sources.get(name);
         if (source == null) {
             throw new IllegalArgumentException(noLesson(name));
         }
-        return source.read();
+        return source.get();
     }
 
     /**
@@ -148,7 +136,7 @@ public final class LessonFolder {
      */
     public Lesson find(String words) {
         Optional<Path> file = pathOf(words).filter(Files::exists);
-        boolean looksLikePath = words.endsWith(ENDING) || words.matches(".*[/\\\\].*");
+        boolean looksLikePath = words.endsWith(LessonReader.ENDING) || words.matches(".*[/\\\\].*");
         if (looksLikePath && file.isPresent()) {
             return LessonReader.read(file.get());
         }
@@ -213,7 +201,9 @@ public final class LessonFolder {
     }
 
     private static String nameOf(String file) {
-        return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
+        return file.endsWith(LessonReader.ENDING)
+                ? file.substring(0, file.length() - LessonReader.ENDING.length())
+                : file;
     }
 
     private static Optional<Path> pathOf(String words) {

@@ -12,6 +12,11 @@ public sealed interface LessonPart {
     /** Calls the visitor's method for this kind of part. */
     void accept(Visitor visitor);
 
+    /** The parts of one kind, in order. */
+    static <P extends LessonPart> List<P> only(Class<P> kind, List<LessonPart> parts) {
+        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
     /**
      * Handles every kind of part. Its methods have no default, so that a new kind compiles only
      * once every visitor handles it; an empty method means that a visitor ignores a kind.

@@ -1,7 +1,6 @@
 package coldwright.play;
 
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 
 import java.util.List;
 
@@ -22,12 +21,12 @@ public record PlayedStep(
 
     /** Its snippets with the texts to run, in order. */
     public List<SnippetText> snippets() {
-        return PartsByKind.of(parts).snippets().stream().map(this::of).toList();
+        return LessonPart.only(LessonPart.Snippet.class, parts).stream().map(this::of).toList();
     }
 
     /** One of its snippets with the text to run. */
     public SnippetText of(LessonPart.Snippet snippet) {
-        int index = PartsByKind.of(parts).snippets().indexOf(snippet);
+        int index = LessonPart.only(LessonPart.Snippet.class, parts).indexOf(snippet);
         return new SnippetText(index, snippet, texts.textOf(name, index, snippet.code()));
     }
 

@@ -42,14 +42,16 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
                 return missing(tooLarge(Files.size(file), mostBytes));
             }
             try (InputStream in = Files.newInputStream(file)) {
-                byte[] bytes = in.readNBytes(mostBytes + 1);
-                return bytes.length > mostBytes
-                        ? missing(tooLarge(bytes.length, mostBytes))
-                        : of(bytes);
+                return of(in.readNBytes(mostBytes + 1), mostBytes);
             }
         } catch (IOException e) {
             return missing(text("unreadable"));
         }
+    }
+
+    /** Decodes the content of a file up to a size in bytes. */
+    public static TextFile of(byte[] bytes, int mostBytes) {
+        return bytes.length > mostBytes ? missing(tooLarge(bytes.length, mostBytes)) : of(bytes);
     }
 
     /** Decodes the content of a file. */

@@ -7,7 +7,6 @@ import coldwright.lesson.KitItem;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.PartsByKind;
 import coldwright.print.KitList;
 import coldwright.science.mix.Allergen;
 import coldwright.terminal.console.ExitCode;
@@ -214,7 +213,8 @@ class CourseBookTest {
         List<Lesson> lessons = lessons();
         for (int n = 2; n < LESSONS; n++) {
             Lesson lesson = lessons.get(n - 1);
-            List<LessonPart.Asked> asked = PartsByKind.of(lesson.steps().get(0).parts()).asked();
+            List<LessonPart.Asked> asked =
+                    LessonPart.only(LessonPart.Asked.class, lesson.steps().get(0).parts());
             assertEquals(3, asked.size(), lesson.file());
             String step = lesson.text().split("(?m)^## ")[1];
             List<Integer> from = new ArrayList<>();
@@ -234,7 +234,10 @@ class CourseBookTest {
         assertEquals(List.of(), test.faults());
         List<LessonPart.Asked> asked =
                 test.steps().stream()
-                        .flatMap(step -> PartsByKind.of(step.parts()).asked().stream())
+                        .flatMap(
+                                step ->
+                                        LessonPart.only(LessonPart.Asked.class, step.parts())
+                                                .stream())
                         .toList();
         assertEquals(24, asked.size());
         for (LessonPart.Asked one : asked) {

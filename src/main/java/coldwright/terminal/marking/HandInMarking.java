@@ -6,7 +6,6 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.PartsByKind;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
@@ -129,8 +128,7 @@ public final class HandInMarking {
 
     private static List<String> claims(HandedInStep step, List<LessonPart> parts) {
         List<String> notes = new ArrayList<>();
-        PartsByKind kinds = PartsByKind.of(parts);
-        for (LessonPart.Asked asked : kinds.asked()) {
+        for (LessonPart.Asked asked : LessonPart.only(LessonPart.Asked.class, parts)) {
             for (HandedInStep.Prediction said : step.predictions()) {
                 if (said.question().equals(asked.question())
                         && said.outcome() == PredictionOutcome.YES
@@ -140,7 +138,7 @@ public final class HandInMarking {
                 }
             }
         }
-        List<LessonPart.Snippet> snippets = kinds.snippets();
+        List<LessonPart.Snippet> snippets = LessonPart.only(LessonPart.Snippet.class, parts);
         for (HandedInStep.Snippet one : step.snippets()) {
             if (!one.changed()
                     && one.index() < snippets.size()

@@ -2,7 +2,6 @@ package coldwright.workbook.handin;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LearnerAnswer;
@@ -59,15 +58,14 @@ public record HandIn(
     }
 
     private static HandedInStep step(StepWork work, List<LessonPart> parts) {
-        PartsByKind kinds = PartsByKind.of(parts);
         List<HandedInStep.Snippet> snippets = new ArrayList<>();
-        for (LessonPart.Snippet snippet : kinds.snippets()) {
+        for (LessonPart.Snippet snippet : LessonPart.only(LessonPart.Snippet.class, parts)) {
             int index = snippets.size();
             String text = work.textOf(index, snippet.code());
             snippets.add(new HandedInStep.Snippet(index, !text.equals(snippet.code()), text));
         }
         List<HandedInStep.Prediction> forecasts = new ArrayList<>();
-        for (LessonPart.Asked prediction : kinds.asked()) {
+        for (LessonPart.Asked prediction : LessonPart.only(LessonPart.Asked.class, parts)) {
             int index = forecasts.size();
             String said =
                     work.answer(index, prediction.question()).map(LearnerAnswer::words).orElse("");

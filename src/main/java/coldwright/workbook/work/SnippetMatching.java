@@ -2,7 +2,6 @@ package coldwright.workbook.work;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -55,7 +54,7 @@ final class SnippetMatching {
 
     private void offer(String step, List<LessonPart> parts) {
         int index = 0;
-        for (LessonPart.Snippet snippet : PartsByKind.of(parts).snippets()) {
+        for (LessonPart.Snippet snippet : LessonPart.only(LessonPart.Snippet.class, parts)) {
             free.add(new SnippetPosition(step, index++, ContentHash.of(snippet.code())));
         }
     }
@@ -163,6 +162,8 @@ final class SnippetMatching {
 
     /** The questions of a step, in order. */
     private static List<String> questions(List<LessonPart> parts) {
-        return PartsByKind.of(parts).asked().stream().map(LessonPart.Asked::question).toList();
+        return LessonPart.only(LessonPart.Asked.class, parts).stream()
+                .map(LessonPart.Asked::question)
+                .toList();
     }
 }

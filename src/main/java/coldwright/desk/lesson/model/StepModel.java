@@ -4,7 +4,6 @@ import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.run.RunContext;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
-import coldwright.lesson.PartsByKind;
 import coldwright.source.JavaSource;
 
 import javafx.beans.Observable;
@@ -115,7 +114,7 @@ public final class StepModel {
 
     /** The notes for the teacher, in order. */
     public List<LessonPart.Teacher> notes() {
-        return PartsByKind.of(step.parts()).notes();
+        return LessonPart.only(LessonPart.Teacher.class, step.parts());
     }
 
     /** Its questions, in order. */
