@@ -5,13 +5,8 @@ import coldwright.lesson.LessonPart;
 import java.util.List;
 
 /**
- * A step as it is played.
- *
- * @param number its position in the lesson, from 1; 0 for the part before the first step
- * @param name its unique name; empty for the part before the first step
- * @param parts its parts, in order
- * @param texts whose version is played
- * @param changedAbove whether a snippet of a step above was changed by the learner
+ * A step as it is played: its position in the lesson, from 1, and its unique name, 0 and empty for
+ * the part before the first step; and whether a snippet of a step above was changed by the learner.
  */
 public record PlayedStep(
         int number, String name, List<LessonPart> parts, SnippetTexts texts, boolean changedAbove) {
