@@ -65,33 +65,36 @@ public final class HandInMarking {
         if (found.isEmpty()) {
             notes.add(text("hand-in.no-lesson", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
-        Lesson lesson = found.orElse(null);
-        if (lesson != null) {
-            notes.addAll(doubts(handIn, lesson));
-            blockingBench.allow(patience.multipliedBy(MOST_HANGING));
+        found.ifPresent(lesson -> notes.addAll(doubts(handIn, lesson)));
+        blockingBench.allow(patience.multipliedBy(MOST_HANGING));
+        List<MarkedStep> steps =
+                found.map(lesson -> HandInCheck.of(handIn, lesson, blockingBench))
+                        .orElse(List.of());
+        boolean busy = blockingBench.wasBusy();
+        if (busy) {
+            notes.add(0, text("hand-in.busy"));
         }
         return new MarkedHandIn(
                 name,
                 MarkedHandIn.oneLine(handIn.learner()),
                 MarkedHandIn.oneLine(handIn.lessonName()),
-                lesson == null ? "" : lesson.title(),
+                found.map(Lesson::title).orElse(""),
                 handIn.when().map(Instant::toString).orElse(""),
-                lesson == null ? List.of() : HandInCheck.of(handIn, lesson, blockingBench),
+                busy ? List.of() : steps,
                 notes,
-                lesson != null && read.faults().isEmpty() && parsed.faults().isEmpty());
+                found.isPresent() && read.faults().isEmpty() && parsed.faults().isEmpty(),
+                busy);
     }
 
     private static List<String> messages(List<TextFault> faults) {
         List<String> lines = new ArrayList<>();
-        faults.stream()
-                .limit(MOST_FAULTS)
-                .map(
-                        one ->
-                                one.line() > 0
-                                        ? text("hand-in.line", one.line(), one.words())
-                                        : one.words())
-                .map(MarkedHandIn::oneLine)
-                .forEach(lines::add);
+        for (TextFault one : faults.subList(0, Math.min(MOST_FAULTS, faults.size()))) {
+            lines.add(
+                    MarkedHandIn.oneLine(
+                            one.line() > 0
+                                    ? text("hand-in.line", one.line(), one.words())
+                                    : one.words()));
+        }
         if (faults.size() > MOST_FAULTS) {
             lines.add(text("hand-in.more-faults", faults.size() - MOST_FAULTS));
         }
