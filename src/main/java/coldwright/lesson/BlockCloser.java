@@ -43,10 +43,7 @@ final class BlockCloser {
     }
 
     /**
-     * A parsed lesson with all blocks closed.
-     *
-     * @param document the parsed text
-     * @param origins for each of its lines, the line in the file, from 1
+     * A parsed lesson with all blocks closed; for each of its lines the line in the file, from 1.
      */
     record Closed(Node document, List<Integer> origins) {
         /** The line in the file, from 1, of a parsed line, from 0. */

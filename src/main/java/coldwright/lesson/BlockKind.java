@@ -34,12 +34,7 @@ enum BlockKind {
         return words;
     }
 
-    /**
-     * The kind with these words.
-     *
-     * @param info the words after a fence; empty means plain text
-     * @return empty if there is no such kind
-     */
+    /** The kind with the words after a fence, plain text if there are none; empty if unknown. */
     static Optional<BlockKind> of(String info) {
         String tidy = tidy(info);
         return tidy.isEmpty()

@@ -18,24 +18,14 @@ public sealed interface CheckExpectation extends LessonClaim {
     String source();
 
     /**
-     * Whether the source can be looked up. It can if it names a year from 1500 to 2099, a Handbook,
-     * the Codex, the USDA or the CFR, and says neither "from memory" nor "no source".
-     *
-     * @return false if there is only a reason, or nothing
+     * Whether the source can be looked up: it names a year from 1500 to 2099, a Handbook, the
+     * Codex, the USDA or the CFR, and says neither "from memory" nor "no source".
      */
     default boolean namesPublishedSource() {
         return PUBLISHED.matcher(source()).find() && !UNPUBLISHED.matcher(source()).find();
     }
 
-    /**
-     * Expects a number.
-     *
-     * @param line its line in the file
-     * @param expression Java to evaluate
-     * @param value the expected number
-     * @param tolerance allowed difference
-     * @param source where the value comes from; may be empty
-     */
+    /** Expects a number within a tolerance; its source may be empty. */
     record Value(int line, String expression, double value, double tolerance, String source)
             implements CheckExpectation {
         /** Whether a number is near enough. */
@@ -52,13 +42,7 @@ public sealed interface CheckExpectation extends LessonClaim {
         }
     }
 
-    /**
-     * Expects a true expression.
-     *
-     * @param line its line in the file
-     * @param expression Java to evaluate
-     * @param source why it must be; may be empty
-     */
+    /** Expects a true expression; the source is the reason why it must be, and may be empty. */
     record True(int line, String expression, String source) implements CheckExpectation {
         @Override
         public <T> T match(

@@ -28,12 +28,8 @@ final class CheckReader {
     private CheckReader() {}
 
     /**
-     * Reads a check block.
-     *
-     * @param text the text between its fences
-     * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
-     * @param faults collects the faults
-     * @return the valid lines
+     * The valid lines of a check block; {@code lineInFile} maps a line of the text, from 0, to its
+     * line in the file; −1 is the fence.
      */
     static List<CheckExpectation> read(String text, IntUnaryOperator lineInFile, FaultList faults) {
         List<CheckExpectation> expectations = new ArrayList<>();

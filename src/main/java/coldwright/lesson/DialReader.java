@@ -46,13 +46,7 @@ final class DialReader {
         this.faults = faults;
     }
 
-    /**
-     * Reads every dial of a snippet.
-     *
-     * @param lineInFile maps a line of the code, from 0, to its line in the file
-     * @param faults collects the faults
-     * @return the valid dials
-     */
+    /** The valid dials; {@code lineInFile} maps a line of the code, from 0, to the file's. */
     static List<Dial> read(String code, IntUnaryOperator lineInFile, FaultList faults) {
         DialReader reader = new DialReader(code, lineInFile, faults);
         List<Dial> dials = new ArrayList<>();

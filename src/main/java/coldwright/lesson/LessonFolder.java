@@ -35,11 +35,7 @@ public final class LessonFolder {
         this.sources = sources;
     }
 
-    /**
-     * The lessons that come with the program.
-     *
-     * @return empty if the program has no lessons
-     */
+    /** The lessons that come with the program; none if it has none. */
     public static LessonFolder ofThisProgram() {
         try {
             Path program =
@@ -57,12 +53,7 @@ public final class LessonFolder {
         }
     }
 
-    /**
-     * The lessons of a folder.
-     *
-     * @param folder only its {@code .md} files are read
-     * @return empty if there is no such folder
-     */
+    /** The lessons of a folder, its {@code .md} files; none if there is no such folder. */
     public static LessonFolder in(Path folder) {
         Map<String, Supplier<Lesson>> sources = new TreeMap<>();
         for (String file : LessonReader.lessonsIn(folder)) {
@@ -99,11 +90,7 @@ public final class LessonFolder {
         return List.copyOf(sources.keySet());
     }
 
-    /**
-     * Whether a lesson of this folder has exactly this text.
-     *
-     * @param text a lesson's whole text
-     */
+    /** Whether a lesson of this folder has exactly this whole text. */
     public synchronized boolean contains(String text) {
         if (texts.isEmpty()) {
             texts = names().stream().map(name -> read(name).text()).collect(Collectors.toSet());
@@ -111,13 +98,7 @@ public final class LessonFolder {
         return texts.contains(text);
     }
 
-    /**
-     * Reads a lesson of this folder.
-     *
-     * @param name one of {@link #names()}
-     * @return the lesson, with its faults
-     * @throws IllegalArgumentException if there is no such lesson
-     */
+    /** Reads a lesson, one of {@link #names}, with its faults; refuses another name. */
     public Lesson read(String name) {
         Supplier<Lesson> source = sources.get(name);
         if (source == null) {
@@ -127,11 +108,9 @@ public final class LessonFolder {
     }
 
     /**
-     * Finds a lesson by its name, its number, words of its name, or the path of any lesson file.
+     * Finds a lesson by its name, its number, words of its name, or the path of any lesson file,
+     * such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code mine/oats.md}.
      *
-     * @param words such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code
-     *     mine/oats.md}
-     * @return the lesson, with its faults
      * @throws IllegalArgumentException if there is none; its one-sentence message names the nearest
      */
     public Lesson find(String words) {

@@ -41,20 +41,14 @@ public final class LessonPack {
         this.name = name;
     }
 
-    /**
-     * Whether a path is a pack: a folder, or a name like a zip file's.
-     *
-     * @return true if {@link #of} can be tried on it
-     */
+    /** Whether {@link #of} can be tried on a path: a folder, or a name like a zip file's. */
     public static boolean isOne(Path path) {
         return path.toString().toLowerCase(Locale.ROOT).endsWith(ENDING) || Files.isDirectory(path);
     }
 
     /**
-     * Reads all lessons of a folder or zip file.
+     * Reads all lessons of a zip file, or of a folder itself, in the order of their names.
      *
-     * @param path a zip file, or a folder whose own {@code .md} files are read
-     * @return the lessons, in the order of their names, with their faults
      * @throws IllegalArgumentException as {@link #read}; one sentence
      */
     public static List<Lesson> of(Path path) {
@@ -71,10 +65,8 @@ public final class LessonPack {
     }
 
     /**
-     * Reads all lessons of a zip file.
+     * Reads all lessons of a zip file, also in its folders, in the order of their names.
      *
-     * @param file a zip file; its {@code .md} files are read, also in folders
-     * @return the lessons, in the order of their names, with their faults
      * @throws IllegalArgumentException if it can't be read, contains no lesson, more than {@value
      *     #MOST_ENTRIES} entries, more than {@value #MOST_BYTES} bytes unpacked, or a name or link
      *     that leads out of it; one sentence

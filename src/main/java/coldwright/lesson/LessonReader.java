@@ -35,22 +35,12 @@ public final class LessonReader {
 
     private LessonReader() {}
 
-    /**
-     * Reads a lesson from its text.
-     *
-     * @param fileName the file's name in messages
-     * @param text the lesson's CommonMark
-     */
+    /** Reads a lesson from its CommonMark, with a file name for messages. */
     public static Lesson read(String fileName, String text) {
         return read(fileName, new TextFile(Optional.of(text), List.of()), NO_FILES);
     }
 
-    /**
-     * Reads a lesson from its bytes.
-     *
-     * @param fileName the file's name in messages
-     * @param bytes the lesson's file, UTF-8; invalid UTF-8 is a fault and replaced by U+FFFD
-     */
+    /** The same from bytes in UTF-8; invalid UTF-8 is a fault and replaced by U+FFFD. */
     public static Lesson read(String fileName, byte[] bytes) {
         return read(fileName, bytes, NO_FILES);
     }
@@ -61,10 +51,8 @@ public final class LessonReader {
     }
 
     /**
-     * Reads a lesson from a file.
-     *
-     * @param file a file of at most {@value #MOST_BYTES} bytes
-     * @return the lesson, with its faults; without steps if it can't be read
+     * Reads a lesson from a file of at most {@value #MOST_BYTES} bytes; without steps if it can't
+     * be read.
      */
     public static Lesson read(Path file) {
         TextFile text =

@@ -49,12 +49,9 @@ final class PredictionReader {
     /**
      * Reads a prediction block, or a question block.
      *
-     * @param text the text between its fences
      * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
-     * @param faults collects the faults
      * @param runless whether it is a question block, which no run answers
      * @param tried the verified numbers of a question block that can be tried where it is
-     * @return what is asked, if valid
      */
     static Optional<LessonPart.Asked> read(
             String text,

@@ -40,10 +40,7 @@ final class ProseCleaner extends AbstractVisitor {
     private int line;
 
     /**
-     * Creates a cleaner.
-     *
-     * @param faults collects the faults
-     * @param lineInFile maps a parsed line, from 0, to its line in the file, from 1
+     * A cleaner; {@code lineInFile} maps a parsed line, from 0, to its line in the file, from 1.
      */
     ProseCleaner(FaultList faults, IntUnaryOperator lineInFile) {
         this.faults = faults;
@@ -94,11 +91,7 @@ final class ProseCleaner extends AbstractVisitor {
         return words.toString();
     }
 
-    /**
-     * Parses CommonMark within a fenced block and removes everything that isn't shown.
-     *
-     * @return its blocks, in order
-     */
+    /** Parses CommonMark within a fenced block; its blocks without what isn't shown. */
     List<Node> blocks(String text) {
         List<Node> nodes = new ArrayList<>();
         Node next;

@@ -38,13 +38,7 @@ final class VerifiedNumberReader {
     }
 
     /**
-     * Reads the comment of a verified number.
-     *
-     * @param before the text before it
-     * @param comment the comment with its delimiters
-     * @param line its line in the file
-     * @param faults collects the faults
-     * @return the number, if valid
+     * Reads a comment with its delimiters, on a line of the file, after a text; empty if invalid.
      */
     static Optional<VerifiedNumber> read(
             String before, String comment, int line, FaultList faults) {
