@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 /** The lessons of one folder, in the order of their file names: {@code 01-…}, {@code 02-…}. */
 public final class LessonFolder {
     private static final String FOLDER = "lessons";
+    private static final String COURSE_BOOK = "docs/course.md";
 
     /** The minimum length of a word for guessing a lesson's name. */
     private static final int SHORTEST_WORD = 4;
@@ -77,6 +78,13 @@ public final class LessonFolder {
         return sources;
     }
 
+    /** The course book, a page in the form of a lesson; empty if it isn't packaged. */
+    public static Optional<Lesson> courseBook() {
+        return LessonFolder.class.getResource("/" + COURSE_BOOK) == null
+                ? Optional.empty()
+                : Optional.of(readResource(COURSE_BOOK));
+    }
+
     private static Lesson readResource(String name) {
         try (InputStream in = LessonFolder.class.getResourceAsStream("/" + name)) {
             return LessonReader.read(name, in.readAllBytes());
@@ -109,7 +117,8 @@ public final class LessonFolder {
 
     /**
      * Finds a lesson by its name, its number, words of its name, or the path of any lesson file,
-     * such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code mine/oats.md}.
+     * such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code mine/oats.md};
+     * {@code course} is the course book.
      *
      * @throws IllegalArgumentException if there is none; its one-sentence message names the nearest
      */
@@ -122,6 +131,9 @@ public final class LessonFolder {
         Optional<String> name = nameFor(words);
         if (name.isPresent()) {
             return read(name.get());
+        }
+        if (words.equals("course") && file.isEmpty() && courseBook().isPresent()) {
+            return courseBook().get();
         }
         if (file.isPresent()) {
             return LessonReader.read(file.get());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.KitItem;
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
 import coldwright.print.KitList;
@@ -159,6 +160,38 @@ class CourseBookTest {
             String start = "\n%d. *%s.* The learner can ".formatted(i + 1, lessons.get(i).title());
             assertTrue(book.contains(start), start);
         }
+    }
+
+    /** The map is drawn from pairs; each is among the lessons that the outcomes name. */
+    @Test
+    void theMapShowsWhatTheOutcomesNeed() throws IOException {
+        String book = book();
+        Matcher pair = Pattern.compile("\\{(\\d+), (\\d+)}").matcher(book);
+        Set<String> drawn = new TreeSet<>();
+        while (pair.find()) {
+            drawn.add(pair.group(1) + " after " + pair.group(2));
+        }
+        Set<String> named = new TreeSet<>();
+        Matcher line =
+                Pattern.compile("(?m)^(\\d+)\\. \\*.*\\*\\*Before it:\\*\\* (.*)$").matcher(book);
+        int lines = 0;
+        while (line.find()) {
+            lines++;
+            Matcher number = Pattern.compile("\\d+").matcher(line.group(2));
+            while (number.find()) {
+                named.add(line.group(1) + " after " + number.group());
+            }
+        }
+        assertEquals(LESSONS, lines);
+        assertEquals(13, drawn.size());
+        assertTrue(named.containsAll(drawn), drawn + " in " + named);
+    }
+
+    @Test
+    void theBookIsPartOfTheProgram() {
+        Lesson book = LessonFolder.in(Path.of("lessons")).find("course");
+        assertEquals("The course", book.title());
+        assertEquals(List.of(), book.faults());
     }
 
     @Test

@@ -110,6 +110,13 @@ public final class HandInMarking {
         if (!ContentHash.of(lesson.text()).equals(handIn.lessonHash())) {
             notes.add(text("hand-in.other-text", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
+        lesson.faults().stream()
+                .findFirst()
+                .ifPresent(
+                        fault ->
+                                notes.add(
+                                        MarkedHandIn.oneLine(
+                                                text("hand-in.lesson-fault", fault.toString()))));
         Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
         Set<String> seen = new HashSet<>();
         for (HandedInStep step : handIn.steps()) {

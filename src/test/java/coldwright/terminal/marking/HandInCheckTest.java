@@ -239,6 +239,25 @@ class HandInCheckTest {
     }
 
     @Test
+    void aLessonThatAsksForAFileFindsItBesideTheHandIns() throws IOException {
+        String text =
+                "# Log\n\n<!--\nasks: read oven.csv\n-->\n\n## Read\n\n```java\nint size = oven.length();\n```\n\n```check\nsize is 5 within 0\n```\n";
+        Path file = Files.writeString(folder.resolve("log.md"), text);
+        Path asked = Files.writeString(folder.resolve("oven.csv"), "20,80");
+        LessonWork work =
+                LessonWork.empty(LessonKey.ofCourse("log"), "log.md", "Log", ContentHash.of(text));
+        HandIn handIn = HandIn.of(work, "Ada", LessonReader.read(file), Instant.EPOCH);
+        Files.writeString(folder.resolve(handIn.fileName()), handIn.text());
+        LessonFolder none = LessonFolder.in(folder.resolve("none"));
+        String good = said(ExitCode.DONE, none);
+        assertTrue(good.contains("Read: 1 of 1 snippet ran, 1 of 1 check line passed"), good);
+        Files.delete(asked);
+        String lost = said(ExitCode.DONE, none).replaceAll("\\s+", " ");
+        assertTrue(lost.contains("the lesson here has an error, which may not be"), lost);
+        assertTrue(lost.contains("\"oven.csv\": there is no such file"), lost);
+    }
+
+    @Test
     void whatABusyMachineDidNotRunIsNotMarked() {
         MarkedHandIn busy =
                 new MarkedHandIn(
