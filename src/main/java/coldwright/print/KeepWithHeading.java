@@ -1,7 +1,6 @@
 package coldwright.print;
 
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 
 import java.util.List;
 
@@ -20,11 +19,12 @@ final class KeepWithHeading {
         if (parts.size() < 2) {
             return 0;
         }
-        PartsByKind second = PartsByKind.of(parts.subList(1, 2));
-        boolean follows = !second.asked().isEmpty() || !second.snippets().isEmpty();
+        LessonPart second = parts.get(1);
+        boolean follows =
+                second instanceof LessonPart.Asked || second instanceof LessonPart.Snippet;
         boolean isShort =
-                PartsByKind.of(parts.subList(0, 1)).prose().stream()
-                        .anyMatch(prose -> HtmlMarkup.prose(prose.nodes()).length() <= SHORT);
+                parts.get(0) instanceof LessonPart.Prose prose
+                        && HtmlMarkup.prose(prose.nodes()).length() <= SHORT;
         return follows && isShort ? 2 : 0;
     }
 }
