@@ -3,8 +3,8 @@ package coldwright.bench;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.confine.NameCheck;
 import coldwright.bench.process.BenchProcess;
+import coldwright.bench.remote.BenchMessage;
 import coldwright.bench.remote.CompiledClass;
-import coldwright.bench.remote.ExecutionReply;
 import coldwright.bench.remote.Order;
 
 import java.io.IOException;
@@ -19,9 +19,8 @@ final class OrderScript {
     private final RunOutput record;
     private final List<Order> orders = new ArrayList<>();
     private final List<Integer> steps = new ArrayList<>();
-    private int loudFrom = Integer.MAX_VALUE;
 
-    /** An empty script; output of loud orders goes to the record. */
+    /** An empty script; output of loud steps goes to the record. */
     OrderScript(BenchSettings settings, RunOutput record) {
         this.settings = settings;
         this.record = record;
@@ -29,19 +28,20 @@ final class OrderScript {
 
     /** Adds a fresh start. */
     void addFresh() {
-        orders.add(new Order.Fresh());
-        steps.add(0);
+        add(0, new Order.Fresh());
     }
 
     /** Adds a step's orders. A loud step's output is recorded; no quiet step may follow it. */
     void add(int step, List<Order> its, boolean loud) {
         if (loud) {
-            loudFrom = orders.size();
+            add(step, new Order.Listen(settings.printedLimit(), record.figuresLeft()));
         }
-        for (Order order : its) {
-            orders.add(order);
-            steps.add(step);
-        }
+        its.forEach(order -> add(step, order));
+    }
+
+    private void add(int step, Order order) {
+        orders.add(order);
+        steps.add(step);
     }
 
     /** The step that an order belongs to. */
@@ -70,41 +70,11 @@ final class OrderScript {
     }
 
     /**
-     * Executes all orders. Class bodies are exchanged through the debug interface, between two
-     * batches.
+     * Executes all orders.
      *
-     * @return the reply; the index of a failed order counts from the start of the script
      * @throws IOException if the process is lost
      */
-    ExecutionReply play(BenchProcess process) throws IOException {
-        int from = 0;
-        for (int i = 0; i < orders.size(); i++) {
-            if (orders.get(i) instanceof Order.Redefine redefine) {
-                ExecutionReply answer = play(process, from, i);
-                if (answer instanceof ExecutionReply.Failed) {
-                    return answer;
-                }
-                boolean inUse = process.redefine(redefine.code());
-                orders.set(i, new Order.Define(redefine.code()));
-                from = inUse ? i + 1 : i;
-            }
-        }
-        return play(process, from, orders.size());
-    }
-
-    private ExecutionReply play(BenchProcess process, int from, int to) throws IOException {
-        List<Order> part = new ArrayList<>(orders.subList(from, to));
-        int listenAt = Math.max(0, loudFrom - from);
-        boolean listens = loudFrom < to;
-        if (listens) {
-            part.add(listenAt, new Order.Listen(settings.printedLimit(), record.figuresLeft()));
-        }
-        ExecutionReply answer = process.execute(part, record);
-        if (answer instanceof ExecutionReply.Failed failed) {
-            boolean afterListen = listens && failed.order() > listenAt;
-            int order = from + failed.order() - (afterListen ? 1 : 0);
-            return new ExecutionReply.Failed(order, failed.thrown());
-        }
-        return answer;
+    BenchMessage.Reply play(BenchProcess process) throws IOException {
+        return process.execute(orders, record::accept);
     }
 }

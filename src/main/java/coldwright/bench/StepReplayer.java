@@ -5,7 +5,7 @@ import coldwright.bench.compile.LineIndex;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.SpareProcesses;
-import coldwright.bench.remote.ExecutionReply;
+import coldwright.bench.remote.BenchMessage;
 import coldwright.bench.remote.ThrownException;
 import coldwright.bench.remote.ValueText;
 
@@ -156,7 +156,7 @@ final class StepReplayer implements AutoCloseable {
         }
         replayState.startStep(runs.subList(from, upTo));
         long start = System.nanoTime();
-        ExecutionReply answer;
+        BenchMessage.Reply answer;
         try {
             processorAtStart = process.processorTime();
             executing = process;
@@ -172,14 +172,14 @@ final class StepReplayer implements AutoCloseable {
                 discard();
             }
         }
-        if (answer instanceof ExecutionReply.Failed failed) {
+        if (answer instanceof BenchMessage.Failed failed) {
             return job.stopped() ? new RunOutcome.Stopped() : failed(failed, script, runs);
         }
         replayState.ran(runs.subList(from, upTo));
         if (upTo == from + 1 && System.nanoTime() - start < QUICK_NANOS) {
             quick.add(runs.get(from).step());
         }
-        Optional<ValueText> value = ((ExecutionReply.Done) answer).value();
+        Optional<ValueText> value = ((BenchMessage.Done) answer).value();
         String type = runs.get(upTo - 1).step().type().orElse("");
         return value.map(one -> finished(one, type))
                 .orElseGet(() -> new RunOutcome.Finished("", ""));
@@ -191,8 +191,7 @@ final class StepReplayer implements AutoCloseable {
         return new RunOutcome.Finished(value.text(), vague ? value.type() : type, value.exact());
     }
 
-    private RunOutcome failed(
-            ExecutionReply.Failed failed, OrderScript script, List<StepRun> runs) {
+    private RunOutcome failed(BenchMessage.Failed failed, OrderScript script, List<StepRun> runs) {
         int index = script.stepOf(failed.order());
         List<ThrownException> chain = failed.thrown();
         tainted |= chain.stream().anyMatch(one -> one.className().endsWith("Error"));
@@ -243,9 +242,12 @@ final class StepReplayer implements AutoCloseable {
         afresh = true;
     }
 
-    /** The process that is executing orders; null if none. May be called from other threads. */
-    BenchProcess executing() {
-        return executing;
+    /** Ends what is executing. May be called from other threads. */
+    void kill() {
+        BenchProcess now = executing;
+        if (now != null) {
+            now.kill();
+        }
     }
 
     @Override

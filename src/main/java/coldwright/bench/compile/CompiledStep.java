@@ -73,13 +73,12 @@ public final class CompiledStep {
     }
 
     /**
-     * Whether discarding its classes undoes all its effects.
-     *
-     * @return false if it may leave traces in its process, such as threads or settings
+     * Whether discarding its classes undoes all its effects. What a confined snippet may name
+     * leaves no traces in its process: no threads, no settings, no files.
      */
     public boolean hasNoSideEffects() {
         if (traceless == null) {
-            traceless = SideEffectAnalysis.none(classes());
+            traceless = refused.isEmpty() && !RerunAnalysis.catchesErrors(classes());
         }
         return traceless;
     }

@@ -51,7 +51,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
     @Override
     public void load(ClassBytecodes[] classes) {
         for (ClassBytecodes one : classes) {
-            CompiledClass code = CompiledClass.of(one.name(), one.bytecodes());
+            CompiledClass code = new CompiledClass(one.name(), one.bytecodes());
             known.put(code.name(), code);
             orders.add(new Order.Define(code));
         }
@@ -60,7 +60,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
     @Override
     public void redefine(ClassBytecodes[] classes) throws ClassInstallException {
         for (ClassBytecodes one : classes) {
-            CompiledClass code = CompiledClass.of(one.name(), one.bytecodes());
+            CompiledClass code = new CompiledClass(one.name(), one.bytecodes());
             CompiledClass before = known.get(code.name());
             if (before == null
                     || !SnippetClassFile.of(before).sameShapeAs(SnippetClassFile.of(code))) {
@@ -69,7 +69,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
             }
         }
         for (ClassBytecodes one : classes) {
-            CompiledClass code = CompiledClass.of(one.name(), one.bytecodes());
+            CompiledClass code = new CompiledClass(one.name(), one.bytecodes());
             known.put(code.name(), code);
             orders.add(new Order.Redefine(code));
         }

@@ -5,6 +5,7 @@ import coldwright.bench.remote.CompiledClass;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.FieldVisitor;
+import org.objectweb.asm.Label;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.commons.ClassRemapper;
@@ -22,8 +23,6 @@ import java.util.TreeSet;
  * @param head access, superclass and interfaces
  * @param fields each as access, name, descriptor
  * @param methods each as access, name, descriptor
- * @param calls every method that its code uses: owner with slashes, a dot, name
- * @param reads every field that its code uses: owner with slashes, a dot, name
  * @param touches every access of its code to a static field
  * @param caught every class that its code catches, with slashes, and {@link #CAUGHT_ANYTHING}
  * @param keepsStatics whether it declares a static field
@@ -34,8 +33,6 @@ record SnippetClassFile(
         String head,
         Set<String> fields,
         Set<String> methods,
-        Set<String> calls,
-        Set<String> reads,
         List<FieldAccess> touches,
         Set<String> caught,
         boolean keepsStatics,
@@ -48,12 +45,10 @@ record SnippetClassFile(
      *
      * @param method the method whose code it is
      * @param owner the field's class, with slashes
-     * @param field the field's name
      * @param descriptor the field's type, as a class file writes it
      * @param write whether it is written
      */
-    record FieldAccess(
-            String method, String owner, String field, String descriptor, boolean write) {}
+    record FieldAccess(String method, String owner, String descriptor, boolean write) {}
 
     /** Reads a class file. */
     static SnippetClassFile of(CompiledClass code) {
@@ -66,8 +61,6 @@ record SnippetClassFile(
                 String.join(" ", reading.head),
                 reading.fields,
                 reading.methods,
-                reading.calls,
-                reading.reads,
                 reading.touches,
                 reading.caught,
                 reading.keepsStatics,
@@ -107,8 +100,6 @@ record SnippetClassFile(
         private final List<String> head = new ArrayList<>();
         private final Set<String> fields = new TreeSet<>();
         private final Set<String> methods = new TreeSet<>();
-        private final Set<String> calls = new TreeSet<>();
-        private final Set<String> reads = new TreeSet<>();
         private final List<FieldAccess> touches = new ArrayList<>();
         private final Set<String> caught = new TreeSet<>();
         private String name;
@@ -144,11 +135,33 @@ record SnippetClassFile(
         public MethodVisitor visitMethod(
                 int access, String method, String descriptor, String signature, String[] thrown) {
             methods.add(member(access, method, descriptor));
-            return new MethodAnalyzer(method, calls, reads, touches, caught);
+            return new MethodAnalyzer(method);
         }
 
         private static String member(int access, String name, String descriptor) {
             return Integer.toHexString(access) + " " + name + " " + descriptor;
+        }
+
+        private final class MethodAnalyzer extends MethodVisitor {
+            private final String method;
+
+            MethodAnalyzer(String method) {
+                super(Opcodes.ASM9);
+                this.method = method;
+            }
+
+            @Override
+            public void visitFieldInsn(int opcode, String owner, String name, String descriptor) {
+                if (opcode == Opcodes.GETSTATIC || opcode == Opcodes.PUTSTATIC) {
+                    boolean write = opcode == Opcodes.PUTSTATIC;
+                    touches.add(new FieldAccess(method, owner, descriptor, write));
+                }
+            }
+
+            @Override
+            public void visitTryCatchBlock(Label start, Label end, Label handler, String type) {
+                caught.add(type == null ? CAUGHT_ANYTHING : type);
+            }
         }
     }
 }

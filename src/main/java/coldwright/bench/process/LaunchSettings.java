@@ -12,6 +12,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.jar.Attributes;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
 import java.util.stream.Collectors;
 
 /**
@@ -33,15 +36,12 @@ public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
     }
 
     /**
-     * Starts the process, which then connects to the port.
+     * Starts the process, connected by its standard input and output.
      *
      * @param folder its folder, deleted after it ends
-     * @param port where the program listens
-     * @param debugAddress where the debug interface listens, host and port
-     * @return the process, its output discarded
      * @throws IOException if it can't be started
      */
-    Process start(Path folder, int port, String debugAddress) throws IOException {
+    Process start(Path folder) throws IOException {
         Path work = Files.createDirectory(folder.resolve("work"));
         Path temporary = Files.createDirectory(folder.resolve("tmp"));
         List<String> words = new ArrayList<>();
@@ -57,14 +57,15 @@ public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
         words.add("-Duser.country=GB");
         words.add("-Duser.home=" + work);
         words.add("-Djava.io.tmpdir=" + temporary);
-        words.add("-agentlib:jdwp=transport=dt_socket,server=n,suspend=n,address=" + debugAddress);
+        words.add("-XX:+DisplayVMOutputToStderr");
+        words.add("-Xlog:disable");
+        words.add("-javaagent:" + agent(folder));
         words.add("-cp");
         words.add(
                 withThisProgram().stream()
                         .map(path -> path.toAbsolutePath().toString())
                         .collect(Collectors.joining(File.pathSeparator)));
         words.add(BenchMain.class.getName());
-        words.add(Integer.toString(port));
         words.add(Integer.toString(pointLimit));
         words.add(folder.toString());
 
@@ -72,9 +73,19 @@ public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
         builder.directory(work.toFile());
         Map<String, String> environment = builder.environment();
         environment.keySet().retainAll(KEPT_ENVIRONMENT);
-        builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
         return builder.start();
+    }
+
+    /** A jar without classes: it names the class to which Java gives access to loaded classes. */
+    private static Path agent(Path folder) throws IOException {
+        Manifest manifest = new Manifest();
+        manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        manifest.getMainAttributes().putValue("Premain-Class", BenchMain.class.getName());
+        manifest.getMainAttributes().putValue("Can-Redefine-Classes", "true");
+        Path jar = folder.resolve("agent.jar");
+        new JarOutputStream(Files.newOutputStream(jar), manifest).close();
+        return jar;
     }
 
     private Set<Path> withThisProgram() {

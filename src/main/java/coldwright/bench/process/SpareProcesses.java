@@ -14,7 +14,7 @@ public final class SpareProcesses implements AutoCloseable {
     private static final int END_SECONDS = 1;
 
     private final LaunchSettings launch;
-    private final Set<StartedProcess> started = ConcurrentHashMap.newKeySet();
+    private final Set<BenchProcess> started = ConcurrentHashMap.newKeySet();
     private final ExecutorService starter =
             Executors.newSingleThreadExecutor(SpareProcesses::daemon);
     private final Thread lastWill = new Thread(this::endAll, "bench-last-will");
@@ -50,7 +50,7 @@ public final class SpareProcesses implements AutoCloseable {
                 new Thread(
                         () -> {
                             process.close();
-                            started.removeIf(one -> !one.process().isAlive());
+                            started.remove(process);
                         },
                         "bench-tidy");
         tidy.setDaemon(true);
@@ -64,7 +64,7 @@ public final class SpareProcesses implements AutoCloseable {
                         if (closed) {
                             throw new IOException("the bench is closed");
                         }
-                        return BenchLauncher.start(launch, this::addStarted);
+                        return start();
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -72,17 +72,25 @@ public final class SpareProcesses implements AutoCloseable {
                 starter);
     }
 
-    private void addStarted(StartedProcess one) {
-        started.add(one);
-        if (closed) {
-            one.end();
+    private BenchProcess start() throws IOException {
+        BenchProcess process = new BenchProcess(launch);
+        started.add(process);
+        try {
+            if (closed) {
+                process.kill();
+            }
+            process.awaitReady();
+            return process;
+        } catch (IOException | RuntimeException e) {
+            retire(process);
+            throw e;
         }
     }
 
     private void endAll() {
         closed = true;
         starter.shutdown();
-        started.forEach(one -> one.process().destroyForcibly());
+        started.forEach(BenchProcess::kill);
         try {
             if (!starter.awaitTermination(END_SECONDS, TimeUnit.SECONDS)) {
                 starter.shutdownNow();
@@ -90,7 +98,7 @@ public final class SpareProcesses implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        started.forEach(StartedProcess::end);
+        started.forEach(BenchProcess::close);
     }
 
     private static Thread daemon(Runnable task) {

@@ -1,36 +1,34 @@
 package coldwright.bench.remote;
 
+import java.io.DataInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.Queue;
 
 /**
- * Ends this process when its program is gone or when a snippet starts too many threads, and flushes
- * printed text while a snippet runs.
+ * Receives orders, and ends this process when its program is gone or when a snippet starts too many
+ * threads. Flushes printed text while a snippet runs.
  */
 final class ProcessWatchdog {
     /** Exit status when the program is gone. */
-    static final int PROGRAM_GONE = 96;
+    private static final int PROGRAM_GONE = 96;
 
     /** Maximum threads of a bench: more can harm the whole machine. */
-    static final int MOST_THREADS = 500;
+    private static final int MOST_THREADS = 500;
 
     private static final int TICK_MS = 40;
-    private static final int TICKS_TO_PARENT_CHECK = 20;
 
     private final TextOutput printed;
     private final Path folder;
-    private final ProcessHandle program;
 
     ProcessWatchdog(TextOutput printed, Path folder) {
         this.printed = printed;
         this.folder = folder;
-        this.program = ProcessHandle.current().parent().orElse(null);
     }
 
-    /** Starts watching; the stream carries no data and ends with the program. */
-    void start(InputStream fromProgram) {
-        daemon("bench-end", () -> awaitEnd(fromProgram));
+    /** Starts watching; the stream ends with the program, however it ends. */
+    void start(DataInputStream fromProgram, Queue<OrderBatch> batches) {
+        daemon("bench-orders", () -> receive(fromProgram, batches));
         daemon("bench-tick", this::tick);
     }
 
@@ -41,13 +39,13 @@ final class ProcessWatchdog {
         thread.start();
     }
 
-    private void awaitEnd(InputStream fromProgram) {
+    private void receive(DataInputStream fromProgram, Queue<OrderBatch> batches) {
         try {
-            while (fromProgram.read() >= 0) {
-                // no data is ever sent here
+            while (true) {
+                batches.add(OrderBatch.WIRE.read(fromProgram));
             }
         } catch (IOException e) {
-            // the same as end of stream
+            // the stream has ended
         } finally {
             end(PROGRAM_GONE);
         }
@@ -58,15 +56,12 @@ final class ProcessWatchdog {
         while (threads.getParent() != null) {
             threads = threads.getParent();
         }
-        for (int ticks = 0; ; ticks = (ticks + 1) % TICKS_TO_PARENT_CHECK) {
+        while (true) {
             try {
                 Thread.sleep(TICK_MS);
                 printed.flush();
                 if (threads.activeCount() > MOST_THREADS) {
                     end(BenchMain.TOO_MANY_THREADS);
-                }
-                if (ticks == 0 && program != null && !program.isAlive()) {
-                    end(PROGRAM_GONE);
                 }
             } catch (IOException e) {
                 end(PROGRAM_GONE);
@@ -76,18 +71,12 @@ final class ProcessWatchdog {
         }
     }
 
-    private void end(int status) {
-        end(status, folder);
-    }
-
     /** Ends this process; if the program is gone, deletes its folder too. */
-    static void end(int status, Path folder) {
+    private void end(int status) {
         try {
             if (status == PROGRAM_GONE) {
                 BenchFolder.delete(folder);
             }
-        } catch (RuntimeException e) {
-            // ending has priority
         } finally {
             Runtime.getRuntime().halt(status);
         }
